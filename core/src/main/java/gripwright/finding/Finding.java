@@ -1,0 +1,80 @@
+package gripwright.finding;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One thing that is wrong, or worth knowing, about a model.
+ *
+ * <p>One mistake gives one finding: where one line of a plan breaks a rule in many weeks, the finding
+ * lists those weeks in {@link #places}. Immutable.
+ *
+ * @param code dotted and stable, such as {@code name.unknown} or {@code rule.weekly-rise}
+ * @param severity how grave it is
+ * @param place what it is about
+ * @param arguments facts for the sentence, by name, in a fixed order; values print themselves
+ * @param places every place the same mistake shows, in order of date; empty if just {@code place}
+ * @param waivedBecause the coach's written reason, if the finding was waived
+ */
+public record Finding(
+    String code,
+    Severity severity,
+    ModelPath place,
+    Map<String, Object> arguments,
+    List<ModelPath> places,
+    Optional<String> waivedBecause) {
+
+  /** Copies the arguments and places. */
+  public Finding {
+    arguments = Collections.unmodifiableMap(new LinkedHashMap<>(arguments));
+    places = List.copyOf(places);
+  }
+
+  /** Returns an error at a place. */
+  public static Finding error(String code, ModelPath place) {
+    return new Finding(code, Severity.ERROR, place, Map.of(), List.of(), Optional.empty());
+  }
+
+  /** Returns a warning at a place. */
+  public static Finding warning(String code, ModelPath place) {
+    return new Finding(code, Severity.WARNING, place, Map.of(), List.of(), Optional.empty());
+  }
+
+  /** Returns a piece of advice at a place. */
+  public static Finding advice(String code, ModelPath place) {
+    return new Finding(code, Severity.ADVICE, place, Map.of(), List.of(), Optional.empty());
+  }
+
+  /** Returns this finding with one more fact. */
+  public Finding with(String name, Object value) {
+    Map<String, Object> more = new LinkedHashMap<>(arguments);
+    more.put(name, value);
+    return new Finding(code, severity, place, more, places, waivedBecause);
+  }
+
+  /** Returns this finding with one more place where the same mistake shows. */
+  public Finding alsoAt(ModelPath another) {
+    List<ModelPath> more = new ArrayList<>(places);
+    more.add(another);
+    return new Finding(code, severity, place, arguments, more, waivedBecause);
+  }
+
+  /** Returns this finding, accepted by the coach for a written reason. */
+  public Finding waived(String because) {
+    return new Finding(code, severity, place, arguments, places, Optional.of(because));
+  }
+
+  /** Tells whether the finding stops a plan from being used: an error that nobody waived. */
+  public boolean blocks() {
+    return severity == Severity.ERROR && waivedBecause.isEmpty();
+  }
+
+  /** Returns the broken rule's name where the code is {@code rule.NAME}. */
+  public Optional<String> rule() {
+    return code.startsWith("rule.") ? Optional.of(code.substring(5)) : Optional.empty();
+  }
+}

@@ -1,0 +1,76 @@
+package gripwright.finding;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Where something stands in a model, from the outside in: {@code plan winter / block base / week 3 /
+ * session strength / exercise 2}.
+ *
+ * <p>A path means the same whether the model was read from text or built in Java. Immutable.
+ *
+ * @param steps the way down, outermost first
+ */
+public record ModelPath(List<Step> steps) {
+
+  /** The path of the whole model. */
+  public static final ModelPath ROOT = new ModelPath(List.of());
+
+  /**
+   * One step down.
+   *
+   * @param kind what is named, such as {@code block}
+   * @param name its name or number
+   */
+  public record Step(String kind, String name) {
+    @Override
+    public String toString() {
+      return kind + " " + name;
+    }
+  }
+
+  /** Copies the steps. */
+  public ModelPath {
+    steps = List.copyOf(steps);
+  }
+
+  /** Returns a path of one step. */
+  public static ModelPath of(String kind, String name) {
+    return ROOT.then(kind, name);
+  }
+
+  /** Returns this path with one step more. */
+  public ModelPath then(String kind, String name) {
+    List<Step> longer = new ArrayList<>(steps);
+    longer.add(new Step(kind, name));
+    return new ModelPath(longer);
+  }
+
+  /** Returns this path with one numbered step more. */
+  public ModelPath then(String kind, int number) {
+    return then(kind, Integer.toString(number));
+  }
+
+  /** Returns this path without its steps of a kind. */
+  public ModelPath without(String kind) {
+    return new ModelPath(steps.stream().filter(s -> !s.kind().equals(kind)).toList());
+  }
+
+  /** Returns this path without its last step; the root stays the root. */
+  public ModelPath parent() {
+    return steps.isEmpty() ? this : new ModelPath(steps.subList(0, steps.size() - 1));
+  }
+
+  /** Tells whether this path is the other or leads to it. */
+  public boolean contains(ModelPath other) {
+    return other.steps.size() >= steps.size()
+        && other.steps.subList(0, steps.size()).equals(steps);
+  }
+
+  /** Returns the path as text; the root is empty. */
+  @Override
+  public String toString() {
+    return steps.stream().map(Step::toString).collect(Collectors.joining(" / "));
+  }
+}

@@ -1,0 +1,29 @@
+package gripwright.finding;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** How grave a finding is, gravest first. */
+public enum Severity {
+  /** The plan must not be trained as it stands. */
+  ERROR,
+  /** The plan can be trained; a coach should look at this first. */
+  WARNING,
+  /** Worth knowing. */
+  ADVICE;
+
+  /** Returns the word written in a plan and in JSON, such as {@code warning}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Finds the severity a word stands for. */
+  public static Optional<Severity> parse(String word) {
+    for (Severity severity : values()) {
+      if (severity.word().equals(word)) {
+        return Optional.of(severity);
+      }
+    }
+    return Optional.empty();
+  }
+}

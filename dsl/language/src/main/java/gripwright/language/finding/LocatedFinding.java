@@ -1,0 +1,45 @@
+package gripwright.language.finding;
+
+import gripwright.finding.Finding;
+import gripwright.language.source.SourceFile;
+import gripwright.language.source.Span;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A finding and where it stands in the text.
+ *
+ * @param finding what is wrong
+ * @param file the file it is in
+ * @param span the characters it is about, as few as will do
+ * @param related other places that help to understand it, such as a first definition
+ */
+public record LocatedFinding(
+    Finding finding, SourceFile file, Span span, List<Related> related) {
+
+  /**
+   * Another place that helps to understand a finding.
+   *
+   * @param key what it is, as a key of the wording, such as {@code first-defined-here}
+   * @param file the file it is in
+   * @param span the characters
+   */
+  public record Related(String key, SourceFile file, Span span) {}
+
+  /** Copies the related places. */
+  public LocatedFinding {
+    related = List.copyOf(related);
+  }
+
+  /** Returns a finding at a span. */
+  public static LocatedFinding at(SourceFile file, Span span, Finding finding) {
+    return new LocatedFinding(finding, file, span, List.of());
+  }
+
+  /** Returns this finding with one more related place. */
+  public LocatedFinding related(String key, SourceFile inFile, Span at) {
+    List<Related> more = new ArrayList<>(related);
+    more.add(new Related(key, inFile, at));
+    return new LocatedFinding(finding, file, span, more);
+  }
+}
