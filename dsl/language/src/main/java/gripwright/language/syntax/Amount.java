@@ -1,0 +1,7 @@
+package gripwright.language.syntax;
+
+import gripwright.quantity.Unit;
+import org.jspecify.annotations.Nullable;
+
+/** A number with its unit; null where none is written, which is right for counts and scores. */
+public record Amount(int id, double value, @Nullable Unit unit) implements Expr {}

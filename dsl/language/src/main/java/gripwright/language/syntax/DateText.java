@@ -1,0 +1,6 @@
+package gripwright.language.syntax;
+
+import java.time.LocalDate;
+
+/** A day of the calendar, written as year, month and day. */
+public record DateText(int id, LocalDate value) implements Expr {}

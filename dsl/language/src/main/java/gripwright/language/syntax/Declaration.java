@@ -1,0 +1,91 @@
+package gripwright.language.syntax;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a file is made of: one declaration at its top level. {@code damaged} tells that something
+ * inside was reported and left out.
+ */
+public sealed interface Declaration extends Syntax {
+
+  /** {@code language 1}: the version of the language the file is written in. */
+  record Language(int id, Amount version) implements Declaration {}
+
+  /** {@code use "file.grip"}: another file whose names are meant here too. */
+  record Use(int id, Text path) implements Declaration {}
+
+  /** {@code athlete NAME { ... }}: who is trained. */
+  record Athlete(int id, Word name, @Nullable Text title, List<AthleteItem> items, boolean damaged)
+      implements Declaration {
+    /** Copies the lists. */
+    public Athlete {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** {@code grip NAME { ... }}: which fingers hold, and how they are bent. */
+  record Grip(
+      int id,
+      Word name,
+      boolean replaces,
+      @Nullable Text title,
+      List<GripItem> items,
+      boolean damaged)
+      implements Declaration {
+    /** Copies the lists. */
+    public Grip {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** {@code protocol NAME { ... }}: how holds and rests follow each other. */
+  record Protocol(
+      int id,
+      Word name,
+      boolean replaces,
+      @Nullable Text title,
+      List<ProtocolItem> items,
+      boolean damaged)
+      implements Declaration {
+    /** Copies the lists. */
+    public Protocol {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** {@code plan NAME { ... }}: what is trained in which weeks. */
+  record Plan(int id, Word name, @Nullable Text title, List<PlanItem> items, boolean damaged)
+      implements Declaration {
+    /** Copies the lists. */
+    public Plan {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** {@code rules NAME { ... }}: rules that a plan can be held to. */
+  record Rules(int id, Word name, @Nullable Text title, List<RuleDecl> rules, boolean damaged)
+      implements Declaration {
+    /** Copies the lists. */
+    public Rules {
+      rules = List.copyOf(rules);
+    }
+  }
+
+  /** {@code log ATHLETE { ... }}: what was tested, trained and felt. */
+  record Log(int id, Word athlete, List<LogLine> lines, boolean damaged) implements Declaration {
+    /** Copies the lists. */
+    public Log {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** {@code compare NAME { ... }}: protocols set side by side for one athlete. */
+  record Compare(int id, Word name, @Nullable Text title, List<CompareItem> items, boolean damaged)
+      implements Declaration {
+    /** Copies the lists. */
+    public Compare {
+      items = List.copyOf(items);
+    }
+  }
+}

@@ -1,0 +1,127 @@
+package gripwright.language.syntax;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A value that is written out or worked out. */
+public sealed interface Expr extends Syntax
+    permits Amount,
+        DateText,
+        Text,
+        Expr.PercentOfMax,
+        Expr.PercentOf,
+        Expr.ReserveLevel,
+        Expr.EffortLevel,
+        Expr.GradeLiteral,
+        Expr.PathExpr,
+        Expr.Has,
+        Expr.Binary,
+        Expr.Not,
+        Expr.Negate,
+        Expr.Is,
+        Expr.In,
+        Expr.BetweenExpr,
+        Expr.Aggregate,
+        Expr.Quantifier {
+
+  /** What stands between two values. */
+  enum Operator {
+    /** Either is so. */
+    OR("or"),
+    /** Both are so. */
+    AND("and"),
+    /** Less than. */
+    LESS("<"),
+    /** At most. */
+    AT_MOST("<="),
+    /** More than. */
+    GREATER(">"),
+    /** At least. */
+    AT_LEAST(">="),
+    /** Equal to. */
+    EQUAL("="),
+    /** Not equal to. */
+    NOT_EQUAL("!="),
+    /** Added to. */
+    PLUS("+"),
+    /** Less by. */
+    MINUS("-"),
+    /** Multiplied by. */
+    TIMES("*"),
+    /** Divided by. */
+    DIVIDE("/");
+
+    private final String symbol;
+
+    Operator(String symbol) {
+      this.symbol = symbol;
+    }
+
+    /** Returns the word or sign written in a file. */
+    public String symbol() {
+      return symbol;
+    }
+  }
+
+  /** {@code 88 % max}, of the athlete's reference maximum. */
+  record PercentOfMax(int id, double percent) implements Expr {}
+
+  /** {@code 115 % of previous.load}. */
+  record PercentOf(int id, double percent, Expr of) implements Expr {}
+
+  /** {@code reserve 3 s}: the load that could be held that much longer. */
+  record ReserveLevel(int id, Amount time) implements Expr {}
+
+  /** {@code effort 8}, of 10. */
+  record EffortLevel(int id, Amount effort) implements Expr {}
+
+  /** {@code french 7c+}: a grade on a scale. */
+  record GradeLiteral(int id, Word scale, Word grade) implements Expr {}
+
+  /** {@code athlete.trained}: a property, or a parameter's name. */
+  record PathExpr(int id, List<Word> words) implements Expr {
+    /** Copies the lists. */
+    public PathExpr {
+      words = List.copyOf(words);
+    }
+  }
+
+  /** {@code has previous}: whether there is such a thing. */
+  record Has(int id, Word name) implements Expr {}
+
+  /** Two values and what is done with them; chains lean to the left. */
+  record Binary(int id, Operator operator, Expr left, Expr right) implements Expr {}
+
+  /** {@code not ...}. */
+  record Not(int id, Expr operand) implements Expr {}
+
+  /** {@code - ...} before anything but a number. */
+  record Negate(int id, Expr operand) implements Expr {}
+
+  /** {@code intensity is high}, {@code is not}. */
+  record Is(int id, Expr subject, boolean negated, Word word) implements Expr {}
+
+  /** {@code grip in half-crimp, open-four}, {@code not in}. */
+  record In(int id, Expr subject, boolean negated, List<Expr> options) implements Expr {
+    /** Copies the lists. */
+    public In {
+      options = List.copyOf(options);
+    }
+  }
+
+  /** {@code gap between 24 h and 48 h}, both ends counted in. */
+  record BetweenExpr(int id, Expr subject, Expr low, Expr high) implements Expr {}
+
+  /**
+   * {@code sum(E of C where B)}, {@code mean}, {@code largest}, {@code smallest}; {@code count} has
+   * no value.
+   */
+  record Aggregate(
+      int id, Word function, @Nullable Expr value, PathExpr collection, @Nullable Expr where)
+      implements Expr {}
+
+  /** {@code every(C where B: E)} or {@code any}. */
+  record Quantifier(
+      int id, Word function, PathExpr collection, @Nullable Expr where, @Nullable Expr body)
+      implements Expr {}
+}

@@ -1,0 +1,4 @@
+package gripwright.language.syntax;
+
+/** A quoted text, without its quotes and with its escapes undone. */
+public record Text(int id, String value) implements Expr {}

@@ -1,0 +1,4 @@
+package gripwright.language.syntax;
+
+/** {@code warm-up 15 min}: how long the warm-up of each session takes. */
+public record WarmUp(int id, Amount time) implements PlanItem, BlockPart, SessionPart {}

@@ -1,0 +1,9 @@
+/** The plan language: from text to core objects and back. */
+module gripwright.language {
+  requires static org.jspecify;
+  requires transitive gripwright.core;
+
+  exports gripwright.language.source;
+  exports gripwright.language.finding;
+  exports gripwright.language.syntax;
+}
