@@ -5,4 +5,13 @@ module gripwright.core {
 
   exports gripwright.quantity;
   exports gripwright.finding;
+  exports gripwright.ability;
+  exports gripwright.hand;
+  exports gripwright.grip;
+  exports gripwright.strength;
+  exports gripwright.protocol;
+  exports gripwright.athlete;
+  exports gripwright.log;
+  exports gripwright.plan;
+  exports gripwright.compare;
 }

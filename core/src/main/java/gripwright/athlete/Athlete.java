@@ -1,0 +1,341 @@
+package gripwright.athlete;
+
+import gripwright.ability.Ability;
+import gripwright.finding.ModelPath;
+import gripwright.hand.Finger;
+import gripwright.hand.Hand;
+import gripwright.hand.Sex;
+import gripwright.hand.Side;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Who a plan is for. Immutable.
+ *
+ * @param name kebab-case, unique in a project
+ * @param title the name people use
+ * @param born date of birth
+ * @param bodyMass as last weighed when this was written; the log may say more
+ * @param trained structured finger training so far
+ * @param ability level on a published scale
+ * @param sex as published norms report it, if given
+ * @param left the left hand
+ * @param right the right hand
+ * @param familiar grips already used in training
+ * @param injuries past and present, in the order written
+ * @param available time to train by weekday; a day that is missing is not available
+ * @param climbing regular climbing, by weekday
+ * @param away when no training is possible
+ * @param equipment what there is to train with
+ */
+public record Athlete(
+    String name,
+    String title,
+    LocalDate born,
+    Load bodyMass,
+    Experience trained,
+    Ability ability,
+    Optional<Sex> sex,
+    Hand left,
+    Hand right,
+    List<Familiarity> familiar,
+    List<Injury> injuries,
+    Map<DayOfWeek, Duration> available,
+    List<ClimbingDay> climbing,
+    List<Absence> away,
+    Equipment equipment) {
+
+  /**
+   * Time in training, as it stood on a day.
+   *
+   * @param months 0 or more
+   * @param asOf the day; empty means the first day of whatever plan is compiled
+   */
+  public record Experience(double months, Optional<LocalDate> asOf) {
+
+    /** Months in a day, by a year of 365.25 days. */
+    private static final double MONTHS_PER_DAY = 12 / 365.25;
+
+    /**
+     * Returns the months on another day, growing with the calendar; never below 0.
+     *
+     * @param day the day asked for
+     * @param planFrom the first day of the plan, which stands in where no day is written
+     */
+    public double monthsOn(LocalDate day, LocalDate planFrom) {
+      long days = day.toEpochDay() - asOf.orElse(planFrom).toEpochDay();
+      return Math.max(0, months + days * MONTHS_PER_DAY);
+    }
+  }
+
+  /**
+   * A grip already used in training.
+   *
+   * @param grip name of the grip
+   * @param experience for how long
+   */
+  public record Familiarity(String grip, Experience experience) {}
+
+  /**
+   * Regular climbing on a weekday.
+   *
+   * @param day the weekday
+   * @param hard true if it counts as a hard day for the fingers
+   * @param how the coach's word for it, such as {@code easy}
+   * @param time how long
+   */
+  public record ClimbingDay(DayOfWeek day, boolean hard, String how, Duration time) {}
+
+  /**
+   * Days away, both ends included.
+   *
+   * @param from first day
+   * @param to last day, not before {@code from}
+   * @param note why, in the coach's words
+   */
+  public record Absence(LocalDate from, LocalDate to, Optional<String> note) {
+    /**
+     * Checks the order.
+     *
+     * @throws IllegalArgumentException if it ends before it begins
+     */
+    public Absence {
+      if (to.isBefore(from)) {
+        throw new IllegalArgumentException("away to " + to + " before " + from);
+      }
+    }
+
+    /** Tells whether a day is one of them. */
+    public boolean covers(LocalDate day) {
+      return !day.isBefore(from) && !day.isAfter(to);
+    }
+  }
+
+  /** Copies the lists. */
+  public Athlete {
+    familiar = List.copyOf(familiar);
+    injuries = List.copyOf(injuries);
+    available =
+        available.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(available));
+    climbing = List.copyOf(climbing);
+    away = List.copyOf(away);
+    if (bodyMass.kilograms() <= 0) {
+      throw new IllegalArgumentException("athlete " + name + ": body mass " + bodyMass);
+    }
+  }
+
+  /** Returns the path of this athlete. */
+  public ModelPath path() {
+    return ModelPath.of("athlete", name);
+  }
+
+  /** Returns the age on a day in completed months; 192 is the sixteenth birthday. */
+  public long ageInMonths(LocalDate day) {
+    return java.time.temporal.ChronoUnit.MONTHS.between(born, day);
+  }
+
+  /** Returns the time available on a day, zero when away or on a weekday not listed. */
+  public Duration availableOn(LocalDate day) {
+    return isAway(day) ? Duration.ZERO : available.getOrDefault(day.getDayOfWeek(), Duration.ZERO);
+  }
+
+  /** Tells whether a day is spent away. */
+  public boolean isAway(LocalDate day) {
+    return away.stream().anyMatch(a -> a.covers(day));
+  }
+
+  /** Returns the hand of a side. */
+  public Hand hand(Side side) {
+    return side == Side.LEFT ? left : right;
+  }
+
+  /** Returns the injuries of a finger. */
+  public List<Injury> injuriesOf(Finger finger) {
+    return injuries.stream().filter(i -> i.finger() == finger).toList();
+  }
+
+  /** Starts an athlete. */
+  public static Builder named(String name) {
+    return new Builder(name);
+  }
+
+  /** Collects what is known of an athlete. Not thread-safe. */
+  public static final class Builder {
+    private final String name;
+    private String title;
+    private Optional<LocalDate> born = Optional.empty();
+    private Optional<Load> bodyMass = Optional.empty();
+    private Optional<Experience> trained = Optional.empty();
+    private Optional<Ability> ability = Optional.empty();
+    private Optional<Sex> sex = Optional.empty();
+    private Optional<Hand> left = Optional.empty();
+    private Optional<Hand> right = Optional.empty();
+    private final List<Familiarity> familiar = new ArrayList<>();
+    private final List<Injury> injuries = new ArrayList<>();
+    private final Map<DayOfWeek, Duration> available = new EnumMap<>(DayOfWeek.class);
+    private final List<ClimbingDay> climbing = new ArrayList<>();
+    private final List<Absence> away = new ArrayList<>();
+    private final List<Length> edges = new ArrayList<>();
+    private Optional<Equipment.Steps> added = Optional.empty();
+    private Optional<Equipment.Steps> assist = Optional.empty();
+
+    private Builder(String name) {
+      this.name = name;
+      this.title = name;
+    }
+
+    /** Sets the name people use. */
+    public Builder title(String text) {
+      title = text;
+      return this;
+    }
+
+    /** Sets the date of birth. */
+    public Builder born(LocalDate date) {
+      born = Optional.of(date);
+      return this;
+    }
+
+    /** Sets the body mass. */
+    public Builder bodyMass(Load mass) {
+      bodyMass = Optional.of(mass);
+      return this;
+    }
+
+    /** Sets the months of structured finger training, as they stand when a plan begins. */
+    public Builder trained(double months) {
+      return trained(new Experience(months, Optional.empty()));
+    }
+
+    /** Sets the structured finger training so far. */
+    public Builder trained(Experience experience) {
+      trained = Optional.of(experience);
+      return this;
+    }
+
+    /** Sets the level. */
+    public Builder ability(Ability level) {
+      ability = Optional.of(level);
+      return this;
+    }
+
+    /** Sets the sex, for the norms that differ by it. */
+    public Builder sex(Sex value) {
+      sex = Optional.of(value);
+      return this;
+    }
+
+    /** Sets both hands alike. */
+    public Builder hand(Hand both) {
+      left = Optional.of(both);
+      right = Optional.of(both);
+      return this;
+    }
+
+    /** Sets one hand; set both alike first. */
+    public Builder hand(Side side, Hand hand) {
+      if (side == Side.LEFT) {
+        left = Optional.of(hand);
+      } else {
+        right = Optional.of(hand);
+      }
+      return this;
+    }
+
+    /** Adds a grip already used in training. */
+    public Builder familiar(String grip, double months) {
+      return familiar(new Familiarity(grip, new Experience(months, Optional.empty())));
+    }
+
+    /** Adds a grip already used in training. */
+    public Builder familiar(Familiarity grip) {
+      familiar.add(grip);
+      return this;
+    }
+
+    /** Adds an injury. */
+    public Builder injury(Injury injury) {
+      injuries.add(injury);
+      return this;
+    }
+
+    /** Sets the time available on a weekday. */
+    public Builder available(DayOfWeek day, Duration time) {
+      available.put(day, time);
+      return this;
+    }
+
+    /** Adds regular climbing. */
+    public Builder climbing(ClimbingDay day) {
+      climbing.add(day);
+      return this;
+    }
+
+    /** Adds days away. */
+    public Builder away(Absence absence) {
+      away.add(absence);
+      return this;
+    }
+
+    /** Adds an edge. */
+    public Builder edge(Length depth) {
+      edges.add(depth);
+      return this;
+    }
+
+    /** Sets how load is added. */
+    public Builder added(Load step, Load limit) {
+      added = Optional.of(new Equipment.Steps(step, limit));
+      return this;
+    }
+
+    /** Sets how load is taken off. */
+    public Builder assist(Load step, Load limit) {
+      assist = Optional.of(new Equipment.Steps(step, limit));
+      return this;
+    }
+
+    /**
+     * Returns the athlete.
+     *
+     * @throws IllegalStateException if date of birth, body mass, training, ability, a hand, an
+     *     available day or an edge is missing
+     */
+    public Athlete build() {
+      if (available.isEmpty() || edges.isEmpty()) {
+        throw new IllegalStateException(
+            "athlete " + name + " has no " + (edges.isEmpty() ? "edge" : "available day"));
+      }
+      return new Athlete(
+          name,
+          title,
+          required(born, "date of birth"),
+          required(bodyMass, "body mass"),
+          required(trained, "training"),
+          required(ability, "ability"),
+          sex,
+          required(left, "left hand"),
+          required(right, "right hand"),
+          familiar,
+          injuries,
+          available,
+          climbing,
+          away,
+          new Equipment(edges, added, assist));
+    }
+
+    private <T> T required(Optional<T> value, String what) {
+      return value.orElseThrow(
+          () -> new IllegalStateException("athlete " + name + " has no " + what));
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package gripwright.athlete;
+
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What there is to train with: edges, weight to add, and weight that can be taken off.
+ *
+ * @param edges depths, in the order written
+ * @param added how load is added, if it can be
+ * @param assist how load is taken off, if it can be
+ */
+public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Steps> assist) {
+
+  /**
+   * Loads that can be built: every multiple of a step up to a limit.
+   *
+   * @param step above 0 kg
+   * @param limit the most, 0 kg or more
+   */
+  public record Steps(Load step, Load limit) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the step is not above 0 kg or the limit is negative
+     */
+    public Steps {
+      if (step.kilograms() <= 0 || limit.kilograms() < 0) {
+        throw new IllegalArgumentException("not load steps: " + step + " to " + limit);
+      }
+    }
+
+    private long count() {
+      return (long) Math.floor(limit.kilograms() / step.kilograms() + TOLERANCE);
+    }
+  }
+
+  /** Share of a step that counts as none, so that 80.25 / 1.25 is not taken for a little less. */
+  private static final double TOLERANCE = 1e-9;
+
+  /** Copies the edges. */
+  public Equipment {
+    edges = List.copyOf(edges);
+  }
+
+  /** Tells whether there is an edge of this depth, to a hundredth of a millimetre. */
+  public boolean has(Length edge) {
+    return edges.stream().anyMatch(e -> Math.abs(e.millimetres() - edge.millimetres()) < 0.005);
+  }
+
+  /**
+   * Returns the greatest total load that can be built and is not above a wanted one.
+   *
+   * @param wanted the total load asked for
+   * @param bodyMass the athlete's mass; zero where a weight is lifted from the floor
+   * @return the total, or empty if even the least that can be built is above what is wanted
+   */
+  public Optional<Load> greatestUpTo(Load wanted, Load bodyMass) {
+    double difference = wanted.kilograms() - bodyMass.kilograms();
+    if (difference >= -TOLERANCE) {
+      long steps =
+          added
+              .map(a -> Math.min(a.count(), whole(difference / a.step().kilograms())))
+              .orElse(0L);
+      double step = added.map(a -> a.step().kilograms()).orElse(0.0);
+      return Optional.of(bodyMass.plus(Load.ofKilograms(Math.max(0, steps) * step)));
+    }
+    if (assist.isEmpty() || bodyMass.kilograms() == 0) {
+      return Optional.empty();
+    }
+    double step = assist.get().step().kilograms();
+    long steps = (long) Math.ceil(-difference / step - TOLERANCE);
+    return steps <= assist.get().count()
+        ? Optional.of(bodyMass.minus(Load.ofKilograms(steps * step)))
+        : Optional.empty();
+  }
+
+  private static long whole(double steps) {
+    return (long) Math.floor(steps + TOLERANCE);
+  }
+
+  /** Tells whether a total load can be built, to a millionth of a kilogram. */
+  public boolean canBuild(Load total, Load bodyMass) {
+    return greatestUpTo(total.plus(Load.ofKilograms(1e-7)), bodyMass)
+        .filter(built -> Math.abs(built.kilograms() - total.kilograms()) < 1e-6)
+        .isPresent();
+  }
+}

@@ -1,0 +1,48 @@
+package gripwright.compare;
+
+import gripwright.grip.Setup;
+import gripwright.protocol.Protocol;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A question a researcher asks: how do these protocols compare on this athlete?
+ *
+ * @param name kebab-case, unique in a project
+ * @param title for people
+ * @param athlete name of the athlete
+ * @param setup grip, edge and hands
+ * @param protocols two or more
+ * @param match the quantity made equal, and the parameter solved for to do it; empty if as written
+ * @param perWeek sessions a week, 1 or more
+ * @param weeks how long, 1 or more
+ * @param measures what is compared, in order
+ */
+public record Comparison(
+    String name,
+    Optional<String> title,
+    String athlete,
+    Setup setup,
+    List<Protocol> protocols,
+    Optional<Match> match,
+    int perWeek,
+    int weeks,
+    List<Measure> measures) {
+
+  /**
+   * What is made equal.
+   *
+   * @param quantity the quantity that all protocols shall share
+   * @param by the parameter that is solved for
+   */
+  public record Match(Measure quantity, String by) {}
+
+  /** Copies the lists. */
+  public Comparison {
+    protocols = List.copyOf(protocols);
+    measures = List.copyOf(measures);
+    if (protocols.size() < 2) {
+      throw new IllegalArgumentException("comparison " + name + " needs two protocols");
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package gripwright.grip;
+
+import gripwright.ability.Ability;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What an athlete should bring before training a grip.
+ *
+ * @param trainedMonths months of structured finger training, 0 or more
+ * @param ability least level, if any
+ * @param familiar months with other grips, by grip name
+ */
+public record Prerequisites(
+    double trainedMonths, Optional<Ability> ability, Map<String, Double> familiar) {
+
+  /** Nothing is asked. */
+  public static final Prerequisites NONE = new Prerequisites(0, Optional.empty(), Map.of());
+
+  /** Copies the grips. */
+  public Prerequisites {
+    familiar = Map.copyOf(familiar);
+  }
+
+  /** Tells whether nothing is asked. */
+  public boolean isNone() {
+    return equals(NONE);
+  }
+}

@@ -1,0 +1,37 @@
+package gripwright.hand;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** A finger, from the thumb side; the thumb itself takes no part in the grips here. */
+public enum Finger {
+  /** The index finger. */
+  INDEX,
+  /** The middle finger. */
+  MIDDLE,
+  /** The ring finger. */
+  RING,
+  /** The little finger. */
+  LITTLE;
+
+  /** Returns the word written in a plan. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Finds what a word stands for. */
+  public static Optional<Finger> parse(String word) {
+    for (Finger value : values()) {
+      if (value.word().equals(word)) {
+        return Optional.of(value);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the word. */
+  @Override
+  public String toString() {
+    return word();
+  }
+}

@@ -1,0 +1,35 @@
+package gripwright.hand;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** Which hands hold. */
+public enum Hands {
+  /** Both hands together; the load is the total on the two. */
+  BOTH,
+  /** The left hand alone; the load is all on it. */
+  LEFT,
+  /** The right hand alone; the load is all on it. */
+  RIGHT;
+
+  /** Returns the word written in a plan. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Finds what a word stands for. */
+  public static Optional<Hands> parse(String word) {
+    for (Hands value : values()) {
+      if (value.word().equals(word)) {
+        return Optional.of(value);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the word. */
+  @Override
+  public String toString() {
+    return word();
+  }
+}

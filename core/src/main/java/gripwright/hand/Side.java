@@ -1,0 +1,33 @@
+package gripwright.hand;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** A side of the body. */
+public enum Side {
+  /** Left. */
+  LEFT,
+  /** Right. */
+  RIGHT;
+
+  /** Returns the word written in a plan. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Finds what a word stands for. */
+  public static Optional<Side> parse(String word) {
+    for (Side value : values()) {
+      if (value.word().equals(word)) {
+        return Optional.of(value);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the word. */
+  @Override
+  public String toString() {
+    return word();
+  }
+}

@@ -1,0 +1,56 @@
+package gripwright.plan;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.log.Log;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What came of a plan for one athlete: dated sessions, weeks, tests, and what there is to say about
+ * them. Immutable.
+ *
+ * @param plan what was compiled
+ * @param athlete for whom
+ * @param log what was known of the athlete
+ * @param sessions trained sessions, by date
+ * @param weeks every week of the plan, in order
+ * @param retests dated tests
+ * @param climbing hard climbing days that fall in the plan, by date
+ * @param findings from planning and rules, in order of place
+ */
+public record CompiledPlan(
+    Plan plan,
+    Athlete athlete,
+    Log log,
+    List<DatedSession> sessions,
+    List<PlanWeek> weeks,
+    List<DatedRetest> retests,
+    List<LocalDate> climbing,
+    List<Finding> findings) {
+
+  /** Copies the lists. */
+  public CompiledPlan {
+    sessions = List.copyOf(sessions);
+    weeks = List.copyOf(weeks);
+    retests = List.copyOf(retests);
+    climbing = List.copyOf(climbing);
+    findings = List.copyOf(findings);
+  }
+
+  /** Returns this result with other findings. */
+  public CompiledPlan withFindings(List<Finding> others) {
+    return new CompiledPlan(
+        plan, athlete, log, sessions, weeks, retests, climbing, others);
+  }
+
+  /** Returns the sessions of a plan week, from 1, by date. */
+  public List<DatedSession> sessionsOf(int week) {
+    return sessions.stream().filter(s -> s.week() == week).toList();
+  }
+
+  /** Tells whether the sessions may be used: no error stands against them. */
+  public boolean usable() {
+    return findings.stream().noneMatch(Finding::blocks);
+  }
+}

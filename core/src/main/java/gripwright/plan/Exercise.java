@@ -1,0 +1,124 @@
+package gripwright.plan;
+
+import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.hand.Hands;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One line of a session: a protocol, on a grip, on an edge.
+ *
+ * @param protocol what is done
+ * @param with values set for the protocol's parameters
+ * @param target the grip, or the grips to choose from
+ * @param edge depth of the edge
+ * @param hands which hands hold
+ * @param lifting true if a weight is lifted from the floor
+ * @param rehabilitation whose plan it follows, where the exercise is part of a rehabilitation
+ */
+public record Exercise(
+    Protocol protocol,
+    Map<String, Argument> with,
+    Target target,
+    Length edge,
+    Hands hands,
+    boolean lifting,
+    Optional<String> rehabilitation) {
+
+  /** What is trained: one grip, or the best of several. */
+  public sealed interface Target {}
+
+  /**
+   * One grip.
+   *
+   * @param grip the grip
+   */
+  public record On(Grip grip) implements Target {}
+
+  /**
+   * The work is shared out among grips by what each is worth to the plan.
+   *
+   * @param grips two or more grips, in the order written
+   * @param weights what counts how much; empty means the plan's or else the standard weights
+   */
+  public record BestOf(List<Grip> grips, Optional<Weights> weights) implements Target {
+    /** Copies the grips. */
+    public BestOf {
+      grips = List.copyOf(grips);
+    }
+  }
+
+  /**
+   * What counts how much when grips are chosen. The three add to 1.
+   *
+   * @param match demand that is covered directly
+   * @param margin what is left in the weakest structure
+   * @param carryOver strength that carries over to other grips
+   */
+  public record Weights(double match, double margin, double carryOver) {
+    /** The weights where none are written: the library's own choice. */
+    public static final Weights STANDARD = new Weights(0.4, 0.3, 0.3);
+
+    /**
+     * Checks the sum.
+     *
+     * @throws IllegalArgumentException if a weight is negative or they do not add to 1
+     */
+    public Weights {
+      if (match < 0
+          || margin < 0
+          || carryOver < 0
+          || Math.abs(match + margin + carryOver - 1) > 1e-9) {
+        throw new IllegalArgumentException(
+            "weights do not add to 100 %: " + match + ", " + margin + ", " + carryOver);
+      }
+    }
+  }
+
+  /**
+   * Copies the values and checks them against the protocol.
+   *
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
+  public Exercise {
+    with = Collections.unmodifiableMap(new LinkedHashMap<>(with));
+    protocol.bind(with);
+  }
+
+  /** Returns an exercise with both hands, hanging, as the protocol says. */
+  public static Exercise of(Protocol protocol, Grip grip, Length edge) {
+    return new Exercise(
+        protocol, Map.of(), new On(grip), edge, Hands.BOTH, false, Optional.empty());
+  }
+
+  /** Returns this exercise with one parameter set. */
+  public Exercise with(String parameter, Argument value) {
+    Map<String, Argument> more = new LinkedHashMap<>(with);
+    more.put(parameter, value);
+    return new Exercise(protocol, more, target, edge, hands, lifting, rehabilitation);
+  }
+
+  /** Returns this exercise as part of a rehabilitation that a named practitioner planned. */
+  public Exercise rehabilitation(String whosePlan) {
+    return new Exercise(
+        protocol, with, target, edge, hands, lifting, Optional.of(whosePlan));
+  }
+
+  /** Returns the scheme before any progression. */
+  public Scheme scheme() {
+    return protocol.bind(with);
+  }
+
+  /** Returns a grip of this exercise set up on its edge. */
+  public Setup setup(Grip grip) {
+    return new Setup(grip, edge, hands, lifting);
+  }
+}

@@ -1,0 +1,111 @@
+package gripwright.plan;
+
+import gripwright.finding.ModelPath;
+import gripwright.grip.Setup;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Load;
+import gripwright.quantity.Unit;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * An exercise with its loads. Immutable.
+ *
+ * @param order position in the session as the coach wrote it, from 1
+ * @param protocol name of the protocol
+ * @param setup grip, edge and hands
+ * @param scheme sets, holds and rests after progression
+ * @param steps holds with their loads and rests, in the order they happen
+ * @param percentOfMax the written level after progression, in per cent, where it is one and all holds
+ *     share it
+ * @param maximum what levels were reckoned from, where there is one
+ * @param bodyMass zero where a weight is lifted from the floor
+ * @param hard true if it counts as hard
+ * @param endReserve predicted share of capacity left at the end, where a model gives one
+ * @param rehabilitation whose plan it follows, if it is part of a rehabilitation
+ * @param why how each number came about, in order
+ * @param path where it stands
+ */
+public record PlannedExercise(
+    int order,
+    String protocol,
+    Setup setup,
+    Scheme scheme,
+    List<LoadedStep> steps,
+    OptionalDouble percentOfMax,
+    Optional<Maximum> maximum,
+    Load bodyMass,
+    boolean hard,
+    OptionalDouble endReserve,
+    Optional<String> rehabilitation,
+    List<Derivation> why,
+    ModelPath path) {
+
+  /**
+   * A hold with its load, or a rest.
+   *
+   * @param seconds how long
+   * @param load total load; empty for a rest
+   */
+  public record LoadedStep(double seconds, Optional<Load> load) {
+    /** Tells whether it is a hold. */
+    public boolean isHold() {
+      return load.isPresent();
+    }
+  }
+
+  /**
+   * The reference maximum of a setup: the greatest load held for 7 s.
+   *
+   * @param used the lower credible bound, which levels are reckoned from
+   * @param mean the best estimate
+   */
+  public record Maximum(Load used, Load mean) {}
+
+  /**
+   * One link of the chain behind a number.
+   *
+   * @param step what was done
+   * @param value the number it gave
+   * @param unit its unit, such as {@code kg}; empty for a pure number
+   * @param from what it was made from, in words
+   */
+  public record Derivation(String step, double value, String unit, String from) {}
+
+  /** Copies the lists. */
+  public PlannedExercise {
+    steps = List.copyOf(steps);
+    why = List.copyOf(why);
+  }
+
+  /** Returns the greatest total load of any hold. */
+  public Load totalLoad() {
+    return steps.stream()
+        .flatMap(s -> s.load().stream())
+        .max(Load::compareTo)
+        .orElse(Load.ZERO);
+  }
+
+  /** Returns what is added to body mass at the greatest load; negative means taken off. */
+  public Load added() {
+    return totalLoad().minus(bodyMass);
+  }
+
+  /** Returns all holds, in seconds. */
+  public double timeUnderLoadSeconds() {
+    return steps.stream().filter(LoadedStep::isHold).mapToDouble(LoadedStep::seconds).sum();
+  }
+
+  /** Returns the sum of total load times hold time, in kg s. */
+  public double loadIndex() {
+    return steps.stream()
+        .mapToDouble(s -> s.load().map(l -> l.kilograms() * s.seconds()).orElse(0.0))
+        .sum();
+  }
+
+  /** Returns the impulse on the hands together, in N s. */
+  public double impulse() {
+    return loadIndex() * Unit.NEWTONS_PER_KILOGRAM;
+  }
+}

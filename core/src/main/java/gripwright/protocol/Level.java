@@ -1,0 +1,117 @@
+package gripwright.protocol;
+
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import java.time.Duration;
+
+/** How hard a hold is meant to be. */
+public sealed interface Level {
+
+  /**
+   * A share of the reference maximum at the exercise's own grip, edge and hands.
+   *
+   * @param fraction above 0 and at most 1; 0.84 is {@code 84 % max}
+   */
+  record OfMax(double fraction) implements Level {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the fraction is not above 0 and at most 1
+     */
+    public OfMax {
+      if (!(fraction > 0 && fraction <= 1)) {
+        throw new IllegalArgumentException("not holdable: " + fraction * 100 + " % max");
+      }
+    }
+
+    @Override
+    public String toString() {
+      return Numbers.plain(fraction * 100, 2) + " % max";
+    }
+  }
+
+  /**
+   * A total load, body mass included.
+   *
+   * @param load above 0 kg
+   */
+  record Total(Load load) implements Level {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the load is not above 0 kg
+     */
+    public Total {
+      if (load.kilograms() <= 0) {
+        throw new IllegalArgumentException("not a load to hold: " + load);
+      }
+    }
+
+    @Override
+    public String toString() {
+      return load.toString();
+    }
+  }
+
+  /**
+   * Body mass with something added or, if negative, taken off.
+   *
+   * @param added the difference to body mass
+   */
+  record BodyMass(Load added) implements Level {
+    @Override
+    public String toString() {
+      double kilograms = added.kilograms();
+      return "body-mass"
+          + (kilograms == 0 ? "" : kilograms > 0 ? " + " : " - ")
+          + (kilograms == 0 ? "" : Load.ofKilograms(Math.abs(kilograms)).toString());
+    }
+  }
+
+  /**
+   * The load that could be held this much longer than it is.
+   *
+   * @param time predicted time to failure less the hold, 0 s or more
+   */
+  record Reserve(Duration time) implements Level {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the time is negative
+     */
+    public Reserve {
+      if (time.isNegative()) {
+        throw new IllegalArgumentException("not a reserve: " + time);
+      }
+    }
+
+    @Override
+    public String toString() {
+      return "reserve " + Numbers.plain(time.toMillis() / 1000.0, 3) + " s";
+    }
+  }
+
+  /**
+   * An effort on a scale of 0 to 10: the hold takes that many tenths of the predicted time to
+   * failure. The translation is the library's own.
+   *
+   * @param outOfTen above 0 and at most 10
+   */
+  record Effort(double outOfTen) implements Level {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the effort is not above 0 and at most 10
+     */
+    public Effort {
+      if (!(outOfTen > 0 && outOfTen <= 10)) {
+        throw new IllegalArgumentException("not an effort: " + outOfTen);
+      }
+    }
+
+    @Override
+    public String toString() {
+      return "effort " + Numbers.plain(outOfTen, 1);
+    }
+  }
+}

@@ -1,0 +1,228 @@
+package gripwright.protocol;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A way to train, written once and used by many plans: a tree of repeats, holds and rests, with named
+ * parameters that a use may set. Immutable.
+ *
+ * @param name kebab-case, unique in a project
+ * @param title for people, if it differs from the name
+ * @param aim what it is for, such as {@code maximal-strength}
+ * @param parameters defaults by parameter name, in the order written
+ * @param steps what is done, in order
+ */
+public record Protocol(
+    String name,
+    Optional<String> title,
+    Optional<String> aim,
+    Map<String, Argument> parameters,
+    List<Part> steps) {
+
+  /** A step with its places still open. */
+  public sealed interface Part {
+
+    /**
+     * Steps done several times.
+     *
+     * @param times how often, 1 or more
+     * @param resting rest between two repeats, never after the last
+     * @param steps what is repeated
+     */
+    record Repeat(Term<Integer> times, Term<Duration> resting, List<Part> steps) implements Part {
+      /** Copies the steps. */
+      public Repeat {
+        steps = List.copyOf(steps);
+      }
+    }
+
+    /**
+     * A hold.
+     *
+     * @param time how long, above 0 s
+     * @param level how hard
+     */
+    record Hold(Term<Duration> time, Term<Level> level) implements Part {}
+
+    /**
+     * A rest.
+     *
+     * @param time how long
+     */
+    record Rest(Term<Duration> time) implements Part {}
+  }
+
+  /**
+   * Copies and checks the parts.
+   *
+   * @throws IllegalArgumentException if a place names a parameter that is not given, or one of
+   *     another kind
+   */
+  public Protocol {
+    parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
+    steps = List.copyOf(steps);
+    if (steps.isEmpty()) {
+      throw new IllegalArgumentException("protocol " + name + " has no steps");
+    }
+    bind(name, parameters, steps);
+  }
+
+  /**
+   * Fills the open places.
+   *
+   * @param arguments values by parameter name; parameters not named keep their defaults
+   * @throws IllegalArgumentException if there is no such parameter or the value is of another kind
+   */
+  public Scheme bind(Map<String, Argument> arguments) {
+    Map<String, Argument> all = new LinkedHashMap<>(parameters);
+    arguments.forEach(
+        (parameter, value) -> {
+          if (!parameters.containsKey(parameter)) {
+            throw new IllegalArgumentException("protocol " + name + " has no " + parameter);
+          }
+          all.put(parameter, value);
+        });
+    return bind(name, all, steps);
+  }
+
+  private static Scheme bind(String name, Map<String, Argument> values, List<Part> parts) {
+    return new Scheme(bindAll(name, values, parts));
+  }
+
+  private static List<Scheme.Step> bindAll(
+      String name, Map<String, Argument> values, List<Part> parts) {
+    List<Scheme.Step> bound = new ArrayList<>();
+    for (Part part : parts) {
+      if (part instanceof Part.Repeat repeat) {
+        bound.add(
+            new Scheme.Repeat(
+                count(name, values, repeat.times()),
+                time(name, values, repeat.resting()),
+                bindAll(name, values, repeat.steps())));
+      } else if (part instanceof Part.Hold hold) {
+        bound.add(
+            new Scheme.Hold(time(name, values, hold.time()), level(name, values, hold.level())));
+      } else if (part instanceof Part.Rest rest) {
+        bound.add(new Scheme.Rest(time(name, values, rest.time())));
+      }
+    }
+    return bound;
+  }
+
+  private static int count(String name, Map<String, Argument> values, Term<Integer> term) {
+    if (term instanceof Term.Fixed<Integer> fixed) {
+      return fixed.value();
+    }
+    if (value(values, term) instanceof Argument.Count count) {
+      return count.times();
+    }
+    throw wrongKind(name, term, "a number of repeats");
+  }
+
+  private static Duration time(String name, Map<String, Argument> values, Term<Duration> term) {
+    if (term instanceof Term.Fixed<Duration> fixed) {
+      return fixed.value();
+    }
+    if (value(values, term) instanceof Argument.Time time) {
+      return time.time();
+    }
+    throw wrongKind(name, term, "a time");
+  }
+
+  private static Level level(String name, Map<String, Argument> values, Term<Level> term) {
+    if (term instanceof Term.Fixed<Level> fixed) {
+      return fixed.value();
+    }
+    if (value(values, term) instanceof Argument.AtLevel level) {
+      return level.level();
+    }
+    throw wrongKind(name, term, "a level");
+  }
+
+  private static Optional<Argument> lookUp(Map<String, Argument> values, Term<?> term) {
+    return term instanceof Term.Given<?> given
+        ? Optional.ofNullable(values.get(given.parameter()))
+        : Optional.empty();
+  }
+
+  private static Argument value(Map<String, Argument> values, Term<?> term) {
+    return lookUp(values, term)
+        .orElseThrow(() -> new IllegalArgumentException("nothing is given for " + term));
+  }
+
+  private static IllegalArgumentException wrongKind(String name, Term<?> term, String kind) {
+    return new IllegalArgumentException("protocol " + name + ": " + term + " is not " + kind);
+  }
+
+  /** Starts a protocol. */
+  public static Builder named(String name) {
+    return new Builder(name);
+  }
+
+  /** Collects the parts of a protocol. Not thread-safe. */
+  public static final class Builder {
+    private final String name;
+    private Optional<String> title = Optional.empty();
+    private Optional<String> aim = Optional.empty();
+    private final Map<String, Argument> parameters = new LinkedHashMap<>();
+    private final List<Part> steps = new ArrayList<>();
+
+    private Builder(String name) {
+      this.name = name;
+    }
+
+    /** Sets the title for people. */
+    public Builder title(String text) {
+      title = Optional.of(text);
+      return this;
+    }
+
+    /** Sets what the protocol is for. */
+    public Builder aim(String word) {
+      aim = Optional.of(word);
+      return this;
+    }
+
+    /** Adds a parameter with its default. */
+    public Builder given(String parameter, Argument value) {
+      parameters.put(parameter, value);
+      return this;
+    }
+
+    /** Adds a parameter that is a number of repeats. */
+    public Builder given(String parameter, int times) {
+      return given(parameter, new Argument.Count(times));
+    }
+
+    /** Adds a parameter that is a time. */
+    public Builder given(String parameter, Duration time) {
+      return given(parameter, new Argument.Time(time));
+    }
+
+    /** Adds a parameter that is a level. */
+    public Builder given(String parameter, Level level) {
+      return given(parameter, new Argument.AtLevel(level));
+    }
+
+    /** Adds a step. */
+    public Builder step(Part part) {
+      steps.add(part);
+      return this;
+    }
+
+    /**
+     * Returns the protocol.
+     *
+     * @throws IllegalArgumentException if it has no steps or a place names an unknown parameter
+     */
+    public Protocol build() {
+      return new Protocol(name, title, aim, parameters, steps);
+    }
+  }
+}

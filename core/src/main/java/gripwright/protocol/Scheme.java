@@ -1,0 +1,216 @@
+package gripwright.protocol;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * A protocol with every place filled: sets, repetitions, holds and rests. Immutable.
+ *
+ * <p>The sets of a scheme are the repeats of its one outermost step; where it has several steps side
+ * by side, the whole is one set.
+ *
+ * @param steps what is done, in order; at least one
+ */
+public record Scheme(List<Step> steps) {
+
+  /** What is done next. */
+  public sealed interface Step {}
+
+  /**
+   * Steps done several times.
+   *
+   * @param times how often, 1 or more
+   * @param resting rest between two repeats, never after the last
+   * @param steps what is repeated; at least one
+   */
+  public record Repeat(int times, Duration resting, List<Step> steps) implements Step {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if there is nothing to repeat, or less than once
+     */
+    public Repeat {
+      steps = List.copyOf(steps);
+      if (times < 1 || steps.isEmpty() || resting.isNegative()) {
+        throw new IllegalArgumentException("not a repeat: " + times + " of " + steps.size());
+      }
+    }
+  }
+
+  /**
+   * A hold.
+   *
+   * @param time how long, above 0 s
+   * @param level how hard
+   */
+  public record Hold(Duration time, Level level) implements Step {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the time is not above 0 s
+     */
+    public Hold {
+      if (time.isNegative() || time.isZero()) {
+        throw new IllegalArgumentException("not a hold: " + time);
+      }
+    }
+
+    /** Returns the time in seconds. */
+    public double seconds() {
+      return time.toNanos() / 1e9;
+    }
+  }
+
+  /**
+   * A rest.
+   *
+   * @param time how long, 0 s or more
+   */
+  public record Rest(Duration time) implements Step {}
+
+  /**
+   * Copies the steps.
+   *
+   * @throws IllegalArgumentException if there are none
+   */
+  public Scheme {
+    steps = List.copyOf(steps);
+    if (steps.isEmpty()) {
+      throw new IllegalArgumentException("a scheme has at least one step");
+    }
+  }
+
+  /** Returns the one outermost repeat, if there is one. */
+  private Optional<Repeat> outer() {
+    return steps.size() == 1 && steps.get(0) instanceof Repeat repeat
+        ? Optional.of(repeat)
+        : Optional.empty();
+  }
+
+  /** Returns the one repeat inside a set, if a set is nothing but that. */
+  private Optional<Repeat> inner() {
+    return outer()
+        .filter(o -> o.steps().size() == 1)
+        .flatMap(o -> o.steps().get(0) instanceof Repeat r ? Optional.of(r) : Optional.empty());
+  }
+
+  /** Returns how many sets there are, 1 or more. */
+  public int sets() {
+    return outer().map(Repeat::times).orElse(1);
+  }
+
+  /** Returns this scheme with so many sets; a scheme without an outer repeat gets one. */
+  public Scheme withSets(int sets) {
+    Repeat repeat = outer().orElseGet(() -> new Repeat(1, Duration.ZERO, steps));
+    return new Scheme(List.of(new Repeat(sets, repeat.resting(), repeat.steps())));
+  }
+
+  /** Returns how many holds a set has. */
+  public int repetitionsPerSet() {
+    return flat(outer().map(Repeat::steps).orElse(steps)).stream()
+        .mapToInt(s -> s instanceof Hold ? 1 : 0)
+        .sum();
+  }
+
+  /** Returns the rest between sets; zero where there is one set or none is written. */
+  public Duration restBetweenSets() {
+    return outer().map(Repeat::resting).orElse(Duration.ZERO);
+  }
+
+  /** Returns the rest between the holds of a set; zero where a set is one hold. */
+  public Duration restBetweenHolds() {
+    return inner().map(Repeat::resting).orElse(Duration.ZERO);
+  }
+
+  /** Returns every hold in order. */
+  public List<Hold> holds() {
+    return flat(steps).stream()
+        .filter(Hold.class::isInstance)
+        .map(Hold.class::cast)
+        .toList();
+  }
+
+  /** Returns the first hold's time where all holds last the same, in whole seconds or not. */
+  public Optional<Duration> holdTime() {
+    List<Duration> times = holds().stream().map(Hold::time).distinct().toList();
+    return times.size() == 1 ? Optional.of(times.get(0)) : Optional.empty();
+  }
+
+  /** Returns holds and rests in the order they happen, rests of zero left out. */
+  public List<Step> flat() {
+    return flat(steps);
+  }
+
+  private static List<Step> flat(List<Step> steps) {
+    List<Step> flat = new ArrayList<>();
+    for (Step step : steps) {
+      if (step instanceof Repeat repeat) {
+        List<Step> once = flat(repeat.steps());
+        for (int i = 0; i < repeat.times(); i++) {
+          if (i > 0 && !repeat.resting().isZero()) {
+            flat.add(new Rest(repeat.resting()));
+          }
+          flat.addAll(once);
+        }
+      } else if (!(step instanceof Rest rest && rest.time().isZero())) {
+        flat.add(step);
+      }
+    }
+    return flat;
+  }
+
+  /** Returns this scheme with every hold replaced. */
+  public Scheme mapHolds(UnaryOperator<Hold> change) {
+    return new Scheme(mapHolds(steps, change));
+  }
+
+  private static List<Step> mapHolds(List<Step> steps, UnaryOperator<Hold> change) {
+    List<Step> mapped = new ArrayList<>();
+    for (Step step : steps) {
+      if (step instanceof Repeat repeat) {
+        mapped.add(
+            new Repeat(repeat.times(), repeat.resting(), mapHolds(repeat.steps(), change)));
+      } else if (step instanceof Hold hold) {
+        mapped.add(change.apply(hold));
+      } else {
+        mapped.add(step);
+      }
+    }
+    return mapped;
+  }
+
+  /** Returns the time under load: all holds together. */
+  public Duration timeUnderLoad() {
+    return holds().stream().map(Hold::time).reduce(Duration.ZERO, Duration::plus);
+  }
+
+  /** Returns holds and rests together. */
+  public Duration duration() {
+    Duration sum = Duration.ZERO;
+    for (Step step : flat()) {
+      sum =
+          sum.plus(
+              step instanceof Hold hold
+                  ? hold.time()
+                  : step instanceof Rest rest ? rest.time() : Duration.ZERO);
+    }
+    return sum;
+  }
+
+  /** Returns how many holds and rests the scheme has when written out, without writing it out. */
+  public long size() {
+    return size(steps);
+  }
+
+  private static long size(List<Step> steps) {
+    long size = 0;
+    for (Step step : steps) {
+      size += step instanceof Repeat repeat ? repeat.times() * (size(repeat.steps()) + 1) : 1;
+    }
+    return size;
+  }
+
+}
