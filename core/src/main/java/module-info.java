@@ -14,4 +14,6 @@ module gripwright.core {
   exports gripwright.log;
   exports gripwright.plan;
   exports gripwright.compare;
+  exports gripwright.rule;
+  exports gripwright.planning;
 }

@@ -19,7 +19,7 @@ import java.util.List;
  * @param bodyMass what the loads were reckoned with
  * @param placedBecause why it is on this day, in words
  * @param exercises in the order of training
- * @param path where it stands; weeks in a path are {@code block-week}
+ * @param path where it stands; a {@code week} in a path is the week of the block
  */
 public record DatedSession(
     LocalDate date,

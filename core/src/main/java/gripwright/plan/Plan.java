@@ -97,7 +97,7 @@ public record Plan(
     /** Tells whether a place in a compiled plan is covered. */
     public boolean covers(ModelPath place) {
       return matches(place, "block", block)
-          && matches(place, "block-week", week)
+          && matches(place, "week", week)
           && matches(place, "session", session)
           && matches(place, "exercise", exercise);
     }

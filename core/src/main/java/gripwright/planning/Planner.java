@@ -1,0 +1,31 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.log.Log;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.Plan;
+import gripwright.rule.RuleCheck;
+import gripwright.rule.RuleSet;
+import java.util.List;
+
+/** Turns a plan into dated sessions. Stateless; the same input gives the same result. */
+public final class Planner {
+
+  private Planner() {}
+
+  /**
+   * Compiles a plan for one of its athletes and checks the result against the rules.
+   *
+   * @param plan what the coach wrote
+   * @param athlete one of the plan's athletes
+   * @param log what is known of the athlete; may be empty
+   * @param ruleSets all rule sets that are known; the plan names those that apply
+   */
+  public static CompiledPlan compile(
+      Plan plan, Athlete athlete, Log log, List<RuleSet> ruleSets) {
+    CompiledPlan compiled =
+        new CompiledPlan(
+            plan, athlete, log, List.of(), List.of(), List.of(), List.of(), List.of());
+    return compiled.withFindings(RuleCheck.check(compiled, ruleSets));
+  }
+}
