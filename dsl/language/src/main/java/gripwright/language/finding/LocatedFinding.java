@@ -14,8 +14,7 @@ import java.util.List;
  * @param span the characters it is about, as few as will do
  * @param related other places that help to understand it, such as a first definition
  */
-public record LocatedFinding(
-    Finding finding, SourceFile file, Span span, List<Related> related) {
+public record LocatedFinding(Finding finding, SourceFile file, Span span, List<Related> related) {
 
   /**
    * Another place that helps to understand a finding.

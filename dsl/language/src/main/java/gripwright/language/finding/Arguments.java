@@ -1,0 +1,50 @@
+package gripwright.language.finding;
+
+import gripwright.quantity.Numbers;
+import java.time.Duration;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** How the facts of a finding are written in a sentence: by their type, the same everywhere. */
+final class Arguments {
+
+  /** Decimals of a bare number; enough for a percentage or a load, few enough to read. */
+  private static final int DECIMALS = 2;
+
+  private Arguments() {}
+
+  /** Writes a fact; loads, lengths, angles and dates write themselves, with their units. */
+  static String print(Object value) {
+    if (value instanceof Double || value instanceof Float) {
+      return print(((Number) value).doubleValue());
+    }
+    if (value instanceof Duration time) {
+      return print(time);
+    }
+    if (value instanceof Collection<?> many) {
+      return many.stream().map(Arguments::print).collect(Collectors.joining(", "));
+    }
+    if (value instanceof Optional<?> maybe) {
+      return maybe.map(Arguments::print).orElse("none");
+    }
+    return String.valueOf(value);
+  }
+
+  private static String print(double value) {
+    return Double.isFinite(value) ? Numbers.plain(value, DECIMALS) : "no number";
+  }
+
+  /** Writes a time in the unit a coach would use: 90 s, 3 min, 48 h. */
+  private static String print(Duration time) {
+    long seconds = time.getSeconds();
+    boolean whole = time.getNano() == 0;
+    if (whole && Math.abs(seconds) >= 86_400 && seconds % 3600 == 0) {
+      return seconds / 3600 + " h";
+    }
+    if (whole && Math.abs(seconds) >= 120 && seconds % 60 == 0) {
+      return seconds / 60 + " min";
+    }
+    return Numbers.plain(seconds + time.getNano() / 1e9, 3) + " s";
+  }
+}

@@ -1,0 +1,148 @@
+package gripwright.language.finding;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.finding.ReportedFinding;
+import gripwright.finding.Severity;
+import gripwright.language.source.SourceFile;
+import gripwright.language.source.Span;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+final class WordingTest {
+
+  private static final ModelPath PLAN = ModelPath.of("plan", "autumn");
+
+  private static ModelPath day(String block, int week, String date) {
+    return PLAN.then("for", "sunniva")
+        .then("block", block)
+        .then("week", week)
+        .then("session", "strength")
+        .then("date", date);
+  }
+
+  @Test
+  void wordsInBracesAreReplacedByFactsThatPrintThemselves() {
+    Finding finding =
+        Finding.warning("plan.week-away", PLAN)
+            .with("week", 3)
+            .with("from", LocalDate.of(2027, 1, 18))
+            .with("to", LocalDate.of(2027, 1, 24));
+    assertEquals(
+        "nothing is placed in week 3: away from 2027-01-18 to 2027-01-24",
+        Wording.sentence(finding));
+  }
+
+  @Test
+  void factsPrintByTheirType() {
+    assertEquals("81.25 kg", Arguments.print(Load.ofKilograms(81.25)));
+    assertEquals("20 mm", Arguments.print(Length.ofMillimetres(20)));
+    assertEquals("90 s", Arguments.print(Duration.ofSeconds(90)));
+    assertEquals("60 s", Arguments.print(Duration.ofMinutes(1)));
+    assertEquals("3 min", Arguments.print(Duration.ofMinutes(3)));
+    assertEquals("90 min", Arguments.print(Duration.ofMinutes(90)));
+    assertEquals("48 h", Arguments.print(Duration.ofHours(48)));
+    assertEquals("0.5 s", Arguments.print(Duration.ofMillis(500)));
+    assertEquals("102.4", Arguments.print(102.4));
+    assertEquals("12", Arguments.print(12.0));
+    assertEquals("20 mm, 15 mm", Arguments.print(List.of(mm(20), mm(15))));
+    assertEquals("none", Arguments.print(Optional.empty()));
+  }
+
+  private static Length mm(double value) {
+    return Length.ofMillimetres(value);
+  }
+
+  @Test
+  void whatIsPutInIsNotLookedAtAgain() {
+    Finding finding =
+        Finding.warning("plan.waiver-unused", PLAN).with("rule", "{rule} $1 \\ {week}");
+    assertEquals("the waiver of `{rule} $1 \\ {week}` waives nothing", Wording.sentence(finding));
+  }
+
+  @Test
+  void aBrokenRuleSpeaksWithItsOwnMessageAndSaysWhereAndFromWhom() {
+    Finding finding =
+        Finding.error("rule.two-hard-days", PLAN)
+            .with("message", "two hard days in a row: {not a placeholder}")
+            .with("source", "Skarvdal house rules")
+            .alsoAt(day("base", 1, "2027-01-12"))
+            .alsoAt(day("base", 1, "2027-01-14"))
+            .alsoAt(day("base", 3, "2027-01-26"));
+    ReportedFinding reported = Wording.report(finding);
+    assertEquals("two hard days in a row: {not a placeholder}", reported.message());
+    assertEquals(
+        "week 1 (Tue 12 Jan, Thu 14 Jan), week 3 (Tue 26 Jan); source: Skarvdal house rules",
+        reported.hint());
+    assertEquals("two-hard-days", reported.rule());
+  }
+
+  @Test
+  void blocksAreNamedWhereThereIsMoreThanOne() {
+    Finding finding =
+        Finding.error("rule.x", PLAN)
+            .with("message", "m")
+            .alsoAt(day("base", 1, "2027-01-12"))
+            .alsoAt(day("base", 2, "2027-01-19"))
+            .alsoAt(day("peak", 1, "2027-02-09"));
+    assertEquals(
+        Optional.of(
+            "block base week 1 (Tue 12 Jan), week 2 (Tue 19 Jan), block peak week 1 (Tue 9 Feb)"),
+        Wording.where(finding));
+  }
+
+  @Test
+  void aLongListOfWeeksIsCutShort() {
+    Finding finding = Finding.error("rule.x", PLAN).with("message", "m");
+    for (int week = 1; week <= 20; week++) {
+      finding = finding.alsoAt(PLAN.then("week", week));
+    }
+    String where = Wording.where(finding).orElseThrow();
+    assertTrue(where.endsWith("week 12, 8 more"), where);
+  }
+
+  @Test
+  void linesAndColumnsCountFromOneInCharacters() {
+    SourceFile file = SourceFile.of("a.grip", "language 1\n# \uD83E\uDDD7 plan\n");
+    ReportedFinding reported =
+        Wording.report(
+            LocatedFinding.at(
+                file,
+                new Span(16, 4),
+                Finding.warning("plan.waiver-unused", PLAN).with("rule", "r").waived("because")));
+    assertEquals("a.grip", reported.file());
+    assertEquals(2, reported.line());
+    assertEquals(5, reported.column());
+    assertEquals(2, reported.endLine());
+    assertEquals(9, reported.endColumn());
+    assertEquals(Severity.WARNING, reported.severity());
+    assertEquals("because", reported.waivedBecause());
+    assertEquals("plan autumn", reported.place());
+  }
+
+  @Test
+  void withoutATextThereIsNoFile() {
+    ReportedFinding reported =
+        Wording.report(Finding.warning("plan.waiver-unused", ModelPath.ROOT).with("rule", "r"));
+    assertNull(reported.file());
+    assertEquals(0, reported.line());
+    assertNull(reported.place());
+    assertFalse(reported.blocks());
+  }
+
+  @Test
+  void aRelatedPlaceWithoutWordingReadsAsItsKey() {
+    assertEquals("first defined here", Wording.related("first-defined-here"));
+    assertEquals("some other thing", Wording.related("some-other-thing"));
+  }
+}
