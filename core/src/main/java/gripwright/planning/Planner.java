@@ -1,11 +1,13 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
 import gripwright.log.Log;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.Plan;
 import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Turns a plan into dated sessions. Stateless; the same input gives the same result. */
@@ -23,9 +25,9 @@ public final class Planner {
    */
   public static CompiledPlan compile(
       Plan plan, Athlete athlete, Log log, List<RuleSet> ruleSets) {
-    CompiledPlan compiled =
-        new CompiledPlan(
-            plan, athlete, log, List.of(), List.of(), List.of(), List.of(), List.of());
-    return compiled.withFindings(RuleCheck.check(compiled, ruleSets));
+    CompiledPlan compiled = new PlanRun(plan, athlete, log).compile();
+    List<Finding> findings = new ArrayList<>(compiled.findings());
+    findings.addAll(RuleCheck.check(compiled, ruleSets));
+    return compiled.withFindings(findings);
   }
 }

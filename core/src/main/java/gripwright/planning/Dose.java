@@ -1,0 +1,39 @@
+package gripwright.planning;
+
+import gripwright.plan.PlannedExercise.Derivation;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An exercise as it stands in one week, before loads are known.
+ *
+ * @param scheme sets, holds and rests after progression and easing
+ * @param edge depth of the edge after progression
+ * @param loadFactor what the written load is multiplied by
+ * @param loadStep what is added to the total load after that
+ * @param ramp how far an introduced grip has come, if it is still on its way
+ * @param why what progression did, in order
+ */
+record Dose(
+    Scheme scheme,
+    Length edge,
+    double loadFactor,
+    Load loadStep,
+    Optional<Ramp> ramp,
+    List<Derivation> why) {
+
+  /**
+   * Where a grip stands between its first level and the written one.
+   *
+   * @param fromFraction first level, as a share of the maximum
+   * @param position 0 at the first level, 1 at the written one
+   */
+  record Ramp(double fromFraction, double position) {}
+
+  Dose {
+    why = List.copyOf(why);
+  }
+}

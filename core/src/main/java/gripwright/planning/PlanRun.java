@@ -1,0 +1,487 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.FingerSet;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Block;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.Plan;
+import gripwright.plan.PlanWeek;
+import gripwright.plan.SessionPlan;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * One compilation of a plan for one athlete, week after week: progress depends on which weeks were
+ * trained, and that depends on where sessions found a day.
+ */
+final class PlanRun {
+
+  /** Days away in a row after which training starts again below where it stopped. */
+  static final int LONG_ABSENCE_DAYS = 14;
+
+  /** Shares of the load in the weeks after a long absence; the library's own choice. */
+  private static final double[] RETURN_SHARES = {0.8, 0.9};
+
+  private final Plan plan;
+  private final Athlete athlete;
+  private final Log log;
+  private final SessionExpansion expansion;
+  private final FindingList findings = new FindingList();
+  private final List<DatedSession> sessions = new ArrayList<>();
+  private final List<DatedRetest> retests = new ArrayList<>();
+  private final List<PlanWeek> weeks = new ArrayList<>();
+  private final Map<String, LocalDate> lastOfName = new HashMap<>();
+  private final ModelPath root;
+
+  private int untrainedWeeks;
+  private int returnWeek = RETURN_SHARES.length;
+
+  PlanRun(Plan plan, Athlete athlete, Log log) {
+    this.plan = plan;
+    this.athlete = athlete;
+    this.log = log;
+    this.root = plan.path().then("for", athlete.name());
+    this.expansion = new SessionExpansion(plan, athlete, log, root, findings);
+  }
+
+  CompiledPlan compile() {
+    int number = 0;
+    for (Block block : plan.blocks()) {
+      Progression progression =
+          new Progression(block.contentFor(athlete.name()), log, plan.from());
+      int chances = 0;
+      boolean trainedLastWeek = false;
+      for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
+        number++;
+        LocalDate first = plan.from().plusDays(7L * (number - 1));
+        noteLongAbsence(first);
+        Optional<Double> easedTo = easedTo(block, blockWeek);
+        boolean returning = returnWeek < RETURN_SHARES.length;
+        if (trainedLastWeek && easedTo.isEmpty() && !returning) {
+          chances++;
+        }
+        double share = returning ? RETURN_SHARES[returnWeek] : 1;
+        trainedLastWeek =
+            week(
+                block,
+                new WeekOfBlock(number, blockWeek, first, easedTo.isPresent()),
+                progression,
+                new Progression.Week(first, chances, easedTo, share));
+        if (trainedLastWeek) {
+          untrainedWeeks = 0;
+          returnWeek++;
+        } else {
+          untrainedWeeks++;
+        }
+      }
+      noteUnfinishedRamps(block, progression, chances);
+    }
+    return new CompiledPlan(
+        plan, athlete, log, sessions, weeks, retests, hardClimbing(), findings.all());
+  }
+
+  /**
+   * A week and its two numbers.
+   *
+   * @param number from 1 through the plan
+   * @param blockWeek from 1 in the block
+   * @param first first day
+   * @param eased true if the block eases it
+   */
+  record WeekOfBlock(int number, int blockWeek, LocalDate first, boolean eased) {}
+
+  private Optional<Double> easedTo(Block block, int blockWeek) {
+    return block.contentFor(athlete.name()).eases().stream()
+        .filter(e -> e.week() == blockWeek)
+        .map(Block.Ease::setsFraction)
+        .findFirst();
+  }
+
+  private void noteLongAbsence(LocalDate first) {
+    Optional<LocalDate> last =
+        sessions.stream().map(DatedSession::date).max(Comparator.naturalOrder());
+    if (last.isEmpty()) {
+      return;
+    }
+    int longest = 0;
+    int row = 0;
+    for (LocalDate day = last.get().plusDays(1); day.isBefore(first.plusDays(7)); ) {
+      row = athlete.isAway(day) ? row + 1 : 0;
+      longest = Math.max(longest, row);
+      day = day.plusDays(1);
+    }
+    boolean stillAway = row > 0; // the week itself is spent away, so nothing returns yet
+    if (!stillAway && (longest >= LONG_ABSENCE_DAYS || untrainedWeeks >= 2)) {
+      returnWeek = 0;
+    }
+  }
+
+  private boolean week(
+      Block block, WeekOfBlock week, Progression progression, Progression.Week state) {
+    List<SessionExpansion.Draft> drafts = new ArrayList<>();
+    block.contentFor(athlete.name()).sessions().stream()
+        .sorted(Comparator.comparing(SessionPlan::name))
+        .forEach(
+            session ->
+                expansion
+                    .draft(block, week, session, progression, state)
+                    .ifPresent(
+                        draft -> {
+                          for (int i = 0; i < session.perWeek(); i++) {
+                            drafts.add(draft);
+                          }
+                        }));
+    List<DatedSession> placed =
+        isAwayAllWeek(week.first()) ? List.of() : placed(block, week, drafts, progression, state);
+    List<DatedSession> kept = new ArrayList<>(placed);
+    retest(block, week, kept);
+    kept.sort(Comparator.comparing(DatedSession::date).thenComparing(DatedSession::name));
+    sessions.addAll(kept);
+    kept.forEach(s -> lastOfName.merge(s.name(), s.date(), PlanRun::later));
+    weeks.add(
+        new PlanWeek(
+            week.number(),
+            block.name(),
+            week.blockWeek(),
+            week.first(),
+            week.eased(),
+            isAwayAllWeek(week.first()),
+            kept.stream().mapToDouble(DatedSession::timeUnderLoadSeconds).sum(),
+            kept.stream().mapToDouble(DatedSession::loadIndex).sum(),
+            path(block, week)));
+    if (isAwayAllWeek(week.first())) {
+      findings.add(
+          Finding.warning("plan.week-away", path(block, week))
+              .with("week", week.number())
+              .with("from", week.first())
+              .with("to", week.first().plusDays(6)));
+    }
+    return !kept.isEmpty();
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  private ModelPath path(Block block, WeekOfBlock week) {
+    return root.then("block", block.name()).then("week", week.blockWeek());
+  }
+
+  /** Tells whether every day of the week on which the athlete trains is spent away. */
+  private boolean isAwayAllWeek(LocalDate first) {
+    boolean anyDay = false;
+    for (int d = 0; d < 7; d++) {
+      LocalDate day = first.plusDays(d);
+      if (athlete.available().containsKey(day.getDayOfWeek())) {
+        if (!athlete.isAway(day)) {
+          return false;
+        }
+        anyDay = true;
+      }
+    }
+    return anyDay;
+  }
+
+  private List<DatedSession> placed(
+      Block block,
+      WeekOfBlock week,
+      List<SessionExpansion.Draft> drafts,
+      Progression progression,
+      Progression.Week state) {
+    Placement.Week fixed =
+        new Placement.Week(
+            week.first(), athlete::availableOn, hardDaysNear(week.first()), lastOfName);
+    List<SessionExpansion.Draft> fitting =
+        drafts.stream().filter(d -> fitsSomeDay(block, week, d)).toList();
+    List<Optional<LocalDate>> days =
+        Placement.place(fixed, fitting.stream().map(SessionExpansion.Draft::request).toList());
+    List<DatedSession> placed = new ArrayList<>();
+    Map<String, Integer> missing = new HashMap<>();
+    for (int i = 0; i < fitting.size(); i++) {
+      SessionExpansion.Draft draft = fitting.get(i);
+      if (days.get(i).isPresent()) {
+        LocalDate day = days.get(i).get();
+        String because = because(fixed, draft.request(), day);
+        expansion
+            .dated(block, week, draft.session(), progression, state, day, because)
+            .ifPresent(placed::add);
+      } else {
+        missing.merge(draft.session().name(), 1, Integer::sum);
+      }
+    }
+    for (String name : new TreeSet<>(missing.keySet())) {
+      SessionExpansion.Draft draft =
+          fitting.stream().filter(d -> d.session().name().equals(name)).findFirst().orElseThrow();
+      noteMissing(block, week, draft, missing.getOrDefault(name, 0), fixed, placed);
+    }
+    return placed;
+  }
+
+  private boolean fitsSomeDay(Block block, WeekOfBlock week, SessionExpansion.Draft draft) {
+    Duration longest =
+        athlete.available().values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
+    if (draft.request().minutes() <= longest.toMinutes()) {
+      return true;
+    }
+    findings.add(
+        Finding.error(
+                "plan.session-too-long",
+                path(block, week).then("session", draft.session().name()))
+            .with("session", draft.session().name())
+            .with("minutes", draft.request().minutes())
+            .with("longest", longest.toMinutes()));
+    return false;
+  }
+
+  private void noteMissing(
+      Block block,
+      WeekOfBlock week,
+      SessionExpansion.Draft draft,
+      int missing,
+      Placement.Week fixed,
+      List<DatedSession> placed) {
+    boolean away = false;
+    for (int d = 0; d < 7; d++) {
+      away |= athlete.isAway(week.first().plusDays(d));
+    }
+    ModelPath place = path(block, week).then("session", draft.session().name());
+    Finding finding =
+        away
+            ? Finding.warning("plan.week-short", place)
+            : Finding.error("plan.no-day", place);
+    findings.add(
+        finding
+            .with("session", draft.session().name())
+            .with("week", week.number())
+            .with("wanted", draft.session().perWeek())
+            .with("placed", draft.session().perWeek() - missing)
+            .with("reason", reason(fixed, draft.request(), placed)));
+  }
+
+  /** Says of each day of the week why it does not serve. */
+  private String reason(
+      Placement.Week fixed, Placement.Request request, List<DatedSession> placed) {
+    List<String> words = new ArrayList<>();
+    for (int d = 0; d < 7; d++) {
+      LocalDate day = fixed.first().plusDays(d);
+      Duration time = athlete.available().get(day.getDayOfWeek());
+      if (time == null) {
+        continue;
+      }
+      String why =
+          athlete.isAway(day)
+              ? "away"
+              : Placement.obstacle(fixed, request, day)
+                  .or(() -> taken(request, placed, day))
+                  .orElse("clashes with another day");
+      words.add(weekday(day) + ": " + why);
+    }
+    return words.isEmpty() ? "no day is available" : String.join("; ", words);
+  }
+
+  private static Optional<String> taken(
+      Placement.Request request, List<DatedSession> placed, LocalDate day) {
+    for (DatedSession other : placed) {
+      long apart = Math.abs(ChronoUnit.DAYS.between(other.date(), day));
+      if (other.name().equals(request.name()) && apart < request.gapDays()) {
+        return Optional.of(
+            apart == 0
+                ? "taken by " + other.name()
+                : "the gap of "
+                    + request.gap().toHours()
+                    + " h to "
+                    + weekday(other.date())
+                    + " is not kept");
+      }
+      if (other.hard() && request.hardFingers().isPresent() && apart < Placement.HARD_GAP_DAYS) {
+        return Optional.of("less than 48 h from " + other.name() + " on " + weekday(other.date()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  static String weekday(LocalDate day) {
+    return day.getDayOfWeek().name().substring(0, 3).toLowerCase(java.util.Locale.ROOT);
+  }
+
+  private static String because(
+      Placement.Week fixed, Placement.Request request, LocalDate day) {
+    StringBuilder words = new StringBuilder();
+    words
+        .append(fixed.available().apply(day).toMinutes())
+        .append(" min free for ")
+        .append(request.minutes())
+        .append(" min");
+    if (request.prefer().contains(day.getDayOfWeek())) {
+      words.append(", a preferred day");
+    }
+    LocalDate last = fixed.lastOfName().get(request.name());
+    if (last != null) {
+      words
+          .append("; ")
+          .append(ChronoUnit.DAYS.between(last, day))
+          .append(" days after the last one");
+    }
+    request
+        .hardFingers()
+        .flatMap(
+            fingers ->
+                fixed.hardDays().stream()
+                    .filter(h -> h.fingers().overlaps(fingers) && h.date().isBefore(day))
+                    .max(Comparator.comparing(Placement.HardDay::date)))
+        .ifPresent(
+            hard ->
+                words
+                    .append("; ")
+                    .append(ChronoUnit.DAYS.between(hard.date(), day))
+                    .append(" days after ")
+                    .append(hard.what()));
+    return words.toString();
+  }
+
+  private List<Placement.HardDay> hardDaysNear(LocalDate first) {
+    List<Placement.HardDay> near = new ArrayList<>();
+    LocalDate after = first.minusDays(8);
+    LocalDate before = first.plusDays(15);
+    for (LocalDate day = after; day.isBefore(before); day = day.plusDays(1)) {
+      if (climbsHard(day)) {
+        near.add(new Placement.HardDay(day, FingerSet.FOUR, "hard climbing"));
+      }
+    }
+    for (DatedSession session : sessions) {
+      if (session.date().isAfter(after)) {
+        hardFingers(session)
+            .ifPresent(
+                f -> near.add(new Placement.HardDay(session.date(), f, "session " + session.name())));
+      }
+    }
+    for (DatedRetest retest : retests) {
+      if (retest.date().isAfter(after)) {
+        near.add(new Placement.HardDay(retest.date(), fingers(retest), "tests"));
+      }
+    }
+    return near;
+  }
+
+  private static Optional<FingerSet> hardFingers(DatedSession session) {
+    return session.exercises().stream()
+        .filter(e -> e.hard())
+        .map(e -> e.setup().grip().fingers())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
+  }
+
+  private static FingerSet fingers(DatedRetest retest) {
+    return retest.setups().stream()
+        .map(s -> s.grip().fingers())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()))
+        .orElse(FingerSet.FOUR);
+  }
+
+  private boolean climbsHard(LocalDate day) {
+    boolean usually =
+        !athlete.isAway(day)
+            && athlete.climbing().stream()
+                .anyMatch(c -> c.hard() && c.day() == day.getDayOfWeek());
+    return usually
+        || log.of(LogEntry.Climbed.class).stream()
+            .anyMatch(c -> c.hard() && c.date().equals(day));
+  }
+
+  private List<LocalDate> hardClimbing() {
+    return plan.from().datesUntil(plan.to().plusDays(1)).filter(this::climbsHard).toList();
+  }
+
+  private void retest(Block block, WeekOfBlock week, List<DatedSession> kept) {
+    for (int n = 1; n <= plan.retests().size(); n++) {
+      Plan.Retest retest = plan.retests().get(n - 1);
+      ModelPath place = root.then("retest", n).then("week", week.number());
+      if (week.number() % retest.everyWeeks() == 0) {
+        retest.setups().stream()
+            .filter(s -> !athlete.equipment().has(s.edge()))
+            .findFirst()
+            .ifPresent(
+                s ->
+                    findings.add(
+                        Finding.error("plan.edge-missing", place)
+                            .with("edge", s.edge())
+                            .with("owned", String.join(", ", edges()))));
+        new RetestDay(retest, minutes(retest))
+            .find(week.first(), athlete, hardDaysNear(week.first()), kept)
+            .ifPresentOrElse(
+                found -> {
+                  found.displaced().ifPresent(kept::remove);
+                  retests.add(dated(block, week, retest, place, found));
+                  found.displaced().ifPresent(s -> noteDisplaced(place, week, s));
+                },
+                () ->
+                    findings.add(
+                        Finding.warning("plan.retest-no-day", place).with("week", week.number())));
+      }
+    }
+  }
+
+  private List<String> edges() {
+    return athlete.equipment().edges().stream().map(Object::toString).toList();
+  }
+
+  private void noteDisplaced(ModelPath place, WeekOfBlock week, DatedSession session) {
+    findings.add(
+        Finding.advice("plan.retest-displaces", place)
+            .with("week", week.number())
+            .with("session", session.name()));
+  }
+
+  private int minutes(Plan.Retest retest) {
+    Duration time = plan.warmUp();
+    for (int i = 0; i < retest.setups().size(); i++) {
+      time = time.plus(retest.hold()).plus(i == 0 ? Duration.ZERO : plan.restBetween());
+    }
+    return (int) ((time.toSeconds() + 59) / 60);
+  }
+
+  private DatedRetest dated(
+      Block block, WeekOfBlock week, Plan.Retest retest, ModelPath place, RetestDay.Found found) {
+    return new DatedRetest(
+        found.day(),
+        week.number(),
+        block.name(),
+        retest.setups(),
+        retest.hold(),
+        found.displaced().map(DatedSession::name).orElse(""),
+        found.because(),
+        place.then("date", found.day().toString()));
+  }
+
+  private void noteUnfinishedRamps(Block block, Progression progression, int chances) {
+    Collection<Block.Introduction> introductions =
+        block.contentFor(athlete.name()).introductions();
+    int number = 0;
+    for (Block.Introduction introduction : introductions) {
+      number++;
+      if (chances < introduction.weeks() - 1) {
+        findings.add(
+            Finding.advice(
+                    "plan.ramp-unfinished",
+                    root.then("block", block.name()).then("introduce", number))
+                .with("grip", introduction.grip().name())
+                .with("reached", chances + 1)
+                .with("weeks", introduction.weeks()));
+      }
+    }
+  }
+}

@@ -1,0 +1,354 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.log.Log;
+import gripwright.plan.Exercise;
+import gripwright.plan.PlannedExercise;
+import gripwright.plan.PlannedExercise.Derivation;
+import gripwright.plan.PlannedExercise.LoadedStep;
+import gripwright.plan.PlannedExercise.Maximum;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import gripwright.strength.ForceTime;
+import gripwright.strength.StrengthModel;
+import gripwright.strength.StrengthTest;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Turns an exercise as it stands in a week into loads that this athlete can build on a day. */
+final class Prescription {
+
+  /** The share of the maximum from which a hold is hard; common practice. */
+  static final double HARD_SHARE = 0.8;
+
+  /** The predicted reserve, in seconds, up to which a hold is hard; common practice. */
+  static final double HARD_RESERVE_SECONDS = 3;
+
+  /** The effort from which a hold is hard, of 10; common practice. */
+  static final double HARD_EFFORT = 8;
+
+  private static final double TOLERANCE = 1e-9;
+
+  private final Athlete athlete;
+  private final Log log;
+  private final LocalDate planFrom;
+  private final StrengthModel strength;
+
+  Prescription(Athlete athlete, Log log, LocalDate planFrom) {
+    this.athlete = athlete;
+    this.log = log;
+    this.planFrom = planFrom;
+    this.strength = StrengthModel.of(log.tests());
+  }
+
+  /** Returns the body mass that loads on a day are reckoned with. */
+  Load bodyMassOn(LocalDate day) {
+    return log.bodyMassOn(day).orElse(athlete.bodyMass());
+  }
+
+  /**
+   * Returns what is known of a setup's maximum on a day. Between tests the knowledge stays as it was
+   * on the later of the plan's first day and the last test, so that a plan's loads do not sink while
+   * its weeks pass.
+   */
+  Optional<StrengthModel.Estimate> maximum(Setup setup, LocalDate day) {
+    LocalDate known =
+        log.tests().stream()
+            .map(StrengthTest::date)
+            .filter(d -> !d.isAfter(day) && d.isAfter(planFrom))
+            .reduce((first, second) -> second)
+            .orElse(planFrom.isAfter(day) ? day : planFrom);
+    return strength.maximum(setup, known);
+  }
+
+  /**
+   * Prescribes an exercise.
+   *
+   * @param exercise the line of the plan
+   * @param grip the grip, chosen where the line leaves a choice
+   * @param dose what progression made of it
+   * @param day the day
+   * @param order position among the session's exercises, from 1
+   * @param path where it stands
+   * @param findings what can't be met is added here
+   * @return empty if no load can be given
+   */
+  Optional<PlannedExercise> prescribe(
+      Exercise exercise,
+      Grip grip,
+      Dose dose,
+      LocalDate day,
+      int order,
+      ModelPath path,
+      FindingList findings) {
+    Setup setup = exercise.setup(grip).withEdge(dose.edge());
+    if (!athlete.equipment().has(setup.edge())) {
+      findings.add(
+          Finding.error("plan.edge-missing", path)
+              .with("edge", setup.edge())
+              .with("owned", owned()));
+      return Optional.empty();
+    }
+    Optional<StrengthModel.Estimate> estimate = maximum(setup, day);
+    List<Derivation> why = new ArrayList<>();
+    estimate.ifPresent(e -> explain(e, why));
+    if (estimate.isEmpty() && needsMaximum(exercise, dose)) {
+      findings.add(Finding.error("plan.no-test", path).with("setup", setup));
+      return Optional.empty();
+    }
+    estimate
+        .filter(e -> !e.tested())
+        .ifPresent(
+            e ->
+                findings.add(
+                    Finding.advice("plan.load-modelled", path)
+                        .with("setup", setup)
+                        .with("from", e.basis().get(0).setup())));
+    Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
+    Loading loading = new Loading(setup, dose, mass, estimate.map(e -> e.low().kilograms()), path);
+    return loading.load(exercise, grip, order, estimate, why, findings);
+  }
+
+  private String owned() {
+    Set<String> edges = new LinkedHashSet<>();
+    athlete.equipment().edges().forEach(e -> edges.add(e.toString()));
+    return String.join(", ", edges);
+  }
+
+  private static boolean needsMaximum(Exercise exercise, Dose dose) {
+    return dose.ramp().isPresent()
+        || exercise.scheme().holds().stream()
+            .map(Scheme.Hold::level)
+            .anyMatch(l -> !(l instanceof Level.Total) && !(l instanceof Level.BodyMass));
+  }
+
+  private static void explain(StrengthModel.Estimate estimate, List<Derivation> why) {
+    StrengthTest first = estimate.basis().get(0);
+    String tests = estimate.basis().size() == 1 ? "" : " and " + (estimate.basis().size() - 1) + " more";
+    why.add(
+        new Derivation(
+            "maximum, best estimate",
+            estimate.mean().kilograms(),
+            "kg",
+            (estimate.tested() ? "tested " : "modelled from ")
+                + first.setup()
+                + " on "
+                + first.date()
+                + tests));
+    why.add(
+        new Derivation(
+            "maximum, lower bound",
+            estimate.low().kilograms(),
+            "kg",
+            "20th percentile of the estimate"));
+  }
+
+  /** One exercise on one day: the loads of its holds. */
+  private final class Loading {
+
+    private final Setup setup;
+    private final Dose dose;
+    private final Load mass;
+    private final Optional<Double> maximum;
+    private final ModelPath path;
+    private final Set<Double> percents = new LinkedHashSet<>();
+    private boolean hard;
+
+    Loading(Setup setup, Dose dose, Load mass, Optional<Double> maximum, ModelPath path) {
+      this.setup = setup;
+      this.dose = dose;
+      this.mass = mass;
+      this.maximum = maximum;
+      this.path = path;
+    }
+
+    Optional<PlannedExercise> load(
+        Exercise exercise,
+        Grip grip,
+        int order,
+        Optional<StrengthModel.Estimate> estimate,
+        List<Derivation> why,
+        FindingList findings) {
+      List<LoadedStep> steps = new ArrayList<>();
+      List<Scheme.Step> flat = dose.scheme().flat();
+      boolean explained = false;
+      for (Scheme.Step step : flat) {
+        if (step instanceof Scheme.Rest rest) {
+          steps.add(new LoadedStep(rest.time().toNanos() / 1e9, Optional.empty()));
+        } else if (step instanceof Scheme.Hold hold) {
+          List<Derivation> chain = explained ? new ArrayList<>() : why;
+          Optional<Load> load = loadOf(hold, chain, findings);
+          if (load.isEmpty()) {
+            return Optional.empty();
+          }
+          explained = true;
+          steps.add(new LoadedStep(hold.seconds(), load));
+        }
+      }
+      return Optional.of(
+          new PlannedExercise(
+              order,
+              exercise.protocol().name(),
+              setup,
+              dose.scheme(),
+              steps,
+              percents.size() == 1
+                  ? OptionalDouble.of(percents.iterator().next())
+                  : OptionalDouble.empty(),
+              estimate.map(e -> new Maximum(e.low(), e.mean())),
+              mass,
+              hard,
+              OptionalDouble.empty(),
+              exercise.rehabilitation(),
+              why,
+              path));
+    }
+
+    private Optional<Load> loadOf(
+        Scheme.Hold hold, List<Derivation> why, FindingList findings) {
+      Optional<Double> written = written(hold, why, findings);
+      if (written.isEmpty()) {
+        return Optional.empty();
+      }
+      why.addAll(dose.why());
+      double wanted = written.get() * dose.loadFactor() + dose.loadStep().kilograms();
+      if (dose.ramp().isPresent() && maximum.isPresent()) {
+        wanted = ramped(wanted, dose.ramp().get(), maximum.get(), why);
+      }
+      if (hold.level() instanceof Level.OfMax && maximum.isPresent()) {
+        percents.add(wanted / maximum.get() * 100);
+      }
+      wanted = capped(hold, wanted, findings);
+      why.add(new Derivation("load wanted", wanted, "kg", "level times maximum"));
+      return built(hold, wanted, why, findings);
+    }
+
+    /** Returns the load of the written level, in kg; no load if the force-time curve ends before. */
+    private Optional<Double> written(
+        Scheme.Hold hold, List<Derivation> why, FindingList findings) {
+      Level level = hold.level();
+      if (level instanceof Level.Total total) {
+        why.add(new Derivation("level", total.load().kilograms(), "kg", "written as a total load"));
+        return Optional.of(total.load().kilograms());
+      }
+      if (level instanceof Level.BodyMass body) {
+        why.add(
+            new Derivation("level", body.added().kilograms(), "kg", "written against body mass"));
+        return Optional.of(mass.kilograms() + body.added().kilograms());
+      }
+      double max = maximum.orElseThrow();
+      if (level instanceof Level.OfMax share) {
+        why.add(new Derivation("level", share.fraction() * 100, "% max", "written in the plan"));
+        return Optional.of(max * share.fraction());
+      }
+      double seconds =
+          level instanceof Level.Reserve reserve
+              ? hold.seconds() + reserve.time().toNanos() / 1e9
+              : hold.seconds() * 10 / ((Level.Effort) level).outOfTen();
+      if (!ForceTime.serves(seconds)) {
+        findings.add(
+            Finding.error("plan.hold-range", path)
+                .with("level", level)
+                .with("hold", Numbers.plain(hold.seconds(), 1) + " s")
+                .with("needed", Numbers.plain(seconds, 1) + " s"));
+        return Optional.empty();
+      }
+      why.add(
+          new Derivation(
+              "level", seconds, "s", level + ": the load that could be held this long"));
+      return Optional.of(max * ForceTime.ofReference(seconds));
+    }
+
+    private double ramped(double written, Dose.Ramp ramp, double max, List<Derivation> why) {
+      double first = Math.min(written, max * ramp.fromFraction());
+      double now = first + (written - first) * ramp.position();
+      why.add(
+          new Derivation(
+              "introduce",
+              now / max * 100,
+              "% max",
+              "from "
+                  + Numbers.plain(ramp.fromFraction() * 100, 1)
+                  + " % max towards the written level"));
+      return now;
+    }
+
+    /** A load above the maximum is an error, but for a reserve or an effort, which may ask for it. */
+    private double capped(Scheme.Hold hold, double wanted, FindingList findings) {
+      boolean mayExceed =
+          hold.level() instanceof Level.Reserve || hold.level() instanceof Level.Effort;
+      if (mayExceed || maximum.isEmpty() || wanted <= maximum.get() * (1 + TOLERANCE)) {
+        return wanted;
+      }
+      findings.add(
+          Finding.error("plan.level-over-max", path)
+              .with("setup", setup)
+              .with("percent", Numbers.plain(wanted / maximum.get() * 100, 1) + " %")
+              .with("maximum", Load.ofKilograms(maximum.get())));
+      return maximum.get();
+    }
+
+    private Optional<Load> built(
+        Scheme.Hold hold, double wanted, List<Derivation> why, FindingList findings) {
+      Optional<Load> total =
+          athlete.equipment().greatestUpTo(Load.ofKilograms(wanted), mass);
+      if (total.isEmpty() || total.get().kilograms() <= 0) {
+        findings.add(
+            Finding.error("plan.load-too-small", path)
+                .with("setup", setup)
+                .with("wanted", Load.ofKilograms(wanted))
+                .with("least", least()));
+        return Optional.empty();
+      }
+      double added = total.get().kilograms() - mass.kilograms();
+      if (!setup.lifting()) {
+        why.add(new Derivation("body mass", mass.kilograms(), "kg", "as last weighed"));
+      }
+      why.add(
+          new Derivation(
+              added < 0 ? "taken off" : "added",
+              Math.abs(added),
+              "kg",
+              "what the equipment can build without going over"));
+      why.add(new Derivation("total load", total.get().kilograms(), "kg", "on the edge"));
+      hard |= isHard(hold, wanted, total.get());
+      return total;
+    }
+
+    private Load least() {
+      return athlete
+          .equipment()
+          .assist()
+          .filter(a -> !setup.lifting())
+          .map(a -> mass.minus(a.limit()))
+          .orElse(mass);
+    }
+
+    private boolean isHard(Scheme.Hold hold, double wanted, Load total) {
+      if (hold.level() instanceof Level.Effort effort && effort.outOfTen() >= HARD_EFFORT) {
+        return true;
+      }
+      if (hold.level() instanceof Level.Reserve reserve
+          && reserve.time().toNanos() / 1e9 <= HARD_RESERVE_SECONDS) {
+        return true;
+      }
+      if (maximum.isEmpty()) {
+        return true; // nothing is known of the maximum, so the hold may well be hard
+      }
+      return wanted / maximum.get() >= HARD_SHARE - TOLERANCE
+          || ForceTime.secondsAt(total.kilograms() / maximum.get()) - hold.seconds()
+              <= HARD_RESERVE_SECONDS;
+    }
+  }
+}

@@ -1,0 +1,255 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.FingerSet;
+import gripwright.grip.Grip;
+import gripwright.log.Log;
+import gripwright.plan.Block;
+import gripwright.plan.DatedSession;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.PlanWeek;
+import gripwright.plan.PlannedExercise;
+import gripwright.plan.PlannedExercise.Derivation;
+import gripwright.plan.SessionPlan;
+import gripwright.quantity.Numbers;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns a kind of session into exercises with loads, for a week and then for a day of it. */
+final class SessionExpansion {
+
+  private final Plan plan;
+  private final Athlete athlete;
+  private final ModelPath root;
+  private final FindingList findings;
+  private final Prescription prescription;
+  private final Choice choice;
+
+  SessionExpansion(Plan plan, Athlete athlete, Log log, ModelPath root, FindingList findings) {
+    this.plan = plan;
+    this.athlete = athlete;
+    this.root = root;
+    this.findings = findings;
+    this.prescription = new Prescription(athlete, log, plan.from());
+    this.choice = new Choice(plan, athlete, log);
+  }
+
+  /**
+   * A session that wants a day.
+   *
+   * @param session what it comes from
+   * @param request what it asks of the day
+   */
+  record Draft(SessionPlan session, Placement.Request request) {}
+
+  /** Returns what a session would ask of a day; empty if none of its exercises can be trained. */
+  Optional<Draft> draft(
+      Block block,
+      PlanRun.WeekOfBlock week,
+      SessionPlan session,
+      Progression progression,
+      Progression.Week state) {
+    FindingList unsaid = new FindingList();
+    List<PlannedExercise> exercises =
+        exercises(block, week, session, progression, state, week.first(), unsaid);
+    if (exercises.isEmpty()) {
+      unsaid.all().forEach(findings::add);
+      return Optional.empty();
+    }
+    Optional<FingerSet> hard =
+        exercises.stream()
+            .filter(PlannedExercise::hard)
+            .map(e -> e.setup().grip().fingers())
+            .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
+    return Optional.of(
+        new Draft(
+            session,
+            new Placement.Request(
+                session.name(),
+                minutes(session, exercises),
+                session.gap(),
+                hard,
+                session.prefer())));
+  }
+
+  /** Returns a session on a day; empty if none of its exercises can be trained on it. */
+  Optional<DatedSession> dated(
+      Block block,
+      PlanRun.WeekOfBlock week,
+      SessionPlan session,
+      Progression progression,
+      Progression.Week state,
+      LocalDate day,
+      String because) {
+    List<PlannedExercise> exercises =
+        exercises(block, week, session, progression, state, day, findings);
+    return exercises.isEmpty()
+        ? Optional.empty()
+        : Optional.of(session(block, week, session, day, exercises, because));
+  }
+
+  private DatedSession session(
+      Block block,
+      PlanRun.WeekOfBlock week,
+      SessionPlan session,
+      LocalDate day,
+      List<PlannedExercise> exercises,
+      String because) {
+    return new DatedSession(
+        day,
+        week.number(),
+        block.name(),
+        week.blockWeek(),
+        session.name(),
+        minutes(session, exercises),
+        exercises.stream().anyMatch(PlannedExercise::hard),
+        week.eased(),
+        prescription.bodyMassOn(day),
+        because,
+        exercises,
+        path(block, week, session, day));
+  }
+
+  private ModelPath path(
+      Block block, PlanRun.WeekOfBlock week, SessionPlan session, LocalDate day) {
+    return root.then("block", block.name())
+        .then("week", week.blockWeek())
+        .then("session", session.name())
+        .then("date", day.toString());
+  }
+
+  private int minutes(SessionPlan session, List<PlannedExercise> exercises) {
+    SessionPlan.Content content = session.contentFor(athlete.name());
+    Duration time = content.warmUp().orElse(plan.warmUp());
+    Duration between = content.restBetween().orElse(plan.restBetween());
+    for (int i = 0; i < exercises.size(); i++) {
+      time =
+          time.plus(exercises.get(i).scheme().duration()).plus(i == 0 ? Duration.ZERO : between);
+    }
+    long seconds = time.toSeconds() + (time.toNanosPart() > 0 ? 1 : 0);
+    return (int) ((seconds + 59) / 60);
+  }
+
+  private List<PlannedExercise> exercises(
+      Block block,
+      PlanRun.WeekOfBlock week,
+      SessionPlan session,
+      Progression progression,
+      Progression.Week state,
+      LocalDate day,
+      FindingList into) {
+    List<PlannedExercise> all = new ArrayList<>();
+    ModelPath sessionPath = path(block, week, session, day);
+    int line = 0;
+    for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
+      line++;
+      ModelPath path = sessionPath.then("exercise", line);
+      if (exercise.target() instanceof Exercise.BestOf) {
+        all.addAll(
+            chosen(
+                exercise, progression, state, day, path, into, all.size(), block, week, session));
+      } else {
+        Grip grip = Choice.grips(exercise).get(0);
+        prescription
+            .prescribe(
+                exercise,
+                grip,
+                progression.dose(exercise, grip, state),
+                day,
+                all.size() + 1,
+                path,
+                into)
+            .ifPresent(all::add);
+      }
+    }
+    return all;
+  }
+
+  private List<PlannedExercise> chosen(
+      Exercise exercise,
+      Progression progression,
+      Progression.Week state,
+      LocalDate day,
+      ModelPath path,
+      FindingList into,
+      int before,
+      Block block,
+      PlanRun.WeekOfBlock week,
+      SessionPlan session) {
+    List<PlannedExercise> candidates = new ArrayList<>();
+    for (Grip grip : Choice.grips(exercise)) {
+      prescription
+          .prescribe(
+              exercise,
+              grip,
+              progression.dose(exercise, grip, state),
+              day,
+              before + 1,
+              path,
+              new FindingList())
+          .ifPresent(candidates::add);
+    }
+    List<Choice.Part> parts =
+        candidates.isEmpty()
+            ? List.of()
+            : choice.parts(
+                candidates,
+                session(block, week, session, day, candidates, ""),
+                new PlanWeek(
+                    week.number(),
+                    block.name(),
+                    week.blockWeek(),
+                    week.first(),
+                    week.eased(),
+                    false,
+                    0,
+                    0,
+                    path));
+    if (parts.isEmpty()) {
+      into.add(
+          Finding.error("plan.choose-none", path)
+              .with("session", session.name())
+              .with(
+                  "grips",
+                  String.join(", ", Choice.grips(exercise).stream().map(Grip::name).toList())));
+      return List.of();
+    }
+    List<PlannedExercise> chosen = new ArrayList<>();
+    Dose whole = progression.dose(exercise, parts.get(0).grip(), state);
+    int[] sets = Choice.apportion(whole.scheme().sets(), parts);
+    for (int i = 0; i < parts.size(); i++) {
+      if (sets[i] > 0) {
+        Grip grip = parts.get(i).grip();
+        Dose dose = shared(progression.dose(exercise, grip, state), sets[i], parts.get(i));
+        prescription
+            .prescribe(exercise, grip, dose, day, before + chosen.size() + 1, path, into)
+            .ifPresent(chosen::add);
+      }
+    }
+    return chosen;
+  }
+
+  private static Dose shared(Dose dose, int sets, Choice.Part part) {
+    List<Derivation> why = new ArrayList<>(dose.why());
+    why.add(
+        new Derivation(
+            "share of work",
+            part.fraction() * 100,
+            "%",
+            part.grip().name() + " by the plan's demand: " + sets + " of "
+                + Numbers.plain(dose.scheme().sets(), 0) + " sets"));
+    return new Dose(
+        dose.scheme().withSets(sets),
+        dose.edge(),
+        dose.loadFactor(),
+        dose.loadStep(),
+        dose.ramp(),
+        why);
+  }
+}
