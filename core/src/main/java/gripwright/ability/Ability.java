@@ -6,7 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * How hard someone climbs, on a published scale, with the IRCRA number that makes scales comparable.
+ * How hard someone climbs, on a published scale, with the IRCRA number that makes scales
+ * comparable.
  *
  * <p>The conversion follows the comparative table of Draper et al. 2015, Sports Technology
  * 8(3-4):88-94, one step of the French and Yosemite scales a number; recalled from memory, not read
@@ -21,8 +22,8 @@ public record Ability(GradeScale scale, String grade, int ircra) implements Comp
 
   private static final String[] FRENCH = {
     "1", "2", "2+", "3-", "3", "3+", "4", "4+", "5", "5+", "6a", "6a+", "6b", "6b+", "6c", "6c+",
-    "7a", "7a+", "7b", "7b+", "7c", "7c+", "8a", "8a+", "8b", "8b+", "8c", "8c+", "9a", "9a+",
-    "9b", "9b+"
+    "7a", "7a+", "7b", "7b+", "7c", "7c+", "8a", "8a+", "8b", "8b+", "8c", "8c+", "9a", "9a+", "9b",
+    "9b+"
   };
   private static final String[] YDS = {
     "5.1", "5.2", "5.3", "5.4", "5.5", "5.6", "5.7", "5.8", "5.9", "5.10a", "5.10b", "5.10c",
@@ -53,7 +54,9 @@ public record Ability(GradeScale scale, String grade, int ircra) implements Comp
     }
   }
 
-  /** Finds a grade on a scale; upper and lower case are the same. Empty if there is no such grade. */
+  /**
+   * Finds a grade on a scale; upper and lower case are the same. Empty if there is no such grade.
+   */
   public static Optional<Ability> find(GradeScale scale, String grade) {
     String lower = grade.toLowerCase(Locale.ROOT);
     return number(scale, lower).map(n -> new Ability(scale, lower, n));

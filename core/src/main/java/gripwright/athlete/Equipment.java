@@ -61,9 +61,7 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     double difference = wanted.kilograms() - bodyMass.kilograms();
     if (difference >= -TOLERANCE) {
       long steps =
-          added
-              .map(a -> Math.min(a.count(), whole(difference / a.step().kilograms())))
-              .orElse(0L);
+          added.map(a -> Math.min(a.count(), whole(difference / a.step().kilograms()))).orElse(0L);
       double step = added.map(a -> a.step().kilograms()).orElse(0.0);
       return Optional.of(bodyMass.plus(Load.ofKilograms(Math.max(0, steps) * step)));
     }

@@ -10,8 +10,8 @@ import java.util.Optional;
 /**
  * One thing that is wrong, or worth knowing, about a model.
  *
- * <p>One mistake gives one finding: where one line of a plan breaks a rule in many weeks, the finding
- * lists those weeks in {@link #places}. Immutable.
+ * <p>One mistake gives one finding: where one line of a plan breaks a rule in many weeks, the
+ * finding lists those weeks in {@link #places}. Immutable.
  *
  * @param code dotted and stable, such as {@code name.unknown} or {@code rule.weekly-rise}
  * @param severity how grave it is

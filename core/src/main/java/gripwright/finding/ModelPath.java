@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Where something stands in a model, from the outside in: {@code plan winter / block base / week 3 /
- * session strength / exercise 2}.
+ * Where something stands in a model, from the outside in: {@code plan winter / block base / week 3
+ * / session strength / exercise 2}.
  *
  * <p>A path means the same whether the model was read from text or built in Java. Immutable.
  *
@@ -64,8 +64,7 @@ public record ModelPath(List<Step> steps) {
 
   /** Tells whether this path is the other or leads to it. */
   public boolean contains(ModelPath other) {
-    return other.steps.size() >= steps.size()
-        && other.steps.subList(0, steps.size()).equals(steps);
+    return other.steps.size() >= steps.size() && other.steps.subList(0, steps.size()).equals(steps);
   }
 
   /** Returns the path as text; the root is empty. */

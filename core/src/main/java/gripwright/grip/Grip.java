@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A way to hold an edge: the fingers, how far each joint is bent, the family, and what to be careful
- * of. A joint without a band is free. Immutable.
+ * A way to hold an edge: the fingers, how far each joint is bent, the family, and what to be
+ * careful of. A joint without a band is free. Immutable.
  *
  * @param name kebab-case, unique in a project
  * @param title for people, if it differs from the name

@@ -1,4 +1,6 @@
-/** Grips: which fingers, in which posture, with which prerequisites; and a grip set up on an edge. */
+/**
+ * Grips: which fingers, in which posture, with which prerequisites; and a grip set up on an edge.
+ */
 @NullMarked
 package gripwright.grip;
 

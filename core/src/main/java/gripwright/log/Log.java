@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What an athlete did, tested and felt, oldest first. Entries of one day keep the order in which they
- * were written. Immutable.
+ * What an athlete did, tested and felt, oldest first. Entries of one day keep the order in which
+ * they were written. Immutable.
  *
  * @param athlete name of the athlete
  * @param entries all entries

@@ -40,8 +40,7 @@ public record CompiledPlan(
 
   /** Returns this result with other findings. */
   public CompiledPlan withFindings(List<Finding> others) {
-    return new CompiledPlan(
-        plan, athlete, log, sessions, weeks, retests, climbing, others);
+    return new CompiledPlan(plan, athlete, log, sessions, weeks, retests, climbing, others);
   }
 
   /** Returns the sessions of a plan week, from 1, by date. */

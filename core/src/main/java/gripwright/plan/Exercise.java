@@ -108,8 +108,7 @@ public record Exercise(
 
   /** Returns this exercise as part of a rehabilitation that a named practitioner planned. */
   public Exercise rehabilitation(String whosePlan) {
-    return new Exercise(
-        protocol, with, target, edge, hands, lifting, Optional.of(whosePlan));
+    return new Exercise(protocol, with, target, edge, hands, lifting, Optional.of(whosePlan));
   }
 
   /** Returns the scheme before any progression. */

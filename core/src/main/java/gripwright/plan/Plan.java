@@ -106,9 +106,7 @@ public record Plan(
       return matches(
           place,
           kind,
-          wanted.isPresent()
-              ? Optional.of(Integer.toString(wanted.getAsInt()))
-              : Optional.empty());
+          wanted.isPresent() ? Optional.of(Integer.toString(wanted.getAsInt())) : Optional.empty());
     }
 
     private static boolean matches(ModelPath place, String kind, Optional<String> wanted) {

@@ -17,8 +17,8 @@ import java.util.OptionalDouble;
  * @param setup grip, edge and hands
  * @param scheme sets, holds and rests after progression
  * @param steps holds with their loads and rests, in the order they happen
- * @param percentOfMax the written level after progression, in per cent, where it is one and all holds
- *     share it
+ * @param percentOfMax the written level after progression, in per cent, where it is one and all
+ *     holds share it
  * @param maximum what levels were reckoned from, where there is one
  * @param bodyMass zero where a weight is lifted from the floor
  * @param hard true if it counts as hard
@@ -81,10 +81,7 @@ public record PlannedExercise(
 
   /** Returns the greatest total load of any hold. */
   public Load totalLoad() {
-    return steps.stream()
-        .flatMap(s -> s.load().stream())
-        .max(Load::compareTo)
-        .orElse(Load.ZERO);
+    return steps.stream().flatMap(s -> s.load().stream()).max(Load::compareTo).orElse(Load.ZERO);
   }
 
   /** Returns what is added to body mass at the greatest load; negative means taken off. */

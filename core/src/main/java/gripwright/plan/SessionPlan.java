@@ -64,8 +64,7 @@ public record SessionPlan(
 
   /** Returns a session with the standard gap. */
   public static SessionPlan of(String name, int perWeek, Exercise... exercises) {
-    return new SessionPlan(
-        name, perWeek, STANDARD_GAP, Content.of(exercises), List.of(), Map.of());
+    return new SessionPlan(name, perWeek, STANDARD_GAP, Content.of(exercises), List.of(), Map.of());
   }
 
   /** Returns this session with another gap. */

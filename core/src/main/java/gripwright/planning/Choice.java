@@ -77,8 +77,7 @@ final class Choice {
   }
 
   private boolean named(Grip grip) {
-    boolean onlyIfNamed =
-        grip.family() == GripFamily.SINGLE || grip.name().equals(FULL_CRIMP);
+    boolean onlyIfNamed = grip.family() == GripFamily.SINGLE || grip.name().equals(FULL_CRIMP);
     return !onlyIfNamed || demand(grip) > 0;
   }
 
@@ -120,8 +119,7 @@ final class Choice {
       byRemainder.add(i);
     }
     byRemainder.sort(
-        Comparator.comparingDouble(
-            (Integer i) -> whole[i] - sets * parts.get(i).fraction()));
+        Comparator.comparingDouble((Integer i) -> whole[i] - sets * parts.get(i).fraction()));
     for (int i = 0; given < sets; i++, given++) {
       whole[byRemainder.get(i)]++;
     }

@@ -18,8 +18,8 @@ import java.util.function.Function;
  *
  * <p>Every way to place them is looked at, in a fixed order, so the answer is the best there is and
  * always the same; a week with very many sessions is given up after a fixed number of tries, with
- * the best way found by then. Best means, in this order: most sessions placed, preferred days used, no two
- * sessions on one day, most even gaps, earliest days.
+ * the best way found by then. Best means, in this order: most sessions placed, preferred days used,
+ * no two sessions on one day, most even gaps, earliest days.
  */
 final class Placement {
 

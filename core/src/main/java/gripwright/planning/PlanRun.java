@@ -3,9 +3,7 @@ package gripwright.planning;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
-import gripwright.grip.FingerSet;
 import gripwright.log.Log;
-import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
@@ -15,7 +13,6 @@ import gripwright.plan.PlanWeek;
 import gripwright.plan.SessionPlan;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -46,6 +43,7 @@ final class PlanRun {
   private final List<DatedRetest> retests = new ArrayList<>();
   private final List<PlanWeek> weeks = new ArrayList<>();
   private final Map<String, LocalDate> lastOfName = new HashMap<>();
+  private final HardDays hardDays;
   private final ModelPath root;
 
   private int untrainedWeeks;
@@ -55,6 +53,7 @@ final class PlanRun {
     this.plan = plan;
     this.athlete = athlete;
     this.log = log;
+    this.hardDays = new HardDays(athlete, log);
     this.root = plan.path().then("for", athlete.name());
     this.expansion = new SessionExpansion(plan, athlete, log, root, findings);
   }
@@ -62,8 +61,7 @@ final class PlanRun {
   CompiledPlan compile() {
     int number = 0;
     for (Block block : plan.blocks()) {
-      Progression progression =
-          new Progression(block.contentFor(athlete.name()), log, plan.from());
+      Progression progression = new Progression(block.contentFor(athlete.name()), log, plan.from());
       int chances = 0;
       boolean trainedLastWeek = false;
       for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
@@ -89,10 +87,17 @@ final class PlanRun {
           untrainedWeeks++;
         }
       }
-      noteUnfinishedRamps(block, progression, chances);
+      noteUnfinishedRamps(block, chances);
     }
     return new CompiledPlan(
-        plan, athlete, log, sessions, weeks, retests, hardClimbing(), findings.all());
+        plan,
+        athlete,
+        log,
+        sessions,
+        weeks,
+        retests,
+        hardDays.climbing(plan.from(), plan.to()),
+        findings.all());
   }
 
   /**
@@ -205,7 +210,11 @@ final class PlanRun {
       Progression.Week state) {
     Placement.Week fixed =
         new Placement.Week(
-            week.first(), athlete::availableOn, hardDaysNear(week.first()), lastOfName);
+            week.first(),
+            athlete::availableOn,
+            hardDays.near(week.first(), sessions, retests),
+            lastOfName);
+    PlacementWords words = new PlacementWords(fixed, athlete);
     List<SessionExpansion.Draft> fitting =
         drafts.stream().filter(d -> fitsSomeDay(block, week, d)).toList();
     List<Optional<LocalDate>> days =
@@ -216,7 +225,7 @@ final class PlanRun {
       SessionExpansion.Draft draft = fitting.get(i);
       if (days.get(i).isPresent()) {
         LocalDate day = days.get(i).get();
-        String because = because(fixed, draft.request(), day);
+        String because = words.because(draft.request(), day);
         expansion
             .dated(block, week, draft.session(), progression, state, day, because)
             .ifPresent(placed::add);
@@ -227,7 +236,7 @@ final class PlanRun {
     for (String name : new TreeSet<>(missing.keySet())) {
       SessionExpansion.Draft draft =
           fitting.stream().filter(d -> d.session().name().equals(name)).findFirst().orElseThrow();
-      noteMissing(block, week, draft, missing.getOrDefault(name, 0), fixed, placed);
+      noteMissing(block, week, draft, missing.getOrDefault(name, 0), words, placed);
     }
     return placed;
   }
@@ -240,8 +249,7 @@ final class PlanRun {
     }
     findings.add(
         Finding.error(
-                "plan.session-too-long",
-                path(block, week).then("session", draft.session().name()))
+                "plan.session-too-long", path(block, week).then("session", draft.session().name()))
             .with("session", draft.session().name())
             .with("minutes", draft.request().minutes())
             .with("longest", longest.toMinutes()));
@@ -253,7 +261,7 @@ final class PlanRun {
       WeekOfBlock week,
       SessionExpansion.Draft draft,
       int missing,
-      Placement.Week fixed,
+      PlacementWords words,
       List<DatedSession> placed) {
     boolean away = false;
     for (int d = 0; d < 7; d++) {
@@ -261,149 +269,14 @@ final class PlanRun {
     }
     ModelPath place = path(block, week).then("session", draft.session().name());
     Finding finding =
-        away
-            ? Finding.warning("plan.week-short", place)
-            : Finding.error("plan.no-day", place);
+        away ? Finding.warning("plan.week-short", place) : Finding.error("plan.no-day", place);
     findings.add(
         finding
             .with("session", draft.session().name())
             .with("week", week.number())
             .with("wanted", draft.session().perWeek())
             .with("placed", draft.session().perWeek() - missing)
-            .with("reason", reason(fixed, draft.request(), placed)));
-  }
-
-  /** Says of each day of the week why it does not serve. */
-  private String reason(
-      Placement.Week fixed, Placement.Request request, List<DatedSession> placed) {
-    List<String> words = new ArrayList<>();
-    for (int d = 0; d < 7; d++) {
-      LocalDate day = fixed.first().plusDays(d);
-      Duration time = athlete.available().get(day.getDayOfWeek());
-      if (time == null) {
-        continue;
-      }
-      String why =
-          athlete.isAway(day)
-              ? "away"
-              : Placement.obstacle(fixed, request, day)
-                  .or(() -> taken(request, placed, day))
-                  .orElse("clashes with another day");
-      words.add(weekday(day) + ": " + why);
-    }
-    return words.isEmpty() ? "no day is available" : String.join("; ", words);
-  }
-
-  private static Optional<String> taken(
-      Placement.Request request, List<DatedSession> placed, LocalDate day) {
-    for (DatedSession other : placed) {
-      long apart = Math.abs(ChronoUnit.DAYS.between(other.date(), day));
-      if (other.name().equals(request.name()) && apart < request.gapDays()) {
-        return Optional.of(
-            apart == 0
-                ? "taken by " + other.name()
-                : "the gap of "
-                    + request.gap().toHours()
-                    + " h to "
-                    + weekday(other.date())
-                    + " is not kept");
-      }
-      if (other.hard() && request.hardFingers().isPresent() && apart < Placement.HARD_GAP_DAYS) {
-        return Optional.of("less than 48 h from " + other.name() + " on " + weekday(other.date()));
-      }
-    }
-    return Optional.empty();
-  }
-
-  static String weekday(LocalDate day) {
-    return day.getDayOfWeek().name().substring(0, 3).toLowerCase(java.util.Locale.ROOT);
-  }
-
-  private static String because(
-      Placement.Week fixed, Placement.Request request, LocalDate day) {
-    StringBuilder words = new StringBuilder();
-    words
-        .append(fixed.available().apply(day).toMinutes())
-        .append(" min free for ")
-        .append(request.minutes())
-        .append(" min");
-    if (request.prefer().contains(day.getDayOfWeek())) {
-      words.append(", a preferred day");
-    }
-    LocalDate last = fixed.lastOfName().get(request.name());
-    if (last != null) {
-      words
-          .append("; ")
-          .append(ChronoUnit.DAYS.between(last, day))
-          .append(" days after the last one");
-    }
-    request
-        .hardFingers()
-        .flatMap(
-            fingers ->
-                fixed.hardDays().stream()
-                    .filter(h -> h.fingers().overlaps(fingers) && h.date().isBefore(day))
-                    .max(Comparator.comparing(Placement.HardDay::date)))
-        .ifPresent(
-            hard ->
-                words
-                    .append("; ")
-                    .append(ChronoUnit.DAYS.between(hard.date(), day))
-                    .append(" days after ")
-                    .append(hard.what()));
-    return words.toString();
-  }
-
-  private List<Placement.HardDay> hardDaysNear(LocalDate first) {
-    List<Placement.HardDay> near = new ArrayList<>();
-    LocalDate after = first.minusDays(8);
-    LocalDate before = first.plusDays(15);
-    for (LocalDate day = after; day.isBefore(before); day = day.plusDays(1)) {
-      if (climbsHard(day)) {
-        near.add(new Placement.HardDay(day, FingerSet.FOUR, "hard climbing"));
-      }
-    }
-    for (DatedSession session : sessions) {
-      if (session.date().isAfter(after)) {
-        hardFingers(session)
-            .ifPresent(
-                f -> near.add(new Placement.HardDay(session.date(), f, "session " + session.name())));
-      }
-    }
-    for (DatedRetest retest : retests) {
-      if (retest.date().isAfter(after)) {
-        near.add(new Placement.HardDay(retest.date(), fingers(retest), "tests"));
-      }
-    }
-    return near;
-  }
-
-  private static Optional<FingerSet> hardFingers(DatedSession session) {
-    return session.exercises().stream()
-        .filter(e -> e.hard())
-        .map(e -> e.setup().grip().fingers())
-        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
-  }
-
-  private static FingerSet fingers(DatedRetest retest) {
-    return retest.setups().stream()
-        .map(s -> s.grip().fingers())
-        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()))
-        .orElse(FingerSet.FOUR);
-  }
-
-  private boolean climbsHard(LocalDate day) {
-    boolean usually =
-        !athlete.isAway(day)
-            && athlete.climbing().stream()
-                .anyMatch(c -> c.hard() && c.day() == day.getDayOfWeek());
-    return usually
-        || log.of(LogEntry.Climbed.class).stream()
-            .anyMatch(c -> c.hard() && c.date().equals(day));
-  }
-
-  private List<LocalDate> hardClimbing() {
-    return plan.from().datesUntil(plan.to().plusDays(1)).filter(this::climbsHard).toList();
+            .with("reason", words.reason(draft.request(), placed)));
   }
 
   private void retest(Block block, WeekOfBlock week, List<DatedSession> kept) {
@@ -421,7 +294,7 @@ final class PlanRun {
                             .with("edge", s.edge())
                             .with("owned", String.join(", ", edges()))));
         new RetestDay(retest, minutes(retest))
-            .find(week.first(), athlete, hardDaysNear(week.first()), kept)
+            .find(week.first(), athlete, hardDays.near(week.first(), sessions, retests), kept)
             .ifPresentOrElse(
                 found -> {
                   found.displaced().ifPresent(kept::remove);
@@ -467,9 +340,8 @@ final class PlanRun {
         place.then("date", found.day().toString()));
   }
 
-  private void noteUnfinishedRamps(Block block, Progression progression, int chances) {
-    Collection<Block.Introduction> introductions =
-        block.contentFor(athlete.name()).introductions();
+  private void noteUnfinishedRamps(Block block, int chances) {
+    Collection<Block.Introduction> introductions = block.contentFor(athlete.name()).introductions();
     int number = 0;
     for (Block.Introduction introduction : introductions) {
       number++;

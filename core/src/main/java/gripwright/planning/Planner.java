@@ -23,8 +23,7 @@ public final class Planner {
    * @param log what is known of the athlete; may be empty
    * @param ruleSets all rule sets that are known; the plan names those that apply
    */
-  public static CompiledPlan compile(
-      Plan plan, Athlete athlete, Log log, List<RuleSet> ruleSets) {
+  public static CompiledPlan compile(Plan plan, Athlete athlete, Log log, List<RuleSet> ruleSets) {
     CompiledPlan compiled = new PlanRun(plan, athlete, log).compile();
     List<Finding> findings = new ArrayList<>(compiled.findings());
     findings.addAll(RuleCheck.check(compiled, ruleSets));

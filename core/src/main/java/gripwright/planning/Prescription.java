@@ -58,9 +58,9 @@ final class Prescription {
   }
 
   /**
-   * Returns what is known of a setup's maximum on a day. Between tests the knowledge stays as it was
-   * on the later of the plan's first day and the last test, so that a plan's loads do not sink while
-   * its weeks pass.
+   * Returns what is known of a setup's maximum on a day. Between tests the knowledge stays as it
+   * was on the later of the plan's first day and the last test, so that a plan's loads do not sink
+   * while its weeks pass.
    */
   Optional<StrengthModel.Estimate> maximum(Setup setup, LocalDate day) {
     LocalDate known =
@@ -117,7 +117,7 @@ final class Prescription {
                         .with("from", e.basis().get(0).setup())));
     Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
     Loading loading = new Loading(setup, dose, mass, estimate.map(e -> e.low().kilograms()), path);
-    return loading.load(exercise, grip, order, estimate, why, findings);
+    return loading.load(exercise, order, estimate, why, findings);
   }
 
   private String owned() {
@@ -135,7 +135,8 @@ final class Prescription {
 
   private static void explain(StrengthModel.Estimate estimate, List<Derivation> why) {
     StrengthTest first = estimate.basis().get(0);
-    String tests = estimate.basis().size() == 1 ? "" : " and " + (estimate.basis().size() - 1) + " more";
+    String tests =
+        estimate.basis().size() == 1 ? "" : " and " + (estimate.basis().size() - 1) + " more";
     why.add(
         new Derivation(
             "maximum, best estimate",
@@ -175,7 +176,6 @@ final class Prescription {
 
     Optional<PlannedExercise> load(
         Exercise exercise,
-        Grip grip,
         int order,
         Optional<StrengthModel.Estimate> estimate,
         List<Derivation> why,
@@ -215,8 +215,7 @@ final class Prescription {
               path));
     }
 
-    private Optional<Load> loadOf(
-        Scheme.Hold hold, List<Derivation> why, FindingList findings) {
+    private Optional<Load> loadOf(Scheme.Hold hold, List<Derivation> why, FindingList findings) {
       Optional<Double> written = written(hold, why, findings);
       if (written.isEmpty()) {
         return Optional.empty();
@@ -234,9 +233,10 @@ final class Prescription {
       return built(hold, wanted, why, findings);
     }
 
-    /** Returns the load of the written level, in kg; no load if the force-time curve ends before. */
-    private Optional<Double> written(
-        Scheme.Hold hold, List<Derivation> why, FindingList findings) {
+    /**
+     * Returns the load of the written level, in kg; no load if the force-time curve ends before.
+     */
+    private Optional<Double> written(Scheme.Hold hold, List<Derivation> why, FindingList findings) {
       Level level = hold.level();
       if (level instanceof Level.Total total) {
         why.add(new Derivation("level", total.load().kilograms(), "kg", "written as a total load"));
@@ -265,8 +265,7 @@ final class Prescription {
         return Optional.empty();
       }
       why.add(
-          new Derivation(
-              "level", seconds, "s", level + ": the load that could be held this long"));
+          new Derivation("level", seconds, "s", level + ": the load that could be held this long"));
       return Optional.of(max * ForceTime.ofReference(seconds));
     }
 
@@ -284,7 +283,9 @@ final class Prescription {
       return now;
     }
 
-    /** A load above the maximum is an error, but for a reserve or an effort, which may ask for it. */
+    /**
+     * A load above the maximum is an error, but for a reserve or an effort, which may ask for it.
+     */
     private double capped(Scheme.Hold hold, double wanted, FindingList findings) {
       boolean mayExceed =
           hold.level() instanceof Level.Reserve || hold.level() instanceof Level.Effort;
@@ -301,8 +302,7 @@ final class Prescription {
 
     private Optional<Load> built(
         Scheme.Hold hold, double wanted, List<Derivation> why, FindingList findings) {
-      Optional<Load> total =
-          athlete.equipment().greatestUpTo(Load.ofKilograms(wanted), mass);
+      Optional<Load> total = athlete.equipment().greatestUpTo(Load.ofKilograms(wanted), mass);
       if (total.isEmpty() || total.get().kilograms() <= 0) {
         findings.add(
             Finding.error("plan.load-too-small", path)

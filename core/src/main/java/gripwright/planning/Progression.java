@@ -53,8 +53,7 @@ final class Progression {
         introduction
             .filter(i -> week.chances() < i.weeks() - 1)
             .map(i -> new Dose.Ramp(i.fromFraction(), (double) week.chances() / (i.weeks() - 1)));
-    Dose dose =
-        new Dose(exercise.scheme(), exercise.edge(), 1, Load.ZERO, ramp, List.of());
+    Dose dose = new Dose(exercise.scheme(), exercise.edge(), 1, Load.ZERO, ramp, List.of());
     Optional<Advance> advance = ramp.isPresent() ? Optional.empty() : advance(grip);
     if (advance.isPresent()) {
       dose = advanced(dose, advance.get(), exercise, grip, week, ramped, why);
@@ -104,8 +103,7 @@ final class Progression {
     return changed(second, advance.first().change(), firstSteps, why);
   }
 
-  private int steps(
-      Advance.Pace pace, Exercise exercise, Grip grip, Week week, int ramped) {
+  private int steps(Advance.Pace pace, Exercise exercise, Grip grip, Week week, int ramped) {
     if (pace instanceof Advance.EveryWeeks every) {
       return Math.max(0, week.chances() - ramped) / every.weeks();
     }
@@ -115,8 +113,7 @@ final class Progression {
   }
 
   /** Counts the steps that the log has earned before a day. */
-  private int earned(
-      Advance.WhenLogged pace, Exercise exercise, Grip grip, LocalDate before) {
+  private int earned(Advance.WhenLogged pace, Exercise exercise, Grip grip, LocalDate before) {
     int steps = 0;
     int row = 0;
     for (LogEntry.Trained session : log.of(LogEntry.Trained.class)) {
@@ -159,8 +156,7 @@ final class Progression {
               .map(Scheme.Hold::time)
               .max(Duration::compareTo)
               .orElse(Duration.ZERO);
-      return stepsBetween(
-          hold.limit().minus(longest).toNanos() / 1e9, hold.step().toNanos() / 1e9);
+      return stepsBetween(hold.limit().minus(longest).toNanos() / 1e9, hold.step().toNanos() / 1e9);
     }
     if (change instanceof Advance.EdgeTo edge) {
       return stepsBetween(
@@ -173,8 +169,7 @@ final class Progression {
     return distance <= 0 ? 0 : (int) Math.ceil(distance / step - 1e-9);
   }
 
-  private static Dose changed(
-      Dose dose, Advance.Change change, int asked, List<Derivation> why) {
+  private static Dose changed(Dose dose, Advance.Change change, int asked, List<Derivation> why) {
     int steps = Math.min(asked, stepsToLimit(change, dose));
     if (steps <= 0) {
       return dose;

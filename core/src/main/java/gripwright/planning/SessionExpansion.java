@@ -129,8 +129,7 @@ final class SessionExpansion {
     Duration time = content.warmUp().orElse(plan.warmUp());
     Duration between = content.restBetween().orElse(plan.restBetween());
     for (int i = 0; i < exercises.size(); i++) {
-      time =
-          time.plus(exercises.get(i).scheme().duration()).plus(i == 0 ? Duration.ZERO : between);
+      time = time.plus(exercises.get(i).scheme().duration()).plus(i == 0 ? Duration.ZERO : between);
     }
     long seconds = time.toSeconds() + (time.toNanosPart() > 0 ? 1 : 0);
     return (int) ((seconds + 59) / 60);
@@ -242,8 +241,12 @@ final class SessionExpansion {
             "share of work",
             part.fraction() * 100,
             "%",
-            part.grip().name() + " by the plan's demand: " + sets + " of "
-                + Numbers.plain(dose.scheme().sets(), 0) + " sets"));
+            part.grip().name()
+                + " by the plan's demand: "
+                + sets
+                + " of "
+                + Numbers.plain(dose.scheme().sets(), 0)
+                + " sets"));
     return new Dose(
         dose.scheme().withSets(sets),
         dose.edge(),

@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A way to train, written once and used by many plans: a tree of repeats, holds and rests, with named
- * parameters that a use may set. Immutable.
+ * A way to train, written once and used by many plans: a tree of repeats, holds and rests, with
+ * named parameters that a use may set. Immutable.
  *
  * @param name kebab-case, unique in a project
  * @param title for people, if it differs from the name

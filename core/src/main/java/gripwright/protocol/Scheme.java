@@ -9,8 +9,8 @@ import java.util.function.UnaryOperator;
 /**
  * A protocol with every place filled: sets, repetitions, holds and rests. Immutable.
  *
- * <p>The sets of a scheme are the repeats of its one outermost step; where it has several steps side
- * by side, the whole is one set.
+ * <p>The sets of a scheme are the repeats of its one outermost step; where it has several steps
+ * side by side, the whole is one set.
  *
  * @param steps what is done, in order; at least one
  */
@@ -127,10 +127,7 @@ public record Scheme(List<Step> steps) {
 
   /** Returns every hold in order. */
   public List<Hold> holds() {
-    return flat(steps).stream()
-        .filter(Hold.class::isInstance)
-        .map(Hold.class::cast)
-        .toList();
+    return flat(steps).stream().filter(Hold.class::isInstance).map(Hold.class::cast).toList();
   }
 
   /** Returns the first hold's time where all holds last the same, in whole seconds or not. */
@@ -171,8 +168,7 @@ public record Scheme(List<Step> steps) {
     List<Step> mapped = new ArrayList<>();
     for (Step step : steps) {
       if (step instanceof Repeat repeat) {
-        mapped.add(
-            new Repeat(repeat.times(), repeat.resting(), mapHolds(repeat.steps(), change)));
+        mapped.add(new Repeat(repeat.times(), repeat.resting(), mapHolds(repeat.steps(), change)));
       } else if (step instanceof Hold hold) {
         mapped.add(change.apply(hold));
       } else {
@@ -212,5 +208,4 @@ public record Scheme(List<Step> steps) {
     }
     return size;
   }
-
 }

@@ -1,4 +1,7 @@
-/** Protocols: levels, holds, rests and repeats, with named parameters; and schemes, their bound form. */
+/**
+ * Protocols: levels, holds, rests and repeats, with named parameters; and schemes, their bound
+ * form.
+ */
 @NullMarked
 package gripwright.protocol;
 

@@ -16,8 +16,8 @@ import java.util.Optional;
  *
  * <p>A setup that was tested stands on its own tests, each brought to 7 s by {@link ForceTime} and
  * weighted by its certainty. Another grip or edge for the same hands is modelled from the test that
- * tells most about it, with a wider interval. One hand is never reckoned from two, nor a lift from a
- * hang. All spreads are standard deviations of the logarithm of load. Immutable.
+ * tells most about it, with a wider interval. One hand is never reckoned from two, nor a lift from
+ * a hang. All spreads are standard deviations of the logarithm of load. Immutable.
  */
 public final class StrengthModel {
 
@@ -167,26 +167,22 @@ public final class StrengthModel {
     double spread =
         Math.hypot(
             seconds > LONG_SECONDS ? LONG_TEST_SPREAD : TEST_SPREAD, SPREAD_PER_MONTH * months);
-    return Optional.of(
-        new Evidence(Math.log(load / ForceTime.ofReference(seconds)), spread, test));
+    return Optional.of(new Evidence(Math.log(load / ForceTime.ofReference(seconds)), spread, test));
   }
 
   private static Optional<Evidence> transferred(Evidence evidence, Setup setup) {
     Setup tested = evidence.test().setup();
-    boolean sameEdge =
-        Math.abs(tested.edge().millimetres() - setup.edge().millimetres()) < 0.005;
+    boolean sameEdge = Math.abs(tested.edge().millimetres() - setup.edge().millimetres()) < 0.005;
     if (!sameEdge
         && Math.min(tested.edge().millimetres(), setup.edge().millimetres())
             <= SHALLOWEST_MODELLED) {
       return Optional.empty();
     }
     double depth = Math.log(setup.edge().millimetres() / tested.edge().millimetres());
-    double fingers =
-        Math.log(capacity(setup.grip().fingers()) / capacity(tested.grip().fingers()));
+    double fingers = Math.log(capacity(setup.grip().fingers()) / capacity(tested.grip().fingers()));
     boolean sameGrip = tested.grip().name().equals(setup.grip().name());
     double spread =
-        Math.hypot(
-            Math.hypot(evidence.spread(), sameGrip ? 0 : GRIP_SPREAD), DEPTH_SPREAD * depth);
+        Math.hypot(Math.hypot(evidence.spread(), sameGrip ? 0 : GRIP_SPREAD), DEPTH_SPREAD * depth);
     return Optional.of(
         new Evidence(
             evidence.logLoad() + DEPTH_EXPONENT * depth + fingers, spread, evidence.test()));

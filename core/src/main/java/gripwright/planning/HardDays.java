@@ -1,0 +1,80 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.grip.FingerSet;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlannedExercise;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The days on which the fingers are worked hard: sessions, tests, and climbing. */
+final class HardDays {
+
+  private final Athlete athlete;
+  private final Log log;
+
+  HardDays(Athlete athlete, Log log) {
+    this.athlete = athlete;
+    this.log = log;
+  }
+
+  /** Returns what is hard within reach of a week's gaps. */
+  List<Placement.HardDay> near(
+      LocalDate first, List<DatedSession> sessions, List<DatedRetest> retests) {
+    List<Placement.HardDay> near = new ArrayList<>();
+    LocalDate after = first.minusDays(8);
+    LocalDate before = first.plusDays(15);
+    for (LocalDate day = after; day.isBefore(before); day = day.plusDays(1)) {
+      if (climbsHard(day)) {
+        near.add(new Placement.HardDay(day, FingerSet.FOUR, "hard climbing"));
+      }
+    }
+    for (DatedSession session : sessions) {
+      if (session.date().isAfter(after)) {
+        hardFingers(session)
+            .ifPresent(
+                f ->
+                    near.add(
+                        new Placement.HardDay(session.date(), f, "session " + session.name())));
+      }
+    }
+    for (DatedRetest retest : retests) {
+      if (retest.date().isAfter(after)) {
+        near.add(new Placement.HardDay(retest.date(), fingers(retest), "tests"));
+      }
+    }
+    return near;
+  }
+
+  private static Optional<FingerSet> hardFingers(DatedSession session) {
+    return session.exercises().stream()
+        .filter(PlannedExercise::hard)
+        .map(e -> e.setup().grip().fingers())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
+  }
+
+  private static FingerSet fingers(DatedRetest retest) {
+    return retest.setups().stream()
+        .map(s -> s.grip().fingers())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()))
+        .orElse(FingerSet.FOUR);
+  }
+
+  private boolean climbsHard(LocalDate day) {
+    boolean usually =
+        !athlete.isAway(day)
+            && athlete.climbing().stream().anyMatch(c -> c.hard() && c.day() == day.getDayOfWeek());
+    return usually
+        || log.of(LogEntry.Climbed.class).stream().anyMatch(c -> c.hard() && c.date().equals(day));
+  }
+
+  /** Returns the days of hard climbing between two days, both included. */
+  List<LocalDate> climbing(LocalDate from, LocalDate to) {
+    return from.datesUntil(to.plusDays(1)).filter(this::climbsHard).toList();
+  }
+}
