@@ -3,7 +3,9 @@ module gripwright.language {
   requires static org.jspecify;
   requires transitive gripwright.core;
 
+  exports gripwright.language;
   exports gripwright.language.source;
   exports gripwright.language.finding;
   exports gripwright.language.syntax;
+  exports gripwright.language.resolve;
 }

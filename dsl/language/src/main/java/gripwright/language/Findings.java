@@ -1,0 +1,70 @@
+package gripwright.language;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ReportedFinding;
+import gripwright.finding.Severity;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.finding.Wording;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Findings in the order they are shown, no more of them than were asked for. */
+record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, boolean usable) {
+
+  private static final Comparator<LocatedFinding> BY_PLACE =
+      Comparator.comparing((LocatedFinding f) -> f.file().name())
+          .thenComparing(f -> f.span().start())
+          .thenComparing(f -> f.finding().code())
+          .thenComparing(f -> f.span().length())
+          .thenComparing(f -> f.finding().place().toString())
+          .thenComparing(f -> f.finding().arguments().toString());
+
+  private static final Comparator<LocatedFinding> BY_GRAVITY =
+      Comparator.comparing((LocatedFinding f) -> f.finding().severity()).thenComparing(BY_PLACE);
+
+  /** Sorts and counts findings; the gravest are kept where there are too many. */
+  static Findings of(List<LocatedFinding> all, ReadOptions options) {
+    List<LocatedFinding> distinct = all.stream().distinct().toList();
+    boolean usable = all.stream().noneMatch(f -> f.finding().blocks());
+    List<LocatedFinding> shown = new ArrayList<>();
+    Map<String, List<LocatedFinding>> byFile = new LinkedHashMap<>();
+    distinct.stream()
+        .sorted(BY_PLACE)
+        .forEach(f -> byFile.computeIfAbsent(f.file().name(), k -> new ArrayList<>()).add(f));
+    for (List<LocatedFinding> ofFile : byFile.values()) {
+      shown.addAll(capped(ofFile, options.maxFindingsPerFile()));
+    }
+    shown = capped(shown, options.maxFindings());
+    shown.sort(BY_PLACE);
+    return new Findings(List.copyOf(shown), shown.stream().map(Wording::report).toList(), usable);
+  }
+
+  private static List<LocatedFinding> capped(List<LocatedFinding> all, int most) {
+    if (all.size() <= most) {
+      return all;
+    }
+    List<LocatedFinding> byGravity = new ArrayList<>(all);
+    byGravity.sort(BY_GRAVITY);
+    Set<LocatedFinding> kept = new HashSet<>(byGravity.subList(0, most));
+    List<LocatedFinding> shown = new ArrayList<>(all.stream().filter(kept::contains).toList());
+    LocatedFinding firstLeftOut =
+        all.stream().filter(f -> !kept.contains(f)).findFirst().orElseThrow();
+    Finding more =
+        new Finding(
+                "syntax.more",
+                Severity.ADVICE,
+                firstLeftOut.finding().place(),
+                Map.of(),
+                List.of(),
+                Optional.empty())
+            .with("count", all.size() - shown.size());
+    shown.add(LocatedFinding.at(firstLeftOut.file(), firstLeftOut.span(), more));
+    return shown;
+  }
+}

@@ -1,0 +1,88 @@
+package gripwright.language;
+
+import gripwright.grip.StandardGrips;
+import gripwright.language.build.ModelBuilder;
+import gripwright.language.check.Checked;
+import gripwright.language.check.Checker;
+import gripwright.language.check.Standard;
+import gripwright.language.resolve.Folder;
+import gripwright.language.resolve.Project;
+import gripwright.language.resolve.Resolver;
+import gripwright.language.resolve.SourceLoader;
+import gripwright.protocol.StandardProtocols;
+import java.nio.file.Path;
+
+/**
+ * Reads plans: from a file on disk, or from a text.
+ *
+ * <p>Nothing an author can do wrong throws: see {@link Reading#findings()}. Reading is bounded by
+ * {@link ReadOptions#limits()}; a file is refused by its size before it is read. Thread-safe.
+ */
+public final class Gripwright {
+
+  private static final Standard CATALOGUE =
+      new Standard(StandardGrips.byName(), StandardProtocols.byName());
+
+  private Gripwright() {}
+
+  /** Reads a file and the files it uses, which must lie in its folder or below. */
+  public static Reading read(Path file) {
+    return read(file, ReadOptions.standard());
+  }
+
+  /**
+   * Reads a file and the files it uses.
+   *
+   * @param file the file; if it cannot be read, {@link Reading#fileRead()} is false
+   * @param options where {@code use} may read, and limits
+   */
+  public static Reading read(Path file, ReadOptions options) {
+    Path parent = file.toAbsolutePath().getParent();
+    Path root = options.root().orElse(parent == null ? file.toAbsolutePath() : parent);
+    Folder folder = Folder.at(root);
+    return read(folder.relative(file), options.files().orElse(folder), options, CATALOGUE);
+  }
+
+  /**
+   * Reads a text that uses no files.
+   *
+   * @param name what the text is called in findings
+   * @param text the text
+   */
+  public static Reading read(String name, String text) {
+    return read(name, text, ReadOptions.standard());
+  }
+
+  /**
+   * Reads a text.
+   *
+   * @param name what the text is called in findings; files it uses are sought relative to this name
+   * @param text the text
+   * @param options where files that it uses come from, if it does; and limits
+   */
+  public static Reading read(String name, String text, ReadOptions options) {
+    SourceLoader others =
+        options
+            .files()
+            .orElseGet(
+                () -> options.root().<SourceLoader>map(Folder::at).orElse(SourceLoader.none()));
+    SourceLoader loader =
+        (path, maxBytes) ->
+            path.equals(name)
+                ? new SourceLoader.Loaded.Found(name, text)
+                : others.load(path, maxBytes);
+    return read(name, loader, options, CATALOGUE);
+  }
+
+  static Reading read(String name, SourceLoader loader, ReadOptions options, Standard catalogue) {
+    Project project =
+        Resolver.resolve(
+            name,
+            loader,
+            options.limits(),
+            catalogue.grips().keySet(),
+            catalogue.protocols().keySet());
+    Checked checked = Checker.check(project, catalogue);
+    return new Reading(ModelBuilder.build(project, checked), project.mainRead(), options);
+  }
+}

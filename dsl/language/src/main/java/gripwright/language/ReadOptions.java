@@ -1,0 +1,79 @@
+package gripwright.language;
+
+import gripwright.language.resolve.SourceLoader;
+import gripwright.language.syntax.Limits;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * How files are read. Immutable.
+ *
+ * @param root the folder that {@code use} may not leave; empty means the folder of the file that is
+ *     named
+ * @param files where files come from instead of a folder, for hosts that keep them elsewhere
+ * @param limits how much of a file is read
+ * @param maxFindingsPerFile how many findings of one file are shown, 1 or more
+ * @param maxFindings how many findings are shown in all, 1 or more
+ */
+public record ReadOptions(
+    Optional<Path> root,
+    Optional<SourceLoader> files,
+    Limits limits,
+    int maxFindingsPerFile,
+    int maxFindings) {
+
+  /** The findings of one file that are shown unless all are asked for. */
+  public static final int STANDARD_FINDINGS_PER_FILE = 30;
+
+  /** The findings of one run that are shown unless all are asked for. */
+  public static final int STANDARD_FINDINGS = 100;
+
+  private static final ReadOptions STANDARD =
+      new ReadOptions(
+          Optional.empty(),
+          Optional.empty(),
+          Limits.standard(),
+          STANDARD_FINDINGS_PER_FILE,
+          STANDARD_FINDINGS);
+
+  /**
+   * Checks the ranges.
+   *
+   * @throws IllegalArgumentException if no finding could be shown
+   */
+  public ReadOptions {
+    if (maxFindingsPerFile < 1 || maxFindings < 1) {
+      throw new IllegalArgumentException("at least one finding is shown");
+    }
+  }
+
+  /** Returns the options for files on disk: 4 MiB a file, 30 findings a file, 100 in all. */
+  public static ReadOptions standard() {
+    return STANDARD;
+  }
+
+  /** Returns these options with a folder that {@code use} may not leave. */
+  public ReadOptions withRoot(Path folder) {
+    return new ReadOptions(Optional.of(folder), files, limits, maxFindingsPerFile, maxFindings);
+  }
+
+  /** Returns these options with files from elsewhere than a folder. */
+  public ReadOptions withFiles(SourceLoader loader) {
+    return new ReadOptions(root, Optional.of(loader), limits, maxFindingsPerFile, maxFindings);
+  }
+
+  /** Returns these options with other limits. */
+  public ReadOptions withLimits(Limits other) {
+    return new ReadOptions(root, files, other, maxFindingsPerFile, maxFindings);
+  }
+
+  /** Returns these options with so many findings shown. */
+  public ReadOptions withFindings(int perFile, int inAll) {
+    return new ReadOptions(root, files, limits, perFile, inAll);
+  }
+
+  /** Returns these options with every finding shown. */
+  public ReadOptions withAllFindings() {
+    return withFindings(Integer.MAX_VALUE, Integer.MAX_VALUE);
+  }
+}

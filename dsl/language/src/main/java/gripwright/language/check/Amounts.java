@@ -1,0 +1,201 @@
+package gripwright.language.check;
+
+import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.DateText;
+import gripwright.quantity.Dimension;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import gripwright.quantity.Unit;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Reads amounts: the right unit, the right dimension, within bounds; or a finding and nothing. */
+final class Amounts {
+
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2199;
+
+  private final Ledger ledger;
+
+  Amounts(Ledger ledger) {
+    this.ledger = ledger;
+  }
+
+  /** Returns an amount as it is written. */
+  static String written(Amount amount) {
+    Unit unit = amount.unit();
+    return Numbers.plain(amount.value(), 6) + (unit == null ? "" : " " + unit.symbol());
+  }
+
+  /** Returns what an amount measures, in words. */
+  static String inWords(Amount amount) {
+    Unit unit = amount.unit();
+    if (unit == null) {
+      return "a number without a unit";
+    }
+    return unit == Unit.PERCENT ? "a percentage" : unit.dimension().inWords();
+  }
+
+  /** Returns the value in the base unit of the slot's dimension; percentages as fractions. */
+  Optional<Double> base(Amount amount, Slot slot) {
+    if (!fits(amount, slot)) {
+      return Optional.empty();
+    }
+    Unit unit = amount.unit();
+    double base = unit == null ? amount.value() : unit.toBase(amount.value());
+    if (slot.allows(base)) {
+      return Optional.of(base);
+    }
+    ledger.error(
+        amount,
+        slot.code(),
+        "slot",
+        slot,
+        "found",
+        written(amount),
+        slot.lowName(),
+        slot.low(),
+        "high",
+        slot.high());
+    return Optional.empty();
+  }
+
+  private boolean fits(Amount amount, Slot slot) {
+    Unit unit = amount.unit();
+    Unit wanted = slot.unit();
+    if (unit == null && wanted != null) {
+      ledger.error(
+          amount,
+          "unit.missing",
+          "slot",
+          slot,
+          "number",
+          written(amount),
+          "example",
+          written(amount) + " " + wanted.symbol());
+      return false;
+    }
+    boolean percents = (unit == Unit.PERCENT) == (wanted == Unit.PERCENT);
+    Dimension dimension = unit == null ? Dimension.NUMBER : unit.dimension();
+    if (percents && dimension.equals(slot.dimension())) {
+      return true;
+    }
+    mismatch(amount, slot.toString(), slot.expected(), slot.dimension());
+    return false;
+  }
+
+  /** Reports an amount of another dimension than belongs there. */
+  void mismatch(Amount amount, String slot, String expected, Dimension wanted) {
+    Unit unit = amount.unit();
+    Dimension found = unit == null ? Dimension.NUMBER : unit.dimension();
+    boolean forceForMass =
+        (found.equals(Dimension.FORCE) && wanted.equals(Dimension.MASS))
+            || (found.equals(Dimension.MASS) && wanted.equals(Dimension.FORCE));
+    if (forceForMass) {
+      ledger.error(
+          amount,
+          "unit.mismatch",
+          "slot",
+          slot,
+          "expected",
+          expected,
+          "amount",
+          written(amount),
+          "found",
+          inWords(amount),
+          "gravity",
+          Numbers.plain(Unit.NEWTONS_PER_KILOGRAM, 5));
+    } else {
+      ledger.error(
+          amount,
+          "unit.mismatch",
+          "slot",
+          slot,
+          "expected",
+          expected,
+          "amount",
+          written(amount),
+          "found",
+          inWords(amount));
+    }
+  }
+
+  /** Returns a time. */
+  Optional<Duration> time(Amount amount, Slot slot) {
+    return base(amount, slot).map(seconds -> Duration.ofNanos(Math.round(seconds * 1e9)));
+  }
+
+  /** Returns a length. */
+  Optional<Length> length(Amount amount, Slot slot) {
+    return base(amount, slot).map(Length::ofMillimetres);
+  }
+
+  /** Returns a load or mass. */
+  Optional<Load> load(Amount amount, Slot slot) {
+    return base(amount, slot).map(Load::ofKilograms);
+  }
+
+  /** Returns months. */
+  Optional<Double> months(Amount amount, Slot slot) {
+    return base(amount, slot).map(Unit.MONTH::fromBase);
+  }
+
+  /** Returns a whole number. */
+  Optional<Integer> count(Amount amount, Slot slot) {
+    return base(amount, slot)
+        .flatMap(
+            value -> {
+              if (value == Math.rint(value)) {
+                return Optional.of(value.intValue());
+              }
+              ledger.error(amount, "value.whole", "slot", slot, "found", written(amount));
+              return Optional.empty();
+            });
+  }
+
+  /** Returns whole weeks. */
+  Optional<Integer> weeks(Amount amount, Slot slot) {
+    return base(amount, slot)
+        .flatMap(
+            seconds -> {
+              double weeks = Unit.WEEK.fromBase(seconds);
+              if (Math.abs(weeks - Math.rint(weeks)) < 1e-9) {
+                return Optional.of((int) Math.rint(weeks));
+              }
+              ledger.error(amount, "value.whole-weeks", "slot", slot, "found", written(amount));
+              return Optional.empty();
+            });
+  }
+
+  /** Returns a date of a living athlete's time. */
+  Optional<LocalDate> date(DateText date) {
+    int year = date.value().getYear();
+    if (year >= FIRST_YEAR && year <= LAST_YEAR) {
+      return Optional.of(date.value());
+    }
+    ledger.error(
+        date, "value.date-range", "date", date.value(), "low", FIRST_YEAR, "high", LAST_YEAR);
+    return Optional.empty();
+  }
+
+  /** Reports the second of two dates if it lies before the first. */
+  void inOrder(DateText first, String firstWords, DateText second, String secondWords) {
+    if (second.value().isBefore(first.value())) {
+      ledger.errorBeside(
+          second,
+          first,
+          "other-date-here",
+          "value.date-order",
+          "date",
+          second.value(),
+          "what",
+          secondWords,
+          "other",
+          first.value(),
+          "otherWhat",
+          firstWords);
+    }
+  }
+}

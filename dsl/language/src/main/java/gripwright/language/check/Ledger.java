@@ -1,0 +1,150 @@
+package gripwright.language.check;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.finding.Severity;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.finding.NearestName;
+import gripwright.language.resolve.Declared;
+import gripwright.language.syntax.ParsedFile;
+import gripwright.language.syntax.Syntax;
+import gripwright.language.syntax.Word;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+
+/**
+ * Takes down what is wrong with one declaration, and whether anything can be made of it. The same
+ * thing said twice of the same words is taken down once. Not thread-safe.
+ */
+final class Ledger {
+
+  /** So many names are listed in a hint; of more, only the nearest is named. */
+  private static final int FEW = 8;
+
+  private final ParsedFile file;
+  private final ModelPath place;
+  private final List<LocatedFinding> findings;
+  private final Set<String> told = new HashSet<>();
+  private boolean sound = true;
+
+  Ledger(Declared<?> declared, ModelPath place, List<LocatedFinding> findings) {
+    this.file = declared.file();
+    this.place = place;
+    this.findings = findings;
+    if (declared.misnamed()) {
+      sound = false;
+    }
+  }
+
+  /** Tells whether something can be made of the declaration. */
+  boolean sound() {
+    return sound;
+  }
+
+  /** Notes, without a word, that nothing can be made of the declaration. */
+  void spoil() {
+    sound = false;
+  }
+
+  /** Notes, without a word, that something inside did not parse. */
+  void spoilIf(boolean damaged) {
+    if (damaged) {
+      sound = false;
+    }
+  }
+
+  /** Takes down an error; arguments are names and values by turns. */
+  void error(Syntax at, String code, Object... arguments) {
+    sound = false;
+    add(at, finding(Severity.ERROR, code, arguments), Optional.empty());
+  }
+
+  /** Takes down an error that a second place helps to understand. */
+  void errorBeside(Syntax at, Syntax first, String key, String code, Object... arguments) {
+    sound = false;
+    add(
+        at,
+        finding(Severity.ERROR, code, arguments),
+        Optional.of(new LocatedFinding.Related(key, file.source(), file.span(first.id()))));
+  }
+
+  /** Takes down a piece of advice, which spoils nothing. */
+  void advice(Syntax at, String code, Object... arguments) {
+    add(at, finding(Severity.ADVICE, code, arguments), Optional.empty());
+  }
+
+  private Finding finding(Severity severity, String code, Object... arguments) {
+    Finding finding =
+        new Finding(code, severity, place, java.util.Map.of(), List.of(), Optional.empty());
+    for (int i = 0; i < arguments.length; i += 2) {
+      finding = finding.with((String) arguments[i], arguments[i + 1]);
+    }
+    return finding;
+  }
+
+  private void add(Syntax at, Finding finding, Optional<LocatedFinding.Related> related) {
+    if (!told.add(finding.code() + " " + at.id())) {
+      return;
+    }
+    LocatedFinding located = LocatedFinding.at(file.source(), file.span(at.id()), finding);
+    findings.add(related.map(r -> located.related(r.key(), r.file(), r.span())).orElse(located));
+  }
+
+  /** Takes down a name that is not known, with the nearest one that is. */
+  void unknown(Word word, String kind, Collection<String> known) {
+    Optional<String> nearest = NearestName.nearest(word.text(), known);
+    if (nearest.isPresent()) {
+      error(word, "name.unknown", "kind", kind, "name", word.text(), "suggestion", nearest.get());
+    } else if (!known.isEmpty() && known.size() <= FEW) {
+      error(
+          word,
+          "name.unknown",
+          "kind",
+          kind,
+          "name",
+          word.text(),
+          "known",
+          String.join(", ", known));
+    } else {
+      error(word, "name.unknown", "kind", kind, "name", word.text());
+    }
+  }
+
+  /**
+   * Returns what a word of a fixed list stands for.
+   *
+   * @param kind what the list is of, such as {@code weekday}
+   * @param parse finds what a word stands for
+   * @param known the words of the list
+   */
+  <T> Optional<T> word(
+      Word word, String kind, Function<String, Optional<T>> parse, Collection<String> known) {
+    Optional<T> found = parse.apply(word.text());
+    if (found.isEmpty()) {
+      unknown(word, kind, known);
+    }
+    return found;
+  }
+
+  /** Returns the words of an enumeration whose constants print as they are written. */
+  static <E extends Enum<E>> List<String> words(E[] values) {
+    return java.util.Arrays.stream(values).map(Object::toString).toList();
+  }
+
+  /** Reports names of a list that stand in it twice, and returns the others. */
+  Set<String> distinct(List<Word> words, String kind) {
+    Once once = new Once(this);
+    Set<String> names = new TreeSet<>();
+    for (Word word : words) {
+      if (once.first(word, kind, word.text())) {
+        names.add(word.text());
+      }
+    }
+    return names;
+  }
+}

@@ -1,0 +1,18 @@
+/**
+ * The way in: a file or a text becomes athletes, grips, protocols, plans and findings, and plans
+ * become dated sessions.
+ *
+ * <pre>{@code
+ * Reading reading = Gripwright.read(Path.of("season.grip"));
+ * if (reading.usable()) {
+ *   Compilation compilation = reading.compile();
+ * }
+ * }</pre>
+ *
+ * <p>Whatever an author can do wrong is a finding, never an exception. Everything here is immutable
+ * and thread-safe and gives the same result in every locale and time zone.
+ */
+@NullMarked
+package gripwright.language;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,37 @@
+package gripwright.language.resolve;
+
+import gripwright.language.syntax.Declaration;
+import java.util.List;
+
+/**
+ * Every declaration of a project by kind, each kind in the order of its names, so that neither the
+ * order of declarations nor the order in which files were read shows in anything made from them.
+ *
+ * @param athletes athletes
+ * @param grips grips, without those of the catalogue
+ * @param protocols protocols, without those of the catalogue
+ * @param ruleSets rule sets
+ * @param plans plans
+ * @param comparisons comparisons
+ * @param logs logs; several may be of one athlete
+ */
+public record Names(
+    List<Declared<Declaration.Athlete>> athletes,
+    List<Declared<Declaration.Grip>> grips,
+    List<Declared<Declaration.Protocol>> protocols,
+    List<Declared<Declaration.Rules>> ruleSets,
+    List<Declared<Declaration.Plan>> plans,
+    List<Declared<Declaration.Compare>> comparisons,
+    List<Declared<Declaration.Log>> logs) {
+
+  /** Copies the lists. */
+  public Names {
+    athletes = List.copyOf(athletes);
+    grips = List.copyOf(grips);
+    protocols = List.copyOf(protocols);
+    ruleSets = List.copyOf(ruleSets);
+    plans = List.copyOf(plans);
+    comparisons = List.copyOf(comparisons);
+    logs = List.copyOf(logs);
+  }
+}

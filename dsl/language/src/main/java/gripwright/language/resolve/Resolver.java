@@ -1,0 +1,187 @@
+package gripwright.language.resolve;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.resolve.SourceLoader.Loaded;
+import gripwright.language.resolve.SourceLoader.Reason;
+import gripwright.language.source.SourceFile;
+import gripwright.language.source.Span;
+import gripwright.language.syntax.Declaration;
+import gripwright.language.syntax.Limits;
+import gripwright.language.syntax.ParsedFile;
+import gripwright.language.syntax.Reader;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a file and all files it uses, each once, and gathers what they declare. */
+public final class Resolver {
+
+  /** The most files that one project may have. */
+  public static final int MOST_FILES = 500;
+
+  private final SourceLoader loader;
+  private final Limits limits;
+  private final List<LocatedFinding> findings = new ArrayList<>();
+  private final List<ParsedFile> files = new ArrayList<>();
+  private final Map<String, String> trueNames = new HashMap<>();
+  private final List<String> open = new ArrayList<>();
+  private final Set<String> seen = new HashSet<>();
+  private boolean complete = true;
+
+  private Resolver(SourceLoader loader, Limits limits) {
+    this.loader = loader;
+    this.limits = limits;
+  }
+
+  /** Who asked for a file: the file with the {@code use} line, and the place of its path. */
+  private record Asked(SourceFile by, Span at) {}
+
+  /**
+   * Reads a file and what it uses.
+   *
+   * @param main the file, relative to the loader's root
+   * @param loader where files come from
+   * @param limits how much of each file is read
+   * @param standardGrips names of the catalogue's grips
+   * @param standardProtocols names of the catalogue's protocols
+   */
+  public static Project resolve(
+      String main,
+      SourceLoader loader,
+      Limits limits,
+      Set<String> standardGrips,
+      Set<String> standardProtocols) {
+    Resolver resolver = new Resolver(loader, limits);
+    SourceFile nobody = SourceFile.of(main, "");
+    resolver.visit(main, new Asked(nobody, new Span(0, 0)));
+    boolean mainRead =
+        resolver.complete || resolver.findings.stream().noneMatch(f -> f.file() == nobody);
+    NameTable table = new NameTable(standardGrips, standardProtocols);
+    resolver.files.forEach(table::add);
+    resolver.findings.addAll(table.findings());
+    return new Project(
+        resolver.files, table.names(), resolver.complete, mainRead, resolver.findings);
+  }
+
+  private void visit(String path, Asked asked) {
+    String known = trueNames.get(path);
+    if (known != null) {
+      enter(known, null, asked);
+      return;
+    }
+    Loaded loaded = loader.load(path, limits.maxCharacters());
+    if (loaded instanceof Loaded.Found found) {
+      trueNames.put(path, found.name());
+      enter(found.name(), found.text(), asked);
+    } else if (loaded instanceof Loaded.NotUtf8 broken) {
+      trueNames.put(path, broken.name());
+      if (seen.add(broken.name())) {
+        SourceFile file = SourceFile.of(broken.name(), broken.textBefore());
+        report(
+            new Asked(file, new Span(broken.textBefore().length(), 0)),
+            error("syntax.encoding").with("file", broken.name()));
+      }
+    } else if (loaded instanceof Loaded.TooLarge large) {
+      report(
+          asked,
+          error("syntax.too-large")
+              .with("file", path)
+              .with("size", large.bytes())
+              .with("limit", limits.maxCharacters()));
+    } else if (loaded instanceof Loaded.Refused refused) {
+      report(asked, error(code(refused.why())).with("file", path));
+    }
+  }
+
+  private static Finding error(String code) {
+    return Finding.error(code, ModelPath.ROOT);
+  }
+
+  private static String code(Reason why) {
+    return switch (why) {
+      case MISSING -> "name.file-missing";
+      case NOT_A_FILE -> "name.not-a-file";
+      case OUTSIDE_ROOT -> "name.outside-root";
+      case UNREADABLE -> "name.unreadable";
+    };
+  }
+
+  private void report(Asked asked, Finding finding) {
+    complete = false;
+    findings.add(LocatedFinding.at(asked.by(), asked.at(), finding));
+  }
+
+  /** Goes into a file unless it was read before; text is null only if it was. */
+  private void enter(String name, @Nullable String text, Asked asked) {
+    if (open.contains(name)) {
+      List<String> cycle = new ArrayList<>(open.subList(open.indexOf(name), open.size()));
+      cycle.add(name);
+      findings.add(
+          LocatedFinding.at(
+              asked.by(),
+              asked.at(),
+              error("name.cycle").with("cycle", String.join(" → ", cycle))));
+      return;
+    }
+    if (text == null || seen.contains(name)) {
+      return;
+    }
+    if (seen.size() >= MOST_FILES) {
+      report(asked, error("name.too-many-files").with("limit", MOST_FILES));
+      return;
+    }
+    seen.add(name);
+    ParsedFile file = Reader.parse(SourceFile.of(name, text), limits);
+    findings.addAll(file.findings());
+    open.add(name);
+    for (Declaration declaration : file.declarations()) {
+      if (declaration instanceof Declaration.Use use) {
+        follow(file, use);
+      }
+    }
+    open.remove(open.size() - 1);
+    files.add(file);
+  }
+
+  private void follow(ParsedFile file, Declaration.Use use) {
+    String wanted = use.path().value();
+    Asked asked = new Asked(file.source(), file.span(use.path().id()));
+    if (wanted.indexOf('\\') >= 0) {
+      report(asked, error("name.backslash").with("file", wanted));
+      return;
+    }
+    String path = inRoot(file.source().name(), wanted);
+    if (path == null) {
+      report(asked, error("name.outside-root").with("file", wanted));
+    } else {
+      visit(path, asked);
+    }
+  }
+
+  /** Returns a path relative to the root, or null if it leads out of it. Touches no file. */
+  private static @Nullable String inRoot(String from, String wanted) {
+    if (wanted.startsWith("/") || wanted.matches("[A-Za-z]:.*")) {
+      return null;
+    }
+    List<String> way = new ArrayList<>();
+    int folder = from.lastIndexOf('/');
+    String joined = (folder < 0 ? "" : from.substring(0, folder + 1)) + wanted;
+    for (String step : joined.split("/", -1)) {
+      if (step.equals("..")) {
+        if (way.isEmpty()) {
+          return null;
+        }
+        way.remove(way.size() - 1);
+      } else if (!step.isEmpty() && !step.equals(".")) {
+        way.add(step);
+      }
+    }
+    return String.join("/", way);
+  }
+}
