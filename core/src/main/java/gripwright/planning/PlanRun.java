@@ -48,6 +48,7 @@ final class PlanRun {
 
   private int untrainedWeeks;
   private int returnWeek = RETURN_SHARES.length;
+  private double lastShare = 1;
 
   PlanRun(Plan plan, Athlete athlete, Log log) {
     this.plan = plan;
@@ -70,19 +71,25 @@ final class PlanRun {
         noteLongAbsence(first);
         Optional<Double> easedTo = easedTo(block, blockWeek);
         boolean returning = returnWeek < RETURN_SHARES.length;
-        if (trainedLastWeek && easedTo.isEmpty() && !returning) {
-          chances++;
-        }
+        boolean mayStep = trainedLastWeek && easedTo.isEmpty() && !returning && lastShare == 1;
+        int chancesNow = chances + (mayStep ? 1 : 0);
         double share = returning ? RETURN_SHARES[returnWeek] : 1;
+        if (easedTo.isPresent()) {
+          share = Math.min(share, lastShare); // an eased week keeps the last load per hold
+        }
         trainedLastWeek =
             week(
                 block,
                 new WeekOfBlock(number, blockWeek, first, easedTo.isPresent()),
                 progression,
-                new Progression.Week(first, chances, easedTo, share));
+                new Progression.Week(first, chancesNow, easedTo, share));
         if (trainedLastWeek) {
+          chances = chancesNow;
           untrainedWeeks = 0;
-          returnWeek++;
+          if (easedTo.isEmpty()) {
+            lastShare = share;
+            returnWeek++;
+          }
         } else {
           untrainedWeeks++;
         }

@@ -322,7 +322,7 @@ final class Prescription {
               "kg",
               "what the equipment can build without going over"));
       why.add(new Derivation("total load", total.get().kilograms(), "kg", "on the edge"));
-      hard |= isHard(hold, wanted, total.get());
+      hard |= isHard(hold, wanted);
       return total;
     }
 
@@ -335,7 +335,7 @@ final class Prescription {
           .orElse(mass);
     }
 
-    private boolean isHard(Scheme.Hold hold, double wanted, Load total) {
+    private boolean isHard(Scheme.Hold hold, double wanted) {
       if (hold.level() instanceof Level.Effort effort && effort.outOfTen() >= HARD_EFFORT) {
         return true;
       }
@@ -347,8 +347,7 @@ final class Prescription {
         return true; // nothing is known of the maximum, so the hold may well be hard
       }
       return wanted / maximum.get() >= HARD_SHARE - TOLERANCE
-          || ForceTime.secondsAt(total.kilograms() / maximum.get()) - hold.seconds()
-              <= HARD_RESERVE_SECONDS;
+          || ForceTime.secondsAt(wanted / maximum.get()) - hold.seconds() <= HARD_RESERVE_SECONDS;
     }
   }
 }
