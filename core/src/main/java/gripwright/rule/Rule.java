@@ -23,4 +23,96 @@ public record Rule(
     Expression require,
     String message,
     Optional<String> source,
-    boolean neverWaived) {}
+    boolean neverWaived) {
+
+  /**
+   * Checks that condition and requirement are yes or no and speak of the scope.
+   *
+   * @throws IllegalArgumentException if one is not, or its subjects are not those of the scope
+   */
+  public Rule {
+    when.ifPresent(condition -> Compiler.truth(condition, scope.kind()));
+    Compiler.truth(require, scope.kind());
+  }
+
+  /** Starts a rule whose breach is an error. */
+  public static Builder error(String name, Scope scope) {
+    return new Builder(name, Severity.ERROR, scope);
+  }
+
+  /** Starts a rule whose breach is a warning. */
+  public static Builder warning(String name, Scope scope) {
+    return new Builder(name, Severity.WARNING, scope);
+  }
+
+  /** Starts a rule whose breach is advice. */
+  public static Builder advice(String name, Scope scope) {
+    return new Builder(name, Severity.ADVICE, scope);
+  }
+
+  /** Collects the parts of a rule. Not thread-safe. */
+  public static final class Builder {
+    private final String name;
+    private final Severity severity;
+    private final Scope scope;
+    private Optional<Expression> when = Optional.empty();
+    private Optional<Expression> require = Optional.empty();
+    private Optional<String> message = Optional.empty();
+    private Optional<String> source = Optional.empty();
+    private boolean neverWaived;
+
+    private Builder(String name, Severity severity, Scope scope) {
+      this.name = name;
+      this.severity = severity;
+      this.scope = scope;
+    }
+
+    /** Sets where the rule applies. */
+    public Builder when(Expression condition) {
+      when = Optional.of(condition);
+      return this;
+    }
+
+    /** Sets what must hold. */
+    public Builder require(Expression condition) {
+      require = Optional.of(condition);
+      return this;
+    }
+
+    /** Sets what a coach reads when the rule is broken. */
+    public Builder message(String sentence) {
+      message = Optional.of(sentence);
+      return this;
+    }
+
+    /** Sets where the rule comes from. */
+    public Builder source(String text) {
+      source = Optional.of(text);
+      return this;
+    }
+
+    /** Lets nobody waive the rule. */
+    public Builder neverWaived() {
+      neverWaived = true;
+      return this;
+    }
+
+    /**
+     * Returns the rule.
+     *
+     * @throws IllegalStateException if requirement or message are missing
+     * @throws IllegalArgumentException if the conditions do not speak of the scope
+     */
+    public Rule build() {
+      return new Rule(
+          name,
+          severity,
+          scope,
+          when,
+          require.orElseThrow(() -> new IllegalStateException(name + " requires nothing")),
+          message.orElseThrow(() -> new IllegalStateException(name + " has no message")),
+          source,
+          neverWaived);
+    }
+  }
+}

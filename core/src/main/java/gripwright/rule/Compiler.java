@@ -1,0 +1,364 @@
+package gripwright.rule;
+
+import gripwright.rule.Expression.Relation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Turns expressions into closures once, so that evaluating them looks nothing up.
+ *
+ * <p>A frame has one place for each subject, outermost first: what the rule looks at, then the
+ * element of each collection gone into. Missing numbers are NaN, missing words and things null.
+ */
+final class Compiler {
+
+  /** What a truth can be, ordered so that {@code and} is the least and {@code or} the greatest. */
+  static final int NO = 0;
+
+  /** Neither yes nor no, since something is missing. */
+  static final int UNDECIDED = 1;
+
+  /** See {@link #NO}. */
+  static final int YES = 2;
+
+  /** Numbers that differ by less than this share of themselves, or of 1, count as equal. */
+  private static final double TOLERANCE = 1e-9;
+
+  private static final double SECONDS_PER_DAY = 86_400;
+
+  /** A number, level, grade or date. */
+  interface NumberCode {
+    double at(@Nullable Object[] frame);
+  }
+
+  /** A truth. */
+  interface TruthCode {
+    int at(@Nullable Object[] frame);
+  }
+
+  /** A word, a thing or a list of things. */
+  interface ObjectCode {
+    @Nullable Object at(@Nullable Object[] frame);
+  }
+
+  /**
+   * A condition that is ready to be asked.
+   *
+   * @param code the closure
+   * @param depth how many places a frame needs
+   */
+  record Truth(TruthCode code, int depth) {
+    int of(Object subject) {
+      @Nullable Object[] frame = new Object[depth];
+      frame[0] = subject;
+      return code.at(frame);
+    }
+  }
+
+  private final List<Kind> subjects = new ArrayList<>();
+  private int depth;
+
+  private Compiler(Kind root) {
+    enter(root);
+  }
+
+  /**
+   * Compiles a condition.
+   *
+   * @throws IllegalArgumentException if it is not a yes or no, or a subject is not what stands there
+   */
+  static Truth truth(Expression condition, Kind root) {
+    Checks.truth(condition);
+    Compiler compiler = new Compiler(root);
+    TruthCode code = compiler.truth(condition);
+    return new Truth(code, compiler.depth);
+  }
+
+  /** Compiles a value that has an order, to be read as a number. */
+  static NumberCode number(Expression value, Kind root) {
+    return new Compiler(root).number(value);
+  }
+
+  private void enter(Kind kind) {
+    subjects.add(kind);
+    depth = Math.max(depth, subjects.size());
+  }
+
+  private void leave() {
+    subjects.remove(subjects.size() - 1);
+  }
+
+  private TruthCode truth(Expression e) {
+    if (e instanceof Expression.Truth truth) {
+      int value = truth.value() ? YES : NO;
+      return frame -> value;
+    }
+    if (e instanceof Expression.And and) {
+      TruthCode left = truth(and.left());
+      TruthCode right = truth(and.right());
+      return frame -> {
+        int first = left.at(frame);
+        return first == NO ? NO : Math.min(first, right.at(frame));
+      };
+    }
+    if (e instanceof Expression.Or or) {
+      TruthCode left = truth(or.left());
+      TruthCode right = truth(or.right());
+      return frame -> {
+        int first = left.at(frame);
+        return first == YES ? YES : Math.max(first, right.at(frame));
+      };
+    }
+    if (e instanceof Expression.Not not) {
+      TruthCode operand = truth(not.operand());
+      return frame -> YES - operand.at(frame);
+    }
+    if (e instanceof Expression.Compare compare) {
+      return compare(compare.relation(), number(compare.left()), number(compare.right()));
+    }
+    if (e instanceof Expression.Between between) {
+      NumberCode value = number(between.value());
+      TruthCode low = compare(Relation.AT_LEAST, value, number(between.low()));
+      TruthCode high = compare(Relation.AT_MOST, value, number(between.high()));
+      return frame -> Math.min(low.at(frame), high.at(frame));
+    }
+    if (e instanceof Expression.Is is) {
+      return is(object(is.value()), Set.copyOf(is.words()));
+    }
+    if (e instanceof Expression.Has has) {
+      return has(has.value());
+    }
+    if (e instanceof Expression.Quantify quantify) {
+      return quantify(quantify);
+    }
+    if (e instanceof Expression.Get get
+        && entry(get).access() instanceof PropertyTable.TruthAccess access) {
+      ObjectCode of = object(get.of());
+      return frame -> {
+        Object thing = of.at(frame);
+        Boolean value = thing == null ? null : access.read().apply(thing);
+        return value == null ? UNDECIDED : value ? YES : NO;
+      };
+    }
+    throw new IllegalArgumentException(e.type().inWords() + " is not a yes or no");
+  }
+
+  private static TruthCode compare(Relation relation, NumberCode left, NumberCode right) {
+    return frame -> {
+      double one = left.at(frame);
+      double other = right.at(frame);
+      if (Double.isNaN(one) || Double.isNaN(other)) {
+        return UNDECIDED;
+      }
+      return holds(relation, order(one, other)) ? YES : NO;
+    };
+  }
+
+  /** Returns -1, 0 or 1, as the first is less than, equal to or more than the second. */
+  private static int order(double one, double other) {
+    double scale = Math.max(1, Math.max(Math.abs(one), Math.abs(other)));
+    return Math.abs(one - other) <= TOLERANCE * scale ? 0 : Double.compare(one, other);
+  }
+
+  private static boolean holds(Relation relation, int order) {
+    return switch (relation) {
+      case LESS -> order < 0;
+      case AT_MOST -> order <= 0;
+      case GREATER -> order > 0;
+      case AT_LEAST -> order >= 0;
+      case EQUAL -> order == 0;
+      case NOT_EQUAL -> order != 0;
+    };
+  }
+
+  private static TruthCode is(ObjectCode value, Set<String> words) {
+    return frame -> {
+      Object word = value.at(frame);
+      return word == null ? UNDECIDED : words.contains(word.toString()) ? YES : NO;
+    };
+  }
+
+  private TruthCode has(Expression value) {
+    if (value.type().ordered()) {
+      NumberCode number = number(value);
+      return frame -> Double.isNaN(number.at(frame)) ? NO : YES;
+    }
+    if (value.type() == Type.TRUTH) {
+      TruthCode truth = truth(value);
+      return frame -> truth.at(frame) == UNDECIDED ? NO : YES;
+    }
+    ObjectCode object = object(value);
+    return frame -> object.at(frame) == null ? NO : YES;
+  }
+
+  private TruthCode quantify(Expression.Quantify quantify) {
+    ObjectCode collection = object(quantify.collection());
+    int place = enterElementOf(quantify.collection());
+    TruthCode where = where(quantify.where());
+    TruthCode body = truth(quantify.body());
+    leave();
+    boolean every = quantify.quantifier() == Expression.Quantifier.EVERY;
+    int decided = every ? NO : YES;
+    return frame -> {
+      if (!(collection.at(frame) instanceof List<?> things)) {
+        return UNDECIDED;
+      }
+      int result = YES - decided;
+      for (Object thing : things) {
+        frame[place] = thing;
+        if (where.at(frame) == YES) {
+          int one = body.at(frame);
+          if (one == decided) {
+            return decided;
+          }
+          result = one == UNDECIDED ? UNDECIDED : result;
+        }
+      }
+      return result;
+    };
+  }
+
+  private TruthCode where(Optional<Expression> condition) {
+    return condition.isPresent() ? truth(condition.get()) : frame -> YES;
+  }
+
+  private int enterElementOf(Expression collection) {
+    enter(((Type.Many) collection.type()).kind());
+    return subjects.size() - 1;
+  }
+
+  private NumberCode number(Expression e) {
+    if (e instanceof Expression.Amount amount) {
+      double value = amount.base();
+      return frame -> value;
+    }
+    if (e instanceof Expression.PercentOfMax level) {
+      double value = level.percent() / 100;
+      return frame -> value;
+    }
+    if (e instanceof Expression.Grade grade) {
+      double value = grade.ability().ircra();
+      return frame -> value;
+    }
+    if (e instanceof Expression.Date date) {
+      double value = date.day().toEpochDay();
+      return frame -> value;
+    }
+    if (e instanceof Expression.Negate negate) {
+      NumberCode operand = number(negate.operand());
+      return frame -> -operand.at(frame);
+    }
+    if (e instanceof Expression.Arithmetic arithmetic) {
+      return arithmetic(arithmetic);
+    }
+    if (e instanceof Expression.Summarize summarize) {
+      return summarize(summarize);
+    }
+    if (e instanceof Expression.Get get
+        && entry(get).access() instanceof PropertyTable.NumberAccess access) {
+      ObjectCode of = object(get.of());
+      return frame -> {
+        Object thing = of.at(frame);
+        return thing == null ? Double.NaN : access.read().applyAsDouble(thing);
+      };
+    }
+    throw new IllegalArgumentException(e.type().inWords() + " is not a number");
+  }
+
+  private NumberCode arithmetic(Expression.Arithmetic arithmetic) {
+    NumberCode left = number(arithmetic.left());
+    NumberCode right = number(arithmetic.right());
+    // Dates are counted in days and times in seconds.
+    boolean date = arithmetic.left().type() == Type.DATE;
+    boolean dates = date && arithmetic.right().type() == Type.DATE;
+    double scale = dates ? SECONDS_PER_DAY : 1;
+    double rightScale = date && !dates ? 1 / SECONDS_PER_DAY : 1;
+    return switch (arithmetic.operation()) {
+      case PLUS -> frame -> left.at(frame) + right.at(frame) * rightScale;
+      case MINUS -> frame -> (left.at(frame) - right.at(frame) * rightScale) * scale;
+      case TIMES -> frame -> left.at(frame) * right.at(frame);
+      case DIVIDED_BY ->
+          frame -> {
+            double divisor = right.at(frame);
+            return divisor == 0 ? Double.NaN : left.at(frame) / divisor;
+          };
+    };
+  }
+
+  private NumberCode summarize(Expression.Summarize summarize) {
+    ObjectCode collection = object(summarize.collection());
+    int place = enterElementOf(summarize.collection());
+    TruthCode where = where(summarize.where());
+    NumberCode value = summarize.value().isPresent() ? number(summarize.value().get()) : f -> 1;
+    leave();
+    Expression.Summary summary = summarize.summary();
+    return frame -> {
+      if (!(collection.at(frame) instanceof List<?> things)) {
+        return Double.NaN;
+      }
+      Tally tally = new Tally();
+      for (Object thing : things) {
+        frame[place] = thing;
+        if (where.at(frame) == YES) {
+          tally.add(value.at(frame));
+        }
+      }
+      return tally.result(summary);
+    };
+  }
+
+  /** Adds up what is not missing. */
+  private static final class Tally {
+    private int count;
+    private double sum;
+    private double largest = Double.NaN;
+    private double smallest = Double.NaN;
+
+    void add(double value) {
+      if (!Double.isNaN(value)) {
+        count++;
+        sum += value;
+        largest = count == 1 ? value : Math.max(largest, value);
+        smallest = count == 1 ? value : Math.min(smallest, value);
+      }
+    }
+
+    double result(Expression.Summary summary) {
+      return switch (summary) {
+        case SUM -> sum;
+        case COUNT -> count;
+        case MEAN -> count == 0 ? Double.NaN : sum / count;
+        case LARGEST -> largest;
+        case SMALLEST -> smallest;
+      };
+    }
+  }
+
+  private ObjectCode object(Expression e) {
+    if (e instanceof Expression.Subject subject) {
+      int place = subjects.size() - 1 - subject.outward();
+      if (subject.outward() < 0 || place < 0 || subjects.get(place) != subject.kind()) {
+        throw new IllegalArgumentException(
+            "no " + subject.kind().word() + " stands " + subject.outward() + " outward here");
+      }
+      return frame -> frame[place];
+    }
+    if (e instanceof Expression.Get get
+        && entry(get).access() instanceof PropertyTable.ObjectAccess access) {
+      ObjectCode of = object(get.of());
+      return frame -> {
+        Object thing = of.at(frame);
+        return thing == null ? null : access.read().apply(thing);
+      };
+    }
+    throw new IllegalArgumentException(e.type().inWords() + " is not a thing or a word");
+  }
+
+  private static PropertyTable.Entry entry(Expression.Get get) {
+    Property property = Checks.property(get.of(), get.property());
+    return PropertyTable.find(property.owner(), property.name()).orElseThrow();
+  }
+}

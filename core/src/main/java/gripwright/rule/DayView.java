@@ -1,0 +1,48 @@
+package gripwright.rule;
+
+import gripwright.finding.ModelPath;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A day with something on it, as rules see it. */
+final class DayView {
+
+  final LocalDate date;
+  final PlanView plan;
+  final @Nullable WeekView week;
+  final ModelPath path;
+  final List<SessionView> sessions;
+  final List<ExerciseView> exercises;
+  final boolean hard;
+  final boolean retest;
+  final boolean climbing;
+
+  DayView(LocalDate date, PlanView plan, @Nullable WeekView week, List<SessionView> events) {
+    this.date = date;
+    this.plan = plan;
+    this.week = week;
+    path = (week == null ? plan.path : week.path()).then("date", date.toString());
+    sessions = events.stream().filter(e -> e.what == SessionView.What.TRAINING).toList();
+    exercises = sessions.stream().flatMap(s -> s.exercises.stream()).toList();
+    hard = events.stream().anyMatch(e -> e.hard);
+    retest = events.stream().anyMatch(e -> e.what == SessionView.What.RETEST);
+    climbing = events.stream().anyMatch(e -> e.what == SessionView.What.CLIMBING);
+  }
+
+  double load() {
+    return sessions.stream().mapToDouble(s -> s.load).sum();
+  }
+
+  double timeUnderLoad() {
+    return sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
+  }
+
+  double minutes() {
+    return sessions.stream().mapToDouble(s -> s.minutes).sum();
+  }
+
+  @Nullable BlockView block() {
+    return week == null ? null : week.block;
+  }
+}

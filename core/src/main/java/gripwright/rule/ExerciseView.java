@@ -1,0 +1,87 @@
+package gripwright.rule;
+
+import gripwright.finding.ModelPath;
+import gripwright.grip.FingerSet;
+import gripwright.grip.Grip;
+import gripwright.plan.PlannedExercise;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import org.jspecify.annotations.Nullable;
+
+/** An exercise as rules see it. */
+final class ExerciseView {
+
+  final PlannedExercise planned;
+  final SessionView session;
+  final double load;
+  final double timeUnderLoad;
+  final double totalLoad;
+  final double level;
+
+  ExerciseView(PlannedExercise planned, SessionView session) {
+    this.planned = planned;
+    this.session = session;
+    load = planned.loadIndex();
+    timeUnderLoad = planned.timeUnderLoadSeconds();
+    totalLoad = planned.totalLoad().kilograms();
+    level = level(planned, totalLoad);
+  }
+
+  /**
+   * Returns the greater of the written level and the share of the maximum that the greatest load
+   * is, so that neither rounding down to the equipment nor writing kilograms hides a level.
+   */
+  private static double level(PlannedExercise planned, double totalLoad) {
+    double written =
+        planned.percentOfMax().isPresent()
+            ? planned.percentOfMax().getAsDouble() / 100
+            : planned.scheme().holds().stream()
+                .map(Scheme.Hold::level)
+                .mapToDouble(l -> l instanceof Level.OfMax share ? share.fraction() : Double.NaN)
+                .filter(f -> !Double.isNaN(f))
+                .max()
+                .orElse(Double.NaN);
+    double lifted =
+        planned
+            .maximum()
+            .map(m -> m.used().kilograms())
+            .filter(m -> m > 0)
+            .map(m -> totalLoad / m)
+            .orElse(Double.NaN);
+    return Double.isNaN(written)
+        ? lifted
+        : Double.isNaN(lifted) ? written : Math.max(written, lifted);
+  }
+
+  ModelPath path() {
+    return planned.path();
+  }
+
+  Grip grip() {
+    return planned.setup().grip();
+  }
+
+  FingerSet fingers() {
+    return grip().fingers();
+  }
+
+  PlanView plan() {
+    return session.plan;
+  }
+
+  AthleteView athlete() {
+    return session.athlete();
+  }
+
+  @Nullable WeekView week() {
+    return session.week;
+  }
+
+  double longestHold() {
+    return planned.steps().stream()
+        .filter(PlannedExercise.LoadedStep::isHold)
+        .mapToDouble(PlannedExercise.LoadedStep::seconds)
+        .max()
+        .orElse(Double.NaN);
+  }
+}

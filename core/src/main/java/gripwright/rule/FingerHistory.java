@@ -1,0 +1,126 @@
+package gripwright.rule;
+
+import gripwright.athlete.Injury;
+import gripwright.hand.Finger;
+import gripwright.hand.Hands;
+import gripwright.hand.Side;
+import gripwright.log.LogEntry;
+import gripwright.plan.CompiledPlan;
+import gripwright.quantity.Unit;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** What fingers have been through: injuries, strong pain, and what they did since clearance. */
+final class FingerHistory {
+
+  /** How long logged strong pain counts like an open injury, from its day on. */
+  private static final int PAIN_DAYS = 14;
+
+  /** An injury that was cleared, and the greatest level of each plan week since. */
+  private record Cleared(Injury injury, LocalDate on, TreeMap<Integer, Double> levels) {}
+
+  private final List<Injury> injuries;
+  private final List<LogEntry.Pain> pains;
+  private final List<Cleared> cleared = new ArrayList<>();
+
+  FingerHistory(CompiledPlan compiled) {
+    injuries = compiled.athlete().injuries();
+    for (Injury injury : injuries) {
+      injury.cleared().ifPresent(on -> cleared.add(new Cleared(injury, on, new TreeMap<>())));
+    }
+    pains =
+        compiled.log().of(LogEntry.Pain.class).stream()
+            .filter(LogEntry.Pain::stops)
+            .filter(p -> injuries.stream().noneMatch(i -> covers(i, p)))
+            .toList();
+  }
+
+  private static boolean covers(Injury injury, LogEntry.Pain pain) {
+    return injury.finger() == pain.finger()
+        && injury.openOn(pain.date())
+        && (injury.side().isEmpty()
+            || pain.side().isEmpty()
+            || injury.side().equals(pain.side()));
+  }
+
+  /** Notes an exercise; to be called for every exercise before the questions below are asked. */
+  void record(ExerciseView exercise) {
+    WeekView week = exercise.week();
+    if (week == null || Double.isNaN(exercise.level)) {
+      return;
+    }
+    for (Cleared each : cleared) {
+      if (uses(exercise, each.injury()) && !exercise.session.date.isBefore(each.on())) {
+        each.levels().merge(week.number(), exercise.level, Math::max);
+      }
+    }
+  }
+
+  boolean usesOpenInjury(ExerciseView exercise) {
+    for (Injury injury : injuries) {
+      if (injury.openOn(exercise.session.date) && uses(exercise, injury)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  boolean usesPainfulFinger(ExerciseView exercise) {
+    for (LogEntry.Pain pain : pains) {
+      long days = ChronoUnit.DAYS.between(pain.date(), exercise.session.date);
+      if (days >= 0 && days < PAIN_DAYS && uses(exercise, pain.finger(), pain.side())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Returns the time since a finger in use was last cleared, in seconds; NaN if none was. */
+  double sinceClearance(ExerciseView exercise) {
+    double least = Double.NaN;
+    for (Cleared each : cleared) {
+      long days = ChronoUnit.DAYS.between(each.on(), exercise.session.date);
+      if (days >= 0 && uses(exercise, each.injury())) {
+        double time = Unit.DAY.toBase(days);
+        least = Double.isNaN(least) ? time : Math.min(least, time);
+      }
+    }
+    return least;
+  }
+
+  /**
+   * Returns the greatest level of the nearest earlier week in which the finger that was cleared last
+   * was used since; NaN in the first such week.
+   */
+  double levelBefore(ExerciseView exercise) {
+    WeekView week = exercise.week();
+    Optional<Cleared> last =
+        cleared.stream()
+            .filter(c -> !exercise.session.date.isBefore(c.on()))
+            .filter(c -> uses(exercise, c.injury()))
+            .max((a, b) -> a.on().compareTo(b.on()));
+    if (week == null || last.isEmpty()) {
+      return Double.NaN;
+    }
+    Map.Entry<Integer, Double> before = last.get().levels().lowerEntry(week.number());
+    return before == null ? Double.NaN : before.getValue();
+  }
+
+  private static boolean uses(ExerciseView exercise, Injury injury) {
+    return uses(exercise, injury.finger(), injury.side());
+  }
+
+  /** Two hands hang together; one hand alone spares the other. */
+  private static boolean uses(ExerciseView exercise, Finger finger, Optional<Side> side) {
+    Hands hands = exercise.planned.setup().hands();
+    return exercise.fingers().has(finger)
+        && (hands == Hands.BOTH
+            || side.isEmpty()
+            || (side.get() == Side.LEFT) == (hands == Hands.LEFT));
+  }
+}

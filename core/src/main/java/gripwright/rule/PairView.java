@@ -1,0 +1,27 @@
+package gripwright.rule;
+
+import java.time.temporal.ChronoUnit;
+
+/** Two sessions as rules see them, the earlier first. */
+record PairView(SessionView earlier, SessionView later) {
+
+  private static final double SECONDS_PER_DAY = 86_400;
+
+  /** Returns whole calendar days of 24 h each, in seconds. */
+  double gap() {
+    return ChronoUnit.DAYS.between(earlier.date, later.date) * SECONDS_PER_DAY;
+  }
+
+  boolean sharedFingers() {
+    return (earlier.fingers & later.fingers) != 0;
+  }
+
+  /** Returns the session that a finding about the pair stands at: a trained one, if one is. */
+  SessionView place() {
+    return later.what == SessionView.What.TRAINING
+            || earlier.what != SessionView.What.TRAINING
+                && later.what != SessionView.What.CLIMBING
+        ? later
+        : earlier;
+  }
+}

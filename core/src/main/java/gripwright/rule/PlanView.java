@@ -1,0 +1,146 @@
+package gripwright.rule;
+
+import gripwright.finding.ModelPath;
+import gripwright.plan.Block;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlanWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A compiled plan as rules see it: blocks, weeks, days, sessions and exercises that know each other,
+ * with their sums reckoned once.
+ */
+final class PlanView {
+
+  final CompiledPlan compiled;
+  final ModelPath path;
+  final FingerHistory fingers;
+  final List<BlockView> blocks;
+  final List<WeekView> weeks;
+  final List<SessionView> sessions;
+
+  /** Sessions, retests and days of hard climbing by date. */
+  final List<SessionView> events;
+
+  final List<DayView> days;
+  final List<ExerciseView> exercises;
+  final AthleteView athlete;
+  private final Map<LocalDate, AthleteView> athletes = new HashMap<>();
+
+  PlanView(CompiledPlan compiled) {
+    this.compiled = compiled;
+    path = compiled.plan().path().then("for", compiled.athlete().name());
+    fingers = new FingerHistory(compiled);
+    athlete = athleteOn(compiled.plan().from());
+    blocks = blocks();
+    weeks = weeks();
+    Map<Integer, WeekView> byNumber = new HashMap<>();
+    weeks.forEach(w -> byNumber.put(w.number(), w));
+    sessions = new ArrayList<>();
+    exercises = new ArrayList<>();
+    compiled.sessions().stream()
+        .sorted(Comparator.comparing(DatedSession::date))
+        .forEach(s -> add(s, byNumber.get(s.week())));
+    events = events(byNumber);
+    days = days();
+    weeks.forEach(WeekView::settle);
+    exercises.forEach(fingers::record);
+  }
+
+  private void add(DatedSession dated, @Nullable WeekView week) {
+    SessionView session = SessionView.of(dated, this, week);
+    sessions.add(session);
+    exercises.addAll(session.exercises);
+    if (week != null) {
+      week.add(session);
+    }
+  }
+
+  private List<BlockView> blocks() {
+    List<BlockView> all = new ArrayList<>();
+    for (Block block : compiled.plan().blocks()) {
+      all.add(new BlockView(block, this));
+    }
+    return all;
+  }
+
+  private List<WeekView> weeks() {
+    List<WeekView> all = new ArrayList<>();
+    List<PlanWeek> inOrder = new ArrayList<>(compiled.weeks());
+    inOrder.sort(Comparator.comparingInt(PlanWeek::number));
+    for (PlanWeek week : inOrder) {
+      BlockView block =
+          blocks.stream().filter(b -> b.name().equals(week.block())).findFirst().orElse(null);
+      WeekView before = all.isEmpty() ? null : all.get(all.size() - 1);
+      WeekView view = new WeekView(week, this, block, before);
+      all.add(view);
+      if (block != null) {
+        block.weeks.add(view);
+      }
+    }
+    return all;
+  }
+
+  private List<SessionView> events(Map<Integer, WeekView> byNumber) {
+    List<SessionView> all = new ArrayList<>(sessions);
+    for (DatedRetest retest : compiled.retests()) {
+      all.add(SessionView.of(retest, this, byNumber.get(retest.week())));
+    }
+    for (LocalDate day : compiled.climbing()) {
+      all.add(SessionView.climbing(day, this, weekOf(day)));
+    }
+    all.sort(Comparator.comparing(s -> s.date));
+    return all;
+  }
+
+  private @Nullable WeekView weekOf(LocalDate day) {
+    return weeks.stream().filter(w -> w.holds(day)).findFirst().orElse(null);
+  }
+
+  private List<DayView> days() {
+    Map<LocalDate, List<SessionView>> byDate = new TreeMap<>();
+    for (SessionView event : events) {
+      byDate.computeIfAbsent(event.date, d -> new ArrayList<>()).add(event);
+    }
+    List<DayView> all = new ArrayList<>();
+    new LinkedHashMap<>(byDate)
+        .forEach(
+            (date, onDay) -> {
+              DayView day = new DayView(date, this, onDay.get(0).week, onDay);
+              all.add(day);
+              if (day.week != null) {
+                day.week.days.add(day);
+              }
+            });
+    return all;
+  }
+
+  /** Returns the athlete as things stand on a day. */
+  AthleteView athleteOn(LocalDate day) {
+    return athletes.computeIfAbsent(
+        day, d -> new AthleteView(compiled.athlete(), compiled.log(), d, compiled.plan().from()));
+  }
+
+  double load() {
+    return sessions.stream().mapToDouble(s -> s.load).sum();
+  }
+
+  double timeUnderLoad() {
+    return sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
+  }
+
+  /** Returns how much more a week's load may be than before; 0.1 where the plan does not say. */
+  double weeklyRise() {
+    return compiled.plan().weeklyRise().orElse(0.1);
+  }
+}

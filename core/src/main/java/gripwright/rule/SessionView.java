@@ -1,0 +1,128 @@
+package gripwright.rule;
+
+import gripwright.finding.ModelPath;
+import gripwright.grip.FingerSet;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlannedExercise;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** A session as rules see it; a retest and a day of hard climbing count as one. */
+final class SessionView {
+
+  /** What a session is. */
+  enum What {
+    /** A session of the plan. */
+    TRAINING,
+    /** A retest. */
+    RETEST,
+    /** A day of hard climbing. */
+    CLIMBING;
+
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  final What what;
+  final LocalDate date;
+  final String name;
+  final PlanView plan;
+  final @Nullable WeekView week;
+  final ModelPath path;
+  final boolean hard;
+  final boolean eased;
+  final double minutes;
+  final double bodyMass;
+  final List<ExerciseView> exercises = new ArrayList<>();
+  double load;
+  double timeUnderLoad;
+
+  /** The fingers used, one bit each; see {@link FingerSet#bits()}. */
+  int fingers;
+
+  private SessionView(
+      What what,
+      LocalDate date,
+      String name,
+      PlanView plan,
+      @Nullable WeekView week,
+      ModelPath path,
+      boolean hard,
+      boolean eased,
+      double minutes,
+      double bodyMass) {
+    this.what = what;
+    this.date = date;
+    this.name = name;
+    this.plan = plan;
+    this.week = week;
+    this.path = path;
+    this.hard = hard;
+    this.eased = eased;
+    this.minutes = minutes;
+    this.bodyMass = bodyMass;
+  }
+
+  static SessionView of(DatedSession dated, PlanView plan, @Nullable WeekView week) {
+    SessionView session =
+        new SessionView(
+            What.TRAINING,
+            dated.date(),
+            dated.name(),
+            plan,
+            week,
+            dated.path(),
+            dated.hard(),
+            dated.eased(),
+            dated.minutes(),
+            dated.bodyMass().kilograms());
+    for (PlannedExercise planned : dated.exercises()) {
+      ExerciseView exercise = new ExerciseView(planned, session);
+      session.exercises.add(exercise);
+      session.load += exercise.load;
+      session.timeUnderLoad += exercise.timeUnderLoad;
+      session.fingers |= exercise.fingers().bits();
+    }
+    return session;
+  }
+
+  static SessionView of(DatedRetest retest, PlanView plan, @Nullable WeekView week) {
+    SessionView session =
+        new SessionView(
+            What.RETEST,
+            retest.date(),
+            "retest",
+            plan,
+            week,
+            retest.path(),
+            true,
+            false,
+            Double.NaN,
+            Double.NaN);
+    retest.setups().forEach(setup -> session.fingers |= setup.grip().fingers().bits());
+    return session;
+  }
+
+  static SessionView climbing(LocalDate day, PlanView plan, @Nullable WeekView week) {
+    ModelPath path = (week == null ? plan.path : week.path()).then("date", day.toString());
+    SessionView session =
+        new SessionView(
+            What.CLIMBING, day, "climbing", plan, week, path, true, false, Double.NaN, Double.NaN);
+    session.fingers = FingerSet.FOUR.bits();
+    return session;
+  }
+
+  AthleteView athlete() {
+    return plan.athleteOn(date);
+  }
+
+  @Nullable BlockView block() {
+    return week == null ? null : week.block;
+  }
+}
