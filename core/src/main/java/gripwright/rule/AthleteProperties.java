@@ -17,7 +17,7 @@ final class AthleteProperties {
             "Age on the day, in calendar months: 192 months is the sixteenth birthday.",
             AthleteView::age)
         .time("trained", "Structured finger training so far, on the day.", AthleteView::trained)
-        .number("ability", Type.GRADE, "The level.", a -> a.athlete.ability().ircra())
+        .number("ability", Type.Plain.GRADE, "The level.", a -> a.athlete.ability().ircra())
         .quantity(
             "body-mass",
             Dimension.MASS,

@@ -2,6 +2,7 @@ package gripwright.rule;
 
 import gripwright.finding.ModelPath;
 import gripwright.plan.Block;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,7 +44,11 @@ final class BlockView {
     return weeks.stream().mapToDouble(w -> w.timeUnderLoad).sum();
   }
 
+  LocalDate from() {
+    return weeks.isEmpty() ? plan.compiled.plan().from() : weeks.get(0).week.from();
+  }
+
   AthleteView athlete() {
-    return weeks.isEmpty() ? plan.athlete : weeks.get(0).athlete();
+    return plan.athleteOn(from());
   }
 }

@@ -43,7 +43,7 @@ final class Checks {
   }
 
   static void truth(Expression operand) {
-    if (operand.type() != Type.TRUTH) {
+    if (operand.type() != Type.Plain.TRUTH) {
       throw wrong(operand.type().inWords() + " is not a yes or no");
     }
   }
@@ -75,7 +75,7 @@ final class Checks {
           case SUM -> value.filter(v -> v.type() instanceof Type.Quantity).isPresent();
           case MEAN ->
               value
-                  .filter(v -> v.type() instanceof Type.Quantity || v.type() == Type.LEVEL)
+                  .filter(v -> v.type() instanceof Type.Quantity || v.type() == Type.Plain.LEVEL)
                   .isPresent();
           case LARGEST, SMALLEST -> value.filter(v -> v.type().ordered()).isPresent();
         };

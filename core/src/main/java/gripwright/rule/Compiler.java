@@ -58,6 +58,20 @@ final class Compiler {
     }
   }
 
+  /**
+   * A value that is ready to be asked for.
+   *
+   * @param code the closure
+   * @param depth how many places a frame needs
+   */
+  record Value(NumberCode code, int depth) {
+    double of(Object subject) {
+      @Nullable Object[] frame = new Object[depth];
+      frame[0] = subject;
+      return code.at(frame);
+    }
+  }
+
   private final List<Kind> subjects = new ArrayList<>();
   private int depth;
 
@@ -78,8 +92,10 @@ final class Compiler {
   }
 
   /** Compiles a value that has an order, to be read as a number. */
-  static NumberCode number(Expression value, Kind root) {
-    return new Compiler(root).number(value);
+  static Value number(Expression value, Kind root) {
+    Compiler compiler = new Compiler(root);
+    NumberCode code = compiler.number(value);
+    return new Value(code, compiler.depth);
   }
 
   private void enter(Kind kind) {
@@ -186,7 +202,7 @@ final class Compiler {
       NumberCode number = number(value);
       return frame -> Double.isNaN(number.at(frame)) ? NO : YES;
     }
-    if (value.type() == Type.TRUTH) {
+    if (value.type() == Type.Plain.TRUTH) {
       TruthCode truth = truth(value);
       return frame -> truth.at(frame) == UNDECIDED ? NO : YES;
     }
@@ -272,8 +288,8 @@ final class Compiler {
     NumberCode left = number(arithmetic.left());
     NumberCode right = number(arithmetic.right());
     // Dates are counted in days and times in seconds.
-    boolean date = arithmetic.left().type() == Type.DATE;
-    boolean dates = date && arithmetic.right().type() == Type.DATE;
+    boolean date = arithmetic.left().type() == Type.Plain.DATE;
+    boolean dates = date && arithmetic.right().type() == Type.Plain.DATE;
     double scale = dates ? SECONDS_PER_DAY : 1;
     double rightScale = date && !dates ? 1 / SECONDS_PER_DAY : 1;
     return switch (arithmetic.operation()) {

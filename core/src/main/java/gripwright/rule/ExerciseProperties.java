@@ -40,7 +40,7 @@ final class ExerciseProperties {
             "protocol", Vocabulary.PROTOCOLS, "Name of the protocol.", e -> e.planned.protocol())
         .number(
             "level",
-            Type.LEVEL,
+            Type.Plain.LEVEL,
             "Greatest level of any hold: as written or, if more, its load as a share of the maximum;"
                 + " missing without either.",
             e -> e.level)
@@ -113,7 +113,7 @@ final class ExerciseProperties {
             e -> e.plan().fingers.sinceClearance(e))
         .number(
             "level-before",
-            Type.LEVEL,
+            Type.Plain.LEVEL,
             "Greatest level of the nearest earlier week in which the finger that was cleared last was"
                 + " used since; missing in the first such week.",
             e -> e.plan().fingers.levelBefore(e));
@@ -126,7 +126,7 @@ final class ExerciseProperties {
         .one("block", Kind.BLOCK, "The block it is in.", e -> e.session.block())
         .one("plan", Kind.PLAN, "The plan.", ExerciseView::plan)
         .one("athlete", Kind.ATHLETE, "The athlete on the day.", ExerciseView::athlete)
-        .number("date", Type.DATE, "The day.", e -> e.session.date.toEpochDay());
+        .number("date", Type.Plain.DATE, "The day.", e -> e.session.date.toEpochDay());
   }
 
   private static void addGrip(PropertyTable.Of<Grip> grip) {

@@ -69,7 +69,7 @@ public sealed interface Expression {
   record PercentOfMax(double percent) implements Expression {
     @Override
     public Type type() {
-      return Type.LEVEL;
+      return Type.Plain.LEVEL;
     }
   }
 
@@ -81,7 +81,7 @@ public sealed interface Expression {
   record Grade(Ability ability) implements Expression {
     @Override
     public Type type() {
-      return Type.GRADE;
+      return Type.Plain.GRADE;
     }
   }
 
@@ -93,7 +93,7 @@ public sealed interface Expression {
   record Date(LocalDate day) implements Expression {
     @Override
     public Type type() {
-      return Type.DATE;
+      return Type.Plain.DATE;
     }
   }
 
@@ -105,7 +105,7 @@ public sealed interface Expression {
   record Truth(boolean value) implements Expression {
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 
@@ -153,7 +153,7 @@ public sealed interface Expression {
   record Has(Expression value) implements Expression {
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 
@@ -176,7 +176,7 @@ public sealed interface Expression {
 
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 
@@ -200,7 +200,7 @@ public sealed interface Expression {
 
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 
@@ -223,7 +223,7 @@ public sealed interface Expression {
 
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 
@@ -290,7 +290,7 @@ public sealed interface Expression {
 
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 
@@ -313,7 +313,7 @@ public sealed interface Expression {
 
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 
@@ -334,7 +334,7 @@ public sealed interface Expression {
 
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 
@@ -364,7 +364,7 @@ public sealed interface Expression {
 
     @Override
     public Type type() {
-      return value.map(Expression::type).orElse(Type.NUMBER);
+      return value.map(Expression::type).orElse(Type.Quantity.NUMBER);
     }
   }
 
@@ -393,7 +393,7 @@ public sealed interface Expression {
 
     @Override
     public Type type() {
-      return Type.TRUTH;
+      return Type.Plain.TRUTH;
     }
   }
 

@@ -16,12 +16,17 @@ record PairView(SessionView earlier, SessionView later) {
     return (earlier.fingers & later.fingers) != 0;
   }
 
+  boolean sharedHardFingers() {
+    return (earlier.hardFingers & later.hardFingers) != 0;
+  }
+
   /** Returns the session that a finding about the pair stands at: a trained one, if one is. */
   SessionView place() {
-    return later.what == SessionView.What.TRAINING
-            || earlier.what != SessionView.What.TRAINING
-                && later.what != SessionView.What.CLIMBING
-        ? later
-        : earlier;
+    if (later.what == SessionView.What.TRAINING) {
+      return later;
+    }
+    return earlier.what == SessionView.What.TRAINING || later.what == SessionView.What.CLIMBING
+        ? earlier
+        : later;
   }
 }

@@ -96,7 +96,7 @@ final class PropertyTable {
     }
 
     Of<V> truth(String name, String doc, Predicate<V> read) {
-      return add(name, Type.TRUTH, doc, new TruthAccess(thing -> read.test(view.cast(thing))));
+      return add(name, Type.Plain.TRUTH, doc, new TruthAccess(thing -> read.test(view.cast(thing))));
     }
 
     Of<V> word(

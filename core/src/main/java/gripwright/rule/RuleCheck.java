@@ -2,21 +2,123 @@ package gripwright.rule;
 
 import gripwright.finding.Finding;
 import gripwright.plan.CompiledPlan;
+import gripwright.plan.Plan;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
-/** Checks a compiled plan against rules. */
+/** Checks a compiled plan against rules. Stateless; the same input gives the same findings. */
 public final class RuleCheck {
 
   private RuleCheck() {}
 
   /**
    * Returns what the plan breaks: of the built-in rules, always, and of the rule sets it names.
-   * Waivers are applied; a waiver that waives nothing is a finding itself.
+   *
+   * <p>A rule that one line of the plan breaks many times is one finding that lists the places. Of
+   * the rules that gate a grip, the first in order speaks and the others keep silent about the same
+   * exercise. Waivers are applied: places that one covers make a finding of their own, with the
+   * reason; a waiver that waives nothing is {@code plan.waiver-unused}, and one of a rule that is
+   * never waived is {@code plan.waiver-refused}. The order of rule sets changes nothing. Findings
+   * come in the order of their first date.
    *
    * @param plan dated sessions
    * @param ruleSets all rule sets that are known; the plan names those that apply
    */
   public static List<Finding> check(CompiledPlan plan, List<RuleSet> ruleSets) {
-    return List.of();
+    List<RuleSet> named = named(plan.plan(), ruleSets);
+    List<Finding> findings = new ArrayList<>(wrongNames(plan.plan(), named));
+    PlanView view = new PlanView(plan);
+    BreachFinder finder = new BreachFinder(view);
+    finder.gates(StandardRules.GATES);
+    StandardRules.STANDARD.rules().forEach(finder::rule);
+    named.forEach(set -> set.rules().forEach(finder::rule));
+    WaiverBook waivers = new WaiverBook(plan.plan());
+    for (BreachGroup group : BreachGroup.of(finder.breaches())) {
+      findings.addAll(group.findings(waivers));
+    }
+    Set<String> refused = new HashSet<>();
+    neverWaived(named).forEach(rule -> refused.add(rule.name()));
+    findings.addAll(waivers.findings(refused));
+    return List.copyOf(findings);
+  }
+
+  /**
+   * Returns the names of the rules a plan is held to, built-in ones included, in alphabetical order:
+   * those that a waiver can speak of.
+   *
+   * @param plan the plan
+   * @param ruleSets all rule sets that are known
+   */
+  public static List<String> names(Plan plan, List<RuleSet> ruleSets) {
+    Set<String> names = new TreeSet<>();
+    StandardRules.sets().forEach(set -> set.rules().forEach(rule -> names.add(rule.name())));
+    named(plan, ruleSets).forEach(set -> set.rules().forEach(rule -> names.add(rule.name())));
+    return List.copyOf(names);
+  }
+
+  /**
+   * Returns the results of one plan for its several athletes without what only seems wrong with its
+   * waivers: one that waives something for any athlete is not unused, and what is wrong with a
+   * waiver itself is told once, with the first athlete.
+   *
+   * @param ofOnePlan results of {@link #check} for the same plan, one an athlete
+   */
+  public static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
+    List<CompiledPlan> all = new ArrayList<>();
+    for (CompiledPlan compiled : ofOnePlan) {
+      boolean first = all.isEmpty();
+      all.add(
+          compiled.withFindings(
+              compiled.findings().stream()
+                  .filter(f -> !WaiverBook.isAboutWaiver(f) || (first && everywhere(f, ofOnePlan)))
+                  .toList()));
+    }
+    return all;
+  }
+
+  private static boolean everywhere(Finding finding, List<CompiledPlan> ofOnePlan) {
+    return ofOnePlan.stream().allMatch(p -> p.findings().contains(finding));
+  }
+
+  private static List<RuleSet> named(Plan plan, List<RuleSet> ruleSets) {
+    return plan.ruleSets().stream()
+        .distinct()
+        .map(name -> ruleSets.stream().filter(s -> s.name().equals(name)).findFirst())
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static List<Rule> neverWaived(List<RuleSet> named) {
+    List<RuleSet> all = new ArrayList<>(StandardRules.sets());
+    all.addAll(named);
+    return all.stream().flatMap(s -> s.rules().stream()).filter(Rule::neverWaived).toList();
+  }
+
+  /** Text is checked for names before it comes here; a plan built in Java is not. */
+  private static List<Finding> wrongNames(Plan plan, List<RuleSet> named) {
+    List<Finding> findings = new ArrayList<>();
+    Set<String> known = new HashSet<>();
+    named.forEach(set -> known.add(set.name()));
+    for (String name : new TreeSet<>(plan.ruleSets())) {
+      if (!known.contains(name)) {
+        findings.add(
+            Finding.error("name.unknown", plan.path()).with("kind", "rules").with("name", name));
+      }
+    }
+    Set<String> names = new HashSet<>();
+    Set<String> twice = new TreeSet<>();
+    StandardRules.sets().forEach(set -> set.rules().forEach(rule -> names.add(rule.name())));
+    for (RuleSet set : named) {
+      set.rules().stream().map(Rule::name).filter(n -> !names.add(n)).forEach(twice::add);
+    }
+    for (String name : twice) {
+      findings.add(
+          Finding.error("name.doubled", plan.path()).with("kind", "rule").with("name", name));
+    }
+    return findings;
   }
 }

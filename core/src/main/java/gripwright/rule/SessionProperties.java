@@ -29,7 +29,7 @@ final class SessionProperties {
             Vocabulary.of("kind of session", (Object[]) SessionView.What.values()),
             "What it is: training and, in pairs only, a retest or climbing.",
             s -> s.what.toString())
-        .number("date", Type.DATE, "The day.", s -> s.date.toEpochDay())
+        .number("date", Type.Plain.DATE, "The day.", s -> s.date.toEpochDay())
         .word("weekday", WEEKDAYS, "The weekday: mon, tue and so on.", s -> weekday(s.date))
         .time(
             "minutes",
@@ -58,7 +58,7 @@ final class SessionProperties {
   }
 
   private static void addDay(PropertyTable.Of<DayView> day) {
-    day.number("date", Type.DATE, "The day.", d -> d.date.toEpochDay())
+    day.number("date", Type.Plain.DATE, "The day.", d -> d.date.toEpochDay())
         .word("weekday", WEEKDAYS, "The weekday: mon, tue and so on.", d -> weekday(d.date))
         .truth("hard", "Something on it is hard: a session, a retest or climbing.", d -> d.hard)
         .truth("retest", "There is a retest.", d -> d.retest)
@@ -83,6 +83,10 @@ final class SessionProperties {
             "shared-fingers",
             "Some finger is used in both; climbing uses all four.",
             PairView::sharedFingers)
+        .truth(
+            "shared-hard-fingers",
+            "Some finger is worked hard in both; retests and hard climbing work theirs hard.",
+            PairView::sharedHardFingers)
         .one("plan", Kind.PLAN, "The plan.", p -> p.earlier().plan)
         .one(
             "athlete",

@@ -46,6 +46,9 @@ final class SessionView {
   /** The fingers used, one bit each; see {@link FingerSet#bits()}. */
   int fingers;
 
+  /** The fingers worked hard, one bit each. */
+  int hardFingers;
+
   private SessionView(
       What what,
       LocalDate date,
@@ -88,6 +91,7 @@ final class SessionView {
       session.load += exercise.load;
       session.timeUnderLoad += exercise.timeUnderLoad;
       session.fingers |= exercise.fingers().bits();
+      session.hardFingers |= planned.hard() ? exercise.fingers().bits() : 0;
     }
     return session;
   }
@@ -106,6 +110,7 @@ final class SessionView {
             Double.NaN,
             Double.NaN);
     retest.setups().forEach(setup -> session.fingers |= setup.grip().fingers().bits());
+    session.hardFingers = session.fingers;
     return session;
   }
 
@@ -115,6 +120,7 @@ final class SessionView {
         new SessionView(
             What.CLIMBING, day, "climbing", plan, week, path, true, false, Double.NaN, Double.NaN);
     session.fingers = FingerSet.FOUR.bits();
+    session.hardFingers = session.fingers;
     return session;
   }
 

@@ -18,7 +18,7 @@ final class SpanProperties {
   private static void addWeek(PropertyTable.Of<WeekView> week) {
     week.count("number", "Which week of the plan, from 1.", WeekView::number)
         .count("block-week", "Which week of the block, from 1.", w -> w.week.blockWeek())
-        .number("from", Type.DATE, "The first day.", w -> w.week.from().toEpochDay())
+        .number("from", Type.Plain.DATE, "The first day.", w -> w.week.from().toEpochDay())
         .truth("eased", "The block eases this week.", w -> w.week.eased())
         .truth("away", "The athlete is away on every day that could be trained.", w -> w.week.away())
         .quantity(
@@ -61,10 +61,10 @@ final class SpanProperties {
   private static void addPlan(PropertyTable.Of<PlanView> plan) {
     plan.word("name", Vocabulary.PLANS, "Its name.", p -> p.compiled.plan().name())
         .number(
-            "from", Type.DATE, "The first day.", p -> p.compiled.plan().from().toEpochDay())
+            "from", Type.Plain.DATE, "The first day.", p -> p.compiled.plan().from().toEpochDay())
         .number(
             "towards",
-            Type.DATE,
+            Type.Plain.DATE,
             "The day it works towards; missing if it says none.",
             p ->
                 p.compiled

@@ -12,6 +12,12 @@ public sealed interface Type {
    * @param dimension what it measures
    */
   record Quantity(Dimension dimension) implements Type {
+    /** A pure number. */
+    public static final Quantity NUMBER = new Quantity(Dimension.NUMBER);
+
+    /** A time. */
+    public static final Quantity TIME = new Quantity(Dimension.TIME);
+
     @Override
     public String inWords() {
       return dimension.inWords();
@@ -77,30 +83,12 @@ public sealed interface Type {
     }
   }
 
-  /** A share of the reference maximum. */
-  Type LEVEL = Plain.LEVEL;
-
-  /** A climbing grade. */
-  Type GRADE = Plain.GRADE;
-
-  /** A date. */
-  Type DATE = Plain.DATE;
-
-  /** Yes or no. */
-  Type TRUTH = Plain.TRUTH;
-
-  /** A pure number. */
-  Type NUMBER = new Quantity(Dimension.NUMBER);
-
-  /** A time. */
-  Type TIME = new Quantity(Dimension.TIME);
-
   /** Returns what a coach would call it, with its article, such as {@code a time}. */
   String inWords();
 
   /** Tells whether values of this type have an order: all but words, truths and things. */
   default boolean ordered() {
-    return this instanceof Quantity || this == LEVEL || this == GRADE || this == DATE;
+    return this instanceof Quantity || this == Plain.LEVEL || this == Plain.GRADE || this == Plain.DATE;
   }
 
   /** Tells whether values of the two types can be compared: equal types that have an order. */
@@ -110,15 +98,15 @@ public sealed interface Type {
 
   /** Returns the type of a sum with another type, if there is one. */
   default Optional<Type> plus(Type other) {
-    if (equals(other) && (this instanceof Quantity || this == LEVEL)) {
+    if (equals(other) && (this instanceof Quantity || this == Plain.LEVEL)) {
       return Optional.of(this);
     }
-    return this == DATE && other.equals(TIME) ? Optional.of(DATE) : Optional.empty();
+    return this == Plain.DATE && other.equals(Quantity.TIME) ? Optional.of(Plain.DATE) : Optional.empty();
   }
 
   /** Returns the type of a difference from another type, if there is one. */
   default Optional<Type> minus(Type other) {
-    return this == DATE && other == DATE ? Optional.of(TIME) : plus(other);
+    return this == Plain.DATE && other == Plain.DATE ? Optional.of(Quantity.TIME) : plus(other);
   }
 
   /** Returns the type of a product with another type, if there is one. */
@@ -126,8 +114,8 @@ public sealed interface Type {
     if (this instanceof Quantity one && other instanceof Quantity two) {
       return Optional.of(new Quantity(one.dimension().times(two.dimension())));
     }
-    if (this == LEVEL && other.equals(NUMBER) || equals(NUMBER) && other == LEVEL) {
-      return Optional.of(LEVEL);
+    if ((this == Plain.LEVEL && other.equals(Quantity.NUMBER)) || (equals(Quantity.NUMBER) && other == Plain.LEVEL)) {
+      return Optional.of(Plain.LEVEL);
     }
     return Optional.empty();
   }
@@ -137,9 +125,9 @@ public sealed interface Type {
     if (this instanceof Quantity one && other instanceof Quantity two) {
       return Optional.of(new Quantity(one.dimension().dividedBy(two.dimension())));
     }
-    if (this == LEVEL && other == LEVEL) {
-      return Optional.of(NUMBER);
+    if (this == Plain.LEVEL && other == Plain.LEVEL) {
+      return Optional.of(Quantity.NUMBER);
     }
-    return this == LEVEL && other.equals(NUMBER) ? Optional.of(LEVEL) : Optional.empty();
+    return this == Plain.LEVEL && other.equals(Quantity.NUMBER) ? Optional.of(Plain.LEVEL) : Optional.empty();
   }
 }

@@ -1,0 +1,88 @@
+package gripwright.rule;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All places where one line of a plan breaks one rule.
+ *
+ * @param breaches by date, at least one
+ */
+record BreachGroup(List<Breach> breaches) {
+
+  /** What makes breaches one mistake: the rule, and the line of the plan whatever the week. */
+  private record Key(Rule rule, ModelPath line) {}
+
+  /** Groups breaches; groups come by their first date, then in the order of the rules. */
+  static List<BreachGroup> of(List<Breach> breaches) {
+    Map<Key, List<Breach>> byKey = new LinkedHashMap<>();
+    for (Breach breach : breaches) {
+      Key key = new Key(breach.rule(), line(breach.path()));
+      byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(breach);
+    }
+    byKey.values().forEach(group -> group.sort(Comparator.comparing(Breach::date)));
+    return byKey.values().stream()
+        .map(BreachGroup::new)
+        .sorted(
+            Comparator.comparing((BreachGroup g) -> g.first().date())
+                .thenComparing(g -> g.first().rank())
+                .thenComparing(g -> g.first().rule().name())
+                .thenComparing(g -> g.first().path().toString()))
+        .toList();
+  }
+
+  private static ModelPath line(ModelPath path) {
+    return path.without("for").without("week").without("date");
+  }
+
+  private Breach first() {
+    return breaches.get(0);
+  }
+
+  /** Returns one finding for the places that nobody waived and one for each reason given. */
+  List<Finding> findings(WaiverBook waivers) {
+    Map<Optional<String>, List<Breach>> byReason = new LinkedHashMap<>();
+    for (Breach breach : breaches) {
+      byReason
+          .computeIfAbsent(waivers.reason(breach), reason -> new ArrayList<>())
+          .add(breach);
+    }
+    List<Finding> findings = new ArrayList<>();
+    byReason.forEach(
+        (reason, some) -> {
+          Finding finding = finding(some);
+          findings.add(reason.map(finding::waived).orElse(finding));
+        });
+    return findings;
+  }
+
+  private static Finding finding(List<Breach> breaches) {
+    Breach first = breaches.get(0);
+    Rule rule = first.rule();
+    List<ModelPath> places =
+        breaches.stream().map(Breach::path).distinct().toList();
+    Finding finding =
+        new Finding(
+                "rule." + rule.name(),
+                rule.severity(),
+                first.path(),
+                Map.of(),
+                places.size() > 1 ? places : List.of(),
+                Optional.empty())
+            .with("message", rule.message());
+    if (rule.source().isPresent()) {
+      finding = finding.with("source", rule.source().get());
+    }
+    Optional<Measure> measure =
+        Measure.of(rule.require(), rule.scope().kind(), first.subject());
+    return measure.isPresent()
+        ? finding.with("was", measure.get().was()).with("limit", measure.get().limit())
+        : finding;
+  }
+}

@@ -1,0 +1,64 @@
+package gripwright.rule;
+
+import gripwright.finding.Finding;
+import gripwright.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The waivers of a plan, and which of them waived something. Not thread-safe. */
+final class WaiverBook {
+
+  private static final String UNUSED = "plan.waiver-unused";
+  private static final String REFUSED = "plan.waiver-refused";
+
+  private final Plan plan;
+  private final boolean[] used;
+
+  WaiverBook(Plan plan) {
+    this.plan = plan;
+    used = new boolean[plan.waivers().size()];
+  }
+
+  /** Tells whether a finding is about a waiver itself. */
+  static boolean isAboutWaiver(Finding finding) {
+    return finding.code().equals(UNUSED) || finding.code().equals(REFUSED);
+  }
+
+  /** Returns why a breach is accepted, by the first waiver that covers it; marks all that do. */
+  Optional<String> reason(Breach breach) {
+    Optional<String> reason = Optional.empty();
+    if (breach.rule().neverWaived()) {
+      return reason;
+    }
+    for (int i = 0; i < used.length; i++) {
+      Plan.Waiver waiver = plan.waivers().get(i);
+      if (waiver.rule().equals(breach.rule().name()) && waiver.covers(breach.path())) {
+        used[i] = true;
+        reason = reason.or(() -> Optional.of(waiver.because()));
+      }
+    }
+    return reason;
+  }
+
+  /**
+   * Returns what is wrong with the waivers themselves; to be called last.
+   *
+   * @param neverWaived names of the rules that can't be waived
+   */
+  List<Finding> findings(Set<String> neverWaived) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < used.length; i++) {
+      String rule = plan.waivers().get(i).rule();
+      if (neverWaived.contains(rule)) {
+        findings.add(
+            Finding.error(REFUSED, plan.path().then("waiver", i + 1)).with("rule", rule));
+      } else if (!used[i]) {
+        findings.add(
+            Finding.warning(UNUSED, plan.path().then("waiver", i + 1)).with("rule", rule));
+      }
+    }
+    return findings;
+  }
+}
