@@ -90,8 +90,7 @@ final class BreachFinder {
             && compare.left() instanceof Expression.Get get
             && get.of().equals(Expression.subject(Kind.PAIR))
             && get.property().equals("gap");
-    return leastGap
-            && ((Expression.Compare) require).right() instanceof Expression.Amount amount
+    return leastGap && ((Expression.Compare) require).right() instanceof Expression.Amount amount
         ? Optional.of(amount.base())
         : Optional.empty();
   }

@@ -49,9 +49,7 @@ record BreachGroup(List<Breach> breaches) {
   List<Finding> findings(WaiverBook waivers) {
     Map<Optional<String>, List<Breach>> byReason = new LinkedHashMap<>();
     for (Breach breach : breaches) {
-      byReason
-          .computeIfAbsent(waivers.reason(breach), reason -> new ArrayList<>())
-          .add(breach);
+      byReason.computeIfAbsent(waivers.reason(breach), reason -> new ArrayList<>()).add(breach);
     }
     List<Finding> findings = new ArrayList<>();
     byReason.forEach(
@@ -65,8 +63,7 @@ record BreachGroup(List<Breach> breaches) {
   private static Finding finding(List<Breach> breaches) {
     Breach first = breaches.get(0);
     Rule rule = first.rule();
-    List<ModelPath> places =
-        breaches.stream().map(Breach::path).distinct().toList();
+    List<ModelPath> places = breaches.stream().map(Breach::path).distinct().toList();
     Finding finding =
         new Finding(
                 "rule." + rule.name(),
@@ -79,8 +76,7 @@ record BreachGroup(List<Breach> breaches) {
     if (rule.source().isPresent()) {
       finding = finding.with("source", rule.source().get());
     }
-    Optional<Measure> measure =
-        Measure.of(rule.require(), rule.scope().kind(), first.subject());
+    Optional<Measure> measure = Measure.of(rule.require(), rule.scope().kind(), first.subject());
     return measure.isPresent()
         ? finding.with("was", measure.get().was()).with("limit", measure.get().limit())
         : finding;

@@ -82,7 +82,8 @@ final class Compiler {
   /**
    * Compiles a condition.
    *
-   * @throws IllegalArgumentException if it is not a yes or no, or a subject is not what stands there
+   * @throws IllegalArgumentException if it is not a yes or no, or a subject is not what stands
+   *     there
    */
   static Truth truth(Expression condition, Kind root) {
     Checks.truth(condition);

@@ -36,8 +36,7 @@ final class ExerciseProperties {
             "lifting",
             "A weight is lifted from the floor, so body mass plays no part.",
             e -> e.planned.setup().lifting())
-        .word(
-            "protocol", Vocabulary.PROTOCOLS, "Name of the protocol.", e -> e.planned.protocol())
+        .word("protocol", Vocabulary.PROTOCOLS, "Name of the protocol.", e -> e.planned.protocol())
         .number(
             "level",
             Type.Plain.LEVEL,
@@ -64,9 +63,7 @@ final class ExerciseProperties {
             e -> e.planned.impulse())
         .count("sets", "How many sets.", e -> e.planned.scheme().sets())
         .count(
-            "repetitions",
-            "How many holds a set has.",
-            e -> e.planned.scheme().repetitionsPerSet())
+            "repetitions", "How many holds a set has.", e -> e.planned.scheme().repetitionsPerSet())
         .time("hold", "The longest hold.", ExerciseView::longestHold)
         .time(
             "rest",

@@ -20,12 +20,12 @@ import java.util.Optional;
  *
  * <p>Types are checked as an expression is put together, and {@link IllegalArgumentException} tells
  * what does not fit, so that evaluation can't fail. Something may be missing all the same: there is
- * no previous week in the first, and no level without a test. A comparison with something missing is
- * neither true nor false; {@code and}, {@code or} and {@code not} decide where the other side alone
- * decides; a rule whose condition or requirement stays undecided does not apply at that place. A
- * division by zero is missing. Sums, means and counts leave out what is missing or undecided; the
- * mean, largest and smallest of nothing are missing. Two numbers that differ by less than a
- * billionth of themselves count as equal.
+ * no previous week in the first, and no level without a test. A comparison with something missing
+ * is neither true nor false; {@code and}, {@code or} and {@code not} decide where the other side
+ * alone decides; a rule whose condition or requirement stays undecided does not apply at that
+ * place. A division by zero is missing. Sums, means and counts leave out what is missing or
+ * undecided; the mean, largest and smallest of nothing are missing. Two numbers that differ by less
+ * than a billionth of themselves count as equal.
  */
 public sealed interface Expression {
 
@@ -113,8 +113,8 @@ public sealed interface Expression {
    * What is looked at.
    *
    * @param kind what it is
-   * @param outward 0 for the innermost: the element of a collection, or else what the rule looks at;
-   *     1 for what stands around that, and so on
+   * @param outward 0 for the innermost: the element of a collection, or else what the rule looks
+   *     at; 1 for what stands around that, and so on
    */
   record Subject(Kind kind, int outward) implements Expression {
     @Override
@@ -348,7 +348,10 @@ public sealed interface Expression {
    * @param where which things count; empty means all
    */
   record Summarize(
-      Summary summary, Expression collection, Optional<Expression> value, Optional<Expression> where)
+      Summary summary,
+      Expression collection,
+      Optional<Expression> value,
+      Optional<Expression> where)
       implements Expression {
     /**
      * Checks the types.

@@ -43,9 +43,7 @@ final class FingerHistory {
   private static boolean covers(Injury injury, LogEntry.Pain pain) {
     return injury.finger() == pain.finger()
         && injury.openOn(pain.date())
-        && (injury.side().isEmpty()
-            || pain.side().isEmpty()
-            || injury.side().equals(pain.side()));
+        && (injury.side().isEmpty() || pain.side().isEmpty() || injury.side().equals(pain.side()));
   }
 
   /** Notes an exercise; to be called for every exercise before the questions below are asked. */
@@ -86,7 +84,7 @@ final class FingerHistory {
     for (Cleared each : cleared) {
       long days = ChronoUnit.DAYS.between(each.on(), exercise.session.date);
       if (days >= 0 && uses(exercise, each.injury())) {
-        double time = Unit.DAY.toBase(days);
+        double time = Unit.DAY.toBase((double) days);
         least = Double.isNaN(least) ? time : Math.min(least, time);
       }
     }
@@ -94,8 +92,8 @@ final class FingerHistory {
   }
 
   /**
-   * Returns the greatest level of the nearest earlier week in which the finger that was cleared last
-   * was used since; NaN in the first such week.
+   * Returns the greatest level of the nearest earlier week in which the finger that was cleared
+   * last was used since; NaN in the first such week.
    */
   double levelBefore(ExerciseView exercise) {
     WeekView week = exercise.week();

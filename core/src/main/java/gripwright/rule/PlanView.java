@@ -17,8 +17,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A compiled plan as rules see it: blocks, weeks, days, sessions and exercises that know each other,
- * with their sums reckoned once.
+ * A compiled plan as rules see it: blocks, weeks, days, sessions and exercises that know each
+ * other, with their sums reckoned once.
  */
 final class PlanView {
 

@@ -91,16 +91,15 @@ final class PropertyTable {
     }
 
     Of<V> number(String name, Type type, String doc, ToDoubleFunction<V> read) {
-      return add(
-          name, type, doc, new NumberAccess(thing -> read.applyAsDouble(view.cast(thing))));
+      return add(name, type, doc, new NumberAccess(thing -> read.applyAsDouble(view.cast(thing))));
     }
 
     Of<V> truth(String name, String doc, Predicate<V> read) {
-      return add(name, Type.Plain.TRUTH, doc, new TruthAccess(thing -> read.test(view.cast(thing))));
+      return add(
+          name, Type.Plain.TRUTH, doc, new TruthAccess(thing -> read.test(view.cast(thing))));
     }
 
-    Of<V> word(
-        String name, Vocabulary vocabulary, String doc, Function<V, @Nullable String> read) {
+    Of<V> word(String name, Vocabulary vocabulary, String doc, Function<V, @Nullable String> read) {
       return object(name, new Type.Word(vocabulary), doc, read::apply);
     }
 
@@ -112,8 +111,7 @@ final class PropertyTable {
       return object(name, new Type.Many(other), doc, read::apply);
     }
 
-    private Of<V> object(
-        String name, Type type, String doc, Function<V, @Nullable Object> read) {
+    private Of<V> object(String name, Type type, String doc, Function<V, @Nullable Object> read) {
       return add(name, type, doc, new ObjectAccess(thing -> read.apply(view.cast(thing))));
     }
 

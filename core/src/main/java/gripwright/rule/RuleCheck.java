@@ -47,8 +47,8 @@ public final class RuleCheck {
   }
 
   /**
-   * Returns the names of the rules a plan is held to, built-in ones included, in alphabetical order:
-   * those that a waiver can speak of.
+   * Returns the names of the rules a plan is held to, built-in ones included, in alphabetical
+   * order: those that a waiver can speak of.
    *
    * @param plan the plan
    * @param ruleSets all rule sets that are known

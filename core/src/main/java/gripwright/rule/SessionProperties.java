@@ -88,11 +88,7 @@ final class SessionProperties {
             "Some finger is worked hard in both; retests and hard climbing work theirs hard.",
             PairView::sharedHardFingers)
         .one("plan", Kind.PLAN, "The plan.", p -> p.earlier().plan)
-        .one(
-            "athlete",
-            Kind.ATHLETE,
-            "The athlete on the later day.",
-            p -> p.later().athlete());
+        .one("athlete", Kind.ATHLETE, "The athlete on the later day.", p -> p.later().athlete());
   }
 
   private static String weekday(LocalDate date) {

@@ -20,7 +20,8 @@ final class SpanProperties {
         .count("block-week", "Which week of the block, from 1.", w -> w.week.blockWeek())
         .number("from", Type.Plain.DATE, "The first day.", w -> w.week.from().toEpochDay())
         .truth("eased", "The block eases this week.", w -> w.week.eased())
-        .truth("away", "The athlete is away on every day that could be trained.", w -> w.week.away())
+        .truth(
+            "away", "The athlete is away on every day that could be trained.", w -> w.week.away())
         .quantity(
             "load", Dimension.LOAD_TIME, "Sum of load times time over all holds.", w -> w.load)
         .time("time-under-load", "All holds together.", w -> w.timeUnderLoad)

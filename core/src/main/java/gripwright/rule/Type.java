@@ -88,7 +88,10 @@ public sealed interface Type {
 
   /** Tells whether values of this type have an order: all but words, truths and things. */
   default boolean ordered() {
-    return this instanceof Quantity || this == Plain.LEVEL || this == Plain.GRADE || this == Plain.DATE;
+    return this instanceof Quantity
+        || this == Plain.LEVEL
+        || this == Plain.GRADE
+        || this == Plain.DATE;
   }
 
   /** Tells whether values of the two types can be compared: equal types that have an order. */
@@ -101,7 +104,9 @@ public sealed interface Type {
     if (equals(other) && (this instanceof Quantity || this == Plain.LEVEL)) {
       return Optional.of(this);
     }
-    return this == Plain.DATE && other.equals(Quantity.TIME) ? Optional.of(Plain.DATE) : Optional.empty();
+    return this == Plain.DATE && other.equals(Quantity.TIME)
+        ? Optional.of(Plain.DATE)
+        : Optional.empty();
   }
 
   /** Returns the type of a difference from another type, if there is one. */
@@ -114,7 +119,8 @@ public sealed interface Type {
     if (this instanceof Quantity one && other instanceof Quantity two) {
       return Optional.of(new Quantity(one.dimension().times(two.dimension())));
     }
-    if ((this == Plain.LEVEL && other.equals(Quantity.NUMBER)) || (equals(Quantity.NUMBER) && other == Plain.LEVEL)) {
+    if ((this == Plain.LEVEL && other.equals(Quantity.NUMBER))
+        || (equals(Quantity.NUMBER) && other == Plain.LEVEL)) {
       return Optional.of(Plain.LEVEL);
     }
     return Optional.empty();
@@ -128,6 +134,8 @@ public sealed interface Type {
     if (this == Plain.LEVEL && other == Plain.LEVEL) {
       return Optional.of(Quantity.NUMBER);
     }
-    return this == Plain.LEVEL && other.equals(Quantity.NUMBER) ? Optional.of(Plain.LEVEL) : Optional.empty();
+    return this == Plain.LEVEL && other.equals(Quantity.NUMBER)
+        ? Optional.of(Plain.LEVEL)
+        : Optional.empty();
   }
 }

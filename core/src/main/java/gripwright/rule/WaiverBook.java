@@ -52,11 +52,9 @@ final class WaiverBook {
     for (int i = 0; i < used.length; i++) {
       String rule = plan.waivers().get(i).rule();
       if (neverWaived.contains(rule)) {
-        findings.add(
-            Finding.error(REFUSED, plan.path().then("waiver", i + 1)).with("rule", rule));
+        findings.add(Finding.error(REFUSED, plan.path().then("waiver", i + 1)).with("rule", rule));
       } else if (!used[i]) {
-        findings.add(
-            Finding.warning(UNUSED, plan.path().then("waiver", i + 1)).with("rule", rule));
+        findings.add(Finding.warning(UNUSED, plan.path().then("waiver", i + 1)).with("rule", rule));
       }
     }
     return findings;
