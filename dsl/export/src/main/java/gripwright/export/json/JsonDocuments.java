@@ -1,0 +1,59 @@
+package gripwright.export.json;
+
+import gripwright.finding.ReportedFinding;
+import java.util.List;
+
+/**
+ * The JSON documents of the commands, as texts that end in a line feed.
+ *
+ * <p>The same input gives the same characters in every locale and time zone: fields stand in the
+ * order of the schema, loads have at most 4 decimals, seconds and per cent 3, newton seconds and
+ * angles 1, and no number has an exponent. Stateless and thread-safe.
+ */
+public final class JsonDocuments {
+
+  /** Version of the documents: it changes when a field changes its meaning or goes away. */
+  public static final int SCHEMA_VERSION = 1;
+
+  /** Version of the plan language that is understood. */
+  static final int LANGUAGE = 1;
+
+  private JsonDocuments() {}
+
+  /**
+   * Returns the document of {@code check}, which is also what stands in for any other document when
+   * there are errors: {@code schemaVersion} and {@code findings}.
+   */
+  public static String findings(List<ReportedFinding> findings) {
+    JsonText json = new JsonText();
+    json.object(
+        () -> {
+          json.field("schemaVersion", SCHEMA_VERSION);
+          FindingJson.list(json, findings);
+        });
+    return json.close();
+  }
+
+  /**
+   * Returns the document of {@code compile}. One plan is a document of its own; any other number of
+   * plans is a list of such documents under {@code plans}.
+   *
+   * @param plans compiled plans with the findings about each, in the order to be written
+   * @param findings everything there is to say about the run, the findings of all plans included
+   */
+  public static String compiled(List<PlanDocument> plans, List<ReportedFinding> findings) {
+    JsonText json = new JsonText();
+    if (plans.size() == 1) {
+      PlanJson.write(json, new PlanDocument(plans.get(0).plan(), findings));
+    } else {
+      json.object(
+          () -> {
+            json.field("schemaVersion", SCHEMA_VERSION);
+            json.field("language", LANGUAGE);
+            json.list("plans", plans, plan -> PlanJson.write(json, plan));
+            FindingJson.list(json, findings);
+          });
+    }
+    return json.close();
+  }
+}

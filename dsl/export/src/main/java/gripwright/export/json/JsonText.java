@@ -1,0 +1,124 @@
+package gripwright.export.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import gripwright.quantity.Numbers;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Collection;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A JSON text while it is written. What writes it never meets an exception or a library type. Not
+ * thread-safe.
+ */
+final class JsonText {
+
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
+
+  private final StringWriter text = new StringWriter();
+  private final Layout layout = new Layout();
+  private final JsonGenerator json;
+
+  JsonText() {
+    try {
+      json = FACTORY.createGenerator(text);
+    } catch (IOException e) {
+      throw impossible(e);
+    }
+    json.setPrettyPrinter(layout);
+  }
+
+  /** A step of writing. */
+  private interface Step {
+    void run() throws IOException;
+  }
+
+  /** Writes one element of a list. */
+  interface Element<T> {
+    void write(T element);
+  }
+
+  private void write(Step step) {
+    try {
+      step.run();
+    } catch (IOException e) {
+      throw impossible(e);
+    }
+  }
+
+  private static UncheckedIOException impossible(IOException e) {
+    return new UncheckedIOException("writing to memory failed", e);
+  }
+
+  void object(Runnable fields) {
+    write(json::writeStartObject);
+    fields.run();
+    write(json::writeEndObject);
+  }
+
+  /** Writes an object on one line, whatever is in it. */
+  void line(Runnable fields) {
+    boolean outermost = layout.startLine();
+    object(fields);
+    if (outermost) {
+      layout.endLine();
+    }
+  }
+
+  <T> void list(String name, Collection<T> elements, Element<? super T> element) {
+    write(() -> json.writeFieldName(name));
+    write(json::writeStartArray);
+    elements.forEach(element::write);
+    write(json::writeEndArray);
+  }
+
+  /** Writes an element of a list that is a text. */
+  void text(String value) {
+    write(() -> json.writeString(value));
+  }
+
+  void field(String name, @Nullable String value) {
+    write(() -> json.writeStringField(name, value));
+  }
+
+  void field(String name, boolean value) {
+    write(() -> json.writeBooleanField(name, value));
+  }
+
+  void field(String name, int value) {
+    write(() -> json.writeNumberField(name, value));
+  }
+
+  /** Writes a number with so many decimals at most. */
+  void field(String name, double value, int decimals) {
+    write(
+        () -> {
+          json.writeFieldName(name);
+          json.writeNumber(Numbers.rounded(value, decimals));
+        });
+  }
+
+  /** Writes a number with so many decimals at most, or null. */
+  void field(String name, OptionalDouble value, int decimals) {
+    if (value.isPresent()) {
+      field(name, value.getAsDouble(), decimals);
+    } else {
+      nothing(name);
+    }
+  }
+
+  void nothing(String name) {
+    write(() -> json.writeNullField(name));
+  }
+
+  /** Returns the text, closed by a line feed. */
+  String close() {
+    write(json::close);
+    return text.append('\n').toString();
+  }
+}

@@ -1,0 +1,19 @@
+package gripwright.export.json;
+
+import gripwright.finding.ReportedFinding;
+import gripwright.plan.CompiledPlan;
+import java.util.List;
+
+/**
+ * A compiled plan and what there is to say about it, worded.
+ *
+ * @param plan dated sessions
+ * @param findings the findings about this plan, in the order to be written
+ */
+public record PlanDocument(CompiledPlan plan, List<ReportedFinding> findings) {
+
+  /** Copies the findings. */
+  public PlanDocument {
+    findings = List.copyOf(findings);
+  }
+}

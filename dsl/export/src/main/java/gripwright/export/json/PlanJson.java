@@ -1,0 +1,155 @@
+package gripwright.export.json;
+
+import gripwright.grip.Band;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Joint;
+import gripwright.plan.Caution;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlanWeek;
+import gripwright.plan.PlannedExercise;
+import gripwright.plan.PlannedExercise.Derivation;
+import gripwright.plan.PlannedExercise.LoadedStep;
+import gripwright.plan.PlannedExercise.Maximum;
+import gripwright.quantity.Load;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** One compiled plan as JSON. */
+final class PlanJson {
+
+  private static final int KILOGRAMS = 4;
+  private static final int SECONDS = 3;
+  private static final int NEWTON_SECONDS = 1;
+  private static final int PERCENT = 3;
+  private static final int MILLIMETRES = 2;
+  private static final int DEGREES = 1;
+  private static final int KILOGRAM_SECONDS = 3;
+  private static final int DERIVED = 4;
+
+  private PlanJson() {}
+
+  static void write(JsonText json, PlanDocument document) {
+    CompiledPlan plan = document.plan();
+    json.object(
+        () -> {
+          json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+          json.field("language", JsonDocuments.LANGUAGE);
+          json.field("plan", plan.plan().name());
+          json.field("athlete", plan.athlete().name());
+          json.field("from", plan.plan().from().toString());
+          json.field("to", plan.plan().to().toString());
+          json.list("sessions", plan.sessions(), s -> json.object(() -> session(json, s)));
+          json.list("weeks", plan.weeks(), w -> json.line(() -> week(json, w)));
+          json.list("retests", plan.retests(), r -> json.object(() -> retest(json, r)));
+          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          FindingJson.list(json, document.findings());
+        });
+  }
+
+  private static void session(JsonText json, DatedSession session) {
+    json.field("date", session.date().toString());
+    json.field("week", session.week());
+    json.field("block", session.block());
+    json.field("session", session.name());
+    json.field("minutes", session.minutes());
+    json.field("hard", session.hard());
+    json.field("eased", session.eased());
+    json.field("bodyMassKg", session.bodyMass().kilograms(), KILOGRAMS);
+    json.field("placedBecause", session.placedBecause());
+    json.list("exercises", session.exercises(), e -> json.object(() -> exercise(json, e)));
+  }
+
+  private static void exercise(JsonText json, PlannedExercise exercise) {
+    json.field("order", exercise.order());
+    json.field("protocol", exercise.protocol());
+    setup(json, exercise.setup());
+    json.list(
+        "fingers",
+        exercise.setup().grip().fingers().fingers(),
+        f -> json.line(() -> finger(json, exercise, f)));
+    json.field("sets", exercise.scheme().sets());
+    json.field("repsPerSet", exercise.scheme().repetitionsPerSet());
+    json.field(
+        "holdSeconds",
+        exercise
+            .scheme()
+            .holdTime()
+            .map(t -> OptionalDouble.of(seconds(t)))
+            .orElse(OptionalDouble.empty()),
+        SECONDS);
+    json.field("restSeconds", seconds(exercise.scheme().restBetweenHolds()), SECONDS);
+    json.field("setRestSeconds", seconds(exercise.scheme().restBetweenSets()), SECONDS);
+    json.field("percentOfMax", exercise.percentOfMax(), PERCENT);
+    json.field("maxUsedKg", kilograms(exercise.maximum(), Maximum::used), KILOGRAMS);
+    json.field("maxMeanKg", kilograms(exercise.maximum(), Maximum::mean), KILOGRAMS);
+    json.field("totalLoadKg", exercise.totalLoad().kilograms(), KILOGRAMS);
+    json.field("addedKg", exercise.added().kilograms(), KILOGRAMS);
+    json.list("steps", exercise.steps(), s -> json.line(() -> step(json, s)));
+    json.field("timeUnderLoadSeconds", exercise.timeUnderLoadSeconds(), SECONDS);
+    json.field("impulseNs", exercise.impulse(), NEWTON_SECONDS);
+    json.field("endReserve", exercise.endReserve(), PERCENT);
+    json.list("why", exercise.why(), w -> json.line(() -> why(json, w)));
+  }
+
+  private static void setup(JsonText json, Setup setup) {
+    json.field("grip", setup.grip().name());
+    json.field("edgeMm", setup.edge().millimetres(), MILLIMETRES);
+    json.field("hands", setup.hands().word());
+    json.field("lifting", setup.lifting());
+  }
+
+  private static void finger(JsonText json, PlannedExercise exercise, Finger finger) {
+    json.field("finger", finger.word());
+    Optional<Band> band = exercise.setup().grip().band(finger, Joint.PIP);
+    json.field(
+        "pipFlexionDeg",
+        band.map(b -> OptionalDouble.of(b.centre().degrees())).orElse(OptionalDouble.empty()),
+        DEGREES);
+  }
+
+  private static void step(JsonText json, LoadedStep step) {
+    json.field("kind", step.isHold() ? "hold" : "rest");
+    json.field("seconds", step.seconds(), SECONDS);
+    json.field("totalLoadKg", kilograms(step.load(), load -> load), KILOGRAMS);
+  }
+
+  private static void why(JsonText json, Derivation link) {
+    json.field("step", link.step());
+    json.field("value", link.value(), DERIVED);
+    json.field("unit", link.unit());
+    json.field("from", link.from());
+  }
+
+  private static void week(JsonText json, PlanWeek week) {
+    json.field("week", week.number());
+    json.field("from", week.from().toString());
+    json.field("eased", week.eased());
+    json.field("timeUnderLoadSeconds", week.timeUnderLoadSeconds(), SECONDS);
+    json.field("loadIndex", week.loadIndex(), KILOGRAM_SECONDS);
+  }
+
+  private static void retest(JsonText json, DatedRetest retest) {
+    json.field("date", retest.date().toString());
+    json.field("week", retest.week());
+    json.field("block", retest.block());
+    json.field("holdSeconds", seconds(retest.hold()), SECONDS);
+    json.list("grips", retest.setups(), s -> json.line(() -> setup(json, s)));
+    json.field("insteadOf", retest.insteadOf().isEmpty() ? null : retest.insteadOf());
+    json.field("placedBecause", retest.placedBecause());
+  }
+
+  private static double seconds(Duration time) {
+    return time.getSeconds() + time.getNano() / 1e9;
+  }
+
+  private static <T> OptionalDouble kilograms(Optional<T> from, Function<T, Load> load) {
+    return from.map(f -> OptionalDouble.of(load.apply(f).kilograms()))
+        .orElse(OptionalDouble.empty());
+  }
+}

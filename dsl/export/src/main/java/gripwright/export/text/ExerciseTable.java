@@ -1,0 +1,158 @@
+package gripwright.export.text;
+
+import gripwright.grip.Setup;
+import gripwright.hand.Hands;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlannedExercise;
+import gripwright.plan.PlannedExercise.LoadedStep;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * The exercises of a whole plan as rows of one table, so that the columns of every week stand below
+ * each other. Where a row would be wider than a terminal, each exercise takes two lines.
+ */
+final class ExerciseTable {
+
+  private static final String INDENT = "    ";
+  private static final String BETWEEN = "  ";
+
+  /** Which columns are numbers and stand to the right. */
+  private static final boolean[] RIGHT = {false, false, true, false, false, true, true, true};
+
+  private final int[] widths = new int[RIGHT.length];
+  private final boolean oneLine;
+
+  ExerciseTable(CompiledPlan plan) {
+    for (DatedSession session : plan.sessions()) {
+      for (PlannedExercise exercise : session.exercises()) {
+        String[] cells = cells(exercise);
+        for (int i = 0; i < widths.length; i++) {
+          widths[i] = Math.max(widths[i], cells[i].length());
+        }
+      }
+    }
+    int columns = (int) Arrays.stream(widths).filter(w -> w > 0).count();
+    int width =
+        INDENT.length() + Arrays.stream(widths).sum() + BETWEEN.length() * Math.max(0, columns - 1);
+    oneLine = width <= Page.WIDTH;
+  }
+
+  /** Adds an exercise to a page. */
+  void add(Page page, PlannedExercise exercise) {
+    String[] cells = cells(exercise);
+    if (oneLine) {
+      page.line(INDENT + row(cells, 0));
+    } else {
+      page.line(INDENT + cells[0] + " on " + cells[1] + " " + cells[2]);
+      page.line(INDENT + BETWEEN + row(cells, 3));
+    }
+    exercise
+        .rehabilitation()
+        .ifPresent(plan -> page.wrapped(INDENT + BETWEEN, "rehabilitation: " + Page.clean(plan)));
+  }
+
+  private String row(String[] cells, int from) {
+    StringBuilder row = new StringBuilder();
+    for (int i = from; i < cells.length; i++) {
+      if (widths[i] > 0) {
+        row.append(row.length() == 0 ? "" : BETWEEN)
+            .append(
+                RIGHT[i] ? Page.padLeft(cells[i], widths[i]) : Page.padRight(cells[i], widths[i]));
+      }
+    }
+    return row.toString();
+  }
+
+  private static String[] cells(PlannedExercise exercise) {
+    Setup setup = exercise.setup();
+    return new String[] {
+      exercise.protocol(),
+      setup.grip().name(),
+      edge(setup),
+      work(exercise.scheme()),
+      rest(exercise.scheme()),
+      total(exercise),
+      setup.lifting() ? "lifted" : signed(exercise.added()),
+      level(exercise)
+    };
+  }
+
+  /** Writes a grip on an edge, as in {@code half-crimp 20 mm left}. */
+  static String setup(Setup setup) {
+    return setup.grip().name() + " " + edge(setup) + (setup.lifting() ? " lifting" : "");
+  }
+
+  private static String edge(Setup setup) {
+    return setup.edge() + (setup.hands() == Hands.BOTH ? "" : " " + setup.hands().word());
+  }
+
+  /** Writes sets, holds and time, as in {@code 4 x 6 x 7 s}. */
+  private static String work(Scheme scheme) {
+    String holds = scheme.repetitionsPerSet() + " x ";
+    List<Duration> times =
+        scheme.holds().stream().map(Scheme.Hold::time).distinct().sorted().toList();
+    String time =
+        times.size() == 1
+            ? seconds(times.get(0)) + " s"
+            : seconds(times.get(0)) + "-" + seconds(times.get(times.size() - 1)) + " s";
+    return scheme.sets() + " x " + (scheme.repetitionsPerSet() == 1 ? "" : holds) + time;
+  }
+
+  private static String seconds(Duration time) {
+    return Numbers.plain(time.getSeconds() + time.getNano() / 1e9, 1);
+  }
+
+  /** Writes the rest between holds and between sets, as in {@code 3 s / 3 min}. */
+  private static String rest(Scheme scheme) {
+    List<Duration> rests =
+        List.of(scheme.restBetweenHolds(), scheme.restBetweenSets()).stream()
+            .filter(r -> !r.isZero())
+            .toList();
+    return rests.stream().map(ExerciseTable::time).collect(Collectors.joining(" / "));
+  }
+
+  /** Writes a time in the unit a coach would use. */
+  static String time(Duration time) {
+    return time.getSeconds() >= 60 && time.getNano() == 0 && time.getSeconds() % 60 == 0
+        ? time.getSeconds() / 60 + " min"
+        : seconds(time) + " s";
+  }
+
+  private static String total(PlannedExercise exercise) {
+    List<Load> loads =
+        exercise.steps().stream()
+            .filter(LoadedStep::isHold)
+            .flatMap(s -> s.load().stream())
+            .distinct()
+            .sorted()
+            .toList();
+    return loads.size() < 2
+        ? exercise.totalLoad().toString()
+        : Numbers.plain(loads.get(0).kilograms(), 2) + "-" + exercise.totalLoad();
+  }
+
+  private static String signed(Load added) {
+    return (added.kilograms() < 0 ? "" : "+") + added;
+  }
+
+  /** Writes the level: a share of the maximum, or the words of another kind of level. */
+  private static String level(PlannedExercise exercise) {
+    if (exercise.percentOfMax().isPresent()) {
+      return Numbers.plain(exercise.percentOfMax().getAsDouble(), 1) + " %";
+    }
+    List<Level> levels =
+        exercise.scheme().holds().stream().map(Scheme.Hold::level).distinct().toList();
+    boolean inWords =
+        levels.size() == 1
+            && (levels.get(0) instanceof Level.Reserve || levels.get(0) instanceof Level.Effort);
+    return inWords ? levels.get(0).toString() : "";
+  }
+}

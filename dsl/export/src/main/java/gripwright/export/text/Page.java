@@ -1,0 +1,97 @@
+package gripwright.export.text;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/**
+ * A text that grows line by line: no line has trailing blanks, and long sentences are broken
+ * between words. Not thread-safe.
+ */
+final class Page {
+
+  /** Columns of an ordinary terminal. */
+  static final int WIDTH = 80;
+
+  private static final int REPLACEMENT = 0xFFFD;
+
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY_AND_YEAR =
+      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
+  private final StringBuilder text = new StringBuilder();
+
+  /** Adds a line as it is, trailing blanks left out. */
+  void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+  }
+
+  /** Adds an empty line. */
+  void gap() {
+    text.append('\n');
+  }
+
+  /** Adds a sentence; its second and further lines are indented as far as the first word began. */
+  void wrapped(String lead, String sentence) {
+    String indent = " ".repeat(lead.length());
+    StringBuilder line = new StringBuilder(lead);
+    boolean empty = true;
+    for (String word : sentence.strip().split(" +")) {
+      if (!empty && line.length() + 1 + word.length() > WIDTH) {
+        line(line.toString());
+        line.setLength(0);
+        line.append(indent);
+        empty = true;
+      }
+      line.append(empty ? "" : " ").append(word);
+      empty = false;
+    }
+    line(line.toString());
+  }
+
+  @Override
+  public String toString() {
+    return text.toString();
+  }
+
+  /** Writes a day as in {@code Tue 26 Jan}. */
+  static String day(LocalDate date) {
+    return DAY.format(date);
+  }
+
+  /** Writes a day as in {@code Tue 26 Jan 2027}. */
+  static String dayAndYear(LocalDate date) {
+    return DAY_AND_YEAR.format(date);
+  }
+
+  /** Writes a count with its noun, as in {@code 1 week} or {@code 3 weeks}. */
+  static String count(long number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
+  }
+
+  static String padRight(String cell, int width) {
+    return cell + " ".repeat(Math.max(0, width - cell.length()));
+  }
+
+  static String padLeft(String cell, int width) {
+    return " ".repeat(Math.max(0, width - cell.length())) + cell;
+  }
+
+  /** Returns what a person wrote, without characters that a terminal would obey. */
+  static String clean(String written) {
+    StringBuilder out = new StringBuilder(written.length());
+    written
+        .codePoints()
+        .map(c -> c == '\t' || c == '\n' ? ' ' : isObeyed(c) ? REPLACEMENT : c)
+        .forEach(out::appendCodePoint);
+    return out.toString();
+  }
+
+  private static boolean isObeyed(int codePoint) {
+    int type = Character.getType(codePoint);
+    return type == Character.CONTROL
+        || type == Character.SURROGATE
+        || (type == Character.FORMAT && codePoint != 0x200D);
+  }
+}

@@ -1,0 +1,9 @@
+/** Core objects in other formats: JSON for programs, and the text a coach reads. */
+module gripwright.export {
+  requires static org.jspecify;
+  requires transitive gripwright.core;
+  requires com.fasterxml.jackson.core;
+
+  exports gripwright.export.json;
+  exports gripwright.export.text;
+}
