@@ -3,6 +3,7 @@ package gripwright.export.text;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A text that grows line by line: no line has trailing blanks, and long sentences are broken
@@ -19,6 +20,8 @@ final class Page {
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_YEAR =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+
+  private static final Pattern BLANKS = Pattern.compile(" +");
 
   private final StringBuilder text = new StringBuilder();
 
@@ -37,7 +40,7 @@ final class Page {
     String indent = " ".repeat(lead.length());
     StringBuilder line = new StringBuilder(lead);
     boolean empty = true;
-    for (String word : sentence.strip().split(" +")) {
+    for (String word : BLANKS.split(sentence.strip(), -1)) {
       if (!empty && line.length() + 1 + word.length() > WIDTH) {
         line(line.toString());
         line.setLength(0);

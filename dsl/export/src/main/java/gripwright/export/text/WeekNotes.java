@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.function.Function;
 
@@ -29,23 +29,26 @@ final class WeekNotes {
    * @param finding worded
    * @param weeks plan weeks it is about; empty if about the plan as a whole
    */
-  private record Note(ReportedFinding finding, SortedSet<Integer> weeks) {}
+  private record Note(ReportedFinding finding, NavigableSet<Integer> weeks) {}
 
   private final List<Note> notes = new ArrayList<>();
   private final CompiledPlan plan;
-  private final Map<String, Integer> weekByBlockWeek = new LinkedHashMap<>();
+
+  /** Plan weeks, by block and week of the block and by themselves. */
+  private final Map<String, Integer> weeks = new LinkedHashMap<>();
 
   WeekNotes(CompiledPlan plan, Function<Finding, ReportedFinding> wording) {
     this.plan = plan;
     for (PlanWeek week : plan.weeks()) {
-      weekByBlockWeek.put(week.block() + " " + week.blockWeek(), week.number());
+      weeks.put(week.block() + " " + week.blockWeek(), week.number());
+      weeks.put(Integer.toString(week.number()), week.number());
     }
     for (Finding finding : plan.findings()) {
       List<ModelPath> places =
           finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
-      SortedSet<Integer> weeks = new TreeSet<>();
-      places.forEach(place -> weekOf(place).ifPresent(weeks::add));
-      notes.add(new Note(wording.apply(finding), weeks));
+      NavigableSet<Integer> shown = new TreeSet<>();
+      places.forEach(place -> weekOf(place).ifPresent(shown::add));
+      notes.add(new Note(wording.apply(finding), shown));
     }
   }
 
@@ -106,11 +109,10 @@ final class WeekNotes {
     if (week.isEmpty()) {
       return OptionalInt.empty();
     }
-    Optional<Integer> found =
-        step(place, "block")
-            .map(block -> block + " " + week.get())
-            .flatMap(key -> Optional.ofNullable(weekByBlockWeek.get(key)));
-    return found.isPresent() ? OptionalInt.of(found.get()) : OptionalInt.empty();
+    // Without a block, the week is one of the plan.
+    String block = step(place, "block").map(b -> b + " ").orElse("");
+    Integer found = weeks.get(block + week.get());
+    return found == null ? OptionalInt.empty() : OptionalInt.of(found);
   }
 
   private static Optional<String> step(ModelPath place, String kind) {

@@ -1,102 +1,111 @@
 package gripwright.language.finding;
 
 import gripwright.finding.ModelPath;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Many places in words, grouped by athlete, block and week. */
+/** Many places in words: the weeks of each block and, while there are few, their days. */
 final class Where {
 
-  /** Weeks written out; a rule broken more often is broken everywhere. */
-  private static final int MOST_WEEKS = 12;
+  /** With more weeks than this, days are left out and weeks in a row are drawn together. */
+  private static final int WEEKS_WITH_DAYS = 6;
 
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
   private Where() {}
 
-  /** One group of places; a part that is no help is empty. */
-  private record Week(String athlete, String block, String week) {}
+  /** A block, and whose; a part that is no help is empty. */
+  private record Group(String athlete, String block) {
+    String lead() {
+      return (athlete.isEmpty() ? "" : "for " + athlete + ": ")
+          + (block.isEmpty() ? "" : block + " ");
+    }
+  }
 
   static String inWords(List<ModelPath> places) {
-    boolean manyAthletes = differ(places, "for");
-    boolean manyBlocks = differ(places, "block");
-    Map<Week, Set<LocalDate>> weeks = new LinkedHashMap<>();
+    boolean manyAthletes = places.stream().map(p -> name(p, "for")).distinct().count() > 1;
+    Map<Group, SortedMap<Integer, TreeSet<LocalDate>>> groups = new LinkedHashMap<>();
+    List<String> others = new ArrayList<>();
     for (ModelPath place : places) {
-      Week week =
-          new Week(
-              manyAthletes ? name(place, "for").orElse("") : "",
-              manyBlocks ? name(place, "block").orElse("") : "",
-              name(place, "week").orElse(""));
-      Set<LocalDate> dates = weeks.computeIfAbsent(week, w -> new TreeSet<>());
-      date(place).ifPresent(dates::add);
+      Optional<Integer> week = name(place, "week").flatMap(Where::number);
+      Optional<LocalDate> date = name(place, "date").flatMap(Where::date);
+      if (week.isEmpty() && date.isEmpty()) {
+        others.add(place.toString());
+        continue;
+      }
+      Group group =
+          new Group(
+              manyAthletes ? name(place, "for").orElse("") : "", name(place, "block").orElse(""));
+      TreeSet<LocalDate> dates =
+          groups
+              .computeIfAbsent(group, g -> new TreeMap<>())
+              .computeIfAbsent(week.orElse(0), w -> new TreeSet<>());
+      date.ifPresent(dates::add);
     }
-    return join(weeks, places);
-  }
-
-  private static String join(Map<Week, Set<LocalDate>> weeks, List<ModelPath> places) {
+    int weeks = groups.values().stream().mapToInt(Map::size).sum();
     List<String> parts = new ArrayList<>();
-    String athlete = "";
-    String block = "";
-    for (Map.Entry<Week, Set<LocalDate>> entry : weeks.entrySet()) {
-      if (parts.size() == MOST_WEEKS) {
-        parts.add((weeks.size() - MOST_WEEKS) + " more");
-        break;
-      }
-      Week week = entry.getKey();
-      StringBuilder part = new StringBuilder();
-      if (!week.athlete().equals(athlete)) {
-        part.append("for ").append(week.athlete()).append(": ");
-        athlete = week.athlete();
-        block = "";
-      }
-      if (!week.block().equals(block)) {
-        part.append("block ").append(week.block()).append(' ');
-        block = week.block();
-      }
-      parts.add(part.append(describe(week.week(), entry.getValue())).toString().strip());
-    }
-    parts.removeIf(String::isEmpty);
-    return parts.isEmpty()
-        ? String.join(", ", places.stream().map(ModelPath::toString).distinct().toList())
-        : String.join(", ", parts);
+    groups.forEach(
+        (group, byWeek) ->
+            parts.add(group.lead() + (weeks > WEEKS_WITH_DAYS ? runs(byWeek) : withDays(byWeek))));
+    others.stream().distinct().forEach(parts::add);
+    return String.join(", ", parts);
   }
 
-  private static String describe(String week, Set<LocalDate> dates) {
-    String days = String.join(", ", dates.stream().map(DAY::format).toList());
-    if (week.isEmpty()) {
-      return days;
-    }
-    return "week " + week + (days.isEmpty() ? "" : " (" + days + ")");
+  private static String withDays(SortedMap<Integer, TreeSet<LocalDate>> byWeek) {
+    List<String> parts = new ArrayList<>();
+    byWeek.forEach(
+        (week, dates) -> {
+          String days = String.join(", ", dates.stream().map(DAY::format).toList());
+          if (week == 0) {
+            parts.add(days);
+          } else {
+            parts.add("week " + week + (days.isEmpty() ? "" : " (" + days + ")"));
+          }
+        });
+    return String.join(", ", parts);
   }
 
-  private static boolean differ(List<ModelPath> places, String kind) {
-    return places.stream().map(p -> name(p, kind)).filter(Optional::isPresent).distinct().count()
-        > 1;
+  /** Writes weeks in a row as one, as in {@code weeks 1 to 4, 6}. */
+  private static String runs(SortedMap<Integer, TreeSet<LocalDate>> byWeek) {
+    List<Integer> weeks = new ArrayList<>(byWeek.keySet());
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < weeks.size(); ) {
+      int j = i;
+      while (j + 1 < weeks.size() && weeks.get(j + 1) == weeks.get(j) + 1) {
+        j++;
+      }
+      parts.add(i == j ? "" + weeks.get(i) : weeks.get(i) + " to " + weeks.get(j));
+      i = j + 1;
+    }
+    return (weeks.size() == 1 ? "week " : "weeks ") + String.join(", ", parts);
   }
 
   private static Optional<String> name(ModelPath place, String kind) {
     return place.steps().stream()
         .filter(s -> s.kind().equals(kind))
         .map(ModelPath.Step::name)
-        .filter(Objects::nonNull)
         .findFirst();
   }
 
-  private static Optional<LocalDate> date(ModelPath place) {
+  private static Optional<Integer> number(String text) {
+    return text.matches("[0-9]{1,6}") ? Optional.of(Integer.parseInt(text)) : Optional.empty();
+  }
+
+  private static Optional<LocalDate> date(String text) {
     try {
-      return name(place, "date").map(LocalDate::parse);
-    } catch (DateTimeParseException e) {
+      return Optional.of(LocalDate.parse(text));
+    } catch (DateTimeException e) {
       return Optional.empty();
     }
   }

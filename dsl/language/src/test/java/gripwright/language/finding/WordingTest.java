@@ -82,13 +82,13 @@ final class WordingTest {
     ReportedFinding reported = Wording.report(finding);
     assertEquals("two hard days in a row: {not a placeholder}", reported.message());
     assertEquals(
-        "week 1 (Tue 12 Jan, Thu 14 Jan), week 3 (Tue 26 Jan); source: Skarvdal house rules",
+        "base week 1 (Tue 12 Jan, Thu 14 Jan), week 3 (Tue 26 Jan); source: Skarvdal house rules",
         reported.hint());
     assertEquals("two-hard-days", reported.rule());
   }
 
   @Test
-  void blocksAreNamedWhereThereIsMoreThanOne() {
+  void eachBlockNamesItsWeeks() {
     Finding finding =
         Finding.error("rule.x", PLAN)
             .with("message", "m")
@@ -96,19 +96,26 @@ final class WordingTest {
             .alsoAt(day("base", 2, "2027-01-19"))
             .alsoAt(day("peak", 1, "2027-02-09"));
     assertEquals(
-        Optional.of(
-            "block base week 1 (Tue 12 Jan), week 2 (Tue 19 Jan), block peak week 1 (Tue 9 Feb)"),
+        Optional.of("base week 1 (Tue 12 Jan), week 2 (Tue 19 Jan), peak week 1 (Tue 9 Feb)"),
         Wording.where(finding));
   }
 
   @Test
-  void aLongListOfWeeksIsCutShort() {
+  void manyWeeksAreDrawnTogether() {
     Finding finding = Finding.error("rule.x", PLAN).with("message", "m");
-    for (int week = 1; week <= 20; week++) {
-      finding = finding.alsoAt(PLAN.then("week", week));
+    for (int week : new int[] {1, 2, 3, 5, 7, 8}) {
+      finding = finding.alsoAt(day("base", week, "2027-01-12"));
     }
-    String where = Wording.where(finding).orElseThrow();
-    assertTrue(where.endsWith("week 12, 8 more"), where);
+    assertTrue(Wording.where(finding).orElseThrow().contains("week 8 (Tue 12 Jan)"));
+    finding = finding.alsoAt(day("peak", 2, "2027-03-12"));
+    assertEquals(Optional.of("base weeks 1 to 3, 5, 7 to 8, peak week 2"), Wording.where(finding));
+  }
+
+  @Test
+  void aPlaceOutsideTheWeeksIsItsPath() {
+    Finding finding =
+        Finding.error("rule.x", PLAN).with("message", "m").alsoAt(PLAN.then("block", "base"));
+    assertEquals(Optional.of("plan autumn / block base"), Wording.where(finding));
   }
 
   @Test

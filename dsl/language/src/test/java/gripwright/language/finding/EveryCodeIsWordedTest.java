@@ -1,0 +1,120 @@
+package gripwright.language.finding;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Looks through the sources: no code without a sentence, no sentence with a word it is not given.
+ */
+final class EveryCodeIsWordedTest {
+
+  private static final Pattern CODE =
+      Pattern.compile("\"((?:syntax|name|unit|type|value|plan)\\.[a-z][a-z0-9-]*)\"");
+  private static final Pattern WITH = Pattern.compile("\\.with\\(\\s*\"([a-zA-Z0-9-]+)\"");
+  private static final Pattern WORD = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9-]*)\\}");
+
+  /** A finding is put together within so many characters after its code. */
+  private static final int REACH = 900;
+
+  private static List<String> sources() throws IOException {
+    List<String> texts = new ArrayList<>();
+    for (Path root : List.of(Path.of("../../core/src/main/java"), Path.of("src/main/java"))) {
+      try (Stream<Path> files = Files.walk(root)) {
+        for (Path file : files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
+          texts.add(Files.readString(file));
+        }
+      }
+    }
+    return texts;
+  }
+
+  @Test
+  void everyCodeHasASentence() throws IOException {
+    Set<String> missing = new TreeSet<>();
+    for (String source : sources()) {
+      Matcher codes = CODE.matcher(source);
+      while (codes.find()) {
+        if (Wording.template(codes.group(1)).isEmpty()) {
+          missing.add(codes.group(1));
+        }
+      }
+    }
+    assertEquals(Set.of(), missing);
+  }
+
+  @Test
+  void planningGivesEveryWordThatItsSentencesUse() throws IOException {
+    Set<String> wrong = new TreeSet<>();
+    for (String source : sources()) {
+      Matcher codes = CODE.matcher(source);
+      while (codes.find()) {
+        String code = codes.group(1);
+        if (code.startsWith("plan.")) {
+          int end = Math.min(source.length(), codes.end() + REACH);
+          Set<String> given = new TreeSet<>();
+          Matcher with = WITH.matcher(source.substring(codes.end(), end));
+          while (with.find()) {
+            given.add(with.group(1));
+          }
+          for (String kind : List.of("", ".hint", ".label")) {
+            Matcher words = WORD.matcher(WordingFiles.find(code + kind).orElse(""));
+            while (words.find()) {
+              if (!given.contains(words.group(1))) {
+                wrong.add(code + kind + " {" + words.group(1) + "}");
+              }
+            }
+          }
+        }
+      }
+    }
+    assertEquals(Set.of(), wrong);
+  }
+
+  @Test
+  void noSentencePromisesOrBlames() throws IOException {
+    Pattern never =
+        Pattern.compile("\\b(safe\\w*|protect\\w*|prevent\\w*|illegal\\w*)\\b|\\btoken", 2);
+    for (String area : WordingFiles.AREAS) {
+      Path file =
+          Path.of("src/main/resources/gripwright/language/finding/wording/" + area + ".properties");
+      if (Files.exists(file)) {
+        Properties properties = new Properties();
+        try (var reader = Files.newBufferedReader(file)) {
+          properties.load(reader);
+        }
+        for (Object value : properties.values()) {
+          assertFalse(never.matcher((String) value).find(), area + ": " + value);
+        }
+      }
+    }
+  }
+
+  @Test
+  void noKeyIsWrittenTwice() throws IOException {
+    for (String area : WordingFiles.AREAS) {
+      Path file =
+          Path.of("src/main/resources/gripwright/language/finding/wording/" + area + ".properties");
+      Set<String> seen = new TreeSet<>();
+      List<String> lines = Files.exists(file) ? Files.readAllLines(file) : List.of();
+      for (String line : lines) {
+        if (line.contains(" = ") && !line.startsWith("#")) {
+          String key = line.substring(0, line.indexOf(" = ")).strip();
+          assertFalse(!seen.add(key), area + ": " + key);
+        }
+      }
+    }
+  }
+}
