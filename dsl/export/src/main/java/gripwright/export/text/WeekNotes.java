@@ -11,9 +11,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.function.Function;
 

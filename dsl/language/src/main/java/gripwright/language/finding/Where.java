@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -35,7 +36,7 @@ final class Where {
 
   static String inWords(List<ModelPath> places) {
     boolean manyAthletes = places.stream().map(p -> name(p, "for")).distinct().count() > 1;
-    Map<Group, SortedMap<Integer, TreeSet<LocalDate>>> groups = new LinkedHashMap<>();
+    Map<Group, SortedMap<Integer, Set<LocalDate>>> groups = new LinkedHashMap<>();
     List<String> others = new ArrayList<>();
     for (ModelPath place : places) {
       Optional<Integer> week = name(place, "week").flatMap(Where::number);
@@ -47,7 +48,7 @@ final class Where {
       Group group =
           new Group(
               manyAthletes ? name(place, "for").orElse("") : "", name(place, "block").orElse(""));
-      TreeSet<LocalDate> dates =
+      Set<LocalDate> dates =
           groups
               .computeIfAbsent(group, g -> new TreeMap<>())
               .computeIfAbsent(week.orElse(0), w -> new TreeSet<>());
@@ -62,7 +63,7 @@ final class Where {
     return String.join(", ", parts);
   }
 
-  private static String withDays(SortedMap<Integer, TreeSet<LocalDate>> byWeek) {
+  private static String withDays(SortedMap<Integer, Set<LocalDate>> byWeek) {
     List<String> parts = new ArrayList<>();
     byWeek.forEach(
         (week, dates) -> {
@@ -77,7 +78,7 @@ final class Where {
   }
 
   /** Writes weeks in a row as one, as in {@code weeks 1 to 4, 6}. */
-  private static String runs(SortedMap<Integer, TreeSet<LocalDate>> byWeek) {
+  private static String runs(SortedMap<Integer, Set<LocalDate>> byWeek) {
     List<Integer> weeks = new ArrayList<>(byWeek.keySet());
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < weeks.size(); ) {
