@@ -106,7 +106,7 @@ final class Placement {
    * Places sessions.
    *
    * @param week the week and what is fixed in it
-   * @param requests sessions in any order; equal names next to each other or not
+   * @param requests sessions in any order; those of one name are alike
    * @return a day for each request, in the order given; empty where there was none left
    */
   static List<Optional<LocalDate>> place(Week week, List<Request> requests) {

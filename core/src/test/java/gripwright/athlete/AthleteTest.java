@@ -1,0 +1,111 @@
+package gripwright.athlete;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
+import gripwright.hand.Finger;
+import gripwright.hand.Hand;
+import gripwright.hand.Structure;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class AthleteTest {
+
+  private static Athlete.Builder eira(LocalDate born) {
+    return Athlete.named("eira")
+        .born(born)
+        .bodyMass(Load.ofKilograms(52))
+        .trained(18)
+        .ability(Ability.of(GradeScale.FRENCH, "6c"))
+        .hand(Hand.ofLength(Length.ofMillimetres(170)))
+        .available(DayOfWeek.MONDAY, Duration.ofMinutes(60))
+        .edge(Length.ofMillimetres(20));
+  }
+
+  @Test
+  void aBirthdayCountsFromItsDay() {
+    Athlete athlete = eira(LocalDate.of(2011, 3, 15)).build();
+    assertEquals(191, athlete.ageInMonths(LocalDate.of(2027, 3, 14)));
+    assertEquals(192, athlete.ageInMonths(LocalDate.of(2027, 3, 15)));
+  }
+
+  @Test
+  void aChildOfALeapDayIsAYearOlderOnTheLastOfFebruaryOrTheDayAfter() {
+    Athlete athlete = eira(LocalDate.of(2012, 2, 29)).build();
+    assertEquals(191, athlete.ageInMonths(LocalDate.of(2028, 2, 28)));
+    assertEquals(192, athlete.ageInMonths(LocalDate.of(2028, 2, 29)));
+  }
+
+  @Test
+  void experienceGrowsWithTheCalendarFromTheDayItIsStatedFor() {
+    LocalDate plan = LocalDate.of(2027, 1, 1);
+    Athlete.Experience open = new Athlete.Experience(12, Optional.empty());
+    assertEquals(12, open.monthsOn(plan, plan));
+    assertEquals(24, open.monthsOn(plan.plusDays(365), plan), 0.02);
+    Athlete.Experience dated = new Athlete.Experience(12, Optional.of(plan.minusDays(365)));
+    assertEquals(24, dated.monthsOn(plan, plan), 0.02);
+    assertEquals(0, open.monthsOn(plan.minusYears(5), plan));
+  }
+
+  @Test
+  void nobodyIsAvailableWhileAway() {
+    LocalDate monday = LocalDate.of(2027, 3, 1);
+    Athlete athlete =
+        eira(LocalDate.of(1990, 1, 1))
+            .away(new Athlete.Absence(monday, monday, Optional.empty()))
+            .build();
+    assertEquals(Duration.ZERO, athlete.availableOn(monday));
+    assertEquals(Duration.ofHours(1), athlete.availableOn(monday.plusWeeks(1)));
+    assertEquals(Duration.ZERO, athlete.availableOn(monday.plusDays(1)));
+  }
+
+  @Test
+  void anInjuryIsOpenUntilTheDayItIsCleared() {
+    LocalDate hurt = LocalDate.of(2027, 2, 3);
+    LocalDate cleared = LocalDate.of(2027, 6, 20);
+    Injury injury =
+        new Injury(
+            Finger.RING,
+            Structure.A2,
+            Optional.empty(),
+            hurt,
+            Optional.of(cleared),
+            Optional.empty());
+    assertFalse(injury.openOn(hurt.minusDays(1)));
+    assertTrue(injury.openOn(hurt));
+    assertTrue(injury.openOn(cleared.minusDays(1)));
+    assertFalse(injury.openOn(cleared));
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            new Injury(
+                Finger.RING,
+                Structure.A2,
+                Optional.empty(),
+                cleared,
+                Optional.of(hurt),
+                Optional.empty()));
+  }
+
+  @Test
+  void whatIsMissingIsNamed() {
+    IllegalStateException missing =
+        assertThrows(
+            IllegalStateException.class,
+            () ->
+                Athlete.named("eira")
+                    .available(DayOfWeek.MONDAY, Duration.ofHours(1))
+                    .edge(Length.ofMillimetres(20))
+                    .build());
+    assertEquals("athlete eira has no date of birth", missing.getMessage());
+  }
+}

@@ -1,0 +1,80 @@
+package gripwright.athlete;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.statistics.Statistics;
+
+class EquipmentProperties {
+
+  @Provide
+  Arbitrary<Double> steps() {
+    return Arbitraries.of(0.25, 0.5, 1.0, 1.25, 2.5, 5.0, 0.45359237, 1.1339809);
+  }
+
+  private static Equipment equipment(double add, double assist) {
+    return new Equipment(
+        List.of(Length.ofMillimetres(20)),
+        Optional.of(new Equipment.Steps(Load.ofKilograms(add), Load.ofKilograms(60))),
+        Optional.of(new Equipment.Steps(Load.ofKilograms(assist), Load.ofKilograms(40))));
+  }
+
+  @Property
+  void theLoadBuiltIsTheGreatestThatIsNotAboveTheOneWanted(
+      @ForAll("steps") double add,
+      @ForAll("steps") double assist,
+      @ForAll @DoubleRange(min = 1, max = 180) double wanted,
+      @ForAll @DoubleRange(min = 40, max = 100) double mass) {
+    Equipment equipment = equipment(add, assist);
+    Optional<Load> built = equipment.greatestUpTo(Load.ofKilograms(wanted), Load.ofKilograms(mass));
+    Statistics.label("built").collect(built.isPresent(), wanted > mass);
+    if (built.isEmpty()) {
+      assertTrue(wanted < mass - 40 + assist);
+      return;
+    }
+    double total = built.get().kilograms();
+    assertTrue(total <= wanted + 1e-6);
+    assertTrue(equipment.canBuild(built.get(), Load.ofKilograms(mass)));
+    double next = total + (total >= mass - 1e-9 ? add : assist);
+    assertTrue(next > wanted || total >= mass + 60 - add, next + " could have been built");
+  }
+
+  @Example
+  void aMultipleOfTheStepIsNotTakenForALittleLess() {
+    Equipment equipment = equipment(0.1, 0.1);
+    Load mass = Load.ofKilograms(60.3);
+    assertEquals(
+        "61 kg",
+        equipment.greatestUpTo(Load.ofKilograms(61), mass).orElseThrow().toString(),
+        "60.3 + 7 x 0.1 is not quite 61 in binary");
+  }
+
+  @Example
+  void takingOffIsRoundedUpSoThatTheTotalIsNeverTooMuch() {
+    assertEquals(
+        48.0,
+        equipment(1.25, 2.5)
+            .greatestUpTo(Load.ofKilograms(50), Load.ofKilograms(60.5))
+            .orElseThrow()
+            .kilograms());
+  }
+
+  @Example
+  void aWeightFromTheFloorNeedsNoBodyMass() {
+    Equipment equipment = equipment(1.25, 2.5);
+    assertEquals(
+        22.5, equipment.greatestUpTo(Load.ofKilograms(23.7), Load.ZERO).orElseThrow().kilograms());
+    assertEquals(Optional.empty(), equipment.greatestUpTo(Load.ofKilograms(-1), Load.ZERO));
+  }
+}
