@@ -1,0 +1,404 @@
+/*
+ * Statements of the plan language.
+ *
+ * No actions and no predicates. Every decision looks at one or two words, so that what is wrong is
+ * found where it stands. A body (`...Body`) is where reading goes on after a mistake, and a heading
+ * (`...Heading`) ends before the brace, so that a mistake in it does not cost the body.
+ */
+parser grammar GripParser;
+
+options { tokenVocab = GripLexer; }
+
+file              : language? declaration* EOF ;
+declarationOnly   : declaration EOF ;
+exprOnly          : expr EOF ;
+
+language          : LANGUAGE NUMBER ;
+declaration
+    : use
+    | athlete
+    | grip
+    | protocol
+    | plan
+    | rules
+    | log
+    | compare
+    ;
+use               : USE text ;
+
+// ---- athlete ----
+athlete           : athleteHeading athleteBody ;
+athleteHeading    : ATHLETE name text? ;
+athleteBody       : LBRACE athleteItem* RBRACE ;
+athleteItem
+    : born
+    | bodyMass
+    | trained
+    | ability
+    | sex
+    | hand
+    | familiar
+    | injury
+    | available
+    | climbing
+    | away
+    | equipment
+    | note
+    ;
+born              : BORN date ;
+bodyMass          : BODY_MASS amount ;
+trained           : TRAINED amount asOf? ;
+ability           : ABILITY name gradeValue ;
+sex               : SEX name ;
+familiar          : FAMILIAR nameAmount ( COMMA nameAmount )* asOf? ;
+injury            : INJURY name name side? FROM date cleared? text? ;
+cleared           : CLEARED date ;
+available         : AVAILABLE nameAmount ( COMMA nameAmount )* ;
+climbing          : CLIMBING climbingDay ( COMMA climbingDay )* ;
+climbingDay       : name name amount ;
+away              : AWAY date TO date text? ;
+asOf              : AS OF date ;
+nameAmount        : name amount ;
+note              : NOTE text ;
+
+hand              : handHeading handBody ;
+handHeading       : HAND ;
+handBody          : LBRACE handItem* RBRACE ;
+handItem
+    : handLength
+    | handBreadth
+    | fingerLengths
+    | knuckles
+    | handSide
+    ;
+handLength        : LENGTH amount ;
+handBreadth       : BREADTH amount ;
+fingerLengths     : finger nameAmount ( COMMA nameAmount )* ;
+knuckles          : KNUCKLES nameAmount ( COMMA nameAmount )* ;
+handSide          : handSideHeading handBody ;
+handSideHeading   : side ;
+side              : LEFT | RIGHT ;
+finger            : INDEX | MIDDLE | RING | LITTLE | THUMB ;
+
+equipment         : equipmentHeading equipmentBody ;
+equipmentHeading  : EQUIPMENT ;
+equipmentBody     : LBRACE equipmentItem* RBRACE ;
+equipmentItem
+    : edges
+    | loadSteps
+    ;
+edges             : EDGES amount ( COMMA amount )* ;
+loadSteps         : loadKind amount STEPS TO amount ;
+loadKind          : ADDED | ASSIST ;
+
+// ---- grip ----
+grip              : gripHeading gripBody ;
+gripHeading       : GRIP name REPLACES? text? ;
+gripBody          : LBRACE gripItem* RBRACE ;
+gripItem
+    : fingers
+    | family
+    | fingerBands
+    | caution
+    | needs
+    | note
+    ;
+fingers           : FINGERS names ;
+family            : FAMILY name ;
+fingerBands       : finger jointBand ( COMMA jointBand )* ;
+jointBand         : name angleRange ;
+angleRange        : INCLUDED? amount ( WITHIN amount | TO amount )? ;
+caution           : CAUTION text ;
+needs             : NEEDS need ( COMMA need )* ;
+need
+    : TRAINED amount
+    | ABILITY name gradeValue
+    | FAMILIAR name amount
+    ;
+
+// ---- protocol ----
+protocol          : protocolHeading protocolBody ;
+protocolHeading   : PROTOCOL name REPLACES? text? ;
+protocolBody      : LBRACE protocolItem* RBRACE ;
+protocolItem
+    : aim
+    | given
+    | note
+    | step
+    ;
+aim               : AIM name ;
+given             : GIVEN parameter ( COMMA parameter )* ;
+parameter         : name sum ;
+step
+    : repeat
+    | holdStep
+    | restStep
+    ;
+repeat            : repeatHeading repeatBody ;
+repeatHeading     : REPEAT expr ( RESTING expr )? ;
+repeatBody        : LBRACE step* RBRACE ;
+holdStep          : HOLD expr AT expr ;
+restStep          : REST expr ;
+
+// ---- plan ----
+plan              : planHeading planBody ;
+planHeading       : PLAN name text? ;
+planBody          : LBRACE planItem* RBRACE ;
+planItem
+    : forAthletes
+    | firstDay
+    | towards
+    | demand
+    | ruleSets
+    | block
+    | retest
+    | waive
+    | weeklyRise
+    | warmUp
+    | restBetween
+    | weigh
+    | note
+    ;
+forAthletes       : FOR names ;
+firstDay          : FROM date ;
+towards           : TOWARDS date text? ;
+demand            : DEMAND nameAmount ( COMMA nameAmount )* ;
+ruleSets          : RULES names ;
+retest            : RETEST names setup HOLD amount EVERY amount ;
+waive             : WAIVE name IN place BECAUSE text ;
+place             : name placeWeek? placeSession? placeExercise? ;
+placeWeek         : WEEK amount ;
+placeSession      : SESSION name ;
+placeExercise     : EXERCISE amount ;
+weeklyRise        : WEEKLY_RISE AT MOST amount ;
+warmUp            : WARM_UP amount ;
+restBetween       : REST BETWEEN EXERCISES amount ;
+weigh             : WEIGH nameAmount ( COMMA nameAmount )* ;
+
+block             : blockHeading blockBody ;
+blockHeading      : BLOCK name amount ;
+blockBody         : LBRACE blockItem* RBRACE ;
+blockItem
+    : session
+    | advance
+    | ease
+    | introduce
+    | blockOnlyFor
+    | warmUp
+    | restBetween
+    | weigh
+    | note
+    ;
+blockOnlyFor      : onlyForHeading blockBody ;
+onlyForHeading    : ONLY FOR names ;
+advance           : ADVANCE ( progress | FIRST progress THEN progress ) onGrip? ;
+onGrip            : ON name ;
+progress
+    : LOAD amount ( cadence | condition )?
+    | variable TO amount BY amount ( cadence | condition )?
+    ;
+variable          : SETS | HOLD | EDGE ;
+cadence           : WEEKLY | EVERY amount ;
+condition         : WHEN clause ( AND clause )* TWICE? ;
+clause
+    : DONE IN FULL
+    | EFFORT AT MOST amount
+    | PAIN AT MOST amount
+    ;
+ease              : EASE WEEK amount ( COMMA amount )* TO amount SETS ;
+introduce         : INTRODUCE name FROM expr OVER amount ;
+
+session           : sessionHeading sessionBody ;
+sessionHeading    : SESSION name amount PER WEEK ( AT LEAST amount APART )? ;
+sessionBody       : LBRACE sessionItem* RBRACE ;
+sessionItem
+    : exercise
+    | sessionOnlyFor
+    | prefer
+    | warmUp
+    | restBetween
+    | weigh
+    | note
+    ;
+sessionOnlyFor    : onlyForHeading sessionBody ;
+prefer            : PREFER names ;
+exercise          : DO name with? ON target setup rehabilitation? ;
+with              : WITH parameter ( COMMA parameter )* ;
+rehabilitation    : REHABILITATION text ;
+target
+    : BEST OF names
+    | name
+    ;
+setup             : EDGE amount handedness? LIFTING? ;
+handedness        : side HAND ;
+
+// ---- rules ----
+rules             : rulesHeading rulesBody ;
+rulesHeading      : RULES name text? ;
+rulesBody         : LBRACE rule_* RBRACE ;
+rule_             : ruleHeading ruleBody ;
+ruleHeading       : RULE name ;
+ruleBody          : LBRACE ruleItem* RBRACE ;
+ruleItem
+    : severity
+    | scope
+    | when
+    | require
+    | message
+    | source
+    | neverWaived
+    ;
+severity          : SEVERITY name ;
+scope             : FOR ( PAIR OF SESSIONS | name ) ;
+when              : WHEN expr ;
+require           : REQUIRE expr ;
+message           : MESSAGE text ;
+source            : SOURCE text ;
+neverWaived       : NEVER WAIVED ;
+
+// ---- log ----
+log               : logHeading logBody ;
+logHeading        : LOG name ;
+logBody           : LBRACE logLine* RBRACE ;
+logLine
+    : date
+      ( testLine
+      | sessionLine
+      | climbingLine
+      | skippedLine
+      | bodyMass
+      | painLine
+      )
+    ;
+testLine          : TEST name setup ( holdTest | failureTest | seriesTest ) text? ;
+holdTest          : HOLD amount LOAD amount ;
+failureTest       : TO_FAILURE amount LASTING amount ;
+seriesTest        : SERIES amount X amount SLASH amount MEAN seriesValue ( COMMA seriesValue )* unit? ;
+seriesValue       : NUMBER | GLUED ;
+sessionLine       : sessionLineHeading sessionLineBody ;
+sessionLineHeading : SESSION name text? ;
+sessionLineBody   : LBRACE doneLine* RBRACE ;
+doneLine          : name ON name setup COLON donePart ( COMMA donePart )* ;
+donePart
+    : SETS amount ( OF amount )?
+    | LOAD amount
+    | effort
+    | pain
+    ;
+effort            : EFFORT amount ;
+pain              : PAIN amount ;
+climbingLine      : CLIMBING name amount effort? pain? text? ;
+skippedLine       : SKIPPED name text? ;
+painLine          : PAIN name structure? side? amount painKind? text? ;
+structure         : WORD | BAD_WORD ;
+painKind          : SHARP | SUDDEN ;
+
+// ---- compare ----
+compare           : compareHeading compareBody ;
+compareHeading    : COMPARE name text? ;
+compareBody       : LBRACE compareItem* RBRACE ;
+compareItem
+    : compareFor
+    | compareOn
+    | compareBetween
+    | compareMatch
+    | compareEach
+    | compareOver
+    | compareMeasure
+    | note
+    ;
+compareFor        : FOR name ;
+compareOn         : ON name setup ;
+compareBetween    : BETWEEN names ;
+compareMatch      : MATCH name BY name ;
+compareEach       : EACH amount PER WEEK ;
+compareOver       : OVER amount ;
+compareMeasure    : MEASURE names ;
+
+// ---- expressions: flat, so that a long chain costs no depth ----
+expr              : conjunction ( OR conjunction )* ;
+conjunction       : negation ( AND negation )* ;
+negation
+    : NOT negation
+    | comparison
+    ;
+comparison        : sum ( relation sum | isTest | inTest | betweenTest )? ;
+relation          : LT | LE | GT | GE | EQ | NE ;
+isTest            : IS NOT? name ;
+inTest            : NOT? IN sum ( COMMA sum )* ;
+betweenTest       : BETWEEN sum AND sum ;
+sum               : product ( ( PLUS | MINUS ) product )* ;
+product           : unary ( ( STAR | SLASH ) unary )* ;
+unary
+    : MINUS unary
+    | primary
+    ;
+primary
+    : number
+    | reserve
+    | exertion
+    | gradeLiteral
+    | date
+    | text
+    | has
+    | aggregate
+    | count
+    | quantifier
+    | path
+    | group
+    ;
+number
+    : NUMBER ( PERCENT ofWhat? | unit )?
+    | GLUED ofWhat?
+    ;
+ofWhat            : MAX | OF primary ;
+reserve           : RESERVE plainAmount ;
+exertion          : EFFORT plainAmount ;
+gradeLiteral      : scale gradeValue ;
+scale             : FRENCH | FONT | V | YDS | UIAA | IRCRA ;
+has               : HAS name ;
+aggregate         : ( SUM | MEAN | LARGEST | SMALLEST ) LPAREN expr OF path where? RPAREN ;
+count             : COUNT LPAREN path where? RPAREN ;
+quantifier        : ( EVERY | ANY ) LPAREN path where? ( COLON expr )? RPAREN ;
+where             : WHERE expr ;
+path              : head ( DOT name )* ;
+group             : LPAREN expr RPAREN ;
+
+// ---- words and values ----
+amount            : MINUS? plainAmount ;
+plainAmount
+    : NUMBER unit?
+    | GLUED
+    ;
+gradeValue        : GRADE | NUMBER ;
+date              : DATE | BAD_DATE ;
+text              : STRING | UNTERMINATED_STRING | CURLY_STRING ;
+names             : name ( COMMA name )* ;
+unit
+    : PERCENT | WEEK
+    | DEG | MM | CM | INCH | KG | LB | NEWTON | SECOND | MIN | HOUR | DAYS | DAY | WEEKS
+    | MONTHS | MONTH
+    ;
+
+// Any word may be a name; an expression keeps the few words that hold it together to itself.
+name              : head | reserved ;
+reserved
+    : OF | RESTING | AT | BETWEEN | WITH | ON | THEN | AND | IN | OVER | OR | NOT | IS | MAX | HAS | WHERE
+    ;
+head
+    : WORD | BAD_WORD
+    | LANGUAGE | USE | ATHLETE | GRIP | PROTOCOL | PLAN | RULES | LOG | COMPARE | REPLACES
+    | BORN | BODY_MASS | TRAINED | AS | ABILITY | SEX | HAND | FAMILIAR | INJURY | LEFT | RIGHT
+    | FROM | CLEARED | AVAILABLE | CLIMBING | AWAY | TO | EQUIPMENT | NOTE | LENGTH | BREADTH
+    | KNUCKLES | INDEX | MIDDLE | RING | LITTLE | THUMB | EDGES | ADDED | ASSIST | STEPS
+    | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD
+    | REST | FOR | TOWARDS | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
+    | EXERCISES | WEIGH | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
+    | EDGE | LIFTING | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY
+    | WHEN | DONE | FULL | EFFORT | PAIN | TWICE | EASE | INTRODUCE | EXERCISE | BECAUSE | RULE
+    | SEVERITY | PAIR | SESSIONS | REQUIRE | MESSAGE | SOURCE | NEVER | WAIVED | TEST
+    | TO_FAILURE | LASTING | SERIES | X | MEAN | SKIPPED | SHARP | SUDDEN | MATCH | EACH
+    | MEASURE | RESERVE | SUM | LARGEST | SMALLEST | COUNT | ANY | FRENCH | FONT | V | YDS
+    | UIAA | IRCRA | DEG | MM | CM | INCH | KG | LB | NEWTON | SECOND | MIN | HOUR | DAYS | DAY
+    | WEEKS | MONTHS | MONTH
+    ;

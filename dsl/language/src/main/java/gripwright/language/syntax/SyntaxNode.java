@@ -1,0 +1,119 @@
+package gripwright.language.syntax;
+
+import gripwright.language.source.Span;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * A part of the tree with everything in it. A chain of nodes with nothing to tell apart is kept as
+ * its innermost one: {@code 7 s} in an expression is a number, not a sum of one product of one
+ * number. Immutable.
+ */
+public final class SyntaxNode implements SyntaxElement {
+
+  private final NodeKind kind;
+  private final List<SyntaxElement> children;
+  private final Span span;
+  private final boolean broken;
+
+  private SyntaxNode(NodeKind kind, List<SyntaxElement> children, Span span, boolean broken) {
+    this.kind = kind;
+    this.children = List.copyOf(children);
+    this.span = span;
+    this.broken = broken;
+  }
+
+  /**
+   * Returns a node.
+   *
+   * @param kind what it is
+   * @param children what is in it, in the order of the text
+   * @param at where it stands if nothing is in it
+   * @param broken whether something in it was missing or out of place
+   */
+  public static SyntaxNode of(
+      NodeKind kind, List<? extends SyntaxElement> children, int at, boolean broken) {
+    Span span =
+        children.isEmpty()
+            ? new Span(at, 0)
+            : Span.between(
+                children.get(0).span().start(), children.get(children.size() - 1).span().end());
+    return new SyntaxNode(kind, new ArrayList<>(children), span, broken);
+  }
+
+  /** Returns what the node is. */
+  public NodeKind kind() {
+    return kind;
+  }
+
+  /** Returns what is in it, in the order of the text. */
+  public List<SyntaxElement> children() {
+    return children;
+  }
+
+  @Override
+  public Span span() {
+    return span;
+  }
+
+  /**
+   * Tells whether something directly in this node was missing or out of place, and reported. What
+   * is wrong inside the braces of a block counts for the lines there, not for the block.
+   */
+  public boolean broken() {
+    return broken;
+  }
+
+  /** Returns the nodes directly in this one. */
+  public List<SyntaxNode> nodes() {
+    List<SyntaxNode> nodes = new ArrayList<>();
+    for (SyntaxElement child : children) {
+      if (child instanceof SyntaxNode node) {
+        nodes.add(node);
+      }
+    }
+    return nodes;
+  }
+
+  /** Returns the nodes of a kind directly in this one. */
+  public List<SyntaxNode> nodes(NodeKind wanted) {
+    return nodes().stream().filter(n -> n.kind == wanted).toList();
+  }
+
+  /** Returns the first node of a kind directly in this one. */
+  public Optional<SyntaxNode> node(NodeKind wanted) {
+    return nodes().stream().filter(n -> n.kind == wanted).findFirst();
+  }
+
+  /** Tells whether a keyword or sign stands directly in this node. */
+  public boolean has(String keyword) {
+    for (SyntaxElement child : children) {
+      if (child instanceof SyntaxToken token
+          && !token.skipped()
+          && token.readAs().equals(keyword)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Hands out every token in this node, in the order of the text. */
+  public void tokens(Consumer<? super SyntaxToken> consumer) {
+    Deque<SyntaxElement> pending = new ArrayDeque<>();
+    pending.push(this);
+    while (!pending.isEmpty()) {
+      SyntaxElement next = pending.pop();
+      if (next instanceof SyntaxToken token) {
+        consumer.accept(token);
+      } else if (next instanceof SyntaxNode node) {
+        for (int i = node.children.size() - 1; i >= 0; i--) {
+          pending.push(node.children.get(i));
+        }
+      }
+    }
+  }
+}
