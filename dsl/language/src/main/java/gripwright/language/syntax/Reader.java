@@ -1,9 +1,12 @@
 package gripwright.language.syntax;
 
 import gripwright.language.source.SourceFile;
-import java.util.List;
+import gripwright.language.syntax.internal.Reading;
 
-/** Reads files of the plan language. Never fails: whatever is wrong with a text is a finding. */
+/**
+ * Reads files of the plan language. Never fails: whatever is wrong with a text is a finding.
+ * Thread-safe.
+ */
 public final class Reader {
 
   private Reader() {}
@@ -15,6 +18,13 @@ public final class Reader {
    * @param limits how much of it to read
    */
   public static ParsedFile parse(SourceFile source, Limits limits) {
-    return new ParsedFile(source, new SyntaxTree(source.text()), List.of(), List.of(), List.of());
+    Reading reading = Reading.of(source, limits);
+    return new ParsedFile(
+        source, reading.tree(), reading.declarations(), reading.spans(), reading.findings());
+  }
+
+  /** Reads a whole file within the standard limits. */
+  public static ParsedFile parse(SourceFile source) {
+    return parse(source, Limits.standard());
   }
 }

@@ -1,0 +1,158 @@
+package gripwright.language.syntax.internal;
+
+import gripwright.language.syntax.internal.grammar.GripParser;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.antlr.v4.runtime.RuleContext;
+import org.antlr.v4.runtime.atn.ATN;
+import org.antlr.v4.runtime.atn.ATNState;
+import org.antlr.v4.runtime.atn.Transition;
+import org.antlr.v4.runtime.misc.IntervalSet;
+import org.jspecify.annotations.Nullable;
+
+/** The bodies in braces of the language, and which statements each of them may hold. */
+final class Bodies {
+
+  /**
+   * The body of a declaration or block.
+   *
+   * @param rule the grammar rule
+   * @param owner what the body belongs to, in words
+   * @param first the tokens a statement in it may begin with
+   */
+  record Body(int rule, String owner, IntervalSet first) {
+
+    boolean mayBegin(int type) {
+      return first.contains(type);
+    }
+  }
+
+  private static final Map<Integer, Body> BODIES = bodies();
+  private static final Set<Integer> ITEMS =
+      Set.of(
+          GripParser.RULE_declaration,
+          GripParser.RULE_language,
+          GripParser.RULE_athleteItem,
+          GripParser.RULE_handItem,
+          GripParser.RULE_equipmentItem,
+          GripParser.RULE_gripItem,
+          GripParser.RULE_protocolItem,
+          GripParser.RULE_step,
+          GripParser.RULE_planItem,
+          GripParser.RULE_blockItem,
+          GripParser.RULE_sessionItem,
+          GripParser.RULE_rule_,
+          GripParser.RULE_ruleItem,
+          GripParser.RULE_logLine,
+          GripParser.RULE_doneLine,
+          GripParser.RULE_compareItem);
+
+  private Bodies() {}
+
+  private static Map<Integer, Body> bodies() {
+    Map<Integer, Body> bodies = new HashMap<>();
+    add(bodies, GripParser.RULE_athleteBody, "an athlete");
+    add(bodies, GripParser.RULE_handBody, "a hand");
+    add(bodies, GripParser.RULE_equipmentBody, "the equipment");
+    add(bodies, GripParser.RULE_gripBody, "a grip");
+    add(bodies, GripParser.RULE_protocolBody, "a protocol");
+    add(bodies, GripParser.RULE_repeatBody, "a `repeat`");
+    add(bodies, GripParser.RULE_planBody, "a plan");
+    add(bodies, GripParser.RULE_blockBody, "a block");
+    add(bodies, GripParser.RULE_sessionBody, "a session");
+    add(bodies, GripParser.RULE_rulesBody, "a set of rules");
+    add(bodies, GripParser.RULE_ruleBody, "a rule");
+    add(bodies, GripParser.RULE_logBody, "a log");
+    add(bodies, GripParser.RULE_sessionLineBody, "a logged session");
+    add(bodies, GripParser.RULE_compareBody, "a comparison");
+    return Map.copyOf(bodies);
+  }
+
+  private static void add(Map<Integer, Body> bodies, int rule, String owner) {
+    ATN atn = GripParser._ATN;
+    ATNState state = atn.ruleToStartState[rule];
+    while (true) {
+      Transition only = state.transition(0);
+      state = only.target;
+      if (only.label() != null) {
+        break;
+      }
+    }
+    IntervalSet first = new IntervalSet(atn.nextTokens(state));
+    first.remove(GripParser.RBRACE);
+    bodies.put(rule, new Body(rule, owner, first));
+  }
+
+  /** Returns the body a rule stands for, or null if it is none. */
+  static @Nullable Body of(int rule) {
+    return BODIES.get(rule);
+  }
+
+  /** Returns the body that a context is directly or indirectly in, itself included, or null. */
+  static @Nullable Body around(@Nullable RuleContext context) {
+    RuleContext found = contextAround(context);
+    return found == null ? null : of(found.getRuleIndex());
+  }
+
+  static @Nullable RuleContext contextAround(@Nullable RuleContext context) {
+    RuleContext at = context;
+    while (at != null && of(at.getRuleIndex()) == null) {
+      at = at.parent;
+    }
+    return at;
+  }
+
+  /** Tells whether reading goes on after a mistake at the end of this rule. */
+  static boolean isItem(int rule) {
+    return ITEMS.contains(rule);
+  }
+
+  static boolean isHeading(int rule) {
+    return GripParser.ruleNames[rule].endsWith("Heading");
+  }
+
+  static boolean isDeclaration(int type) {
+    return type >= GripParser.USE && type <= GripParser.COMPARE;
+  }
+
+  /** Tells in words where a statement that begins with a keyword belongs, or null if nowhere. */
+  static @Nullable String home(int type) {
+    if (isDeclaration(type) && type != GripParser.RULES) {
+      return "at the top of a file, outside all braces";
+    }
+    List<String> owners = new ArrayList<>();
+    for (int rule = 0; rule < GripParser.ruleNames.length; rule++) {
+      Body body = of(rule);
+      if (body != null && rule != GripParser.RULE_sessionLineBody && body.mayBegin(type)) {
+        owners.add(body.owner());
+      }
+    }
+    return owners.isEmpty() ? null : "in " + String.join(" or ", owners);
+  }
+
+  /** Tells whether a word says what happened on a line of a log. */
+  static boolean isLogWord(int type) {
+    return type == GripParser.TEST
+        || type == GripParser.SESSION
+        || type == GripParser.CLIMBING
+        || type == GripParser.SKIPPED
+        || type == GripParser.BODY_MASS
+        || type == GripParser.PAIN;
+  }
+
+  /** Tells whether a body around this one, but not this one, may hold a statement. */
+  static boolean outerMayBegin(RuleContext body, int type) {
+    RuleContext outer = contextAround(body.parent);
+    while (outer != null) {
+      Body of = of(outer.getRuleIndex());
+      if (of != null && of.mayBegin(type)) {
+        return true;
+      }
+      outer = contextAround(outer.parent);
+    }
+    return false;
+  }
+}

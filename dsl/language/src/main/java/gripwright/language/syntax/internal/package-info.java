@@ -1,0 +1,8 @@
+/**
+ * How text becomes a tree and the tree becomes records. The parser generator shows in this package
+ * and nowhere else, so that it can be replaced.
+ */
+@NullMarked
+package gripwright.language.syntax.internal;
+
+import org.jspecify.annotations.NullMarked;
