@@ -1,0 +1,387 @@
+package gripwright.language.check;
+
+import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
+import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.DateText;
+import gripwright.language.syntax.Expr;
+import gripwright.language.syntax.ParsedFile;
+import gripwright.language.syntax.Word;
+import gripwright.rule.Expression;
+import gripwright.rule.Expression.Operation;
+import gripwright.rule.Expression.Quantifier;
+import gripwright.rule.Expression.Relation;
+import gripwright.rule.Expression.Summary;
+import gripwright.rule.Kind;
+import gripwright.rule.Type;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Makes a typed expression of what is written in a rule. Every mistake is reported once, at the
+ * fewest words that show it; what stands around a mistake is not blamed for it. Not thread-safe.
+ */
+final class ExpressionCheck {
+
+  private static final List<String> SCALES =
+      Arrays.stream(GradeScale.values()).map(GradeScale::word).toList();
+
+  private final Ledger ledger;
+  private final ExpressionText text;
+  private final ExpressionPaths paths;
+  private final ExpressionWords words;
+
+  ExpressionCheck(ParsedFile file, Ledger ledger, RuleNames names, Kind root) {
+    this.ledger = ledger;
+    text = new ExpressionText(file);
+    paths = new ExpressionPaths(ledger, root);
+    words = new ExpressionWords(text, ledger, names);
+  }
+
+  /** Returns a condition, or nothing if it has a mistake, which was reported. */
+  Optional<Expression> truth(Expr expr) {
+    Optional<Expression> found = value(expr);
+    if (found.isPresent() && found.get().type() != Type.Plain.TRUTH) {
+      return wanted(expr, found.get(), "a yes or no");
+    }
+    return found;
+  }
+
+  private Optional<Expression> wanted(Expr expr, Expression found, String wanted) {
+    ledger.error(
+        expr,
+        "type.wanted",
+        "text",
+        text.of(expr),
+        "found",
+        found.type().inWords(),
+        "wanted",
+        wanted);
+    return Optional.empty();
+  }
+
+  private Optional<Expression> value(Expr expr) {
+    if (expr instanceof Amount amount) {
+      return Optional.of(new Expression.Amount(amount.value(), Optional.ofNullable(amount.unit())));
+    }
+    if (expr instanceof Expr.PercentOfMax level) {
+      return Optional.of(Expression.percentOfMax(level.percent()));
+    }
+    if (expr instanceof DateText date) {
+      return Optional.of(Expression.date(date.value()));
+    }
+    if (expr instanceof Expr.GradeLiteral grade) {
+      return grade(grade);
+    }
+    if (expr instanceof Expr.PathExpr path) {
+      return paths.find(path);
+    }
+    if (expr instanceof Expr.Has has) {
+      return paths.first(has.name()).map(Expression::exists);
+    }
+    if (expr instanceof Expr.PercentOf share) {
+      return percentOf(share);
+    }
+    if (expr instanceof Expr.Binary binary) {
+      return binary(binary);
+    }
+    if (expr instanceof Expr.Not not) {
+      return truth(not.operand()).map(Expression::not);
+    }
+    if (expr instanceof Expr.Negate negate) {
+      return quantity(negate.operand()).map(Expression::negated);
+    }
+    if (expr instanceof Expr.Is is) {
+      return value(is.subject()).flatMap(subject -> words.is(is, subject));
+    }
+    if (expr instanceof Expr.In in) {
+      return in(in);
+    }
+    if (expr instanceof Expr.BetweenExpr between) {
+      return between(between);
+    }
+    if (expr instanceof Expr.Aggregate aggregate) {
+      return aggregate(aggregate);
+    }
+    if (expr instanceof Expr.Quantifier quantifier) {
+      return quantifier(quantifier);
+    }
+    ledger.error(expr, "type.not-in-rules", "text", text.of(expr));
+    return Optional.empty();
+  }
+
+  private Optional<Expression> grade(Expr.GradeLiteral grade) {
+    return ledger
+        .word(grade.scale(), "scale", GradeScale::parse, SCALES)
+        .flatMap(
+            scale ->
+                ledger.word(
+                    grade.grade(),
+                    scale.word() + " grade",
+                    written -> Ability.find(scale, written),
+                    Ability.grades(scale)))
+        .map(Expression::grade);
+  }
+
+  private Optional<Expression> quantity(Expr expr) {
+    Optional<Expression> found = value(expr);
+    return found.isPresent() && !(found.get().type() instanceof Type.Quantity)
+        ? wanted(expr, found.get(), "a number")
+        : found;
+  }
+
+  private Optional<Expression> percentOf(Expr.PercentOf share) {
+    Optional<Expression> of = value(share.of());
+    if (of.isEmpty()) {
+      return of;
+    }
+    return of.get().type() instanceof Type.Quantity || of.get().type() == Type.Plain.LEVEL
+        ? Optional.of(Expression.percent(share.percent()).times(of.get()))
+        : wanted(share.of(), of.get(), "a number");
+  }
+
+  private Optional<Expression> binary(Expr.Binary binary) {
+    return switch (binary.operator()) {
+      case OR -> both(binary, this::truth).map(b -> b.left().or(b.right()));
+      case AND -> both(binary, this::truth).map(b -> b.left().and(b.right()));
+      case LESS -> compare(binary, Relation.LESS);
+      case AT_MOST -> compare(binary, Relation.AT_MOST);
+      case GREATER -> compare(binary, Relation.GREATER);
+      case AT_LEAST -> compare(binary, Relation.AT_LEAST);
+      case EQUAL -> compare(binary, Relation.EQUAL);
+      case NOT_EQUAL -> compare(binary, Relation.NOT_EQUAL);
+      case PLUS -> arithmetic(binary, Operation.PLUS, "added");
+      case MINUS -> arithmetic(binary, Operation.MINUS, "subtracted");
+      case TIMES -> arithmetic(binary, Operation.TIMES, "multiplied");
+      case DIVIDE -> arithmetic(binary, Operation.DIVIDED_BY, "divided");
+    };
+  }
+
+  private record Sides(Expression left, Expression right) {}
+
+  private Optional<Sides> both(
+      Expr.Binary binary, java.util.function.Function<Expr, Optional<Expression>> read) {
+    Optional<Expression> left = read.apply(binary.left());
+    Optional<Expression> right = read.apply(binary.right());
+    return left.flatMap(one -> right.map(other -> new Sides(one, other)));
+  }
+
+  private Optional<Expression> compare(Expr.Binary binary, Relation relation) {
+    Optional<Expression> left = value(binary.left());
+    if (left.isPresent() && ExpressionWords.takesWords(left.get())) {
+      ledger.error(
+          binary,
+          "type.word-compared",
+          "text",
+          text.of(binary.left()),
+          "found",
+          left.get().type().inWords(),
+          "sign",
+          relation.symbol());
+      return Optional.empty();
+    }
+    Optional<Expression> right = value(binary.right());
+    if (left.isEmpty() || right.isEmpty()) {
+      return Optional.empty();
+    }
+    return comparable(binary, binary.left(), left.get(), binary.right(), right.get())
+        ? Optional.of(new Expression.Compare(relation, left.get(), right.get()))
+        : Optional.empty();
+  }
+
+  private boolean comparable(Expr whole, Expr left, Expression one, Expr right, Expression other) {
+    boolean fits = one.type().comparesWith(other.type());
+    if (!fits) {
+      mismatch(whole, left, one, right, other, "compared");
+    }
+    return fits;
+  }
+
+  /** Reports two values that do not go together, at the one that is written out, if one is. */
+  private void mismatch(
+      Expr whole, Expr left, Expression one, Expr right, Expression other, String deed) {
+    Expr at = isLiteral(right) ? right : isLiteral(left) ? left : whole;
+    boolean units = one.type() instanceof Type.Quantity && other.type() instanceof Type.Quantity;
+    ledger.error(
+        at,
+        units ? "unit.sides" : "type.sides",
+        "left",
+        text.of(left),
+        "leftType",
+        one.type().inWords(),
+        "right",
+        text.of(right),
+        "rightType",
+        other.type().inWords(),
+        "deed",
+        deed);
+  }
+
+  private static boolean isLiteral(Expr expr) {
+    return expr instanceof Amount
+        || expr instanceof DateText
+        || expr instanceof Expr.PercentOfMax
+        || expr instanceof Expr.GradeLiteral;
+  }
+
+  private Optional<Expression> arithmetic(Expr.Binary binary, Operation operation, String deed) {
+    Optional<Sides> sides = both(binary, this::value);
+    if (sides.isEmpty()) {
+      return Optional.empty();
+    }
+    Expression left = sides.get().left();
+    Expression right = sides.get().right();
+    if (operation == Operation.DIVIDED_BY
+        && binary.right() instanceof Amount amount
+        && amount.value() == 0) {
+      ledger.error(binary.right(), "value.divisor", "text", text.of(binary));
+      return Optional.empty();
+    }
+    Optional<Type> type =
+        switch (operation) {
+          case PLUS -> left.type().plus(right.type());
+          case MINUS -> left.type().minus(right.type());
+          case TIMES -> left.type().times(right.type());
+          case DIVIDED_BY -> left.type().dividedBy(right.type());
+        };
+    if (type.isEmpty()) {
+      mismatch(binary, binary.left(), left, binary.right(), right, deed);
+      return Optional.empty();
+    }
+    return Optional.of(new Expression.Arithmetic(operation, left, right));
+  }
+
+  private Optional<Expression> in(Expr.In in) {
+    Optional<Expression> subject = value(in.subject());
+    if (subject.isEmpty()) {
+      return subject;
+    }
+    Optional<Expression> found =
+        ExpressionWords.takesWords(subject.get())
+            ? inWords(in, subject.get())
+            : inValues(in, subject.get());
+    return in.negated() ? found.map(Expression::not) : found;
+  }
+
+  private Optional<Expression> inWords(Expr.In in, Expression subject) {
+    List<Word> options = new ArrayList<>();
+    for (Expr option : in.options()) {
+      if (option instanceof Expr.PathExpr path && path.words().size() == 1) {
+        options.add(path.words().get(0));
+      } else {
+        ledger.error(
+            option, "type.word-wanted", "text", text.of(option), "found", subject.type().inWords());
+      }
+    }
+    Optional<Expression> found = words.words(subject, options);
+    return options.size() == in.options().size() ? found : Optional.empty();
+  }
+
+  private Optional<Expression> inValues(Expr.In in, Expression subject) {
+    Optional<Expression> any = Optional.empty();
+    boolean sound = true;
+    for (Expr option : in.options()) {
+      Optional<Expression> value = value(option);
+      sound &= value.isPresent() && comparable(in, in.subject(), subject, option, value.get());
+      if (sound) {
+        Expression equal = subject.equalTo(value.orElseThrow());
+        any = Optional.of(any.map(a -> a.or(equal)).orElse(equal));
+      }
+    }
+    return sound ? any : Optional.empty();
+  }
+
+  private Optional<Expression> between(Expr.BetweenExpr between) {
+    Optional<Expression> subject = value(between.subject());
+    Optional<Expression> low = value(between.low());
+    Optional<Expression> high = value(between.high());
+    if (subject.isEmpty() || low.isEmpty() || high.isEmpty()) {
+      return Optional.empty();
+    }
+    Expression value = subject.get();
+    boolean fits =
+        comparable(between, between.subject(), value, between.low(), low.get())
+            && comparable(between, between.subject(), value, between.high(), high.get());
+    return fits ? Optional.of(value.between(low.get(), high.get())) : Optional.empty();
+  }
+
+  private Optional<Expression> collection(Expr.PathExpr path) {
+    Optional<Expression> found = paths.find(path);
+    return found.isPresent() && !(found.get().type() instanceof Type.Many)
+        ? wanted(path, found.get(), "several things, such as `exercises` or `sessions`")
+        : found;
+  }
+
+  private Optional<Expression> aggregate(Expr.Aggregate aggregate) {
+    Optional<Summary> summary = summary(aggregate.function());
+    Optional<Expression> collection = collection(aggregate.collection());
+    if (summary.isEmpty() || collection.isEmpty()) {
+      return Optional.empty();
+    }
+    paths.enter(((Type.Many) collection.get().type()).kind());
+    Expr each = aggregate.value();
+    Optional<Expression> value = each == null ? Optional.empty() : summed(summary.get(), each);
+    Optional<Expression> where =
+        aggregate.where() == null ? Optional.empty() : truth(aggregate.where());
+    paths.leave();
+    return value.isPresent() == (each != null) && where.isPresent() == (aggregate.where() != null)
+        ? Optional.of(new Expression.Summarize(summary.get(), collection.get(), value, where))
+        : Optional.empty();
+  }
+
+  private Optional<Summary> summary(Word function) {
+    List<String> known =
+        Arrays.stream(Summary.values()).map(s -> s.name().toLowerCase(Locale.ROOT)).toList();
+    return ledger.word(
+        function,
+        "way to sum up",
+        word ->
+            known.contains(word)
+                ? Optional.of(Summary.values()[known.indexOf(word)])
+                : Optional.empty(),
+        known);
+  }
+
+  private Optional<Expression> summed(Summary summary, Expr expr) {
+    Optional<Expression> found = value(expr);
+    if (found.isEmpty()) {
+      return found;
+    }
+    Type type = found.get().type();
+    boolean fits =
+        switch (summary) {
+          case SUM, COUNT -> type instanceof Type.Quantity;
+          case MEAN -> type instanceof Type.Quantity || type == Type.Plain.LEVEL;
+          case LARGEST, SMALLEST -> type.ordered();
+        };
+    return fits ? found : wanted(expr, found.get(), "a number");
+  }
+
+  private Optional<Expression> quantifier(Expr.Quantifier quantifier) {
+    Optional<Expression> collection = collection(quantifier.collection());
+    if (collection.isEmpty()) {
+      return collection;
+    }
+    boolean every = quantifier.function().text().equals("every");
+    paths.enter(((Type.Many) collection.get().type()).kind());
+    Optional<Expression> where =
+        quantifier.where() == null ? Optional.empty() : truth(quantifier.where());
+    Optional<Expression> body =
+        quantifier.body() == null
+            ? Optional.of(new Expression.Truth(true))
+            : truth(quantifier.body());
+    paths.leave();
+    if (every && quantifier.body() == null) {
+      ledger.error(quantifier, "value.every-what", "text", text.of(quantifier));
+      return Optional.empty();
+    }
+    return body.isPresent() && where.isPresent() == (quantifier.where() != null)
+        ? Optional.of(
+            new Expression.Quantify(
+                every ? Quantifier.EVERY : Quantifier.ANY, collection.get(), where, body.get()))
+        : Optional.empty();
+  }
+}
