@@ -2,7 +2,6 @@ package gripwright.export.text;
 
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
-import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedSession;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.PlannedExercise.LoadedStep;
@@ -11,13 +10,13 @@ import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * The exercises of a whole plan as rows of one table, so that the columns of every week stand below
- * each other. Where a row would be wider than a terminal, each exercise takes two lines.
+ * The exercises of all sessions of one name as rows of one table, so that the columns of every week
+ * stand below each other. Where a row would be wider than a terminal, each exercise takes two
+ * lines.
  */
 final class ExerciseTable {
 
@@ -25,13 +24,17 @@ final class ExerciseTable {
   private static final String BETWEEN = "  ";
 
   /** Which columns are numbers and stand to the right. */
-  private static final boolean[] RIGHT = {false, false, true, false, false, true, true, true};
+  private static final boolean[] RIGHT = {false, true, false, false, true, true, true};
+
+  /** The first columns are one thing, a grip on an edge, and stand closer. */
+  private static final int SETUP = 2;
 
   private final int[] widths = new int[RIGHT.length];
   private final boolean oneLine;
 
-  ExerciseTable(CompiledPlan plan) {
-    for (DatedSession session : plan.sessions()) {
+  /** Makes room for the exercises of these sessions. */
+  ExerciseTable(List<DatedSession> sessions) {
+    for (DatedSession session : sessions) {
       for (PlannedExercise exercise : session.exercises()) {
         String[] cells = cells(exercise);
         for (int i = 0; i < widths.length; i++) {
@@ -39,9 +42,10 @@ final class ExerciseTable {
         }
       }
     }
-    int columns = (int) Arrays.stream(widths).filter(w -> w > 0).count();
-    int width =
-        INDENT.length() + Arrays.stream(widths).sum() + BETWEEN.length() * Math.max(0, columns - 1);
+    int width = INDENT.length();
+    for (int i = 0; i < widths.length; i++) {
+      width += widths[i] + (widths[i] == 0 ? 0 : before(i).length());
+    }
     oneLine = width <= Page.WIDTH;
   }
 
@@ -51,8 +55,8 @@ final class ExerciseTable {
     if (oneLine) {
       page.line(INDENT + row(cells, 0));
     } else {
-      page.line(INDENT + cells[0] + " on " + cells[1] + " " + cells[2]);
-      page.line(INDENT + BETWEEN + row(cells, 3));
+      page.line(INDENT + cells[0] + " " + cells[1]);
+      page.line(INDENT + BETWEEN + row(cells, SETUP));
     }
     exercise
         .rehabilitation()
@@ -63,7 +67,7 @@ final class ExerciseTable {
     StringBuilder row = new StringBuilder();
     for (int i = from; i < cells.length; i++) {
       if (widths[i] > 0) {
-        row.append(row.length() == 0 ? "" : BETWEEN)
+        row.append(row.length() == 0 ? "" : before(i))
             .append(
                 RIGHT[i] ? Page.padLeft(cells[i], widths[i]) : Page.padRight(cells[i], widths[i]));
       }
@@ -71,10 +75,13 @@ final class ExerciseTable {
     return row.toString();
   }
 
+  private static String before(int column) {
+    return column == 0 ? "" : column < SETUP ? " " : BETWEEN;
+  }
+
   private static String[] cells(PlannedExercise exercise) {
     Setup setup = exercise.setup();
     return new String[] {
-      exercise.protocol(),
       setup.grip().name(),
       edge(setup),
       work(exercise.scheme()),
@@ -110,13 +117,13 @@ final class ExerciseTable {
     return Numbers.plain(time.getSeconds() + time.getNano() / 1e9, 1);
   }
 
-  /** Writes the rest between holds and between sets, as in {@code 3 s / 3 min}. */
+  /** Writes the rest between holds and between sets, as in {@code 3 s/3 min}. */
   private static String rest(Scheme scheme) {
     List<Duration> rests =
         List.of(scheme.restBetweenHolds(), scheme.restBetweenSets()).stream()
             .filter(r -> !r.isZero())
             .toList();
-    return rests.stream().map(ExerciseTable::time).collect(Collectors.joining(" / "));
+    return rests.stream().map(ExerciseTable::time).collect(Collectors.joining("/"));
   }
 
   /** Writes a time in the unit a coach would use. */

@@ -17,8 +17,11 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -33,17 +36,19 @@ import java.util.stream.Collectors;
 public final class SeasonText {
 
   private static final String LEGEND =
-      "An exercise reads: protocol, grip, edge; sets x holds x time; rest between holds / between"
-          + " sets; total load, what is added to or taken off body mass, share of the maximum.";
+      "Each line: grip and edge, sets x holds x time, rest between holds/sets, total load, kilos"
+          + " added to or taken off body mass, share of the maximum.";
 
   private final CompiledPlan compiled;
-  private final ExerciseTable table;
+  private final Map<String, ExerciseTable> tables = new HashMap<>();
   private final WeekNotes notes;
   private final Page page = new Page();
 
   private SeasonText(CompiledPlan compiled, Function<Finding, ReportedFinding> wording) {
     this.compiled = compiled;
-    table = new ExerciseTable(compiled);
+    compiled.sessions().stream()
+        .collect(Collectors.groupingBy(DatedSession::name))
+        .forEach((name, sessions) -> tables.put(name, new ExerciseTable(sessions)));
     notes = new WeekNotes(compiled, wording);
   }
 
@@ -191,10 +196,10 @@ public final class SeasonText {
     String time =
         compiled.athlete().climbing().stream()
             .filter(c -> c.hard() && c.day() == day.getDayOfWeek())
-            .map(c -> "  " + c.time().toMinutes() + " min")
+            .map(c -> ", " + c.time().toMinutes() + " min")
             .findFirst()
             .orElse("");
-    page.line(lead(day) + "climbing" + time + "  hard");
+    page.line(lead(day) + "climbing" + time + ", hard");
   }
 
   private void retest(DatedRetest retest) {
@@ -208,13 +213,20 @@ public final class SeasonText {
   }
 
   private void session(DatedSession session) {
-    page.line(
-        lead(session.date())
-            + session.name()
-            + "  "
+    String protocols =
+        session.exercises().stream()
+            .map(PlannedExercise::protocol)
+            .distinct()
+            .collect(Collectors.joining(", "));
+    page.wrapped(
+        lead(session.date()),
+        session.name()
+            + ", "
             + session.minutes()
             + " min"
-            + (session.hard() ? "  hard" : ""));
+            + (session.hard() ? ", hard" : "")
+            + (protocols.isEmpty() ? "" : ": " + protocols));
+    ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);
     }

@@ -1,0 +1,313 @@
+package gripwright.export;
+
+import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.finding.ReportedFinding;
+import gripwright.grip.Band;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFamily;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Hand;
+import gripwright.hand.Hands;
+import gripwright.hand.Joint;
+import gripwright.log.Log;
+import gripwright.plan.Block;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.Plan;
+import gripwright.plan.PlanWeek;
+import gripwright.plan.PlannedExercise;
+import gripwright.plan.PlannedExercise.Derivation;
+import gripwright.plan.PlannedExercise.LoadedStep;
+import gripwright.plan.PlannedExercise.Maximum;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A short season put together by hand, so that these tests hang on nothing but the records. */
+public final class Season {
+
+  public static final LocalDate FROM = LocalDate.of(2027, 1, 11);
+
+  public static final Grip HALF =
+      Grip.named("half-crimp")
+          .family(GripFamily.FOUR)
+          .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE)
+          .band(Finger.INDEX, Joint.PIP, Band.degrees(75, 105))
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(75, 105))
+          .band(Finger.RING, Joint.PIP, Band.degrees(75, 105))
+          .build();
+
+  public static final Grip DRAG =
+      Grip.named("three-finger-drag")
+          .family(GripFamily.OPEN)
+          .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING)
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(40.25, 70))
+          .build();
+
+  public static final Athlete SUNNIVA =
+      Athlete.named("sunniva")
+          .title("Sunniva of Skarvdal")
+          .born(LocalDate.of(1996, 5, 4))
+          .bodyMass(Load.ofKilograms(68.5))
+          .trained(40)
+          .ability(Ability.of(GradeScale.FRENCH, "7c"))
+          .hand(Hand.ofLength(Length.ofMillimetres(182)))
+          .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
+          .available(DayOfWeek.FRIDAY, Duration.ofMinutes(90))
+          .climbing(
+              new Athlete.ClimbingDay(DayOfWeek.SUNDAY, true, "hard", Duration.ofMinutes(150)))
+          .away(
+              new Athlete.Absence(
+                  LocalDate.of(2027, 1, 30),
+                  LocalDate.of(2027, 2, 8),
+                  Optional.of("a hut without a board")))
+          .edge(Length.ofMillimetres(20))
+          .edge(Length.ofMillimetres(15))
+          .added(Load.ofKilograms(1.25), Load.ofKilograms(40))
+          .assist(Load.ofKilograms(2), Load.ofKilograms(30))
+          .build();
+
+  public static final Plan THAW =
+      Plan.named("thaw")
+          .title("Before the thaw")
+          .athlete("sunniva")
+          .from(FROM)
+          .towards(LocalDate.of(2027, 2, 20), "granite at the fjord")
+          .block(Block.named("base", 4).session(SessionPlan.of("strength", 2)).build())
+          .build();
+
+  private Season() {}
+
+  private static ModelPath week(int week) {
+    return THAW.path().then("for", "sunniva").then("block", "base").then("week", week);
+  }
+
+  private static LocalDate day(int week, int day) {
+    return FROM.plusDays(7L * (week - 1) + day - 1);
+  }
+
+  /** Single hangs with something added. */
+  static PlannedExercise hangs(
+      int order, Grip grip, int sets, double total, double percent, ModelPath path) {
+    return exercise(
+        order,
+        "near-max",
+        Setup.of(grip, Length.ofMillimetres(20)),
+        new Scheme(
+            List.of(
+                new Scheme.Repeat(
+                    sets,
+                    Duration.ofMinutes(3),
+                    List.of(
+                        new Scheme.Hold(Duration.ofSeconds(10), new Level.OfMax(percent / 100)))))),
+        total,
+        OptionalDouble.of(percent),
+        path);
+  }
+
+  /** Repeaters on the drag with something taken off. */
+  static PlannedExercise repeaters(int order, ModelPath path) {
+    return exercise(
+        order,
+        "repeaters",
+        Setup.of(DRAG, Length.ofMillimetres(15)),
+        new Scheme(
+            List.of(
+                new Scheme.Repeat(
+                    3,
+                    Duration.ofSeconds(150),
+                    List.of(
+                        new Scheme.Repeat(
+                            6,
+                            Duration.ofSeconds(3),
+                            List.of(
+                                new Scheme.Hold(
+                                    Duration.ofSeconds(7),
+                                    new Level.Reserve(Duration.ofSeconds(5))))))))),
+        54.5,
+        OptionalDouble.empty(),
+        path);
+  }
+
+  /** One-handed lifts from the floor. */
+  static PlannedExercise lifts(int order, ModelPath path) {
+    return exercise(
+        order,
+        "lift",
+        new Setup(HALF, Length.ofMillimetres(20), Hands.LEFT, true),
+        new Scheme(
+            List.of(
+                new Scheme.Hold(Duration.ofMillis(2500), new Level.Total(Load.ofKilograms(30))))),
+        30,
+        OptionalDouble.empty(),
+        path);
+  }
+
+  private static PlannedExercise exercise(
+      int order,
+      String protocol,
+      Setup setup,
+      Scheme scheme,
+      double total,
+      OptionalDouble percent,
+      ModelPath path) {
+    List<LoadedStep> steps = new ArrayList<>();
+    for (Scheme.Step step : scheme.flat()) {
+      steps.add(
+          step instanceof Scheme.Hold hold
+              ? new LoadedStep(hold.seconds(), Optional.of(Load.ofKilograms(total)))
+              : new LoadedStep(((Scheme.Rest) step).time().toSeconds(), Optional.empty()));
+    }
+    return new PlannedExercise(
+        order,
+        protocol,
+        setup,
+        scheme,
+        steps,
+        percent,
+        percent.isPresent()
+            ? Optional.of(new Maximum(Load.ofKilograms(96.7301234), Load.ofKilograms(101.2)))
+            : Optional.empty(),
+        setup.lifting() ? Load.ZERO : SUNNIVA.bodyMass(),
+        percent.orElse(0) >= 80,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(new Derivation("total", total, "kg", "rounded down to what can be built")),
+        path.then("exercise", order));
+  }
+
+  private static DatedSession session(int week, LocalDate date, boolean eased) {
+    String name = date.getDayOfWeek() == DayOfWeek.TUESDAY ? "strength" : "capacity";
+    ModelPath path = week(week).then("session", name).then("date", date.toString());
+    boolean tuesday = date.getDayOfWeek() == DayOfWeek.TUESDAY;
+    double percent = 84 + week * 0.5;
+    List<PlannedExercise> exercises =
+        tuesday
+            ? List.of(
+                hangs(1, HALF, eased ? 3 : 5, 80.0 + 1.25 * week, percent, path),
+                hangs(2, DRAG, eased ? 2 : 3, 65.5 + 1.25 * week, percent - 9, path))
+            : List.of(repeaters(1, path), lifts(2, path));
+    return new DatedSession(
+        date,
+        week,
+        "base",
+        week,
+        name,
+        tuesday ? 62 : 34,
+        tuesday,
+        eased,
+        SUNNIVA.bodyMass(),
+        "90 min free for 62 min",
+        exercises,
+        path);
+  }
+
+  /** Four weeks: two trained, one partly away, one eased; a test, climbing, findings. */
+  public static CompiledPlan thaw() {
+    List<DatedSession> sessions =
+        List.of(
+            session(1, day(1, 2), false),
+            session(1, day(1, 5), false),
+            session(2, day(2, 2), false),
+            session(3, day(3, 2), false),
+            session(3, day(3, 5), false),
+            session(4, day(5, 5).minusDays(7), true));
+    List<PlanWeek> weeks = new ArrayList<>();
+    for (int w = 1; w <= 4; w++) {
+      int number = w;
+      List<DatedSession> ofWeek = sessions.stream().filter(s -> s.week() == number).toList();
+      weeks.add(
+          new PlanWeek(
+              w,
+              "base",
+              w,
+              day(w, 1),
+              w == 4,
+              false,
+              ofWeek.stream().mapToDouble(DatedSession::timeUnderLoadSeconds).sum(),
+              ofWeek.stream().mapToDouble(DatedSession::loadIndex).sum(),
+              week(w)));
+    }
+    DatedRetest retest =
+        new DatedRetest(
+            day(2, 5),
+            2,
+            "base",
+            List.of(
+                Setup.of(HALF, Length.ofMillimetres(20)), Setup.of(DRAG, Length.ofMillimetres(15))),
+            Duration.ofSeconds(7),
+            "strength",
+            "no rested day was left",
+            THAW.path().then("retest", 1).then("week", 2));
+    return new CompiledPlan(
+        THAW,
+        SUNNIVA,
+        Log.empty("sunniva"),
+        sessions,
+        weeks,
+        List.of(retest),
+        List.of(day(1, 7), day(2, 7)),
+        findings());
+  }
+
+  private static List<Finding> findings() {
+    return List.of(
+        Finding.advice("plan.retest-displaces", THAW.path().then("retest", 1).then("week", 2)),
+        Finding.error("rule.weekly-rise", week(1))
+            .alsoAt(week(2))
+            .alsoAt(week(3).then("date", day(3, 2).toString()))
+            .waived("she comes from harder weeks elsewhere"),
+        Finding.warning("plan.waiver-unused", THAW.path().then("waiver", 1)));
+  }
+
+  /** A plan of one week in which nothing is done. */
+  public static CompiledPlan empty() {
+    Plan plan =
+        Plan.named("pause")
+            .athlete("sunniva")
+            .from(FROM)
+            .block(Block.named("rest", 1).build())
+            .build();
+    return new CompiledPlan(
+        plan,
+        SUNNIVA,
+        Log.empty("sunniva"),
+        List.of(),
+        List.of(new PlanWeek(1, "rest", 1, FROM, false, true, 0, 0, plan.path().then("week", 1))),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /** Puts a finding into words as short as will do. */
+  public static ReportedFinding worded(Finding finding) {
+    return new ReportedFinding(
+        finding.code(),
+        finding.severity(),
+        "the words of " + finding.code() + ", a sentence that may well be longer than one line is",
+        null,
+        "club/thaw.grip",
+        12,
+        3,
+        12,
+        9,
+        finding.rule().orElse(null),
+        finding.waivedBecause().orElse(null),
+        finding.place().toString());
+  }
+}

@@ -1,0 +1,98 @@
+package gripwright.export.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.export.Season;
+import gripwright.plan.Caution;
+import gripwright.plan.CompiledPlan;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+final class SeasonTextTest {
+
+  private static final Path GOLDEN = Path.of("src/test/resources/gripwright/export/text");
+
+  private static String text(CompiledPlan plan) {
+    return SeasonText.of(plan, Season::worded);
+  }
+
+  /** Compares with a file; {@code -Dgripwright.bless=true} rewrites it for review in a diff. */
+  private static void assertGolden(String name, String text) throws IOException {
+    Path file = GOLDEN.resolve(name);
+    if (Boolean.getBoolean("gripwright.bless")) {
+      Files.writeString(file, text);
+    }
+    assertEquals(Files.readString(file), text);
+  }
+
+  @Test
+  void aSeason() throws IOException {
+    assertGolden("thaw.txt", text(Season.thaw()));
+  }
+
+  @Test
+  void aPlanInWhichNothingIsDone() throws IOException {
+    assertGolden("pause.txt", text(Season.empty()));
+  }
+
+  @Test
+  void everyWeekFitsAScreen() {
+    for (String week : text(Season.thaw()).split("\n\n")) {
+      assertTrue(week.lines().count() <= 24, week);
+    }
+    text(Season.thaw())
+        .lines()
+        .forEach(
+            line -> {
+              assertTrue(line.length() <= 80, line);
+              assertEquals(line.stripTrailing(), line);
+            });
+  }
+
+  @Test
+  void theCautionsStandAtTheFoot() {
+    String text = text(Season.empty()).replaceAll("\\s+", " ");
+    int last = text.indexOf("nothing planned");
+    for (Caution caution : Caution.values()) {
+      int at = text.indexOf(caution.text());
+      assertTrue(at > last, caution.name());
+      last = at;
+    }
+  }
+
+  @Test
+  void nothingIsPromised() {
+    Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
+    assertFalse(promise.matcher(text(Season.thaw())).find());
+  }
+
+  @Test
+  void theSameInEveryLocaleAndTimeZone() {
+    String here = text(Season.thaw());
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(new Locale("tr", "TR"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+      assertEquals(here, text(Season.thaw()));
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertEquals(here, text(Season.thaw()));
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void aTitleCannotTalkToTheTerminal() {
+    assertEquals("a\uFFFD[31mb c", Page.clean("a\u001B[31mb\tc"));
+    assertEquals("\uFFFDcba", Page.clean("\u202Ecba"));
+  }
+}
