@@ -1,0 +1,212 @@
+package gripwright.export.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import gripwright.export.Season;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.finding.ReportedFinding;
+import gripwright.finding.Severity;
+import gripwright.plan.CompiledPlan;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+final class JsonDocumentsTest {
+
+  private static final Path SCHEMAS = Path.of("../../docs/schema");
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private static String schemaText(String name) throws IOException {
+    return Files.readString(SCHEMAS.resolve(name + ".schema.json"));
+  }
+
+  private static List<Error> against(String schema, String document) throws IOException {
+    Schema compiled =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(schemaText(schema), InputFormat.JSON);
+    return compiled.validate(
+        document,
+        InputFormat.JSON,
+        context -> context.executionConfig(config -> config.formatAssertionsEnabled(true)));
+  }
+
+  private static void assertValid(String schema, String document) throws IOException {
+    assertEquals(List.of(), against(schema, document));
+  }
+
+  private static PlanDocument document(CompiledPlan plan) {
+    return new PlanDocument(plan, plan.findings().stream().map(Season::worded).toList());
+  }
+
+  private static String thaw() {
+    PlanDocument document = document(Season.thaw());
+    return JsonDocuments.compiled(List.of(document), document.findings());
+  }
+
+  @Test
+  void everyDocumentKeepsItsSchema() throws IOException {
+    assertValid("compile", thaw());
+    assertValid("compile", JsonDocuments.compiled(List.of(document(Season.empty())), List.of()));
+    List<PlanDocument> two = List.of(document(Season.thaw()), document(Season.empty()));
+    assertValid("compile", JsonDocuments.compiled(two, two.get(0).findings()));
+    assertValid("compile", JsonDocuments.compiled(List.of(), List.of()));
+    for (List<ReportedFinding> findings : List.of(List.<ReportedFinding>of(), samples())) {
+      String json = JsonDocuments.findings(findings);
+      assertValid("compile", json);
+      assertValid("check", json);
+      assertValid("findings", json);
+    }
+  }
+
+  private static List<ReportedFinding> samples() {
+    ModelPath place = ModelPath.of("plan", "thaw");
+    ReportedFinding withoutText =
+        new ReportedFinding(
+            "name.unknown",
+            Severity.ERROR,
+            "unknown \"grip\"\n\u0001",
+            "did you mean ...?",
+            null,
+            0,
+            0,
+            0,
+            0,
+            null,
+            null,
+            null);
+    return List.of(
+        Season.worded(Finding.error("rule.short-rest-48", place).waived("a trip")),
+        Season.worded(Finding.advice("plan.load-modelled", place)),
+        withoutText);
+  }
+
+  @Test
+  void theSchemaRefusesWhatIsNotWritten() throws IOException {
+    String json = thaw();
+    assertFalse(against("compile", json.replace("\"hard\"", "\"heavy\"")).isEmpty());
+    assertFalse(against("compile", json.replace("2027-01-11", "11.1.2027")).isEmpty());
+    assertFalse(against("compile", json.replace("\"both\"", "\"two\"")).isEmpty());
+    assertFalse(against("check", json).isEmpty());
+  }
+
+  @Test
+  void everyFieldIsDescribedAndNoOtherIsAllowed() throws IOException {
+    for (String name : List.of("check", "compile", "findings")) {
+      look(name, MAPPER.readTree(schemaText(name)));
+    }
+  }
+
+  private static void look(String where, JsonNode schema) {
+    if (schema.has("properties")) {
+      assertTrue(schema.has("description"), where);
+      assertFalse(schema.get("additionalProperties").asBoolean(true), where);
+      schema
+          .get("properties")
+          .properties()
+          .forEach(
+              field ->
+                  assertTrue(
+                      field.getValue().has("description") || field.getValue().has("$ref"),
+                      where + "/" + field.getKey()));
+    }
+    schema
+        .properties()
+        .forEach(
+            field -> {
+              if (field.getValue().isContainerNode()) {
+                look(where + "/" + field.getKey(), field.getValue());
+              }
+            });
+  }
+
+  @Test
+  void theFindingIsTheSameInEverySchema() throws IOException {
+    JsonNode finding = MAPPER.readTree(schemaText("findings")).at("/$defs/finding");
+    assertEquals(finding, MAPPER.readTree(schemaText("check")).at("/$defs/finding"));
+    assertEquals(finding, MAPPER.readTree(schemaText("compile")).at("/$defs/finding"));
+  }
+
+  @Test
+  void numbersAreRoundedAndPlain() throws IOException {
+    JsonNode exercise = MAPPER.readTree(thaw()).at("/sessions/0/exercises/0");
+    assertEquals("81.25", exercise.get("totalLoadKg").asText());
+    assertEquals("12.75", exercise.get("addedKg").asText());
+    assertEquals("96.7301", exercise.get("maxUsedKg").asText());
+    assertEquals("84.5", exercise.get("percentOfMax").asText());
+    // 81.25 kg for 5 x 10 s: 4062.5 kg s of 9.80665 N each, 39839.5 N s by hand
+    assertEquals("39839.5", exercise.get("impulseNs").asText());
+    assertTrue(exercise.get("fingers").get(3).get("pipFlexionDeg").isNull());
+    assertEquals("90", exercise.get("fingers").get(0).get("pipFlexionDeg").asText());
+    JsonNode drag = MAPPER.readTree(thaw()).at("/sessions/0/exercises/1/fingers/1");
+    assertEquals("55.1", drag.get("pipFlexionDeg").asText());
+    JsonNode lift = MAPPER.readTree(thaw()).at("/sessions/1/exercises/1");
+    assertEquals("2.5", lift.get("holdSeconds").asText());
+    assertEquals("left", lift.get("hands").asText());
+    assertTrue(lift.get("percentOfMax").isNull() && lift.get("maxUsedKg").isNull());
+  }
+
+  @Test
+  void fieldsStandInTheOrderOfTheSchema() throws IOException {
+    JsonNode schema = MAPPER.readTree(schemaText("compile")).get("$defs");
+    JsonNode json = MAPPER.readTree(thaw());
+    sameOrder(schema.get("plan"), json);
+    sameOrder(schema.get("session"), json.at("/sessions/0"));
+    sameOrder(schema.get("exercise"), json.at("/sessions/0/exercises/0"));
+    sameOrder(schema.get("week"), json.at("/weeks/0"));
+    sameOrder(schema.get("retest"), json.at("/retests/0"));
+    sameOrder(schema.get("finding"), json.at("/findings/0"));
+  }
+
+  private static void sameOrder(JsonNode schema, JsonNode written) {
+    assertEquals(
+        schema.get("properties").properties().stream().map(f -> f.getKey()).toList(),
+        written.properties().stream().map(f -> f.getKey()).toList());
+  }
+
+  @Test
+  void smallThingsStandOnOneLine() {
+    String json = thaw();
+    assertTrue(
+        json.contains(
+            "\n            {\"kind\": \"hold\", \"seconds\": 10, \"totalLoadKg\": 81.25},\n"),
+        json);
+    assertTrue(json.endsWith("\n}\n"), json);
+    assertFalse(json.contains("\r") || json.contains(" \n"), "blank at a line's end");
+  }
+
+  @Test
+  void theSameInEveryLocaleAndTimeZone() {
+    String here = thaw();
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(new Locale("tr", "TR"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+      assertEquals(here, thaw());
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void nothingIsPromised() {
+    Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
+    assertFalse(promise.matcher(thaw()).find());
+  }
+}
