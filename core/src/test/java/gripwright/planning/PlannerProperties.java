@@ -213,7 +213,7 @@ class PlannerProperties {
         later.findings().stream().map(Finding::code).toList());
   }
 
-  @Property(edgeCases = EdgeCasesMode.NONE)
+  @Property(edgeCases = EdgeCasesMode.NONE, maxDiscardRatio = 100)
   void strongerTestsNeverLowerALoad(
       @ForAll Season season, @ForAll @DoubleRange(min = 1, max = 2) double factor) {
     CompiledPlan plan = season.compile();

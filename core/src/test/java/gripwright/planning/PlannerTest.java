@@ -182,6 +182,38 @@ class PlannerTest {
     assertEquals(84, percents(plan).get(6), 1e-9);
   }
 
+  @Test
+  void nothingElseGetsHarderWhileALoadReturns() {
+    CompiledPlan plan =
+        compile(
+            Skarvdal.ylva().away(away(8, 21)).build(),
+            Skarvdal.tested(),
+            block(9, holds())
+                .advance(Advance.weekly(new Advance.SetsTo(9, 1)))
+                .ease(6, 0.6)
+                .build());
+    assertEquals(
+        List.of(
+            "1: 5 at 84",
+            "4: 5 at 67.2",
+            "5: 5 at 75.6",
+            "6: 3 at 75.6",
+            "7: 5 at 84",
+            "8: 6 at 84",
+            "9: 7 at 84"),
+        plan.weeks().stream()
+            .filter(w -> !plan.sessionsOf(w.number()).isEmpty())
+            .map(w -> w.number() + ": " + setsAndPercent(plan.sessionsOf(w.number()).get(0)))
+            .toList());
+  }
+
+  private static String setsAndPercent(DatedSession session) {
+    PlannedExercise exercise = session.exercises().get(0);
+    return exercise.scheme().sets()
+        + " at "
+        + gripwright.quantity.Numbers.plain(exercise.percentOfMax().orElseThrow(), 2);
+  }
+
   private static Athlete.Absence away(int fromDay, int toDay) {
     return new Athlete.Absence(
         LocalDate.of(2027, 3, fromDay), LocalDate.of(2027, 3, toDay), Optional.empty());
