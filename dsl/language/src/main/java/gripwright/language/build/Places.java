@@ -2,7 +2,6 @@ package gripwright.language.build;
 
 import gripwright.finding.ModelPath;
 import gripwright.language.check.Source;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,11 +22,6 @@ public final class Places {
 
   Places(Map<ModelPath, Source> sources) {
     this.sources = Map.copyOf(sources);
-  }
-
-  /** Returns a map with nothing in it that takes entries. */
-  static Map<ModelPath, Source> none() {
-    return new HashMap<>();
   }
 
   /** Returns where the thing a path leads to is written, or what it is part of. */

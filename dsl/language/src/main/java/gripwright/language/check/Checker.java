@@ -1,14 +1,38 @@
 package gripwright.language.check;
 
+import gripwright.athlete.Athlete;
+import gripwright.compare.Comparison;
+import gripwright.grip.Grip;
+import gripwright.language.check.Checked.CheckedLog;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.resolve.Declared;
+import gripwright.language.resolve.Names;
 import gripwright.language.resolve.Project;
+import gripwright.language.syntax.Declaration;
+import gripwright.plan.Plan;
+import gripwright.protocol.Protocol;
+import gripwright.rule.RuleSet;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.function.Function;
 
-/** Checks every declaration of a project and makes core objects of those that are in order. */
+/**
+ * Checks every declaration of a project and makes core objects of those that are in order. What
+ * others refer to is made first, whatever the order of the text.
+ */
 public final class Checker {
 
-  private Checker() {}
+  private final Names names;
+  private final boolean complete;
+  private final List<LocatedFinding> findings = new ArrayList<>();
+
+  private Checker(Project project) {
+    this.names = project.names();
+    this.complete = project.complete();
+  }
 
   /**
    * Checks a project.
@@ -17,15 +41,51 @@ public final class Checker {
    * @param standard the catalogue
    */
   public static Checked check(Project project, Standard standard) {
+    return new Checker(project).check(standard);
+  }
+
+  private Checked check(Standard standard) {
+    Known<Grip> grips = new Known<>("grip", complete);
+    grips.addAll(standard.grips());
+    make(grips, names.grips(), d -> GripCheck.check(d, grips, findings));
+    Known<Protocol> protocols = new Known<>("protocol", complete);
+    protocols.addAll(standard.protocols());
+    make(protocols, names.protocols(), d -> ProtocolCheck.check(d, findings));
+    Known<Athlete> athletes = new Known<>("athlete", complete);
+    make(athletes, names.athletes(), d -> AthleteCheck.check(d, grips, findings));
+    Known<RuleSet> ruleSets = new Known<>("rule set", complete);
+    make(ruleSets, names.ruleSets(), d -> Optional.empty());
+    Tables tables = new Tables(athletes, grips, protocols, ruleSets, Set.of());
+    Known<Plan> plans = new Known<>("plan", complete);
+    make(plans, names.plans(), d -> PlanCheck.check(d, tables, findings));
+    Known<Comparison> comparisons = new Known<>("comparison", complete);
+    make(comparisons, names.comparisons(), d -> CompareCheck.check(d, tables, findings));
+    List<CheckedLog> logs = new ArrayList<>();
+    Set<String> unsettled = new HashSet<>();
+    for (Declared<Declaration.Log> log : names.logs()) {
+      Optional<LogCheck.Result> result = LogCheck.check(log, tables, findings);
+      result.map(LogCheck.Result::log).ifPresent(logs::add);
+      result
+          .filter(r -> !r.settled())
+          .ifPresent(r -> unsettled.add(r.log().athlete()));
+    }
     return new Checked(
-        new TreeMap<>(),
-        new TreeMap<>(standard.grips()),
-        new TreeMap<>(standard.protocols()),
-        new TreeMap<>(),
-        new TreeMap<>(),
-        new TreeMap<>(),
-        List.of(),
-        Set.of(),
-        List.of());
+        athletes.made(),
+        grips.made(),
+        protocols.made(),
+        ruleSets.made(),
+        plans.made(),
+        comparisons.made(),
+        logs,
+        unsettled,
+        findings);
+  }
+
+  private static <D extends Declaration, T> void make(
+      Known<T> known, List<Declared<D>> declared, Function<Declared<D>, Optional<T>> check) {
+    declared.forEach(d -> known.declare(d.name().text()));
+    for (Declared<D> each : declared) {
+      check.apply(each).ifPresent(object -> known.add(each.name().text(), object));
+    }
   }
 }

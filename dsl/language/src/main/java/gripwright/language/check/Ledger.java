@@ -4,7 +4,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.NearestName;
+import gripwright.language.finding.Nearest;
 import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Syntax;
@@ -97,7 +97,7 @@ final class Ledger {
 
   /** Takes down a name that is not known, with the nearest one that is. */
   void unknown(Word word, String kind, Collection<String> known) {
-    Optional<String> nearest = NearestName.nearest(word.text(), known);
+    Optional<String> nearest = Nearest.to(word.text(), known);
     if (nearest.isPresent()) {
       error(word, "name.unknown", "kind", kind, "name", word.text(), "suggestion", nearest.get());
     } else if (!known.isEmpty() && known.size() <= FEW) {

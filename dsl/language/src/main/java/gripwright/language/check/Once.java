@@ -33,6 +33,11 @@ final class Once {
     return first(item, "statement", keyword);
   }
 
+  /** Notes a statement that may be written several times. */
+  void seen(Syntax item, String keyword) {
+    seen.putIfAbsent("statement " + keyword, item);
+  }
+
   /** Tells whether a statement of a keyword was seen. */
   boolean has(String keyword) {
     return seen.containsKey("statement " + keyword);

@@ -3,7 +3,7 @@ package gripwright.language.resolve;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.NearestName;
+import gripwright.language.finding.Nearest;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Word;
@@ -93,7 +93,7 @@ final class NameTable {
     String code = replaces ? "name.replaces-nothing" : "name.replaces";
     Finding finding =
         Finding.error(code, ModelPath.of(kind, name)).with("kind", kind).with("name", name);
-    Optional<String> nearest = replaces ? NearestName.nearest(name, standard) : Optional.empty();
+    Optional<String> nearest = replaces ? Nearest.to(name, standard) : Optional.empty();
     findings.add(
         LocatedFinding.at(
             declared.file().source(),

@@ -1,0 +1,239 @@
+package gripwright.language.check;
+
+import gripwright.grip.Grip;
+import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.BlockPart;
+import gripwright.language.syntax.Expr;
+import gripwright.language.syntax.PlanItem.BlockItem;
+import gripwright.language.syntax.Word;
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.SessionPlan;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Checks a block of a plan. */
+final class BlockCheck {
+
+  private final PlanScope scope;
+  private final Ledger ledger;
+  private final Amounts amounts;
+  private final Defaults defaults;
+
+  BlockCheck(PlanScope scope, Defaults defaults) {
+    this.scope = scope;
+    this.ledger = scope.ledger();
+    this.amounts = new Amounts(ledger);
+    this.defaults = defaults;
+  }
+
+  /** Returns the block, or nothing and findings. */
+  Optional<Block> check(BlockItem item) {
+    Optional<Integer> weeks = amounts.weeks(item.length(), Slot.BLOCK);
+    ledger.spoilIf(item.damaged());
+    Optional<Block.Content> base = content(item, item.parts(), weeks, item.damaged());
+    Map<String, Block.Content> only = new HashMap<>();
+    OnlyFor onlyFor = new OnlyFor(scope);
+    for (BlockPart part : item.parts()) {
+      if (part instanceof BlockPart.BlockOnlyFor own) {
+        List<String> athletes = onlyFor.athletes(own.athletes());
+        ledger.spoilIf(own.damaged());
+        nested(own);
+        content(item, Overrides.block(item.parts(), own), weeks, item.damaged() || own.damaged())
+            .ifPresent(content -> athletes.forEach(athlete -> only.put(athlete, content)));
+      }
+    }
+    if (!ledger.sound() || weeks.isEmpty() || base.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Block(item.name().text(), weeks.get(), base.get(), only));
+  }
+
+  private void nested(BlockPart.BlockOnlyFor own) {
+    for (BlockPart part : own.parts()) {
+      if (part instanceof BlockPart.BlockOnlyFor) {
+        ledger.error(part, "value.misplaced", "what", "only for");
+      }
+    }
+  }
+
+  private Optional<Block.Content> content(
+      BlockItem item, List<BlockPart> parts, Optional<Integer> weeks, boolean damaged) {
+    Defaults inner = defaults.within(ledger, parts);
+    Optional<List<SessionPlan>> sessions = sessions(item, parts, inner, damaged);
+    Optional<Set<String>> trained = sessions.map(BlockCheck::trained);
+    List<Advance> advances = advances(parts, trained);
+    List<Block.Ease> eases = eases(parts, weeks);
+    List<Block.Introduction> introductions = introductions(parts, trained);
+    return sessions.map(
+        made -> new Block.Content(made, advances, eases, introductions));
+  }
+
+  private Optional<List<SessionPlan>> sessions(
+      BlockItem item, List<BlockPart> parts, Defaults inner, boolean damaged) {
+    Once once = new Once(ledger);
+    List<SessionPlan> sessions = new ArrayList<>();
+    boolean sound = true;
+    boolean any = false;
+    for (BlockPart part : parts) {
+      if (part instanceof BlockPart.SessionItem session) {
+        any = true;
+        once.first(session.name(), "session", session.name().text());
+        Optional<SessionPlan> made = new SessionCheck(scope, inner).check(session);
+        made.ifPresent(sessions::add);
+        sound &= made.isPresent();
+      }
+    }
+    if (!any && !damaged) {
+      ledger.error(
+          item.name(),
+          "value.missing",
+          "kind",
+          "block",
+          "name",
+          item.name().text(),
+          "missing",
+          "`session`");
+    }
+    return any && sound ? Optional.of(sessions) : Optional.empty();
+  }
+
+  /** Returns the names of the grips that are trained, for anybody. */
+  private static Set<String> trained(List<SessionPlan> sessions) {
+    Set<String> trained = new TreeSet<>();
+    for (SessionPlan session : sessions) {
+      List<SessionPlan.Content> contents = new ArrayList<>(session.only().values());
+      contents.add(session.content());
+      for (SessionPlan.Content content : contents) {
+        content.exercises().forEach(exercise -> trained.addAll(grips(exercise.target())));
+      }
+    }
+    return trained;
+  }
+
+  private static List<String> grips(Exercise.Target target) {
+    return target instanceof Exercise.On on
+        ? List.of(on.grip().name())
+        : ((Exercise.BestOf) target).grips().stream().map(Grip::name).toList();
+  }
+
+  private boolean isTrained(Word grip, Optional<Set<String>> trained) {
+    if (trained.isEmpty() || trained.get().contains(grip.text())) {
+      return true;
+    }
+    ledger.error(
+        grip,
+        "value.not-trained",
+        "grip",
+        grip.text(),
+        "trained",
+        String.join(", ", trained.get()));
+    return false;
+  }
+
+  private List<Advance> advances(List<BlockPart> parts, Optional<Set<String>> trained) {
+    List<Advance> advances = new ArrayList<>();
+    List<BlockPart.AdvanceItem> before = new ArrayList<>();
+    for (BlockPart part : parts) {
+      if (part instanceof BlockPart.AdvanceItem item) {
+        Word on = item.on();
+        if (on != null && scope.grips().find(ledger, on).isPresent()) {
+          isTrained(on, trained);
+        }
+        before.stream()
+            .filter(other -> meets(other, item))
+            .findFirst()
+            .ifPresent(
+                other ->
+                    ledger.errorBeside(
+                        item, other, "first-written-here", "value.advance-twice"));
+        before.add(item);
+        new AdvanceCheck(ledger).check(item).ifPresent(advances::add);
+      }
+    }
+    return advances;
+  }
+
+  private static boolean meets(BlockPart.AdvanceItem first, BlockPart.AdvanceItem second) {
+    Word on = first.on();
+    Word other = second.on();
+    return on == null || other == null || on.text().equals(other.text());
+  }
+
+  private List<Block.Ease> eases(List<BlockPart> parts, Optional<Integer> weeks) {
+    List<Block.Ease> eases = new ArrayList<>();
+    Once once = new Once(ledger);
+    for (BlockPart part : parts) {
+      if (part instanceof BlockPart.EaseItem item) {
+        Optional<Double> share = amounts.base(item.share(), Slot.EASE);
+        for (Amount written : item.weeks()) {
+          Optional<Integer> week = amounts.count(written, Slot.WEEK);
+          if (week.isPresent() && once.first(written, "eased week", week.get().toString())) {
+            within(written, week.get(), weeks);
+            share.ifPresent(s -> eases.add(new Block.Ease(week.get(), s)));
+          }
+        }
+      }
+    }
+    return eases;
+  }
+
+  private void within(Amount written, int week, Optional<Integer> weeks) {
+    if (weeks.isPresent() && week > weeks.get()) {
+      ledger.error(written, "value.week", "week", week, "weeks", weeks.get());
+    }
+  }
+
+  private List<Block.Introduction> introductions(
+      List<BlockPart> parts, Optional<Set<String>> trained) {
+    List<Block.Introduction> introductions = new ArrayList<>();
+    Once once = new Once(ledger);
+    for (BlockPart part : parts) {
+      if (part instanceof BlockPart.IntroduceItem item) {
+        Optional<Grip> grip = scope.grips().find(ledger, item.grip());
+        boolean first = once.first(item.grip(), "introduced grip", item.grip().text());
+        Optional<Double> from = from(item.from());
+        Optional<Integer> over = amounts.weeks(item.over(), Slot.RAMP);
+        if (grip.isPresent()
+            && isTrained(item.grip(), trained)
+            && first
+            && from.isPresent()
+            && over.isPresent()) {
+          introductions.add(new Block.Introduction(grip.get(), from.get(), over.get()));
+        }
+      }
+    }
+    return introductions;
+  }
+
+  private Optional<Double> from(Expr from) {
+    Values values = new Values(ledger);
+    if (from instanceof Expr.PercentOfMax percent) {
+      return values.ofMax(percent);
+    }
+    if (from instanceof Amount amount) {
+      values.level(amount).ifPresent(level -> noShare(from));
+    } else {
+      noShare(from);
+    }
+    return Optional.empty();
+  }
+
+  private void noShare(Expr from) {
+    ledger.error(
+        from,
+        "type.mismatch",
+        "slot",
+        "the start of a ramp",
+        "expected",
+        "a share of the maximum",
+        "found",
+        from instanceof Amount ? "a load" : Values.inWords(from));
+  }
+}

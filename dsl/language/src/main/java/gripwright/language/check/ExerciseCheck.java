@@ -1,0 +1,97 @@
+package gripwright.language.check;
+
+import gripwright.grip.Grip;
+import gripwright.language.syntax.Parameter;
+import gripwright.language.syntax.SessionPart.DoItem;
+import gripwright.language.syntax.Target;
+import gripwright.language.syntax.Word;
+import gripwright.plan.Exercise;
+import gripwright.plan.Exercise.Weights;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Protocol;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Checks one {@code do} line. */
+final class ExerciseCheck {
+
+  private final PlanScope scope;
+  private final Ledger ledger;
+
+  ExerciseCheck(PlanScope scope) {
+    this.scope = scope;
+    this.ledger = scope.ledger();
+  }
+
+  /** Returns the exercise, or nothing and findings. */
+  Optional<Exercise> check(DoItem item, Optional<Weights> weights) {
+    Optional<Protocol> protocol = scope.protocols().find(ledger, item.protocol());
+    Optional<Map<String, Argument>> with =
+        protocol.flatMap(p -> arguments(item, p, new Once(ledger)));
+    Optional<Exercise.Target> target = target(item.target(), weights);
+    Optional<SetupCheck.Place> setup = SetupCheck.check(ledger, item.setup());
+    if (protocol.isEmpty() || with.isEmpty() || target.isEmpty() || setup.isEmpty()) {
+      return Optional.empty();
+    }
+    long size = Expansion.of(protocol.get(), with.get());
+    if (size > Expansion.MOST_STEPS) {
+      Expansion.report(ledger, item.protocol(), size);
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Exercise(
+            protocol.get(),
+            with.get(),
+            target.get(),
+            setup.get().edge(),
+            setup.get().hands(),
+            setup.get().lifting(),
+            AthleteCheck.note(item.rehabilitation())));
+  }
+
+  private Optional<Map<String, Argument>> arguments(DoItem item, Protocol protocol, Once once) {
+    Map<String, Argument> with = new LinkedHashMap<>();
+    Set<String> holds = Expansion.holdParameters(protocol);
+    boolean sound = true;
+    for (Parameter parameter : item.with()) {
+      String name = parameter.name().text();
+      Argument usual = protocol.parameters().get(name);
+      if (usual == null) {
+        ledger.unknown(parameter.name(), "parameter", protocol.parameters().keySet());
+        sound = false;
+        continue;
+      }
+      boolean first = once.first(parameter.name(), "parameter", name);
+      Optional<Argument> value =
+          new Values(ledger)
+              .argument(parameter.value(), name, Values.Kind.of(usual), holds.contains(name));
+      value.ifPresent(v -> with.put(name, v));
+      sound &= first && value.isPresent();
+    }
+    return sound ? Optional.of(with) : Optional.empty();
+  }
+
+  private Optional<Exercise.Target> target(Target target, Optional<Weights> weights) {
+    if (target instanceof Target.OnGrip on) {
+      return scope.grips().find(ledger, on.grip()).map(Exercise.On::new);
+    }
+    Target.BestOf best = (Target.BestOf) target;
+    List<Grip> grips = new ArrayList<>();
+    Once once = new Once(ledger);
+    boolean sound = true;
+    for (Word word : best.grips()) {
+      Optional<Grip> grip = scope.grips().find(ledger, word);
+      grip.ifPresent(grips::add);
+      sound &= once.first(word, "grip", word.text()) && grip.isPresent();
+    }
+    if (sound && grips.size() < 2) {
+      ledger.error(best, "value.best-of");
+      return Optional.empty();
+    }
+    return sound ? Optional.of(new Exercise.BestOf(grips, weights)) : Optional.empty();
+  }
+}

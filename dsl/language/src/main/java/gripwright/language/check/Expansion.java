@@ -1,0 +1,115 @@
+package gripwright.language.check;
+
+import gripwright.language.syntax.Syntax;
+import gripwright.plan.Block;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Protocol.Part;
+import gripwright.protocol.Term;
+import java.time.Duration;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** How many holds and rests come of a protocol or plan, reckoned without writing them out. */
+final class Expansion {
+
+  /** The most holds and rests that one exercise may have. */
+  static final long MOST_STEPS = 10_000;
+
+  /** The most holds and rests that a plan may have in all its weeks, for all its athletes. */
+  static final long MOST_IN_PLAN = 10_000_000;
+
+  /** A number no sum goes beyond, so that none overflows. */
+  private static final long ENDLESS = 1L << 40;
+
+  private Expansion() {}
+
+  /** Returns how many holds and rests a protocol has with these values for its parameters. */
+  static long of(Protocol protocol, Map<String, Argument> with) {
+    return size(protocol.steps(), protocol, with);
+  }
+
+  /** Returns the most holds and rests that a block has for one athlete. */
+  static long of(Block block) {
+    long most = of(block.content());
+    for (Block.Content content : block.only().values()) {
+      most = Math.max(most, of(content));
+    }
+    return Math.min(ENDLESS, block.weeks() * most);
+  }
+
+  private static long of(Block.Content content) {
+    long week = 0;
+    for (SessionPlan session : content.sessions()) {
+      long most = of(session.content());
+      for (SessionPlan.Content own : session.only().values()) {
+        most = Math.max(most, of(own));
+      }
+      week += session.perWeek() * most;
+    }
+    return week;
+  }
+
+  private static long of(SessionPlan.Content content) {
+    return content.exercises().stream().mapToLong(e -> of(e.protocol(), e.with())).sum();
+  }
+
+  private static long size(
+      List<Part> parts, Protocol protocol, Map<String, Argument> with) {
+    long size = 0;
+    for (Part part : parts) {
+      if (part instanceof Part.Repeat repeat) {
+        long once = size(repeat.steps(), protocol, with) + 1;
+        size += Math.min(ENDLESS, once * times(repeat.times(), protocol, with));
+      } else {
+        size++;
+      }
+      size = Math.min(ENDLESS, size);
+    }
+    return size;
+  }
+
+  private static long times(
+      Term<Integer> times, Protocol protocol, Map<String, Argument> with) {
+    if (times instanceof Term.Fixed<Integer> fixed) {
+      return fixed.value();
+    }
+    String name = ((Term.Given<Integer>) times).parameter();
+    Argument value = with.getOrDefault(name, protocol.parameters().get(name));
+    return value instanceof Argument.Count count ? count.times() : 1;
+  }
+
+  /** Returns the names of the parameters that say how long a hold is. */
+  static Set<String> holdParameters(Protocol protocol) {
+    Set<String> names = new HashSet<>();
+    collect(protocol.steps(), names);
+    return names;
+  }
+
+  private static void collect(List<Part> parts, Set<String> names) {
+    for (Part part : parts) {
+      if (part instanceof Part.Repeat repeat) {
+        collect(repeat.steps(), names);
+      } else if (part instanceof Part.Hold hold
+          && hold.time() instanceof Term.Given<Duration> given) {
+        names.add(given.parameter());
+      }
+    }
+  }
+
+  /** Reports work that is too much to write out. */
+  static void report(Ledger ledger, Syntax at, long size) {
+    ledger.error(
+        at,
+        "value.too-many",
+        "what",
+        "holds and rests",
+        "found",
+        size >= ENDLESS ? "more than a million million" : Long.toString(size),
+        "limit",
+        MOST_STEPS);
+  }
+}

@@ -1,0 +1,91 @@
+package gripwright.language.check;
+
+import gripwright.language.syntax.Word;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The objects of one kind that were made so far, and the names of those that could not be.
+ *
+ * @param <T> the kind
+ */
+final class Known<T> {
+
+  private final String kind;
+  private final boolean complete;
+  private final SortedMap<String, T> made = new TreeMap<>();
+  private final Set<String> broken = new HashSet<>();
+
+  /**
+   * Returns a table with nothing in it.
+   *
+   * @param kind what is in it, in a word or two
+   * @param complete false if there may be more in files that could not be read
+   */
+  Known(String kind, boolean complete) {
+    this.kind = kind;
+    this.complete = complete;
+  }
+
+  /** Notes a declaration of which nothing is made yet. */
+  void declare(String name) {
+    made.remove(name);
+    broken.add(name);
+  }
+
+  /** Adds what was made of a declaration. */
+  void add(String name, T object) {
+    made.put(name, object);
+    broken.remove(name);
+  }
+
+  /** Adds what the catalogue has. */
+  void addAll(SortedMap<String, T> standard) {
+    made.putAll(standard);
+  }
+
+  /** Returns everything that was made, by name. */
+  SortedMap<String, T> made() {
+    return Collections.unmodifiableSortedMap(made);
+  }
+
+  /** Returns every name, of what was made and of what could not be. */
+  Set<String> names() {
+    Set<String> names = new TreeSet<>(made.keySet());
+    names.addAll(broken);
+    return names;
+  }
+
+  /** Tells whether there is a declaration of a name, or may be one in a file that was not read. */
+  boolean declares(Ledger ledger, Word name) {
+    if (made.containsKey(name.text()) || broken.contains(name.text())) {
+      return true;
+    }
+    if (complete) {
+      ledger.unknown(name, kind, names());
+    } else {
+      ledger.spoil();
+    }
+    return false;
+  }
+
+  /**
+   * Returns the object of a name. A name that is not known is reported; one that is declared with a
+   * mistake is not, since the mistake was.
+   */
+  Optional<T> find(Ledger ledger, Word name) {
+    T object = made.get(name.text());
+    if (object != null) {
+      return Optional.of(object);
+    }
+    if (declares(ledger, name)) {
+      ledger.spoil();
+    }
+    return Optional.empty();
+  }
+}

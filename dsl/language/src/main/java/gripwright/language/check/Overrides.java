@@ -1,0 +1,55 @@
+package gripwright.language.check;
+
+import gripwright.language.syntax.BlockPart;
+import gripwright.language.syntax.Note;
+import gripwright.language.syntax.SessionPart;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What {@code only for} means: the statements inside stand in place of all outer statements of the
+ * same kind, for the athletes that are named.
+ *
+ * <p>One {@code do} line inside replaces every {@code do} line of the session, one {@code session}
+ * inside every session of the block, one {@code advance} every {@code advance}, and so on. Kinds that
+ * are not written inside stay as they are outside.
+ */
+public final class Overrides {
+
+  private Overrides() {}
+
+  /** Returns the statements of a block for the athletes of an {@code only for} in it. */
+  public static List<BlockPart> block(List<BlockPart> outer, BlockPart.BlockOnlyFor own) {
+    return merged(outer, own.parts(), BlockPart.BlockOnlyFor.class);
+  }
+
+  /** Returns the statements of a session for the athletes of an {@code only for} in it. */
+  public static List<SessionPart> session(
+      List<SessionPart> outer, SessionPart.SessionOnlyFor own) {
+    return merged(outer, own.parts(), SessionPart.SessionOnlyFor.class);
+  }
+
+  private static <T> List<T> merged(List<T> outer, List<T> own, Class<?> override) {
+    Set<Class<?>> replaced = new HashSet<>();
+    replaced.add(override);
+    for (T part : own) {
+      if (!(part instanceof Note)) {
+        replaced.add(part.getClass());
+      }
+    }
+    List<T> merged = new ArrayList<>();
+    for (T part : outer) {
+      if (!replaced.contains(part.getClass())) {
+        merged.add(part);
+      }
+    }
+    for (T part : own) {
+      if (!override.isInstance(part)) {
+        merged.add(part);
+      }
+    }
+    return merged;
+  }
+}

@@ -1,0 +1,229 @@
+package gripwright.language.check;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.ModelPath;
+import gripwright.grip.Grip;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.resolve.Declared;
+import gripwright.language.syntax.DateText;
+import gripwright.language.syntax.Declaration;
+import gripwright.language.syntax.PlanItem;
+import gripwright.language.syntax.Share;
+import gripwright.language.syntax.Text;
+import gripwright.language.syntax.Word;
+import gripwright.plan.Block;
+import gripwright.plan.Plan;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Checks a plan. */
+final class PlanCheck {
+
+  /** The most weeks that a plan may have: ten years. */
+  private static final int MOST_WEEKS = 520;
+
+  /** The most athletes that a plan may be for. */
+  private static final int MOST_ATHLETES = 1_000;
+
+  private final Declaration.Plan declaration;
+  private final Tables tables;
+  private final Ledger ledger;
+  private final Amounts amounts;
+  private final Once once;
+  private final Plan.Builder builder;
+  private final Set<String> athletes = new TreeSet<>();
+  private final List<String> ruleSets = new ArrayList<>();
+  private final List<PlanItem.BlockItem> blockItems;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private PlanCheck(
+      Declared<Declaration.Plan> declared, Tables tables, List<LocatedFinding> findings) {
+    this.declaration = declared.declaration();
+    this.tables = tables;
+    String name = declaration.name().text();
+    this.ledger = new Ledger(declared, ModelPath.of("plan", name), findings);
+    this.amounts = new Amounts(ledger);
+    this.once = new Once(ledger);
+    this.builder = Plan.named(name);
+    this.blockItems =
+        declaration.items().stream()
+            .filter(PlanItem.BlockItem.class::isInstance)
+            .map(PlanItem.BlockItem.class::cast)
+            .toList();
+  }
+
+  /** Returns the plan, or nothing and findings. */
+  static Optional<Plan> check(
+      Declared<Declaration.Plan> declared, Tables tables, List<LocatedFinding> findings) {
+    return new PlanCheck(declared, tables, findings).check();
+  }
+
+  private Optional<Plan> check() {
+    Text title = declaration.title();
+    if (title != null) {
+      builder.title(title.value());
+    }
+    ledger.spoilIf(declaration.damaged());
+    Optional<DateText> from = from();
+    declaration.items().forEach(item -> header(item, from));
+    Defaults defaults = Defaults.NONE.within(ledger, declaration.items());
+    defaults.warmUp().ifPresent(builder::warmUp);
+    defaults.restBetween().ifPresent(builder::restBetween);
+    defaults.weights().ifPresent(builder::weights);
+    PlanScope scope = new PlanScope(ledger, tables.grips(), tables.protocols(), athletes);
+    for (PlanItem.BlockItem block : blockItems) {
+      once.first(block.name(), "block", block.name().text());
+      new BlockCheck(scope, Defaults.NONE).check(block).ifPresent(blocks::add);
+    }
+    declaration.items().forEach(this::footer);
+    requireParts();
+    extent();
+    if (!ledger.sound()) {
+      return Optional.empty();
+    }
+    blocks.forEach(builder::block);
+    return Optional.of(builder.build());
+  }
+
+  private Optional<DateText> from() {
+    Optional<DateText> from = Optional.empty();
+    for (PlanItem item : declaration.items()) {
+      if (item instanceof PlanItem.FromItem first && once.first(first, "from")) {
+        from = Optional.of(first.date());
+        amounts.date(first.date()).ifPresent(builder::from);
+      }
+    }
+    return from;
+  }
+
+  private void header(PlanItem item, Optional<DateText> from) {
+    if (item instanceof PlanItem.ForItem list) {
+      once.first(list, "for");
+      list.athletes().forEach(word -> athlete(word, from));
+    } else if (item instanceof PlanItem.Towards towards) {
+      once.first(towards, "towards");
+      Optional<LocalDate> day = amounts.date(towards.date());
+      from.ifPresent(f -> amounts.inOrder(f, "the first day", towards.date(), "the goal"));
+      day.ifPresent(d -> builder.towards(new Plan.Goal(d, AthleteCheck.note(towards.goal()))));
+    } else if (item instanceof PlanItem.Demand demand) {
+      once.first(demand, "demand");
+      demand(demand);
+    } else if (item instanceof PlanItem.RulesItem rules) {
+      rules.names().forEach(this::ruleSet);
+    } else if (item instanceof PlanItem.WeeklyRise rise) {
+      once.first(rise, "weekly-rise");
+      amounts.base(rise.atMost(), Slot.WEEKLY_RISE).ifPresent(builder::weeklyRise);
+    }
+  }
+
+  private void athlete(Word word, Optional<DateText> from) {
+    boolean known = tables.athletes().declares(ledger, word);
+    if (!once.first(word, "athlete", word.text()) || !known) {
+      return;
+    }
+    athletes.add(word.text());
+    builder.athlete(word.text());
+    Athlete athlete = tables.athletes().made().get(word.text());
+    if (athlete != null && from.isPresent() && from.get().value().isBefore(athlete.born())) {
+      ledger.error(
+          word,
+          "value.date-order",
+          "date",
+          from.get().value(),
+          "what",
+          "the first day",
+          "other",
+          athlete.born(),
+          "otherWhat",
+          "the date of birth of " + word.text());
+    }
+  }
+
+  private void ruleSet(Word word) {
+    boolean known = tables.ruleSets().declares(ledger, word);
+    if (once.first(word, "rule set", word.text()) && known) {
+      ruleSets.add(word.text());
+      builder.rules(word.text());
+    }
+  }
+
+  private void demand(PlanItem.Demand demand) {
+    boolean known = true;
+    for (Share share : demand.shares()) {
+      known &= tables.grips().find(ledger, share.name()).isPresent();
+    }
+    Optional<Map<String, Double>> fractions =
+        new Shares(ledger).whole(demand, demand.shares(), "demand", "grip");
+    if (known && fractions.isPresent()) {
+      Map<String, Grip> grips = tables.grips().made();
+      fractions
+          .get()
+          .forEach(
+              (name, fraction) -> {
+                Grip grip = grips.get(name);
+                if (grip != null) {
+                  builder.demand(grip, fraction);
+                }
+              });
+    }
+  }
+
+  private void footer(PlanItem item) {
+    if (item instanceof PlanItem.RetestItem retest) {
+      retest(retest);
+    } else if (item instanceof PlanItem.WaiveItem waive) {
+      new WaiverCheck(ledger, blockItems, tables.rulesOf(ruleSets))
+          .check(waive)
+          .ifPresent(builder::waive);
+    }
+  }
+
+  private void retest(PlanItem.RetestItem retest) {
+    Optional<SetupCheck.Place> place = SetupCheck.check(ledger, retest.setup());
+    Optional<Duration> hold = amounts.time(retest.hold(), Slot.HOLD);
+    Optional<Integer> every = amounts.weeks(retest.every(), Slot.RETEST);
+    ledger.distinct(retest.grips(), "grip");
+    List<gripwright.grip.Setup> setups = new ArrayList<>();
+    for (Word word : retest.grips()) {
+      Optional<Grip> grip = tables.grips().find(ledger, word);
+      if (grip.isPresent() && place.isPresent()) {
+        setups.add(place.get().with(grip.get()));
+      }
+    }
+    if (hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
+      builder.retest(new Plan.Retest(setups, hold.get(), every.get()));
+    }
+  }
+
+  private void requireParts() {
+    if (!blockItems.isEmpty()) {
+      once.seen(declaration, "block");
+    }
+    once.require(declaration.name(), "plan", declaration.damaged(), "for", "from", "block");
+  }
+
+  private void extent() {
+    if (athletes.size() > MOST_ATHLETES) {
+      tooMany("athletes", athletes.size(), MOST_ATHLETES);
+    }
+    long weeks = blocks.stream().mapToLong(Block::weeks).sum();
+    if (weeks > MOST_WEEKS) {
+      tooMany("weeks", weeks, MOST_WEEKS);
+    }
+    long steps = athletes.size() * blocks.stream().mapToLong(Expansion::of).sum();
+    if (ledger.sound() && steps > Expansion.MOST_IN_PLAN) {
+      tooMany("holds and rests", steps, Expansion.MOST_IN_PLAN);
+    }
+  }
+
+  private void tooMany(String what, long found, long limit) {
+    ledger.error(
+        declaration.name(), "value.too-many", "what", what, "found", found, "limit", limit);
+  }
+}

@@ -1,0 +1,16 @@
+package gripwright.language.check;
+
+import gripwright.grip.Grip;
+import gripwright.protocol.Protocol;
+import java.util.Set;
+
+/**
+ * What the parts of a plan can refer to.
+ *
+ * @param ledger where mistakes of the plan are taken down
+ * @param grips grips
+ * @param protocols protocols
+ * @param athletes names of the plan's athletes
+ */
+record PlanScope(
+    Ledger ledger, Known<Grip> grips, Known<Protocol> protocols, Set<String> athletes) {}

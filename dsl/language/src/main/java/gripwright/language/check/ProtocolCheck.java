@@ -1,0 +1,251 @@
+package gripwright.language.check;
+
+import gripwright.finding.ModelPath;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.resolve.Declared;
+import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.Declaration;
+import gripwright.language.syntax.Expr;
+import gripwright.language.syntax.Parameter;
+import gripwright.language.syntax.ProtocolItem;
+import gripwright.language.syntax.Step;
+import gripwright.language.syntax.Text;
+import gripwright.language.syntax.Word;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Protocol.Part;
+import gripwright.protocol.Term;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Checks a protocol. */
+final class ProtocolCheck {
+
+  private final Declaration.Protocol declaration;
+  private final Ledger ledger;
+  private final Amounts amounts;
+  private final Values values;
+  private final Once once;
+  private final Protocol.Builder builder;
+  private final Map<String, Parameter> parameters = new LinkedHashMap<>();
+  private final Map<String, Argument> defaults = new LinkedHashMap<>();
+  private final Set<String> used = new HashSet<>();
+  private boolean damaged;
+
+  private ProtocolCheck(
+      Declared<Declaration.Protocol> declared, List<LocatedFinding> findings) {
+    this.declaration = declared.declaration();
+    String name = declaration.name().text();
+    this.ledger = new Ledger(declared, ModelPath.of("protocol", name), findings);
+    this.amounts = new Amounts(ledger);
+    this.values = new Values(ledger);
+    this.once = new Once(ledger);
+    this.builder = Protocol.named(name);
+    this.damaged = declaration.damaged();
+  }
+
+  /** Returns the protocol, or nothing and findings. */
+  static Optional<Protocol> check(
+      Declared<Declaration.Protocol> declared, List<LocatedFinding> findings) {
+    return new ProtocolCheck(declared, findings).check();
+  }
+
+  private Optional<Protocol> check() {
+    Text title = declaration.title();
+    if (title != null) {
+      builder.title(title.value());
+    }
+    declaration.items().forEach(this::item);
+    List<Step> steps = new ArrayList<>();
+    for (ProtocolItem item : declaration.items()) {
+      if (item instanceof Step step) {
+        steps.add(step);
+      }
+    }
+    List<Part> parts = parts(steps);
+    ledger.spoilIf(damaged);
+    if (steps.isEmpty() && !damaged) {
+      ledger.error(
+          declaration.name(),
+          "value.missing",
+          "kind",
+          "protocol",
+          "name",
+          declaration.name().text(),
+          "missing",
+          "`repeat` or `hold`");
+    }
+    unusedParameters();
+    if (!ledger.sound()) {
+      return Optional.empty();
+    }
+    parts.forEach(builder::step);
+    Protocol protocol = builder.build();
+    long size = Expansion.of(protocol, Map.of());
+    if (size > Expansion.MOST_STEPS) {
+      Expansion.report(ledger, declaration.name(), size);
+      return Optional.empty();
+    }
+    return Optional.of(protocol);
+  }
+
+  private void item(ProtocolItem item) {
+    if (item instanceof ProtocolItem.Aim aim) {
+      once.first(aim, "aim");
+      builder.aim(aim.aim().text());
+    } else if (item instanceof ProtocolItem.Given given) {
+      given.parameters().forEach(this::parameter);
+    }
+  }
+
+  private void parameter(Parameter parameter) {
+    String name = parameter.name().text();
+    if (!once.first(parameter.name(), "parameter", name)) {
+      return;
+    }
+    parameters.put(name, parameter);
+    values
+        .argument(parameter.value())
+        .ifPresent(
+            value -> {
+              defaults.put(name, value);
+              builder.given(name, value);
+            });
+  }
+
+  private List<Part> parts(List<Step> steps) {
+    List<Part> parts = new ArrayList<>();
+    for (Step step : steps) {
+      part(step).ifPresent(parts::add);
+    }
+    return parts;
+  }
+
+  private Optional<Part> part(Step step) {
+    if (step instanceof Step.HoldStep hold) {
+      Optional<Term<Duration>> time = time(hold.time(), Slot.HOLD);
+      Optional<Term<Level>> level = level(hold.level());
+      return both(time, level).map(x -> new Part.Hold(time.orElseThrow(), level.orElseThrow()));
+    }
+    if (step instanceof Step.RestStep rest) {
+      return time(rest.time(), Slot.REST).map(Part.Rest::new);
+    }
+    Step.RepeatStep repeat = (Step.RepeatStep) step;
+    Optional<Term<Integer>> times = times(repeat.times());
+    Expr resting = repeat.resting();
+    Optional<Term<Duration>> rest =
+        resting == null ? Optional.of(Term.of(Duration.ZERO)) : time(resting, Slot.REST);
+    List<Part> inner = parts(repeat.steps());
+    if (repeat.damaged()) {
+      damaged = true;
+      ledger.spoil();
+    } else if (repeat.steps().isEmpty()) {
+      ledger.error(
+          repeat, "value.missing", "kind", "repeat", "name", "repeat", "missing", "`hold`");
+    }
+    return both(times, rest)
+        .map(x -> new Part.Repeat(times.orElseThrow(), rest.orElseThrow(), inner));
+  }
+
+  private static Optional<Boolean> both(Optional<?> first, Optional<?> second) {
+    return first.isPresent() && second.isPresent() ? Optional.of(true) : Optional.empty();
+  }
+
+  private Optional<Term<Integer>> times(Expr value) {
+    if (value instanceof Amount amount) {
+      return amounts.count(amount, Slot.REPEATS).map(Term::of);
+    }
+    return given(value, Slot.REPEATS.toString(), Values.Kind.COUNT);
+  }
+
+  private Optional<Term<Duration>> time(Expr value, Slot slot) {
+    if (value instanceof Amount amount) {
+      return amounts.time(amount, slot).map(Term::of);
+    }
+    Optional<Term<Duration>> term = given(value, slot.toString(), Values.Kind.TIME);
+    if (slot == Slot.HOLD && term.isPresent() && term.get() instanceof Term.Given<?> given) {
+      Parameter parameter = parameters.get(given.parameter());
+      if (parameter != null && parameter.value() instanceof Amount amount) {
+        amounts.base(amount, Slot.HOLD);
+      }
+    }
+    return term;
+  }
+
+  private Optional<Term<Level>> level(Expr value) {
+    boolean named =
+        value instanceof Expr.PathExpr path
+            && path.words().size() == 1
+            && parameters.containsKey(path.words().get(0).text());
+    boolean other = value instanceof Expr.PathExpr && !Values.isBodyMass(value);
+    return named || other
+        ? given(value, "the level of a hold", Values.Kind.LEVEL)
+        : values.level(value).map(Term::of);
+  }
+
+  /** Returns a reference to a parameter of the right kind. */
+  private <T> Optional<Term<T>> given(Expr value, String slot, Values.Kind kind) {
+    if (!(value instanceof Expr.PathExpr path) || path.words().size() != 1) {
+      ledger.error(
+          value,
+          "type.mismatch",
+          "slot",
+          slot,
+          "expected",
+          kind + " or the name of a parameter",
+          "found",
+          Values.inWords(value));
+      return Optional.empty();
+    }
+    Word word = path.words().get(0);
+    Parameter parameter = parameters.get(word.text());
+    if (parameter == null) {
+      if (damaged) {
+        ledger.spoil();
+      } else {
+        ledger.unknown(word, "parameter", parameters.keySet());
+      }
+      return Optional.empty();
+    }
+    used.add(word.text());
+    Argument argument = defaults.get(word.text());
+    if (argument == null) {
+      return Optional.empty();
+    }
+    Values.Kind found = Values.Kind.of(argument);
+    if (found == kind) {
+      return Optional.of(Term.given(word.text()));
+    }
+    ledger.errorBeside(
+        word,
+        parameter.name(),
+        "given-here",
+        "type.mismatch",
+        "slot",
+        slot,
+        "expected",
+        kind,
+        "found",
+        found);
+    return Optional.empty();
+  }
+
+  private void unusedParameters() {
+    if (!ledger.sound()) {
+      return;
+    }
+    for (Parameter parameter : parameters.values()) {
+      if (!used.contains(parameter.name().text())) {
+        ledger.advice(
+            parameter.name(), "value.unused-parameter", "name", parameter.name().text());
+      }
+    }
+  }
+}

@@ -1,0 +1,44 @@
+package gripwright.language.check;
+
+import gripwright.athlete.Athlete;
+import gripwright.grip.Grip;
+import gripwright.protocol.Protocol;
+import gripwright.rule.Rule;
+import gripwright.rule.RuleSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What plans, logs and comparisons can refer to.
+ *
+ * @param athletes athletes
+ * @param grips grips
+ * @param protocols protocols
+ * @param ruleSets rule sets
+ * @param builtInRules names of the rules that every plan is held to
+ */
+record Tables(
+    Known<Athlete> athletes,
+    Known<Grip> grips,
+    Known<Protocol> protocols,
+    Known<RuleSet> ruleSets,
+    Set<String> builtInRules) {
+
+  /**
+   * Returns the names of all rules of a plan: those built in and those of its rule sets. Empty if
+   * not all are known, since a rule set has a mistake or stands in a file that was not read.
+   */
+  Optional<Set<String>> rulesOf(List<String> names) {
+    Set<String> rules = new TreeSet<>(builtInRules);
+    for (String name : names) {
+      RuleSet set = ruleSets.made().get(name);
+      if (set == null) {
+        return Optional.empty();
+      }
+      set.rules().stream().map(Rule::name).forEach(rules::add);
+    }
+    return Optional.of(rules);
+  }
+}
