@@ -10,6 +10,7 @@ import gripwright.language.resolve.Project;
 import gripwright.language.resolve.Resolver;
 import gripwright.language.resolve.SourceLoader;
 import gripwright.protocol.StandardProtocols;
+import gripwright.rule.StandardRules;
 import java.nio.file.Path;
 
 /**
@@ -21,7 +22,7 @@ import java.nio.file.Path;
 public final class Gripwright {
 
   private static final Standard CATALOGUE =
-      new Standard(StandardGrips.byName(), StandardProtocols.byName());
+      new Standard(StandardGrips.byName(), StandardProtocols.byName(), StandardRules.sets());
 
   private Gripwright() {}
 
@@ -75,13 +76,7 @@ public final class Gripwright {
   }
 
   static Reading read(String name, SourceLoader loader, ReadOptions options, Standard catalogue) {
-    Project project =
-        Resolver.resolve(
-            name,
-            loader,
-            options.limits(),
-            catalogue.grips().keySet(),
-            catalogue.protocols().keySet());
+    Project project = Resolver.resolve(name, loader, options.limits(), catalogue.names());
     Checked checked = Checker.check(project, catalogue);
     return new Reading(ModelBuilder.build(project, checked), project.mainRead(), options);
   }

@@ -7,7 +7,9 @@ import gripwright.language.syntax.Progress;
 import gripwright.plan.Advance;
 import gripwright.plan.Advance.Change;
 import gripwright.plan.Advance.Pace;
+import gripwright.quantity.Length;
 import gripwright.quantity.Unit;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -74,37 +76,29 @@ final class AdvanceCheck {
     }
     if (to == null) {
       ledger.error(
-          progress,
-          "value.missing",
-          "kind",
-          "advance",
-          "name",
-          variable,
-          "missing",
-          "`to`");
+          progress, "value.missing", "kind", "advance", "name", variable, "missing", "`to`");
       return Optional.empty();
     }
     return limited(variable, to, by);
   }
 
   private Optional<Change> limited(String variable, Amount to, Amount by) {
-    switch (variable) {
-      case "sets":
-        Optional<Integer> sets = amounts.count(to, Slot.SETS_LIMIT);
-        return amounts
-            .count(by, Slot.SETS_LIMIT)
-            .flatMap(step -> sets.map(limit -> new Advance.SetsTo(limit, step)));
-      case "hold":
-        var hold = amounts.time(to, Slot.HOLD);
-        return amounts
-            .time(by, Slot.HOLD)
-            .flatMap(step -> hold.map(limit -> new Advance.HoldTo(limit, step)));
-      default:
-        var edge = amounts.length(to, Slot.EDGE);
-        return amounts
-            .length(by, Slot.EDGE_STEP)
-            .flatMap(step -> edge.map(limit -> new Advance.EdgeTo(limit, step)));
+    if (variable.equals("sets")) {
+      Optional<Integer> sets = amounts.count(to, Slot.SETS_LIMIT);
+      return amounts
+          .count(by, Slot.SETS_LIMIT)
+          .flatMap(step -> sets.map(limit -> new Advance.SetsTo(limit, step)));
     }
+    if (variable.equals("hold")) {
+      Optional<Duration> hold = amounts.time(to, Slot.HOLD);
+      return amounts
+          .time(by, Slot.HOLD)
+          .flatMap(step -> hold.map(limit -> new Advance.HoldTo(limit, step)));
+    }
+    Optional<Length> edge = amounts.length(to, Slot.EDGE);
+    return amounts
+        .length(by, Slot.EDGE_STEP)
+        .flatMap(step -> edge.map(limit -> new Advance.EdgeTo(limit, step)));
   }
 
   private Optional<Pace> firstPace(Progress progress) {

@@ -14,11 +14,10 @@ import gripwright.hand.Sex;
 import gripwright.hand.Structure;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
-import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Declaration;
-import gripwright.language.syntax.Syntax;
 import gripwright.language.syntax.Text;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -93,14 +92,10 @@ final class AthleteCheck {
       ability.ifPresent(builder::ability);
     } else if (item instanceof AthleteItem.SexItem sex) {
       once.first(sex, "sex");
-      ledger
-          .word(sex.sex(), "sex", Sex::parse, Ledger.words(Sex.values()))
-          .ifPresent(builder::sex);
+      ledger.word(sex.sex(), "sex", Sex::parse, Ledger.words(Sex.values())).ifPresent(builder::sex);
     } else if (item instanceof AthleteItem.HandItem hand) {
       once.first(hand, "hand");
-      new HandCheck(ledger)
-          .check(hand)
-          .ifPresent(hands -> hands.forEach(builder::hand));
+      new HandCheck(ledger).check(hand).ifPresent(hands -> hands.forEach(builder::hand));
     } else {
       history(item);
     }
@@ -147,8 +142,7 @@ final class AthleteCheck {
     for (AthleteItem.FamiliarGrip grip : familiar.grips()) {
       boolean known = grips.declares(ledger, grip.grip());
       boolean first = once.first(grip.grip(), "familiar grip", grip.grip().text());
-      Optional<Experience> experience =
-          experience(grip.time(), familiar.asOf(), Slot.FAMILIAR);
+      Optional<Experience> experience = experience(grip.time(), familiar.asOf(), Slot.FAMILIAR);
       if (known && first && experience.isPresent()) {
         builder.familiar(new Familiarity(grip.grip().text(), experience.get()));
       }

@@ -58,7 +58,7 @@ final class BlockCheck {
   private void nested(BlockPart.BlockOnlyFor own) {
     for (BlockPart part : own.parts()) {
       if (part instanceof BlockPart.BlockOnlyFor) {
-        ledger.error(part, "value.misplaced", "what", "only for");
+        ledger.error(part, "value.misplaced", "what", "only for", "inside", "only for");
       }
     }
   }
@@ -71,8 +71,7 @@ final class BlockCheck {
     List<Advance> advances = advances(parts, trained);
     List<Block.Ease> eases = eases(parts, weeks);
     List<Block.Introduction> introductions = introductions(parts, trained);
-    return sessions.map(
-        made -> new Block.Content(made, advances, eases, introductions));
+    return sessions.map(made -> new Block.Content(made, advances, eases, introductions));
   }
 
   private Optional<List<SessionPlan>> sessions(
@@ -151,8 +150,7 @@ final class BlockCheck {
             .findFirst()
             .ifPresent(
                 other ->
-                    ledger.errorBeside(
-                        item, other, "first-written-here", "value.advance-twice"));
+                    ledger.errorBeside(item, other, "first-written-here", "value.advance-twice"));
         before.add(item);
         new AdvanceCheck(ledger).check(item).ifPresent(advances::add);
       }

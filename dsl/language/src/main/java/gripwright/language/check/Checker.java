@@ -55,7 +55,7 @@ public final class Checker {
     make(athletes, names.athletes(), d -> AthleteCheck.check(d, grips, findings));
     Known<RuleSet> ruleSets = new Known<>("rule set", complete);
     make(ruleSets, names.ruleSets(), d -> Optional.empty());
-    Tables tables = new Tables(athletes, grips, protocols, ruleSets, Set.of());
+    Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules());
     Known<Plan> plans = new Known<>("plan", complete);
     make(plans, names.plans(), d -> PlanCheck.check(d, tables, findings));
     Known<Comparison> comparisons = new Known<>("comparison", complete);
@@ -65,9 +65,7 @@ public final class Checker {
     for (Declared<Declaration.Log> log : names.logs()) {
       Optional<LogCheck.Result> result = LogCheck.check(log, tables, findings);
       result.map(LogCheck.Result::log).ifPresent(logs::add);
-      result
-          .filter(r -> !r.settled())
-          .ifPresent(r -> unsettled.add(r.log().athlete()));
+      result.filter(r -> !r.settled()).ifPresent(r -> unsettled.add(r.log().athlete()));
     }
     return new Checked(
         athletes.made(),

@@ -54,13 +54,7 @@ final class CompareCheck {
     declaration.items().forEach(this::item);
     ledger.spoilIf(declaration.damaged());
     once.require(
-        declaration.name(),
-        "comparison",
-        declaration.damaged(),
-        "for",
-        "on",
-        "between",
-        "measure");
+        declaration.name(), "comparison", declaration.damaged(), "for", "on", "between", "measure");
     declaration.items().forEach(this::matched);
     if (!ledger.sound() || athlete.isEmpty() || setup.isEmpty()) {
       return Optional.empty();
@@ -86,8 +80,7 @@ final class CompareCheck {
     } else if (item instanceof CompareItem.CompareOn on) {
       once.first(on, "on");
       Optional<Grip> grip = tables.grips().find(ledger, on.grip());
-      setup =
-          SetupCheck.check(ledger, on.setup()).flatMap(place -> grip.map(g -> place.with(g)));
+      setup = SetupCheck.check(ledger, on.setup()).flatMap(place -> grip.map(g -> place.with(g)));
     } else if (item instanceof CompareItem.CompareBetween between) {
       once.first(between, "between");
       between(between);

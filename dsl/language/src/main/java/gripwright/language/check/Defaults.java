@@ -20,8 +20,7 @@ record Defaults(
     Optional<Duration> warmUp, Optional<Duration> restBetween, Optional<Weights> weights) {
 
   /** Nothing is said. */
-  static final Defaults NONE =
-      new Defaults(Optional.empty(), Optional.empty(), Optional.empty());
+  static final Defaults NONE = new Defaults(Optional.empty(), Optional.empty(), Optional.empty());
 
   /** Returns what holds inside a body with these statements. */
   Defaults within(Ledger ledger, List<? extends Syntax> items) {

@@ -39,13 +39,7 @@ final class DoneCheck {
     }
     return Optional.of(
         new Done(
-            line.protocol().text(),
-            setup.get().with(grip.get()),
-            sets,
-            asked,
-            load,
-            effort,
-            pain));
+            line.protocol().text(), setup.get().with(grip.get()), sets, asked, load, effort, pain));
   }
 
   private void part(DonePart part, Once once) {

@@ -57,8 +57,7 @@ final class Expansion {
     return content.exercises().stream().mapToLong(e -> of(e.protocol(), e.with())).sum();
   }
 
-  private static long size(
-      List<Part> parts, Protocol protocol, Map<String, Argument> with) {
+  private static long size(List<Part> parts, Protocol protocol, Map<String, Argument> with) {
     long size = 0;
     for (Part part : parts) {
       if (part instanceof Part.Repeat repeat) {
@@ -72,8 +71,7 @@ final class Expansion {
     return size;
   }
 
-  private static long times(
-      Term<Integer> times, Protocol protocol, Map<String, Argument> with) {
+  private static long times(Term<Integer> times, Protocol protocol, Map<String, Argument> with) {
     if (times instanceof Term.Fixed<Integer> fixed) {
       return fixed.value();
     }

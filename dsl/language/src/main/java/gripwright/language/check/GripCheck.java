@@ -115,8 +115,7 @@ final class GripCheck {
               .map(item -> ((GripItem.Family) item).family())
               .findFirst()
               .orElse(declaration.name());
-      ledger.error(
-          at, "value.family", "family", family.get(), "count", fingers.size());
+      ledger.error(at, "value.family", "family", family.get(), "count", fingers.size());
     }
   }
 
@@ -124,7 +123,9 @@ final class GripCheck {
     for (GripItem item : declaration.items()) {
       if (item instanceof GripItem.FingerBands of) {
         Optional<Finger> finger = words.finger(of.finger());
-        if (finger.isPresent() && fingersClear && once.has("fingers")
+        if (finger.isPresent()
+            && fingersClear
+            && once.has("fingers")
             && !fingers.containsKey(finger.get())) {
           ledger.error(of.finger(), "value.idle-finger", "finger", finger.get());
           continue;
@@ -141,8 +142,7 @@ final class GripCheck {
     if (finger.isEmpty() || joint.isEmpty()) {
       return;
     }
-    boolean first =
-        once.first(written.joint(), finger.get() + " joint", joint.get().word());
+    boolean first = once.first(written.joint(), finger.get() + " joint", joint.get().word());
     if (band.isPresent() && first && possible(joint.get(), band.get(), written.range())) {
       builder.band(finger.get(), joint.get(), band.get());
     }

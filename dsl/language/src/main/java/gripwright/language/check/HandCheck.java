@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Checks the measures of a hand; what one side does not say is that of both. */
 final class HandCheck {
@@ -63,13 +64,12 @@ final class HandCheck {
       return Optional.of(hands);
     }
     if (ledger.sound()) {
-      ledger.error(
-          item, "value.missing", "kind", "hand", "name", "hand", "missing", "`length`");
+      ledger.error(item, "value.missing", "kind", "hand", "name", "hand", "missing", "`length`");
     }
     return Optional.empty();
   }
 
-  private Measures read(List<HandPart> parts, Map<Side, Measures> sides) {
+  private Measures read(List<HandPart> parts, @Nullable Map<Side, Measures> sides) {
     Measures measures = new Measures();
     Once once = new Once(ledger);
     for (HandPart part : parts) {
@@ -90,21 +90,19 @@ final class HandCheck {
     return measures;
   }
 
-  private void side(HandPart.HandSide side, Map<Side, Measures> sides, Once once) {
-    if (sides == NO_SIDES) {
-      ledger.error(side, "value.nested", "what", side.side().text());
+  private void side(HandPart.HandSide side, @Nullable Map<Side, Measures> sides, Once once) {
+    if (sides == null) {
+      ledger.error(side, "value.misplaced", "what", side.side().text(), "inside", "left or right");
       return;
     }
     Optional<Side> which =
         ledger.word(side.side(), "side", Side::parse, Ledger.words(Side.values()));
     if (which.isPresent() && once.first(side.side(), "side", which.get().word())) {
-      Measures measures = read(side.parts(), NO_SIDES);
+      Measures measures = read(side.parts(), null);
       measures.damaged = side.damaged();
       sides.put(which.get(), measures);
     }
   }
-
-  private static final Map<Side, Measures> NO_SIDES = Map.of();
 
   private void bones(HandPart.FingerLengths lengths, Measures measures, Once once) {
     Optional<Finger> finger = finger(lengths.finger());

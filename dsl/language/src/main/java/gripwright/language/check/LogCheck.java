@@ -25,8 +25,8 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Checks a log. Each line stands for itself: one with a mistake is left out and the others are kept,
- * since a log is a record of what happened.
+ * Checks a log. Each line stands for itself: one with a mistake is left out and the others are
+ * kept, since a log is a record of what happened.
  */
 final class LogCheck {
 
@@ -70,8 +70,7 @@ final class LogCheck {
       Ledger ledger = new Ledger(declared, place, findings);
       Optional<LogEntry> entry = entry(ledger, line);
       if (entry.isPresent() && ledger.sound()) {
-        lines.add(
-            new Line(entry.get(), new Source(declared.file().source(), declared.span(line))));
+        lines.add(new Line(entry.get(), new Source(declared.file().source(), declared.span(line))));
       } else if (line instanceof LogLine.TestLine) {
         settled = false;
       }
@@ -117,8 +116,7 @@ final class LogCheck {
     return pain(ledger, (LogLine.PainLine) line, date);
   }
 
-  private Optional<LogEntry> test(
-      Ledger ledger, LogLine.TestLine test, Optional<LocalDate> date) {
+  private Optional<LogEntry> test(Ledger ledger, LogLine.TestLine test, Optional<LocalDate> date) {
     Optional<Grip> grip = tables.grips().find(ledger, test.grip());
     Optional<SetupCheck.Place> setup = SetupCheck.check(ledger, test.setup());
     Optional<StrengthTest.Result> result = new TestCheck(ledger).check(test.result());

@@ -13,8 +13,8 @@ import java.util.Set;
  * same kind, for the athletes that are named.
  *
  * <p>One {@code do} line inside replaces every {@code do} line of the session, one {@code session}
- * inside every session of the block, one {@code advance} every {@code advance}, and so on. Kinds that
- * are not written inside stay as they are outside.
+ * inside every session of the block, one {@code advance} every {@code advance}, and so on. Kinds
+ * that are not written inside stay as they are outside.
  */
 public final class Overrides {
 
@@ -26,8 +26,7 @@ public final class Overrides {
   }
 
   /** Returns the statements of a session for the athletes of an {@code only for} in it. */
-  public static List<SessionPart> session(
-      List<SessionPart> outer, SessionPart.SessionOnlyFor own) {
+  public static List<SessionPart> session(List<SessionPart> outer, SessionPart.SessionOnlyFor own) {
     return merged(outer, own.parts(), SessionPart.SessionOnlyFor.class);
   }
 

@@ -39,8 +39,7 @@ final class ProtocolCheck {
   private final Set<String> used = new HashSet<>();
   private boolean damaged;
 
-  private ProtocolCheck(
-      Declared<Declaration.Protocol> declared, List<LocatedFinding> findings) {
+  private ProtocolCheck(Declared<Declaration.Protocol> declared, List<LocatedFinding> findings) {
     this.declaration = declared.declaration();
     String name = declaration.name().text();
     this.ledger = new Ledger(declared, ModelPath.of("protocol", name), findings);
@@ -243,8 +242,7 @@ final class ProtocolCheck {
     }
     for (Parameter parameter : parameters.values()) {
       if (!used.contains(parameter.name().text())) {
-        ledger.advice(
-            parameter.name(), "value.unused-parameter", "name", parameter.name().text());
+        ledger.advice(parameter.name(), "value.unused-parameter", "name", parameter.name().text());
       }
     }
   }

@@ -68,7 +68,9 @@ final class SessionCheck {
             part,
             "value.misplaced",
             "what",
-            part instanceof SessionPart.Prefer ? "prefer" : "only for");
+            part instanceof SessionPart.Prefer ? "prefer" : "only for",
+            "inside",
+            "only for");
       }
     }
     content(item, Overrides.session(item.parts(), own), item.damaged() || own.damaged())
@@ -110,8 +112,7 @@ final class SessionCheck {
           "`do`");
     }
     return exercises.size() == written && written > 0
-        ? Optional.of(
-            new SessionPlan.Content(exercises, inner.warmUp(), inner.restBetween()))
+        ? Optional.of(new SessionPlan.Content(exercises, inner.warmUp(), inner.restBetween()))
         : Optional.empty();
   }
 

@@ -124,8 +124,7 @@ final class Values {
     if (kind == Kind.LEVEL && isLevel(value)) {
       return level(value).map(Argument.AtLevel::new);
     }
-    ledger.error(
-        value, "type.mismatch", "slot", slot, "expected", kind, "found", inWords(value));
+    ledger.error(value, "type.mismatch", "slot", slot, "expected", kind, "found", inWords(value));
     return Optional.empty();
   }
 
@@ -185,8 +184,7 @@ final class Values {
   private Optional<Level> total(Amount amount) {
     Unit unit = amount.unit();
     if (unit == Unit.PERCENT) {
-      ledger.error(
-          amount, "unit.percent-of-what", "percent", Numbers.plain(amount.value(), 6));
+      ledger.error(amount, "unit.percent-of-what", "percent", Numbers.plain(amount.value(), 6));
       return Optional.empty();
     }
     if (unit != null && !unit.dimension().equals(Dimension.MASS)) {

@@ -84,10 +84,11 @@ final class WaiverCheck {
     }
     Unit unit = block.get().length().unit();
     double weeks =
-        unit == null ? Double.MAX_VALUE : Unit.WEEK.fromBase(unit.toBase(block.get().length().value()));
+        unit == null
+            ? Double.MAX_VALUE
+            : Unit.WEEK.fromBase(unit.toBase(block.get().length().value()));
     if (week.get() > weeks) {
-      ledger.error(
-          written, "value.week", "week", week.get(), "weeks", (int) Math.floor(weeks));
+      ledger.error(written, "value.week", "week", week.get(), "weeks", (int) Math.floor(weeks));
     }
     return OptionalInt.of(week.get());
   }
@@ -140,8 +141,7 @@ final class WaiverCheck {
       }
     }
     if (most > 0 && number.get() > most) {
-      ledger.error(
-          written, "value.exercise", "exercise", number.get(), "exercises", most);
+      ledger.error(written, "value.exercise", "exercise", number.get(), "exercises", most);
     }
     return OptionalInt.of(number.get());
   }

@@ -75,8 +75,7 @@ final class Words {
   }
 
   Optional<Climbing> climbing(Word word) {
-    return ledger.word(
-        word, "kind of climbing", Climbing::parse, Ledger.words(Climbing.values()));
+    return ledger.word(word, "kind of climbing", Climbing::parse, Ledger.words(Climbing.values()));
   }
 
   /** Returns a side; empty without a finding where none is written. */
@@ -95,8 +94,7 @@ final class Words {
 
   /** Returns a grade. */
   Optional<Ability> ability(Expr.GradeLiteral grade) {
-    Optional<GradeScale> scale =
-        ledger.word(grade.scale(), "scale", GradeScale::parse, SCALES);
+    Optional<GradeScale> scale = ledger.word(grade.scale(), "scale", GradeScale::parse, SCALES);
     if (scale.isEmpty()) {
       return Optional.empty();
     }

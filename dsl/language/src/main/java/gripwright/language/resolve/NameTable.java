@@ -18,8 +18,7 @@ import java.util.Set;
 /** Gathers declarations by kind and name, and tells names that are taken. Not thread-safe. */
 final class NameTable {
 
-  private final Set<String> standardGrips;
-  private final Set<String> standardProtocols;
+  private final StandardNames standard;
   private final List<LocatedFinding> findings = new ArrayList<>();
   private final Map<ModelPath, Declared<?>> first = new HashMap<>();
 
@@ -31,9 +30,8 @@ final class NameTable {
   private final List<Declared<Declaration.Compare>> comparisons = new ArrayList<>();
   private final List<Declared<Declaration.Log>> logs = new ArrayList<>();
 
-  NameTable(Set<String> standardGrips, Set<String> standardProtocols) {
-    this.standardGrips = standardGrips;
-    this.standardProtocols = standardProtocols;
+  NameTable(StandardNames standard) {
+    this.standard = standard;
   }
 
   List<LocatedFinding> findings() {
@@ -45,18 +43,13 @@ final class NameTable {
       if (declaration instanceof Declaration.Athlete athlete) {
         athletes.add(named(file, athlete, athlete.name(), "athlete"));
       } else if (declaration instanceof Declaration.Grip grip) {
-        grips.add(
-            replacing(
-                named(file, grip, grip.name(), "grip"), "grip", grip.replaces(), standardGrips));
+        Declared<Declaration.Grip> named = named(file, grip, grip.name(), "grip");
+        grips.add(replacing(named, "grip", grip.replaces(), standard.grips()));
       } else if (declaration instanceof Declaration.Protocol protocol) {
-        protocols.add(
-            replacing(
-                named(file, protocol, protocol.name(), "protocol"),
-                "protocol",
-                protocol.replaces(),
-                standardProtocols));
+        Declared<Declaration.Protocol> named = named(file, protocol, protocol.name(), "protocol");
+        protocols.add(replacing(named, "protocol", protocol.replaces(), standard.protocols()));
       } else if (declaration instanceof Declaration.Rules rules) {
-        ruleSets.add(named(file, rules, rules.name(), "rules"));
+        ruleSets.add(builtIn(named(file, rules, rules.name(), "rule set")));
       } else if (declaration instanceof Declaration.Plan plan) {
         plans.add(named(file, plan, plan.name(), "plan"));
       } else if (declaration instanceof Declaration.Compare compare) {
@@ -70,7 +63,7 @@ final class NameTable {
   private <D extends Declaration> Declared<D> named(
       ParsedFile file, D declaration, Word name, String kind) {
     Declared<D> declared = new Declared<>(file, declaration, name, false);
-    ModelPath path = ModelPath.of(kind, name.text());
+    ModelPath path = ModelPath.of(kind.equals("rule set") ? "rules" : kind, name.text());
     Declared<?> other = first.putIfAbsent(path, declared);
     if (other == null) {
       return declared;
@@ -85,20 +78,36 @@ final class NameTable {
   }
 
   private <D extends Declaration> Declared<D> replacing(
-      Declared<D> declared, String kind, boolean replaces, Set<String> standard) {
+      Declared<D> declared, String kind, boolean replaces, Set<String> catalogue) {
     String name = declared.name().text();
-    if (declared.misnamed() || replaces == standard.contains(name)) {
+    if (declared.misnamed() || replaces == catalogue.contains(name)) {
       return declared;
     }
     String code = replaces ? "name.replaces-nothing" : "name.replaces";
     Finding finding =
         Finding.error(code, ModelPath.of(kind, name)).with("kind", kind).with("name", name);
-    Optional<String> nearest = replaces ? Nearest.to(name, standard) : Optional.empty();
+    Optional<String> nearest = replaces ? Nearest.to(name, catalogue) : Optional.empty();
     findings.add(
         LocatedFinding.at(
             declared.file().source(),
             declared.span(declared.name()),
             nearest.map(n -> finding.with("suggestion", n)).orElse(finding)));
+    return declared.withWrongName();
+  }
+
+  private Declared<Declaration.Rules> builtIn(Declared<Declaration.Rules> declared) {
+    String name = declared.name().text();
+    if (declared.misnamed() || !standard.ruleSets().contains(name)) {
+      return declared;
+    }
+    findings.add(
+        LocatedFinding.at(
+            declared.file().source(),
+            declared.span(declared.name()),
+            Finding.error("name.replaces", ModelPath.of("rules", name))
+                .with("kind", "rule set")
+                .with("name", name)
+                .with("fixed", true)));
     return declared.withWrongName();
   }
 

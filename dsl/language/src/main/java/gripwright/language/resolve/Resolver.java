@@ -48,21 +48,16 @@ public final class Resolver {
    * @param main the file, relative to the loader's root
    * @param loader where files come from
    * @param limits how much of each file is read
-   * @param standardGrips names of the catalogue's grips
-   * @param standardProtocols names of the catalogue's protocols
+   * @param standard names of the catalogue
    */
   public static Project resolve(
-      String main,
-      SourceLoader loader,
-      Limits limits,
-      Set<String> standardGrips,
-      Set<String> standardProtocols) {
+      String main, SourceLoader loader, Limits limits, StandardNames standard) {
     Resolver resolver = new Resolver(loader, limits);
     SourceFile nobody = SourceFile.of(main, "");
     resolver.visit(main, new Asked(nobody, new Span(0, 0)));
     boolean mainRead =
         resolver.complete || resolver.findings.stream().noneMatch(f -> f.file() == nobody);
-    NameTable table = new NameTable(standardGrips, standardProtocols);
+    NameTable table = new NameTable(standard);
     resolver.files.forEach(table::add);
     resolver.findings.addAll(table.findings());
     return new Project(
