@@ -112,14 +112,11 @@ final class Values {
   Optional<Argument> argument(Expr value, String parameter, Kind kind, boolean hold) {
     String slot = "`" + parameter + "`";
     if (value instanceof Amount amount) {
-      switch (kind) {
-        case COUNT:
-          return amounts.count(amount, Slot.REPEATS).map(Argument.Count::new);
-        case TIME:
-          return amounts.time(amount, hold ? Slot.HOLD : Slot.REST).map(Argument.Time::new);
-        default:
-          return level(value).map(Argument.AtLevel::new);
-      }
+      return switch (kind) {
+        case COUNT -> amounts.count(amount, Slot.REPEATS).map(Argument.Count::new);
+        case TIME -> amounts.time(amount, hold ? Slot.HOLD : Slot.REST).map(Argument.Time::new);
+        case LEVEL -> level(value).map(Argument.AtLevel::new);
+      };
     }
     if (kind == Kind.LEVEL && isLevel(value)) {
       return level(value).map(Argument.AtLevel::new);
