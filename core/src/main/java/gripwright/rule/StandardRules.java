@@ -1,6 +1,5 @@
 // Generated from rules.grip by StandardRulesTest of the language module, which proves the two
-// equal.
-// Run that test with -Dgripwright.bless=true to write this file anew; do not edit it.
+// equal. Run that test with -Dgripwright.bless=true to write this file anew; do not edit it.
 package gripwright.rule;
 
 import static gripwright.rule.Expression.amount;
@@ -17,7 +16,6 @@ import java.util.Optional;
 
 /** The built-in rules, which every plan is held to. */
 public final class StandardRules {
-
   /** Rules: what a grip asks of an athlete. */
   public static final RuleSet GATES =
       new RuleSet(

@@ -133,7 +133,8 @@ final class RuleSetCheck {
       Optional<Expression> condition = when.flatMap(item -> expressions.truth(item.condition()));
       Optional<Expression> requirement =
           require.flatMap(item -> expressions.truth(item.condition()));
-      if (severity.isEmpty() || condition.isEmpty() || requirement.isEmpty() || message.isEmpty()) {
+      boolean conditionFailed = condition.isPresent() != when.isPresent();
+      if (severity.isEmpty() || conditionFailed || requirement.isEmpty() || message.isEmpty()) {
         ledger.spoil();
         return Optional.empty();
       }
