@@ -1,0 +1,40 @@
+package gripwright.language;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/**
+ * The catalogue as it is written: grips, protocols and rules that every file may use without
+ * declaring them. What is written here and what core holds in Java are the same, by test.
+ */
+public final class Catalogue {
+
+  private static final String FOLDER = "catalogue/";
+
+  private Catalogue() {}
+
+  /** Returns the names of the catalogue's files. */
+  public static List<String> files() {
+    return List.of("grips.grip", "protocols.grip", "rules.grip");
+  }
+
+  /**
+   * Returns the text of a file of the catalogue.
+   *
+   * @param file one of {@link #files()}
+   * @throws IllegalArgumentException if there is no such file
+   */
+  public static String text(String file) {
+    try (InputStream in = Catalogue.class.getResourceAsStream(FOLDER + file)) {
+      if (in == null || !files().contains(file)) {
+        throw new IllegalArgumentException("no " + file + " in the catalogue");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
