@@ -28,6 +28,9 @@ import java.util.SortedMap;
  */
 public final class Reading {
 
+  /** Means nothing where a rule set is left out for a mistake in it. */
+  private static final String UNUSED_WAIVER = "plan.waiver-unused";
+
   private final Model model;
   private final boolean fileRead;
   private final ReadOptions options;
@@ -147,7 +150,10 @@ public final class Reading {
           ofPlan.addAll(result.findings());
         }
       }
-      ofPlan.forEach(finding -> all.add(located(finding)));
+      boolean allRules = model.ruleSets().keySet().containsAll(plan.ruleSets());
+      ofPlan.stream()
+          .filter(finding -> allRules || !finding.code().equals(UNUSED_WAIVER))
+          .forEach(finding -> all.add(located(finding)));
     }
     List<LocatedFinding> together = new ArrayList<>(model.findings());
     together.addAll(SamePlace.merged(all));

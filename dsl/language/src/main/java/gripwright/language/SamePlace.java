@@ -2,10 +2,13 @@ package gripwright.language;
 
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Severity;
+import gripwright.language.check.Source;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,7 +18,8 @@ import java.util.Set;
 
 /**
  * Joins findings that say the same of the same words, as when a line is wrong for each of a plan's
- * athletes: one mistake gives one finding, which lists its places.
+ * athletes: one mistake gives one finding, which lists its places. Advice about words that an error
+ * stands against is left out: it is worth reading once the error is gone.
  */
 final class SamePlace {
 
@@ -42,7 +46,18 @@ final class SamePlace {
           located,
           SamePlace::joined);
     }
-    return List.copyOf(bySaying.values());
+    Set<Source> wrong = new HashSet<>();
+    for (LocatedFinding located : bySaying.values()) {
+      if (located.finding().blocks()) {
+        wrong.add(new Source(located.file(), located.span()));
+      }
+    }
+    return bySaying.values().stream()
+        .filter(
+            located ->
+                located.finding().severity() != Severity.ADVICE
+                    || !wrong.contains(new Source(located.file(), located.span())))
+        .toList();
   }
 
   private static LocatedFinding joined(LocatedFinding first, LocatedFinding second) {

@@ -105,8 +105,7 @@ final class CatalogueJava {
     if (!grip.needs().isNone()) {
       java.append(".needs(").append(needs(grip.needs())).append(")");
     }
-    grip.cautions()
-        .forEach(caution -> java.append(".caution(").append(text(caution)).append(")"));
+    grip.cautions().forEach(caution -> java.append(".caution(").append(text(caution)).append(")"));
     return java.append(".build()").toString();
   }
 
@@ -155,8 +154,7 @@ final class CatalogueJava {
           .append(" =\n");
       java.append(protocol(protocol)).append(";\n");
     }
-    String all =
-        protocols.stream().map(p -> constant(p.name())).collect(Collectors.joining(", "));
+    String all = protocols.stream().map(p -> constant(p.name())).collect(Collectors.joining(", "));
     java.append(tail("StandardProtocols", "Protocol", "protocol", all));
     return java.toString();
   }

@@ -2,6 +2,7 @@ package gripwright.language.check;
 
 import gripwright.athlete.Athlete;
 import gripwright.compare.Comparison;
+import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.language.check.Checked.CheckedLog;
 import gripwright.language.finding.LocatedFinding;
@@ -54,7 +55,8 @@ public final class Checker {
     Known<Athlete> athletes = new Known<>("athlete", complete);
     make(athletes, names.athletes(), d -> AthleteCheck.check(d, grips, findings));
     Known<RuleSet> ruleSets = new Known<>("rule set", complete);
-    make(ruleSets, names.ruleSets(), d -> Optional.empty());
+    RuleNames ruleNames = new RuleNames(grips::declares, protocols::declares, standard.ruleSets());
+    make(ruleSets, names.ruleSets(), d -> ruleSet(d, ruleNames, grips, protocols));
     Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules());
     Known<Plan> plans = new Known<>("plan", complete);
     make(plans, names.plans(), d -> PlanCheck.check(d, tables, findings));
@@ -77,6 +79,20 @@ public final class Checker {
         logs,
         unsettled,
         findings);
+  }
+
+  private Optional<RuleSet> ruleSet(
+      Declared<Declaration.Rules> declared,
+      RuleNames ruleNames,
+      Known<Grip> grips,
+      Known<Protocol> protocols) {
+    // A set whose name was reported does not take the names of its rules as well.
+    RuleNames own =
+        declared.misnamed()
+            ? new RuleNames(grips::declares, protocols::declares, List.of())
+            : ruleNames;
+    ModelPath place = ModelPath.of("rules", declared.name().text());
+    return new RuleSetCheck(own).check(declared, new Ledger(declared, place, findings));
   }
 
   private static <D extends Declaration, T> void make(
