@@ -51,6 +51,12 @@ public final class FindingText {
 
   /** Returns all findings with their lines, and a count at the end; empty if there are none. */
   public String render(List<LocatedFinding> findings) {
+    List<Finding> all = findings.stream().map(LocatedFinding::finding).toList();
+    return closed(new StringBuilder(body(findings)), all);
+  }
+
+  /** Returns all findings with their lines, each followed by an empty line, without a count. */
+  public String body(List<LocatedFinding> findings) {
     Map<String, List<LocatedFinding>> byFile = new LinkedHashMap<>();
     for (LocatedFinding finding : findings) {
       byFile.computeIfAbsent(finding.file().name(), f -> new ArrayList<>()).add(finding);
@@ -62,7 +68,7 @@ public final class FindingText {
         one(out, finding);
       }
     }
-    return closed(out, findings.stream().map(LocatedFinding::finding).toList());
+    return out.toString();
   }
 
   /** Returns the findings of a model that has no text, and a count at the end. */

@@ -1,0 +1,152 @@
+package gripwright.tools;
+
+import gripwright.export.json.JsonDocuments;
+import gripwright.language.finding.Nearest;
+import gripwright.tools.command.CheckCommand;
+import gripwright.tools.command.CompileCommand;
+import gripwright.tools.command.Console;
+import gripwright.tools.command.Exit;
+import gripwright.tools.command.ExplainCommand;
+import gripwright.tools.command.UsageException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+
+/**
+ * The command line. It loads what a command needs when the command is called: help and version stay
+ * quick.
+ */
+public final class Main {
+
+  private static final List<String> COMMANDS = List.of("check", "compile", "explain");
+
+  private static final String HELP =
+      """
+      gripwright plans finger-strength training from plan files.
+
+        gripwright check FILE...     says what is wrong with plans, or worth a look
+        gripwright compile FILE      turns plans into dated sessions with every load
+        gripwright explain CODE      says what a finding means
+
+        gripwright COMMAND --help    the options of a command
+        gripwright --version         the version
+
+      Exit: 0 no errors, 1 errors in the files, 2 wrong usage or a file that can't be read.
+      """;
+
+  private Main() {}
+
+  /** Runs a command and ends the program with its exit code. */
+  public static void main(String[] arguments) {
+    Map<String, String> environment = System.getenv();
+    Console console =
+        new Console(System.out, System.err, Path.of(""), Terminal.showsColours(environment));
+    System.exit(run(List.of(arguments), console, environment));
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @param arguments the command and what it is given
+   * @param console where it writes
+   * @param environment variables of the caller
+   * @return 0 no errors, 1 errors in the files, 2 wrong usage or a file that can't be read
+   */
+  public static int run(List<String> arguments, Console console, Map<String, String> environment) {
+    try {
+      return dispatch(arguments, console);
+    } catch (UsageException e) {
+      return refuse(arguments, console, e.sentence());
+    } catch (RuntimeException | Error e) {
+      return failed(console, environment, e);
+    }
+  }
+
+  private static int dispatch(List<String> arguments, Console console) throws UsageException {
+    if (arguments.isEmpty()) {
+      console.err(HELP);
+      return Exit.USAGE;
+    }
+    String command = arguments.get(0);
+    List<String> rest = arguments.subList(1, arguments.size());
+    boolean help = rest.contains("--help") || rest.contains("-h");
+    return switch (command) {
+      case "--help", "-h", "help" -> print(console, HELP);
+      case "--version" -> print(console, "gripwright " + version() + "\n");
+      case "check" -> help ? print(console, CheckCommand.HELP) : CheckCommand.run(rest, console);
+      case "compile" ->
+          help ? print(console, CompileCommand.HELP) : CompileCommand.run(rest, console);
+      case "explain" ->
+          help ? print(console, ExplainCommand.HELP) : ExplainCommand.run(rest, console);
+      default -> refuse(arguments, console, unknown(command));
+    };
+  }
+
+  private static int print(Console console, String text) {
+    console.out(text);
+    return Exit.FINE;
+  }
+
+  private static String unknown(String command) {
+    String kind = command.startsWith("-") ? "option" : "command";
+    List<String> known = command.startsWith("-") ? List.of("--help", "--version") : COMMANDS;
+    return "unknown "
+        + kind
+        + " `"
+        + command
+        + "`; "
+        + Nearest.to(command, known)
+            .map(nearest -> "did you mean `" + nearest + "`?")
+            .orElse("there are " + String.join(", ", known));
+  }
+
+  private static int refuse(List<String> arguments, Console console, String message) {
+    console.err("gripwright: " + message + "\n");
+    if (COMMANDS.contains(arguments.get(0))) {
+      console.err("See `gripwright " + arguments.get(0) + " --help`.\n");
+      if (asksForJson(arguments)) {
+        console.out(JsonDocuments.findings(List.of()));
+      }
+    }
+    return Exit.USAGE;
+  }
+
+  /** A program that asked for JSON gets JSON, even where its other arguments make no sense. */
+  private static boolean asksForJson(List<String> arguments) {
+    int as = arguments.lastIndexOf("--as");
+    return arguments.contains("--as=json")
+        || (as >= 0 && as + 1 < arguments.size() && arguments.get(as + 1).equals("json"));
+  }
+
+  private static int failed(Console console, Map<String, String> environment, Throwable failure) {
+    console.err(
+        "gripwright: something went wrong inside, and no result was written ("
+            + failure.getClass().getSimpleName()
+            + "). With GRIPWRIGHT_DEBUG=1 it says where.\n");
+    if ("1".equals(environment.get("GRIPWRIGHT_DEBUG"))) {
+      StringWriter trace = new StringWriter();
+      failure.printStackTrace(new PrintWriter(trace));
+      console.err(trace.toString());
+    }
+    return Exit.USAGE;
+  }
+
+  private static String version() {
+    Properties properties = new Properties();
+    try (InputStream in =
+        Main.class.getResourceAsStream(
+            "/META-INF/maven/gripwright/gripwright-tools/pom.properties")) {
+      if (in != null) {
+        properties.load(in);
+      }
+    } catch (IOException e) {
+      return "of unknown version";
+    }
+    return properties.getProperty("version", "in development");
+  }
+}

@@ -1,0 +1,151 @@
+package gripwright.tools.command;
+
+import gripwright.language.ReadOptions;
+import gripwright.language.finding.Nearest;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.DefaultParser;
+import org.apache.commons.cli.MissingArgumentException;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.apache.commons.cli.ParseException;
+import org.apache.commons.cli.UnrecognizedOptionException;
+
+/** The arguments of one call, read and checked. */
+final class Arguments {
+
+  static final Spec AS = new Spec("as", "text|json");
+  static final Spec ROOT = new Spec("root", "DIR");
+  static final Spec ALL = new Spec("all", "");
+  static final Spec PLAN = new Spec("plan", "NAME");
+  static final Spec OUTPUT = new Spec("output", "PATH");
+
+  private static final List<String> FORMATS = List.of("text", "json");
+
+  /**
+   * An option that a command takes.
+   *
+   * @param name without the hyphens
+   * @param value what follows it; empty if nothing does
+   */
+  record Spec(String name, String value) {}
+
+  private final CommandLine line;
+  private final Path folder;
+
+  private Arguments(CommandLine line, Path folder) {
+    this.line = line;
+    this.folder = folder;
+  }
+
+  /**
+   * Reads the arguments of a command.
+   *
+   * @throws UsageException if an option is unknown, lacks its value or has a wrong one
+   */
+  static Arguments parse(List<String> arguments, Console console, Spec... specs)
+      throws UsageException {
+    Options options = new Options();
+    for (Spec spec : specs) {
+      options.addOption(
+          Option.builder().longOpt(spec.name()).hasArg(!spec.value().isEmpty()).get());
+    }
+    try {
+      CommandLine line =
+          DefaultParser.builder()
+              .setAllowPartialMatching(false)
+              .get()
+              .parse(options, arguments.toArray(String[]::new));
+      Arguments read = new Arguments(line, console.folder());
+      read.checkFormat();
+      read.checkRoot();
+      return read;
+    } catch (UnrecognizedOptionException e) {
+      throw new UsageException(unknown(e.getOption(), specs));
+    } catch (MissingArgumentException e) {
+      String name = e.getOption().getLongOpt();
+      throw new UsageException(
+          "--" + name + " needs a value: --" + name + " " + value(name, specs));
+    } catch (ParseException e) {
+      throw new UsageException("the options make no sense: " + e.getMessage());
+    }
+  }
+
+  private static String value(String name, Spec... specs) {
+    for (Spec spec : specs) {
+      if (spec.name().equals(name)) {
+        return spec.value();
+      }
+    }
+    return "VALUE";
+  }
+
+  private static String unknown(String option, Spec... specs) {
+    List<String> known = List.of(specs).stream().map(s -> "--" + s.name()).toList();
+    int equals = option.indexOf('=');
+    String name = equals < 0 ? option : option.substring(0, equals);
+    return "unknown option `"
+        + name
+        + "`; "
+        + Nearest.to(name, known)
+            .map(nearest -> "did you mean `" + nearest + "`?")
+            .orElse("there are " + String.join(", ", known));
+  }
+
+  private void checkFormat() throws UsageException {
+    String format = value(AS).orElse("text");
+    if (!FORMATS.contains(format)) {
+      throw new UsageException(
+          "--as is text or json, not `"
+              + format
+              + "`"
+              + Nearest.to(format, FORMATS).map(n -> "; did you mean `" + n + "`?").orElse(""));
+    }
+  }
+
+  private void checkRoot() throws UsageException {
+    Optional<String> root = value(ROOT);
+    if (root.isPresent() && !Files.isDirectory(path(root.get()))) {
+      throw new UsageException("--root `" + root.get() + "` is not a folder");
+    }
+  }
+
+  /** Returns what is not an option. */
+  List<String> rest() {
+    return line.getArgList();
+  }
+
+  boolean has(Spec spec) {
+    return line.hasOption(spec.name());
+  }
+
+  Optional<String> value(Spec spec) {
+    return Optional.ofNullable(line.getOptionValue(spec.name()));
+  }
+
+  boolean asJson() {
+    return value(AS).orElse("text").equals("json");
+  }
+
+  /** Returns how files are to be read. */
+  ReadOptions readOptions() throws UsageException {
+    ReadOptions options = ReadOptions.standard();
+    if (value(ROOT).isPresent()) {
+      options = options.withRoot(path(value(ROOT).get()));
+    }
+    return has(ALL) ? options.withAllFindings() : options;
+  }
+
+  /** Returns a path as the caller meant it. */
+  Path path(String text) throws UsageException {
+    try {
+      return folder.resolve(text);
+    } catch (InvalidPathException e) {
+      throw new UsageException("`" + text + "` is not the name of a file");
+    }
+  }
+}

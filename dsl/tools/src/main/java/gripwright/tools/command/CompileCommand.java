@@ -1,0 +1,148 @@
+package gripwright.tools.command;
+
+import gripwright.export.json.JsonDocuments;
+import gripwright.export.json.PlanDocument;
+import gripwright.export.text.SeasonText;
+import gripwright.language.Compilation;
+import gripwright.language.Gripwright;
+import gripwright.language.Reading;
+import gripwright.language.finding.FindingText;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.finding.Nearest;
+import gripwright.plan.CompiledPlan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** {@code compile FILE}: the dated sessions of the plans in a file. */
+public final class CompileCommand {
+
+  /** What {@code compile --help} prints. */
+  public static final String HELP =
+      """
+      gripwright compile FILE [--plan NAME] [--as text|json] [--output PATH]
+                              [--root DIR] [--all]
+
+      Turns the plans of a file into dated sessions with every load written out.
+
+        --plan NAME     only this plan; otherwise every plan of the file
+        --as text|json  text for people (default), or JSON for programs
+        --output PATH   write to a file, whole or not at all, instead of standard output
+        --root DIR      the folder that `use` may read from; the file's own by default
+        --all           every finding; otherwise 30 a file and 100 in all
+
+      Exit: 0 no errors, 1 errors in the files, 2 wrong usage or a file that can't be
+      read. On 1 and 2 no file is written.
+      """;
+
+  private static final String BETWEEN = "\n" + "-".repeat(80) + "\n\n";
+
+  private CompileCommand() {}
+
+  /**
+   * Runs the command and returns the exit code.
+   *
+   * @throws UsageException if it was called wrongly
+   */
+  public static int run(List<String> arguments, Console console) throws UsageException {
+    Arguments given =
+        Arguments.parse(
+            arguments,
+            console,
+            Arguments.PLAN,
+            Arguments.AS,
+            Arguments.OUTPUT,
+            Arguments.ROOT,
+            Arguments.ALL);
+    if (given.rest().size() != 1) {
+      throw new UsageException(
+          given.rest().isEmpty()
+              ? "compile needs a file: gripwright compile FILE"
+              : "compile takes one file, not " + given.rest().size());
+    }
+    String file = given.rest().get(0);
+    Reading reading = Gripwright.read(given.path(file), given.readOptions());
+    Compilation compilation = compile(reading, given, file);
+    int exit = CheckCommand.exit(reading, compilation);
+    if (exit != Exit.FINE) {
+      refuse(compilation, given, console);
+      return exit;
+    }
+    String document = given.asJson() ? json(compilation) : text(compilation);
+    if (given.value(Arguments.OUTPUT).isPresent()) {
+      Output.replace(given.path(given.value(Arguments.OUTPUT).get()), document);
+    } else {
+      console.out(document);
+    }
+    if (!given.asJson()) {
+      sayTheRest(compilation, console);
+    }
+    return exit;
+  }
+
+  private static Compilation compile(Reading reading, Arguments given, String file)
+      throws UsageException {
+    String plan = given.value(Arguments.PLAN).orElse("");
+    Set<String> plans = reading.plans().keySet();
+    if (plan.isEmpty() || plans.contains(plan)) {
+      if (plans.isEmpty() && reading.usable()) {
+        throw new UsageException("there is no plan in " + file + "; `check` reads it without one");
+      }
+      return plan.isEmpty() ? reading.compile() : reading.compile(plan);
+    }
+    if (!reading.usable()) {
+      return reading.compile(); // the plan may be the one that is broken
+    }
+    throw new UsageException(
+        "there is no plan `"
+            + plan
+            + "` in "
+            + file
+            + (plans.isEmpty()
+                ? ""
+                : "; "
+                    + Nearest.to(plan, plans)
+                        .map(nearest -> "did you mean `" + nearest + "`?")
+                        .orElse("it has " + String.join(", ", plans))));
+  }
+
+  private static void refuse(Compilation compilation, Arguments given, Console console) {
+    if (given.asJson()) {
+      console.out(JsonDocuments.findings(compilation.findings()));
+    } else {
+      FindingText text = console.colour() ? FindingText.coloured() : FindingText.plain();
+      console.err(text.render(compilation.located()));
+    }
+  }
+
+  private static String json(Compilation compilation) {
+    List<PlanDocument> documents = new ArrayList<>();
+    for (CompiledPlan plan : compilation.plans()) {
+      documents.add(
+          new PlanDocument(
+              plan,
+              PlanFindings.of(compilation.located(), plan).stream()
+                  .map(PlanFindings::report)
+                  .toList()));
+    }
+    return JsonDocuments.compiled(documents, compilation.findings());
+  }
+
+  private static String text(Compilation compilation) {
+    List<String> seasons = new ArrayList<>();
+    for (CompiledPlan plan : compilation.plans()) {
+      PlanFindings findings = new PlanFindings(compilation.located());
+      seasons.add(SeasonText.of(plan, findings::worded));
+    }
+    return String.join(BETWEEN, seasons);
+  }
+
+  /** What is not about a plan has no place in a season and is said beside it. */
+  private static void sayTheRest(Compilation compilation, Console console) {
+    List<LocatedFinding> rest =
+        compilation.located().stream()
+            .filter(f -> compilation.plans().stream().noneMatch(p -> PlanFindings.isAbout(f, p)))
+            .toList();
+    console.err(FindingText.plain().render(rest));
+  }
+}
