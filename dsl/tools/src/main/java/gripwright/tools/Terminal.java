@@ -8,6 +8,7 @@ final class Terminal {
   private Terminal() {}
 
   /** Tells whether colours will be seen as colours: on a terminal, unless the user wants none. */
+  @SuppressWarnings("SystemConsoleNull") // asked for below, where it can be asked
   static boolean showsColours(Map<String, String> environment) {
     return environment.getOrDefault("NO_COLOR", "").isEmpty()
         && !"dumb".equals(environment.get("TERM"))

@@ -126,7 +126,9 @@ public final class FindingText {
     gutter = Math.max(3, gutter + 1);
     title(out, finding);
     position(out, located, line);
-    marked(out, line, gutter, "^", severityColour(finding), Wording.label(finding));
+    if (!located.file().text().isEmpty()) {
+      marked(out, line, gutter, "^", severityColour(finding), Wording.label(finding));
+    }
     notes(out, finding, " ".repeat(gutter + 2));
     for (LocatedFinding.Related related : located.related()) {
       out.append(" ".repeat(gutter + 2)).append(paint("note: ", BOLD));

@@ -68,6 +68,17 @@ final class FindingTextTest {
   }
 
   @Test
+  void aFileWithoutTextHasNoLineToShow() {
+    LocatedFinding nowhere =
+        LocatedFinding.at(
+            SourceFile.of("a.grip", ""),
+            new Span(0, 0),
+            Finding.warning("plan.waiver-unused", PLAN).with("rule", "r"));
+    String text = FindingText.plain().render(List.of(nowhere));
+    assertFalse(text.contains("|"), text);
+  }
+
+  @Test
   void relatedPlacesAndReasonsAreShown() {
     SourceFile file = SourceFile.of("a.grip", "first x\n\nagain x\n");
     Finding finding =
