@@ -26,9 +26,6 @@ final class EveryCodeIsWordedTest {
   private static final Pattern WITH = Pattern.compile("\\.with\\(\\s*\"([a-zA-Z0-9-]+)\"");
   private static final Pattern WORD = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9-]*)\\}");
 
-  /** A finding is put together within so many characters after its code. */
-  private static final int REACH = 900;
-
   private static List<String> sources() throws IOException {
     List<String> texts = new ArrayList<>();
     for (Path root : List.of(Path.of("../../core/src/main/java"), Path.of("src/main/java"))) {
@@ -75,9 +72,8 @@ final class EveryCodeIsWordedTest {
       while (codes.find()) {
         String code = codes.group(1);
         if (code.startsWith("plan.")) {
-          int end = Math.min(source.length(), codes.end() + REACH);
           Set<String> given = new TreeSet<>();
-          Matcher with = WITH.matcher(source.substring(codes.end(), end));
+          Matcher with = WITH.matcher(source);
           while (with.find()) {
             given.add(with.group(1));
           }
