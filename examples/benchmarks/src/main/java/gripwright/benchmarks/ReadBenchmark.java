@@ -1,0 +1,109 @@
+package gripwright.benchmarks;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import gripwright.benchmarks.grammar.GripLexer;
+import gripwright.benchmarks.grammar.GripParser;
+import gripwright.language.Compilation;
+import gripwright.language.Gripwright;
+import gripwright.language.Reading;
+import gripwright.language.source.SourceFile;
+import gripwright.language.syntax.ParsedFile;
+import gripwright.language.syntax.Reader;
+import java.util.concurrent.TimeUnit;
+import org.antlr.v4.runtime.BailErrorStrategy;
+import org.antlr.v4.runtime.CharStreams;
+import org.antlr.v4.runtime.CommonTokenStream;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * One plan file: how long it takes us to read and compile it and to do parts of that, and how long
+ * others take to read the same text or the same facts. All of them start from a string in memory.
+ *
+ * <p>Not final, since JMH derives a class from it.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(2)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class ReadBenchmark {
+
+  private static final String NAME = "season.grip";
+
+  private final ObjectMapper json = new ObjectMapper();
+  private final YAMLMapper yaml = new YAMLMapper();
+
+  /** Lines of the file. */
+  @Param("1000")
+  int lines = PlanFile.STANDARD_LINES;
+
+  private String text = "";
+  private String asJson = "";
+  private String asYaml = "";
+
+  /** Writes the file. */
+  @Setup
+  public void write() {
+    text = PlanFile.ofLines(lines);
+    asJson = Facts.json(text);
+    asYaml = Facts.yaml(text);
+  }
+
+  /** Reads the text and compiles every plan in it. */
+  @Benchmark
+  public Compilation readAndCompile() {
+    return Gripwright.read(NAME, text).compile();
+  }
+
+  /** Reads the text into typed objects and leaves the plans alone. */
+  @Benchmark
+  public Reading read() {
+    return Gripwright.read(NAME, text);
+  }
+
+  /** Makes the lossless tree and the records of the text and leaves names and units alone. */
+  @Benchmark
+  public ParsedFile parse() {
+    return Reader.parse(SourceFile.of(NAME, text));
+  }
+
+  /** What ANTLR does with the same text and the same grammar: tokens and a tree, fast mode. */
+  @Benchmark
+  public ParserRuleContext bareAntlr() {
+    GripLexer lexer = new GripLexer(CharStreams.fromString(text));
+    lexer.removeErrorListeners();
+    GripParser parser = new GripParser(new CommonTokenStream(lexer));
+    parser.removeErrorListeners();
+    parser.setErrorHandler(new BailErrorStrategy());
+    parser.getInterpreter().setPredictionMode(PredictionMode.SLL);
+    return parser.file();
+  }
+
+  /** Reads the facts from JSON into a tree. */
+  @Benchmark
+  public JsonNode jacksonJson() throws JsonProcessingException {
+    return json.readTree(asJson);
+  }
+
+  /** Reads the facts from YAML into a tree. */
+  @Benchmark
+  public JsonNode jacksonYaml() throws JsonProcessingException {
+    return yaml.readTree(asYaml);
+  }
+}
