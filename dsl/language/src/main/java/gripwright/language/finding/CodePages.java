@@ -1,42 +1,72 @@
 package gripwright.language.finding;
 
+import gripwright.rule.Rule;
+import gripwright.rule.StandardRules;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
- * The page of each code: what it says, what would be right and, where one is written, an
- * explanation with a wrong and a right example. Stateless and thread-safe.
+ * The page of each code: what it says, what would be right, an explanation and, where one can be
+ * shown, a wrong and a right example. The explanations and examples are the ones of the findings
+ * reference, which is part of the library. Stateless and thread-safe.
  */
 public final class CodePages {
 
+  private static final String HEADING = "### `";
+  private static final String FENCE = "```";
+
   private CodePages() {}
 
-  /** Returns every code that has a page, in alphabetical order. */
+  /** Returns every code that has a page, in alphabetical order; built-in rules are among them. */
   public static SortedSet<String> codes() {
-    return Wording.codes();
+    SortedSet<String> codes = new TreeSet<>(Wording.codes());
+    StandardRules.sets()
+        .forEach(set -> set.rules().forEach(rule -> codes.add("rule." + rule.name())));
+    return codes;
   }
 
   /**
    * Returns the page of a code as text that ends in a line feed; empty if there is no such code.
    */
   public static Optional<String> page(String code) {
-    return Wording.template(code).map(sentence -> page(code, sentence));
+    return Wording.template(code)
+        .map(sentence -> heading(code, sentence))
+        .or(() -> rule(code).map(rule -> heading(code, rule)))
+        .map(heading -> heading + explanation(code));
   }
 
-  private static String page(String code, String sentence) {
+  private static String heading(String code, String sentence) {
     StringBuilder page = new StringBuilder(code).append("\n\n  ").append(blanks(sentence));
     List<String> hints = Wording.hintTemplates(code);
     for (int i = 0; i < hints.size(); i++) {
       page.append(i == 0 ? "\n  help: " : "\n  or: ").append(blanks(hints.get(i)));
     }
-    page.append('\n');
-    explanation(code).ifPresent(text -> page.append('\n').append(text));
-    return page.toString();
+    return page.append('\n').toString();
+  }
+
+  private static String heading(String code, Rule rule) {
+    return code
+        + "\n\n  "
+        + rule.message()
+        + "\n  "
+        + rule.severity().word()
+        + (rule.neverWaived() ? ", never waived" : "")
+        + rule.source().map(source -> "; source: " + source).orElse("")
+        + "\n";
+  }
+
+  private static Optional<Rule> rule(String code) {
+    return StandardRules.sets().stream()
+        .flatMap(set -> set.rules().stream())
+        .filter(rule -> code.equals("rule." + rule.name()))
+        .findFirst();
   }
 
   /** Shows the words that a finding fills in between angle brackets. */
@@ -44,13 +74,47 @@ public final class CodePages {
     return template.replaceAll("\\{([a-zA-Z][a-zA-Z0-9-]*)\\}", "<$1>");
   }
 
-  private static Optional<String> explanation(String code) {
-    try (InputStream in = CodePages.class.getResourceAsStream("codes/" + code + ".md")) {
-      return in == null
-          ? Optional.empty()
-          : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+  /** Returns the section of the reference as plain text: examples are indented, not fenced. */
+  private static String explanation(String code) {
+    StringBuilder text = new StringBuilder();
+    boolean fenced = false;
+    for (String line : section(code)) {
+      if (line.startsWith(FENCE)) {
+        fenced = !fenced;
+      } else {
+        text.append(fenced && !line.isEmpty() ? "    " : "").append(line).append('\n');
+      }
+    }
+    if (text.indexOf("use \"demo.grip\"") >= 0) {
+      text.append("\nThe examples use demo.grip from the folder docs of the project.\n");
+    }
+    return text.toString();
+  }
+
+  private static List<String> section(String code) {
+    List<String> section = new ArrayList<>();
+    boolean inside = false;
+    for (String line : reference().lines().toList()) {
+      if (line.startsWith("#")) {
+        inside = line.equals(HEADING + code + "`");
+      } else if (inside) {
+        section.add(line);
+      }
+    }
+    while (!section.isEmpty() && section.get(section.size() - 1).isBlank()) {
+      section.remove(section.size() - 1);
+    }
+    return section;
+  }
+
+  private static String reference() {
+    try (InputStream in = CodePages.class.getResourceAsStream("findings.md")) {
+      if (in == null) {
+        throw new IllegalStateException("the findings reference is missing from the library");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot read the page of " + code, e);
+      throw new UncheckedIOException("cannot read the findings reference", e);
     }
   }
 }
