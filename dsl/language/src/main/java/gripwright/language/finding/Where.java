@@ -34,15 +34,14 @@ final class Where {
     }
   }
 
-  static String inWords(List<ModelPath> places) {
+  /** Returns the weeks and days among the places; empty if there are none. */
+  static Optional<String> inWords(List<ModelPath> places) {
     boolean manyAthletes = places.stream().map(p -> name(p, "for")).distinct().count() > 1;
     Map<Group, SortedMap<Integer, Set<LocalDate>>> groups = new LinkedHashMap<>();
-    List<String> others = new ArrayList<>();
     for (ModelPath place : places) {
       Optional<Integer> week = name(place, "week").flatMap(Where::number);
       Optional<LocalDate> date = name(place, "date").flatMap(Where::date);
       if (week.isEmpty() && date.isEmpty()) {
-        others.add(place.toString());
         continue;
       }
       Group group =
@@ -59,8 +58,7 @@ final class Where {
     groups.forEach(
         (group, byWeek) ->
             parts.add(group.lead() + (weeks > WEEKS_WITH_DAYS ? runs(byWeek) : withDays(byWeek))));
-    others.stream().distinct().forEach(parts::add);
-    return String.join(", ", parts);
+    return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts));
   }
 
   private static String withDays(SortedMap<Integer, Set<LocalDate>> byWeek) {

@@ -113,13 +113,11 @@ public final class Wording {
   }
 
   /**
-   * Returns the places where the mistake shows, such as {@code week 1 (Tue 12 Jan, Thu 14 Jan),
-   * week 3}; empty where the finding lists none.
+   * Returns the weeks and days where the mistake shows, such as {@code base week 1 (Tue 12 Jan, Thu
+   * 14 Jan), week 3}; empty where it is about none.
    */
   public static Optional<String> where(Finding finding) {
-    return finding.places().isEmpty()
-        ? Optional.empty()
-        : Optional.of(Where.inWords(finding.places()));
+    return Where.inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
   }
 
   /** Returns what a related place is, in words, such as {@code first defined here}. */

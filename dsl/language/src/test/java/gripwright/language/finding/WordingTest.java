@@ -112,10 +112,12 @@ final class WordingTest {
   }
 
   @Test
-  void aPlaceOutsideTheWeeksIsItsPath() {
+  void aPlaceOutsideTheWeeksSaysNothing() {
     Finding finding =
         Finding.error("rule.x", PLAN).with("message", "m").alsoAt(PLAN.then("block", "base"));
-    assertEquals(Optional.of("plan autumn / block base"), Wording.where(finding));
+    assertEquals(Optional.empty(), Wording.where(finding));
+    Finding one = Finding.error("rule.x", day("base", 2, "2027-01-19")).with("message", "m");
+    assertEquals(Optional.of("base week 2 (Tue 19 Jan)"), Wording.where(one));
   }
 
   @Test

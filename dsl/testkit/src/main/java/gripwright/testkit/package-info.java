@@ -1,0 +1,19 @@
+/**
+ * Tests for plan files and for a coach's own rules, without writing more Java than this:
+ *
+ * <pre>{@code
+ * final class HouseRulesTest {
+ *   @TestFactory
+ *   Stream<DynamicTest> houseRules() {
+ *     return FindingCorpus.in(Path.of("src/test/corpus/house-rules")).tests();
+ *   }
+ * }
+ * }</pre>
+ *
+ * <p>Findings are tested as files because a file shows what a coach will meet, and because a change
+ * of wording or of a rule is then reviewed as a diff.
+ */
+@NullMarked
+package gripwright.testkit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+/** Tests for plan files and rules: a folder of files beside the findings expected of them. */
+module gripwright.testkit {
+  requires static org.jspecify;
+  requires transitive gripwright.language;
+  requires transitive org.junit.jupiter.api;
+
+  exports gripwright.testkit;
+}
