@@ -28,6 +28,9 @@ public final class ForceTime {
 
   private static final double ACCURACY = 1e-12;
 
+  /** Solved once: every prescribed hold asks for it. */
+  private static final double REFERENCE_SHARE = solved(REFERENCE_SECONDS);
+
   private ForceTime() {}
 
   /** Tells whether a time in seconds lies in the range the curve serves. */
@@ -64,6 +67,10 @@ public final class ForceTime {
     if (!serves(seconds)) {
       throw new IllegalArgumentException("not a time between 2 s and 10 min: " + seconds + " s");
     }
+    return seconds == REFERENCE_SECONDS ? REFERENCE_SHARE : solved(seconds);
+  }
+
+  private static double solved(double seconds) {
     if (seconds <= rohmert(1)) {
       return 1;
     }
@@ -80,7 +87,7 @@ public final class ForceTime {
    * @throws IllegalArgumentException if the time is out of range
    */
   public static double ofReference(double seconds) {
-    return share(seconds) / share(REFERENCE_SECONDS);
+    return share(seconds) / REFERENCE_SHARE;
   }
 
   /**
@@ -90,7 +97,7 @@ public final class ForceTime {
    * @return seconds; infinite for light loads; 0 where the load is above maximal force
    */
   public static double secondsAt(double ofReference) {
-    double share = ofReference * share(REFERENCE_SECONDS);
+    double share = ofReference * REFERENCE_SHARE;
     return share > 1 + ACCURACY ? 0 : enduranceSeconds(Math.min(1, share));
   }
 }
