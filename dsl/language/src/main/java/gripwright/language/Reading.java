@@ -19,6 +19,7 @@ import gripwright.rule.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 
 /**
@@ -28,8 +29,8 @@ import java.util.SortedMap;
  */
 public final class Reading {
 
-  /** Means nothing where a rule set is left out for a mistake in it. */
-  private static final String UNUSED_WAIVER = "plan.waiver-unused";
+  /** What means nothing where a rule set is left out for a mistake in it that was told. */
+  private static final Set<String> WITHOUT_RULES = Set.of("name.unknown", "plan.waiver-unused");
 
   private final Model model;
   private final boolean fileRead;
@@ -152,7 +153,7 @@ public final class Reading {
       }
       boolean allRules = model.ruleSets().keySet().containsAll(plan.ruleSets());
       ofPlan.stream()
-          .filter(finding -> allRules || !finding.code().equals(UNUSED_WAIVER))
+          .filter(finding -> allRules || !WITHOUT_RULES.contains(finding.code()))
           .forEach(finding -> all.add(located(finding)));
     }
     List<LocatedFinding> together = new ArrayList<>(model.findings());

@@ -57,8 +57,9 @@ final class BlockCheck {
 
   private void nested(BlockPart.BlockOnlyFor own) {
     for (BlockPart part : own.parts()) {
-      if (part instanceof BlockPart.BlockOnlyFor) {
-        ledger.error(part, "value.misplaced", "what", "only for", "inside", "only for");
+      if (part instanceof BlockPart.BlockOnlyFor inner) {
+        ledger.error(
+            inner.athletes().get(0), "value.misplaced", "what", "only for", "inside", "only for");
       }
     }
   }
@@ -67,7 +68,9 @@ final class BlockCheck {
       BlockItem item, List<BlockPart> parts, Optional<Integer> weeks, boolean damaged) {
     Defaults inner = defaults.within(ledger, parts);
     Optional<List<SessionPlan>> sessions = sessions(item, parts, inner, damaged);
-    Optional<Set<String>> trained = sessions.map(BlockCheck::trained);
+    // Where something did not parse, the grip may be in there.
+    Optional<Set<String>> trained =
+        Damage.in(parts) || damaged ? Optional.empty() : sessions.map(BlockCheck::trained);
     List<Advance> advances = advances(parts, trained);
     List<Block.Ease> eases = eases(parts, weeks);
     List<Block.Introduction> introductions = introductions(parts, trained);

@@ -29,6 +29,7 @@ final class CompareCheck {
   private Optional<String> athlete = Optional.empty();
   private Optional<Setup> setup = Optional.empty();
   private final List<Protocol> protocols = new ArrayList<>();
+  private boolean allKnown = true;
   private Optional<Match> match = Optional.empty();
   private int perWeek = 1;
   private int weeks = 1;
@@ -107,7 +108,9 @@ final class CompareCheck {
       ledger.error(between, "value.compare-two");
     }
     for (Word word : between.protocols()) {
-      tables.protocols().find(ledger, word).ifPresent(protocols::add);
+      Optional<Protocol> protocol = tables.protocols().find(ledger, word);
+      protocol.ifPresent(protocols::add);
+      allKnown &= protocol.isPresent();
     }
   }
 
@@ -124,8 +127,8 @@ final class CompareCheck {
       }
       shared.retainAll(protocol.parameters().keySet());
     }
-    if (!protocols.isEmpty() && !shared.contains(written.by().text())) {
-      ledger.unknown(written.by(), "parameter of all these protocols", shared);
+    if (allKnown && !protocols.isEmpty() && !shared.contains(written.by().text())) {
+      ledger.unknown(written.by(), "shared parameter", shared);
     }
     match = quantity.map(q -> new Match(q, written.by().text()));
   }

@@ -38,7 +38,7 @@ final class EquipmentCheck {
     ledger.spoilIf(item.damaged());
     if (!once.has("edges") && !item.damaged()) {
       ledger.error(
-          item, "value.missing", "kind", "equipment", "name", "equipment", "missing", "`edges`");
+          item, "value.missing", "kind", "statement", "name", "equipment", "missing", "`edges`");
     }
   }
 

@@ -205,7 +205,7 @@ final class GripCheck {
           at,
           "value.angle",
           "slot",
-          "a " + joint.name() + " joint",
+          "the flexion of the " + joint.name() + " joint",
           "found",
           Numbers.plain(centre, 1) + " deg",
           "low",

@@ -20,6 +20,7 @@ final class HandCheck {
 
   private final Ledger ledger;
   private final Amounts amounts;
+  private boolean lengthWritten;
 
   HandCheck(Ledger ledger) {
     this.ledger = ledger;
@@ -63,8 +64,9 @@ final class HandCheck {
     if (hands.size() == Side.values().length) {
       return Optional.of(hands);
     }
-    if (ledger.sound()) {
-      ledger.error(item, "value.missing", "kind", "hand", "name", "hand", "missing", "`length`");
+    ledger.spoil();
+    if (!lengthWritten && !damaged) {
+      ledger.error(item, "value.missing", "kind", "statement", "name", "hand", "missing", "`length`");
     }
     return Optional.empty();
   }
@@ -75,6 +77,7 @@ final class HandCheck {
     for (HandPart part : parts) {
       if (part instanceof HandPart.HandLength length) {
         once.first(length, "length");
+        lengthWritten = true;
         measures.length = amounts.length(length.length(), Slot.HAND_LENGTH);
       } else if (part instanceof HandPart.HandBreadth breadth) {
         once.first(breadth, "breadth");

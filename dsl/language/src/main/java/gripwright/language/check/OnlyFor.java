@@ -20,7 +20,11 @@ final class OnlyFor {
     List<String> athletes = new ArrayList<>();
     for (Word word : words) {
       if (!scope.athletes().contains(word.text())) {
-        scope.ledger().unknown(word, "athlete of this plan", scope.athletes());
+        if (scope.athletesKnown()) {
+          scope.ledger().unknown(word, "athlete of this plan", scope.athletes());
+        } else {
+          scope.ledger().spoil();
+        }
       } else if (once.first(word, "athlete", word.text())) {
         athletes.add(word.text());
       }

@@ -38,6 +38,7 @@ final class PlanCheck {
   private final Once once;
   private final Plan.Builder builder;
   private final Set<String> athletes = new TreeSet<>();
+  private boolean athletesKnown;
   private final List<String> ruleSets = new ArrayList<>();
   private final List<PlanItem.BlockItem> blockItems;
   private final List<Block> blocks = new ArrayList<>();
@@ -76,7 +77,7 @@ final class PlanCheck {
     defaults.warmUp().ifPresent(builder::warmUp);
     defaults.restBetween().ifPresent(builder::restBetween);
     defaults.weights().ifPresent(builder::weights);
-    PlanScope scope = new PlanScope(ledger, tables.grips(), tables.protocols(), athletes);
+    PlanScope scope = new PlanScope(ledger, tables.grips(), tables.protocols(), athletes, athletesKnown);
     for (PlanItem.BlockItem block : blockItems) {
       once.first(block.name(), "block", block.name().text());
       new BlockCheck(scope, Defaults.NONE).check(block).ifPresent(blocks::add);
@@ -104,8 +105,10 @@ final class PlanCheck {
 
   private void header(PlanItem item, Optional<DateText> from) {
     if (item instanceof PlanItem.ForItem list) {
-      once.first(list, "for");
-      list.athletes().forEach(word -> athlete(word, from));
+      if (once.first(list, "for")) {
+        athletesKnown = true;
+        list.athletes().forEach(word -> athlete(word, from));
+      }
     } else if (item instanceof PlanItem.Towards towards) {
       once.first(towards, "towards");
       Optional<LocalDate> day = amounts.date(towards.date());
@@ -124,6 +127,7 @@ final class PlanCheck {
 
   private void athlete(Word word, Optional<DateText> from) {
     boolean known = tables.athletes().declares(ledger, word);
+    athletesKnown &= known;
     if (!once.first(word, "athlete", word.text()) || !known) {
       return;
     }
@@ -178,7 +182,7 @@ final class PlanCheck {
     if (item instanceof PlanItem.RetestItem retest) {
       retest(retest);
     } else if (item instanceof PlanItem.WaiveItem waive) {
-      new WaiverCheck(ledger, blockItems, tables.rulesOf(ruleSets))
+      new WaiverCheck(ledger, blockItems, tables.rulesOf(ruleSets), Damage.in(declaration))
           .check(waive)
           .ifPresent(builder::waive);
     }

@@ -11,6 +11,8 @@ import java.util.Set;
  * @param grips grips
  * @param protocols protocols
  * @param athletes names of the plan's athletes
+ * @param athletesKnown false if some of them were reported, so that there may be more
  */
 record PlanScope(
-    Ledger ledger, Known<Grip> grips, Known<Protocol> protocols, Set<String> athletes) {}
+    Ledger ledger, Known<Grip> grips, Known<Protocol> protocols, Set<String> athletes,
+    boolean athletesKnown) {}

@@ -147,7 +147,7 @@ final class ProtocolCheck {
       ledger.spoil();
     } else if (repeat.steps().isEmpty()) {
       ledger.error(
-          repeat, "value.missing", "kind", "repeat", "name", "repeat", "missing", "`hold`");
+          repeat.times(), "value.missing", "kind", "statement", "name", "repeat", "missing", "`hold`");
     }
     return both(times, rest)
         .map(x -> new Part.Repeat(times.orElseThrow(), rest.orElseThrow(), inner));

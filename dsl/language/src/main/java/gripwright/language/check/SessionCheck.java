@@ -63,14 +63,11 @@ final class SessionCheck {
     List<String> athletes = onlyFor.athletes(own.athletes());
     ledger.spoilIf(own.damaged());
     for (SessionPart part : own.parts()) {
-      if (part instanceof SessionPart.SessionOnlyFor || part instanceof SessionPart.Prefer) {
+      if (part instanceof SessionPart.SessionOnlyFor inner) {
         ledger.error(
-            part,
-            "value.misplaced",
-            "what",
-            part instanceof SessionPart.Prefer ? "prefer" : "only for",
-            "inside",
-            "only for");
+            inner.athletes().get(0), "value.misplaced", "what", "only for", "inside", "only for");
+      } else if (part instanceof SessionPart.Prefer) {
+        ledger.error(part, "value.misplaced", "what", "prefer", "inside", "only for");
       }
     }
     content(item, Overrides.session(item.parts(), own), item.damaged() || own.damaged())

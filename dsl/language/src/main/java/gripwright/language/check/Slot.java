@@ -41,7 +41,7 @@ enum Slot {
   KNUCKLE("a knuckle's distance", Unit.MILLIMETRE, 0, false, 60),
 
   ANGLE("a joint angle", Unit.DEGREE, -180, false, 180),
-  ANGLE_WITHIN("how far to either side", Unit.DEGREE, 0, false, 90),
+  ANGLE_WITHIN("the room to either side", Unit.DEGREE, 0, false, 90),
 
   SHARE("a share", Unit.PERCENT, 0, false, 1),
   EASE("an eased share of sets", Unit.PERCENT, 0, true, 0.99),

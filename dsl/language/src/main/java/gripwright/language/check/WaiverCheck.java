@@ -25,13 +25,17 @@ final class WaiverCheck {
   private final Amounts amounts;
   private final List<BlockItem> blocks;
   private final Optional<Set<String>> rules;
+  private final boolean damaged;
 
   /**
    * Returns a check.
    *
    * @param rules names of the rules a plan is held to; empty if not all of them are known
+   * @param damaged true if something in the plan did not parse: the place may be in there
    */
-  WaiverCheck(Ledger ledger, List<BlockItem> blocks, Optional<Set<String>> rules) {
+  WaiverCheck(
+      Ledger ledger, List<BlockItem> blocks, Optional<Set<String>> rules, boolean damaged) {
+    this.damaged = damaged;
     this.ledger = ledger;
     this.amounts = new Amounts(ledger);
     this.blocks = blocks;
@@ -45,6 +49,10 @@ final class WaiverCheck {
     }
     if (item.because().value().isBlank()) {
       ledger.error(item.because(), "value.no-reason", "rule", item.rule().text());
+    }
+    if (damaged) {
+      ledger.spoil();
+      return Optional.empty();
     }
     Place place = item.place();
     Optional<BlockItem> block =
