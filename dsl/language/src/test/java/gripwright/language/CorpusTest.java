@@ -36,7 +36,9 @@ class CorpusTest {
   }
 
   private static String findings(Path file) {
-    return Gripwright.read(file, ReadOptions.standard().withRoot(CORPUS)).compile().findings()
+    return Gripwright.read(file, ReadOptions.standard().withRoot(CORPUS))
+        .compile()
+        .findings()
         .stream()
         .map(CorpusTest::line)
         .collect(Collectors.joining());

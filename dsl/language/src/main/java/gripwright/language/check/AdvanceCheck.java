@@ -76,7 +76,14 @@ final class AdvanceCheck {
     }
     if (to == null) {
       ledger.error(
-          progress, "value.missing", "kind", "statement", "name", "advance " + variable, "missing", "`to`");
+          progress,
+          "value.missing",
+          "kind",
+          "statement",
+          "name",
+          "advance " + variable,
+          "missing",
+          "`to`");
       return Optional.empty();
     }
     return limited(variable, to, by);

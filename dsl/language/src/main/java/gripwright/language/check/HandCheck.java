@@ -66,7 +66,8 @@ final class HandCheck {
     }
     ledger.spoil();
     if (!lengthWritten && !damaged) {
-      ledger.error(item, "value.missing", "kind", "statement", "name", "hand", "missing", "`length`");
+      ledger.error(
+          item, "value.missing", "kind", "statement", "name", "hand", "missing", "`length`");
     }
     return Optional.empty();
   }

@@ -77,7 +77,8 @@ final class PlanCheck {
     defaults.warmUp().ifPresent(builder::warmUp);
     defaults.restBetween().ifPresent(builder::restBetween);
     defaults.weights().ifPresent(builder::weights);
-    PlanScope scope = new PlanScope(ledger, tables.grips(), tables.protocols(), athletes, athletesKnown);
+    PlanScope scope =
+        new PlanScope(ledger, tables.grips(), tables.protocols(), athletes, athletesKnown);
     for (PlanItem.BlockItem block : blockItems) {
       once.first(block.name(), "block", block.name().text());
       new BlockCheck(scope, Defaults.NONE).check(block).ifPresent(blocks::add);

@@ -14,5 +14,8 @@ import java.util.Set;
  * @param athletesKnown false if some of them were reported, so that there may be more
  */
 record PlanScope(
-    Ledger ledger, Known<Grip> grips, Known<Protocol> protocols, Set<String> athletes,
+    Ledger ledger,
+    Known<Grip> grips,
+    Known<Protocol> protocols,
+    Set<String> athletes,
     boolean athletesKnown) {}

@@ -147,7 +147,14 @@ final class ProtocolCheck {
       ledger.spoil();
     } else if (repeat.steps().isEmpty()) {
       ledger.error(
-          repeat.times(), "value.missing", "kind", "statement", "name", "repeat", "missing", "`hold`");
+          repeat.times(),
+          "value.missing",
+          "kind",
+          "statement",
+          "name",
+          "repeat",
+          "missing",
+          "`hold`");
     }
     return both(times, rest)
         .map(x -> new Part.Repeat(times.orElseThrow(), rest.orElseThrow(), inner));

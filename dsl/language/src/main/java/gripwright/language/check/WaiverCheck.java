@@ -33,8 +33,7 @@ final class WaiverCheck {
    * @param rules names of the rules a plan is held to; empty if not all of them are known
    * @param damaged true if something in the plan did not parse: the place may be in there
    */
-  WaiverCheck(
-      Ledger ledger, List<BlockItem> blocks, Optional<Set<String>> rules, boolean damaged) {
+  WaiverCheck(Ledger ledger, List<BlockItem> blocks, Optional<Set<String>> rules, boolean damaged) {
     this.damaged = damaged;
     this.ledger = ledger;
     this.amounts = new Amounts(ledger);
