@@ -9,11 +9,13 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 
@@ -66,17 +68,19 @@ final class WeekNotes {
     return notes.stream().anyMatch(n -> n.weeks().isEmpty());
   }
 
-  /** Adds what is said about a week. */
+  /** Adds what is said about a week: what is new in full, what was said before in a line. */
   void add(Page page, int week) {
+    Set<String> recalled = new LinkedHashSet<>();
     for (Note note : notes) {
       if (note.weeks().contains(week)) {
         if (note.weeks().first() == week) {
           tell(page, "  ", note.finding());
         } else {
-          page.line("  " + head(note.finding()) + ": as in week " + note.weeks().first());
+          recalled.add("  " + head(note.finding()) + ": as in week " + note.weeks().first());
         }
       }
     }
+    recalled.forEach(page::line);
   }
 
   private static void tell(Page page, String indent, ReportedFinding finding) {
