@@ -1,0 +1,317 @@
+package gripwright.rule;
+
+import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.finding.Severity;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFamily;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Hand;
+import gripwright.hand.Hands;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Block;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.Plan;
+import gripwright.plan.PlanWeek;
+import gripwright.plan.PlannedExercise;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+
+/**
+ * A compiled plan put together by hand: Tove of the Skarvdal club, two blocks of four weeks from a
+ * Monday on. Sessions lie where a test puts them.
+ */
+final class Winter {
+
+  static final LocalDate MONDAY = LocalDate.of(2027, 1, 4);
+  static final int BLOCK_WEEKS = 4;
+
+  static final Grip HALF_CRIMP =
+      grip("half-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
+  static final Grip FULL_CRIMP =
+      grip("full-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
+  static final Grip FRONT_TWO = grip("front-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
+  static final Grip BACK_TWO = grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
+  static final Grip MIDDLE_ONE = grip("middle-one", GripFamily.SINGLE, Finger.MIDDLE);
+
+  private final Athlete.Builder athlete =
+      Athlete.named("tove")
+          .born(LocalDate.of(1995, 5, 17))
+          .bodyMass(Load.ofKilograms(60))
+          .trained(80)
+          .ability(Ability.of(GradeScale.IRCRA, "26"))
+          .hand(Hand.ofLength(Length.ofMillimetres(180)))
+          .available(DayOfWeek.MONDAY, Duration.ofMinutes(90))
+          .edge(Length.ofMillimetres(20));
+
+  private final List<Plan.Waiver> waivers = new ArrayList<>();
+  private final List<String> ruleSets = new ArrayList<>();
+  private final List<DatedSession> sessions = new ArrayList<>();
+  private final List<DatedRetest> retests = new ArrayList<>();
+  private final List<LocalDate> climbing = new ArrayList<>();
+  private final Set<Integer> eased = new HashSet<>();
+  private OptionalDouble weeklyRise = OptionalDouble.empty();
+  private Log log = Log.empty("tove");
+
+  static Grip grip(String name, GripFamily family, Finger first, Finger... others) {
+    return Grip.named(name).family(family).fingers(first, others).build();
+  }
+
+  /** One exercise: three holds of 10 s. Its maximum is 100 kg, so that per cent are kilograms. */
+  static final class Line {
+    private final Grip grip;
+    private final double percent;
+    private double edge = 20;
+    private int sets = 3;
+    private double bodyMass = 60;
+    private Hands hands = Hands.BOTH;
+    private Optional<String> rehabilitation = Optional.empty();
+
+    Line(Grip grip, double percent) {
+      this.grip = grip;
+      this.percent = percent;
+    }
+
+    Line edge(double millimetres) {
+      edge = millimetres;
+      return this;
+    }
+
+    Line sets(int count) {
+      sets = count;
+      return this;
+    }
+
+    Line hands(Hands which) {
+      hands = which;
+      return this;
+    }
+
+    Line bodyMass(double kilograms) {
+      bodyMass = kilograms;
+      return this;
+    }
+
+    Line rehabilitation(String whose) {
+      rehabilitation = Optional.of(whose);
+      return this;
+    }
+
+    private PlannedExercise planned(int order, ModelPath session) {
+      List<PlannedExercise.LoadedStep> steps = new ArrayList<>();
+      for (int i = 0; i < sets; i++) {
+        steps.add(new PlannedExercise.LoadedStep(10, Optional.of(Load.ofKilograms(percent))));
+      }
+      Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(10), new Level.OfMax(percent / 100));
+      Load maximum = Load.ofKilograms(100);
+      return new PlannedExercise(
+          order,
+          "single-holds",
+          new Setup(grip, Length.ofMillimetres(edge), hands, false),
+          new Scheme(List.of(new Scheme.Repeat(sets, Duration.ofMinutes(3), List.of(hold)))),
+          steps,
+          OptionalDouble.of(percent),
+          Optional.of(new PlannedExercise.Maximum(maximum, maximum)),
+          Load.ofKilograms(bodyMass),
+          percent >= 80,
+          OptionalDouble.empty(),
+          rehabilitation,
+          List.of(),
+          session.then("exercise", order));
+    }
+  }
+
+  static Line line(Grip grip, double percent) {
+    return new Line(grip, percent);
+  }
+
+  Winter athlete(UnaryOperator<Athlete.Builder> change) {
+    change.apply(athlete);
+    return this;
+  }
+
+  Winter log(LogEntry entry) {
+    log = log.with(entry);
+    return this;
+  }
+
+  Winter rules(String name) {
+    ruleSets.add(name);
+    return this;
+  }
+
+  Winter weeklyRise(double fraction) {
+    weeklyRise = OptionalDouble.of(fraction);
+    return this;
+  }
+
+  Winter eased(int week) {
+    eased.add(week);
+    return this;
+  }
+
+  Winter climbing(int day) {
+    climbing.add(MONDAY.plusDays(day));
+    return this;
+  }
+
+  Winter retest(int day, Grip grip) {
+    LocalDate date = MONDAY.plusDays(day);
+    retests.add(
+        new DatedRetest(
+            date,
+            week(date),
+            block(week(date)),
+            List.of(Setup.of(grip, Length.ofMillimetres(20))),
+            Duration.ofSeconds(7),
+            "",
+            "a test",
+            ModelPath.of("plan", "winter").then("retest", 1).then("date", date.toString())));
+    return this;
+  }
+
+  /** Adds a session of the name {@code strength}, so many days after the first. */
+  Winter session(int day, Line... lines) {
+    return session("strength", day, lines);
+  }
+
+  Winter session(String name, int day, Line... lines) {
+    LocalDate date = MONDAY.plusDays(day);
+    int week = week(date);
+    ModelPath path = weekPath(week).then("session", name).then("date", date.toString());
+    List<PlannedExercise> exercises = new ArrayList<>();
+    for (int i = 0; i < lines.length; i++) {
+      exercises.add(lines[i].planned(i + 1, path));
+    }
+    sessions.add(
+        new DatedSession(
+            date,
+            week,
+            block(week),
+            blockWeek(week),
+            name,
+            40,
+            exercises.stream().anyMatch(PlannedExercise::hard),
+            eased.contains(week),
+            Load.ofKilograms(60),
+            "a test",
+            exercises,
+            path));
+    return this;
+  }
+
+  Winter waive(String rule) {
+    waivers.add(
+        new Plan.Waiver(
+            rule,
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
+            OptionalInt.empty(),
+            "watched by the coach"));
+    return this;
+  }
+
+  Winter waive(String rule, String block, int blockWeek) {
+    waivers.add(
+        new Plan.Waiver(
+            rule,
+            Optional.of(block),
+            OptionalInt.of(blockWeek),
+            Optional.empty(),
+            OptionalInt.empty(),
+            "watched by the coach"));
+    return this;
+  }
+
+  private static int week(LocalDate date) {
+    return (int) (ChronoUnit.DAYS.between(MONDAY, date) / 7) + 1;
+  }
+
+  private static String block(int week) {
+    return week <= BLOCK_WEEKS ? "base" : "build";
+  }
+
+  private static int blockWeek(int week) {
+    return (week - 1) % BLOCK_WEEKS + 1;
+  }
+
+  static ModelPath weekPath(int week) {
+    return ModelPath.of("plan", "winter")
+        .then("for", "tove")
+        .then("block", block(week))
+        .then("week", blockWeek(week));
+  }
+
+  CompiledPlan compiled() {
+    Block.Content empty =
+        new Block.Content(List.<SessionPlan>of(), List.of(), List.of(), List.of());
+    Plan.Builder plan =
+        Plan.named("winter")
+            .athlete("tove")
+            .from(MONDAY)
+            .block(new Block("base", BLOCK_WEEKS, empty, java.util.Map.of()))
+            .block(new Block("build", BLOCK_WEEKS, empty, java.util.Map.of()));
+    waivers.forEach(plan::waive);
+    ruleSets.forEach(plan::rules);
+    weeklyRise.ifPresent(plan::weeklyRise);
+    List<PlanWeek> weeks = new ArrayList<>();
+    for (int week = 1; week <= 2 * BLOCK_WEEKS; week++) {
+      int number = week;
+      weeks.add(
+          new PlanWeek(
+              week,
+              block(week),
+              blockWeek(week),
+              MONDAY.plusWeeks(week - 1L),
+              eased.contains(week),
+              false,
+              sum(number, DatedSession::timeUnderLoadSeconds),
+              sum(number, DatedSession::loadIndex),
+              weekPath(week)));
+    }
+    return new CompiledPlan(
+        plan.build(), athlete.build(), log, sessions, weeks, retests, climbing, List.of());
+  }
+
+  private double sum(int week, java.util.function.ToDoubleFunction<DatedSession> of) {
+    return sessions.stream().filter(s -> s.week() == week).mapToDouble(of).sum();
+  }
+
+  List<Finding> check(RuleSet... sets) {
+    return RuleCheck.check(compiled(), List.of(sets));
+  }
+
+  /** Returns severity and code of every finding, with a mark on those that were waived. */
+  List<String> codes(RuleSet... sets) {
+    return check(sets).stream().map(Winter::code).toList();
+  }
+
+  static String code(Finding finding) {
+    return (finding.waivedBecause().isPresent() ? "waived " : "")
+        + (finding.severity() == Severity.ERROR ? "" : finding.severity().word() + " ")
+        + finding.code();
+  }
+}
