@@ -1,0 +1,269 @@
+package gripwright.rule;
+
+import static gripwright.rule.Expression.amount;
+import static gripwright.rule.Expression.percentOfMax;
+import static gripwright.rule.Expression.subject;
+import static gripwright.rule.Winter.FRONT_TWO;
+import static gripwright.rule.Winter.HALF_CRIMP;
+import static gripwright.rule.Winter.MONDAY;
+import static gripwright.rule.Winter.line;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.plan.CompiledPlan;
+import gripwright.quantity.Unit;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class RuleCheckTest {
+
+  private static final Expression WEEK = subject(Kind.WEEK);
+
+  /** The club's own: no more than 50 s on split grips a week. */
+  private static final Rule SPLIT_TIME =
+      Rule.warning("split-time", Scope.WEEK)
+          .require(
+              WEEK.get("exercises")
+                  .summarizeWhere(
+                      Expression.Summary.SUM,
+                      subject(Kind.EXERCISE).get("time-under-load"),
+                      subject(Kind.EXERCISE).get("grip").get("family").is("split"))
+                  .atMost(amount(50, Unit.SECOND)))
+          .message("too much work on split grips this week")
+          .source("club rule")
+          .build();
+
+  private static final RuleSet CLUB = RuleSet.of("club", SPLIT_TIME);
+
+  /** Six holds of 10 s on a split grip in each of the first three weeks. */
+  private static Winter splitWeeks() {
+    Winter winter = new Winter().rules("club");
+    for (int week = 0; week < 3; week++) {
+      winter.session(7 * week, line(FRONT_TWO, 50)).session(7 * week + 3, line(FRONT_TWO, 50));
+    }
+    return winter;
+  }
+
+  @Test
+  void oneLineThatBreaksARuleOftenIsOneFindingWithItsPlaces() {
+    Winter winter = new Winter().athlete(a -> a.trained(3));
+    winter.session(0, line(FRONT_TWO, 50)).session(3, line(FRONT_TWO, 50));
+    winter.session(28, line(FRONT_TWO, 50));
+    List<Finding> findings = winter.check();
+    assertEquals(2, findings.size(), "one a block");
+    assertEquals(
+        "plan winter / for tove / block base / week 1 / session strength / date 2027-01-04"
+            + " / exercise 1",
+        findings.get(0).place().toString());
+    assertEquals(2, findings.get(0).places().size());
+    assertEquals(List.of(), findings.get(1).places(), "a single place is the place itself");
+  }
+
+  @Test
+  void aFindingTellsTheMessageTheSourceAndBothSides() {
+    Finding finding = splitWeeks().check(CLUB).get(0);
+    assertEquals("rule.split-time", finding.code());
+    assertEquals("too much work on split grips this week", finding.arguments().get("message"));
+    assertEquals("club rule", finding.arguments().get("source"));
+    assertEquals("60 s", finding.arguments().get("was"));
+    assertEquals("50 s", finding.arguments().get("limit"));
+    assertEquals(Winter.weekPath(1), finding.place());
+    assertEquals(3, finding.places().size());
+  }
+
+  @Test
+  void aSetThatThePlanDoesNotNameDoesNotApply() {
+    RuleSet other = RuleSet.of("other", SPLIT_TIME);
+    assertEquals(List.of("warning rule.split-time"), splitWeeks().codes(other, CLUB));
+    assertEquals(List.of(), new Winter().session(0, line(FRONT_TWO, 50).sets(6)).codes(CLUB));
+  }
+
+  @Test
+  void aWaiverAcceptsItsPlacesAndLeavesTheOthers() {
+    List<Finding> findings = splitWeeks().waive("split-time", "base", 3).check(CLUB);
+    assertEquals(
+        List.of("warning rule.split-time", "waived warning rule.split-time"),
+        findings.stream().map(Winter::code).toList());
+    assertEquals(2, findings.get(0).places().size());
+    assertEquals(Winter.weekPath(3), findings.get(1).place());
+    assertEquals(Optional.of("watched by the coach"), findings.get(1).waivedBecause());
+  }
+
+  @Test
+  void aWaivedErrorKeepsItsSeverityAndDoesNotBlock() {
+    Winter winter = new Winter().athlete(a -> a.trained(3)).session(0, line(FRONT_TWO, 50));
+    assertTrue(winter.check().get(0).blocks());
+    winter.waive("split-grip-gate");
+    assertEquals(List.of("waived rule.split-grip-gate"), winter.codes());
+    assertEquals(0, winter.check().stream().filter(Finding::blocks).count());
+  }
+
+  @Test
+  void aWaiverThatWaivesNothingIsAWarningAtTheWaiver() {
+    List<Finding> findings =
+        splitWeeks()
+            .waive("split-time")
+            .waive("split-time", "build", 1)
+            .waive("no-such")
+            .check(CLUB);
+    assertEquals(
+        List.of(
+            "waived warning rule.split-time",
+            "warning plan.waiver-unused",
+            "warning plan.waiver-unused"),
+        findings.stream().map(Winter::code).toList());
+    assertEquals("plan winter / waiver 2", findings.get(1).place().toString());
+    assertEquals("no-such", findings.get(2).arguments().get("rule"));
+  }
+
+  @Test
+  void aRuleThatIsNeverWaivedStands() {
+    Winter child =
+        new Winter()
+            .athlete(a -> a.born(MONDAY.minusYears(14)))
+            .session(0, line(HALF_CRIMP, 70).bodyMass(80))
+            .waive("youth-level");
+    assertEquals(List.of("rule.youth-level", "plan.waiver-refused"), child.codes());
+    assertEquals("plan winter / waiver 1", child.check().get(1).place().toString());
+  }
+
+  @Test
+  void aWaiverOfSeveralAthletesNeedsOnlyOneWhoNeedsIt() {
+    CompiledPlan needs = checked(splitWeeks().waive("split-time"));
+    CompiledPlan doesNot =
+        checked(new Winter().rules("club").session(0, line(HALF_CRIMP, 50)).waive("split-time"));
+    List<CompiledPlan> both = RuleCheck.acrossAthletes(List.of(doesNot, needs));
+    assertEquals(List.of(), both.get(0).findings());
+    assertEquals(1, both.get(1).findings().size());
+    List<CompiledPlan> neither = RuleCheck.acrossAthletes(List.of(doesNot, doesNot));
+    assertEquals(1, neither.get(0).findings().size());
+    assertEquals(List.of(), neither.get(1).findings());
+  }
+
+  private static CompiledPlan checked(Winter winter) {
+    return winter.compiled().withFindings(winter.check(CLUB));
+  }
+
+  @Test
+  void wrongNamesOfAPlanBuiltInJavaAreTold() {
+    assertEquals(
+        List.of("name.unknown"),
+        new Winter().rules("nowhere").session(0, line(HALF_CRIMP, 50)).codes());
+    Rule namesake =
+        Rule.advice("youth-level", Scope.EXERCISE)
+            .require(new Expression.Truth(true))
+            .message("nothing")
+            .build();
+    assertEquals(
+        List.of("name.doubled"),
+        new Winter()
+            .rules("mine")
+            .session(0, line(HALF_CRIMP, 50))
+            .codes(RuleSet.of("mine", namesake)));
+  }
+
+  @Test
+  void namesAreThoseThatAWaiverCanSpeakOf() {
+    List<String> names = RuleCheck.names(splitWeeks().compiled().plan(), List.of(CLUB));
+    assertTrue(names.contains("split-time") && names.contains("week-load-rise"), names.toString());
+    assertEquals(names.stream().sorted().toList(), names);
+  }
+
+  @Test
+  void everyScopeIsLookedAt() {
+    Winter winter =
+        new Winter()
+            .rules("all")
+            .session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 50))
+            .session(10, line(HALF_CRIMP, 50))
+            .climbing(3);
+    Rule[] rules = new Rule[Scope.values().length];
+    for (Scope scope : Scope.values()) {
+      rules[scope.ordinal()] =
+          Rule.advice("never-" + scope.kind().word(), scope)
+              .require(new Expression.Truth(false))
+              .message("always broken")
+              .build();
+    }
+    List<Finding> findings = winter.check(RuleSet.of("all", rules));
+    assertEquals(3, places(findings, "exercise").size());
+    assertEquals(2, places(findings, "session").size());
+    assertEquals(3, places(findings, "day").size());
+    assertEquals(8, places(findings, "week").size());
+    assertEquals(2, places(findings, "block").size());
+    assertEquals(
+        List.of(ModelPath.of("plan", "winter").then("for", "tove")), places(findings, "plan"));
+    // Three pairs of which two stand at the later session: each line is told once a day.
+    assertEquals(2, places(findings, "pair").size());
+  }
+
+  private static List<ModelPath> places(List<Finding> findings, String kind) {
+    return findings.stream()
+        .filter(f -> f.code().equals("rule.never-" + kind))
+        .flatMap(f -> f.places().isEmpty() ? List.of(f.place()).stream() : f.places().stream())
+        .toList();
+  }
+
+  @Test
+  void pairsAreLookedAtForFourteenDaysUnlessTheRuleSaysLess() {
+    Expression pair = subject(Kind.PAIR);
+    Rule any =
+        Rule.advice("no-two", Scope.PAIR_OF_SESSIONS)
+            .require(pair.get("gap").lessThan(amount(0, Unit.HOUR)))
+            .message("two sessions")
+            .build();
+    RuleSet set = RuleSet.of("mine", any);
+    assertEquals(1, twoSessions(14).codes(set).size());
+    assertEquals(0, twoSessions(15).codes(set).size());
+  }
+
+  private static Winter twoSessions(int days) {
+    return new Winter()
+        .rules("mine")
+        .session(0, line(HALF_CRIMP, 50))
+        .session(days, line(HALF_CRIMP, 50));
+  }
+
+  @Test
+  void whatIsMissingMakesARuleNotApply() {
+    Rule rule =
+        Rule.error("no-rise", Scope.WEEK)
+            .require(WEEK.get("load").atMost(WEEK.get("previous").get("load")))
+            .message("the load rises")
+            .build();
+    Winter winter =
+        new Winter()
+            .rules("mine")
+            .session(0, line(HALF_CRIMP, 50))
+            .session(14, line(HALF_CRIMP, 51));
+    assertEquals(
+        List.of(Winter.weekPath(3)),
+        winter.check(RuleSet.of("mine", rule)).stream().map(Finding::place).toList(),
+        "week 1 has no previous one, and week 2 has no session to rise");
+  }
+
+  @Test
+  void theFirstSideThatFailsIsMeasured() {
+    Expression exercise = subject(Kind.EXERCISE);
+    Rule rule =
+        Rule.error("both", Scope.EXERCISE)
+            .require(
+                exercise
+                    .get("edge")
+                    .atLeast(amount(10, Unit.MILLIMETRE))
+                    .and(exercise.get("level").atMost(percentOfMax(40))))
+            .message("too much")
+            .build();
+    Finding finding =
+        new Winter()
+            .rules("mine")
+            .session(0, line(HALF_CRIMP, 50))
+            .check(RuleSet.of("mine", rule))
+            .get(0);
+    assertEquals("50 % max", finding.arguments().get("was"));
+    assertEquals("40 % max", finding.arguments().get("limit"));
+  }
+}
