@@ -55,8 +55,14 @@ class RuleProperties {
           .neverWaived()
           .build();
 
+  private static final Rule SETS_RULE =
+      Rule.warning("few-sets", Scope.EXERCISE)
+          .require(subject(Kind.EXERCISE).get("sets").atMost(number(2)))
+          .message("more than two sets")
+          .build();
+
   private static final RuleSet[] SETS = {
-    RuleSet.of("one", TIME), RuleSet.of("two", EDGE), RuleSet.of("three", GAP)
+    RuleSet.of("one", TIME, SETS_RULE), RuleSet.of("two", EDGE), RuleSet.of("three", GAP)
   };
 
   /** Returns a winter that is the same for the same seed; few of them keep every rule. */
