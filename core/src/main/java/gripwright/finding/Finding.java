@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param severity how grave it is
  * @param place what it is about
  * @param arguments facts for the sentence, by name, in a fixed order; values print themselves
- * @param places every place the same mistake shows, in order of date; empty if just {@code place}
+ * @param places every place the same mistake shows, in order of date; empty if {@code place} says
+ *     it all
  * @param waivedBecause the coach's written reason, if the finding was waived
  */
 public record Finding(

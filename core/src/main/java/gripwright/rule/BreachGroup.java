@@ -60,6 +60,12 @@ record BreachGroup(List<Breach> breaches) {
     return findings;
   }
 
+  /** A line of the plan alone does not tell the week; a place that is only a line needs no list. */
+  private static boolean tellsMore(List<ModelPath> places) {
+    ModelPath first = places.get(0);
+    return places.size() > 1 || !first.equals(first.without("week").without("date"));
+  }
+
   private static Finding finding(List<Breach> breaches) {
     Breach first = breaches.get(0);
     Rule rule = first.rule();
@@ -70,7 +76,7 @@ record BreachGroup(List<Breach> breaches) {
                 rule.severity(),
                 first.path(),
                 Map.of(),
-                places.size() > 1 ? places : List.of(),
+                tellsMore(places) ? places : List.of(),
                 Optional.empty())
             .with("message", rule.message());
     if (rule.source().isPresent()) {

@@ -59,7 +59,7 @@ class RuleCheckTest {
             + " / exercise 1",
         findings.get(0).place().toString());
     assertEquals(2, findings.get(0).places().size());
-    assertEquals(List.of(), findings.get(1).places(), "a single place is the place itself");
+    assertEquals(List.of(findings.get(1).place()), findings.get(1).places(), "it has a date");
   }
 
   @Test

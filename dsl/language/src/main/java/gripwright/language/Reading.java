@@ -15,6 +15,7 @@ import gripwright.plan.CompiledPlan;
 import gripwright.plan.Plan;
 import gripwright.planning.Planner;
 import gripwright.protocol.Protocol;
+import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +30,8 @@ import java.util.SortedMap;
  */
 public final class Reading {
 
-  /** What means nothing where a rule set is left out for a mistake in it that was told. */
-  private static final Set<String> WITHOUT_RULES = Set.of("name.unknown", "plan.waiver-unused");
+  /** Mean nothing where a rule set or an athlete is left out for a mistake in it. */
+  private static final Set<String> NEEDS_ALL = Set.of("plan.waiver-unused", "name.unknown");
 
   private final Model model;
   private final boolean fileRead;
@@ -141,24 +142,27 @@ public final class Reading {
     List<CompiledPlan> compiled = new ArrayList<>();
     List<LocatedFinding> all = new ArrayList<>();
     for (Plan plan : plans) {
-      List<Finding> ofPlan = new ArrayList<>();
+      List<CompiledPlan> ofPlan = new ArrayList<>();
       for (String name : plan.athletes().stream().sorted().toList()) {
         Athlete athlete = model.athletes().get(name);
         if (athlete != null && !model.unsettled().contains(name)) {
           Log log = model.logs().getOrDefault(name, Log.empty(name));
-          CompiledPlan result = Planner.compile(plan, athlete, log, ruleSets);
-          compiled.add(result);
-          ofPlan.addAll(result.findings());
+          ofPlan.add(Planner.compile(plan, athlete, log, ruleSets));
         }
       }
-      boolean allRules = model.ruleSets().keySet().containsAll(plan.ruleSets());
-      ofPlan.stream()
-          .filter(finding -> allRules || !WITHOUT_RULES.contains(finding.code()))
+      List<CompiledPlan> together = RuleCheck.acrossAthletes(ofPlan);
+      compiled.addAll(together);
+      boolean allKnown =
+          ofPlan.size() == plan.athletes().size()
+              && model.ruleSets().keySet().containsAll(plan.ruleSets());
+      together.stream()
+          .flatMap(result -> result.findings().stream())
+          .filter(finding -> allKnown || !NEEDS_ALL.contains(finding.code()))
           .forEach(finding -> all.add(located(finding)));
     }
-    List<LocatedFinding> together = new ArrayList<>(model.findings());
-    together.addAll(SamePlace.merged(all));
-    return new Compilation(compiled, Findings.of(together, options));
+    List<LocatedFinding> everything = new ArrayList<>(model.findings());
+    everything.addAll(SamePlace.merged(all));
+    return new Compilation(compiled, Findings.of(everything, options));
   }
 
   private LocatedFinding located(Finding finding) {
