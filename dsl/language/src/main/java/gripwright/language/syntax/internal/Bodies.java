@@ -1,14 +1,18 @@
 package gripwright.language.syntax.internal;
 
 import gripwright.language.syntax.internal.grammar.GripParser;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.antlr.v4.runtime.RuleContext;
 import org.antlr.v4.runtime.atn.ATN;
 import org.antlr.v4.runtime.atn.ATNState;
+import org.antlr.v4.runtime.atn.RuleStopState;
 import org.antlr.v4.runtime.atn.Transition;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
@@ -22,11 +26,17 @@ final class Bodies {
    * @param rule the grammar rule
    * @param owner what the body belongs to, in words
    * @param first the tokens a statement in it may begin with
+   * @param start where a statement in it begins in the grammar
    */
-  record Body(int rule, String owner, IntervalSet first) {
+  record Body(int rule, String owner, IntervalSet first, ATNState start) {
 
     boolean mayBegin(int type) {
       return first.contains(type);
+    }
+
+    /** Tells whether a statement may begin with these two tokens. */
+    boolean mayBegin(int type, int next) {
+      return follows(start, type).contains(next);
     }
   }
 
@@ -83,7 +93,34 @@ final class Bodies {
     }
     IntervalSet first = new IntervalSet(atn.nextTokens(state));
     first.remove(GripParser.RBRACE);
-    bodies.put(rule, new Body(rule, owner, first));
+    bodies.put(rule, new Body(rule, owner, first, state));
+  }
+
+  /** Tells whether a declaration may begin with these two tokens. */
+  static boolean mayDeclare(int type, int next) {
+    ATN atn = GripParser._ATN;
+    return follows(atn.ruleToStartState[GripParser.RULE_declaration], type).contains(next);
+  }
+
+  /** Returns what may come after a token with which something begins. */
+  private static IntervalSet follows(ATNState start, int type) {
+    IntervalSet follows = new IntervalSet();
+    Set<ATNState> seen = new HashSet<>();
+    Deque<ATNState> pending = new ArrayDeque<>(List.of(start));
+    while (!pending.isEmpty()) {
+      ATNState state = pending.pop();
+      if (!seen.add(state) || state instanceof RuleStopState) {
+        continue;
+      }
+      for (Transition transition : state.getTransitions()) {
+        if (transition.isEpsilon()) {
+          pending.push(transition.target);
+        } else if (transition.matches(type, 0, Integer.MAX_VALUE)) {
+          follows.addAll(GripParser._ATN.nextTokens(transition.target));
+        }
+      }
+    }
+    return follows;
   }
 
   /** Returns the body a rule stands for, or null if it is none. */

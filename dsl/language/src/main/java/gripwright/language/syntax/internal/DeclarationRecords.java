@@ -44,7 +44,7 @@ final class DeclarationRecords {
   /** Returns what can be read of a file. */
   List<Declaration> declarations(SyntaxNode file) {
     List<Declaration> declarations = new ArrayList<>();
-    if (file.node(NodeKind.LANGUAGE).isEmpty()) {
+    if (file.node(NodeKind.LANGUAGE).isEmpty() && !saysElsewhere(file)) {
       mistakes.add(beginning(file), Mistakes.error("syntax.language"));
     }
     for (SyntaxNode child : file.nodes()) {
@@ -62,6 +62,16 @@ final class DeclarationRecords {
       }
     }
     return declarations;
+  }
+
+  /** Tells whether the language is named in a place where it was reported already. */
+  private static boolean saysElsewhere(SyntaxNode file) {
+    for (SyntaxElement child : file.children()) {
+      if (child instanceof SyntaxToken token && token.readAs().equals("language")) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Span beginning(SyntaxNode file) {

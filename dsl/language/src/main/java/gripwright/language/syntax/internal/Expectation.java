@@ -15,6 +15,14 @@ final class Expectation {
 
   private static final int MOST = 5;
 
+  private static final List<Integer> SIGNS =
+      List.of(
+          GripParser.LBRACE,
+          GripParser.COMMA,
+          GripParser.COLON,
+          GripParser.LPAREN,
+          GripParser.RPAREN);
+
   private static final Map<Integer, String> AMOUNTS =
       Map.ofEntries(
           Map.entry(GripParser.RULE_setup, "an edge depth"),
@@ -79,6 +87,7 @@ final class Expectation {
           Map.entry(GripParser.RULE_fingers, "a finger"),
           Map.entry(GripParser.RULE_jointBand, "a joint such as `pip`"),
           Map.entry(GripParser.RULE_parameter, "a parameter's name"),
+          Map.entry(GripParser.RULE_isTest, "a word such as `high`"),
           Map.entry(GripParser.RULE_compareBetween, "a protocol's name"));
 
   private static final Set<Integer> THROUGH =
@@ -97,15 +106,37 @@ final class Expectation {
   /**
    * Returns what could stand in a place.
    *
-   * @param types the tokens that could stand there
+   * @param required the tokens the statement cannot do without there; empty if it may end
+   * @param optional the tokens that may come before them
    * @param context the rule that was being read
    */
-  static String inWords(IntervalSet types, @Nullable RuleContext context) {
-    Set<String> concepts = new LinkedHashSet<>();
-    int statement = statement(context);
-    if (types.contains(GripParser.LPAREN) && types.contains(GripParser.NUMBER)) {
+  static String inWords(IntervalSet required, IntervalSet optional, @Nullable RuleContext context) {
+    if (required.contains(GripParser.LPAREN) && required.contains(GripParser.NUMBER)) {
       return "a value";
     }
+    boolean mayEnd = required.isNil();
+    IntervalSet types = required.or(optional);
+    Set<String> concepts = new LinkedHashSet<>();
+    addValues(concepts, types, statement(context));
+    if (!types.contains(GripParser.WORD)) {
+      addKeywords(concepts, mayEnd ? optional : required, statement(context));
+    }
+    if (types.contains(GripParser.STRING)) {
+      concepts.add("a text in quotes");
+    }
+    addSigns(concepts, types);
+    if (concepts.isEmpty() && types.contains(GripParser.LT)) {
+      concepts.add("a comparison such as `>=`");
+    } else if (concepts.isEmpty() && required.contains(GripParser.PERCENT)) {
+      concepts.add(required.size() == 1 ? "`%`" : "a unit");
+    }
+    if (mayEnd) {
+      concepts.add("a new line");
+    }
+    return concepts.isEmpty() ? "a new line" : join(concepts.stream().limit(MOST).toList());
+  }
+
+  private static void addValues(Set<String> concepts, IntervalSet types, int statement) {
     if (types.contains(GripParser.WORD)) {
       concepts.add(NAMES.getOrDefault(statement, "a name"));
     }
@@ -114,49 +145,39 @@ final class Expectation {
           types.contains(GripParser.GRADE)
               ? "a grade such as `7c`"
               : AMOUNTS.getOrDefault(statement, "a number"));
-    } else if (types.contains(GripParser.PERCENT) && types.contains(GripParser.KG)) {
-      concepts.add("a unit");
-    } else if (types.contains(GripParser.PERCENT)) {
-      concepts.add("`%`");
     }
     if (types.contains(GripParser.DATE)) {
       concepts.add("a date such as `2027-01-11`");
     }
-    List<String> signs = new ArrayList<>();
-    if (!types.contains(GripParser.WORD)) {
-      for (String word : Vocabulary.keywords(types)) {
-        if (!Vocabulary.isOperator(Vocabulary.typeOf(word)) || types.size() == 1) {
-          signs.add("`" + word + "`");
-        }
-      }
-      if (signs.size() == 1 || signs.size() + concepts.size() <= MOST) {
-        concepts.addAll(signs);
-      } else if (statement == GripParser.RULE_logLine) {
-        concepts.add("what happened, such as `test` or `session`");
-      } else {
-        concepts.addAll(signs.subList(0, Math.max(0, MOST - concepts.size())));
+  }
+
+  private static void addKeywords(Set<String> concepts, IntervalSet types, int statement) {
+    boolean units = types.contains(GripParser.KG);
+    List<String> words = new ArrayList<>();
+    for (String word : Vocabulary.keywords(types)) {
+      boolean operator = Vocabulary.isOperator(Vocabulary.typeOf(word)) && types.size() > 1;
+      if (!operator && !(units && word.equals("week"))) {
+        words.add("`" + word + "`");
       }
     }
-    if (types.contains(GripParser.STRING)) {
-      concepts.add("a text in quotes");
+    if (statement == GripParser.RULE_logLine) {
+      concepts.add("what happened, such as `test` or `session`");
+    } else if (types.contains(GripParser.FRENCH) && types.contains(GripParser.IRCRA)) {
+      concepts.add("a scale such as `french`");
+    } else {
+      words.stream().limit(Math.max(0, MOST - concepts.size())).forEach(concepts::add);
     }
-    for (int sign :
-        new int[] {
-          GripParser.LBRACE,
-          GripParser.COMMA,
-          GripParser.COLON,
-          GripParser.LPAREN,
-          GripParser.RPAREN,
-          GripParser.SLASH
-        }) {
-      if (types.contains(sign) && (sign != GripParser.SLASH || types.size() == 1)) {
+  }
+
+  private static void addSigns(Set<String> concepts, IntervalSet types) {
+    for (int sign : SIGNS) {
+      if (types.contains(sign)) {
         concepts.add("`" + Vocabulary.spelling(sign) + "`");
       }
     }
-    if (concepts.isEmpty()) {
-      return "a new line";
+    if (types.contains(GripParser.SLASH) && types.size() == 1) {
+      concepts.add("`/`");
     }
-    return join(concepts.stream().limit(MOST).toList());
   }
 
   private static int statement(@Nullable RuleContext context) {

@@ -29,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class Recovery extends DefaultErrorStrategy {
 
+  private static final IntervalSet SCALES = IntervalSet.of(GripParser.FRENCH, GripParser.IRCRA);
+
   private final Scan scan;
   private final Braces braces;
   private final Mistakes mistakes;
@@ -97,23 +99,41 @@ final class Recovery extends DefaultErrorStrategy {
    * Refuses to take the keyword that opens the next line for a name that is missing on this one.
    */
   private void checkName(Parser parser, Token token, RuleContext context) {
-    if (Vocabulary.isKeyword(token.getType())) {
-      Bodies.Body body = Bodies.around(context);
+    if (scan.firstOnLine(token) && opensStatement(token, context)) {
       Token before = scan.before(token);
-      boolean opens =
-          braces.isHeading(token)
-              || (body != null
-                  && body.rule() != GripParser.RULE_sessionLineBody
-                  && body.mayBegin(token.getType()));
-      if (opens
-          && scan.firstOnLine(token)
-          && before != null
-          && before.getType() != GripParser.COMMA) {
+      Token next = parser.getInputStream().LT(2);
+      boolean listed =
+          before != null
+              && before.getType() == GripParser.COMMA
+              && (context.parent.getRuleIndex() != GripParser.RULE_names
+                  || scan.firstOnLine(next)
+                  || next.getType() == GripParser.COMMA
+                  || next.getType() == GripParser.EDGE
+                  || next.getType() == GripParser.LBRACE);
+      if (!listed) {
         throw new InputMismatchException(parser);
       }
+    }
+    if (Vocabulary.isKeyword(token.getType())) {
       nameAt = token.getTokenIndex();
       nameContext = context;
     }
+  }
+
+  private boolean opensStatement(Token token, RuleContext context) {
+    if (braces.isHeading(token)) {
+      return true;
+    }
+    Bodies.Body body = Bodies.around(context);
+    if (body == null
+        || body.rule() == GripParser.RULE_sessionLineBody
+        || context.parent.getRuleIndex() == GripParser.RULE_doneLine) {
+      return false;
+    }
+    return body.mayBegin(token.getType())
+        || (Vocabulary.isUnknownWord(token.getType())
+            && Nearest.to(Vocabulary.plain(scan.text(token)), Vocabulary.keywords(body.first()))
+                .isPresent());
   }
 
   /** Reports a word that stands for a unit and is none, and reads it as the unit meant. */
@@ -174,11 +194,10 @@ final class Recovery extends DefaultErrorStrategy {
     if (meant.isEmpty()) {
       return false;
     }
-    IntervalSet one = IntervalSet.of(Vocabulary.typeOf(meant.get()));
     mistakes.add(
         scan.span(token),
         Mistakes.error("syntax.expected")
-            .with("expected", Expectation.inWords(one, parser.getContext()))
+            .with("expected", "`" + meant.get() + "`")
             .with("found", Mistakes.quote(word))
             .with("suggestion", meant.get()));
     token.setType(Vocabulary.typeOf(meant.get()));
@@ -278,7 +297,7 @@ final class Recovery extends DefaultErrorStrategy {
    * Reports that something else was expected.
    *
    * @param token what stands there
-   * @param expected what could have stood there
+   * @param expected what the statement cannot do without there; empty if it may end
    * @param context what was being read
    */
   void report(Token token, IntervalSet expected, @Nullable RuleContext context) {
@@ -299,16 +318,48 @@ final class Recovery extends DefaultErrorStrategy {
         && nameAt == before.getTokenIndex()
         && Vocabulary.isKeyword(before.getType())
         && possible.contains(before.getType())) {
-      add(before, IntervalSet.of(GripParser.WORD), nameContext);
+      add(before, IntervalSet.of(GripParser.WORD), new IntervalSet(), nameContext);
+    } else if (before != null && possible.contains(GripParser.PLUS) && isGrade(before, token)) {
+      add(before, SCALES, new IntervalSet(), context);
+    } else if (possible.contains(GripParser.PERCENT)
+        && (token.getType() == GripParser.MAX || token.getType() == GripParser.OF)) {
+      add(token, IntervalSet.of(GripParser.PERCENT), new IntervalSet(), context);
     } else {
-      add(token, possible, context);
+      add(token, expected, possible, context);
     }
   }
 
-  private void add(Token token, IntervalSet possible, @Nullable RuleContext context) {
+  /** Reports that something else was expected where a statement begins. */
+  void reportHere(Token token, String expected, String example) {
+    if (reportedAt != token.getTokenIndex()) {
+      reportedAt = token.getTokenIndex();
+      mistakes.add(
+          scan.span(token),
+          Mistakes.error("syntax.expected")
+              .with("expected", expected)
+              .with("found", Mistakes.quote(scan.text(token)))
+              .with("example", example));
+    }
+  }
+
+  /** Tells whether a mistake was reported at a token. */
+  boolean isReported(Token token) {
+    return reportedAt == token.getTokenIndex();
+  }
+
+  private boolean isGrade(Token word, Token value) {
+    return Vocabulary.isUnknownWord(word.getType())
+        && (value.getType() == GripParser.GRADE || value.getType() == GripParser.NUMBER)
+        && !scan.firstOnLine(value)
+        && Nearest.to(Vocabulary.plain(scan.text(word)), Vocabulary.keywords(SCALES)).isPresent();
+  }
+
+  private void add(
+      Token token, IntervalSet required, IntervalSet optional, @Nullable RuleContext context) {
+    IntervalSet possible = required.or(optional);
     Finding finding =
         Mistakes.error("syntax.expected")
-            .with("expected", Expectation.inWords(possible, context))
+            .with("expected", Expectation.inWords(required, optional, context))
             .with("found", found(token));
     String word = Vocabulary.isUnknownWord(token.getType()) ? scan.text(token) : "";
     Optional<String> meant =

@@ -5,6 +5,7 @@ import gripwright.language.finding.Nearest;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.InputMismatchException;
 import org.antlr.v4.runtime.Parser;
@@ -12,7 +13,6 @@ import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.RuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.ATNState;
-import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
 /** Where reading goes on: the next statement, the end of a body, or the next declaration. */
@@ -61,7 +61,10 @@ final class Resumption {
             first && parser.getInputStream().LA(2) == GripParser.NUMBER
                 ? List.of("language")
                 : DECLARATIONS;
-        Optional<String> meant = Nearest.to(Vocabulary.plain(scan.text(token)), words);
+        int next = parser.getInputStream().LA(2);
+        Optional<String> meant =
+            meant(
+                token, words, word -> word == GripParser.LANGUAGE || Bodies.mayDeclare(word, next));
         if (meant.isPresent()) {
           unknownStatement(token, meant);
           token.setType(Vocabulary.typeOf(meant.get()));
@@ -88,7 +91,7 @@ final class Resumption {
     } else if (type == GripParser.LBRACE) {
       mistakes.add(scan.span(token), Mistakes.error("syntax.brace").with("found", "{"));
     } else {
-      recovery.reportLeftover(token);
+      unknownStatement(token, Optional.empty());
     }
   }
 
@@ -187,6 +190,9 @@ final class Resumption {
   /** Tells whether a word goes on with the statement before it, which lacks a comma. */
   private boolean isLeftover(Parser parser, ParserRuleContext context, Token token) {
     int type = token.getType();
+    if (context.getRuleIndex() == GripParser.RULE_sessionLineBody) {
+      return !opensStatement(token) && parser.getInputStream().LA(2) != GripParser.ON;
+    }
     return type >= GripParser.INDEX
         && type <= GripParser.THUMB
         && !scan.firstOnLine(token)
@@ -215,22 +221,31 @@ final class Resumption {
       }
     } else if (body.rule() == GripParser.RULE_logBody
         && (Bodies.isLogWord(type) || !Vocabulary.isWord(type))) {
-      recovery.report(token, new IntervalSet(body.first()), context);
+      recovery.reportHere(token, "a date such as `2027-01-11`", "2027-01-08 body-mass 61 kg");
     } else if (Vocabulary.isKeyword(type) && Bodies.home(type) != null) {
       misplaced(token, Bodies.home(type));
     } else if (Vocabulary.isWord(type)) {
-      Optional<String> meant =
-          Nearest.to(Vocabulary.plain(scan.text(token)), Vocabulary.keywords(body.first()));
-      unknownStatement(token, meant);
+      List<String> words = Vocabulary.keywords(body.first());
+      int next = parser.getInputStream().LA(2);
+      Optional<String> meant = meant(token, words, t -> body.mayBegin(t, next));
       if (meant.isPresent()) {
+        unknownStatement(token, meant);
         token.setType(Vocabulary.typeOf(meant.get()));
         return false;
       }
+      unknownStatement(token, Nearest.to(Vocabulary.plain(scan.text(token)), words));
     } else {
-      recovery.reportLeftover(token);
+      unknownStatement(token, Optional.empty());
     }
     skip(parser, context, indentation);
     return true;
+  }
+
+  /** Returns the near keyword that what comes next goes with. */
+  private Optional<String> meant(Token token, List<String> words, IntPredicate fits) {
+    return Nearest.all(Vocabulary.plain(scan.text(token)), words).stream()
+        .filter(word -> fits.test(Vocabulary.typeOf(word)))
+        .findFirst();
   }
 
   private boolean opensStatement(Token token) {
@@ -311,7 +326,9 @@ final class Resumption {
       return true;
     }
     Token before = scan.before(token);
-    if (!scan.firstOnLine(token) || (before != null && before.getType() == GripParser.COMMA)) {
+    boolean listed =
+        before != null && before.getType() == GripParser.COMMA && !recovery.isReported(token);
+    if (!scan.firstOnLine(token) || listed) {
       return false;
     }
     if (braces.isHeading(token)) {

@@ -1,0 +1,69 @@
+package gripwright.language.syntax;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.language.finding.Wording;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Each file with a mistake gives the findings that stand beside it, and no others. Run with {@code
+ * -Dgripwright.bless=true} to write the expectations anew, and review them in the diff.
+ */
+class MistakesTest {
+
+  @TestFactory
+  Stream<DynamicTest> eachMistakeGivesItsFindings() {
+    return Texts.in(Texts.MISTAKES).stream()
+        .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> check(file)));
+  }
+
+  private static void check(Path file) throws IOException {
+    ParsedFile parsed = Texts.check(Texts.read(file));
+    String found =
+        parsed.findings().stream()
+            .map(f -> Texts.place(f) + " " + f.finding().code() + "\n")
+            .collect(Collectors.joining());
+    Path expected =
+        file.resolveSibling(file.getFileName().toString().replace(".grip", ".expected"));
+    if (Boolean.getBoolean("gripwright.bless")) {
+      Files.writeString(expected, found, StandardCharsets.UTF_8);
+    }
+    assertEquals(Texts.read(expected), found);
+  }
+
+  @Test
+  void everyFindingHasItsSentence() {
+    for (Path file : Texts.in(Texts.MISTAKES)) {
+      for (var finding : Texts.parse(Texts.read(file)).findings()) {
+        String sentence = Wording.sentence(finding.finding());
+        String hint = Wording.hint(finding.finding()).orElse("");
+        assertTrue(!hint.isEmpty(), () -> file + " has a finding without a hint");
+        for (String word : List.of("token", "illegal", "invalid", "mismatched", "{found}")) {
+          assertTrue(!sentence.contains(word), () -> sentence);
+        }
+      }
+    }
+  }
+
+  @Test
+  void theFileIsReadPastItsMistake() {
+    Path file = Texts.MISTAKES.resolve("no-close-brace-session.grip");
+    ParsedFile parsed = Texts.parse(Texts.read(file));
+    Declaration.Plan plan = (Declaration.Plan) parsed.declarations().get(3);
+    PlanItem.BlockItem block = (PlanItem.BlockItem) plan.items().get(3);
+    assertEquals(3, block.parts().size(), "the session, the advance and the ease");
+    assertTrue(!plan.damaged() && !block.damaged());
+    assertTrue(((BlockPart.SessionItem) block.parts().get(0)).damaged());
+    assertEquals(6, plan.items().size());
+  }
+}
