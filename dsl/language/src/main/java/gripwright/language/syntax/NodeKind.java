@@ -4,10 +4,6 @@ package gripwright.language.syntax;
 public enum NodeKind {
   /** Grammar rule {@code file}. */
   FILE,
-  /** Grammar rule {@code declarationOnly}. */
-  DECLARATION_ONLY,
-  /** Grammar rule {@code exprOnly}. */
-  EXPR_ONLY,
   /** Grammar rule {@code language}. */
   LANGUAGE,
   /** Grammar rule {@code declaration}. */

@@ -48,7 +48,7 @@ class RoundTripTest {
     for (Path file : Texts.in(Texts.EVERYTHING)) {
       collect(Texts.parse(Texts.read(file)).tree().root(), missing);
     }
-    // Wrappers that hold one node and nothing else are never kept, and two serve other beginnings.
+    // Wrappers that hold one node and nothing else are never kept.
     missing.removeIf(
         k ->
             k.name().endsWith("_ITEM")
@@ -56,8 +56,7 @@ class RoundTripTest {
                 || k == NodeKind.STEP
                 || k == NodeKind.PRIMARY
                 || k == NodeKind.HEAD
-                || k == NodeKind.DECLARATION_ONLY
-                || k == NodeKind.EXPR_ONLY);
+                || k == NodeKind.RESERVED);
     assertEquals(Set.of(), missing);
   }
 

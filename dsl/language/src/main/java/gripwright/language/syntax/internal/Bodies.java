@@ -170,6 +170,18 @@ final class Bodies {
     return owners.isEmpty() ? null : "in " + String.join(" or ", owners);
   }
 
+  /** Tells whether two statements belong in one kind of body. */
+  static boolean shareHome(int type, int other) {
+    for (Body body : BODIES.values()) {
+      if (body.rule() != GripParser.RULE_sessionLineBody
+          && body.mayBegin(type)
+          && body.mayBegin(other)) {
+        return true;
+      }
+    }
+    return type == other;
+  }
+
   /** Tells whether a word says what happened on a line of a log. */
   static boolean isLogWord(int type) {
     return type == GripParser.TEST

@@ -26,12 +26,16 @@ final class Mistakes {
     return Finding.error(code, ModelPath.ROOT);
   }
 
+  /** Adds a finding, unless more are known already than will be told. */
   void add(Span span, Finding finding) {
-    findings.add(LocatedFinding.at(source, span, finding));
+    if (findings.size() < 2 * most) {
+      findings.add(LocatedFinding.at(source, span, finding));
+    }
   }
 
-  boolean isEmpty() {
-    return findings.isEmpty();
+  /** Tells whether enough is wrong that wording more of it is wasted. */
+  boolean isFull() {
+    return findings.size() >= most;
   }
 
   /** Returns the first findings in the order of the text, as many as are told. */

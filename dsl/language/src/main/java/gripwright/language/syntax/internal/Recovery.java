@@ -82,7 +82,7 @@ final class Recovery extends DefaultErrorStrategy {
       } else if (possible.contains(GripParser.KG)) {
         repairUnit(parser, token);
       }
-      repairWord(parser, token, possible);
+      repairWord(token, possible);
     }
   }
 
@@ -153,7 +153,9 @@ final class Recovery extends DefaultErrorStrategy {
     boolean keyword =
         Nearest.to(Vocabulary.plain(word), keywords).isPresent()
             && (meant == null || !Vocabulary.isUnitWord(word));
-    if (keyword) {
+    Token next = parser.getInputStream().LT(2);
+    boolean fits = scan.firstOnLine(next) || parser.getExpectedTokens().contains(next.getType());
+    if (keyword || (meant == null && !fits)) {
       return;
     }
     Finding finding = Mistakes.error("unit.unknown").with("unit", word);
@@ -181,7 +183,7 @@ final class Recovery extends DefaultErrorStrategy {
     return false;
   }
 
-  private boolean repairWord(Parser parser, CommonToken token, IntervalSet possible) {
+  private boolean repairWord(CommonToken token, IntervalSet possible) {
     if (!Vocabulary.isUnknownWord(token.getType())
         || scan.firstOnLine(token)
         || possible.contains(GripParser.WORD)) {
@@ -213,7 +215,7 @@ final class Recovery extends DefaultErrorStrategy {
         && possible.contains(GripParser.LBRACE)) {
       return missingBrace(parser, token, possible);
     }
-    if (repairWord(parser, token, possible)) {
+    if (repairWord(token, possible)) {
       parser.consume();
       return token;
     }
@@ -310,7 +312,8 @@ final class Recovery extends DefaultErrorStrategy {
       possible.addAll(open);
     }
     Token before = scan.before(token);
-    if (scan.oddBefore(token)
+    if (mistakes.isFull()
+        || scan.oddBefore(token)
         || (before != null && OddTokens.isOdd(before) && !scan.firstOnLine(token))) {
       return;
     }

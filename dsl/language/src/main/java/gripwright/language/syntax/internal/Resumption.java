@@ -28,6 +28,12 @@ final class Resumption {
   private final Recovery recovery;
   private boolean lost;
 
+  /** Where the last misplaced statement ended, and in which body: the next may go with it. */
+  private int strayEnd = -1;
+
+  private int strayType = -1;
+  private @Nullable RuleContext strayBody;
+
   Resumption(Scan scan, Braces braces, Mistakes mistakes, Recovery recovery) {
     this.scan = scan;
     this.braces = braces;
@@ -43,7 +49,7 @@ final class Resumption {
       int type = token.getType();
       boolean first = state == ATNState.BLOCK_START;
       if (type == Token.EOF
-          || Bodies.isDeclaration(type)
+          || (Bodies.isDeclaration(type) && !onlyLooksLikeDeclaration(token))
           || (first && type == GripParser.LANGUAGE)) {
         lost = false;
         return;
@@ -55,6 +61,10 @@ final class Resumption {
         lost = true;
         recovery.skipOne(parser);
         continue;
+      }
+      if (first && type == GripParser.NUMBER) {
+        // the number of the language, whose word is missing: reported for the file
+        lost = true;
       }
       if (Vocabulary.isUnknownWord(type)) {
         List<String> words =
@@ -116,6 +126,13 @@ final class Resumption {
         if (closesOuter(context, token)) {
           throw new Recovery.Unclosed(parser);
         }
+        if (strayBody == context && braces.balance(token) < 0) {
+          // closes what the misplaced statements were in, whose heading is missing
+          strayBody = null;
+          braces.settle(token, 1);
+          recovery.skipOne(parser);
+          continue;
+        }
         if (!isExtra(parser, body, context, token)) {
           return;
         }
@@ -146,7 +163,11 @@ final class Resumption {
     if (!body.mayBegin(next.getType()) || braces.isHeading(next)) {
       return false;
     }
-    return !Bodies.outerMayBegin(context, next.getType());
+    boolean indented =
+        context.getChild(1) instanceof ParserRuleContext item
+            && item.getStart().getCharPositionInLine() > indentation(context);
+    return !Bodies.outerMayBegin(context, next.getType())
+        && !(indented && next.getCharPositionInLine() <= indentation(context));
   }
 
   /** Tells by its indentation whether a brace closes a block around this one, which has none. */
@@ -207,6 +228,7 @@ final class Resumption {
       Parser parser, Bodies.Body body, ParserRuleContext context, CommonToken token) {
     int type = token.getType();
     int indentation = scan.lineOpener(token).getCharPositionInLine();
+    boolean stray = false;
     if (type == GripParser.LBRACE) {
       mistakes.add(scan.span(token), Mistakes.error("syntax.brace").with("found", "{"));
       if (braces.balance(token) > 0 || scan.mate(token) == null) {
@@ -223,7 +245,16 @@ final class Resumption {
         && (Bodies.isLogWord(type) || !Vocabulary.isWord(type))) {
       recovery.reportHere(token, "a date such as `2027-01-11`", "2027-01-08 body-mass 61 kg");
     } else if (Vocabulary.isKeyword(type) && Bodies.home(type) != null) {
-      misplaced(token, Bodies.home(type));
+      stray = true;
+      if (!goesWithStray(token, context)) {
+        misplaced(token, Bodies.home(type));
+      }
+    } else if (body.rule() == GripParser.RULE_logBody
+        && parser.getInputStream().LA(2) == GripParser.ON) {
+      stray = true;
+      if (!goesWithStray(token, context)) {
+        misplaced(token, "in a logged session, such as `2027-01-05 session strength {`");
+      }
     } else if (Vocabulary.isWord(type)) {
       List<String> words = Vocabulary.keywords(body.first());
       int next = parser.getInputStream().LA(2);
@@ -238,6 +269,11 @@ final class Resumption {
       unknownStatement(token, Optional.empty());
     }
     skip(parser, context, indentation);
+    if (stray) {
+      strayEnd = parser.getCurrentToken().getTokenIndex();
+      strayType = type;
+      strayBody = context;
+    }
     return true;
   }
 
@@ -253,6 +289,18 @@ final class Resumption {
     return scan.firstOnLine(token)
         || (before != null
             && (before.getType() == GripParser.LBRACE || before.getType() == GripParser.RBRACE));
+  }
+
+  /** Tells whether a line of a plan that has lost its heading only looks like a declaration. */
+  private boolean onlyLooksLikeDeclaration(Token token) {
+    return lost && token.getType() == GripParser.RULES && !braces.isHeading(token);
+  }
+
+  /** Tells whether a misplaced statement belongs with one before it, which was reported. */
+  private boolean goesWithStray(Token token, RuleContext body) {
+    return strayBody == body
+        && (strayEnd == token.getTokenIndex() || braces.balance(token) < 0)
+        && Bodies.shareHome(strayType, token.getType());
   }
 
   private void misplaced(Token token, @Nullable String home) {

@@ -10,7 +10,9 @@ import gripwright.language.syntax.TokenKind;
 import gripwright.language.syntax.Trivia;
 import gripwright.language.syntax.internal.grammar.GripLexer;
 import gripwright.language.syntax.internal.grammar.GripParser;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +24,7 @@ import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.tree.ErrorNode;
 import org.antlr.v4.runtime.tree.ParseTree;
 import org.antlr.v4.runtime.tree.TerminalNode;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes the lossless tree of what the parser found and of every token, in the order of the text. A
@@ -77,12 +80,58 @@ final class TreeBuilder {
     return kinds;
   }
 
-  /** Returns the tree of what the parser found. */
+  /** A node under construction. */
+  private static final class Frame {
+    private final ParserRuleContext context;
+    private final List<SyntaxElement> children = new ArrayList<>();
+    private boolean broken;
+    private int done;
+
+    Frame(ParserRuleContext context) {
+      this.context = context;
+      this.broken = context.exception != null;
+    }
+  }
+
+  /**
+   * Returns the tree of what the parser found. Goes down with a stack of its own, since a tree is
+   * deeper than the text that it stands for.
+   */
   SyntaxTree build(ParserRuleContext parsed) {
-    List<SyntaxElement> children = new ArrayList<>();
-    boolean broken = children(parsed, children);
-    takeUntil(scan.tokens().size(), children);
-    return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, children, 0, broken));
+    Deque<Frame> open = new ArrayDeque<>();
+    Frame frame = new Frame(parsed);
+    while (true) {
+      if (frame.done < frame.context.getChildCount()) {
+        ParseTree child = frame.context.getChild(frame.done++);
+        if (child instanceof ParserRuleContext inner) {
+          takeUntil(firstToken(inner), frame.children);
+          open.push(frame);
+          frame = new Frame(inner);
+        } else if (child instanceof TerminalNode terminal) {
+          add(terminal, frame);
+        }
+      } else if (open.isEmpty()) {
+        takeUntil(scan.tokens().size(), frame.children);
+        return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, frame.children, 0, frame.broken));
+      } else {
+        SyntaxNode node = node(frame);
+        boolean body = Bodies.of(frame.context.getRuleIndex()) != null;
+        frame = open.pop();
+        frame.children.add(node);
+        frame.broken |= node.broken() && !body;
+      }
+    }
+  }
+
+  /** Adds a token of the parser's tree, unless it was made up for one that is missing. */
+  private void add(TerminalNode terminal, Frame frame) {
+    Token token = terminal.getSymbol();
+    boolean skipped = terminal instanceof ErrorNode;
+    frame.broken |= skipped;
+    if (token.getTokenIndex() >= next) {
+      takeUntil(token.getTokenIndex(), frame.children);
+      frame.children.add(take(frame.context, skipped));
+    }
   }
 
   /** Returns a tree of nothing but skipped tokens. */
@@ -99,46 +148,18 @@ final class TreeBuilder {
     return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, List.of(all), 0, true));
   }
 
-  private SyntaxNode node(ParserRuleContext context) {
-    List<SyntaxElement> children = new ArrayList<>();
-    boolean broken = children(context, children);
-    NodeKind kind = KINDS[context.getRuleIndex()];
-    if (kind == NodeKind.HEAD) {
+  private SyntaxNode node(Frame frame) {
+    List<SyntaxElement> children = frame.children;
+    NodeKind kind = KINDS[frame.context.getRuleIndex()];
+    if (kind == NodeKind.HEAD || kind == NodeKind.RESERVED) {
       kind = NodeKind.NAME;
     }
-    if (children.size() == 1 && children.get(0) instanceof SyntaxNode only && !broken) {
+    if (children.size() == 1 && children.get(0) instanceof SyntaxNode only && !frame.broken) {
       if (THROUGH.contains(kind) || (kind == NodeKind.NAME && only.kind() == NodeKind.NAME)) {
         return only;
       }
     }
-    return SyntaxNode.of(kind, children, at, broken);
-  }
-
-  /** Adds what is in a context; tells whether something is wrong there. */
-  private boolean children(ParserRuleContext context, List<SyntaxElement> children) {
-    boolean body = Bodies.of(context.getRuleIndex()) != null;
-    boolean broken = context.exception != null;
-    int count = context.getChildCount();
-    for (int i = 0; i < count; i++) {
-      ParseTree child = context.getChild(i);
-      if (child instanceof ParserRuleContext inner) {
-        takeUntil(firstToken(inner), children);
-        SyntaxNode node = node(inner);
-        children.add(node);
-        broken |= node.broken() && Bodies.of(inner.getRuleIndex()) == null;
-      } else if (child instanceof TerminalNode terminal) {
-        Token token = terminal.getSymbol();
-        boolean skipped = terminal instanceof ErrorNode;
-        broken |= skipped;
-        if (token.getTokenIndex() >= next) {
-          takeUntil(token.getTokenIndex(), children);
-          children.add(take(context, skipped));
-        } else if (body) {
-          broken = true;
-        }
-      }
-    }
-    return broken;
+    return SyntaxNode.of(kind, children, at, frame.broken);
   }
 
   private int firstToken(ParserRuleContext context) {
@@ -158,7 +179,7 @@ final class TreeBuilder {
     }
   }
 
-  private SyntaxToken take(@org.jspecify.annotations.Nullable RuleContext in, boolean skipped) {
+  private SyntaxToken take(@Nullable RuleContext in, boolean skipped) {
     CommonToken token = scan.tokens().get(next++);
     Span span = scan.span(token);
     at = span.end();
@@ -180,7 +201,7 @@ final class TreeBuilder {
         kind(token, in), text, spelling == null ? text : spelling, span, skipped, before, after);
   }
 
-  private static TokenKind kind(Token token, @org.jspecify.annotations.Nullable RuleContext in) {
+  private static TokenKind kind(Token token, @Nullable RuleContext in) {
     int rule = in == null ? -1 : in.getRuleIndex();
     TokenKind kind = Vocabulary.kind(token.getType());
     if (rule == GripParser.RULE_unit || kind == TokenKind.UNIT) {

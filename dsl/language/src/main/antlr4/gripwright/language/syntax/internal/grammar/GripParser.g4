@@ -10,8 +10,6 @@ parser grammar GripParser;
 options { tokenVocab = GripLexer; }
 
 file              : language? declaration* EOF ;
-declarationOnly   : declaration EOF ;
-exprOnly          : expr EOF ;
 
 language          : LANGUAGE NUMBER ;
 declaration
