@@ -93,6 +93,8 @@ class LimitsTest {
         List.of("syntax.string"),
         codes("language 1\nplan p {\n  note \"" + "x".repeat(size - 40) + "\n}\n"));
     assertEquals(List.of("syntax.too-large"), codes("language 1\n" + "!".repeat(size - 11)));
+    assertEquals(
+        List.of("syntax.expected"), codes("language 1\nplan p " + "x ".repeat(300_000) + "{\n}\n"));
     assertEquals(List.of(), codes("language 1\n#" + "x".repeat(size - 12)));
     assertEquals(List.of(), codes("language 1\n" + "\n".repeat(size - 11)));
   }

@@ -2,7 +2,6 @@ package gripwright.language.syntax.internal;
 
 import gripwright.finding.Finding;
 import gripwright.language.finding.Nearest;
-import gripwright.language.source.Span;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.List;
 import java.util.Optional;
@@ -29,28 +28,20 @@ import org.jspecify.annotations.Nullable;
  */
 final class Recovery extends DefaultErrorStrategy {
 
-  private static final IntervalSet SCALES = IntervalSet.of(GripParser.FRENCH, GripParser.IRCRA);
-
   private final Scan scan;
   private final Braces braces;
   private final Mistakes mistakes;
   private final Resumption resumption;
 
-  /** What could also have stood at a token that was then tried for something else. */
-  private final IntervalSet open = new IntervalSet();
-
-  private int openAt = -1;
-  private @Nullable RuleContext openContext;
-  private int nameAt = -1;
-  private @Nullable RuleContext nameContext;
-  private int reportedAt = -1;
+  private final Reporter reporter;
   private @Nullable RecognitionException reported;
 
   Recovery(Scan scan, Mistakes mistakes) {
     this.scan = scan;
     this.mistakes = mistakes;
     this.braces = new Braces(scan);
-    this.resumption = new Resumption(scan, braces, mistakes, this);
+    this.reporter = new Reporter(scan, mistakes);
+    this.resumption = new Resumption(scan, braces, mistakes, reporter, this);
   }
 
   /** The end of a body that is not closed, seen from the statement that cannot be in it. */
@@ -76,7 +67,7 @@ final class Recovery extends DefaultErrorStrategy {
       CommonToken token = (CommonToken) parser.getCurrentToken();
       IntervalSet possible =
           GripParser._ATN.nextTokens(GripParser._ATN.states.get(parser.getState()));
-      remember(token, possible, context);
+      reporter.tried(token, possible, context);
       if (rule == GripParser.RULE_name || rule == GripParser.RULE_primary) {
         checkName(parser, token, context);
       } else if (possible.contains(GripParser.KG)) {
@@ -84,15 +75,6 @@ final class Recovery extends DefaultErrorStrategy {
       }
       repairWord(token, possible);
     }
-  }
-
-  private void remember(Token token, IntervalSet possible, RuleContext context) {
-    if (openAt != token.getTokenIndex()) {
-      openAt = token.getTokenIndex();
-      open.clear();
-    }
-    open.addAll(possible);
-    openContext = context;
   }
 
   /**
@@ -115,8 +97,7 @@ final class Recovery extends DefaultErrorStrategy {
       }
     }
     if (Vocabulary.isKeyword(token.getType())) {
-      nameAt = token.getTokenIndex();
-      nameContext = context;
+      reporter.readAsName(token, context);
     }
   }
 
@@ -163,7 +144,7 @@ final class Recovery extends DefaultErrorStrategy {
     if (meant != null) {
       token.setType(Vocabulary.typeOf(meant));
     } else {
-      reportedAt = token.getTokenIndex();
+      reporter.isDone(token);
       parser.getContext().exception = new InputMismatchException(parser);
       skipOne(parser);
     }
@@ -228,19 +209,13 @@ final class Recovery extends DefaultErrorStrategy {
     boolean known =
         owner.getChild(0) instanceof ParserRuleContext heading && heading.exception != null;
     if (!known) {
-      report(token, possible, parser.getContext());
+      reporter.expected(token, possible, parser.getContext());
     }
-    reportedAt = token.getTokenIndex();
-    int ahead = 1;
-    while (!scan.firstOnLine(parser.getInputStream().LT(ahead))
-        && parser.getInputStream().LA(ahead) != Token.EOF
-        && parser.getInputStream().LA(ahead) != GripParser.RBRACE
-        && parser.getInputStream().LA(ahead) != GripParser.LBRACE) {
-      ahead++;
-    }
-    if (parser.getInputStream().LA(ahead) == GripParser.LBRACE) {
+    reporter.isDone(token);
+    CommonToken ahead = scan.braceOnLine(token);
+    if (ahead != null) {
       owner.exception = new InputMismatchException(parser);
-      for (int i = 1; i < ahead; i++) {
+      while (parser.getCurrentToken() != ahead) {
         skipOne(parser);
       }
       Token brace = parser.getCurrentToken();
@@ -267,9 +242,10 @@ final class Recovery extends DefaultErrorStrategy {
     }
     reported = mistake;
     if (mistake instanceof Unclosed) {
-      reportUnclosed((ParserRuleContext) mistake.getCtx(), mistake.getOffendingToken());
+      braces.settle(mistake.getOffendingToken(), -1);
+      reporter.unclosed((ParserRuleContext) mistake.getCtx(), mistake.getOffendingToken());
     } else {
-      report(mistake.getOffendingToken(), possible(mistake), mistake.getCtx());
+      reporter.expected(mistake.getOffendingToken(), possible(mistake), mistake.getCtx());
     }
   }
 
@@ -284,131 +260,6 @@ final class Recovery extends DefaultErrorStrategy {
           GripParser._ATN.nextTokens(GripParser._ATN.states.get(mistake.getOffendingState())));
     }
     return possible;
-  }
-
-  /** Reports what is at the end of a statement and does not belong to it. */
-  void reportLeftover(Token token) {
-    if (openAt == token.getTokenIndex()) {
-      report(token, new IntervalSet(), openContext);
-    } else {
-      report(token, new IntervalSet(), null);
-    }
-  }
-
-  /**
-   * Reports that something else was expected.
-   *
-   * @param token what stands there
-   * @param expected what the statement cannot do without there; empty if it may end
-   * @param context what was being read
-   */
-  void report(Token token, IntervalSet expected, @Nullable RuleContext context) {
-    if (reportedAt == token.getTokenIndex()) {
-      return;
-    }
-    reportedAt = token.getTokenIndex();
-    IntervalSet possible = new IntervalSet(expected);
-    if (openAt == token.getTokenIndex()) {
-      possible.addAll(open);
-    }
-    Token before = scan.before(token);
-    if (mistakes.isFull()
-        || scan.oddBefore(token)
-        || (before != null && OddTokens.isOdd(before) && !scan.firstOnLine(token))) {
-      return;
-    }
-    if (before != null
-        && nameAt == before.getTokenIndex()
-        && Vocabulary.isKeyword(before.getType())
-        && possible.contains(before.getType())) {
-      add(before, IntervalSet.of(GripParser.WORD), new IntervalSet(), nameContext);
-    } else if (before != null && possible.contains(GripParser.PLUS) && isGrade(before, token)) {
-      add(before, SCALES, new IntervalSet(), context);
-    } else if (possible.contains(GripParser.PERCENT)
-        && (token.getType() == GripParser.MAX || token.getType() == GripParser.OF)) {
-      add(token, IntervalSet.of(GripParser.PERCENT), new IntervalSet(), context);
-    } else {
-      add(token, expected, possible, context);
-    }
-  }
-
-  /** Reports that something else was expected where a statement begins. */
-  void reportHere(Token token, String expected, String example) {
-    if (reportedAt != token.getTokenIndex()) {
-      reportedAt = token.getTokenIndex();
-      mistakes.add(
-          scan.span(token),
-          Mistakes.error("syntax.expected")
-              .with("expected", expected)
-              .with("found", Mistakes.quote(scan.text(token)))
-              .with("example", example));
-    }
-  }
-
-  /** Tells whether a mistake was reported at a token. */
-  boolean isReported(Token token) {
-    return reportedAt == token.getTokenIndex();
-  }
-
-  private boolean isGrade(Token word, Token value) {
-    return Vocabulary.isUnknownWord(word.getType())
-        && (value.getType() == GripParser.GRADE || value.getType() == GripParser.NUMBER)
-        && !scan.firstOnLine(value)
-        && Nearest.to(Vocabulary.plain(scan.text(word)), Vocabulary.keywords(SCALES)).isPresent();
-  }
-
-  private void add(
-      Token token, IntervalSet required, IntervalSet optional, @Nullable RuleContext context) {
-    IntervalSet possible = required.or(optional);
-    Finding finding =
-        Mistakes.error("syntax.expected")
-            .with("expected", Expectation.inWords(required, optional, context))
-            .with("found", found(token));
-    String word = Vocabulary.isUnknownWord(token.getType()) ? scan.text(token) : "";
-    Optional<String> meant =
-        possible.contains(GripParser.WORD)
-            ? Optional.empty()
-            : Nearest.to(Vocabulary.plain(word), Vocabulary.keywords(possible));
-    String example = Examples.of(context);
-    if (meant.isPresent()) {
-      finding = finding.with("suggestion", meant.get());
-    } else if (example != null) {
-      finding = finding.with("example", example);
-    }
-    mistakes.add(place(token), finding);
-  }
-
-  private String found(Token token) {
-    if (token.getType() == Token.EOF) {
-      return "the end of the file";
-    }
-    return scan.firstOnLine(token) && scan.before(token) != null
-        ? "the end of the line"
-        : Mistakes.quote(scan.text(token));
-  }
-
-  private Span place(Token token) {
-    Token before = scan.before(token);
-    boolean elsewhere = token.getType() == Token.EOF || scan.firstOnLine(token);
-    return elsewhere && before != null ? new Span(scan.end(before), 0) : scan.span(token);
-  }
-
-  private void reportUnclosed(ParserRuleContext body, Token token) {
-    boolean opened = body.getStart().getType() == GripParser.LBRACE;
-    braces.settle(token, -1);
-    if (opened && reportedAt != token.getTokenIndex()) {
-      reportedAt = token.getTokenIndex();
-      ParserRuleContext heading = (ParserRuleContext) body.getParent().getChild(0);
-      Span span = scan.span(heading.getStart()).to(scan.span(body.getStart()));
-      Token last = heading.getStop() == null ? heading.getStart() : heading.getStop();
-      Token name =
-          heading.getChildCount() > 1
-              ? heading.getChild(1) instanceof ParserRuleContext n ? n.getStart() : last
-              : last;
-      String block =
-          scan.text(heading.getStart()) + (name == heading.getStart() ? "" : " " + scan.text(name));
-      mistakes.add(span, Mistakes.error("syntax.unclosed").with("block", block));
-    }
   }
 
   @Override

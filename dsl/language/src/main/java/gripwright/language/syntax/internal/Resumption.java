@@ -25,6 +25,7 @@ final class Resumption {
   private final Scan scan;
   private final Braces braces;
   private final Mistakes mistakes;
+  private final Reporter reporter;
   private final Recovery recovery;
   private boolean lost;
 
@@ -34,10 +35,11 @@ final class Resumption {
   private int strayType = -1;
   private @Nullable RuleContext strayBody;
 
-  Resumption(Scan scan, Braces braces, Mistakes mistakes, Recovery recovery) {
+  Resumption(Scan scan, Braces braces, Mistakes mistakes, Reporter reporter, Recovery recovery) {
     this.scan = scan;
     this.braces = braces;
     this.mistakes = mistakes;
+    this.reporter = reporter;
     this.recovery = recovery;
   }
 
@@ -237,13 +239,13 @@ final class Resumption {
         return true;
       }
     } else if (!opensStatement(token)) {
-      recovery.reportLeftover(token);
+      reporter.leftover(token);
       if (context.getChild(context.getChildCount() - 1) instanceof ParserRuleContext last) {
         last.exception = new InputMismatchException(parser);
       }
     } else if (body.rule() == GripParser.RULE_logBody
         && (Bodies.isLogWord(type) || !Vocabulary.isWord(type))) {
-      recovery.reportHere(token, "a date such as `2027-01-11`", "2027-01-08 body-mass 61 kg");
+      reporter.expectedHere(token, "a date such as `2027-01-11`", "2027-01-08 body-mass 61 kg");
     } else if (Vocabulary.isKeyword(type) && Bodies.home(type) != null) {
       stray = true;
       if (!goesWithStray(token, context)) {
@@ -375,7 +377,7 @@ final class Resumption {
     }
     Token before = scan.before(token);
     boolean listed =
-        before != null && before.getType() == GripParser.COMMA && !recovery.isReported(token);
+        before != null && before.getType() == GripParser.COMMA && !reporter.isReported(token);
     if (!scan.firstOnLine(token) || listed) {
       return false;
     }

@@ -254,6 +254,22 @@ final class Scan {
     return tokens.get(openers[token.getTokenIndex()]);
   }
 
+  /** Returns the opening brace that is next on the line of a token or opens the one after. */
+  @Nullable CommonToken braceOnLine(Token token) {
+    for (int i = token.getTokenIndex(); i < tokens.size(); i++) {
+      CommonToken next = tokens.get(i);
+      if (next.getChannel() == Token.DEFAULT_CHANNEL) {
+        if (next.getType() == GripLexer.LBRACE) {
+          return next;
+        }
+        if (firstOnLine(next) || next.getType() == GripLexer.RBRACE) {
+          return null;
+        }
+      }
+    }
+    return null;
+  }
+
   /** Returns the brace that belongs to one, or null. */
   @Nullable CommonToken mate(Token brace) {
     int mate = mates[brace.getTokenIndex()];
