@@ -17,12 +17,14 @@ public final class SyntaxNode implements SyntaxElement {
 
   private final NodeKind kind;
   private final List<SyntaxElement> children;
+  private final List<SyntaxNode> nodes;
   private final Span span;
   private final boolean broken;
 
   private SyntaxNode(NodeKind kind, List<SyntaxElement> children, Span span, boolean broken) {
     this.kind = kind;
     this.children = List.copyOf(children);
+    this.nodes = nodesOf(this.children);
     this.span = span;
     this.broken = broken;
   }
@@ -42,7 +44,17 @@ public final class SyntaxNode implements SyntaxElement {
             ? new Span(at, 0)
             : Span.between(
                 children.get(0).span().start(), children.get(children.size() - 1).span().end());
-    return new SyntaxNode(kind, new ArrayList<>(children), span, broken);
+    return new SyntaxNode(kind, List.copyOf(children), span, broken);
+  }
+
+  private static List<SyntaxNode> nodesOf(List<SyntaxElement> children) {
+    List<SyntaxNode> nodes = new ArrayList<>(children.size());
+    for (SyntaxElement child : children) {
+      if (child instanceof SyntaxNode node) {
+        nodes.add(node);
+      }
+    }
+    return List.copyOf(nodes);
   }
 
   /** Returns what the node is. */
@@ -70,23 +82,28 @@ public final class SyntaxNode implements SyntaxElement {
 
   /** Returns the nodes directly in this one. */
   public List<SyntaxNode> nodes() {
-    List<SyntaxNode> nodes = new ArrayList<>();
-    for (SyntaxElement child : children) {
-      if (child instanceof SyntaxNode node) {
-        nodes.add(node);
-      }
-    }
     return nodes;
   }
 
   /** Returns the nodes of a kind directly in this one. */
   public List<SyntaxNode> nodes(NodeKind wanted) {
-    return nodes().stream().filter(n -> n.kind == wanted).toList();
+    List<SyntaxNode> found = new ArrayList<>(nodes.size());
+    for (SyntaxNode node : nodes) {
+      if (node.kind == wanted) {
+        found.add(node);
+      }
+    }
+    return found;
   }
 
   /** Returns the first node of a kind directly in this one. */
   public Optional<SyntaxNode> node(NodeKind wanted) {
-    return nodes().stream().filter(n -> n.kind == wanted).findFirst();
+    for (SyntaxNode node : nodes) {
+      if (node.kind == wanted) {
+        return Optional.of(node);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Tells whether a keyword or sign stands directly in this node. */

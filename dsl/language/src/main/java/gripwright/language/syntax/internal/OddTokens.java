@@ -60,7 +60,10 @@ final class OddTokens {
           reportCharacter(token);
         }
       } else if (token.getChannel() == Token.DEFAULT_CHANNEL) {
-        skipping = skipped.contains(scan.start(token)) && token.getType() != Token.EOF;
+        skipping =
+            !skipped.isEmpty()
+                && skipped.contains(scan.start(token))
+                && token.getType() != Token.EOF;
         if (!skipping) {
           reportToken(token);
         }
@@ -69,8 +72,12 @@ final class OddTokens {
   }
 
   private void reportToken(CommonToken token) {
+    int type = token.getType();
+    if (Vocabulary.isKeyword(type) || type == GripLexer.WORD || type == GripLexer.NUMBER) {
+      return;
+    }
     String text = scan.text(token);
-    switch (token.getType()) {
+    switch (type) {
       case GripLexer.BAD_WORD -> reportName(token, text);
       case GripLexer.GLUED -> reportGlued(token, text);
       case GripLexer.UNTERMINATED_STRING ->
@@ -164,8 +171,14 @@ final class OddTokens {
 
   /** Returns a date in the one form it is written in, or null if it is not in the calendar. */
   static @Nullable LocalDate date(String text) {
+    if (text.length() != 10 || text.charAt(4) != '-' || text.charAt(7) != '-') {
+      return null;
+    }
     try {
-      return text.length() == 10 ? LocalDate.parse(text) : null;
+      return LocalDate.of(
+          Integer.parseInt(text, 0, 4, 10),
+          Integer.parseInt(text, 5, 7, 10),
+          Integer.parseInt(text, 8, 10, 10));
     } catch (DateTimeException e) {
       return null;
     }

@@ -173,7 +173,7 @@ final class TreeBuilder {
       if (token.getChannel() == Token.DEFAULT_CHANNEL) {
         children.add(take(null, token.getType() != Token.EOF));
       } else {
-        leading.addAll(trivia(token));
+        leading.add(trivia(token));
         next++;
       }
     }
@@ -183,9 +183,9 @@ final class TreeBuilder {
     CommonToken token = scan.tokens().get(next++);
     Span span = scan.span(token);
     at = span.end();
-    List<Trivia> before = new ArrayList<>(leading);
+    List<Trivia> before = List.copyOf(leading);
     leading.clear();
-    List<Trivia> after = new ArrayList<>();
+    List<Trivia> after = new ArrayList<>(1);
     boolean sameLine = true;
     while (sameLine && token.getType() != Token.EOF && next < scan.tokens().size()) {
       CommonToken hidden = scan.tokens().get(next);
@@ -216,20 +216,17 @@ final class TreeBuilder {
 
   /** Adds what is on the line of a token to what trails it; tells whether the line goes on. */
   private boolean split(CommonToken hidden, List<Trivia> after) {
-    List<Trivia> pieces = trivia(hidden);
-    for (Trivia piece : pieces) {
-      int lineEnd = piece.kind() == Trivia.Kind.WHITE_SPACE ? lineEnd(piece.text()) : -1;
-      if (lineEnd < 0) {
-        after.add(piece);
-      } else {
-        if (lineEnd > 0) {
-          after.add(new Trivia(Trivia.Kind.WHITE_SPACE, piece.text().substring(0, lineEnd)));
-        }
-        leading.add(new Trivia(Trivia.Kind.WHITE_SPACE, piece.text().substring(lineEnd)));
-        return false;
-      }
+    Trivia piece = trivia(hidden);
+    int lineEnd = piece.kind() == Trivia.Kind.WHITE_SPACE ? lineEnd(piece.text()) : -1;
+    if (lineEnd < 0) {
+      after.add(piece);
+      return true;
     }
-    return true;
+    if (lineEnd > 0) {
+      after.add(new Trivia(Trivia.Kind.WHITE_SPACE, piece.text().substring(0, lineEnd)));
+    }
+    leading.add(new Trivia(Trivia.Kind.WHITE_SPACE, piece.text().substring(lineEnd)));
+    return false;
   }
 
   private static int lineEnd(String text) {
@@ -237,7 +234,8 @@ final class TreeBuilder {
     return feed > 0 && text.charAt(feed - 1) == '\r' ? feed - 1 : feed;
   }
 
-  private List<Trivia> trivia(CommonToken token) {
+  private Trivia trivia(CommonToken token) {
+    String text = scan.text(token);
     Trivia.Kind kind =
         switch (token.getType()) {
           case GripLexer.WHITE_SPACE -> Trivia.Kind.WHITE_SPACE;
@@ -246,6 +244,6 @@ final class TreeBuilder {
               token.getStartIndex() == 0 ? Trivia.Kind.BYTE_ORDER_MARK : Trivia.Kind.ODD;
           default -> Trivia.Kind.ODD;
         };
-    return List.of(new Trivia(kind, scan.text(token)));
+    return new Trivia(kind, text);
   }
 }

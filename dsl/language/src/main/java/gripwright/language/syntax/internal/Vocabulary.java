@@ -65,6 +65,8 @@ final class Vocabulary {
           "deg", "mm", "cm", "inch", "kg", "lb", "N", "s", "min", "h", "days", "weeks", "months",
           "%");
 
+  private static final String[] SPELLINGS = spellings();
+
   private Vocabulary() {}
 
   static boolean isKeyword(int type) {
@@ -106,22 +108,23 @@ final class Vocabulary {
 
   /** Returns how a keyword, unit or sign is written, or null for anything else. */
   static @Nullable String spelling(int type) {
-    return switch (type) {
-      case GripLexer.LE -> "<=";
-      case GripLexer.GE -> ">=";
-      case GripLexer.NE -> "!=";
-      case GripLexer.EQ -> "=";
-      case GripLexer.MINUS -> "-";
-      case GripLexer.STAR -> "*";
-      case GripLexer.SLASH -> "/";
-      case Token.EOF -> null;
-      default -> literal(type);
-    };
+    return type < 0 || SPELLINGS[type].isEmpty() ? null : SPELLINGS[type];
   }
 
-  private static @Nullable String literal(int type) {
-    String quoted = GripLexer.VOCABULARY.getLiteralName(type);
-    return quoted == null ? null : quoted.substring(1, quoted.length() - 1);
+  private static String[] spellings() {
+    String[] spellings = new String[GripLexer.VOCABULARY.getMaxTokenType() + 1];
+    for (int type = 0; type < spellings.length; type++) {
+      String quoted = GripLexer.VOCABULARY.getLiteralName(type);
+      spellings[type] = quoted == null ? "" : quoted.substring(1, quoted.length() - 1);
+    }
+    spellings[GripLexer.LE] = "<=";
+    spellings[GripLexer.GE] = ">=";
+    spellings[GripLexer.NE] = "!=";
+    spellings[GripLexer.EQ] = "=";
+    spellings[GripLexer.MINUS] = "-";
+    spellings[GripLexer.STAR] = "*";
+    spellings[GripLexer.SLASH] = "/";
+    return spellings;
   }
 
   static TokenKind kind(int type) {
