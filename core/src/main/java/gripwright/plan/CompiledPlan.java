@@ -2,9 +2,13 @@ package gripwright.plan;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
+import gripwright.grip.Grip;
 import gripwright.log.Log;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * What came of a plan for one athlete: dated sessions, weeks, tests, and what there is to say about
@@ -46,6 +50,27 @@ public record CompiledPlan(
   /** Returns the sessions of a plan week, from 1, by date. */
   public List<DatedSession> sessionsOf(int week) {
     return sessions.stream().filter(s -> s.week() == week).toList();
+  }
+
+  /**
+   * Returns what an athlete is told with the plan: what each grip it uses calls for, by grip name,
+   * then what holds for every plan.
+   */
+  public List<String> cautions() {
+    SortedMap<String, Grip> grips = new TreeMap<>();
+    sessions.stream()
+        .flatMap(s -> s.exercises().stream())
+        .map(e -> e.setup().grip())
+        .forEach(g -> grips.put(g.name(), g));
+    retests.stream()
+        .flatMap(r -> r.setups().stream())
+        .forEach(r -> grips.put(r.grip().name(), r.grip()));
+    List<String> cautions = new ArrayList<>();
+    grips.forEach((name, grip) -> grip.cautions().forEach(c -> cautions.add(name + ": " + c)));
+    for (Caution caution : Caution.values()) {
+      cautions.add(caution.text());
+    }
+    return cautions;
   }
 
   /** Tells whether the sessions may be used: no error stands against them. */

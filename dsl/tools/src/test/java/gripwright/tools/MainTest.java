@@ -215,6 +215,14 @@ final class MainTest {
   }
 
   @Test
+  void explainIsADocumentToo() {
+    assertEquals(0, run("explain", "plan.no-day", "--as", "json"));
+    assertTrue(
+        out().contains("\"code\" : \"plan.no-day\"") || out().contains("\"code\": \"plan.no-day\""),
+        out());
+  }
+
+  @Test
   void helpAndVersionAreAnswers() {
     for (String command : List.of("check", "compile", "explain")) {
       assertEquals(0, run(command, "--help"));

@@ -35,6 +35,23 @@ public final class JsonDocuments {
   }
 
   /**
+   * Returns the document of {@code explain}: {@code schemaVersion}, {@code code} and {@code text}.
+   *
+   * @param code a finding's code
+   * @param text its page, as people read it
+   */
+  public static String explained(String code, String text) {
+    JsonText json = new JsonText();
+    json.object(
+        () -> {
+          json.field("schemaVersion", SCHEMA_VERSION);
+          json.field("code", code);
+          json.field("text", text);
+        });
+    return json.close();
+  }
+
+  /**
    * Returns the document of {@code compile}. One plan is a document of its own; any other number of
    * plans is a list of such documents under {@code plans}.
    *

@@ -4,7 +4,6 @@ import gripwright.grip.Band;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
-import gripwright.plan.Caution;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
@@ -15,7 +14,6 @@ import gripwright.plan.PlannedExercise.LoadedStep;
 import gripwright.plan.PlannedExercise.Maximum;
 import gripwright.quantity.Load;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -47,7 +45,7 @@ final class PlanJson {
           json.list("sessions", plan.sessions(), s -> json.object(() -> session(json, s)));
           json.list("weeks", plan.weeks(), w -> json.line(() -> week(json, w)));
           json.list("retests", plan.retests(), r -> json.object(() -> retest(json, r)));
-          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          json.list("cautions", plan.cautions(), json::text);
           FindingJson.list(json, document.findings());
         });
   }

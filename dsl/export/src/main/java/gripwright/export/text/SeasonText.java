@@ -4,7 +4,6 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.plan.Block;
-import gripwright.plan.Caution;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
@@ -69,8 +68,8 @@ public final class SeasonText {
       week(week);
     }
     page.gap();
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    for (String caution : compiled.cautions()) {
+      page.wrapped("* ", Page.clean(caution));
     }
     return page.toString();
   }

@@ -96,6 +96,11 @@ final class JsonDocumentsTest {
   }
 
   @Test
+  void thePageOfACodeIsADocument() throws IOException {
+    assertValid("explain", JsonDocuments.explained("name.unknown", "unknown grip\n"));
+  }
+
+  @Test
   void theSchemaRefusesWhatIsNotWritten() throws IOException {
     String json = thaw();
     assertFalse(against("compile", json.replace("\"hard\"", "\"heavy\"")).isEmpty());

@@ -8,6 +8,8 @@ import java.util.Arrays;
  */
 public final class SourceFile {
 
+  private static final char BYTE_ORDER_MARK = '\uFEFF';
+
   private final String name;
   private final String text;
   private final int[] lineStarts;
@@ -66,9 +68,17 @@ public final class SourceFile {
     return found >= 0 ? found + 1 : -found - 1;
   }
 
-  /** Returns the column of an offset in characters (code points), from 1. */
+  /**
+   * Returns the column of an offset in characters (code points), from 1; a mark of byte order at
+   * the start takes none.
+   */
   public int column(int offset) {
-    return text.codePointCount(lineStarts[line(offset) - 1], offset) + 1;
+    int line = line(offset);
+    int start = lineStarts[line - 1];
+    if (line == 1 && offset > 0 && text.charAt(0) == BYTE_ORDER_MARK) {
+      start++;
+    }
+    return text.codePointCount(start, offset) + 1;
   }
 
   /** Returns the offset at which a line, counted from 1, begins. */

@@ -1,5 +1,6 @@
 package gripwright.tools.command;
 
+import gripwright.export.json.JsonDocuments;
 import gripwright.language.finding.CodePages;
 import gripwright.language.finding.Nearest;
 import java.util.List;
@@ -10,7 +11,7 @@ public final class ExplainCommand {
   /** What {@code explain --help} prints. */
   public static final String HELP =
       """
-      gripwright explain CODE
+      gripwright explain CODE [--as text|json]
 
       Says what a finding means and what would be right, such as
       `gripwright explain name.unknown`.
@@ -30,11 +31,8 @@ public final class ExplainCommand {
     if (given.rest().size() != 1) {
       throw new UsageException("explain needs one code, such as name.unknown");
     }
-    if (given.asJson()) {
-      throw new UsageException("explain CODE writes text only");
-    }
     String code = given.rest().get(0);
-    console.out(
+    String page =
         CodePages.page(code)
             .orElseThrow(
                 () ->
@@ -44,7 +42,8 @@ public final class ExplainCommand {
                             + "`"
                             + Nearest.to(code, CodePages.codes())
                                 .map(nearest -> "; did you mean `" + nearest + "`?")
-                                .orElse(""))));
+                                .orElse("")));
+    console.out(given.asJson() ? JsonDocuments.explained(code, page) : page);
     return Exit.FINE;
   }
 }

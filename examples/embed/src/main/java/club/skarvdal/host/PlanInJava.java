@@ -10,7 +10,6 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
-import gripwright.plan.Caution;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
@@ -69,9 +68,7 @@ public final class PlanInJava {
                 + " on body mass)");
       }
     }
-    for (Caution caution : Caution.values()) {
-      out.println("* " + caution.text());
-    }
+    compiled.cautions().forEach(caution -> out.println("* " + caution));
   }
 
   private static Athlete athlete() {
