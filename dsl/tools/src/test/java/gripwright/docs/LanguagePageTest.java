@@ -1,0 +1,167 @@
+package gripwright.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gripwright.finding.ReportedFinding;
+import gripwright.finding.Severity;
+import gripwright.grip.Grip;
+import gripwright.grip.StandardGrips;
+import gripwright.language.Gripwright;
+import gripwright.language.ReadOptions;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.finding.Wording;
+import gripwright.language.source.SourceFile;
+import gripwright.language.syntax.Reader;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.StandardProtocols;
+import gripwright.rule.Kind;
+import gripwright.rule.Property;
+import gripwright.rule.Type;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Keeps the language reference true: its examples, its tables and its grammar. */
+class LanguagePageTest {
+
+  private static final String PAGE = "docs/language.md";
+  private static final String GRAMMAR =
+      "dsl/language/src/main/antlr4/gripwright/language/syntax/internal/grammar/Grip";
+
+  /** What stands around a part of a declaration. */
+  private static final Map<String, List<String>> AROUND =
+      Map.of(
+          "grip", List.of("", ""),
+          "grip block", List.of("language 1\nplan p {\nblock b 4 weeks {\n", "}\n}\n"),
+          "grip session",
+              List.of(
+                  "language 1\nplan p {\nblock b 4 weeks {\nsession s 2 per week {\n",
+                  "}\n}\n}\n"));
+
+  @TestFactory
+  Stream<DynamicTest> everyExampleParses() {
+    return Page.read(PAGE).blocks().stream()
+        .filter(block -> block.info().startsWith("grip"))
+        .map(
+            block ->
+                DynamicTest.dynamicTest(
+                    block.info() + ", line " + block.first(),
+                    () -> {
+                      List<String> around = AROUND.get(block.info());
+                      String text = around.get(0) + block.text() + around.get(1);
+                      List<LocatedFinding> findings =
+                          Reader.parse(SourceFile.of("example.grip", text)).findings();
+                      assertEquals(List.of(), findings.stream().map(Wording::report).toList());
+                    }));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyWholeExampleIsInOrder() {
+    return Page.read(PAGE).blocks().stream()
+        .filter(block -> block.info().equals("grip"))
+        .map(
+            block ->
+                DynamicTest.dynamicTest(
+                    "line " + block.first(),
+                    () ->
+                        assertEquals(
+                            List.of(),
+                            Gripwright.read(
+                                    "example.grip",
+                                    block.text(),
+                                    ReadOptions.standard().withRoot(Page.root().resolve("docs")))
+                                .compile()
+                                .findings()
+                                .stream()
+                                .filter(f -> f.severity() == Severity.ERROR)
+                                .map(ReportedFinding::message)
+                                .toList())));
+  }
+
+  @Test
+  void theGrammarIsTheParsersOwn() throws IOException {
+    Path root = Page.root();
+    Blessing.generated(
+        Page.read(PAGE),
+        "grammar",
+        PublishedGrammar.of(
+            Files.readString(root.resolve(GRAMMAR + "Lexer.g4")),
+            Files.readString(root.resolve(GRAMMAR + "Parser.g4"))));
+  }
+
+  @Test
+  void everyPropertyIsListed() {
+    StringBuilder text = new StringBuilder();
+    for (Kind kind : Kind.values()) {
+      text.append("\n**`").append(kind.word()).append("`**: ").append(kind.one()).append("\n\n");
+      text.append("| property | is | |\n|---|---|---|\n");
+      for (Property property : Property.of(kind)) {
+        text.append("| `")
+            .append(property.name())
+            .append("` | ")
+            .append(inWords(property.type()))
+            .append(" | ")
+            .append(property.doc())
+            .append(" |\n");
+      }
+    }
+    Blessing.generated(Page.read(PAGE), "properties", text.toString());
+  }
+
+  private static String inWords(Type type) {
+    return type instanceof Type.Word word && word.vocabulary().closed()
+        ? word.vocabulary().words().stream()
+            .map(w -> "`" + w + "`")
+            .collect(Collectors.joining(" "))
+        : type.inWords();
+  }
+
+  @Test
+  void theCatalogueIsListed() {
+    StringBuilder text = new StringBuilder("\n| grip | | family | needs |\n|---|---|---|---|\n");
+    for (Grip grip : StandardGrips.all()) {
+      text.append("| `")
+          .append(grip.name())
+          .append("` | ")
+          .append(grip.title().orElse(""))
+          .append(" | `")
+          .append(grip.family().word())
+          .append("` | ")
+          .append(needs(grip))
+          .append(" |\n");
+    }
+    text.append("\n| protocol | | parameters |\n|---|---|---|\n");
+    for (Protocol protocol : StandardProtocols.all()) {
+      text.append("| `")
+          .append(protocol.name())
+          .append("` | ")
+          .append(protocol.title().orElse(""))
+          .append(" | ")
+          .append(
+              protocol.parameters().keySet().stream()
+                  .map(p -> "`" + p + "`")
+                  .collect(Collectors.joining(" ")))
+          .append(" |\n");
+    }
+    Blessing.generated(Page.read(PAGE), "catalogue", text.toString());
+  }
+
+  private static String needs(Grip grip) {
+    Stream.Builder<String> needs = Stream.builder();
+    if (grip.needs().trainedMonths() > 0) {
+      needs.add((long) grip.needs().trainedMonths() + " months of training");
+    }
+    grip.needs().ability().ifPresent(ability -> needs.add(ability.toString()));
+    grip.needs()
+        .familiar()
+        .forEach((name, months) -> needs.add(months.longValue() + " months of `" + name + "`"));
+    return needs.build().collect(Collectors.joining(", "));
+  }
+}
