@@ -1,0 +1,112 @@
+package gripwright.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.tools.Main;
+import gripwright.tools.command.Console;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Keeps all pages true: outputs are real, quoted code is in its file, and links lead somewhere. */
+class PagesTest {
+
+  private static final Pattern OUTPUT = Pattern.compile("<!-- output: gripwright (.*) -->");
+  private static final Pattern PART = Pattern.compile("<!-- part of: (.*) -->");
+  private static final Pattern LINK = Pattern.compile("\\]\\(([^)#:]+)(#[^)]*)?\\)");
+
+  private static List<String> pages() throws IOException {
+    Path root = Page.root();
+    List<String> pages = new ArrayList<>(List.of("README.md", "DEVELOPERS.md"));
+    try (Stream<Path> files = Files.walk(root.resolve("docs"))) {
+      files
+          .filter(file -> file.toString().endsWith(".md"))
+          .map(file -> root.relativize(file).toString().replace('\\', '/'))
+          .sorted()
+          .forEach(pages::add);
+    }
+    return pages;
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyOutputIsReal() throws IOException {
+    return blocks(OUTPUT)
+        .map(
+            found ->
+                DynamicTest.dynamicTest(
+                    found.argument(),
+                    () ->
+                        Blessing.block(
+                            Page.read(found.page()), found.block(), output(found.argument()))));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyQuotedPartIsInItsFile() throws IOException {
+    return blocks(PART)
+        .map(
+            found ->
+                DynamicTest.dynamicTest(
+                    found.argument(),
+                    () ->
+                        assertTrue(
+                            flat(Files.readString(Page.root().resolve(found.argument())))
+                                .contains(flat(found.block().text())),
+                            found.page() + " quotes what is not there")));
+  }
+
+  @Test
+  void everyLinkLeadsToAFile() throws IOException {
+    List<String> broken = new ArrayList<>();
+    for (String page : pages()) {
+      Path file = Page.root().resolve(page);
+      Matcher link = LINK.matcher(Files.readString(file));
+      while (link.find()) {
+        if (!Files.exists(file.resolveSibling(link.group(1)))) {
+          broken.add(page + ": " + link.group(1));
+        }
+      }
+    }
+    assertEquals(List.of(), broken);
+  }
+
+  private record Found(String page, Page.Block block, String argument) {}
+
+  private static Stream<Found> blocks(Pattern mark) throws IOException {
+    List<Found> found = new ArrayList<>();
+    for (String page : pages()) {
+      for (Page.Block block : Page.read(page).blocks()) {
+        Matcher matcher = mark.matcher(block.before());
+        if (matcher.matches()) {
+          found.add(new Found(page, block, matcher.group(1)));
+        }
+      }
+    }
+    Collections.reverse(found); // from below, so that a rewritten block moves none to come
+    return found.stream();
+  }
+
+  /** Indentation and line breaks apart, which a page may choose for itself. */
+  private static String flat(String text) {
+    return text.lines().map(String::strip).collect(Collectors.joining("\n"));
+  }
+
+  private static String output(String arguments) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Main.run(List.of(arguments.split(" ")), new Console(out, out, Page.root(), false), Map.of());
+    return out.toString(StandardCharsets.UTF_8);
+  }
+}
