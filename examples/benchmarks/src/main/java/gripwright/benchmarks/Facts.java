@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.Amount;
@@ -21,8 +23,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a plan file says, as JSON and as YAML, the way somebody might keep it who had no language
- * for it: an object for each statement, a list for each body, dates as text, a quantity as its
- * number under the name of its unit, such as {@code {"kg": 61.5}}.
+ * for it: an object for each statement, with its type where others might stand; a list for each
+ * body; dates as text; a quantity as its number under the name of its unit, such as {@code {"kg":
+ * 61.5}}.
  *
  * <p>Expressions (levels, rules, parameters) stay text, which makes less work for a reader of JSON
  * or YAML than for ours. Comments are left out.
@@ -41,9 +44,14 @@ final class Facts {
     return written(new ObjectMapper(), text);
   }
 
-  /** Writes what a text says as YAML in block style. */
+  /** Writes what a text says as YAML in block style, with quotes only where they are needed. */
   static String yaml(String text) {
-    return written(new YAMLMapper(), text);
+    YAMLFactory plain =
+        YAMLFactory.builder()
+            .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
+            .enable(YAMLGenerator.Feature.ALWAYS_QUOTE_NUMBERS_AS_STRINGS)
+            .build();
+    return written(new YAMLMapper(plain), text);
   }
 
   private static String written(ObjectMapper mapper, String text) {
@@ -112,10 +120,12 @@ final class Facts {
         : mapper.createObjectNode().set(amount.unit().symbol(), number);
   }
 
-  /** A statement as an object: its kind, and what it has of the things it may have. */
+  /** A statement as an object: its type, and what it has of the things it may have. */
   private ObjectNode statement(Syntax statement) {
     ObjectNode object = mapper.createObjectNode();
-    object.put("kind", statement.getClass().getSimpleName());
+    if (isOneOfSeveralTypes(statement.getClass())) {
+      object.put("type", statement.getClass().getSimpleName());
+    }
     for (RecordComponent component : statement.getClass().getRecordComponents()) {
       Object value = value(statement, component);
       if (value == null || value.equals(false) || component.getName().equals("id")) {
@@ -124,6 +134,11 @@ final class Facts {
       object.set(component.getName(), node(value));
     }
     return object;
+  }
+
+  /** Tells whether where this statement stands others might, so that its type must be said. */
+  private static boolean isOneOfSeveralTypes(Class<? extends Syntax> type) {
+    return !List.of(type.getInterfaces()).equals(List.of(Syntax.class));
   }
 
   private static @Nullable Object value(Syntax statement, RecordComponent component) {

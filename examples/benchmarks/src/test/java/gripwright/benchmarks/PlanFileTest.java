@@ -61,11 +61,11 @@ final class PlanFileTest {
   void factsKeepEveryStatement() {
     JsonNode facts = Facts.tree("language 1\nplan p { for a from 2027-01-11 weigh match 40 % }\n");
     assertEquals(
-        "[{\"kind\":\"Language\",\"version\":1},"
-            + "{\"kind\":\"Plan\",\"name\":\"p\",\"items\":["
-            + "{\"kind\":\"ForItem\",\"athletes\":[\"a\"]},"
-            + "{\"kind\":\"FromItem\",\"date\":\"2027-01-11\"},"
-            + "{\"kind\":\"Weigh\",\"weights\":[{\"kind\":\"Share\",\"name\":\"match\",\"percent\":{\"%\":40}}]}]}]",
+        "[{\"type\":\"Language\",\"version\":1},"
+            + "{\"type\":\"Plan\",\"name\":\"p\",\"items\":["
+            + "{\"type\":\"ForItem\",\"athletes\":[\"a\"]},"
+            + "{\"type\":\"FromItem\",\"date\":\"2027-01-11\"},"
+            + "{\"type\":\"Weigh\",\"weights\":[{\"name\":\"match\",\"percent\":{\"%\":40}}]}]}]",
         facts.toString());
     assertThrows(IllegalArgumentException.class, () -> Facts.tree("language 1\nplan {"));
   }
