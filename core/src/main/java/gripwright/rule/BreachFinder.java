@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Looks at everything a rule is for and notes where it is broken. */
 final class BreachFinder {
@@ -44,23 +45,21 @@ final class BreachFinder {
 
   /** Notes where a rule is broken. */
   void rule(Rule rule) {
-    Kind kind = rule.scope().kind();
-    Compiler.Truth require = Compiler.truth(rule.require(), kind);
-    Optional<Compiler.Truth> when = rule.when().map(w -> Compiler.truth(w, kind));
+    Look look = new Look(rule);
     switch (rule.scope()) {
-      case EXERCISE -> plan.exercises.forEach(e -> look(rule, when, require, e));
-      case SESSION -> plan.sessions.forEach(s -> look(rule, when, require, s));
-      case DAY -> plan.days.forEach(d -> look(rule, when, require, d));
-      case WEEK -> plan.weeks.forEach(w -> look(rule, when, require, w));
-      case BLOCK -> plan.blocks.forEach(b -> look(rule, when, require, b));
-      case PLAN -> look(rule, when, require, plan);
-      case PAIR_OF_SESSIONS -> pairs(rule, when, require);
+      case EXERCISE -> plan.exercises.forEach(look::at);
+      case SESSION -> plan.sessions.forEach(look::at);
+      case DAY -> plan.days.forEach(look::at);
+      case WEEK -> plan.weeks.forEach(look::at);
+      case BLOCK -> plan.blocks.forEach(look::at);
+      case PLAN -> look.at(plan);
+      case PAIR_OF_SESSIONS -> pairs(look);
     }
   }
 
   /** Goes through the sessions by date; each is paired with those that follow within reach. */
-  private void pairs(Rule rule, Optional<Compiler.Truth> when, Compiler.Truth require) {
-    double reach = reach(rule.require()).orElse(Unit.DAY.toBase(LONGEST_GAP_DAYS));
+  private void pairs(Look look) {
+    double reach = reach(look.rule.require()).orElse(Unit.DAY.toBase(LONGEST_GAP_DAYS));
     List<SessionView> events = plan.events;
     for (int i = 0; i < events.size(); i++) {
       for (int j = i + 1; j < events.size(); j++) {
@@ -72,7 +71,7 @@ final class BreachFinder {
             pair.earlier().what != SessionView.What.CLIMBING
                 || pair.later().what != SessionView.What.CLIMBING;
         if (planned) {
-          look(rule, when, require, pair);
+          look.at(pair);
         }
       }
     }
@@ -95,13 +94,30 @@ final class BreachFinder {
         : Optional.empty();
   }
 
-  private void look(
-      Rule rule, Optional<Compiler.Truth> when, Compiler.Truth require, Object subject) {
-    if (when.isPresent() && when.get().of(subject) != Compiler.YES) {
-      return;
+  /** A rule that is ready to be asked of one thing after the other. */
+  private final class Look {
+    private final Rule rule;
+    private final Optional<Compiler.Truth> when;
+    private final Compiler.Truth require;
+    private final @Nullable Object[] whenFrame;
+    private final @Nullable Object[] requireFrame;
+
+    Look(Rule rule) {
+      Kind kind = rule.scope().kind();
+      this.rule = rule;
+      when = rule.when().map(condition -> Compiler.truth(condition, kind));
+      require = Compiler.truth(rule.require(), kind);
+      whenFrame = when.map(Compiler.Truth::frame).orElseGet(() -> new Object[0]);
+      requireFrame = require.frame();
     }
-    if (require.of(subject) == Compiler.NO) {
-      breaches.add(breach(rule, subject));
+
+    void at(Object subject) {
+      if (when.isPresent() && when.get().of(subject, whenFrame) != Compiler.YES) {
+        return;
+      }
+      if (require.of(subject, requireFrame) == Compiler.NO) {
+        breaches.add(breach(rule, subject));
+      }
     }
   }
 

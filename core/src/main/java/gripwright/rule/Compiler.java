@@ -52,9 +52,17 @@ final class Compiler {
    */
   record Truth(TruthCode code, int depth) {
     int of(Object subject) {
-      @Nullable Object[] frame = new Object[depth];
+      return of(subject, frame());
+    }
+
+    /** Asks with a frame that was used before, so that asking often makes no garbage. */
+    int of(Object subject, @Nullable Object[] frame) {
       frame[0] = subject;
       return code.at(frame);
+    }
+
+    @Nullable Object[] frame() {
+      return new Object[depth];
     }
   }
 

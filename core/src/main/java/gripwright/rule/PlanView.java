@@ -7,6 +7,7 @@ import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
 import gripwright.plan.PlanWeek;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -97,14 +98,15 @@ final class PlanView {
       all.add(SessionView.of(retest, this, byNumber.get(retest.week())));
     }
     for (LocalDate day : compiled.climbing()) {
-      all.add(SessionView.climbing(day, this, weekOf(day)));
+      all.add(SessionView.climbing(day, this, weekOf(day, byNumber)));
     }
     all.sort(Comparator.comparing(s -> s.date));
     return all;
   }
 
-  private @Nullable WeekView weekOf(LocalDate day) {
-    return weeks.stream().filter(w -> w.holds(day)).findFirst().orElse(null);
+  private @Nullable WeekView weekOf(LocalDate day, Map<Integer, WeekView> byNumber) {
+    long days = ChronoUnit.DAYS.between(compiled.plan().from(), day);
+    return days < 0 ? null : byNumber.get((int) (days / 7) + 1);
   }
 
   private List<DayView> days() {

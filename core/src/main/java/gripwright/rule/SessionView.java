@@ -39,6 +39,7 @@ final class SessionView {
   final boolean eased;
   final double minutes;
   final double bodyMass;
+  private final AthleteView athlete;
   final List<ExerciseView> exercises = new ArrayList<>();
   double load;
   double timeUnderLoad;
@@ -70,6 +71,7 @@ final class SessionView {
     this.eased = eased;
     this.minutes = minutes;
     this.bodyMass = bodyMass;
+    athlete = plan.athleteOn(date);
   }
 
   static SessionView of(DatedSession dated, PlanView plan, @Nullable WeekView week) {
@@ -125,7 +127,7 @@ final class SessionView {
   }
 
   AthleteView athlete() {
-    return plan.athleteOn(date);
+    return athlete;
   }
 
   @Nullable BlockView block() {

@@ -2,7 +2,6 @@ package gripwright.rule;
 
 import gripwright.finding.ModelPath;
 import gripwright.plan.PlanWeek;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -39,10 +38,6 @@ final class WeekView {
 
   ModelPath path() {
     return week.path();
-  }
-
-  boolean holds(LocalDate day) {
-    return !day.isBefore(week.from()) && !day.isAfter(week.to());
   }
 
   void add(SessionView session) {
