@@ -20,23 +20,27 @@ final class AthleteView {
   final LocalDate date;
   private final Log log;
   private final LocalDate planFrom;
+  private final double age;
+  private final double trainedMonths;
 
   AthleteView(Athlete athlete, Log log, LocalDate date, LocalDate planFrom) {
     this.athlete = athlete;
     this.log = log;
     this.date = date;
     this.planFrom = planFrom;
+    long months = athlete.ageInMonths(date);
+    long days = ChronoUnit.DAYS.between(athlete.born().plusMonths(months), date);
+    age = Unit.MONTH.toBase(months + days / DAYS);
+    trainedMonths = athlete.trained().monthsOn(date, planFrom);
   }
 
   /** Returns the age in seconds: exact on every day of birth of a month, growing in between. */
   double age() {
-    long months = athlete.ageInMonths(date);
-    long days = ChronoUnit.DAYS.between(athlete.born().plusMonths(months), date);
-    return Unit.MONTH.toBase(months + days / DAYS);
+    return age;
   }
 
   double trained() {
-    return Unit.MONTH.toBase(athlete.trained().monthsOn(date, planFrom));
+    return Unit.MONTH.toBase(trainedMonths);
   }
 
   /** Returns how long a grip has been used, in seconds; 0 for one that is not familiar. */
@@ -62,7 +66,7 @@ final class AthleteView {
 
   /** Tells whether the athlete brings what a grip's own declaration asks for. */
   boolean meetsNeeds(Grip grip) {
-    return athlete.trained().monthsOn(date, planFrom) >= grip.needs().trainedMonths() - TOLERANCE
+    return trainedMonths >= grip.needs().trainedMonths() - TOLERANCE
         && grip.needs().ability().map(a -> athlete.ability().compareTo(a) >= 0).orElse(true)
         && grip.needs().familiar().entrySet().stream()
             .allMatch(e -> familiarMonths(e.getKey()) >= e.getValue() - TOLERANCE);
