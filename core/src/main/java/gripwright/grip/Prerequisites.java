@@ -1,8 +1,10 @@
 package gripwright.grip;
 
 import gripwright.ability.Ability;
+import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What an athlete should bring before training a grip.
@@ -19,7 +21,7 @@ public record Prerequisites(
 
   /** Copies the grips. */
   public Prerequisites {
-    familiar = Map.copyOf(familiar);
+    familiar = Collections.unmodifiableMap(new TreeMap<>(familiar)); // one order, everywhere
   }
 
   /** Tells whether nothing is asked. */

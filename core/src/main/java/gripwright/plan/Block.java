@@ -2,6 +2,7 @@ package gripwright.plan;
 
 import gripwright.grip.Grip;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -61,7 +62,7 @@ public record Block(String name, int weeks, Content content, Map<String, Content
    * @throws IllegalArgumentException if there is no week
    */
   public Block {
-    only = Map.copyOf(only);
+    only = Collections.unmodifiableMap(new TreeMap<>(only)); // one order, everywhere
     if (weeks < 1) {
       throw new IllegalArgumentException("block " + name + ": " + weeks + " weeks");
     }

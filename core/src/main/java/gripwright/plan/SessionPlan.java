@@ -3,6 +3,7 @@ package gripwright.plan;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,7 +57,7 @@ public record SessionPlan(
    */
   public SessionPlan {
     prefer = List.copyOf(prefer);
-    only = Map.copyOf(new TreeMap<>(only));
+    only = Collections.unmodifiableMap(new TreeMap<>(only)); // one order, everywhere
     if (perWeek < 1 || perWeek > 7) {
       throw new IllegalArgumentException("session " + name + ": " + perWeek + " per week");
     }

@@ -9,6 +9,7 @@ import gripwright.language.resolve.Folder;
 import gripwright.language.resolve.Project;
 import gripwright.language.resolve.Resolver;
 import gripwright.language.resolve.SourceLoader;
+import gripwright.language.syntax.Limits;
 import gripwright.protocol.StandardProtocols;
 import gripwright.rule.StandardRules;
 import java.nio.file.Path;
@@ -76,8 +77,19 @@ public final class Gripwright {
   }
 
   static Reading read(String name, SourceLoader loader, ReadOptions options, Standard catalogue) {
-    Project project = Resolver.resolve(name, loader, options.limits(), catalogue.names());
+    Project project = Resolver.resolve(name, loader, limits(options), catalogue.names());
     Checked checked = Checker.check(project, catalogue);
     return new Reading(ModelBuilder.build(project, checked), project.mainRead(), options);
+  }
+
+  /** Returns the limits, with room for as many findings of a file as are asked for. */
+  private static Limits limits(ReadOptions options) {
+    Limits limits = options.limits();
+    return new Limits(
+        limits.maxCharacters(),
+        limits.maxTokens(),
+        limits.maxNesting(),
+        limits.maxOperators(),
+        Math.max(limits.maxFindings(), options.maxFindingsPerFile()));
   }
 }

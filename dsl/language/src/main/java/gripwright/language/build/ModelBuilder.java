@@ -30,7 +30,7 @@ public final class ModelBuilder {
     List<LocatedFinding> findings = new ArrayList<>(project.findings());
     findings.addAll(checked.findings());
     PlaceBuilder places = new PlaceBuilder();
-    places.addAll(project.names());
+    places.addAll(project.names(), checked.plans().keySet());
     SortedMap<String, Log> logs = new TreeMap<>();
     merged(checked.logs())
         .forEach(

@@ -16,6 +16,7 @@ import gripwright.language.syntax.Word;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Notes where the parts of plans, and all other declarations, are written. A statement with a body
@@ -29,15 +30,19 @@ final class PlaceBuilder {
     return new Places(sources);
   }
 
-  /** Notes every declaration that has a name of its own. */
-  void addAll(Names names) {
+  /**
+   * Notes every declaration that has a name of its own.
+   *
+   * @param madePlans the plans that are in order; nothing is asked about others
+   */
+  void addAll(Names names, Set<String> madePlans) {
     names.athletes().forEach(d -> named("athlete", d));
     names.grips().forEach(d -> named("grip", d));
     names.protocols().forEach(d -> named("protocol", d));
     names.comparisons().forEach(d -> named("comparison", d));
     names.logs().forEach(d -> named("log", d));
     names.ruleSets().forEach(this::ruleSet);
-    names.plans().forEach(this::plan);
+    names.plans().stream().filter(d -> madePlans.contains(d.name().text())).forEach(this::plan);
   }
 
   void add(ModelPath path, SourceFile file, Span span) {

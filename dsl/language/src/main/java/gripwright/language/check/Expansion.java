@@ -19,8 +19,13 @@ final class Expansion {
   /** The most holds and rests that one exercise may have. */
   static final long MOST_STEPS = 10_000;
 
-  /** The most holds and rests that a plan may have in all its weeks, for all its athletes. */
-  static final long MOST_IN_PLAN = 10_000_000;
+  /**
+   * The most holds and rests that a plan may have in all its weeks, for all its athletes. An
+   * exercise of few counts as {@link #LEAST_STEPS}, since it takes room of its own.
+   */
+  static final long MOST_IN_PLAN = 4_000_000;
+
+  private static final long LEAST_STEPS = 10;
 
   /** A number no sum goes beyond, so that none overflows. */
   private static final long ENDLESS = 1L << 40;
@@ -54,7 +59,9 @@ final class Expansion {
   }
 
   private static long of(SessionPlan.Content content) {
-    return content.exercises().stream().mapToLong(e -> of(e.protocol(), e.with())).sum();
+    return content.exercises().stream()
+        .mapToLong(e -> Math.max(LEAST_STEPS, of(e.protocol(), e.with())))
+        .sum();
   }
 
   private static long size(List<Part> parts, Protocol protocol, Map<String, Argument> with) {

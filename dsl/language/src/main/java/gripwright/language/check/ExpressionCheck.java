@@ -276,6 +276,9 @@ final class ExpressionCheck {
             option, "type.word-wanted", "text", text.of(option), "found", subject.type().inWords());
       }
     }
+    if (options.isEmpty()) {
+      return Optional.empty();
+    }
     Optional<Expression> found = words.words(subject, options);
     return options.size() == in.options().size() ? found : Optional.empty();
   }

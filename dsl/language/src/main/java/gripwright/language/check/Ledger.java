@@ -26,6 +26,9 @@ final class Ledger {
   /** So many names are listed in a hint; of more, only the nearest is named. */
   private static final int FEW = 8;
 
+  /** After so many findings nearest names are no longer sought, to bound the time it takes. */
+  private static final int MOST_SUGGESTIONS = 200;
+
   private final ParsedFile file;
   private final ModelPath place;
   private final List<LocatedFinding> findings;
@@ -97,7 +100,8 @@ final class Ledger {
 
   /** Takes down a name that is not known, with the nearest one that is. */
   void unknown(Word word, String kind, Collection<String> known) {
-    Optional<String> nearest = Nearest.to(word.text(), known);
+    Optional<String> nearest =
+        findings.size() < MOST_SUGGESTIONS ? Nearest.to(word.text(), known) : Optional.empty();
     if (nearest.isPresent()) {
       error(word, "name.unknown", "kind", kind, "name", word.text(), "suggestion", nearest.get());
     } else if (!known.isEmpty() && known.size() <= FEW) {

@@ -79,7 +79,8 @@ final class PlanCheck {
     defaults.weights().ifPresent(builder::weights);
     PlanScope scope =
         new PlanScope(ledger, tables.grips(), tables.protocols(), athletes, athletesKnown);
-    for (PlanItem.BlockItem block : blockItems) {
+    for (PlanItem.BlockItem block :
+        tooManyAthletes() ? List.<PlanItem.BlockItem>of() : blockItems) {
       once.first(block.name(), "block", block.name().text());
       new BlockCheck(scope, Defaults.NONE).check(block).ifPresent(blocks::add);
     }
@@ -213,8 +214,12 @@ final class PlanCheck {
     once.require(declaration.name(), "plan", declaration.damaged(), "for", "from", "block");
   }
 
+  private boolean tooManyAthletes() {
+    return athletes.size() > MOST_ATHLETES;
+  }
+
   private void extent() {
-    if (athletes.size() > MOST_ATHLETES) {
+    if (tooManyAthletes()) {
       tooMany("athletes", athletes.size(), MOST_ATHLETES);
     }
     long weeks = blocks.stream().mapToLong(Block::weeks).sum();

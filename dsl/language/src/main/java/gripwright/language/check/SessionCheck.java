@@ -70,6 +70,11 @@ final class SessionCheck {
         ledger.error(part, "value.misplaced", "what", "prefer", "inside", "only for");
       }
     }
+    if (athletes.isEmpty()) {
+      // Nobody to put it together for: what is written is still checked, by itself.
+      content(item, own.parts(), true);
+      return;
+    }
     content(item, Overrides.session(item.parts(), own), item.damaged() || own.damaged())
         .ifPresent(content -> athletes.forEach(athlete -> only.put(athlete, content)));
   }
