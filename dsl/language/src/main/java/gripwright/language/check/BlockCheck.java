@@ -25,6 +25,10 @@ final class BlockCheck {
   private final Ledger ledger;
   private final Amounts amounts;
   private final Defaults defaults;
+  private final Map<Session, Optional<SessionPlan>> checked = new HashMap<>();
+
+  /** A session as it is written, and what holds for it: checked once, for whomever it is. */
+  private record Session(int id, Defaults defaults) {}
 
   BlockCheck(PlanScope scope, Defaults defaults) {
     this.scope = scope;
@@ -92,7 +96,10 @@ final class BlockCheck {
       if (part instanceof BlockPart.SessionItem session) {
         any = true;
         once.first(session.name(), "session", session.name().text());
-        Optional<SessionPlan> made = new SessionCheck(scope, inner).check(session);
+        Optional<SessionPlan> made =
+            checked.computeIfAbsent(
+                new Session(session.id(), inner),
+                key -> new SessionCheck(scope, inner).check(session));
         made.ifPresent(sessions::add);
         sound &= made.isPresent();
       }

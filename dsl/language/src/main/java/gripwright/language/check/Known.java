@@ -20,6 +20,7 @@ final class Known<T> {
   private final boolean complete;
   private final SortedMap<String, T> made = new TreeMap<>();
   private final Set<String> broken = new HashSet<>();
+  private final Set<String> names = new TreeSet<>();
 
   /**
    * Returns a table with nothing in it.
@@ -36,17 +37,20 @@ final class Known<T> {
   void declare(String name) {
     made.remove(name);
     broken.add(name);
+    names.add(name);
   }
 
   /** Adds what was made of a declaration. */
   void add(String name, T object) {
     made.put(name, object);
     broken.remove(name);
+    names.add(name);
   }
 
   /** Adds what the catalogue has. */
   void addAll(SortedMap<String, T> standard) {
     made.putAll(standard);
+    names.addAll(standard.keySet());
   }
 
   /** Returns everything that was made, by name. */
@@ -56,9 +60,7 @@ final class Known<T> {
 
   /** Returns every name, of what was made and of what could not be. */
   Set<String> names() {
-    Set<String> names = new TreeSet<>(made.keySet());
-    names.addAll(broken);
-    return names;
+    return Collections.unmodifiableSet(names);
   }
 
   /** Tells whether there is a declaration of a name, or may be one in a file that was not read. */
