@@ -39,11 +39,9 @@ class HostileTextTest {
     String known = times(12_000, "grip g% {\n fingers index\n family single\n}\n");
     String unknown =
         times(
-            8_000,
-            "grip h% {\n fingers index\n family single\n needs familiar gg%x 3 months\n}\n");
+            8_000, "grip h% {\n fingers index\n family single\n needs familiar gg%x 3 months\n}\n");
     assertEquals(
-        List.of("name.unknown", "syntax.more"),
-        codes(known + unknown).stream().sorted().toList());
+        List.of("name.unknown", "syntax.more"), codes(known + unknown).stream().sorted().toList());
   }
 
   @Test
