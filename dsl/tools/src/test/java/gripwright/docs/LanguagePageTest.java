@@ -1,6 +1,7 @@
 package gripwright.docs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
@@ -10,7 +11,9 @@ import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.finding.Wording;
+import gripwright.language.resolve.Resolver;
 import gripwright.language.source.SourceFile;
+import gripwright.language.syntax.Limits;
 import gripwright.language.syntax.Reader;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
@@ -21,7 +24,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -121,6 +127,40 @@ class LanguagePageTest {
             .map(w -> "`" + w + "`")
             .collect(Collectors.joining(" "))
         : type.inWords();
+  }
+
+  @Test
+  void everyLimitIsTheOneInForce() throws IOException {
+    Limits limits = Limits.standard();
+    String check = "check/";
+    StringBuilder text = new StringBuilder("\n| what | at most |\n|---|---|\n");
+    row(text, "a file, in MiB", limits.maxCharacters() >> 20);
+    row(text, "words, numbers and signs of a file", limits.maxTokens());
+    row(text, "nesting of braces, brackets, `not` and `-`", limits.maxNesting());
+    row(text, "signs and joining words of an expression", limits.maxOperators());
+    row(text, "files of a project", Resolver.MOST_FILES);
+    row(text, "holds and rests of an exercise", constant(check + "Expansion", "MOST_STEPS"));
+    row(text, "exercises of a session", constant(check + "SessionCheck", "MOST_EXERCISES"));
+    row(text, "weeks of a plan", constant(check + "PlanCheck", "MOST_WEEKS"));
+    row(text, "athletes of a plan", constant(check + "PlanCheck", "MOST_ATHLETES"));
+    row(text, "holds and rests of a plan", constant(check + "Expansion", "MOST_IN_PLAN"));
+    row(text, "findings shown of a file", ReadOptions.STANDARD_FINDINGS_PER_FILE);
+    row(text, "findings shown in all", ReadOptions.STANDARD_FINDINGS);
+    Blessing.generated(Page.read(PAGE), "limits", text.toString());
+  }
+
+  private static void row(StringBuilder text, String what, long most) {
+    text.append("| ").append(what).append(" | ");
+    text.append(String.format(Locale.ROOT, "%,d", most)).append(" |\n");
+  }
+
+  /** Reads a constant that no host needs, and that is private for that reason, off its source. */
+  private static long constant(String type, String name) throws IOException {
+    Path file =
+        Page.root().resolve("dsl/language/src/main/java/gripwright/language/" + type + ".java");
+    Matcher found = Pattern.compile(name + " = ([0-9_]+);").matcher(Files.readString(file));
+    assertTrue(found.find(), () -> file + " has no " + name);
+    return Long.parseLong(found.group(1).replace("_", ""));
   }
 
   @Test
