@@ -9,7 +9,7 @@ import gripwright.hand.Joint;
  * @param finger which
  * @param joint the joint that it is about
  * @param reason why
- * @param degrees how far the joint, or the roll, is beyond what comes by itself; 0 or more
+ * @param degrees how far the joint, or the roll, is from what comes by itself; 0 or more
  */
 public record FitAdvice(Finger finger, Joint joint, Reason reason, double degrees) {
 
@@ -17,7 +17,7 @@ public record FitAdvice(Finger finger, Joint joint, Reason reason, double degree
   public enum Reason {
     /** It gets into its band only with the palm rolled beyond neutral. */
     WRIST_ROLL,
-    /** Left to itself beside the others it lies outside its band. */
+    /** The pose that suits the hand leaves it at the end of its band; degrees from the middle. */
     AWAY_FROM_NATURAL,
     /** The joint is bent beyond the norm or beyond what the athlete's own moves. */
     BEYOND_JOINT_LIMIT,

@@ -24,7 +24,7 @@ public sealed interface FitMiss {
    *
    * @param finger which
    * @param joint which, the middle joint
-   * @param asked what the grip asks
+   * @param asked what the grip asks, narrowed to what the athlete's own joint allows
    * @param nearest the flexion of the nearest pose
    * @param degrees what is missing: above 0 if the joint is bent too far, below 0 if too little
    */

@@ -44,6 +44,9 @@ public final class GripFit {
   /** Half the width of an athlete's own band, in degrees; the library's own choice. */
   public static final double OWN_BAND = 10;
 
+  /** A joint within so many degrees of the end of its band lies there. */
+  private static final double END_OF_BAND = 1;
+
   private final Grip grip;
   private final HandPose pose;
   private final JointLimits limits;
@@ -121,13 +124,17 @@ public final class GripFit {
         misses.add(new FitMiss.TooShort(finger.finger(), finger.beyondReach()));
         continue;
       }
-      Band band =
-          grip.band(finger.finger(), Joint.PIP)
-              .or(() -> limits.of(finger.finger(), Joint.PIP))
-              .orElseGet(GripFit::norm);
-      double off = missed(pose, finger, range(band), tolerance);
+      FlexionRange range =
+          asked(grip, limits, finger.finger()).orElseGet(() -> JointNorms.AAOS.of(Joint.PIP));
+      double off = missed(pose, finger, range, tolerance);
       if (off != 0) {
-        misses.add(new FitMiss.OutOfBand(finger.finger(), Joint.PIP, band, finger.pip(), off));
+        misses.add(
+            new FitMiss.OutOfBand(
+                finger.finger(),
+                Joint.PIP,
+                new Band(range.low(), range.high()),
+                finger.pip(),
+                off));
       }
     }
     return List.copyOf(misses);
@@ -207,30 +214,18 @@ public final class GripFit {
     }
   }
 
-  /** Where the finger would lie if only the others had their bands. */
+  /** The pose that suits the hand best leaves the finger at the end of its band, or beyond. */
   private void naturalAdvice(FingerPose finger, List<FitAdvice> found) {
     Optional<Band> band = grip.band(finger.finger(), Joint.PIP);
     if (band.isEmpty() || pose.fingers().size() == 1) {
       return;
     }
-    List<PoseTarget> others = new ArrayList<>();
-    for (PoseTarget target : targets(grip, limits)) {
-      others.add(target.finger() == finger.finger() ? PoseTarget.free(target.finger()) : target);
+    double half = (band.get().high().degrees() - band.get().low().degrees()) / 2;
+    double away = Math.abs(finger.pip().degrees() - band.get().centre().degrees());
+    if (away > Math.max(BAND_TOLERANCE, half - END_OF_BAND)) {
+      found.add(
+          new FitAdvice(finger.finger(), Joint.PIP, FitAdvice.Reason.AWAY_FROM_NATURAL, away));
     }
-    HandPose natural = PoseSolver.solve(pose.shape(), pose.edge(), others, PalmLimits.USUAL);
-    double tolerance = REACH_TOLERANCE * pose.shape().length().millimetres();
-    natural
-        .finger(finger.finger())
-        .map(free -> missed(natural, free, range(band.get()), tolerance))
-        .filter(off -> off != 0)
-        .ifPresent(
-            off ->
-                found.add(
-                    new FitAdvice(
-                        finger.finger(),
-                        Joint.PIP,
-                        FitAdvice.Reason.AWAY_FROM_NATURAL,
-                        Math.abs(off))));
   }
 
   private void limitAdvice(FingerPose finger, List<FitAdvice> found) {

@@ -84,6 +84,10 @@ final class EdgeGeometry {
     return -byDistance / sine;
   }
 
+  double endJoint() {
+    return endJoint;
+  }
+
   double contact() {
     return distal / 2;
   }

@@ -30,6 +30,34 @@ public record FingerPose(
     Length beyondReach,
     Length contact) {
 
+  /**
+   * Returns a finger bent as given, with its end bone level on a deep edge: the postures of the
+   * cadaver tests.
+   *
+   * @param shape the hand
+   * @param finger which
+   * @param pip flexion of the middle joint in degrees, 0 to 150
+   * @param dip flexion of the end joint in degrees, below 0 if it is bent backwards
+   * @throws IllegalArgumentException if the middle joint is out of range
+   */
+  public static FingerPose level(HandShape shape, Finger finger, double pip, double dip) {
+    if (!(pip >= 0 && pip <= 150)) {
+      throw new IllegalArgumentException("not a flexion from 0 to 150 deg: " + pip);
+    }
+    double distal = shape.boneMillimetres(finger, Segment.DISTAL);
+    EdgeGeometry geometry = new EdgeGeometry(shape, finger, distal);
+    return new FingerPose(
+        finger,
+        Angle.ofDegrees(90 - pip - dip),
+        Angle.ofDegrees(pip),
+        Angle.ofDegrees(dip),
+        Angle.ofDegrees(-dip),
+        Angle.ZERO,
+        geometry.distanceAt(pip),
+        Length.ZERO,
+        Length.ofMillimetres(geometry.contact()));
+  }
+
   /** Returns the flexion of a joint. */
   public Angle flexion(Joint joint) {
     return switch (joint) {

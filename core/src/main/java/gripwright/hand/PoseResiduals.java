@@ -28,13 +28,19 @@ final class PoseResiduals implements MultivariateJacobianFunction {
   /** Miss of a range of knuckle or end joint, which is only a wish: 10 deg. */
   private static final double WISH_SCALE = Math.toRadians(10);
 
+  /** How far the start stays off the bounds, by their distance. */
+  private static final double START_MARGIN = 0.05;
+
   private static final double ROLL_SCALE = Math.toRadians(15);
 
-  /** The palm at ease, by hand length, and how weakly it is pulled there. */
-  private static final double EASY_DISTANCE = 0.35;
+  /**
+   * Flexion of the knuckle in a hand at ease, in degrees: the hand's position of function (from
+   * memory).
+   */
+  private static final double EASY_KNUCKLE = 45;
 
-  private static final double EASY_DEPTH = 0.05;
-  private static final double EASY_WEIGHT = 1;
+  /** Flexion of the middle joint where no finger has a range, in degrees. */
+  private static final double EASY_FLEXION = 45;
 
   private static final double[] LEAST = {0.1, -0.15};
   private static final double[] GREATEST = {0.6, 0.5};
@@ -42,6 +48,8 @@ final class PoseResiduals implements MultivariateJacobianFunction {
   private final double handLength;
   private final double[] least;
   private final double[] greatest;
+  private final double easyDistance;
+  private final double easyDepth;
   private final FingerWish[] wishes;
   private final int size;
   private double[] best;
@@ -55,6 +63,17 @@ final class PoseResiduals implements MultivariateJacobianFunction {
         new double[] {
           GREATEST[0] * handLength, GREATEST[1] * handLength, Math.toRadians(limits.greatest())
         };
+    EdgeGeometry middle = new EdgeGeometry(shape, Finger.MIDDLE, edge);
+    double flexion =
+        targets.stream()
+            .filter(target -> target.pip().isPresent())
+            .mapToDouble(target -> Math.max(0, target.reach().centre()))
+            .average()
+            .orElse(EASY_FLEXION);
+    double reach = middle.distanceAt(flexion);
+    double slope = Math.toRadians(90 - EASY_KNUCKLE - flexion) + middle.lift(reach);
+    easyDistance = within(0, middle.endJoint() + reach * Math.cos(slope));
+    easyDepth = within(1, reach * Math.sin(slope));
     wishes =
         targets.stream()
             .map(target -> new FingerWish(shape, edge, target, handLength))
@@ -63,13 +82,19 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     best = position(start());
   }
 
+  /** Keeps a start off the bounds, where the transform has no slope. */
+  private double within(int unknown, double value) {
+    double margin = START_MARGIN * (greatest[unknown] - least[unknown]);
+    return Math.max(least[unknown] + margin, Math.min(greatest[unknown] - margin, value));
+  }
+
   int size() {
     return size;
   }
 
   /** Returns the start in transformed coordinates: the palm at ease. */
   double[] start() {
-    double[] easy = {EASY_DISTANCE * handLength, EASY_DEPTH * handLength, 0};
+    double[] easy = {easyDistance, easyDepth, 0};
     double[] start = new double[UNKNOWNS];
     for (int i = 0; i < UNKNOWNS; i++) {
       start[i] = Math.asin(2 * (easy[i] - least[i]) / (greatest[i] - least[i]) - 1);
@@ -105,11 +130,10 @@ final class PoseResiduals implements MultivariateJacobianFunction {
       wish.fill(palm, values, rows, row);
       row += FingerWish.ROWS;
     }
-    double easy = EASY_WEIGHT / handLength;
-    values[row] = easy * (palm[0] - EASY_DISTANCE * handLength);
-    rows[row][0] = easy;
-    values[row + 1] = easy * (palm[1] - EASY_DEPTH * handLength);
-    rows[row + 1][1] = easy;
+    values[row] = (palm[0] - easyDistance) / handLength;
+    rows[row][0] = 1 / handLength;
+    values[row + 1] = (palm[1] - easyDepth) / handLength;
+    rows[row + 1][1] = 1 / handLength;
     values[row + 2] = palm[2] / ROLL_SCALE;
     rows[row + 2][2] = 1 / ROLL_SCALE;
     remember(palm, values);

@@ -47,6 +47,10 @@ final class FingerStatics {
     this.model = model;
   }
 
+  Finger finger() {
+    return finger;
+  }
+
   /** Forces in N for 1 N on the pad. */
   record Forces(double fdp, double fds, double a2, double a4) {}
 

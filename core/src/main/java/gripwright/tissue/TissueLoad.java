@@ -3,9 +3,7 @@ package gripwright.tissue;
 import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
-import gripwright.hand.Joint;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,10 +18,6 @@ import java.util.Optional;
  * outside.
  */
 public final class TissueLoad {
-
-  private static final double LOW = 0.05;
-  private static final double HIGH = 0.95;
-  private static final double METRE = 1000;
 
   private final GripFit fit;
   private final double newtons;
@@ -61,10 +55,9 @@ public final class TissueLoad {
     for (FingerPose pose : fit.pose().fingers()) {
       FingerStatics statics = new FingerStatics(fit.pose().shape(), pose, model);
       loads.add(
-          load(
-              pose.finger(),
+          FingerLoad.of(
               statics,
-              shares.getOrDefault(pose.finger(), 0.0) * newtons,
+              shares.getOrDefault(pose.finger(), 0.0),
               newtons,
               drawnShares.getOrDefault(pose.finger(), new double[draws.length]),
               draws));
@@ -90,48 +83,6 @@ public final class TissueLoad {
       }
     }
     return drawn;
-  }
-
-  private static FingerLoad load(
-      Finger finger,
-      FingerStatics statics,
-      double fingertip,
-      double newtons,
-      double[] drawnShares,
-      Variation[] draws) {
-    double[][] drawn = new double[7][draws.length];
-    for (int i = 0; i < draws.length; i++) {
-      double force = drawnShares[i] * newtons;
-      FingerStatics.Forces forces = statics.forces(draws[i]);
-      drawn[0][i] = force;
-      drawn[1][i] = forces.fdp() * force;
-      drawn[2][i] = forces.fds() * force;
-      drawn[3][i] = forces.a2() * force;
-      drawn[4][i] = forces.a4() * force;
-      drawn[5][i] = drawn[3][i] / (Pulley.A2.breakingNewtons() * draws[i].capacity(Pulley.A2));
-      drawn[6][i] = drawn[4][i] / (Pulley.A4.breakingNewtons() * draws[i].capacity(Pulley.A4));
-    }
-    FingerStatics.Forces means = statics.forces(Variation.NONE);
-    return new FingerLoad(
-        finger,
-        newtons == 0 ? Arrays.stream(drawnShares).average().orElse(0) : fingertip / newtons,
-        estimate(fingertip, drawn[0]),
-        statics.moment(Joint.DIP) * fingertip / METRE,
-        statics.moment(Joint.PIP) * fingertip / METRE,
-        statics.moment(Joint.MCP) * fingertip / METRE,
-        estimate(means.fdp() * fingertip, drawn[1]),
-        estimate(means.fds() * fingertip, drawn[2]),
-        estimate(means.a2() * fingertip, drawn[3]),
-        estimate(means.a4() * fingertip, drawn[4]),
-        estimate(means.a2() * fingertip / Pulley.A2.breakingNewtons(), drawn[5]),
-        estimate(means.a4() * fingertip / Pulley.A4.breakingNewtons(), drawn[6]));
-  }
-
-  private static Estimate estimate(double value, double[] draws) {
-    Arrays.sort(draws);
-    double low = draws[(int) Math.floor(LOW * (draws.length - 1))];
-    double high = draws[(int) Math.ceil(HIGH * (draws.length - 1))];
-    return new Estimate(value, Math.min(value, low), Math.max(value, high));
   }
 
   /** Returns the fitted grip. */
