@@ -114,12 +114,11 @@ class TissueProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aSlipKeepsForceAndMomentAndChangesAsLittleAsItCan(
+  void aSlipKeepsForceAndMoment(
       @ForAll @Size(4) List<@DoubleRange(min = 0, max = 200) Double> forces,
       @ForAll @IntRange(min = 3, max = 15) int bits,
       @ForAll Finger leaving,
-      @ForAll @DoubleRange(min = 160, max = 215) double length,
-      @ForAll @DoubleRange(min = -1, max = 1) double step) {
+      @ForAll @DoubleRange(min = 160, max = 215) double length) {
     Map<Finger, Double> before = new EnumMap<>(Finger.class);
     for (Finger finger : Finger.values()) {
       if ((bits & 1 << finger.ordinal()) != 0) {
@@ -137,6 +136,22 @@ class TissueProperties {
     slip.after().values().forEach(force -> assertTrue(force >= 0));
     if (slip.momentKept()) {
       assertEquals(moment(hand, before), moment(hand, slip.after()), 1e-4);
+    }
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void aSlipChangesAsLittleAsItCan(
+      @ForAll @Size(4) List<@IntRange(min = 0, max = 200) Integer> forces,
+      @ForAll Finger leaving,
+      @ForAll @DoubleRange(min = 160, max = 215) double length,
+      @ForAll @DoubleRange(min = -1, max = 1) double step) {
+    Map<Finger, Double> before = new EnumMap<>(Finger.class);
+    for (Finger finger : Finger.values()) {
+      before.put(finger, (double) forces.get(finger.ordinal()));
+    }
+    HandShape hand = PractisedGrips.ofLength(length);
+    Slip slip = Slip.of(hand, before, leaving);
+    if (slip.momentKept()) {
       noBetterNearby(hand, slip, step);
     }
   }
