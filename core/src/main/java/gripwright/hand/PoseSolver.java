@@ -35,6 +35,14 @@ public final class PoseSolver {
   private static final int EVALUATIONS = 500;
   private static final double TOLERANCE = 1e-13;
 
+  /** A residual that no hand leaves which takes what is asked. */
+  private static final double TENSE = 5;
+
+  /** Starts in the sine transform's coordinates, for questions without a good answer. */
+  private static final double[][] OTHER_STARTS = {
+    {0.7, -0.7, 0}, {-0.7, 0.7, 0}, {0.7, 0.7, 0.5}, {-0.7, -0.7, -0.5}
+  };
+
   private PoseSolver() {}
 
   /**
@@ -59,6 +67,16 @@ public final class PoseSolver {
       throw new IllegalArgumentException("not an edge: " + edge);
     }
     PoseResiduals residuals = new PoseResiduals(shape, edge.millimetres(), targets, limits);
+    descend(residuals, residuals.start());
+    if (residuals.bestCost() > TENSE) {
+      for (double[] start : OTHER_STARTS) {
+        descend(residuals, start);
+      }
+    }
+    return pose(shape, edge, targets, residuals);
+  }
+
+  private static void descend(PoseResiduals residuals, double[] start) {
     LevenbergMarquardtOptimizer optimizer =
         new LevenbergMarquardtOptimizer()
             .withCostRelativeTolerance(TOLERANCE)
@@ -68,7 +86,7 @@ public final class PoseSolver {
       optimizer.optimize(
           new LeastSquaresBuilder()
               .model(residuals)
-              .start(residuals.start())
+              .start(start)
               .target(new double[residuals.size()])
               .maxEvaluations(EVALUATIONS)
               .maxIterations(EVALUATIONS)
@@ -76,7 +94,6 @@ public final class PoseSolver {
     } catch (MathIllegalStateException stalled) {
       // No step helps any more, or too many were tried: the best point stands.
     }
-    return pose(shape, edge, targets, residuals);
   }
 
   private static HandPose pose(
