@@ -16,9 +16,9 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOpti
  * middle and end joint, and so the middle joint's flexion by the law of cosines. The three numbers
  * are found by weighted least squares between the ranges asked for, with bounds: the knuckle stays
  * a tenth of a hand length off the wall and no higher than 0.15 hand lengths above the end joints,
- * the roll stays within its limits. A weak pull to a palm at ease, with the
- * knuckles bent by 45 deg, makes the answer unique. The start is that palm, so the same question has
- * the same answer; only where no hand could do what is asked are four more fixed starts tried.
+ * the roll stays within its limits. A weak pull to a palm at ease, with the knuckles bent by 45
+ * deg, makes the answer unique. The start is that palm, so the same question has the same answer;
+ * only where no hand could do what is asked are four more fixed starts tried.
  *
  * <p>Approximations: a finger moves in one plane square to the edge; the metacarpals go on from the
  * forearm, which hangs straight down; the end joint lies a bone's length from the back of the edge
