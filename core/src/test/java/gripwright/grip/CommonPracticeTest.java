@@ -71,6 +71,31 @@ class CommonPracticeTest {
     }
   }
 
+  /**
+   * The catalogue's grips, too, but for one: the model holds that no hand lies on an edge with four
+   * open fingers, index and little straight and the middle bent by no more than 60 deg.
+   */
+  @ParameterizedTest
+  @MethodSource("hands")
+  void everyGripOfTheCatalogueButTheOpenHandIsTaken(HandShape hand) {
+    List<String> refused =
+        StandardGrips.all().stream()
+            .filter(grip -> !GripFit.of(grip, hand, EDGE).reachable())
+            .map(Grip::name)
+            .toList();
+    assertEquals(List.of("open-four"), refused);
+  }
+
+  @ParameterizedTest
+  @MethodSource("hands")
+  void theCataloguesHalfCrimpBendsAsCoachesSee(HandShape hand) {
+    GripFit fit = GripFit.of(StandardGrips.HALF_CRIMP, hand, EDGE);
+    between(75, 105, pip(fit, Finger.INDEX));
+    between(75, 105, pip(fit, Finger.MIDDLE));
+    between(60, 100, pip(fit, Finger.RING));
+    between(0, 45, pip(fit, Finger.LITTLE));
+  }
+
   @ParameterizedTest
   @MethodSource("hands")
   void noHandHoldsFourStraightFingers(HandShape hand) {
