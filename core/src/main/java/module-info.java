@@ -2,12 +2,14 @@
 module gripwright.core {
   requires static org.jspecify;
   requires hipparchus.core;
+  requires hipparchus.optim;
 
   exports gripwright.quantity;
   exports gripwright.finding;
   exports gripwright.ability;
   exports gripwright.hand;
   exports gripwright.grip;
+  exports gripwright.tissue;
   exports gripwright.strength;
   exports gripwright.protocol;
   exports gripwright.athlete;

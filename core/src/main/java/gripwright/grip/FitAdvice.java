@@ -1,0 +1,27 @@
+package gripwright.grip;
+
+import gripwright.hand.Finger;
+import gripwright.hand.Joint;
+
+/**
+ * A finger that should not be forced into the grip at high intensity.
+ *
+ * @param finger which
+ * @param joint the joint that it is about
+ * @param reason why
+ * @param degrees how far the joint, or the roll, is from what comes by itself; 0 or more
+ */
+public record FitAdvice(Finger finger, Joint joint, Reason reason, double degrees) {
+
+  /** Why a finger should not be forced. */
+  public enum Reason {
+    /** It gets into its band only with the palm rolled beyond neutral. */
+    WRIST_ROLL,
+    /** The pose that suits the hand leaves it at the end of its band; degrees from the middle. */
+    AWAY_FROM_NATURAL,
+    /** The joint is bent beyond the norm or beyond what the athlete's own moves. */
+    BEYOND_JOINT_LIMIT,
+    /** The knuckle or end joint lies outside its band, which the model knows only roughly. */
+    WISH_NOT_MET
+  }
+}

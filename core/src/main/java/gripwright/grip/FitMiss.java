@@ -1,0 +1,33 @@
+package gripwright.grip;
+
+import gripwright.hand.Finger;
+import gripwright.hand.Joint;
+import gripwright.quantity.Angle;
+import gripwright.quantity.Length;
+
+/** Why a hand does not take a grip on an edge: what one finger misses in the nearest pose. */
+public sealed interface FitMiss {
+
+  /** Returns the finger that misses. */
+  Finger finger();
+
+  /**
+   * The finger is too short to lie on the edge with the others.
+   *
+   * @param finger which
+   * @param by what a straight finger lacks
+   */
+  record TooShort(Finger finger, Length by) implements FitMiss {}
+
+  /**
+   * A joint can't be bent as the grip asks while the other fingers lie as they do.
+   *
+   * @param finger which
+   * @param joint which, the middle joint
+   * @param asked what the grip asks, narrowed to what the athlete's own joint allows
+   * @param nearest the flexion of the nearest pose
+   * @param degrees what is missing: above 0 if the joint is bent too far, below 0 if too little
+   */
+  record OutOfBand(Finger finger, Joint joint, Band asked, Angle nearest, double degrees)
+      implements FitMiss {}
+}

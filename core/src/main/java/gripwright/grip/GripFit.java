@@ -1,0 +1,306 @@
+package gripwright.grip;
+
+import gripwright.hand.Finger;
+import gripwright.hand.FingerPose;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Hand;
+import gripwright.hand.HandPose;
+import gripwright.hand.HandShape;
+import gripwright.hand.Joint;
+import gripwright.hand.JointNorms;
+import gripwright.hand.PalmLimits;
+import gripwright.hand.PoseSolver;
+import gripwright.hand.PoseTarget;
+import gripwright.quantity.Angle;
+import gripwright.quantity.Length;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A grip fitted to one hand on one edge: whether the hand takes it, how every finger lies, the
+ * athlete's own bands, and which finger not to force. Immutable.
+ *
+ * <p>A hand takes a grip if every band of a middle joint is met within {@link #BAND_TOLERANCE} and
+ * no finger is too short by more than {@link #REACH_TOLERANCE} of the hand's length. Near a
+ * straight finger a few degrees are less than that length, so there either will do: joint centres
+ * are known to 1.4 mm (Buchholz B et al. 1992, Ergonomics 35(3):261-273). Bands of knuckle and end
+ * joint are wishes: they depend on wrist and pad, which the model knows only roughly.
+ */
+public final class GripFit {
+
+  /** How far a middle joint may lie outside its band, in degrees; the library's own choice. */
+  public static final double BAND_TOLERANCE = 3;
+
+  /**
+   * What a finger may lack, as a share of hand length: about 0.5 mm; the library's own choice,
+   * below the error of the joint centres.
+   */
+  public static final double REACH_TOLERANCE = 0.0025;
+
+  /** Half the width of an athlete's own band, in degrees; the library's own choice. */
+  public static final double OWN_BAND = 10;
+
+  /** A joint within so many degrees of the end of its band lies there. */
+  private static final double END_OF_BAND = 1;
+
+  private final Grip grip;
+  private final HandPose pose;
+  private final JointLimits limits;
+  private final List<FitMiss> misses;
+  private final Map<Grip.At, Band> personalBands;
+  private final List<FitAdvice> advice;
+
+  private GripFit(Grip grip, HandPose pose, JointLimits limits) {
+    this.grip = grip;
+    this.pose = pose;
+    this.limits = limits;
+    this.misses = misses(grip, pose, limits);
+    this.personalBands = misses.isEmpty() ? own() : Map.of();
+    this.advice = misses.isEmpty() ? findAdvice() : List.of();
+  }
+
+  /** Fits a grip to a hand of which no more is known than its measures. */
+  public static GripFit of(Grip grip, Hand hand, Length edge) {
+    return of(grip, HandShape.of(hand), edge);
+  }
+
+  /** Fits a grip to a hand's shape. */
+  public static GripFit of(Grip grip, HandShape shape, Length edge) {
+    return of(grip, shape, edge, JointLimits.UNKNOWN);
+  }
+
+  /**
+   * Fits a grip to a hand.
+   *
+   * @param grip the grip
+   * @param shape the hand
+   * @param edge depth of the edge, above 0
+   * @param limits how far this athlete's joints move, where known
+   * @throws IllegalArgumentException if the edge has no depth
+   */
+  public static GripFit of(Grip grip, HandShape shape, Length edge, JointLimits limits) {
+    return new GripFit(
+        grip, PoseSolver.solve(shape, edge, targets(grip, limits), PalmLimits.USUAL), limits);
+  }
+
+  private static List<PoseTarget> targets(Grip grip, JointLimits limits) {
+    List<PoseTarget> targets = new ArrayList<>();
+    for (Finger finger : grip.fingers().fingers()) {
+      targets.add(
+          new PoseTarget(
+              finger,
+              asked(grip, limits, finger),
+              grip.band(finger, Joint.MCP).map(GripFit::range),
+              grip.band(finger, Joint.DIP).map(GripFit::range)));
+    }
+    return targets;
+  }
+
+  /** The grip's band of the middle joint, narrowed to what the joint allows if they meet. */
+  private static Optional<FlexionRange> asked(Grip grip, JointLimits limits, Finger finger) {
+    Optional<Band> own = limits.of(finger, Joint.PIP);
+    Optional<Band> band = grip.band(finger, Joint.PIP);
+    if (band.isEmpty() || own.isEmpty()) {
+      return band.or(() -> own).map(GripFit::range);
+    }
+    double low = Math.max(band.get().low().degrees(), own.get().low().degrees());
+    double high = Math.min(band.get().high().degrees(), own.get().high().degrees());
+    return Optional.of(low <= high ? FlexionRange.degrees(low, high) : range(own.get()));
+  }
+
+  private static FlexionRange range(Band band) {
+    return new FlexionRange(band.low(), band.high());
+  }
+
+  private static List<FitMiss> misses(Grip grip, HandPose pose, JointLimits limits) {
+    double tolerance = REACH_TOLERANCE * pose.shape().length().millimetres();
+    List<FitMiss> misses = new ArrayList<>();
+    for (FingerPose finger : pose.fingers()) {
+      if (finger.beyondReach().millimetres() > tolerance) {
+        misses.add(new FitMiss.TooShort(finger.finger(), finger.beyondReach()));
+        continue;
+      }
+      FlexionRange range =
+          asked(grip, limits, finger.finger()).orElseGet(() -> JointNorms.AAOS.of(Joint.PIP));
+      double off = missed(pose, finger, range, tolerance);
+      if (off != 0) {
+        misses.add(
+            new FitMiss.OutOfBand(
+                finger.finger(),
+                Joint.PIP,
+                new Band(range.low(), range.high()),
+                finger.pip(),
+                off));
+      }
+    }
+    return List.copyOf(misses);
+  }
+
+  private static Band norm() {
+    FlexionRange norm = JointNorms.AAOS.of(Joint.PIP);
+    return new Band(norm.low(), norm.high());
+  }
+
+  /** Degrees that a finger lies outside a range; 0 if they, or the way they cover, are too few. */
+  private static double missed(
+      HandPose pose, FingerPose finger, FlexionRange range, double tolerance) {
+    double flexion = finger.pip().degrees();
+    // The triangle knows no hyperextension: a band that ends below 0 is met by a straight finger.
+    double off = range.miss(flexion);
+    if (off > 0) {
+      off = Math.max(0, flexion - Math.max(0, range.high().degrees()));
+    }
+    if (Math.abs(off) <= BAND_TOLERANCE) {
+      return 0;
+    }
+    double way =
+        Math.abs(
+            pose.distanceAt(finger.finger(), range.nearest(flexion))
+                - pose.distanceAt(finger.finger(), flexion));
+    return way <= tolerance ? 0 : off;
+  }
+
+  private Map<Grip.At, Band> own() {
+    Map<Grip.At, Band> bands = new LinkedHashMap<>();
+    for (FingerPose finger : pose.fingers()) {
+      for (Joint joint : Joint.values()) {
+        double flexion = finger.flexion(joint).degrees();
+        double low = flexion - OWN_BAND;
+        double high = flexion + OWN_BAND;
+        if (joint == Joint.PIP) {
+          Band asked = grip.band(finger.finger(), joint).orElseGet(GripFit::norm);
+          low = Math.min(flexion, Math.max(low, asked.low().degrees()));
+          high = Math.max(flexion, Math.min(high, asked.high().degrees()));
+        }
+        Optional<Band> limit = limits.of(finger.finger(), joint);
+        if (limit.isPresent()) {
+          low = Math.min(flexion, Math.max(low, limit.get().low().degrees()));
+          high = Math.max(flexion, Math.min(high, limit.get().high().degrees()));
+        }
+        bands.put(
+            new Grip.At(finger.finger(), joint),
+            Band.degrees(Math.max(-180, low), Math.min(180, high)));
+      }
+    }
+    return Collections.unmodifiableMap(bands);
+  }
+
+  private List<FitAdvice> findAdvice() {
+    List<FitAdvice> found = new ArrayList<>();
+    rollAdvice(found);
+    for (FingerPose finger : pose.fingers()) {
+      naturalAdvice(finger, found);
+      limitAdvice(finger, found);
+      wishAdvice(finger, found);
+    }
+    return List.copyOf(found);
+  }
+
+  private void rollAdvice(List<FitAdvice> found) {
+    double roll = pose.palm().roll().degrees();
+    if (PalmLimits.NEUTRAL.contains(roll)) {
+      return;
+    }
+    double beyond =
+        Math.max(roll - PalmLimits.NEUTRAL.greatest(), PalmLimits.NEUTRAL.least() - roll);
+    HandPose square =
+        PoseSolver.solve(pose.shape(), pose.edge(), targets(grip, limits), PalmLimits.NEUTRAL);
+    for (FitMiss miss : misses(grip, square, limits)) {
+      found.add(new FitAdvice(miss.finger(), Joint.PIP, FitAdvice.Reason.WRIST_ROLL, beyond));
+    }
+  }
+
+  /** The pose that suits the hand best leaves the finger at the end of its band, or beyond. */
+  private void naturalAdvice(FingerPose finger, List<FitAdvice> found) {
+    Optional<Band> band = grip.band(finger.finger(), Joint.PIP);
+    if (band.isEmpty() || pose.fingers().size() == 1) {
+      return;
+    }
+    double half = (band.get().high().degrees() - band.get().low().degrees()) / 2;
+    double away = Math.abs(finger.pip().degrees() - band.get().centre().degrees());
+    if (away > Math.max(BAND_TOLERANCE, half - END_OF_BAND)) {
+      found.add(
+          new FitAdvice(finger.finger(), Joint.PIP, FitAdvice.Reason.AWAY_FROM_NATURAL, away));
+    }
+  }
+
+  private void limitAdvice(FingerPose finger, List<FitAdvice> found) {
+    for (Joint joint : List.of(Joint.PIP, Joint.DIP)) {
+      Optional<Band> own = limits.of(finger.finger(), joint);
+      if (own.isEmpty() && joint == Joint.DIP) {
+        continue; // A crimp bends the end joint back beyond every norm; that is no news.
+      }
+      FlexionRange range = own.map(GripFit::range).orElseGet(() -> JointNorms.AAOS.of(joint));
+      double beyond = Math.abs(range.miss(finger.flexion(joint).degrees()));
+      if (beyond > BAND_TOLERANCE) {
+        found.add(
+            new FitAdvice(finger.finger(), joint, FitAdvice.Reason.BEYOND_JOINT_LIMIT, beyond));
+      }
+    }
+  }
+
+  private void wishAdvice(FingerPose finger, List<FitAdvice> found) {
+    for (Joint joint : List.of(Joint.MCP, Joint.DIP)) {
+      grip.band(finger.finger(), joint)
+          .map(band -> Math.abs(range(band).miss(finger.flexion(joint).degrees())))
+          .filter(off -> off > BAND_TOLERANCE)
+          .ifPresent(
+              off ->
+                  found.add(
+                      new FitAdvice(finger.finger(), joint, FitAdvice.Reason.WISH_NOT_MET, off)));
+    }
+  }
+
+  /** Returns the grip. */
+  public Grip grip() {
+    return grip;
+  }
+
+  /** Returns the pose, the nearest one if the hand does not take the grip. */
+  public HandPose pose() {
+    return pose;
+  }
+
+  /** Returns the depth of the edge. */
+  public Length edge() {
+    return pose.edge();
+  }
+
+  /** Tells whether this hand takes this grip on this edge. */
+  public boolean reachable() {
+    return misses.isEmpty();
+  }
+
+  /** Returns what is missing, by finger; empty if the hand takes the grip. */
+  public List<FitMiss> misses() {
+    return misses;
+  }
+
+  /** Returns the flexion of a joint in the pose; empty if the finger does not hold. */
+  public Optional<Angle> flexion(Finger finger, Joint joint) {
+    return pose.finger(finger).map(found -> found.flexion(joint));
+  }
+
+  /**
+   * Returns the athlete's own bands, by finger and joint in the order of the hand: around the pose,
+   * inside the grip's band and the joints' limits. Those of knuckle and end joint are rough. Empty
+   * if the hand does not take the grip.
+   */
+  public Map<Grip.At, Band> personalBands() {
+    return personalBands;
+  }
+
+  /** Returns which fingers not to force at high intensity, and why. */
+  public List<FitAdvice> advice() {
+    return advice;
+  }
+
+  /** Returns how far the palm rolls about the forearm's axis. */
+  public Angle wristRoll() {
+    return pose.palm().roll();
+  }
+}

@@ -1,0 +1,159 @@
+package gripwright.hand;
+
+import gripwright.hand.Hand.Bone;
+import gripwright.quantity.Length;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * The lengths of a hand that its posture depends on: twelve finger bones and the places of the four
+ * knuckles.
+ *
+ * <p>What was not measured is estimated from the hand's length and breadth. A bone is a fixed share
+ * of hand length; a knuckle's place along the middle metacarpal is a share of hand length, and its
+ * place across it a share of hand breadth. Source of the shares: Buchholz B, Armstrong TJ,
+ * Goldstein SA 1992, Ergonomics 35(3):261-273. For one person, a bone is good to about 8 %; joint
+ * centres are good to 1.4 mm. Breadth that was not measured is estimated from length by the means
+ * of Gordon CC et al. 2014, NATICK/TR-15/007. Immutable.
+ */
+public final class HandShape {
+
+  /** Bones by finger (index first) and segment (proximal first), as shares of hand length. */
+  private static final double[][] BONES = {
+    {0.245, 0.143, 0.097}, {0.266, 0.170, 0.108}, {0.244, 0.165, 0.107}, {0.204, 0.117, 0.093}
+  };
+
+  /** Knuckles: distance from the wrist crease along the middle metacarpal by hand length. */
+  private static final double[] AXIAL = {0.447, 0.446, 0.409, 0.368};
+
+  /** Knuckles: distance towards the thumb from the middle metacarpal by hand breadth. */
+  private static final double[] RADIAL = {0.251, 0, -0.206, -0.402};
+
+  private static final double FEMALE_BREADTH = 78.2 / 181.1;
+  private static final double MALE_BREADTH = 88.3 / 193.3;
+
+  private final double length;
+  private final double breadth;
+  private final boolean breadthEstimated;
+  private final double[][] bones;
+  private final double[] axial;
+
+  private HandShape(
+      double length, double breadth, boolean estimated, double[][] bones, double[] axial) {
+    this.length = length;
+    this.breadth = breadth;
+    this.breadthEstimated = estimated;
+    this.bones = bones;
+    this.axial = axial;
+  }
+
+  /** Returns the shape of a hand; breadth that was not measured is that between the sexes. */
+  public static HandShape of(Hand hand) {
+    return of(hand, Optional.empty());
+  }
+
+  /**
+   * Returns the shape of a hand.
+   *
+   * @param hand what was measured; every measure stands over its estimate
+   * @param sex for breadth, if it was not measured; the mean of both sexes if empty
+   * @throws IllegalArgumentException if a measured bone has no length, or a knuckle lies below the
+   *     wrist
+   */
+  public static HandShape of(Hand hand, Optional<Sex> sex) {
+    double length = hand.length().millimetres();
+    double breadth =
+        hand.breadth().map(Length::millimetres).orElseGet(() -> length * breadthShare(sex));
+    double[][] bones = new double[BONES.length][Segment.values().length];
+    double[] axial = new double[BONES.length];
+    for (Finger finger : Finger.values()) {
+      int f = finger.ordinal();
+      for (Segment segment : Segment.values()) {
+        Length measured = hand.bones().get(new Bone(finger, segment));
+        double bone =
+            measured == null ? BONES[f][segment.ordinal()] * length : measured.millimetres();
+        if (!(bone > 0)) {
+          throw new IllegalArgumentException("a bone without length: " + finger + " " + segment);
+        }
+        bones[f][segment.ordinal()] = bone;
+      }
+      Length offset = hand.knuckles().get(finger);
+      axial[f] =
+          offset == null
+              ? AXIAL[f] * length
+              : AXIAL[Finger.MIDDLE.ordinal()] * length - offset.millimetres();
+      if (!(axial[f] > 0)) {
+        throw new IllegalArgumentException("a knuckle below the wrist: " + finger);
+      }
+    }
+    return new HandShape(length, breadth, hand.breadth().isEmpty(), bones, axial);
+  }
+
+  /**
+   * Returns the estimated breadth of a hand by its length: the mean ratio of the sex, or of both.
+   */
+  public static double breadthShare(Optional<Sex> sex) {
+    if (sex.isEmpty()) {
+      return (FEMALE_BREADTH + MALE_BREADTH) / 2;
+    }
+    return sex.get() == Sex.FEMALE ? FEMALE_BREADTH : MALE_BREADTH;
+  }
+
+  /** Returns the hand's length, wrist crease to tip of the middle finger. */
+  public Length length() {
+    return Length.ofMillimetres(length);
+  }
+
+  /** Returns the breadth across the knuckles. */
+  public Length breadth() {
+    return Length.ofMillimetres(breadth);
+  }
+
+  /** Tells whether breadth is an estimate from length. */
+  public boolean breadthEstimated() {
+    return breadthEstimated;
+  }
+
+  /** Returns a bone's length from joint centre to joint centre, or to the tip. */
+  public Length bone(Finger finger, Segment segment) {
+    return Length.ofMillimetres(boneMillimetres(finger, segment));
+  }
+
+  double boneMillimetres(Finger finger, Segment segment) {
+    return bones[finger.ordinal()][segment.ordinal()];
+  }
+
+  /** Returns how far a knuckle lies from the wrist crease along the middle metacarpal, in mm. */
+  public double knuckleAlong(Finger finger) {
+    return axial[finger.ordinal()];
+  }
+
+  /**
+   * Returns how far a knuckle lies from the middle metacarpal's axis, in mm: above 0 towards the
+   * thumb, below 0 towards the little finger's side.
+   */
+  public double knuckleAcross(Finger finger) {
+    return RADIAL[finger.ordinal()] * breadth;
+  }
+
+  /**
+   * Returns this shape with every length multiplied by a number.
+   *
+   * @throws IllegalArgumentException if the factor is not above 0
+   */
+  public HandShape times(double factor) {
+    if (!(factor > 0 && Double.isFinite(factor))) {
+      throw new IllegalArgumentException("not a factor: " + factor);
+    }
+    double[][] scaled = new double[bones.length][];
+    for (int f = 0; f < bones.length; f++) {
+      scaled[f] = Arrays.stream(bones[f]).map(bone -> bone * factor).toArray();
+    }
+    return new HandShape(
+        length * factor,
+        breadth * factor,
+        breadthEstimated,
+        scaled,
+        Arrays.stream(axial).map(distance -> distance * factor).toArray());
+  }
+}

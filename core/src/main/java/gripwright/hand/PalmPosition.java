@@ -1,0 +1,14 @@
+package gripwright.hand;
+
+import gripwright.quantity.Angle;
+
+/**
+ * Where the palm is, below the edge that the fingers hold.
+ *
+ * @param distance from the back of the edge outwards to the middle finger's knuckle, in mm
+ * @param depth of the middle finger's knuckle below the end joints of the fingers, in mm; below 0
+ *     if it is higher
+ * @param roll about the forearm's axis: 0 with the palm square to the edge, above 0 with the little
+ *     finger's side nearer, as the forearm supinates
+ */
+public record PalmPosition(double distance, double depth, Angle roll) {}

@@ -1,0 +1,34 @@
+package gripwright.hand;
+
+import java.util.Optional;
+
+/**
+ * What is asked of one finger on an edge.
+ *
+ * @param finger a finger that holds
+ * @param pip flexion of the middle joint; if empty the finger only has to reach, bent by no more
+ *     than the norm
+ * @param mcp flexion of the knuckle, a wish: it depends on the wrist, which the model does not know
+ * @param dip flexion of the end joint, a wish: it depends on how the pad lies on the edge
+ */
+public record PoseTarget(
+    Finger finger,
+    Optional<FlexionRange> pip,
+    Optional<FlexionRange> mcp,
+    Optional<FlexionRange> dip) {
+
+  /** Returns a finger that only has to reach the edge. */
+  public static PoseTarget free(Finger finger) {
+    return new PoseTarget(finger, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** Returns a finger whose middle joint has a range. */
+  public static PoseTarget pip(Finger finger, FlexionRange range) {
+    return new PoseTarget(finger, Optional.of(range), Optional.empty(), Optional.empty());
+  }
+
+  /** Returns the range that the middle joint must keep to. */
+  public FlexionRange reach() {
+    return pip.orElse(JointNorms.AAOS.of(Joint.PIP));
+  }
+}

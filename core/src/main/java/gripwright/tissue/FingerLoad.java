@@ -1,0 +1,134 @@
+package gripwright.tissue;
+
+import gripwright.hand.Finger;
+import gripwright.hand.FingerPose;
+import gripwright.hand.HandShape;
+import gripwright.hand.Joint;
+import java.util.Arrays;
+
+/**
+ * Estimated load on one finger's tissue. Forces in N; all of them go in proportion to the load
+ * held.
+ *
+ * @param finger which
+ * @param share of the grip's force, 0 to 1
+ * @param fingertip force upwards on the pad
+ * @param dipMoment moment that straightens the end joint, in N m, at the published means
+ * @param pipMoment the same at the middle joint
+ * @param mcpMoment the same at the knuckle; what balances it there is not resolved
+ * @param fdp tension of flexor digitorum profundus
+ * @param fds tension of flexor digitorum superficialis
+ * @param a2 force on the second annular pulley
+ * @param a4 force on the fourth annular pulley
+ * @param a2Use force on A2 by its breaking load in cadavers; the estimate is rough
+ * @param a4Use the same for A4
+ */
+public record FingerLoad(
+    Finger finger,
+    double share,
+    Estimate fingertip,
+    double dipMoment,
+    double pipMoment,
+    double mcpMoment,
+    Estimate fdp,
+    Estimate fds,
+    Estimate a2,
+    Estimate a4,
+    Estimate a2Use,
+    Estimate a4Use) {
+
+  private static final double LOW = 0.05;
+  private static final double HIGH = 0.95;
+  private static final double MILLIMETRES_PER_METRE = 1000;
+
+  /**
+   * Estimates the load on one finger that holds alone in a pose.
+   *
+   * @param shape the hand
+   * @param pose how the finger lies
+   * @param newtons on its pad, 0 or more
+   * @param model named parameters
+   * @throws IllegalArgumentException if the load is negative or not finite
+   */
+  public static FingerLoad of(HandShape shape, FingerPose pose, double newtons, TissueModel model) {
+    if (!(newtons >= 0 && Double.isFinite(newtons))) {
+      throw new IllegalArgumentException("not a load on a finger: " + newtons + " N");
+    }
+    double[] shares = new double[Variation.DRAWS];
+    Arrays.fill(shares, 1);
+    return of(
+        new FingerStatics(shape, pose, model), 1, newtons, shares, Variation.draws(model.seed()));
+  }
+
+  /** Estimates the load on a finger with a share, and its draws, of a load on the hand. */
+  static FingerLoad of(
+      FingerStatics statics, double share, double newtons, double[] shares, Variation[] draws) {
+    double[][] drawn = new double[7][draws.length];
+    for (int i = 0; i < draws.length; i++) {
+      double force = shares[i] * newtons;
+      FingerStatics.Forces forces = statics.forces(draws[i]);
+      drawn[0][i] = force;
+      drawn[1][i] = forces.fdp() * force;
+      drawn[2][i] = forces.fds() * force;
+      drawn[3][i] = forces.a2() * force;
+      drawn[4][i] = forces.a4() * force;
+      drawn[5][i] = drawn[3][i] / (Pulley.A2.breakingNewtons() * draws[i].capacity(Pulley.A2));
+      drawn[6][i] = drawn[4][i] / (Pulley.A4.breakingNewtons() * draws[i].capacity(Pulley.A4));
+    }
+    FingerStatics.Forces means = statics.forces(Variation.NONE);
+    double fingertip = share * newtons;
+    double lever = fingertip / MILLIMETRES_PER_METRE;
+    return new FingerLoad(
+        statics.finger(),
+        share,
+        estimate(fingertip, drawn[0]),
+        statics.moment(Joint.DIP) * lever,
+        statics.moment(Joint.PIP) * lever,
+        statics.moment(Joint.MCP) * lever,
+        estimate(means.fdp() * fingertip, drawn[1]),
+        estimate(means.fds() * fingertip, drawn[2]),
+        estimate(means.a2() * fingertip, drawn[3]),
+        estimate(means.a4() * fingertip, drawn[4]),
+        estimate(means.a2() * fingertip / Pulley.A2.breakingNewtons(), drawn[5]),
+        estimate(means.a4() * fingertip / Pulley.A4.breakingNewtons(), drawn[6]));
+  }
+
+  private static Estimate estimate(double value, double[] draws) {
+    Arrays.sort(draws);
+    double low = draws[(int) Math.floor(LOW * (draws.length - 1))];
+    double high = draws[(int) Math.ceil(HIGH * (draws.length - 1))];
+    return new Estimate(value, Math.min(value, low), Math.max(value, high));
+  }
+
+  /** Returns FDP by FDS tension, at the published means; infinite where FDS has nothing to do. */
+  public double fdpToFds() {
+    return fds.value() == 0 ? Double.POSITIVE_INFINITY : fdp.value() / fds.value();
+  }
+
+  /** Returns the estimated force on a pulley. */
+  public Estimate force(Pulley pulley) {
+    return pulley == Pulley.A2 ? a2 : a4;
+  }
+
+  /** Returns the estimated force on a pulley by its breaking load in cadavers. */
+  public Estimate use(Pulley pulley) {
+    return pulley == Pulley.A2 ? a2Use : a4Use;
+  }
+
+  /** Returns this finger's load multiplied by a number, 0 or more; the share stays. */
+  public FingerLoad times(double factor) {
+    return new FingerLoad(
+        finger,
+        share,
+        fingertip.times(factor),
+        dipMoment * factor,
+        pipMoment * factor,
+        mcpMoment * factor,
+        fdp.times(factor),
+        fds.times(factor),
+        a2.times(factor),
+        a4.times(factor),
+        a2Use.times(factor),
+        a4Use.times(factor));
+  }
+}

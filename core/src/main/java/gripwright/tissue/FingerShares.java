@@ -1,0 +1,64 @@
+package gripwright.tissue;
+
+import gripwright.grip.FingerSet;
+import gripwright.grip.GripFit;
+import gripwright.hand.Finger;
+import gripwright.hand.FingerPose;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * How the fingers share the force of a grip.
+ *
+ * <p>Open and half crimped, the middle finger leads, index and ring are alike and the little finger
+ * is last: index, middle, ring and little 25, 35, 25 and 14 % (MacDermid JC et al. 2004, J Hand
+ * Ther 17(3):364-367, gripping; good to 5 points). In a closed crimp the index finger leads and the
+ * order is that of the hand (Finger load distribution in different types of climbing grips 2012,
+ * Sports Technol 5(3-4):151-155, the order only): 35, 26, 25 and 14 % (Li ZM, Latash ML, Zatsiorsky
+ * VM 1998, Exp Brain Res 119(3):276-286, fingertip pressing; from memory, not sure). From 95 to 105
+ * deg of mean flexion of the middle joints one passes into the other, which is the library's own
+ * choice. Fingers that do not hold leave their share to the others in proportion.
+ */
+public final class FingerShares {
+
+  private static final double[] OPEN = {0.25, 0.35, 0.25, 0.14};
+  private static final double[] CLOSED = {0.35, 0.26, 0.25, 0.14};
+  private static final double OPEN_FLEXION = 95;
+  private static final double CLOSED_FLEXION = 105;
+
+  private FingerShares() {}
+
+  /** Returns the shares in a fitted grip; they sum to 1. */
+  public static Map<Finger, Double> of(GripFit fit) {
+    double mean =
+        fit.pose().fingers().stream()
+            .filter(pose -> pose.finger() != Finger.LITTLE || fit.pose().fingers().size() == 1)
+            .map(FingerPose::pip)
+            .mapToDouble(pip -> pip.degrees())
+            .average()
+            .orElse(0);
+    return of(fit.grip().fingers(), mean);
+  }
+
+  /**
+   * Returns the shares of fingers bent alike; they sum to 1.
+   *
+   * @param fingers the fingers that hold
+   * @param flexion mean flexion of their middle joints in degrees
+   */
+  public static Map<Finger, Double> of(FingerSet fingers, double flexion) {
+    double closed =
+        Math.max(0, Math.min(1, (flexion - OPEN_FLEXION) / (CLOSED_FLEXION - OPEN_FLEXION)));
+    Map<Finger, Double> shares = new EnumMap<>(Finger.class);
+    double sum = 0;
+    for (Finger finger : fingers.fingers()) {
+      double share = (1 - closed) * OPEN[finger.ordinal()] + closed * CLOSED[finger.ordinal()];
+      shares.put(finger, share);
+      sum += share;
+    }
+    double whole = sum;
+    shares.replaceAll((finger, share) -> share / whole);
+    return Collections.unmodifiableMap(shares);
+  }
+}

@@ -1,0 +1,151 @@
+package gripwright.tissue.published;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.grip.FingerSet;
+import gripwright.grip.GripFit;
+import gripwright.grip.PractisedGrips;
+import gripwright.hand.Finger;
+import gripwright.hand.HandShape;
+import gripwright.hand.Sex;
+import gripwright.tissue.FingerLoss;
+import gripwright.tissue.FingerShares;
+import gripwright.tissue.LumbricalIndex;
+import gripwright.tissue.MomentArms;
+import gripwright.tissue.Slip;
+import gripwright.tissue.TissueLoad;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SharesTest {
+
+  static List<HandShape> hands() {
+    return PractisedGrips.hands();
+  }
+
+  private static FingerSet without(Finger... gone) {
+    int bits = FingerSet.FOUR.bits();
+    for (Finger finger : gone) {
+      bits &= ~(1 << finger.ordinal());
+    }
+    return new FingerSet(bits);
+  }
+
+  /** MacDermid JC et al. 2004, J Hand Ther 17(3):364-367: 25, 35, 25 and 14 %, within 5 points. */
+  @ParameterizedTest
+  @CsvSource({"INDEX, 25", "MIDDLE, 35", "RING, 25", "LITTLE, 14"})
+  void sharesOfAGrip(Finger finger, double percent) {
+    GripFit fit =
+        GripFit.of(
+            PractisedGrips.HALF_CRIMP, PractisedGrips.hand(Sex.MALE, 50), PractisedGrips.EDGE);
+    assertEquals(percent, 100 * FingerShares.of(fit).get(finger), 5);
+  }
+
+  /** Li ZM 2002, J Hand Surg Am 27(5):886-896: 32.2, 32.6, 23.5 and 11.7 %, within 2 SD. */
+  @ParameterizedTest
+  @CsvSource({"INDEX, 32.2, 3.8", "MIDDLE, 32.6, 4.3", "RING, 23.5, 4.5", "LITTLE, 11.7, 4.9"})
+  void sharesAtAnotherWrist(Finger finger, double percent, double deviation) {
+    assertEquals(percent, 100 * FingerShares.of(FingerSet.FOUR, 90).get(finger), 2 * deviation);
+  }
+
+  /**
+   * Order on the wall: Finger load distribution in different types of climbing grips 2012, Sports
+   * Technol 5(3-4):151-155.
+   */
+  @Test
+  void theGripSetsTheOrder() {
+    Map<Finger, Double> closed = FingerShares.of(FingerSet.FOUR, 110);
+    assertTrue(closed.get(Finger.INDEX) > closed.get(Finger.MIDDLE));
+    assertTrue(closed.get(Finger.MIDDLE) > closed.get(Finger.RING));
+    assertTrue(closed.get(Finger.RING) > closed.get(Finger.LITTLE));
+    Map<Finger, Double> open = FingerShares.of(FingerSet.FOUR, 40);
+    assertTrue(open.get(Finger.MIDDLE) > open.get(Finger.INDEX));
+    assertEquals(open.get(Finger.INDEX), open.get(Finger.RING), 0.03);
+    assertTrue(open.get(Finger.RING) > open.get(Finger.LITTLE));
+  }
+
+  /**
+   * Methot J et al. 2010, Can J Plast Surg 18(1):e10-e14 (from memory): 33 % without the little, 54
+   * % without ring and little finger. The exponent was fitted to these two.
+   */
+  @Test
+  void fingersTakenOffAGripCostMoreThanTheirShare() {
+    assertEquals(33, 100 * (1 - FingerLoss.EXCLUSION.capacity(without(Finger.LITTLE))), 10);
+    assertEquals(
+        54, 100 * (1 - FingerLoss.EXCLUSION.capacity(without(Finger.RING, Finger.LITTLE))), 12);
+    Map<Finger, Double> shares = FingerShares.of(FingerSet.FOUR, 0);
+    for (Finger finger : Finger.values()) {
+      assertTrue(1 - FingerLoss.EXCLUSION.capacity(without(finger)) > shares.get(finger));
+    }
+  }
+
+  /** Danion F et al. 2003, Biol Cybern 88:91-98 (from memory): N^-0.712. */
+  @ParameterizedTest
+  @CsvSource({"1, 1.0000", "2, 0.6105", "3, 0.4574", "4, 0.3727"})
+  void forceDeficit(int fingers, double gain) {
+    assertEquals(gain, FingerLoss.gain(fingers), 1e-4);
+  }
+
+  /** For equal fingers the force-deficit view is N times N^-0.712 (arithmetic). */
+  @Test
+  void twoAndTwoFingersAreEqualToFourByTheForceDeficit() {
+    double half =
+        Math.pow(
+            FingerLoss.FORCE_DEFICIT.capacity(FingerSet.of(Finger.INDEX, Finger.RING))
+                * FingerLoss.FORCE_DEFICIT.capacity(FingerSet.of(Finger.MIDDLE, Finger.LITTLE)),
+            0.5);
+    assertEquals(2 * FingerLoss.gain(2) / (4 * FingerLoss.gain(4)), half, 0.001);
+  }
+
+  /** Common practice: the reason to train three-finger grips. */
+  @ParameterizedTest
+  @MethodSource("hands")
+  void theLittleFingerSlippingLoadsTheRingFinger(HandShape hand) {
+    for (var grip : List.of(PractisedGrips.HALF_CRIMP, PractisedGrips.FULL_CRIMP)) {
+      TissueLoad load = TissueLoad.of(GripFit.of(grip, hand, PractisedGrips.EDGE), 350);
+      Slip slip = load.slip(Finger.LITTLE);
+      assertEquals(Finger.RING, slip.mostRaised());
+      assertTrue(slip.ratio(Finger.RING) > 1.3);
+      assertTrue(slip.ratio(Finger.RING) > slip.ratio(Finger.MIDDLE));
+      assertTrue(slip.ratio(Finger.RING) > slip.ratio(Finger.INDEX));
+    }
+  }
+
+  /** Common practice. */
+  @ParameterizedTest
+  @MethodSource("hands")
+  void openingTheMiddleFingerOrPullingTheIndexLowExposesTheLumbricals(HandShape hand) {
+    double bent = index(hand, LumbricalIndex.Idle.RELAXED, false);
+    double open = index(hand, LumbricalIndex.Idle.RELAXED, true);
+    assertTrue(open > bent, open + " > " + bent);
+    assertTrue(index(hand, LumbricalIndex.Idle.PULLED_LOW, false) > bent);
+    assertTrue(index(hand, LumbricalIndex.Idle.PULLED_LOW, true) > open);
+  }
+
+  private static double index(HandShape hand, LumbricalIndex.Idle idle, boolean open) {
+    GripFit fit =
+        GripFit.of(
+            open ? PractisedGrips.BACK_THREE_MIDDLE_OPEN : PractisedGrips.BACK_THREE,
+            hand,
+            PractisedGrips.EDGE);
+    assertTrue(fit.reachable());
+    return LumbricalIndex.of(fit, MomentArms.KETCHUM_1978, idle).millimetres();
+  }
+
+  /** The same with angles as coaches see them: 30 deg of difference shift the tendons by 5.5 mm. */
+  @Test
+  void theIndexIsArmTimesDifference() {
+    LumbricalIndex index =
+        LumbricalIndex.of(
+            Map.of(Finger.MIDDLE, 60.0, Finger.RING, 90.0),
+            MomentArms.KETCHUM_1978,
+            LumbricalIndex.Idle.RELAXED);
+    assertEquals((10.7 + 10.4) / 2 * Math.toRadians(30), index.millimetres(), 1e-9);
+    assertEquals(Finger.MIDDLE, index.thumbSide());
+  }
+}
