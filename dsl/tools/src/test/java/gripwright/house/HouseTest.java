@@ -62,6 +62,7 @@ final class HouseTest {
     room("ability");
     room("hand", "quantity", "finding", "ability");
     room("grip", "hand");
+    room("tissue", "hand", "grip");
     room("strength", "hand", "grip");
     room("protocol", "grip");
     room("athlete", "hand", "grip", "strength");
