@@ -53,11 +53,4 @@ public record Log(String athlete, List<LogEntry> entries) {
         .reduce((first, second) -> second)
         .map(LogEntry.BodyMass::mass);
   }
-
-  /** Returns the day of the last entry. */
-  public Optional<LocalDate> lastDay() {
-    return entries.isEmpty()
-        ? Optional.empty()
-        : Optional.of(entries.get(entries.size() - 1).date());
-  }
 }

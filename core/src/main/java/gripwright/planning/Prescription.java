@@ -229,7 +229,7 @@ final class Prescription {
         percents.add(wanted / maximum.get() * 100);
       }
       wanted = capped(hold, wanted, findings);
-      why.add(new Derivation("load wanted", wanted, "kg", "level times maximum"));
+      why.add(new Derivation("load wanted", wanted, "kg", "the level, after progression"));
       return built(hold, wanted, why, findings);
     }
 
