@@ -1,8 +1,7 @@
 package gripwright.strength;
 
-import gripwright.grip.FingerSet;
+import gripwright.grip.FingerLoss;
 import gripwright.grip.Setup;
-import gripwright.hand.Finger;
 import gripwright.quantity.Load;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -16,8 +15,9 @@ import java.util.Optional;
  *
  * <p>A setup that was tested stands on its own tests, each brought to 7 s by {@link ForceTime} and
  * weighted by its certainty. Another grip or edge for the same hands is modelled from the test that
- * tells most about it, with a wider interval. One hand is never reckoned from two, nor a lift from
- * a hang. All spreads are standard deviations of the logarithm of load. Immutable.
+ * tells most about it, with a wider interval; fewer fingers hold less by {@link
+ * FingerLoss#EXCLUSION}. One hand is never reckoned from two, nor a lift from a hang. All spreads
+ * are standard deviations of the logarithm of load. Immutable.
  */
 public final class StrengthModel {
 
@@ -57,20 +57,6 @@ public final class StrengthModel {
 
   private static final double DAYS_PER_MONTH = 30.4375;
   private static final double LONG_SECONDS = 20;
-
-  /**
-   * Finger shares of grip force. Source: MacDermid JC et al. 2004, J Hand Ther 17(3):364-367 (25,
-   * 35, 25 and 14 %).
-   */
-  private static final double[] SHARES = {0.25, 0.35, 0.25, 0.14};
-
-  /**
-   * Capacity goes with the sum of shares to this power, so that a finger's loss costs more than its
-   * share. The library's own choice: it gives a loss of 22 % without the little finger and of 55 %
-   * without ring and little, against 33 and 54 % in Methot J et al. 2010, Can J Plast Surg
-   * 18(1):e10-e14 (from memory).
-   */
-  private static final double FINGER_EXPONENT = 1.6;
 
   private final List<StrengthTest> tests;
 
@@ -179,21 +165,16 @@ public final class StrengthModel {
       return Optional.empty();
     }
     double depth = Math.log(setup.edge().millimetres() / tested.edge().millimetres());
-    double fingers = Math.log(capacity(setup.grip().fingers()) / capacity(tested.grip().fingers()));
+    double fingers =
+        Math.log(
+            FingerLoss.EXCLUSION.capacity(setup.grip().fingers())
+                / FingerLoss.EXCLUSION.capacity(tested.grip().fingers()));
     boolean sameGrip = tested.grip().name().equals(setup.grip().name());
     double spread =
         Math.hypot(Math.hypot(evidence.spread(), sameGrip ? 0 : GRIP_SPREAD), DEPTH_SPREAD * depth);
     return Optional.of(
         new Evidence(
             evidence.logLoad() + DEPTH_EXPONENT * depth + fingers, spread, evidence.test()));
-  }
-
-  private static double capacity(FingerSet fingers) {
-    double sum = 0;
-    for (Finger finger : fingers.fingers()) {
-      sum += SHARES[finger.ordinal()];
-    }
-    return Math.pow(sum, FINGER_EXPONENT);
   }
 
   private static Estimate pooled(List<Evidence> evidence) {

@@ -1,6 +1,7 @@
 package gripwright.tissue;
 
 import gripwright.grip.FingerSet;
+import gripwright.grip.FingerShares;
 import gripwright.hand.Finger;
 import gripwright.hand.HandShape;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package gripwright.tissue;
 
+import gripwright.grip.FingerShares;
 import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;

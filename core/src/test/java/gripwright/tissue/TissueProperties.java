@@ -3,7 +3,9 @@ package gripwright.tissue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.grip.FingerLoss;
 import gripwright.grip.FingerSet;
+import gripwright.grip.FingerShares;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
 import gripwright.grip.PractisedGrips;

@@ -3,14 +3,14 @@ package gripwright.tissue.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.grip.FingerLoss;
 import gripwright.grip.FingerSet;
+import gripwright.grip.FingerShares;
 import gripwright.grip.GripFit;
 import gripwright.grip.PractisedGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.HandShape;
 import gripwright.hand.Sex;
-import gripwright.tissue.FingerLoss;
-import gripwright.tissue.FingerShares;
 import gripwright.tissue.LumbricalIndex;
 import gripwright.tissue.MomentArms;
 import gripwright.tissue.Slip;

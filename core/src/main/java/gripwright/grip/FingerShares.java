@@ -1,7 +1,5 @@
-package gripwright.tissue;
+package gripwright.grip;
 
-import gripwright.grip.FingerSet;
-import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
 import java.util.Collections;

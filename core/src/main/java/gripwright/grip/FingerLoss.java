@@ -1,6 +1,5 @@
-package gripwright.tissue;
+package gripwright.grip;
 
-import gripwright.grip.FingerSet;
 import gripwright.hand.Finger;
 import java.util.Map;
 
