@@ -18,7 +18,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A grip fitted to one hand on one edge: whether the hand takes it, how every finger lies, the
@@ -302,5 +304,31 @@ public final class GripFit {
   /** Returns how far the palm rolls about the forearm's axis. */
   public Angle wristRoll() {
     return pose.palm().roll();
+  }
+
+  /** Tells whether another fit is of the same grip, hand, edge and joint limits. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof GripFit that
+        && grip.equals(that.grip)
+        && pose.shape().equals(that.pose.shape())
+        && pose.edge().equals(that.pose.edge())
+        && limits.equals(that.limits);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(grip, pose.shape(), pose.edge(), limits);
+  }
+
+  /** Returns grip, edge, hand and whether it is taken. */
+  @Override
+  public String toString() {
+    return grip.name()
+        + " on "
+        + edge()
+        + " by "
+        + pose.shape()
+        + (reachable() ? "" : ", out of reach: " + misses);
   }
 }

@@ -3,7 +3,9 @@ package gripwright.hand;
 import gripwright.hand.Hand.Bone;
 import gripwright.quantity.Length;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The lengths of a hand that its posture depends on: twelve finger bones and the places of the four
@@ -155,5 +157,28 @@ public final class HandShape {
         breadthEstimated,
         scaled,
         Arrays.stream(axial).map(distance -> distance * factor).toArray());
+  }
+
+  /** Tells whether another shape has the same lengths, and breadth measured or estimated alike. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HandShape that
+        && Double.compare(length, that.length) == 0
+        && Double.compare(breadth, that.breadth) == 0
+        && breadthEstimated == that.breadthEstimated
+        && Arrays.deepEquals(bones, that.bones)
+        && Arrays.equals(axial, that.axial);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        length, breadth, breadthEstimated, Arrays.deepHashCode(bones), Arrays.hashCode(axial));
+  }
+
+  /** Returns length and breadth, such as {@code hand 180 mm by 78 mm}. */
+  @Override
+  public String toString() {
+    return "hand " + length() + " by " + breadth();
   }
 }

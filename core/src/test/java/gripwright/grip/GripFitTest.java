@@ -1,0 +1,53 @@
+package gripwright.grip;
+
+import static gripwright.grip.PractisedGrips.EDGE;
+import static gripwright.grip.PractisedGrips.HALF_CRIMP;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import gripwright.hand.Finger;
+import gripwright.hand.Hand;
+import gripwright.hand.HandShape;
+import gripwright.hand.Joint;
+import gripwright.hand.Segment;
+import gripwright.hand.Sex;
+import gripwright.quantity.Length;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class GripFitTest {
+
+  private static final Hand HAND = Hand.ofLength(Length.ofMillimetres(180));
+
+  @Test
+  void aFitIsAValueOfGripHandEdgeAndLimits() {
+    GripFit fit = GripFit.of(HALF_CRIMP, HAND, EDGE);
+    GripFit same = GripFit.of(HALF_CRIMP, Hand.ofLength(Length.ofMillimetres(180)), EDGE);
+    assertEquals(fit, same);
+    assertEquals(fit.hashCode(), same.hashCode());
+    assertEquals(fit.pose(), same.pose());
+    assertNotEquals(fit, GripFit.of(PractisedGrips.FRONT_THREE, HAND, EDGE));
+    assertNotEquals(fit, GripFit.of(HALF_CRIMP, HAND, Length.ofMillimetres(19)));
+    assertNotEquals(
+        fit,
+        GripFit.of(
+            HALF_CRIMP,
+            HandShape.of(HAND),
+            EDGE,
+            JointLimits.UNKNOWN.with(Finger.RING, Joint.PIP, Band.degrees(0, 90))));
+  }
+
+  @Test
+  void aHandsShapeIsAValueOfItsLengths() {
+    HandShape shape = HandShape.of(HAND);
+    assertEquals(shape, HandShape.of(Hand.ofLength(Length.ofMillimetres(180))));
+    assertEquals(shape.hashCode(), HandShape.of(HAND).hashCode());
+    assertEquals(shape, shape.times(1));
+    assertNotEquals(shape, HandShape.of(HAND, Optional.of(Sex.FEMALE)));
+    assertNotEquals(shape, HandShape.of(HAND.withKnuckle(Finger.LITTLE, Length.ofMillimetres(20))));
+    assertNotEquals(
+        shape, HandShape.of(HAND.withBone(Finger.RING, Segment.MIDDLE, Length.ofMillimetres(31))));
+    assertNotEquals(
+        shape, HandShape.of(HAND.withBreadth(shape.breadth())), "measured, not guessed");
+  }
+}
