@@ -19,7 +19,10 @@ public record FitAdvice(Finger finger, Joint joint, Reason reason, double degree
     WRIST_ROLL,
     /** The pose that suits the hand leaves it at the end of its band; degrees from the middle. */
     AWAY_FROM_NATURAL,
-    /** The joint is bent beyond the norm or beyond what the athlete's own moves. */
+    /**
+     * The joint is bent beyond what the athlete's own moves; the middle joint, where that was not
+     * measured, beyond the norm.
+     */
     BEYOND_JOINT_LIMIT,
     /** The knuckle or end joint lies outside its band, which the model knows only roughly. */
     WISH_NOT_MET

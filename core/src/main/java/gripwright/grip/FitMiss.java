@@ -1,6 +1,7 @@
 package gripwright.grip;
 
 import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
@@ -29,5 +30,17 @@ public sealed interface FitMiss {
    * @param degrees what is missing: above 0 if the joint is bent too far, below 0 if too little
    */
   record OutOfBand(Finger finger, Joint joint, Band asked, Angle nearest, double degrees)
+      implements FitMiss {}
+
+  /**
+   * The grip asks more of a joint than the athlete's own moves, wherever the palm is.
+   *
+   * @param finger which
+   * @param joint which, the middle joint
+   * @param asked what the grip asks
+   * @param limit how far the athlete's joint moves
+   * @param degrees what is missing between the two, above 0
+   */
+  record BeyondLimit(Finger finger, Joint joint, Band asked, FlexionRange limit, double degrees)
       implements FitMiss {}
 }

@@ -29,8 +29,10 @@ import org.jspecify.annotations.Nullable;
  * <p>A hand takes a grip if every band of a middle joint is met within {@link #BAND_TOLERANCE} and
  * no finger is too short by more than {@link #REACH_TOLERANCE} of the hand's length. Near a
  * straight finger a few degrees are less than that length, so there either will do: joint centres
- * are known to 1.4 mm (Buchholz B et al. 1992, Ergonomics 35(3):261-273). Bands of knuckle and end
- * joint are wishes: they depend on wrist and pad, which the model knows only roughly.
+ * are known to 1.4 mm (Buchholz B et al. 1992, Ergonomics 35(3):261-273). Where the athlete's own
+ * middle joint was measured, the same holds of its limits; a finger without a band and without a
+ * limit bends no further than the norm. Bands and limits of knuckle and end joint are wishes: they
+ * depend on wrist and pad, which the model knows only roughly.
  */
 public final class GripFit {
 
@@ -51,74 +53,52 @@ public final class GripFit {
 
   private final Grip grip;
   private final HandPose pose;
-  private final JointLimits limits;
   private final List<FitMiss> misses;
   private final Map<Grip.At, Band> personalBands;
   private final List<FitAdvice> advice;
 
-  private GripFit(Grip grip, HandPose pose, JointLimits limits) {
+  private GripFit(Grip grip, HandPose pose) {
     this.grip = grip;
     this.pose = pose;
-    this.limits = limits;
-    this.misses = misses(grip, pose, limits);
+    this.misses = misses(grip, pose);
     this.personalBands = misses.isEmpty() ? own() : Map.of();
     this.advice = misses.isEmpty() ? findAdvice() : List.of();
   }
 
-  /** Fits a grip to a hand of which no more is known than its measures. */
+  /** Fits a grip to a hand as it was measured; breadth that was not is that between the sexes. */
   public static GripFit of(Grip grip, Hand hand, Length edge) {
     return of(grip, HandShape.of(hand), edge);
-  }
-
-  /** Fits a grip to a hand's shape. */
-  public static GripFit of(Grip grip, HandShape shape, Length edge) {
-    return of(grip, shape, edge, JointLimits.UNKNOWN);
   }
 
   /**
    * Fits a grip to a hand.
    *
    * @param grip the grip
-   * @param shape the hand
+   * @param shape the hand, with its joints' limits where known
    * @param edge depth of the edge, above 0
-   * @param limits how far this athlete's joints move, where known
    * @throws IllegalArgumentException if the edge has no depth
    */
-  public static GripFit of(Grip grip, HandShape shape, Length edge, JointLimits limits) {
-    return new GripFit(
-        grip, PoseSolver.solve(shape, edge, targets(grip, limits), PalmLimits.USUAL), limits);
+  public static GripFit of(Grip grip, HandShape shape, Length edge) {
+    return new GripFit(grip, PoseSolver.solve(shape, edge, targets(grip), PalmLimits.USUAL));
   }
 
-  private static List<PoseTarget> targets(Grip grip, JointLimits limits) {
-    List<PoseTarget> targets = new ArrayList<>();
-    for (Finger finger : grip.fingers().fingers()) {
-      targets.add(
-          new PoseTarget(
-              finger,
-              asked(grip, limits, finger),
-              grip.band(finger, Joint.MCP).map(GripFit::range),
-              grip.band(finger, Joint.DIP).map(GripFit::range)));
-    }
-    return targets;
+  private static List<PoseTarget> targets(Grip grip) {
+    return grip.fingers().fingers().stream().map(finger -> target(grip, finger)).toList();
   }
 
-  /** The grip's band of the middle joint, narrowed to what the joint allows if they meet. */
-  private static Optional<FlexionRange> asked(Grip grip, JointLimits limits, Finger finger) {
-    Optional<Band> own = limits.of(finger, Joint.PIP);
-    Optional<Band> band = grip.band(finger, Joint.PIP);
-    if (band.isEmpty() || own.isEmpty()) {
-      return band.or(() -> own).map(GripFit::range);
-    }
-    double low = Math.max(band.get().low().degrees(), own.get().low().degrees());
-    double high = Math.min(band.get().high().degrees(), own.get().high().degrees());
-    return Optional.of(low <= high ? FlexionRange.degrees(low, high) : range(own.get()));
+  private static PoseTarget target(Grip grip, Finger finger) {
+    return new PoseTarget(
+        finger,
+        grip.band(finger, Joint.PIP).map(GripFit::range),
+        grip.band(finger, Joint.MCP).map(GripFit::range),
+        grip.band(finger, Joint.DIP).map(GripFit::range));
   }
 
   private static FlexionRange range(Band band) {
     return new FlexionRange(band.low(), band.high());
   }
 
-  private static List<FitMiss> misses(Grip grip, HandPose pose, JointLimits limits) {
+  private static List<FitMiss> misses(Grip grip, HandPose pose) {
     double tolerance = REACH_TOLERANCE * pose.shape().length().millimetres();
     List<FitMiss> misses = new ArrayList<>();
     for (FingerPose finger : pose.fingers()) {
@@ -126,20 +106,40 @@ public final class GripFit {
         misses.add(new FitMiss.TooShort(finger.finger(), finger.beyondReach()));
         continue;
       }
-      FlexionRange range =
-          asked(grip, limits, finger.finger()).orElseGet(() -> JointNorms.AAOS.of(Joint.PIP));
-      double off = missed(pose, finger, range, tolerance);
-      if (off != 0) {
-        misses.add(
+      FlexionRange range = target(grip, finger.finger()).reach(pose.shape().limits());
+      beyondLimit(grip, pose, finger.finger(), range)
+          .or(() -> outOfBand(pose, finger, range))
+          .ifPresent(misses::add);
+    }
+    return List.copyOf(misses);
+  }
+
+  /** What the narrowed range lacks of the grip's band, if the joint doesn't reach the band. */
+  private static Optional<FitMiss> beyondLimit(
+      Grip grip, HandPose pose, Finger finger, FlexionRange range) {
+    Optional<Band> band = grip.band(finger, Joint.PIP);
+    Optional<FlexionRange> own = pose.shape().limits().of(finger, Joint.PIP);
+    if (band.isEmpty() || own.isEmpty()) {
+      return Optional.empty();
+    }
+    double off = missed(pose, finger, range(band.get()).nearest(range.centre()), own.get());
+    return off == 0
+        ? Optional.empty()
+        : Optional.of(
+            new FitMiss.BeyondLimit(finger, Joint.PIP, band.get(), own.get(), Math.abs(off)));
+  }
+
+  private static Optional<FitMiss> outOfBand(HandPose pose, FingerPose finger, FlexionRange range) {
+    double off = missed(pose, finger.finger(), finger.pip().degrees(), range);
+    return off == 0
+        ? Optional.empty()
+        : Optional.of(
             new FitMiss.OutOfBand(
                 finger.finger(),
                 Joint.PIP,
                 new Band(range.low(), range.high()),
                 finger.pip(),
                 off));
-      }
-    }
-    return List.copyOf(misses);
   }
 
   private static Band norm() {
@@ -147,10 +147,8 @@ public final class GripFit {
     return new Band(norm.low(), norm.high());
   }
 
-  /** Degrees that a finger lies outside a range; 0 if they, or the way they cover, are too few. */
-  private static double missed(
-      HandPose pose, FingerPose finger, FlexionRange range, double tolerance) {
-    double flexion = finger.pip().degrees();
+  /** Degrees that a flexion lies outside a range; 0 if they, or the way they cover, are too few. */
+  private static double missed(HandPose pose, Finger finger, double flexion, FlexionRange range) {
     // The triangle knows no hyperextension: a band that ends below 0 is met by a straight finger.
     double off = range.miss(flexion);
     if (off > 0) {
@@ -161,9 +159,8 @@ public final class GripFit {
     }
     double way =
         Math.abs(
-            pose.distanceAt(finger.finger(), range.nearest(flexion))
-                - pose.distanceAt(finger.finger(), flexion));
-    return way <= tolerance ? 0 : off;
+            pose.distanceAt(finger, range.nearest(flexion)) - pose.distanceAt(finger, flexion));
+    return way <= REACH_TOLERANCE * pose.shape().length().millimetres() ? 0 : off;
   }
 
   private Map<Grip.At, Band> own() {
@@ -178,7 +175,7 @@ public final class GripFit {
           low = Math.min(flexion, Math.max(low, asked.low().degrees()));
           high = Math.max(flexion, Math.min(high, asked.high().degrees()));
         }
-        Optional<Band> limit = limits.of(finger.finger(), joint);
+        Optional<FlexionRange> limit = pose.shape().limits().of(finger.finger(), joint);
         if (limit.isPresent()) {
           low = Math.min(flexion, Math.max(low, limit.get().low().degrees()));
           high = Math.max(flexion, Math.min(high, limit.get().high().degrees()));
@@ -210,8 +207,8 @@ public final class GripFit {
     double beyond =
         Math.max(roll - PalmLimits.NEUTRAL.greatest(), PalmLimits.NEUTRAL.least() - roll);
     HandPose square =
-        PoseSolver.solve(pose.shape(), pose.edge(), targets(grip, limits), PalmLimits.NEUTRAL);
-    for (FitMiss miss : misses(grip, square, limits)) {
+        PoseSolver.solve(pose.shape(), pose.edge(), targets(grip), PalmLimits.NEUTRAL);
+    for (FitMiss miss : misses(grip, square)) {
       found.add(new FitAdvice(miss.finger(), Joint.PIP, FitAdvice.Reason.WRIST_ROLL, beyond));
     }
   }
@@ -231,12 +228,12 @@ public final class GripFit {
   }
 
   private void limitAdvice(FingerPose finger, List<FitAdvice> found) {
-    for (Joint joint : List.of(Joint.PIP, Joint.DIP)) {
-      Optional<Band> own = limits.of(finger.finger(), joint);
-      if (own.isEmpty() && joint == Joint.DIP) {
+    for (Joint joint : Joint.values()) {
+      Optional<FlexionRange> own = pose.shape().limits().of(finger.finger(), joint);
+      if (own.isEmpty() && joint != Joint.PIP) {
         continue; // A crimp bends the end joint back beyond every norm; that is no news.
       }
-      FlexionRange range = own.map(GripFit::range).orElseGet(() -> JointNorms.AAOS.of(joint));
+      FlexionRange range = own.orElseGet(() -> JointNorms.AAOS.of(joint));
       double beyond = Math.abs(range.miss(finger.flexion(joint).degrees()));
       if (beyond > BAND_TOLERANCE) {
         found.add(
@@ -306,19 +303,18 @@ public final class GripFit {
     return pose.palm().roll();
   }
 
-  /** Tells whether another fit is of the same grip, hand, edge and joint limits. */
+  /** Tells whether another fit is of the same grip, hand and edge. */
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof GripFit that
         && grip.equals(that.grip)
         && pose.shape().equals(that.pose.shape())
-        && pose.edge().equals(that.pose.edge())
-        && limits.equals(that.limits);
+        && pose.edge().equals(that.pose.edge());
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(grip, pose.shape(), pose.edge(), limits);
+    return Objects.hash(grip, pose.shape(), pose.edge());
   }
 
   /** Returns grip, edge, hand and whether it is taken. */

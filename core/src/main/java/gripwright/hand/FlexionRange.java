@@ -39,6 +39,14 @@ public record FlexionRange(Angle low, Angle high) {
     return Math.max(0, flexion - high.degrees()) + Math.min(0, flexion - low.degrees());
   }
 
+  /**
+   * Returns this range narrowed to a limit. Where they don't meet it is the end of the limit that
+   * comes nearest.
+   */
+  public FlexionRange within(FlexionRange limit) {
+    return degrees(limit.nearest(low.degrees()), limit.nearest(high.degrees()));
+  }
+
   /** Returns the flexion of the range nearest to a given one, in degrees. */
   public double nearest(double flexion) {
     return Math.min(high.degrees(), Math.max(low.degrees(), flexion));

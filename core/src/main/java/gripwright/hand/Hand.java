@@ -16,12 +16,14 @@ import java.util.Optional;
  * @param breadth across the knuckles, if measured
  * @param bones bones that were measured, over what length and breadth would suggest
  * @param knuckles how far a finger's knuckle lies towards the wrist from the middle finger's
+ * @param limits how far the joints move, where that was measured
  */
 public record Hand(
     Length length,
     Optional<Length> breadth,
     Map<Bone, Length> bones,
-    Map<Finger, Length> knuckles) {
+    Map<Finger, Length> knuckles,
+    JointLimits limits) {
 
   /**
    * A bone of a finger.
@@ -52,25 +54,35 @@ public record Hand(
 
   /** Returns a hand of which only the length is known. */
   public static Hand ofLength(Length length) {
-    return new Hand(length, Optional.empty(), Map.of(), Map.of());
+    return new Hand(length, Optional.empty(), Map.of(), Map.of(), JointLimits.UNKNOWN);
   }
 
   /** Returns this hand with a measured breadth. */
   public Hand withBreadth(Length measured) {
-    return new Hand(length, Optional.of(measured), bones, knuckles);
+    return new Hand(length, Optional.of(measured), bones, knuckles, limits);
   }
 
   /** Returns this hand with a measured bone. */
   public Hand withBone(Finger finger, Segment segment, Length measured) {
     Map<Bone, Length> more = new HashMap<>(bones);
     more.put(new Bone(finger, segment), measured);
-    return new Hand(length, breadth, more, knuckles);
+    return new Hand(length, breadth, more, knuckles, limits);
   }
 
   /** Returns this hand with a measured knuckle offset. */
   public Hand withKnuckle(Finger finger, Length measured) {
     Map<Finger, Length> more = new HashMap<>(knuckles);
     more.put(finger, measured);
-    return new Hand(length, breadth, bones, more);
+    return new Hand(length, breadth, bones, more, limits);
+  }
+
+  /**
+   * Returns this hand with a measured joint.
+   *
+   * @param range flexion that the joint reaches, from least to greatest; it stands over every norm,
+   *     also where it is wider
+   */
+  public Hand withLimit(Finger finger, Joint joint, FlexionRange range) {
+    return new Hand(length, breadth, bones, knuckles, limits.with(finger, joint, range));
   }
 }

@@ -8,15 +8,15 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The lengths of a hand that its posture depends on: twelve finger bones and the places of the four
- * knuckles.
+ * What a hand's posture depends on: the lengths of twelve finger bones, the places of the four
+ * knuckles, and how far the joints move.
  *
  * <p>What was not measured is estimated from the hand's length and breadth. A bone is a fixed share
  * of hand length; a knuckle's place along the middle metacarpal is a share of hand length, and its
  * place across it a share of hand breadth. Source of the shares: Buchholz B, Armstrong TJ,
  * Goldstein SA 1992, Ergonomics 35(3):261-273. For one person, a bone is good to about 8 %; joint
  * centres are good to 1.4 mm. Breadth that was not measured is estimated from length by the means
- * of Gordon CC et al. 2014, NATICK/TR-15/007. Immutable.
+ * of Gordon CC et al. 2014, NATICK/TR-15/007. How far a joint moves is never estimated. Immutable.
  */
 public final class HandShape {
 
@@ -39,14 +39,21 @@ public final class HandShape {
   private final boolean breadthEstimated;
   private final double[][] bones;
   private final double[] axial;
+  private final JointLimits limits;
 
   private HandShape(
-      double length, double breadth, boolean estimated, double[][] bones, double[] axial) {
+      double length,
+      double breadth,
+      boolean estimated,
+      double[][] bones,
+      double[] axial,
+      JointLimits limits) {
     this.length = length;
     this.breadth = breadth;
     this.breadthEstimated = estimated;
     this.bones = bones;
     this.axial = axial;
+    this.limits = limits;
   }
 
   /** Returns the shape of a hand; breadth that was not measured is that between the sexes. */
@@ -88,7 +95,7 @@ public final class HandShape {
         throw new IllegalArgumentException("a knuckle below the wrist: " + finger);
       }
     }
-    return new HandShape(length, breadth, hand.breadth().isEmpty(), bones, axial);
+    return new HandShape(length, breadth, hand.breadth().isEmpty(), bones, axial, hand.limits());
   }
 
   /**
@@ -138,8 +145,13 @@ public final class HandShape {
     return RADIAL[finger.ordinal()] * breadth;
   }
 
+  /** Returns how far the joints move, where that was measured. */
+  public JointLimits limits() {
+    return limits;
+  }
+
   /**
-   * Returns this shape with every length multiplied by a number.
+   * Returns this shape with every length multiplied by a number; its joints move as before.
    *
    * @throws IllegalArgumentException if the factor is not above 0
    */
@@ -156,10 +168,14 @@ public final class HandShape {
         breadth * factor,
         breadthEstimated,
         scaled,
-        Arrays.stream(axial).map(distance -> distance * factor).toArray());
+        Arrays.stream(axial).map(distance -> distance * factor).toArray(),
+        limits);
   }
 
-  /** Tells whether another shape has the same lengths, and breadth measured or estimated alike. */
+  /**
+   * Tells whether another shape has the same lengths and limits, and breadth measured or estimated
+   * alike.
+   */
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof HandShape that
@@ -167,13 +183,19 @@ public final class HandShape {
         && Double.compare(breadth, that.breadth) == 0
         && breadthEstimated == that.breadthEstimated
         && Arrays.deepEquals(bones, that.bones)
-        && Arrays.equals(axial, that.axial);
+        && Arrays.equals(axial, that.axial)
+        && limits.equals(that.limits);
   }
 
   @Override
   public int hashCode() {
     return Objects.hash(
-        length, breadth, breadthEstimated, Arrays.deepHashCode(bones), Arrays.hashCode(axial));
+        length,
+        breadth,
+        breadthEstimated,
+        Arrays.deepHashCode(bones),
+        Arrays.hashCode(axial),
+        limits);
   }
 
   /** Returns length and breadth, such as {@code hand 180 mm by 78 mm}. */

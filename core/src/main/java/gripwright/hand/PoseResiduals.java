@@ -66,8 +66,8 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     EdgeGeometry middle = new EdgeGeometry(shape, Finger.MIDDLE, edge);
     double flexion =
         targets.stream()
-            .filter(target -> target.pip().isPresent())
-            .mapToDouble(target -> Math.max(0, target.reach().centre()))
+            .flatMap(target -> target.pip().stream())
+            .mapToDouble(asked -> Math.max(0, asked.centre()))
             .average()
             .orElse(EASY_FLEXION);
     double reach = middle.distanceAt(flexion);
@@ -171,11 +171,15 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     FingerWish(HandShape shape, double edge, PoseTarget target, double handLength) {
       this.geometry = new EdgeGeometry(shape, target.finger(), edge);
       this.target = target;
-      FlexionRange range = target.reach();
+      FlexionRange range = target.reach(shape.limits());
       far = geometry.distanceAt(range.low().degrees());
       near = geometry.distanceAt(range.high().degrees());
-      centre = geometry.distanceAt(range.centre());
-      double half = Math.max(LEAST_HALF * handLength, (far - near) / 2);
+      // A limit bounds and does not pull: the middle is that of what is asked.
+      FlexionRange asked = target.pip().orElse(range);
+      centre = geometry.distanceAt(asked.centre());
+      double span =
+          geometry.distanceAt(asked.low().degrees()) - geometry.distanceAt(asked.high().degrees());
+      double half = Math.max(LEAST_HALF * handLength, span / 2);
       centreScale = target.pip().isPresent() ? CENTRE_WEIGHT / half : 0;
       reachScale = 1 / (REACH_SCALE * handLength);
     }

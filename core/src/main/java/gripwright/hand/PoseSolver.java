@@ -23,7 +23,9 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOpti
  * <p>Approximations: a finger moves in one plane square to the edge; the metacarpals go on from the
  * forearm, which hangs straight down; the end joint lies a bone's length from the back of the edge
  * or, on a shallower edge, half a bone beyond its middle; and the end bone may tip by up to 45 deg
- * about the pad. The wrist does not tilt towards the little finger.
+ * about the pad. The wrist does not tilt towards the little finger. A limit of the hand's middle
+ * joints bounds the pose; one of its end joints only how the end bone tips; one of its knuckles
+ * nothing, for their flexion is right up to the bend of the wrist.
  *
  * <p>Method: Levenberg-Marquardt on the distances from end joint to knuckle, which are smooth where
  * a finger goes straight and the angle is not; bounds by a sine transform.
@@ -33,6 +35,7 @@ public final class PoseSolver {
   /** The farthest that the end bone tips, its tip down, in degrees; the library's own choice. */
   public static final double GREATEST_PITCH = 45;
 
+  private static final FlexionRange STRAIGHT = FlexionRange.degrees(0, 0);
   private static final int EVALUATIONS = 500;
   private static final double TOLERANCE = 1e-13;
 
@@ -122,7 +125,8 @@ public final class PoseSolver {
     double flexion = Math.toDegrees(geometry.flexion(reach.distance()));
     double slope = Math.toDegrees(Math.atan2(reach.down(), reach.out()));
     double rise = Math.toDegrees(geometry.lift(reach.distance())) - slope;
-    double wished = target.dip().map(range -> range.nearest(0)).orElse(0.0);
+    FlexionRange wish = target.dip().orElse(STRAIGHT);
+    double wished = shape.limits().narrow(target.finger(), Joint.DIP, wish).nearest(0);
     double pitch = Math.max(0, Math.min(GREATEST_PITCH, wished + rise));
     return new FingerPose(
         target.finger(),

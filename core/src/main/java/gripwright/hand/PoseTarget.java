@@ -6,8 +6,8 @@ import java.util.Optional;
  * What is asked of one finger on an edge.
  *
  * @param finger a finger that holds
- * @param pip flexion of the middle joint; if empty the finger only has to reach, bent by no more
- *     than the norm
+ * @param pip flexion of the middle joint; if empty the finger only has to reach, bent as its joint
+ *     moves
  * @param mcp flexion of the knuckle, a wish: it depends on the wrist, which the model does not know
  * @param dip flexion of the end joint, a wish: it depends on how the pad lies on the edge
  */
@@ -27,8 +27,16 @@ public record PoseTarget(
     return new PoseTarget(finger, Optional.of(range), Optional.empty(), Optional.empty());
   }
 
-  /** Returns the range that the middle joint must keep to. */
-  public FlexionRange reach() {
-    return pip.orElse(JointNorms.AAOS.of(Joint.PIP));
+  /**
+   * Returns the range that the middle joint must keep to: what is asked, narrowed to what the joint
+   * allows. A finger of which nothing is asked has the range of its joint, or the norm.
+   *
+   * @param limits how far this athlete's joints move
+   */
+  public FlexionRange reach(JointLimits limits) {
+    Optional<FlexionRange> own = limits.of(finger, Joint.PIP);
+    return pip.map(asked -> own.map(asked::within).orElse(asked))
+        .or(() -> own)
+        .orElseGet(() -> JointNorms.AAOS.of(Joint.PIP));
   }
 }

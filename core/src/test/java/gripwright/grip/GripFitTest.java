@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
@@ -31,14 +32,11 @@ class GripFitTest {
     assertNotEquals(
         fit,
         GripFit.of(
-            HALF_CRIMP,
-            HandShape.of(HAND),
-            EDGE,
-            JointLimits.UNKNOWN.with(Finger.RING, Joint.PIP, Band.degrees(0, 90))));
+            HALF_CRIMP, HAND.withLimit(Finger.RING, Joint.PIP, FlexionRange.degrees(0, 90)), EDGE));
   }
 
   @Test
-  void aHandsShapeIsAValueOfItsLengths() {
+  void aHandsShapeIsAValueOfItsLengthsAndLimits() {
     HandShape shape = HandShape.of(HAND);
     assertEquals(shape, HandShape.of(Hand.ofLength(Length.ofMillimetres(180))));
     assertEquals(shape.hashCode(), HandShape.of(HAND).hashCode());
@@ -47,6 +45,8 @@ class GripFitTest {
     assertNotEquals(shape, HandShape.of(HAND.withKnuckle(Finger.LITTLE, Length.ofMillimetres(20))));
     assertNotEquals(
         shape, HandShape.of(HAND.withBone(Finger.RING, Segment.MIDDLE, Length.ofMillimetres(31))));
+    assertNotEquals(
+        shape, HandShape.of(HAND.withLimit(Finger.RING, Joint.PIP, FlexionRange.degrees(0, 100))));
     assertNotEquals(
         shape, HandShape.of(HAND.withBreadth(shape.breadth())), "measured, not guessed");
   }

@@ -3,6 +3,7 @@ package gripwright.language.check;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.Hand.Bone;
+import gripwright.hand.JointLimits;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
 import gripwright.language.syntax.AthleteItem;
@@ -59,7 +60,13 @@ final class HandCheck {
       measures.length.ifPresent(
           length ->
               hands.put(
-                  side, new Hand(length, measures.breadth, measures.bones, measures.knuckles)));
+                  side,
+                  new Hand(
+                      length,
+                      measures.breadth,
+                      measures.bones,
+                      measures.knuckles,
+                      JointLimits.UNKNOWN)));
     }
     if (hands.size() == Side.values().length) {
       return Optional.of(hands);
