@@ -6,17 +6,27 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.athlete.Athlete;
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
+import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Hand;
+import gripwright.hand.Joint;
+import gripwright.hand.JointLimits;
+import gripwright.hand.Segment;
+import gripwright.hand.Side;
 import gripwright.language.resolve.SourceLoader;
 import gripwright.log.LogEntry;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.quantity.Length;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -142,6 +152,27 @@ class GripwrightTest {
     assertEquals(4, plan.blocks().get(0).contentFor("aslaug").eases().get(0).week());
     assertEquals(3, plan.blocks().get(0).contentFor("torkel").eases().get(0).week());
     assertEquals(1, plan.blocks().get(0).contentFor("torkel").advances().size());
+  }
+
+  /** What a side says of a joint stands over what is said of both hands. */
+  @Test
+  void anAthletesOwnJointsArriveOnBothHands() {
+    Athlete aslaug = corpus("good-joint-limits.grip").athletes().get("aslaug");
+    JointLimits left = aslaug.hand(Side.LEFT).limits();
+    JointLimits right = aslaug.hand(Side.RIGHT).limits();
+    assertEquals(FlexionRange.degrees(20, 90), left.of(Finger.RING, Joint.PIP).orElseThrow());
+    assertEquals(FlexionRange.degrees(0, 100), right.of(Finger.RING, Joint.PIP).orElseThrow());
+    for (JointLimits limits : List.of(left, right)) {
+      assertEquals(FlexionRange.degrees(0, 100), limits.of(Finger.INDEX, Joint.PIP).orElseThrow());
+      assertEquals(FlexionRange.degrees(5, 70), limits.of(Finger.INDEX, Joint.DIP).orElseThrow());
+      assertEquals(FlexionRange.degrees(0, 80), limits.of(Finger.RING, Joint.MCP).orElseThrow());
+      assertEquals(FlexionRange.degrees(-10, 70), limits.of(Finger.RING, Joint.DIP).orElseThrow());
+      assertEquals(FlexionRange.degrees(90, 90), limits.of(Finger.LITTLE, Joint.PIP).orElseThrow());
+      assertEquals(Optional.empty(), limits.of(Finger.LITTLE, Joint.DIP));
+    }
+    assertEquals(
+        Length.ofMillimetres(18),
+        aslaug.hand(Side.LEFT).bones().get(new Hand.Bone(Finger.RING, Segment.DISTAL)));
   }
 
   @Test

@@ -8,16 +8,15 @@ import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.Prerequisites;
 import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
-import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.GripItem;
 import gripwright.language.syntax.Need;
 import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
-import gripwright.quantity.Numbers;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +30,7 @@ final class GripCheck {
   private final Known<Grip> grips;
   private final Ledger ledger;
   private final Amounts amounts;
+  private final Flexions flexions;
   private final Words words;
   private final Once once;
   private final Grip.Builder builder;
@@ -48,6 +48,7 @@ final class GripCheck {
     String name = declaration.name().text();
     this.ledger = new Ledger(declared, ModelPath.of("grip", name), findings);
     this.amounts = new Amounts(ledger);
+    this.flexions = new Flexions(ledger, amounts);
     this.words = new Words(ledger);
     this.once = new Once(ledger);
     this.builder = Grip.named(name);
@@ -138,94 +139,20 @@ final class GripCheck {
   private void band(Optional<Finger> finger, GripItem.JointBand written) {
     Optional<Joint> joint =
         ledger.word(written.joint(), "joint", Joint::parse, Ledger.words(Joint.values()));
-    Optional<Band> band = range(written.range());
+    Optional<FlexionRange> range = flexions.range(written.range());
     if (finger.isEmpty() || joint.isEmpty()) {
       return;
     }
     boolean first = once.first(written.joint(), finger.get() + " joint", joint.get().word());
-    if (band.isPresent() && first && possible(joint.get(), band.get(), written.range())) {
-      builder.band(finger.get(), joint.get(), band.get());
-    }
-  }
-
-  private Optional<Band> range(GripItem.AngleRange range) {
-    Optional<Double> first = amounts.base(range.first(), Slot.ANGLE);
-    Amount to = range.to();
-    Amount within = range.within();
-    if (to != null) {
-      Optional<Double> second = amounts.base(to, Slot.ANGLE);
-      if (first.isEmpty() || second.isEmpty()) {
-        return Optional.empty();
+    if (range.isPresent()
+        && first
+        && flexions.possible(joint.get(), range.get(), written.range())) {
+      double centre = range.get().centre();
+      if (centre > JointRange.of(joint.get()).norm()) {
+        flexions.unusual(joint.get(), centre, written.range());
       }
-      if (second.get() < first.get()) {
-        ledger.error(
-            range,
-            "value.band",
-            "low",
-            Amounts.written(range.first()),
-            "high",
-            Amounts.written(to));
-        return Optional.empty();
-      }
-      return band(range, first.get(), second.get());
+      builder.band(finger.get(), joint.get(), new Band(range.get().low(), range.get().high()));
     }
-    Optional<Double> half =
-        within == null ? Optional.of(0.0) : amounts.base(within, Slot.ANGLE_WITHIN);
-    return first.isEmpty() || half.isEmpty()
-        ? Optional.empty()
-        : band(range, first.get() - half.get(), first.get() + half.get());
-  }
-
-  private Optional<Band> band(GripItem.AngleRange range, double first, double second) {
-    double low = range.included() ? 180 - second : first;
-    double high = range.included() ? 180 - first : second;
-    if (low < -180 || high > 180) {
-      ledger.error(
-          range,
-          "value.angle",
-          "slot",
-          Slot.ANGLE,
-          "found",
-          Numbers.plain(low < -180 ? low : high, 1) + " deg",
-          "low",
-          "-180 deg",
-          "high",
-          "180 deg");
-      return Optional.empty();
-    }
-    return Optional.of(Band.degrees(low, high));
-  }
-
-  /** Tells whether a joint can be bent like that; the centre of the band decides. */
-  private boolean possible(Joint joint, Band band, GripItem.AngleRange at) {
-    double centre = band.centre().degrees();
-    JointRange range = JointRange.of(joint);
-    if (centre < range.least() || centre > range.greatest()) {
-      ledger.error(
-          at,
-          "value.angle",
-          "slot",
-          "the flexion of the " + joint.name() + " joint",
-          "found",
-          Numbers.plain(centre, 1) + " deg",
-          "low",
-          Numbers.plain(range.least(), 1) + " deg",
-          "high",
-          Numbers.plain(range.greatest(), 1) + " deg");
-      return false;
-    }
-    if (centre > range.norm()) {
-      ledger.advice(
-          at,
-          "value.angle-norm",
-          "joint",
-          joint.name(),
-          "found",
-          Numbers.plain(centre, 1) + " deg",
-          "norm",
-          Numbers.plain(range.norm(), 1) + " deg");
-    }
-    return true;
   }
 
   private void need(Need need) {

@@ -1,31 +1,44 @@
 package gripwright.language.check;
 
 import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
 import gripwright.hand.Hand.Bone;
+import gripwright.hand.Joint;
 import gripwright.hand.JointLimits;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
+import gripwright.language.syntax.AngleRange;
 import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.HandPart;
 import gripwright.quantity.Length;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Checks the measures of a hand; what one side does not say is that of both. */
 final class HandCheck {
 
+  private static final List<String> PARTS =
+      Stream.of(Segment.values(), Joint.values())
+          .flatMap(Arrays::stream)
+          .map(Object::toString)
+          .toList();
+
   private final Ledger ledger;
   private final Amounts amounts;
+  private final Flexions flexions;
   private boolean lengthWritten;
 
   HandCheck(Ledger ledger) {
     this.ledger = ledger;
     this.amounts = new Amounts(ledger);
+    this.flexions = new Flexions(ledger, amounts);
   }
 
   /** Measures as far as they are written. */
@@ -34,6 +47,7 @@ final class HandCheck {
     Optional<Length> breadth = Optional.empty();
     final Map<Bone, Length> bones = new HashMap<>();
     final Map<Finger, Length> knuckles = new EnumMap<>(Finger.class);
+    JointLimits limits = JointLimits.UNKNOWN;
     boolean damaged;
 
     static Measures over(Measures base, Measures own) {
@@ -44,6 +58,7 @@ final class HandCheck {
       both.bones.putAll(own.bones);
       both.knuckles.putAll(base.knuckles);
       both.knuckles.putAll(own.knuckles);
+      both.limits = own.limits.over(base.limits);
       return both;
     }
   }
@@ -66,7 +81,7 @@ final class HandCheck {
                       measures.breadth,
                       measures.bones,
                       measures.knuckles,
-                      JointLimits.UNKNOWN)));
+                      measures.limits)));
     }
     if (hands.size() == Side.values().length) {
       return Optional.of(hands);
@@ -90,8 +105,8 @@ final class HandCheck {
       } else if (part instanceof HandPart.HandBreadth breadth) {
         once.first(breadth, "breadth");
         measures.breadth = amounts.length(breadth.breadth(), Slot.HAND_BREADTH);
-      } else if (part instanceof HandPart.FingerLengths lengths) {
-        bones(lengths, measures, once);
+      } else if (part instanceof HandPart.FingerMeasures finger) {
+        finger(finger, measures, once);
       } else if (part instanceof HandPart.Knuckles knuckles) {
         knuckles(knuckles, measures, once);
       } else if (part instanceof HandPart.HandSide side) {
@@ -115,16 +130,69 @@ final class HandCheck {
     }
   }
 
-  private void bones(HandPart.FingerLengths lengths, Measures measures, Once once) {
-    Optional<Finger> finger = finger(lengths.finger());
-    for (HandPart.SegmentLength bone : lengths.segments()) {
-      Optional<Segment> segment =
-          ledger.word(bone.segment(), "bone", Segment::parse, Ledger.words(Segment.values()));
-      Optional<Length> length = amounts.length(bone.length(), Slot.BONE);
-      if (finger.isPresent() && segment.isPresent()) {
-        once.first(bone.segment(), finger.get() + " bone", segment.get().word());
-        length.ifPresent(l -> measures.bones.put(new Bone(finger.get(), segment.get()), l));
+  private void finger(HandPart.FingerMeasures written, Measures measures, Once once) {
+    Optional<Finger> finger = finger(written.finger());
+    for (HandPart.FingerMeasure measure : written.measures()) {
+      String word = measure.part().text();
+      Optional<Segment> segment = Segment.parse(word);
+      Optional<Joint> joint = Joint.parse(word);
+      if (segment.isPresent()) {
+        bone(finger, segment.get(), measure, measures, once);
+      } else if (joint.isPresent()) {
+        limit(finger, joint.get(), measure, measures, once);
+      } else {
+        ledger.unknown(measure.part(), "bone or joint", PARTS);
       }
+    }
+  }
+
+  private void bone(
+      Optional<Finger> finger,
+      Segment segment,
+      HandPart.FingerMeasure written,
+      Measures measures,
+      Once once) {
+    Optional<Length> length = boneLength(written.range());
+    if (finger.isPresent()) {
+      once.first(written.part(), finger.get() + " bone", segment.word());
+      length.ifPresent(l -> measures.bones.put(new Bone(finger.get(), segment), l));
+    }
+  }
+
+  private Optional<Length> boneLength(AngleRange written) {
+    if (written.single()) {
+      return amounts.length(written.first(), Slot.BONE);
+    }
+    ledger.error(
+        written,
+        "type.mismatch",
+        "slot",
+        Slot.BONE,
+        "expected",
+        "one length",
+        "found",
+        "a range of angles");
+    return Optional.empty();
+  }
+
+  private void limit(
+      Optional<Finger> finger,
+      Joint joint,
+      HandPart.FingerMeasure written,
+      Measures measures,
+      Once once) {
+    Optional<FlexionRange> range = flexions.range(written.range());
+    if (finger.isEmpty()) {
+      return;
+    }
+    boolean first = once.first(written.part(), finger.get() + " joint", joint.word());
+    if (range.isPresent() && first && flexions.possible(joint, range.get(), written.range())) {
+      // What was measured may well be beyond the norm; far beyond it, it may not be flexion.
+      double most = range.get().high().degrees();
+      if (most > JointRange.of(joint).greatest()) {
+        flexions.unusual(joint, most, written.range());
+      }
+      measures.limits = measures.limits.with(finger.get(), joint, range.get());
     }
   }
 

@@ -10,9 +10,9 @@ import gripwright.hand.Joint;
  * Recording, 1965: MCP 90, PIP 100, DIP 90. The bounds of the PIP joint are those of {@link Band};
  * those of the two other joints are our own, wide on purpose.
  *
- * @param least the least flexion a band may be centred on
+ * @param least the least flexion that a band, or an athlete's own limit, may be centred on
  * @param norm the norm
- * @param greatest the greatest flexion a band may be centred on
+ * @param greatest the greatest flexion that a band, or an athlete's own limit, may be centred on
  */
 record JointRange(double least, double norm, double greatest) {
 

@@ -1,7 +1,6 @@
 package gripwright.language.syntax;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** A statement about a grip. */
 public sealed interface GripItem extends Syntax
@@ -33,14 +32,6 @@ public sealed interface GripItem extends Syntax
 
   /** A joint and the angles it may have. */
   record JointBand(int id, Word joint, AngleRange range) implements Syntax {}
-
-  /**
-   * An angle, two ends of a range, or a middle and how far to either side; {@code included} angles
-   * lie between the bones.
-   */
-  record AngleRange(
-      int id, boolean included, Amount first, @Nullable Amount to, @Nullable Amount within)
-      implements Syntax {}
 
   /** {@code caution "..."}: what to be careful of. */
   record Caution(int id, Text text) implements GripItem {}

@@ -11,16 +11,19 @@ public sealed interface HandPart extends Syntax {
   /** {@code breadth 79 mm}: across the knuckles. */
   record HandBreadth(int id, Amount breadth) implements HandPart {}
 
-  /** {@code ring proximal 43.0 mm, ...}: the segments of one finger. */
-  record FingerLengths(int id, Word finger, List<SegmentLength> segments) implements HandPart {
+  /** {@code ring proximal 43.0 mm, pip 5 deg to 95 deg, ...}: what was measured of one finger. */
+  record FingerMeasures(int id, Word finger, List<FingerMeasure> measures) implements HandPart {
     /** Copies the lists. */
-    public FingerLengths {
-      segments = List.copyOf(segments);
+    public FingerMeasures {
+      measures = List.copyOf(measures);
     }
   }
 
-  /** One segment of a finger and its length between joint centres. */
-  record SegmentLength(int id, Word segment, Amount length) implements Syntax {}
+  /**
+   * A bone and its length between joint centres, which is a range of one amount, or a joint and how
+   * far it bends. The word tells which.
+   */
+  record FingerMeasure(int id, Word part, AngleRange range) implements Syntax {}
 
   /** {@code knuckles index 3 mm, ...}: how far the knuckles stand back. */
   record Knuckles(int id, List<KnuckleOffset> offsets) implements HandPart {

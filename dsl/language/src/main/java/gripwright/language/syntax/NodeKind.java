@@ -60,8 +60,10 @@ public enum NodeKind {
   HAND_LENGTH,
   /** Grammar rule {@code handBreadth}. */
   HAND_BREADTH,
-  /** Grammar rule {@code fingerLengths}. */
-  FINGER_LENGTHS,
+  /** Grammar rule {@code fingerMeasures}. */
+  FINGER_MEASURES,
+  /** Grammar rule {@code fingerMeasure}. */
+  FINGER_MEASURE,
   /** Grammar rule {@code knuckles}. */
   KNUCKLES,
   /** Grammar rule {@code handSide}. */

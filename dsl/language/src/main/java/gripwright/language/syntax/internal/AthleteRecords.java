@@ -4,6 +4,7 @@ import static gripwright.language.syntax.internal.Parts.in;
 import static gripwright.language.syntax.internal.Parts.list;
 
 import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.AngleRange;
 import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.EquipmentPart;
 import gripwright.language.syntax.Expr;
@@ -86,13 +87,13 @@ final class AthleteRecords {
     return switch (node.kind()) {
       case HAND_LENGTH -> new HandPart.HandLength(parts.id(node), only(node));
       case HAND_BREADTH -> new HandPart.HandBreadth(parts.id(node), only(node));
-      case FINGER_LENGTHS ->
-          new HandPart.FingerLengths(
+      case FINGER_MEASURES ->
+          new HandPart.FingerMeasures(
               parts.id(node),
               parts.word(node, NodeKind.FINGER),
               list(
-                  node.nodes(NodeKind.NAME_AMOUNT),
-                  n -> new HandPart.SegmentLength(parts.id(n), name(n), only(n))));
+                  node.nodes(NodeKind.FINGER_MEASURE),
+                  n -> new HandPart.FingerMeasure(parts.id(n), name(n), range(n))));
       case KNUCKLES ->
           new HandPart.Knuckles(
               parts.id(node),
@@ -147,9 +148,9 @@ final class AthleteRecords {
     };
   }
 
-  private GripItem.AngleRange range(SyntaxNode band) {
-    SyntaxNode range = in(band, NodeKind.ANGLE_RANGE);
-    return new GripItem.AngleRange(
+  private AngleRange range(SyntaxNode joint) {
+    SyntaxNode range = in(joint, NodeKind.ANGLE_RANGE);
+    return new AngleRange(
         parts.id(range),
         range.has("included"),
         parts.amount(in(range, 0)),

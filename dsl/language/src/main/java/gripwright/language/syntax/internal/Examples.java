@@ -32,7 +32,7 @@ final class Examples {
           Map.entry(GripParser.RULE_note, "note \"anything worth keeping\""),
           Map.entry(GripParser.RULE_handLength, "length 178 mm"),
           Map.entry(GripParser.RULE_handBreadth, "breadth 79 mm"),
-          Map.entry(GripParser.RULE_fingerLengths, "ring proximal 43 mm, middle 28.5 mm"),
+          Map.entry(GripParser.RULE_fingerMeasures, "ring proximal 43 mm, pip 0 deg to 95 deg"),
           Map.entry(GripParser.RULE_knuckles, "knuckles index 3 mm, ring 7 mm"),
           Map.entry(GripParser.RULE_edges, "edges 20 mm, 15 mm"),
           Map.entry(GripParser.RULE_loadSteps, "added 1.25 kg steps to 60 kg"),

@@ -31,13 +31,13 @@ final class Expectation {
           Map.entry(GripParser.RULE_trained, "a time"),
           Map.entry(GripParser.RULE_handLength, "a length"),
           Map.entry(GripParser.RULE_handBreadth, "a length"),
-          Map.entry(GripParser.RULE_fingerLengths, "a length"),
+          Map.entry(GripParser.RULE_fingerMeasure, "a length, or an angle"),
           Map.entry(GripParser.RULE_knuckles, "a length"),
           Map.entry(GripParser.RULE_available, "a time"),
           Map.entry(GripParser.RULE_familiar, "a time"),
           Map.entry(GripParser.RULE_climbingDay, "a time"),
           Map.entry(GripParser.RULE_climbingLine, "a time"),
-          Map.entry(GripParser.RULE_angleRange, "an angle"),
+          Map.entry(GripParser.RULE_jointBand, "an angle"),
           Map.entry(GripParser.RULE_warmUp, "a time"),
           Map.entry(GripParser.RULE_restBetween, "a time"),
           Map.entry(GripParser.RULE_demand, "a percentage"),
@@ -86,6 +86,7 @@ final class Expectation {
           Map.entry(GripParser.RULE_climbingDay, "a weekday or how hard it is"),
           Map.entry(GripParser.RULE_fingers, "a finger"),
           Map.entry(GripParser.RULE_jointBand, "a joint such as `pip`"),
+          Map.entry(GripParser.RULE_fingerMeasure, "a bone or joint such as `middle` or `pip`"),
           Map.entry(GripParser.RULE_parameter, "a parameter's name"),
           Map.entry(GripParser.RULE_isTest, "a word such as `high`"),
           Map.entry(GripParser.RULE_compareBetween, "a protocol's name"));
@@ -98,6 +99,7 @@ final class Expectation {
           GripParser.RULE_names,
           GripParser.RULE_head,
           GripParser.RULE_nameAmount,
+          GripParser.RULE_angleRange,
           GripParser.RULE_date,
           GripParser.RULE_text);
 

@@ -65,13 +65,14 @@ handBody          : LBRACE handItem* RBRACE ;
 handItem
     : handLength
     | handBreadth
-    | fingerLengths
+    | fingerMeasures
     | knuckles
     | handSide
     ;
 handLength        : LENGTH amount ;
 handBreadth       : BREADTH amount ;
-fingerLengths     : finger nameAmount ( COMMA nameAmount )* ;
+fingerMeasures    : finger fingerMeasure ( COMMA fingerMeasure )* ;
+fingerMeasure     : name angleRange ;
 knuckles          : KNUCKLES nameAmount ( COMMA nameAmount )* ;
 handSide          : handSideHeading handBody ;
 handSideHeading   : side ;
