@@ -5,13 +5,11 @@ import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.log.Log;
-import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
-import gripwright.rule.RuleCheck;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -82,25 +80,7 @@ final class Choice {
   }
 
   private boolean passes(PlannedExercise candidate, DatedSession session, PlanWeek week) {
-    DatedSession alone =
-        new DatedSession(
-            session.date(),
-            session.week(),
-            session.block(),
-            session.blockWeek(),
-            session.name(),
-            session.minutes(),
-            candidate.hard(),
-            session.eased(),
-            session.bodyMass(),
-            session.placedBecause(),
-            List.of(candidate),
-            session.path());
-    CompiledPlan trial =
-        new CompiledPlan(
-            plan, athlete, log, List.of(alone), List.of(week), List.of(), List.of(), List.of());
-    return RuleCheck.check(trial, List.of()).stream()
-        .filter(f -> f.rule().isPresent())
+    return LoneExercise.breaches(candidate, session, week, plan, athlete, log).stream()
         .noneMatch(Finding::blocks);
   }
 

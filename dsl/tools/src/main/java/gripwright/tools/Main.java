@@ -7,6 +7,7 @@ import gripwright.tools.command.CompileCommand;
 import gripwright.tools.command.Console;
 import gripwright.tools.command.Exit;
 import gripwright.tools.command.ExplainCommand;
+import gripwright.tools.command.GripsCommand;
 import gripwright.tools.command.UsageException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,7 +24,7 @@ import java.util.Properties;
  */
 public final class Main {
 
-  private static final List<String> COMMANDS = List.of("check", "compile", "explain");
+  private static final List<String> COMMANDS = List.of("check", "compile", "grips", "explain");
 
   private static final String HELP =
       """
@@ -31,6 +32,7 @@ public final class Main {
 
         gripwright check FILE...     says what is wrong with plans, or worth a look
         gripwright compile FILE      turns plans into dated sessions with every load
+        gripwright grips FILE        fits every grip to an athlete's hand
         gripwright explain CODE      says what a finding means
 
         gripwright COMMAND --help    the options of a command
@@ -81,6 +83,7 @@ public final class Main {
       case "check" -> help ? print(console, CheckCommand.HELP) : CheckCommand.run(rest, console);
       case "compile" ->
           help ? print(console, CompileCommand.HELP) : CompileCommand.run(rest, console);
+      case "grips" -> help ? print(console, GripsCommand.HELP) : GripsCommand.run(rest, console);
       case "explain" ->
           help ? print(console, ExplainCommand.HELP) : ExplainCommand.run(rest, console);
       default -> refuse(arguments, console, unknown(command));

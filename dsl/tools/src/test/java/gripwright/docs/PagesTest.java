@@ -26,6 +26,8 @@ import org.junit.jupiter.api.TestFactory;
 class PagesTest {
 
   private static final Pattern OUTPUT = Pattern.compile("<!-- output: gripwright (.*) -->");
+  private static final Pattern HEAD =
+      Pattern.compile("<!-- first lines of output: gripwright (.*) -->");
   private static final Pattern PART = Pattern.compile("<!-- part of: (.*) -->");
   private static final Pattern LINK = Pattern.compile("\\]\\(([^)#:]+)(#[^)]*)?\\)");
 
@@ -52,6 +54,29 @@ class PagesTest {
                     () ->
                         Blessing.block(
                             Page.read(found.page()), found.block(), output(found.argument()))));
+  }
+
+  /** A long output may be quoted down to one of its blank lines; so many paragraphs stay quoted. */
+  @TestFactory
+  Stream<DynamicTest> everyHeadOfAnOutputIsReal() throws IOException {
+    return blocks(HEAD)
+        .map(
+            found ->
+                DynamicTest.dynamicTest(
+                    found.argument(),
+                    () ->
+                        Blessing.block(
+                            Page.read(found.page()),
+                            found.block(),
+                            head(
+                                output(found.argument()),
+                                found.block().text().split("\n\n", -1).length))));
+  }
+
+  private static String head(String output, int paragraphs) {
+    return Stream.of(output.split("\n\n", -1))
+        .limit(paragraphs)
+        .collect(Collectors.joining("\n\n"));
   }
 
   @TestFactory

@@ -69,7 +69,7 @@ final class HouseTest {
     room("log", "athlete", "protocol");
     room("plan", "log", "strength");
     room("rule", "plan");
-    room("planning", "plan", "rule");
+    room("planning", "plan", "rule", "tissue");
     room("compare", "plan");
 
     room("language.source", "core");

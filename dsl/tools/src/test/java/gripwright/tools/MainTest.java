@@ -192,8 +192,8 @@ final class MainTest {
     assertEquals(2, run());
     assertEquals(2, run("chek", "thaw.grip"));
     assertEquals("gripwright: unknown command `chek`; did you mean `check`?\n", err());
-    assertEquals(2, run("grips", "thaw.grip"));
-    assertTrue(err().startsWith("gripwright: unknown command `grips`; "), err());
+    assertEquals(2, run("strength", "thaw.grip"));
+    assertTrue(err().startsWith("gripwright: unknown command `strength`; "), err());
     assertEquals(2, run("check"));
     assertEquals(2, run("check", "--al", "thaw.grip"));
     assertTrue(err().startsWith("gripwright: unknown option `--al`; did you mean `--all`?"), err());
@@ -224,7 +224,7 @@ final class MainTest {
 
   @Test
   void helpAndVersionAreAnswers() {
-    for (String command : List.of("check", "compile", "explain")) {
+    for (String command : List.of("check", "compile", "grips", "explain")) {
       assertEquals(0, run(command, "--help"));
       assertTrue(out().startsWith("gripwright " + command), out());
     }

@@ -1,6 +1,7 @@
 package gripwright.export.json;
 
 import gripwright.finding.ReportedFinding;
+import gripwright.planning.GripSurvey;
 import java.util.List;
 
 /**
@@ -71,6 +72,19 @@ public final class JsonDocuments {
             FindingJson.list(json, findings);
           });
     }
+    return json.close();
+  }
+
+  /**
+   * Returns the document of {@code grips}: the athlete's hand, and each grip on it with angles,
+   * shares, estimated forces, slips and gates.
+   *
+   * @param survey the grips on an athlete's hands
+   * @param findings what there is to say about the file, worded
+   */
+  public static String grips(GripSurvey survey, List<ReportedFinding> findings) {
+    JsonText json = new JsonText();
+    GripJson.write(json, survey, findings);
     return json.close();
   }
 }

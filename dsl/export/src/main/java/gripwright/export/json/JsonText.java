@@ -61,6 +61,11 @@ final class JsonText {
     write(json::writeEndObject);
   }
 
+  void object(String name, Runnable fields) {
+    write(() -> json.writeFieldName(name));
+    object(fields);
+  }
+
   /** Writes an object on one line, whatever is in it. */
   void line(Runnable fields) {
     boolean outermost = layout.startLine();

@@ -53,6 +53,13 @@ final class Page {
     line(line.toString());
   }
 
+  /** Adds a sentence whose second and further lines are indented by two blanks. */
+  void hanging(String sentence) {
+    Page rest = new Page();
+    rest.wrapped("  ", sentence);
+    text.append(rest.toString().substring(2));
+  }
+
   @Override
   public String toString() {
     return text.toString();

@@ -11,6 +11,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import gripwright.export.Hands;
 import gripwright.export.Season;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -68,6 +69,7 @@ final class JsonDocumentsTest {
     for (List<ReportedFinding> findings : List.of(List.<ReportedFinding>of(), samples())) {
       String json = JsonDocuments.findings(findings);
       assertValid("compile", json);
+      assertValid("grips", json);
       assertValid("check", json);
       assertValid("findings", json);
     }
@@ -96,6 +98,57 @@ final class JsonDocumentsTest {
   }
 
   @Test
+  void gripsKeepTheirSchema() throws IOException {
+    assertValid("grips", JsonDocuments.grips(Hands.alike(), samples()));
+    assertValid("grips", JsonDocuments.grips(Hands.different(), List.of()));
+    String json = JsonDocuments.grips(Hands.alike(), List.of());
+    assertFalse(against("grips", json.replace("\"share\"", "\"part\"")).isEmpty());
+    assertFalse(against("grips", json.replace("\"a2LowN\"", "\"a2Low\"")).isEmpty());
+    assertFalse(against("compile", json).isEmpty());
+  }
+
+  @Test
+  void aGripSaysWhatItIsReckonedFrom() throws IOException {
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.alike(), List.of()));
+    JsonNode grip = survey.at("/grips/0");
+    assertEquals("half-crimp", grip.get("grip").asText());
+    // 68.5 kg on both hands: 671.755525 N, half of it on each
+    assertEquals("671.8", grip.get("totalForceN").asText());
+    assertEquals("335.9", grip.get("handForceN").asText());
+    assertTrue(grip.get("side").isNull() && grip.get("reachable").asBoolean());
+    assertEquals(4, grip.get("fingers").size());
+    double force = 0;
+    for (JsonNode finger : grip.get("fingers")) {
+      force += finger.get("fingertipN").asDouble();
+      for (String name : List.of("fdp", "fds", "a2", "a4")) {
+        double value = finger.get(name + "N").asDouble();
+        assertTrue(finger.get(name + "LowN").asDouble() <= value, name);
+        assertTrue(finger.get(name + "HighN").asDouble() >= value, name);
+      }
+    }
+    assertEquals(335.9, force, 0.2);
+    assertEquals("little", grip.at("/slip/3/finger").asText());
+    assertTrue(grip.at("/slip/3/ratios/ring").asDouble() > 1.3);
+    assertTrue(grip.at("/slip/3/ratios/little").isMissingNode());
+  }
+
+  @Test
+  void handsThatDifferAreApart() throws IOException {
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of()));
+    assertEquals("182", survey.at("/hand/left/lengthMm").asText());
+    assertEquals("index", survey.at("/hand/left/jointRanges/0/finger").asText());
+    assertEquals("left", survey.at("/grips/0/side").asText());
+    assertEquals("right", survey.at("/grips/1/side").asText());
+    JsonNode reason = survey.at("/grips/0/reasons/0");
+    assertEquals("beyond-joint-limit", reason.get("reason").asText());
+    assertEquals("40", reason.get("limitHighDeg").asText());
+    JsonNode gate = survey.at("/grips/4/gates/0");
+    assertEquals("split-grip-gate", gate.get("rule").asText());
+    assertEquals("18 months", gate.get("was").asText());
+    assertTrue(gate.get("closed").asBoolean());
+  }
+
+  @Test
   void thePageOfACodeIsADocument() throws IOException {
     assertValid("explain", JsonDocuments.explained("name.unknown", "unknown grip\n"));
   }
@@ -111,7 +164,7 @@ final class JsonDocumentsTest {
 
   @Test
   void everyFieldIsDescribedAndNoOtherIsAllowed() throws IOException {
-    for (String name : List.of("check", "compile", "findings")) {
+    for (String name : List.of("check", "compile", "grips", "findings")) {
       look(name, MAPPER.readTree(schemaText(name)));
     }
   }
@@ -144,6 +197,7 @@ final class JsonDocumentsTest {
     JsonNode finding = MAPPER.readTree(schemaText("findings")).at("/$defs/finding");
     assertEquals(finding, MAPPER.readTree(schemaText("check")).at("/$defs/finding"));
     assertEquals(finding, MAPPER.readTree(schemaText("compile")).at("/$defs/finding"));
+    assertEquals(finding, MAPPER.readTree(schemaText("grips")).at("/$defs/finding"));
   }
 
   @Test
@@ -175,6 +229,15 @@ final class JsonDocumentsTest {
     sameOrder(schema.get("week"), json.at("/weeks/0"));
     sameOrder(schema.get("retest"), json.at("/retests/0"));
     sameOrder(schema.get("finding"), json.at("/findings/0"));
+    JsonNode grips = MAPPER.readTree(schemaText("grips")).get("$defs");
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of()));
+    sameOrder(grips.get("survey"), survey);
+    sameOrder(grips.get("hand"), survey.at("/hand/left"));
+    sameOrder(grips.get("grip"), survey.at("/grips/0"));
+    sameOrder(grips.get("finger"), survey.at("/grips/0/fingers/0"));
+    sameOrder(grips.get("reason"), survey.at("/grips/0/reasons/0"));
+    sameOrder(grips.get("slip"), survey.at("/grips/0/slip/0"));
+    sameOrder(grips.get("gate"), survey.at("/grips/4/gates/0"));
   }
 
   private static void sameOrder(JsonNode schema, JsonNode written) {
@@ -213,5 +276,6 @@ final class JsonDocumentsTest {
   void nothingIsPromised() {
     Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
     assertFalse(promise.matcher(thaw()).find());
+    assertFalse(promise.matcher(JsonDocuments.grips(Hands.different(), List.of())).find());
   }
 }

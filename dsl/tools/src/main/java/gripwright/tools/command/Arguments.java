@@ -2,9 +2,13 @@ package gripwright.tools.command;
 
 import gripwright.language.ReadOptions;
 import gripwright.language.finding.Nearest;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.CommandLine;
@@ -23,6 +27,13 @@ final class Arguments {
   static final Spec ALL = new Spec("all", "");
   static final Spec PLAN = new Spec("plan", "NAME");
   static final Spec OUTPUT = new Spec("output", "PATH");
+  static final Spec ATHLETE = new Spec("athlete", "NAME");
+  static final Spec EDGE = new Spec("edge", "DEPTH");
+  static final Spec LOAD = new Spec("load", "LOAD");
+  static final Spec ON = new Spec("on", "DATE");
+
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2199;
 
   private static final List<String> FORMATS = List.of("text", "json");
 
@@ -119,6 +130,22 @@ final class Arguments {
     return line.getArgList();
   }
 
+  /**
+   * Returns the one file of a command.
+   *
+   * @param more what else the command needs, for the sentence
+   * @throws UsageException if there is none, or more than one
+   */
+  String oneFile(String command, String more) throws UsageException {
+    if (rest().size() == 1) {
+      return rest().get(0);
+    }
+    throw new UsageException(
+        rest().isEmpty()
+            ? command + " needs a file: gripwright " + command + " FILE" + more
+            : command + " takes one file, not " + rest().size());
+  }
+
   boolean has(Spec spec) {
     return line.hasOption(spec.name());
   }
@@ -129,6 +156,40 @@ final class Arguments {
 
   boolean asJson() {
     return value(AS).orElse("text").equals("json");
+  }
+
+  /** Returns the depth of the edge, if it was given. */
+  Optional<Length> edge() throws UsageException {
+    Optional<String> written = value(EDGE);
+    return written.isEmpty()
+        ? Optional.empty()
+        : Optional.of(AmountOption.edge("--edge", written.get()));
+  }
+
+  /** Returns the load, if it was given. */
+  Optional<Load> load() throws UsageException {
+    Optional<String> written = value(LOAD);
+    return written.isEmpty()
+        ? Optional.empty()
+        : Optional.of(AmountOption.load("--load", written.get()));
+  }
+
+  /** Returns the day, if it was given. */
+  Optional<LocalDate> on() throws UsageException {
+    Optional<String> written = value(ON);
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      LocalDate day = LocalDate.parse(written.get());
+      if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) {
+        return Optional.of(day);
+      }
+    } catch (DateTimeParseException e) {
+      // told below
+    }
+    throw new UsageException(
+        "--on is a day, written as in 2027-01-31, not `" + written.get() + "`");
   }
 
   /** Returns how files are to be read. */

@@ -54,18 +54,12 @@ public final class CompileCommand {
             Arguments.OUTPUT,
             Arguments.ROOT,
             Arguments.ALL);
-    if (given.rest().size() != 1) {
-      throw new UsageException(
-          given.rest().isEmpty()
-              ? "compile needs a file: gripwright compile FILE"
-              : "compile takes one file, not " + given.rest().size());
-    }
-    String file = given.rest().get(0);
+    String file = given.oneFile("compile", "");
     Reading reading = Gripwright.read(given.path(file), given.readOptions());
     Compilation compilation = compile(reading, given, file);
     int exit = CheckCommand.exit(reading, compilation);
     if (exit != Exit.FINE) {
-      refuse(compilation, given, console);
+      Refusal.write(compilation.findings(), compilation.located(), given, console);
       return exit;
     }
     String document = given.asJson() ? json(compilation) : text(compilation);
@@ -104,15 +98,6 @@ public final class CompileCommand {
                     + Nearest.to(plan, plans)
                         .map(nearest -> "did you mean `" + nearest + "`?")
                         .orElse("it has " + String.join(", ", plans))));
-  }
-
-  private static void refuse(Compilation compilation, Arguments given, Console console) {
-    if (given.asJson()) {
-      console.out(JsonDocuments.findings(compilation.findings()));
-    } else {
-      FindingText text = console.colour() ? FindingText.coloured() : FindingText.plain();
-      console.err(text.render(compilation.located()));
-    }
   }
 
   private static String json(Compilation compilation) {

@@ -1,0 +1,33 @@
+package gripwright.planning;
+
+/** What a reader of estimated poses and forces has to know of them. */
+public enum Reservation {
+  /** What the numbers are. */
+  ESTIMATE(
+      "Angles and forces are an estimate by a model of a hand that hangs still, not a measurement;"
+          + " the ranges hold 90 % of the spread of its parameters, and some published values lie"
+          + " outside them."),
+  /** Where the model refuses too much: see {@code docs/models/hand.md}. */
+  WHOLE_PADS(
+      "The model lays every pad on the edge to its whole length. In life a short finger holds with"
+          + " less of its pad, so a hand may take a grip that misses by little here."),
+  /** What breaking loads are worth. */
+  BREAKING_LOAD(
+      "Breaking loads are means in cadavers, known roughly: a share of one is no limit for"
+          + " training."),
+  /** Where the model fails: see {@code docs/models/tissue.md}. */
+  SINGLE_FINGER(
+      "A single finger's pulley forces come out far too high: compare grips by them, and take none"
+          + " as newtons.");
+
+  private final String text;
+
+  Reservation(String text) {
+    this.text = text;
+  }
+
+  /** Returns the sentence. */
+  public String text() {
+    return text;
+  }
+}

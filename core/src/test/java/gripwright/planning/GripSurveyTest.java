@@ -1,0 +1,302 @@
+package gripwright.planning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
+import gripwright.athlete.Athlete;
+import gripwright.athlete.Injury;
+import gripwright.finding.Finding;
+import gripwright.grip.Grip;
+import gripwright.grip.StandardGrips;
+import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Hand;
+import gripwright.hand.Joint;
+import gripwright.hand.Segment;
+import gripwright.hand.Side;
+import gripwright.hand.Structure;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.tissue.FingerLoad;
+import gripwright.tissue.Slip;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+class GripSurveyTest {
+
+  private static final LocalDate DAY = Skarvdal.MONDAY;
+  private static final Load LOAD = Load.ofKilograms(60);
+
+  private static GripSurvey survey(Athlete athlete, Log log, Length edge) {
+    return GripSurvey.of(athlete, log, StandardGrips.all(), edge, LOAD, DAY);
+  }
+
+  private static GripSurvey survey(Athlete.Builder athlete) {
+    return survey(athlete.build(), Log.empty("ylva"), Skarvdal.EDGE);
+  }
+
+  private static GripSurvey.Row row(GripSurvey survey, String grip) {
+    return survey.rows().stream()
+        .filter(r -> r.grip().name().equals(grip))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Names of the rules that stand against a grip. */
+  private static List<String> gates(GripSurvey survey, String grip) {
+    return row(survey, grip).gates().stream().map(f -> f.rule().orElseThrow()).toList();
+  }
+
+  private static Set<String> open(GripSurvey survey) {
+    return survey.rows().stream()
+        .filter(GripSurvey.Row::open)
+        .map(r -> r.grip().name())
+        .collect(Collectors.toSet());
+  }
+
+  @Provide
+  Arbitrary<Grip> grips() {
+    return Arbitraries.of(StandardGrips.all());
+  }
+
+  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+  void theFingersShareWhatTheHandHolds(
+      @ForAll("grips") Grip grip,
+      @ForAll @DoubleRange(min = 160, max = 215) double length,
+      @ForAll @DoubleRange(min = 8, max = 35) double edge,
+      @ForAll @DoubleRange(min = 1, max = 150) double kilograms) {
+    Athlete athlete = Skarvdal.ylva().hand(Hand.ofLength(Length.ofMillimetres(length))).build();
+    GripSurvey survey =
+        GripSurvey.of(
+            athlete,
+            Log.empty("ylva"),
+            List.of(grip),
+            Length.ofMillimetres(edge),
+            Load.ofKilograms(kilograms),
+            DAY);
+    GripSurvey.Row row = survey.rows().get(0);
+    List<FingerLoad> fingers = row.load().fingers();
+    assertEquals(1, fingers.stream().mapToDouble(FingerLoad::share).sum(), 1e-9);
+    assertEquals(
+        kilograms * 9.80665 / 2,
+        fingers.stream().mapToDouble(f -> f.fingertip().value()).sum(),
+        1e-6 * kilograms);
+    for (Slip slip : row.slips()) {
+      assertEquals(
+          row.load().newtons(),
+          slip.after().values().stream().mapToDouble(f -> f).sum(),
+          1e-6 * kilograms);
+    }
+    assertEquals(fingers.size() == 1 ? 0 : fingers.size(), row.slips().size());
+    assertTrue(
+        row.lumbricalPulledLow().millimetres() >= row.lumbrical().millimetres() - 1e-9,
+        "idle fingers pulled low only add to the index");
+  }
+
+  /** The reason to train three-finger grips, as a number. */
+  @Test
+  void whenTheLittleFingerSlipsTheRingFingerTakesOver() {
+    Slip slip =
+        row(survey(Skarvdal.ylva()), "half-crimp").slips().stream()
+            .filter(s -> s.leaving() == Finger.LITTLE)
+            .findFirst()
+            .orElseThrow();
+    assertTrue(slip.momentKept());
+    assertTrue(slip.ratio(Finger.RING) > 1.3, () -> "" + slip);
+    assertTrue(slip.ratio(Finger.RING) > slip.ratio(Finger.MIDDLE));
+    assertTrue(slip.ratio(Finger.MIDDLE) > slip.ratio(Finger.INDEX));
+  }
+
+  @Test
+  void oneRowAGripCrimpsFirstAndOwnGripsLast() {
+    Grip own =
+        Grip.named("a-crimp")
+            .family(StandardGrips.HALF_CRIMP.family())
+            .fingers(StandardGrips.HALF_CRIMP.fingers())
+            .build();
+    List<Grip> grips = new ArrayList<>(StandardGrips.all());
+    grips.add(own);
+    Collections.reverse(grips);
+    GripSurvey survey =
+        GripSurvey.of(Skarvdal.ylva().build(), Log.empty("ylva"), grips, Skarvdal.EDGE, LOAD, DAY);
+    assertEquals(
+        List.of(
+            "half-crimp",
+            "full-crimp",
+            "open-four",
+            "three-finger-drag",
+            "front-three",
+            "back-three",
+            "front-two",
+            "middle-two",
+            "back-two",
+            "index-single",
+            "middle-single",
+            "ring-single",
+            "little-single",
+            "a-crimp"),
+        survey.rows().stream().map(r -> r.grip().name()).toList());
+  }
+
+  @Test
+  void underSixteenSplitGripsAndSingleFingersAreClosed() {
+    GripSurvey survey = survey(Skarvdal.ylva().born(DAY.minusYears(15)).familiar("half-crimp", 36));
+    assertEquals(List.of("youth-grip"), gates(survey, "front-three"));
+    assertEquals(List.of("youth-grip"), gates(survey, "index-single"));
+    assertEquals(
+        Set.of("half-crimp", "full-crimp", "open-four", "three-finger-drag"), open(survey));
+    Athlete athlete = Skarvdal.ylva().born(DAY.minusYears(15)).build();
+    GripSurvey shallow = survey(athlete, Log.empty("ylva"), Length.ofMillimetres(17));
+    assertEquals(List.of("youth-edge"), gates(shallow, "half-crimp"));
+    assertEquals(Set.of(), open(shallow));
+  }
+
+  @Test
+  void atSixteenTheNoteIsToldOnceAndClosesNothing() {
+    GripSurvey survey = survey(Skarvdal.ylva().born(DAY.minusYears(16)));
+    assertEquals(
+        List.of("rule.youth-supervision"), survey.notes().stream().map(Finding::code).toList());
+    assertEquals(List.of(), gates(survey, "half-crimp"));
+    assertEquals(List.of(), survey(Skarvdal.ylva()).notes());
+  }
+
+  @Test
+  void eighteenMonthsAreTooFewForASplitGrip() {
+    GripSurvey survey = survey(Skarvdal.ylva().trained(18));
+    assertEquals(List.of("split-grip-gate"), gates(survey, "front-three"));
+    Finding gate = row(survey, "front-three").gates().get(0);
+    assertEquals("18 months", gate.arguments().get("was"));
+    assertEquals("24 months", gate.arguments().get("limit"));
+    assertTrue(row(survey, "half-crimp").open());
+    assertTrue(row(survey(Skarvdal.ylva().trained(24)), "front-three").open());
+    assertEquals(
+        List.of("split-grip-gate"),
+        gates(survey(Skarvdal.ylva().ability(Ability.of(GradeScale.IRCRA, "17"))), "back-three"));
+  }
+
+  /** Without a plan, time in training holds on the day, unless it says from which day. */
+  @Test
+  void trainingCountsFromItsOwnDay() {
+    Athlete.Builder athlete =
+        Skarvdal.ylva().trained(new Athlete.Experience(18, Optional.of(DAY.minusMonths(7))));
+    GripSurvey survey = survey(athlete);
+    assertEquals(25, survey.trainedMonths(), 0.1);
+    assertTrue(row(survey, "front-three").open());
+    assertEquals(18, survey(Skarvdal.ylva().trained(18)).trainedMonths());
+  }
+
+  @Test
+  void whatAGripAsksForIsAGateToo() {
+    assertEquals(List.of("grip-needs-gate"), gates(survey(Skarvdal.ylva()), "full-crimp"));
+    GripSurvey survey = survey(Skarvdal.ylva().familiar("half-crimp", 12));
+    assertTrue(row(survey, "full-crimp").open());
+    assertEquals(12, survey.familiarMonths("half-crimp"));
+    assertEquals(0, survey.familiarMonths("front-three"));
+  }
+
+  @Test
+  void anInjuryThatIsNotClearedClosesWhatUsesTheFinger() {
+    Injury open =
+        new Injury(
+            Finger.RING,
+            Structure.A2,
+            Optional.of(Side.LEFT),
+            DAY.minusDays(30),
+            Optional.empty(),
+            Optional.empty());
+    GripSurvey survey = survey(Skarvdal.ylva().injury(open));
+    assertEquals(List.of("injured-finger"), gates(survey, "half-crimp"));
+    assertTrue(gates(survey, "ring-single").contains("injured-finger"));
+    assertFalse(gates(survey, "front-two").contains("injured-finger"));
+    Injury cleared =
+        new Injury(
+            Finger.RING,
+            Structure.A2,
+            Optional.of(Side.LEFT),
+            DAY.minusDays(30),
+            Optional.of(DAY),
+            Optional.empty());
+    assertTrue(row(survey(Skarvdal.ylva().injury(cleared)), "half-crimp").open());
+  }
+
+  @Test
+  void strongPainInTheLogClosesWhatUsesTheFinger() {
+    Log log =
+        Log.empty("ylva")
+            .with(
+                new LogEntry.Pain(
+                    DAY.minusDays(3),
+                    Finger.INDEX,
+                    Optional.empty(),
+                    Optional.empty(),
+                    7,
+                    LogEntry.Pain.Kind.DULL,
+                    Optional.empty()));
+    GripSurvey survey = survey(Skarvdal.ylva().build(), log, Skarvdal.EDGE);
+    assertEquals(List.of("painful-finger"), gates(survey, "half-crimp"));
+    assertEquals(List.of(), gates(survey, "back-three"));
+  }
+
+  @Test
+  void handsThatDifferHaveTheirOwnRows() {
+    Hand hand = Hand.ofLength(Length.ofMillimetres(180));
+    Hand shortLittle = hand.withBone(Finger.LITTLE, Segment.PROXIMAL, Length.ofMillimetres(30));
+    GripSurvey survey = survey(Skarvdal.ylva().hand(hand).hand(Side.LEFT, shortLittle));
+    assertFalse(survey.alike());
+    assertEquals(
+        2, survey.rows().stream().filter(r -> r.grip().name().equals("half-crimp")).count());
+    assertEquals(Optional.of(Side.LEFT), row(survey, "half-crimp").side());
+    assertEquals(Optional.empty(), row(survey, "front-three").side());
+    Hand stiff = hand.withLimit(Finger.INDEX, Joint.PIP, FlexionRange.degrees(0, 70));
+    GripSurvey stiffLeft = survey(Skarvdal.ylva().hand(hand).hand(Side.LEFT, stiff));
+    assertFalse(row(stiffLeft, "half-crimp").fit().reachable());
+    assertEquals(Optional.empty(), row(stiffLeft, "back-three").side());
+  }
+
+  @Test
+  void whatTheReaderHasToKnowFollowsTheRows() {
+    assertEquals(List.of(Reservation.values()), survey(Skarvdal.ylva()).reservations());
+    assertEquals(
+        List.of(Reservation.ESTIMATE, Reservation.BREAKING_LOAD),
+        GripSurvey.of(
+                Skarvdal.ylva().build(),
+                Log.empty("ylva"),
+                List.of(StandardGrips.HALF_CRIMP),
+                Skarvdal.EDGE,
+                LOAD,
+                DAY)
+            .reservations());
+  }
+
+  @Test
+  void nothingToHoldIsRefused() {
+    Athlete athlete = Skarvdal.ylva().build();
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            GripSurvey.of(
+                athlete, Log.empty("ylva"), StandardGrips.all(), Skarvdal.EDGE, Load.ZERO, DAY));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> survey(athlete, Log.empty("ylva"), Length.ofMillimetres(0)));
+  }
+}

@@ -1,0 +1,230 @@
+package gripwright.export.json;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ReportedFinding;
+import gripwright.grip.Band;
+import gripwright.grip.FingerLoss;
+import gripwright.grip.FitAdvice;
+import gripwright.grip.FitMiss;
+import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Hand;
+import gripwright.hand.HandShape;
+import gripwright.hand.Joint;
+import gripwright.hand.Segment;
+import gripwright.hand.Side;
+import gripwright.plan.Caution;
+import gripwright.planning.GripSurvey;
+import gripwright.quantity.Angle;
+import gripwright.tissue.Estimate;
+import gripwright.tissue.FingerLoad;
+import gripwright.tissue.Slip;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Every grip on one athlete's hands as JSON. */
+final class GripJson {
+
+  private static final int MILLIMETRES = 2;
+  private static final int DEGREES = 1;
+  private static final int NEWTONS = 1;
+  private static final int SHARE = 4;
+  private static final int RATIO = 3;
+  private static final int MONTHS = 2;
+  private static final int KILOGRAMS = 4;
+
+  private final JsonText json;
+  private final GripSurvey survey;
+
+  private GripJson(JsonText json, GripSurvey survey) {
+    this.json = json;
+    this.survey = survey;
+  }
+
+  static void write(JsonText json, GripSurvey survey, List<ReportedFinding> findings) {
+    GripJson grips = new GripJson(json, survey);
+    json.object(
+        () -> {
+          grips.head();
+          json.list("grips", survey.rows(), row -> json.object(() -> grips.grip(row)));
+          json.list("athleteNotes", survey.notes(), n -> json.line(() -> grips.gate(n)));
+          json.list("reservations", survey.reservations(), r -> json.text(r.text()));
+          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          FindingJson.list(json, findings);
+        });
+  }
+
+  private void head() {
+    json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+    json.field("language", JsonDocuments.LANGUAGE);
+    json.field("athlete", survey.athlete().name());
+    json.field("on", survey.day().toString());
+    json.field("ageMonths", (int) survey.athlete().ageInMonths(survey.day()));
+    json.field("trainedMonths", survey.trainedMonths(), MONTHS);
+    json.field("abilityIrcra", survey.athlete().ability().ircra());
+    json.field("edgeMm", survey.edge().millimetres(), MILLIMETRES);
+    json.field("totalLoadKg", survey.total().kilograms(), KILOGRAMS);
+    if (survey.alike()) {
+      json.object("hand", () -> hand(survey.athlete().left(), survey.left()));
+    } else {
+      json.object(
+          "hand",
+          () -> {
+            for (Side side : Side.values()) {
+              HandShape shape = side == Side.LEFT ? survey.left() : survey.right();
+              json.object(side.word(), () -> hand(survey.athlete().hand(side), shape));
+            }
+          });
+    }
+  }
+
+  private void hand(Hand hand, HandShape shape) {
+    json.field("lengthMm", shape.length().millimetres(), MILLIMETRES);
+    json.field("breadthMm", shape.breadth().millimetres(), MILLIMETRES);
+    json.field("breadthEstimated", shape.breadthEstimated());
+    json.list("fingers", List.of(Finger.values()), f -> json.line(() -> bones(hand, shape, f)));
+    json.list("jointRanges", ranges(shape), r -> json.line(() -> range(r)));
+  }
+
+  /** A joint whose range was measured. */
+  private record Range(Finger finger, Joint joint, FlexionRange flexion) {}
+
+  private static List<Range> ranges(HandShape shape) {
+    List<Range> ranges = new ArrayList<>();
+    for (Finger finger : Finger.values()) {
+      for (Joint joint : Joint.values()) {
+        shape.limits().of(finger, joint).ifPresent(r -> ranges.add(new Range(finger, joint, r)));
+      }
+    }
+    return ranges;
+  }
+
+  private void range(Range range) {
+    json.field("finger", range.finger().word());
+    json.field("joint", range.joint().word());
+    degrees("lowDeg", range.flexion().low());
+    degrees("highDeg", range.flexion().high());
+  }
+
+  private void bones(Hand hand, HandShape shape, Finger finger) {
+    json.field("finger", finger.word());
+    boolean estimated = false;
+    for (Segment segment : Segment.values()) {
+      json.field(segment.word() + "Mm", shape.bone(finger, segment).millimetres(), MILLIMETRES);
+      estimated |= !hand.bones().containsKey(new Hand.Bone(finger, segment));
+    }
+    json.field("estimated", estimated);
+  }
+
+  private void grip(GripSurvey.Row row) {
+    json.field("grip", row.grip().name());
+    json.field("edgeMm", survey.edge().millimetres(), MILLIMETRES);
+    json.field("side", row.side().map(Side::word).orElse(null));
+    json.field("reachable", row.fit().reachable());
+    json.list("reasons", row.fit().misses(), m -> json.line(() -> miss(m)));
+    json.list("fingers", row.load().fingers(), f -> json.object(() -> finger(row, f)));
+    json.field("totalForceN", survey.total().newtons(), NEWTONS);
+    json.field("handForceN", row.load().newtons(), NEWTONS);
+    json.field("wristRollDeg", row.fit().wristRoll().degrees(), DEGREES);
+    json.list("slip", row.slips(), s -> json.line(() -> slip(s)));
+    json.field("lumbricalIndex", row.lumbrical().millimetres(), MILLIMETRES);
+    json.field("lumbricalIndexPulledLow", row.lumbricalPulledLow().millimetres(), MILLIMETRES);
+    json.object("shareOfFourFingers", () -> capacity(row));
+    json.field("open", row.open());
+    json.list("gates", row.gates(), g -> json.line(() -> gate(g)));
+    json.list("advice", row.fit().advice(), a -> json.line(() -> advice(a)));
+    json.list("cautions", row.grip().cautions(), json::text);
+  }
+
+  /** What does not apply to a reason is null. */
+  private void miss(FitMiss miss) {
+    json.field("finger", miss.finger().word());
+    json.field(
+        "reason",
+        miss instanceof FitMiss.TooShort
+            ? "too-short"
+            : miss instanceof FitMiss.OutOfBand ? "out-of-band" : "beyond-joint-limit");
+    FitMiss.OutOfBand out = miss instanceof FitMiss.OutOfBand o ? o : null;
+    FitMiss.BeyondLimit stiff = miss instanceof FitMiss.BeyondLimit s ? s : null;
+    Band asked = out != null ? out.asked() : stiff != null ? stiff.asked() : null;
+    degrees("askedLowDeg", asked == null ? null : asked.low());
+    degrees("askedHighDeg", asked == null ? null : asked.high());
+    degrees("nearestFlexionDeg", out == null ? null : out.nearest());
+    degrees("limitLowDeg", stiff == null ? null : stiff.limit().low());
+    degrees("limitHighDeg", stiff == null ? null : stiff.limit().high());
+    if (miss instanceof FitMiss.TooShort shorter) {
+      json.field("tooShortMm", shorter.by().millimetres(), MILLIMETRES);
+    } else {
+      json.nothing("tooShortMm");
+    }
+  }
+
+  private void degrees(String name, @Nullable Angle angle) {
+    if (angle == null) {
+      json.nothing(name);
+    } else {
+      json.field(name, angle.degrees(), DEGREES);
+    }
+  }
+
+  private void finger(GripSurvey.Row row, FingerLoad load) {
+    json.field("finger", load.finger().word());
+    for (Joint joint : Joint.values()) {
+      degrees(joint.word() + "FlexionDeg", row.fit().flexion(load.finger(), joint).orElse(null));
+    }
+    json.field("share", load.share(), SHARE);
+    estimate("fingertip", "N", load.fingertip(), NEWTONS);
+    estimate("fdp", "N", load.fdp(), NEWTONS);
+    estimate("fds", "N", load.fds(), NEWTONS);
+    estimate("a2", "N", load.a2(), NEWTONS);
+    estimate("a4", "N", load.a4(), NEWTONS);
+    estimate("a2Use", "", load.a2Use(), RATIO);
+    estimate("a4Use", "", load.a4Use(), RATIO);
+  }
+
+  /**
+   * Writes a value with the ends of its interval: {@code fdpN}, {@code fdpLowN}, {@code fdpHighN}.
+   */
+  private void estimate(String name, String unit, Estimate estimate, int decimals) {
+    json.field(name + unit, estimate.value(), decimals);
+    json.field(name + "Low" + unit, estimate.low(), decimals);
+    json.field(name + "High" + unit, estimate.high(), decimals);
+  }
+
+  private void slip(Slip slip) {
+    json.field("finger", slip.leaving().word());
+    json.object(
+        "ratios",
+        () -> slip.after().keySet().forEach(f -> json.field(f.word(), slip.ratio(f), RATIO)));
+    json.field("momentKept", slip.momentKept());
+  }
+
+  private void capacity(GripSurvey.Row row) {
+    json.field("exclusion", FingerLoss.EXCLUSION.capacity(row.grip().fingers()), SHARE);
+    json.field("forceDeficit", FingerLoss.FORCE_DEFICIT.capacity(row.grip().fingers()), SHARE);
+  }
+
+  private void gate(Finding finding) {
+    json.field("rule", finding.rule().orElse(finding.code()));
+    json.field("severity", finding.severity().word());
+    json.field("closed", finding.blocks());
+    json.field("message", argument(finding, "message"));
+    json.field("was", argument(finding, "was"));
+    json.field("limit", argument(finding, "limit"));
+    json.field("source", argument(finding, "source"));
+  }
+
+  private static @Nullable String argument(Finding finding, String name) {
+    Object value = finding.arguments().get(name);
+    return value == null ? null : value.toString();
+  }
+
+  private void advice(FitAdvice advice) {
+    json.field("finger", advice.finger().word());
+    json.field("joint", advice.joint().word());
+    json.field("reason", advice.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.field("degrees", advice.degrees(), DEGREES);
+  }
+}

@@ -1,0 +1,183 @@
+package gripwright.export.text;
+
+import gripwright.athlete.Athlete;
+import gripwright.hand.Finger;
+import gripwright.hand.Hand;
+import gripwright.hand.HandShape;
+import gripwright.plan.Caution;
+import gripwright.planning.GripSurvey;
+import gripwright.planning.Reservation;
+import gripwright.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * Every grip on one athlete's hand as a coach reads it: one table with a line a grip, then why a
+ * grip is not taken or closed and which finger not to force, then the estimated forces grip by
+ * grip, and the cautions at the foot.
+ *
+ * <p>Plain characters only, at most 80 columns where names are of ordinary length, the same in
+ * every locale. Stateless and thread-safe.
+ */
+public final class GripText {
+
+  private static final String FORCES =
+      "Share of the load; tension of the flexor tendons FDP and FDS and force on the pulleys A2 and"
+          + " A4, in N, each with the range that holds 90 % of the model's own spread. Most used:"
+          + " the pulley that comes nearest to its mean breaking load in cadavers.";
+
+  private static final String SLIPS =
+      "Slips: the finger that leaves, the one that takes over most, and by what its load is"
+          + " multiplied in that instant.";
+
+  private static final String TILTS =
+      "Where it tilts, the others can't keep the hand level and the nearest one takes all.";
+
+  private final GripSurvey survey;
+  private final Page page = new Page();
+
+  private GripText(GripSurvey survey) {
+    this.survey = survey;
+  }
+
+  /** Returns the survey as text. */
+  public static String of(GripSurvey survey) {
+    return new GripText(survey).write();
+  }
+
+  private String write() {
+    head();
+    page.gap();
+    new GripOverview(survey).add(page);
+    group("NOT TAKEN BY THIS HAND", reasons(GripWords::misses));
+    group("CLOSED TO THIS ATHLETE", reasons(row -> new GateWords(survey, row).closed()));
+    group("WORTH KNOWING", notes());
+    group("NOT TO BE FORCED AT HIGH INTENSITY", reasons(GripWords::advice));
+    forces();
+    page.gap();
+    for (Reservation reservation : survey.reservations()) {
+      page.wrapped("* ", reservation.text());
+    }
+    for (Caution caution : Caution.values()) {
+      page.wrapped("* ", caution.text());
+    }
+    return page.toString();
+  }
+
+  private void head() {
+    Athlete athlete = survey.athlete();
+    page.wrapped("", "GRIPS OF " + Page.clean(athlete.title()).toUpperCase(Locale.ROOT));
+    page.wrapped(
+        "",
+        Page.dayAndYear(survey.day())
+            + ": age "
+            + athlete.ageInMonths(survey.day()) / 12
+            + ", "
+            + GateWords.months(survey.trainedMonths())
+            + " of finger training, "
+            + athlete.ability()
+            + " (IRCRA "
+            + athlete.ability().ircra()
+            + ")");
+    if (survey.alike()) {
+      page.wrapped("hand  ", hand(athlete.left(), survey.left()));
+    } else {
+      page.wrapped("left  ", hand(athlete.left(), survey.left()));
+      page.wrapped("right ", hand(athlete.right(), survey.right()));
+    }
+    page.wrapped("edge  ", survey.edge().toString());
+    page.wrapped(
+        "load  ",
+        survey.total()
+            + " on both hands, "
+            + Numbers.plain(survey.newtonsPerHand(), 0)
+            + " N on each");
+  }
+
+  private static String hand(Hand hand, HandShape shape) {
+    List<String> measured =
+        List.of(Finger.values()).stream()
+            .filter(f -> hand.bones().keySet().stream().anyMatch(b -> b.finger() == f))
+            .map(Finger::word)
+            .toList();
+    List<String> estimated = new ArrayList<>();
+    if (shape.breadthEstimated()) {
+      estimated.add("breadth");
+    }
+    if (measured.size() < Finger.values().length) {
+      estimated.add(measured.isEmpty() ? "bones" : "the other bones");
+    }
+    return shape.length()
+        + " long, "
+        + Numbers.plain(shape.breadth().millimetres(), 0)
+        + " mm broad; "
+        + (measured.isEmpty() ? "" : "bones of " + String.join(", ", measured) + " measured")
+        + (measured.isEmpty() || estimated.isEmpty() ? "" : ", ")
+        + (estimated.isEmpty() ? "" : String.join(" and ", estimated) + " estimated from length")
+        + ranges(shape);
+  }
+
+  private static String ranges(HandShape shape) {
+    List<String> fingers =
+        List.of(Finger.values()).stream()
+            .filter(f -> shape.limits().ranges().containsKey(f))
+            .map(Finger::word)
+            .toList();
+    return fingers.isEmpty() ? "" : "; joint ranges of " + String.join(", ", fingers) + " measured";
+  }
+
+  /** What there is to say, each sentence with the grips that it is said of. */
+  private Map<String, Set<String>> reasons(Function<GripSurvey.Row, List<String>> sentences) {
+    Map<String, Set<String>> grips = new LinkedHashMap<>();
+    for (GripSurvey.Row row : survey.rows()) {
+      for (String sentence : sentences.apply(row)) {
+        grips.computeIfAbsent(sentence, s -> new LinkedHashSet<>()).add(GripWords.name(row));
+      }
+    }
+    return grips;
+  }
+
+  private Map<String, Set<String>> notes() {
+    Map<String, Set<String>> notes = new LinkedHashMap<>();
+    survey.notes().forEach(note -> notes.put(GateWords.message(note), Set.of("every grip")));
+    notes.putAll(reasons(row -> new GateWords(survey, row).notes()));
+    return notes;
+  }
+
+  private void group(String title, Map<String, Set<String>> reasons) {
+    if (reasons.isEmpty()) {
+      return;
+    }
+    page.gap();
+    page.line(title);
+    reasons.forEach(
+        (sentence, grips) -> page.hanging(String.join(", ", grips) + ": " + Page.clean(sentence)));
+  }
+
+  private void forces() {
+    List<GripSurvey.Row> taken = survey.rows().stream().filter(r -> r.fit().reachable()).toList();
+    if (taken.isEmpty()) {
+      return;
+    }
+    page.gap();
+    page.line("FORCES ON ONE HAND, AN ESTIMATE");
+    page.wrapped("", FORCES);
+    if (taken.stream().anyMatch(r -> !r.slips().isEmpty())) {
+      page.wrapped("", SLIPS);
+      if (taken.stream().anyMatch(ForceTable::tilts)) {
+        page.wrapped("", TILTS);
+      }
+    }
+    ForceTable table = new ForceTable(taken);
+    for (GripSurvey.Row row : taken) {
+      page.gap();
+      table.add(page, row);
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package gripwright.export;
+
+import gripwright.athlete.Athlete;
+import gripwright.grip.Grip;
+import gripwright.grip.StandardGrips;
+import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Hand;
+import gripwright.hand.Joint;
+import gripwright.hand.Side;
+import gripwright.log.Log;
+import gripwright.planning.GripSurvey;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Grips on hands, for the tests of their documents. */
+public final class Hands {
+
+  private static final LocalDate DAY = LocalDate.of(2027, 1, 11);
+
+  private Hands() {}
+
+  private static GripSurvey survey(Athlete athlete, List<Grip> grips) {
+    return GripSurvey.of(
+        athlete,
+        Log.empty(athlete.name()),
+        grips,
+        Length.ofMillimetres(20),
+        Load.ofKilograms(68.5),
+        DAY);
+  }
+
+  /** The catalogue on two hands that are alike. */
+  public static GripSurvey alike() {
+    return survey(Season.SUNNIVA, StandardGrips.all());
+  }
+
+  /** A left index finger that bends no further than 40 deg, and 18 months of training. */
+  public static GripSurvey different() {
+    Hand hand = Hand.ofLength(Length.ofMillimetres(182));
+    Athlete athlete =
+        Athlete.named("sunniva")
+            .title("Sunniva of Skarvdal")
+            .born(LocalDate.of(2010, 5, 4))
+            .bodyMass(Load.ofKilograms(68.5))
+            .trained(18)
+            .ability(Season.SUNNIVA.ability())
+            .hand(hand)
+            .hand(Side.LEFT, hand.withLimit(Finger.INDEX, Joint.PIP, FlexionRange.degrees(0, 40)))
+            .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
+            .edge(Length.ofMillimetres(20))
+            .build();
+    return survey(
+        athlete,
+        List.of(
+            StandardGrips.HALF_CRIMP,
+            StandardGrips.THREE_FINGER_DRAG,
+            StandardGrips.FRONT_THREE,
+            Grip.named("a-name-far-too-long-for-a-column")
+                .family(StandardGrips.FRONT_THREE.family())
+                .fingers(Finger.RING, Finger.LITTLE)
+                .build()));
+  }
+}

@@ -1,0 +1,135 @@
+package gripwright.export.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.export.Hands;
+import gripwright.plan.Caution;
+import gripwright.planning.GripSurvey;
+import gripwright.planning.Reservation;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+final class GripTextTest {
+
+  private static String flat(GripSurvey survey) {
+    return GripText.of(survey).replaceAll("\\s+", " ");
+  }
+
+  /** What a coach reads first fits a screen, and nothing is wider than one. */
+  @Test
+  void theTableFitsAScreen() {
+    for (GripSurvey survey : new GripSurvey[] {Hands.alike(), Hands.different()}) {
+      String text = GripText.of(survey);
+      String table = text.substring(0, text.indexOf("\n\n", text.indexOf("worst slip")));
+      assertTrue(table.lines().count() <= 24, table);
+      text.lines()
+          .forEach(
+              line -> {
+                assertTrue(line.length() <= 80, line);
+                assertEquals(line.stripTrailing(), line);
+              });
+    }
+  }
+
+  @Test
+  void edgeLoadAndHandAreStated() {
+    String text = GripText.of(Hands.alike());
+    assertTrue(text.startsWith("GRIPS OF SUNNIVA OF SKARVDAL\nMon 11 Jan 2027: age 30, "), text);
+    assertTrue(text.contains("\nedge  20 mm\n"), text);
+    assertTrue(text.contains("\nload  68.5 kg on both hands, 336 N on each\n"), text);
+    assertTrue(text.contains("breadth and bones estimated from length"), text);
+  }
+
+  @Test
+  void aGripHasOneLineWithItsAngles() {
+    Pattern line =
+        Pattern.compile(
+            "\nhalf-crimp +yes +[0-9]+ +[0-9]+ +[0-9]+ +[0-9]+ +-?[0-9]+  "
+                + "[a-z]+ off: [a-z]+ x[0-9.]+ +open\n");
+    assertTrue(line.matcher(GripText.of(Hands.alike())).find(), GripText.of(Hands.alike()));
+  }
+
+  @Test
+  void aClosedGripSaysWhatIsMissing() {
+    assertTrue(
+        flat(Hands.different())
+            .contains(
+                "front-three left, front-three right, a-name-far-too-long-for-a-column: a split grip"
+                    + " before 24 months of finger training and IRCRA 18 (french 7a+); has 18 months"
+                    + " and IRCRA 21"),
+        flat(Hands.different()));
+    assertTrue(
+        flat(Hands.alike()).contains("12 months with half-crimp (has 0)"), flat(Hands.alike()));
+  }
+
+  @Test
+  void whatAHandDoesNotTakeHasItsReason() {
+    assertTrue(
+        flat(Hands.different())
+            .contains(
+                "half-crimp left, front-three left: index moves from 0 to 40 deg, the grip asks 75 to 105"),
+        flat(Hands.different()));
+    assertTrue(flat(Hands.different()).contains("joint ranges of index measured"));
+    assertTrue(flat(Hands.alike()).contains("open-four: index too short by"), flat(Hands.alike()));
+  }
+
+  @Test
+  void youthIsToldWhateverTheGrip() {
+    assertTrue(
+        flat(Hands.different()).contains("every grip: an athlete of 16 or 17 trains fingers"),
+        flat(Hands.different()));
+  }
+
+  @Test
+  void reservationsAndCautionsStandAtTheFoot() {
+    String text = flat(Hands.alike());
+    int last = text.indexOf("LITTLE-SINGLE");
+    for (Reservation reservation : Reservation.values()) {
+      assertTrue(text.lastIndexOf(reservation.text()) > last, reservation.name());
+    }
+    for (Caution caution : Caution.values()) {
+      int at = text.indexOf(caution.text());
+      assertTrue(at > last, caution.name());
+      last = at;
+    }
+    assertFalse(flat(Hands.different()).contains(Reservation.SINGLE_FINGER.text()));
+  }
+
+  /** The pulley forces of a single finger are far too high, and it says so beside them. */
+  @Test
+  void aSingleFingerSaysWhatItsForcesAreWorth() {
+    String text = flat(Hands.alike());
+    String index = text.substring(text.indexOf("INDEX-SINGLE"), text.indexOf("MIDDLE-SINGLE"));
+    assertTrue(index.contains(Reservation.SINGLE_FINGER.text()), index);
+    assertFalse(index.contains("most used"), index);
+  }
+
+  @Test
+  void nothingIsPromised() {
+    Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
+    for (GripSurvey survey : new GripSurvey[] {Hands.alike(), Hands.different()}) {
+      String text = GripText.of(survey);
+      assertFalse(promise.matcher(text).find());
+      assertTrue(text.contains("estimate"));
+    }
+  }
+
+  @Test
+  void theSameInEveryLocaleAndTimeZone() {
+    String here = GripText.of(Hands.alike());
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(new Locale("tr", "TR"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+      assertEquals(here, GripText.of(Hands.alike()));
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+}

@@ -1,0 +1,129 @@
+package gripwright.tools.command;
+
+import gripwright.language.finding.Nearest;
+import gripwright.quantity.Dimension;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import gripwright.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A number with its unit on the command line, as in {@code 20 mm} or {@code 75kg}. */
+final class AmountOption {
+
+  private static final Pattern AMOUNT =
+      Pattern.compile("\\s*([+-]?[0-9]{1,9}(?:\\.[0-9]{1,9})?)\\s*(\\S*)\\s*");
+
+  /** Bounds as in a plan: they catch a slip of the pen, and say nothing about what is sensible. */
+  private static final double SHALLOWEST = 1;
+
+  private static final double DEEPEST = 200;
+  private static final double HEAVIEST = 1000;
+
+  private final String option;
+  private final String written;
+  private final double value;
+  private final String unit;
+
+  // The unit stands close to the number in examples: a blank would need quotes in a shell.
+  private AmountOption(String option, String written, double value, String unit) {
+    this.option = option;
+    this.written = written;
+    this.value = value;
+    this.unit = unit;
+  }
+
+  private static AmountOption parse(String option, String written, String example)
+      throws UsageException {
+    Matcher matcher = AMOUNT.matcher(written);
+    if (!matcher.matches()) {
+      throw new UsageException(
+          option + " is a number with its unit, such as " + example + ", not `" + written + "`");
+    }
+    return new AmountOption(
+        option, written.strip(), Double.parseDouble(matcher.group(1)), matcher.group(2));
+  }
+
+  /**
+   * Reads the depth of an edge.
+   *
+   * @throws UsageException if it is no length, or none that an edge has
+   */
+  static Length edge(String option, String written) throws UsageException {
+    AmountOption amount = parse(option, written, "20mm");
+    Unit unit = amount.unit(Unit.of(Dimension.LENGTH), "the depth of an edge");
+    double millimetres = unit.toBase(amount.value);
+    if (!(millimetres >= SHALLOWEST && millimetres <= DEEPEST)) {
+      throw new UsageException(
+          option
+              + " is an edge from "
+              + Numbers.plain(SHALLOWEST, 0)
+              + " to "
+              + Numbers.plain(DEEPEST, 0)
+              + " mm deep, not "
+              + amount.written);
+    }
+    return Length.ofMillimetres(millimetres);
+  }
+
+  /**
+   * Reads what both hands hold together, as a load or as a force.
+   *
+   * @throws UsageException if it is neither, or nothing that hands hold
+   */
+  static Load load(String option, String written) throws UsageException {
+    AmountOption amount = parse(option, written, "75kg");
+    List<Unit> units = new ArrayList<>(Unit.of(Dimension.MASS));
+    units.addAll(Unit.of(Dimension.FORCE));
+    Unit unit = amount.unit(units, "what both hands hold together");
+    double base = unit.toBase(amount.value);
+    double kilograms =
+        unit.dimension().equals(Dimension.FORCE) ? base / Unit.NEWTONS_PER_KILOGRAM : base;
+    if (!(kilograms > 0 && kilograms <= HEAVIEST)) {
+      throw new UsageException(
+          option
+              + " is what both hands hold together, above 0 and up to "
+              + Numbers.plain(HEAVIEST, 0)
+              + " kg, not "
+              + amount.written);
+    }
+    return Load.ofKilograms(kilograms);
+  }
+
+  private Unit unit(List<Unit> units, String what) throws UsageException {
+    if (unit.isEmpty()) {
+      String example = written + units.get(0).symbol();
+      throw new UsageException(
+          option + " " + written + " what? The unit is missing: write " + option + " " + example);
+    }
+    Optional<Unit> found = Unit.parse(unit);
+    if (found.isPresent() && units.contains(found.get())) {
+      return found.get();
+    }
+    throw new UsageException(
+        option
+            + " is "
+            + what
+            + ", in "
+            + inWords(units)
+            + ", not "
+            + found.map(u -> u.dimension().inWords() + " such as ").orElse("")
+            + "`"
+            + written
+            + "`"
+            + Nearest.to(unit, units.stream().map(Unit::symbol).toList())
+                .filter(nearest -> found.isEmpty())
+                .map(nearest -> "; did you mean `" + nearest + "`?")
+                .orElse(""));
+  }
+
+  private static String inWords(List<Unit> units) {
+    List<String> symbols = units.stream().map(Unit::symbol).toList();
+    int last = symbols.size() - 1;
+    return String.join(", ", symbols.subList(0, last)) + " or " + symbols.get(last);
+  }
+}

@@ -1,0 +1,84 @@
+package gripwright.tools.command;
+
+import gripwright.athlete.Athlete;
+import gripwright.language.Reading;
+import gripwright.language.finding.Nearest;
+import gripwright.log.Log;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Which athlete of a file a command is about, and for which day. */
+final class AthleteOfFile {
+
+  private AthleteOfFile() {}
+
+  /**
+   * Returns the name that was given.
+   *
+   * @throws UsageException if none was; it names those there are
+   */
+  static String name(Arguments given, Reading reading, String file, String command)
+      throws UsageException {
+    Optional<String> name = given.value(Arguments.ATHLETE);
+    if (name.isPresent()) {
+      return name.get();
+    }
+    Set<String> athletes = reading.athletes().keySet();
+    throw new UsageException(
+        command
+            + " needs an athlete: "
+            + (athletes.size() == 1
+                ? "add --athlete " + athletes.iterator().next()
+                : "add --athlete NAME"
+                    + (athletes.isEmpty()
+                        ? ""
+                        : "; " + file + " has " + String.join(", ", athletes))));
+  }
+
+  /**
+   * Returns the athlete of a name, in a file without errors.
+   *
+   * @throws UsageException if there is none of this name
+   */
+  static Athlete find(String name, Reading reading, String file) throws UsageException {
+    Athlete athlete = reading.athletes().get(name);
+    if (athlete != null) {
+      return athlete;
+    }
+    Set<String> athletes = reading.athletes().keySet();
+    throw new UsageException(
+        "there is no athlete `"
+            + name
+            + "` in "
+            + file
+            + (athletes.isEmpty()
+                ? ""
+                : "; "
+                    + Nearest.to(name, athletes)
+                        .map(nearest -> "did you mean `" + nearest + "`?")
+                        .orElse("it has " + String.join(", ", athletes))));
+  }
+
+  /**
+   * Returns the day that was given, or else that of the last line of the athlete's log.
+   *
+   * @throws UsageException if there is neither, or the athlete was not born then
+   */
+  static LocalDate day(Optional<LocalDate> given, Athlete athlete, Log log) throws UsageException {
+    List<LocalDate> days = log.entries().stream().map(e -> e.date()).toList();
+    if (given.isEmpty() && days.isEmpty()) {
+      throw new UsageException(
+          "nothing is logged for `"
+              + athlete.name()
+              + "`, so the day is not known: add --on DATE, such as --on 2027-01-31");
+    }
+    LocalDate day = given.orElseGet(() -> days.get(days.size() - 1));
+    if (day.isBefore(athlete.born())) {
+      throw new UsageException(
+          "--on " + day + " is before `" + athlete.name() + "` was born, on " + athlete.born());
+    }
+    return day;
+  }
+}

@@ -1,0 +1,101 @@
+package gripwright.tools.command;
+
+import gripwright.athlete.Athlete;
+import gripwright.export.json.JsonDocuments;
+import gripwright.export.text.GripText;
+import gripwright.language.Gripwright;
+import gripwright.language.Reading;
+import gripwright.language.finding.FindingText;
+import gripwright.log.Log;
+import gripwright.planning.GripSurvey;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code grips FILE --athlete NAME}: every grip fitted to one athlete's hand. */
+public final class GripsCommand {
+
+  /** What {@code grips --help} prints. */
+  public static final String HELP =
+      """
+      gripwright grips FILE --athlete NAME [--edge DEPTH] [--load LOAD] [--on DATE]
+                            [--as text|json] [--root DIR] [--all]
+
+      Fits every grip, those of the catalogue and those of the file, to an athlete's
+      hand: whether the hand takes it, how the joints lie, which finger holds how much,
+      an estimate of the forces on tendons and pulleys, what a slipping finger does to
+      the others, and which built-in rules close the grip to this athlete however light
+      the hold. Plans and their waivers play no part.
+
+        --athlete NAME  whose hand
+        --edge DEPTH    depth of the edge, such as 15mm or 0.5inch; 20 mm by default
+        --load LOAD     what both hands hold together, such as 75kg or 500N;
+                        body mass by default
+        --on DATE       the day, such as 2027-01-31, for age, training, injuries and
+                        body mass; the day of the athlete's last log line by default
+        --as text|json  text for people (default), or JSON for programs
+        --root DIR      the folder that `use` may read from; the file's own by default
+        --all           every finding; otherwise 30 a file and 100 in all
+
+      Exit: 0 no errors, 1 errors in the files, 2 wrong usage or a file that can't be
+      read.
+      """;
+
+  private static final Length EDGE = Length.ofMillimetres(20);
+
+  private GripsCommand() {}
+
+  /**
+   * Runs the command and returns the exit code.
+   *
+   * @throws UsageException if it was called wrongly
+   */
+  public static int run(List<String> arguments, Console console) throws UsageException {
+    Arguments given =
+        Arguments.parse(
+            arguments,
+            console,
+            Arguments.ATHLETE,
+            Arguments.EDGE,
+            Arguments.LOAD,
+            Arguments.ON,
+            Arguments.AS,
+            Arguments.ROOT,
+            Arguments.ALL);
+    // Before the file: in `--edge 20 mm` without quotes the unit would pass for a second file.
+    Optional<Length> edge = given.edge();
+    Optional<Load> load = given.load();
+    Optional<LocalDate> on = given.on();
+    String file = given.oneFile("grips", " --athlete NAME");
+    Reading reading = Gripwright.read(given.path(file), given.readOptions());
+    if (!reading.fileRead()) {
+      Refusal.write(reading.findings(), reading.located(), given, console);
+      return Exit.USAGE;
+    }
+    String name = AthleteOfFile.name(given, reading, file, "grips");
+    if (!reading.usable()) {
+      Refusal.write(reading.findings(), reading.located(), given, console);
+      return Exit.ERRORS;
+    }
+    Athlete athlete = AthleteOfFile.find(name, reading, file);
+    Log log = reading.logs().getOrDefault(athlete.name(), Log.empty(athlete.name()));
+    LocalDate day = AthleteOfFile.day(on, athlete, log);
+    GripSurvey survey =
+        GripSurvey.of(
+            athlete,
+            log,
+            reading.grips().values(),
+            edge.orElse(EDGE),
+            load.or(() -> log.bodyMassOn(day)).orElse(athlete.bodyMass()),
+            day);
+    if (given.asJson()) {
+      console.out(JsonDocuments.grips(survey, reading.findings()));
+    } else {
+      console.out(GripText.of(survey));
+      console.err(FindingText.plain().render(reading.located()));
+    }
+    return Exit.FINE;
+  }
+}

@@ -1,0 +1,26 @@
+package gripwright.tools.command;
+
+import gripwright.export.json.JsonDocuments;
+import gripwright.finding.ReportedFinding;
+import gripwright.language.finding.FindingText;
+import gripwright.language.finding.LocatedFinding;
+import java.util.List;
+
+/** What a command writes in the place of its result where a file has errors. */
+final class Refusal {
+
+  private Refusal() {}
+
+  static void write(
+      List<ReportedFinding> findings,
+      List<LocatedFinding> located,
+      Arguments given,
+      Console console) {
+    if (given.asJson()) {
+      console.out(JsonDocuments.findings(findings));
+    } else {
+      FindingText text = console.colour() ? FindingText.coloured() : FindingText.plain();
+      console.err(text.render(located));
+    }
+  }
+}

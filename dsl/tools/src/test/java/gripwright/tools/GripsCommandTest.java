@@ -1,0 +1,265 @@
+package gripwright.tools;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import gripwright.plan.Caution;
+import gripwright.tools.command.Console;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class GripsCommandTest {
+
+  private static final String ATHLETE =
+      """
+      athlete NAME {
+        born 1994-03-02
+        body-mass 61 kg
+        trained 18 months
+        ability french 7c
+        hand { length 175 mm }
+        available tue 90 min
+        equipment { edges 20 mm }
+      }
+      """;
+
+  private static final String CLUB =
+      """
+      language 1
+      grip bent "Bent four" {
+        fingers index, middle, ring, little
+        family four
+        index pip 75 deg to 105 deg
+      }
+      """
+          + ATHLETE.replace("NAME", "eir \"Eir \u00C5s\"")
+          + """
+          log eir {
+            2026-12-28 test bent edge 20 mm hold 7 s load 80 kg
+            2027-01-03 body-mass 60 kg
+          }
+          """;
+
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  @BeforeEach
+  void write() throws IOException {
+    Files.writeString(folder.resolve("club.grip"), CLUB);
+    Files.writeString(folder.resolve("two.grip"), CLUB + ATHLETE.replace("NAME", "bera"));
+    Files.writeString(folder.resolve("wrong.grip"), CLUB.replace("61 kg", "61 mm"));
+    Files.writeString(folder.resolve("torn.grip"), CLUB.replace("hand {", "hand"));
+  }
+
+  private int run(String... arguments) {
+    out.reset();
+    err.reset();
+    return Main.run(List.of(arguments), new Console(out, err, folder, false), Map.of());
+  }
+
+  private String out() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private String err() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  private void assertKeeps(String schema) throws IOException {
+    String text = Files.readString(Path.of("../../docs/schema/" + schema + ".schema.json"));
+    assertEquals(
+        List.of(),
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(text, InputFormat.JSON)
+            .validate(out(), InputFormat.JSON));
+  }
+
+  /** Wrong usage: told in one sentence, and as a document where that was asked for. */
+  private void refuses(String sentence, String... arguments) {
+    assertEquals(2, run(arguments), out());
+    assertEquals("gripwright: " + sentence + "\nSee `gripwright grips --help`.\n", err());
+    assertEquals("", out());
+  }
+
+  @Test
+  void everyGripIsFittedOnTheDayOfTheLastLogLine() {
+    assertEquals(0, run("grips", "club.grip", "--athlete", "eir"), err());
+    assertTrue(out().startsWith("GRIPS OF EIR \u00C5S\nSun 3 Jan 2027: age 32, 18 months"), out());
+    assertTrue(out().contains("\nedge  20 mm\nload  60 kg on both hands, 294 N on each\n"), out());
+    assertTrue(out().contains("\nhalf-crimp "), out());
+    assertTrue(out().contains("\nbent  "), out());
+    String flat = out().replaceAll("\\s+", " ");
+    assertTrue(flat.contains("; has 18 months and IRCRA 21"), out());
+    for (Caution caution : Caution.values()) {
+      assertTrue(flat.contains(caution.text()), caution.name());
+    }
+    assertEquals("", err());
+  }
+
+  @Test
+  void edgeLoadAndDayCanBeGiven() {
+    assertEquals(
+        0,
+        run(
+            "grips",
+            "club.grip",
+            "--athlete",
+            "eir",
+            "--edge",
+            "0.5inch",
+            "--load",
+            "500 N",
+            "--on",
+            "2026-12-30"),
+        err());
+    assertTrue(out().contains("\nWed 30 Dec 2026: "), out());
+    assertTrue(out().contains("\nedge  12.7 mm\nload  50.99 kg on both hands, 250 N"), out());
+    assertEquals(
+        0, run("grips", "club.grip", "--athlete=eir", "--edge=15mm", "--load=165lb"), err());
+    assertTrue(out().contains("\nedge  15 mm\nload  74.84 kg on both hands"), out());
+    assertEquals(0, run("grips", "two.grip", "--athlete", "bera", "--on", "2027-01-04"), err());
+    assertTrue(out().contains("\nload  61 kg on both hands"), out());
+  }
+
+  @Test
+  void theDocumentKeepsItsSchema() throws IOException {
+    assertEquals(0, run("grips", "club.grip", "--athlete", "eir", "--as", "json"), err());
+    assertKeeps("grips");
+    assertTrue(out().contains("\"on\": \"2027-01-03\""), out());
+    assertTrue(out().contains("\"totalForceN\": 588.4"), out());
+  }
+
+  @Test
+  void anAthleteIsNeeded() {
+    refuses("grips needs an athlete: add --athlete eir", "grips", "club.grip");
+    refuses(
+        "grips needs an athlete: add --athlete NAME; two.grip has bera, eir", "grips", "two.grip");
+    refuses(
+        "there is no athlete `eri` in club.grip; did you mean `eir`?",
+        "grips",
+        "club.grip",
+        "--athlete",
+        "eri");
+    refuses(
+        "there is no athlete `sigrun` in two.grip; it has bera, eir",
+        "grips",
+        "two.grip",
+        "--athlete",
+        "sigrun");
+  }
+
+  @Test
+  void aDayIsNeeded() {
+    refuses(
+        "nothing is logged for `bera`, so the day is not known: add --on DATE, such as --on"
+            + " 2027-01-31",
+        "grips",
+        "two.grip",
+        "--athlete",
+        "bera");
+    for (String day : List.of("tomorrow", "3.1.2027", "2027-02-30", "1066-10-14")) {
+      refuses(
+          "--on is a day, written as in 2027-01-31, not `" + day + "`",
+          "grips",
+          "club.grip",
+          "--athlete",
+          "eir",
+          "--on",
+          day);
+    }
+    refuses(
+        "--on 1990-01-01 is before `eir` was born, on 1994-03-02",
+        "grips",
+        "club.grip",
+        "--athlete",
+        "eir",
+        "--on",
+        "1990-01-01");
+  }
+
+  @Test
+  void anEdgeIsALength() {
+    refusesEdge("--edge 20 what? The unit is missing: write --edge 20mm", "20");
+    refusesEdge(
+        "--edge is the depth of an edge, in mm, cm or inch, not a mass such as `20kg`", "20kg");
+    refusesEdge("--edge is the depth of an edge, in mm, cm or inch, not `20 m`", "20 m");
+    refusesEdge(
+        "--edge is the depth of an edge, in mm, cm or inch, not `20mn`; did you mean `mm`?",
+        "20mn");
+    refusesEdge("--edge is an edge from 1 to 200 mm deep, not 0mm", "0mm");
+    refusesEdge("--edge is an edge from 1 to 200 mm deep, not -15 mm", "-15 mm");
+    refusesEdge("--edge is an edge from 1 to 200 mm deep, not 2000 mm", "2000 mm");
+    refusesEdge("--edge is a number with its unit, such as 20mm, not `deep`", "deep");
+    refusesEdge("--edge is a number with its unit, such as 20mm, not ``", "");
+    // without quotes the unit would pass for a file
+    refuses(
+        "--edge 20 what? The unit is missing: write --edge 20mm",
+        "grips",
+        "club.grip",
+        "--athlete",
+        "eir",
+        "--edge",
+        "20",
+        "mm");
+  }
+
+  private void refusesEdge(String sentence, String edge) {
+    refuses(sentence, "grips", "club.grip", "--athlete", "eir", "--edge", edge);
+  }
+
+  @Test
+  void aLoadIsAMassOrAForce() {
+    refusesLoad("--load 75 what? The unit is missing: write --load 75kg", "75");
+    refusesLoad(
+        "--load is what both hands hold together, in kg, lb or N, not a length such as `75 mm`",
+        "75 mm");
+    refusesLoad(
+        "--load is what both hands hold together, above 0 and up to 1000 kg, not 0 kg", "0 kg");
+    refusesLoad(
+        "--load is what both hands hold together, above 0 and up to 1000 kg, not -5kg", "-5kg");
+    refusesLoad(
+        "--load is what both hands hold together, above 0 and up to 1000 kg, not 20000N", "20000N");
+  }
+
+  private void refusesLoad(String sentence, String load) {
+    refuses(sentence, "grips", "club.grip", "--athlete", "eir", "--load", load);
+  }
+
+  @Test
+  void filesAreReadFirst() throws IOException {
+    refuses("grips needs a file: gripwright grips FILE --athlete NAME", "grips");
+    refuses("grips takes one file, not 2", "grips", "club.grip", "two.grip", "--athlete", "eir");
+    assertEquals(2, run("grips", "none.grip"));
+    assertTrue(err().contains("there is no file `none.grip`"), err());
+    assertEquals(2, run("grips", "club.grip", "--as", "json"));
+    assertKeeps("grips");
+    assertKeeps("findings");
+  }
+
+  @Test
+  void aFileWithErrorsGivesItsFindings() throws IOException {
+    for (String file : List.of("wrong.grip", "torn.grip")) {
+      assertEquals(1, run("grips", file, "--athlete", "eir"));
+      assertEquals("", out());
+      assertTrue(err().startsWith("error["), err());
+      assertEquals(1, run("grips", file, "--athlete", "eir", "--as", "json"));
+      assertKeeps("grips");
+      assertKeeps("findings");
+      assertFalse(out().contains("\"grips\""), out());
+    }
+  }
+}
