@@ -42,9 +42,9 @@ public record Band(Angle low, Angle high) {
     return low.compareTo(flexion) <= 0 && flexion.compareTo(high) <= 0;
   }
 
-  /** Returns the band as it is written, such as {@code 75 deg to 105 deg}. */
+  /** Returns the band as it is written, such as {@code 75 deg to 105 deg} or {@code 90 deg}. */
   @Override
   public String toString() {
-    return low + " to " + high;
+    return low.equals(high) ? low.toString() : low + " to " + high;
   }
 }

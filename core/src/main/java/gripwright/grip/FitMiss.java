@@ -33,11 +33,13 @@ public sealed interface FitMiss {
       implements FitMiss {}
 
   /**
-   * The grip asks more of a joint than the athlete's own moves, wherever the palm is.
+   * The grip asks more of a joint than the athlete's own moves.
    *
    * @param finger which
    * @param joint which, the middle joint
-   * @param asked what the grip asks
+   * @param asked the grip's band, if the joint doesn't reach it wherever the palm is; else the
+   *     flexion, in whole degrees, with which the hand would take the grip if its joints had no
+   *     limits
    * @param limit how far the athlete's joint moves
    * @param degrees what is missing between the two, above 0
    */

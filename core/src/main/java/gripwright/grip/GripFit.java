@@ -7,6 +7,7 @@ import gripwright.hand.Hand;
 import gripwright.hand.HandPose;
 import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
+import gripwright.hand.JointLimits;
 import gripwright.hand.JointNorms;
 import gripwright.hand.PalmLimits;
 import gripwright.hand.PoseSolver;
@@ -60,7 +61,7 @@ public final class GripFit {
   private GripFit(Grip grip, HandPose pose) {
     this.grip = grip;
     this.pose = pose;
-    this.misses = misses(grip, pose);
+    this.misses = reasons(grip, pose);
     this.personalBands = misses.isEmpty() ? own() : Map.of();
     this.advice = misses.isEmpty() ? findAdvice() : List.of();
   }
@@ -96,6 +97,42 @@ public final class GripFit {
 
   private static FlexionRange range(Band band) {
     return new FlexionRange(band.low(), band.high());
+  }
+
+  /**
+   * What is missing; if the hand would take the grip but for its joints' limits, the joints in
+   * whose way a limit stands.
+   */
+  private static List<FitMiss> reasons(Grip grip, HandPose pose) {
+    List<FitMiss> misses = misses(grip, pose);
+    if (misses.isEmpty()
+        || pose.shape().limits().equals(JointLimits.UNKNOWN)
+        || misses.stream().anyMatch(FitMiss.BeyondLimit.class::isInstance)) {
+      return misses;
+    }
+    GripFit lifted = of(grip, pose.shape().withLimits(JointLimits.UNKNOWN), pose.edge());
+    if (!lifted.reachable()) {
+      return misses;
+    }
+    List<FitMiss> stiff = new ArrayList<>();
+    for (FingerPose finger : lifted.pose.fingers()) {
+      pose.shape()
+          .limits()
+          .of(finger.finger(), Joint.PIP)
+          .flatMap(own -> tooStiff(lifted.pose, finger, own))
+          .ifPresent(stiff::add);
+    }
+    return stiff.isEmpty() ? misses : List.copyOf(stiff);
+  }
+
+  private static Optional<FitMiss> tooStiff(HandPose lifted, FingerPose finger, FlexionRange own) {
+    double flexion = Math.rint(finger.pip().degrees());
+    double off = missed(lifted, finger.finger(), flexion, own);
+    return off == 0
+        ? Optional.empty()
+        : Optional.of(
+            new FitMiss.BeyondLimit(
+                finger.finger(), Joint.PIP, Band.degrees(flexion, flexion), own, Math.abs(off)));
   }
 
   private static List<FitMiss> misses(Grip grip, HandPose pose) {

@@ -145,6 +145,11 @@ public final class HandShape {
     return RADIAL[finger.ordinal()] * breadth;
   }
 
+  /** Returns a hand of the same lengths whose joints move otherwise. */
+  public HandShape withLimits(JointLimits others) {
+    return new HandShape(length, breadth, breadthEstimated, bones, axial, others);
+  }
+
   /** Returns how far the joints move, where that was measured. */
   public JointLimits limits() {
     return limits;

@@ -72,6 +72,27 @@ class OwnLimitsTest {
     assertEquals(List.of(), fit.advice());
   }
 
+  /** With the ring finger at 80 deg the little finger is too short; the ring finger is why. */
+  @Test
+  void theJointIsTheReasonAlsoWhereAnotherFingerMissesTheEdge() {
+    GripFit fit = fit(PractisedGrips.HALF_CRIMP, limited(Finger.RING, Joint.PIP, 0, 78));
+    assertTrue(fit(PractisedGrips.HALF_CRIMP, HAND).reachable());
+    assertEquals(
+        List.of(
+            new FitMiss.BeyondLimit(
+                Finger.RING, Joint.PIP, Band.degrees(89, 89), FlexionRange.degrees(0, 78), 11)),
+        fit.misses());
+  }
+
+  /** No hand holds four straight fingers, so no joint is to blame. */
+  @Test
+  void aLimitIsNotTheReasonForWhatNoHandTakes() {
+    Hand hand = limited(Finger.LITTLE, Joint.PIP, 0, 40);
+    assertEquals(
+        fit(PractisedGrips.STRAIGHT_FOUR, HAND).misses(),
+        fit(PractisedGrips.STRAIGHT_FOUR, hand).misses());
+  }
+
   @Test
   void aJointThatDoesNotStraightenIsTheReasonToo() {
     GripFit fit = fit(PractisedGrips.THREE_FINGER_DRAG, limited(Finger.INDEX, Joint.PIP, 40, 95));

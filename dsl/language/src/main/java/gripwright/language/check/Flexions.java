@@ -65,7 +65,9 @@ final class Flexions {
     }
     impossible(
         at,
-        "the flexion of the " + joint.name() + " joint",
+        range.low().equals(range.high())
+            ? "the flexion of the " + joint.name() + " joint"
+            : "the middle of the " + joint.name() + " joint's range",
         range.centre(),
         bounds.least(),
         bounds.greatest());
