@@ -105,9 +105,7 @@ public final class GripFit {
    */
   private static List<FitMiss> reasons(Grip grip, HandPose pose) {
     List<FitMiss> misses = misses(grip, pose);
-    if (misses.isEmpty()
-        || pose.shape().limits().equals(JointLimits.UNKNOWN)
-        || misses.stream().anyMatch(FitMiss.BeyondLimit.class::isInstance)) {
+    if (misses.isEmpty() || pose.shape().limits().equals(JointLimits.UNKNOWN)) {
       return misses;
     }
     GripFit lifted = of(grip, pose.shape().withLimits(JointLimits.UNKNOWN), pose.edge());
@@ -116,23 +114,30 @@ public final class GripFit {
     }
     List<FitMiss> stiff = new ArrayList<>();
     for (FingerPose finger : lifted.pose.fingers()) {
-      pose.shape()
-          .limits()
-          .of(finger.finger(), Joint.PIP)
-          .flatMap(own -> tooStiff(lifted.pose, finger, own))
+      misses.stream()
+          .filter(FitMiss.BeyondLimit.class::isInstance)
+          .filter(miss -> miss.finger() == finger.finger())
+          .findFirst()
+          .or(() -> tooStiff(lifted.pose, finger, pose.shape().limits()))
           .ifPresent(stiff::add);
     }
     return stiff.isEmpty() ? misses : List.copyOf(stiff);
   }
 
-  private static Optional<FitMiss> tooStiff(HandPose lifted, FingerPose finger, FlexionRange own) {
+  private static Optional<FitMiss> tooStiff(
+      HandPose lifted, FingerPose finger, JointLimits limits) {
     double flexion = Math.rint(finger.pip().degrees());
-    double off = missed(lifted, finger.finger(), flexion, own);
-    return off == 0
-        ? Optional.empty()
-        : Optional.of(
-            new FitMiss.BeyondLimit(
-                finger.finger(), Joint.PIP, Band.degrees(flexion, flexion), own, Math.abs(off)));
+    return limits
+        .of(finger.finger(), Joint.PIP)
+        .flatMap(
+            own -> {
+              double off = Math.abs(missed(lifted, finger.finger(), flexion, own));
+              Band needed = Band.degrees(flexion, flexion);
+              return off == 0
+                  ? Optional.empty()
+                  : Optional.of(
+                      new FitMiss.BeyondLimit(finger.finger(), Joint.PIP, needed, own, off));
+            });
   }
 
   private static List<FitMiss> misses(Grip grip, HandPose pose) {

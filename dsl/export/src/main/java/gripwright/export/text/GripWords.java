@@ -53,7 +53,8 @@ final class GripWords {
   }
 
   private static String band(Band band) {
-    return degrees(band.low().degrees()) + " to " + degrees(band.high().degrees());
+    String low = degrees(band.low().degrees());
+    return band.low().equals(band.high()) ? low : low + " to " + degrees(band.high().degrees());
   }
 
   /** Returns which fingers not to force, and why, in one sentence; none if there are none. */
