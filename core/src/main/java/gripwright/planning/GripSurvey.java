@@ -7,7 +7,6 @@ import gripwright.grip.GripFit;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.HandShape;
-import gripwright.hand.Joint;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
 import gripwright.log.Log;
@@ -39,8 +38,8 @@ import java.util.Optional;
  * @param total what the two hands hold together; each holds half
  * @param left the left hand
  * @param right the right hand
- * @param rows one row a grip, or one a hand where the hands differ in what the grip needs; the
- *     catalogue's grips come first, crimps before open, split and single ones
+ * @param rows one row a grip, or one a hand where the two don't hold it alike; the catalogue's
+ *     grips come first, crimps before open, split and single ones
  * @param notes rules broken by the athlete whatever the grip
  */
 public record GripSurvey(
@@ -65,7 +64,7 @@ public record GripSurvey(
    * A grip on one hand.
    *
    * @param side which hand; empty if both hold it alike
-   * @param fit how the hand takes it
+   * @param fit how the hand takes it; the left one where both hold it alike
    * @param load what it asks of tendons and pulleys; in the nearest pose if the hand does not take
    *     it
    * @param slips what the other fingers take over when one leaves; empty for a single finger
@@ -135,12 +134,14 @@ public record GripSurvey(
           notes.putIfAbsent(breach.code(), breach);
         }
       }
-      double newtons = total.newtons() / 2;
-      if (alike(left, right, grip)) {
-        rows.add(row(Optional.empty(), GripFit.of(grip, left, edge), newtons, gates));
+      GripFit leftFit = GripFit.of(grip, left, edge);
+      GripFit rightFit = left.equals(right) ? leftFit : GripFit.of(grip, right, edge);
+      double newtons = perHand(total);
+      if (alike(leftFit, rightFit)) {
+        rows.add(row(Optional.empty(), leftFit, newtons, gates));
       } else {
-        rows.add(row(Optional.of(Side.LEFT), GripFit.of(grip, left, edge), newtons, gates));
-        rows.add(row(Optional.of(Side.RIGHT), GripFit.of(grip, right, edge), newtons, gates));
+        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates));
+        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates));
       }
     }
     return new GripSurvey(
@@ -159,21 +160,20 @@ public record GripSurvey(
         gates);
   }
 
-  /** Tells whether the hands are alike in all that a grip's pose depends on. */
-  private static boolean alike(HandShape left, HandShape right, Grip grip) {
-    return left.length().equals(right.length())
-        && left.breadth().equals(right.breadth())
-        && grip.fingers().fingers().stream().allMatch(finger -> alike(left, right, finger));
+  /** Tells whether a grip lies alike on both hands, and asks the same of them. */
+  private static boolean alike(GripFit left, GripFit right) {
+    HandShape one = left.pose().shape();
+    HandShape other = right.pose().shape();
+    return left.pose().fingers().equals(right.pose().fingers())
+        && left.misses().equals(right.misses())
+        && left.advice().equals(right.advice())
+        && one.breadth().equals(other.breadth())
+        && left.grip().fingers().fingers().stream().allMatch(f -> alike(one, other, f));
   }
 
   private static boolean alike(HandShape left, HandShape right, Finger finger) {
     for (Segment segment : Segment.values()) {
       if (!left.bone(finger, segment).equals(right.bone(finger, segment))) {
-        return false;
-      }
-    }
-    for (Joint joint : Joint.values()) {
-      if (!left.limits().of(finger, joint).equals(right.limits().of(finger, joint))) {
         return false;
       }
     }
@@ -192,6 +192,10 @@ public record GripSurvey(
 
   /** Returns what each hand holds, in N. */
   public double newtonsPerHand() {
+    return perHand(total);
+  }
+
+  private static double perHand(Load total) {
     return total.newtons() / 2;
   }
 

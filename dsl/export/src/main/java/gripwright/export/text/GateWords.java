@@ -1,11 +1,12 @@
 package gripwright.export.text;
 
+import gripwright.ability.Ability;
 import gripwright.finding.Finding;
+import gripwright.grip.Prerequisites;
 import gripwright.planning.GripSurvey;
 import gripwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The rules that stand against a grip, in words, with what the athlete brings. */
@@ -55,30 +56,37 @@ final class GateWords {
         .collect(Collectors.joining("; "));
   }
 
-  /** Returns what the grip's declaration asks for and what the athlete has of it. */
+  /** Returns what is missing of what the grip's declaration asks for, and what there is of it. */
   private String needs() {
-    List<String> asked = new ArrayList<>();
-    if (row.grip().needs().trainedMonths() > 0) {
-      asked.add(
-          months(row.grip().needs().trainedMonths())
-              + " of training (has "
-              + Numbers.plain(Math.floor(survey.trainedMonths()), 0)
-              + ")");
+    Prerequisites needs = row.grip().needs();
+    List<String> missing = new ArrayList<>();
+    double trained = survey.trainedMonths();
+    if (trained < needs.trainedMonths()) {
+      missing.add(months(needs.trainedMonths()) + " of training (has " + whole(trained) + ")");
     }
-    row.grip()
-        .needs()
+    Ability ability = survey.athlete().ability();
+    needs
         .ability()
-        .ifPresent(a -> asked.add(a + " (has " + survey.athlete().ability() + ")"));
-    for (Map.Entry<String, Double> grip : row.grip().needs().familiar().entrySet()) {
-      asked.add(
-          months(grip.getValue())
-              + " with "
-              + grip.getKey()
-              + " (has "
-              + Numbers.plain(Math.floor(survey.familiarMonths(grip.getKey())), 0)
-              + ")");
-    }
-    return String.join(", ", asked);
+        .filter(asked -> ability.compareTo(asked) < 0)
+        .ifPresent(asked -> missing.add(graded(asked) + " (has " + graded(ability) + ")"));
+    needs
+        .familiar()
+        .forEach(
+            (grip, asked) -> {
+              double has = survey.familiarMonths(grip);
+              if (has < asked) {
+                missing.add(months(asked) + " with " + grip + " (has " + whole(has) + ")");
+              }
+            });
+    return String.join(", ", missing);
+  }
+
+  private static String graded(Ability ability) {
+    return ability + ", IRCRA " + ability.ircra();
+  }
+
+  private static String whole(double months) {
+    return Numbers.plain(Math.floor(months + 1e-9), 0);
   }
 
   /** Writes whole months that have passed. */
