@@ -52,6 +52,27 @@ public record CompiledPlan(
     return sessions.stream().filter(s -> s.week() == week).toList();
   }
 
+  /** Returns the sessions of a day. */
+  public List<DatedSession> sessionsOn(LocalDate day) {
+    return sessions.stream().filter(s -> s.date().equals(day)).toList();
+  }
+
+  /**
+   * Returns this result with nothing but one day of it: its sessions, tests and climbing, and the
+   * week that it lies in. Findings stay.
+   */
+  public CompiledPlan on(LocalDate day) {
+    return new CompiledPlan(
+        plan,
+        athlete,
+        log,
+        sessionsOn(day),
+        weeks.stream().filter(w -> !day.isBefore(w.from()) && !day.isAfter(w.to())).toList(),
+        retests.stream().filter(r -> r.date().equals(day)).toList(),
+        climbing.stream().filter(day::equals).toList(),
+        findings);
+  }
+
   /**
    * Returns what an athlete is told with the plan: what each grip it uses calls for, by grip name,
    * then what holds for every plan.

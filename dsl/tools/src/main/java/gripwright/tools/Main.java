@@ -34,6 +34,7 @@ public final class Main {
         gripwright compile FILE      turns plans into dated sessions with every load
         gripwright grips FILE        fits every grip to an athlete's hand
         gripwright explain CODE      says what a finding means
+        gripwright explain FILE      says where each number of a day comes from
 
         gripwright COMMAND --help    the options of a command
         gripwright --version         the version

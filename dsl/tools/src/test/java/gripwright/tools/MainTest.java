@@ -223,6 +223,35 @@ final class MainTest {
   }
 
   @Test
+  void explainShowsWhereTheNumbersOfADayComeFrom() throws IOException {
+    assertEquals(0, run("explain", "thaw.grip", "--date", "2027-01-12"), err());
+    assertTrue(out().contains("\n  on this day because: "), out());
+    assertTrue(out().contains("\n    maximum, lower bound "), out());
+    assertTrue(out().contains("\n    total load "), out());
+    assertTrue(out().contains("estimates, not measurements"), out());
+    assertEquals(0, run("explain", "thaw.grip", "--date", "2027-01-12", "--as", "json"));
+    assertKeeps("compile");
+    assertFalse(out().contains("2027-01-15"), out());
+    assertEquals(0, run("explain", "thaw.grip", "--date", "2027-01-13"));
+    assertTrue(out().contains("nothing is planned on this day; "), out());
+  }
+
+  @Test
+  void explainSaysWhatDayOrPlanIsMissing() {
+    assertEquals(2, run("explain", "thaw.grip"));
+    assertTrue(err().contains("--date 2027-01-12"), err());
+    assertEquals(2, run("explain", "thaw.grip", "--date", "12.1.2027"));
+    assertTrue(err().contains("not `12.1.2027`"), err());
+    assertEquals(2, run("explain", "thaw.grip", "--date", "2030-01-01"));
+    assertTrue(err().contains("no plan of thaw.grip covers 2030-01-01; "), err());
+    assertEquals(2, run("explain", "thaw.grip", "--date", "2027-01-12", "--athlete", "nobody"));
+    assertTrue(err().contains("there is no plan for `nobody`"), err());
+    assertEquals(1, run("explain", "wrong.grip", "--date", "2027-01-12"));
+    assertTrue(err().startsWith("error["), err());
+    assertEquals(2, run("explain", "missing.grip", "--date", "2027-01-12"));
+  }
+
+  @Test
   void helpAndVersionAreAnswers() {
     for (String command : List.of("check", "compile", "grips", "explain")) {
       assertEquals(0, run(command, "--help"));

@@ -31,6 +31,7 @@ final class Arguments {
   static final Spec EDGE = new Spec("edge", "DEPTH");
   static final Spec LOAD = new Spec("load", "LOAD");
   static final Spec ON = new Spec("on", "DATE");
+  static final Spec DATE = new Spec("date", "DATE");
 
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
@@ -174,9 +175,9 @@ final class Arguments {
         : Optional.of(AmountOption.load("--load", written.get()));
   }
 
-  /** Returns the day, if it was given. */
-  Optional<LocalDate> on() throws UsageException {
-    Optional<String> written = value(ON);
+  /** Returns the day of an option, if it was given. */
+  Optional<LocalDate> day(Spec option) throws UsageException {
+    Optional<String> written = value(option);
     if (written.isEmpty()) {
       return Optional.empty();
     }
@@ -189,7 +190,7 @@ final class Arguments {
       // told below
     }
     throw new UsageException(
-        "--on is a day, written as in 2027-01-31, not `" + written.get() + "`");
+        "--" + option.name() + " is a day, written as in 2027-01-31, not `" + written.get() + "`");
   }
 
   /** Returns how files are to be read. */

@@ -35,7 +35,7 @@ public final class CompileCommand {
       read. On 1 and 2 no file is written.
       """;
 
-  private static final String BETWEEN = "\n" + "-".repeat(80) + "\n\n";
+  static final String BETWEEN = "\n" + "-".repeat(80) + "\n\n";
 
   private CompileCommand() {}
 
@@ -54,13 +54,11 @@ public final class CompileCommand {
             Arguments.OUTPUT,
             Arguments.ROOT,
             Arguments.ALL);
-    String file = given.oneFile("compile", "");
-    Reading reading = Gripwright.read(given.path(file), given.readOptions());
-    Compilation compilation = compile(reading, given, file);
-    int exit = CheckCommand.exit(reading, compilation);
-    if (exit != Exit.FINE) {
+    Run run = compiled(given.oneFile("compile", ""), given);
+    Compilation compilation = run.compilation();
+    if (run.exit() != Exit.FINE) {
       Refusal.write(compilation.findings(), compilation.located(), given, console);
-      return exit;
+      return run.exit();
     }
     String document = given.asJson() ? json(compilation) : text(compilation);
     if (given.value(Arguments.OUTPUT).isPresent()) {
@@ -71,7 +69,17 @@ public final class CompileCommand {
     if (!given.asJson()) {
       sayTheRest(compilation, console);
     }
-    return exit;
+    return Exit.FINE;
+  }
+
+  /** What came of a file, and the exit code that it deserves. */
+  record Run(Compilation compilation, int exit) {}
+
+  /** Reads and compiles a file, or the one plan of it that was asked for. */
+  static Run compiled(String file, Arguments given) throws UsageException {
+    Reading reading = Gripwright.read(given.path(file), given.readOptions());
+    Compilation compilation = compile(reading, given, file);
+    return new Run(compilation, CheckCommand.exit(reading, compilation));
   }
 
   private static Compilation compile(Reading reading, Arguments given, String file)
@@ -103,14 +111,16 @@ public final class CompileCommand {
   private static String json(Compilation compilation) {
     List<PlanDocument> documents = new ArrayList<>();
     for (CompiledPlan plan : compilation.plans()) {
-      documents.add(
-          new PlanDocument(
-              plan,
-              PlanFindings.of(compilation.located(), plan).stream()
-                  .map(PlanFindings::report)
-                  .toList()));
+      documents.add(document(compilation, plan, plan));
     }
     return JsonDocuments.compiled(documents, compilation.findings());
+  }
+
+  /** Returns a plan, or what is left of it, with the findings about it. */
+  static PlanDocument document(Compilation compilation, CompiledPlan plan, CompiledPlan shown) {
+    return new PlanDocument(
+        shown,
+        PlanFindings.of(compilation.located(), plan).stream().map(PlanFindings::report).toList());
   }
 
   private static String text(Compilation compilation) {

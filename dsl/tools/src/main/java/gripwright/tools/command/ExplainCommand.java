@@ -1,22 +1,38 @@
 package gripwright.tools.command;
 
 import gripwright.export.json.JsonDocuments;
+import gripwright.export.json.PlanDocument;
+import gripwright.export.text.DayText;
+import gripwright.language.Compilation;
 import gripwright.language.finding.CodePages;
 import gripwright.language.finding.Nearest;
+import gripwright.plan.CompiledPlan;
+import java.nio.file.Files;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 
-/** {@code explain CODE}: what a finding means. */
+/** {@code explain CODE}: what a finding means; {@code explain FILE}: where a day comes from. */
 public final class ExplainCommand {
 
   /** What {@code explain --help} prints. */
   public static final String HELP =
       """
       gripwright explain CODE [--as text|json]
+      gripwright explain FILE --date DATE [--plan NAME] [--athlete NAME]
+                              [--as text|json] [--root DIR]
 
-      Says what a finding means and what would be right, such as
-      `gripwright explain name.unknown`.
+      With a code, such as name.unknown: what the finding means and what would be right.
+      With a file: where each number of a day comes from, and why it lies on that day.
 
-      Exit: 0 found, 2 there is no such code.
+        --date DATE     the day, as in 2027-01-12
+        --plan NAME     only this plan; otherwise every plan of the file that covers the day
+        --athlete NAME  only this athlete
+        --as text|json  text for people (default), or JSON for programs; the JSON of a day is
+                        that of `compile`, with this day alone
+        --root DIR      the folder that `use` may read from; the file's own by default
+
+      Exit: 0 found, 1 errors in the files, 2 wrong usage, no such code or no such file.
       """;
 
   private ExplainCommand() {}
@@ -27,23 +43,108 @@ public final class ExplainCommand {
    * @throws UsageException if it was called wrongly, or there is no such code
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
-    Arguments given = Arguments.parse(arguments, console, Arguments.AS, Arguments.ROOT);
+    Arguments given =
+        Arguments.parse(
+            arguments,
+            console,
+            Arguments.PLAN,
+            Arguments.DATE,
+            Arguments.ATHLETE,
+            Arguments.AS,
+            Arguments.ROOT);
     if (given.rest().size() != 1) {
-      throw new UsageException("explain needs one code, such as name.unknown");
+      throw new UsageException(
+          "explain needs one code, such as name.unknown, or a file and --date DATE");
     }
-    String code = given.rest().get(0);
-    String page =
-        CodePages.page(code)
-            .orElseThrow(
-                () ->
-                    new UsageException(
-                        "there is no code `"
-                            + code
-                            + "`"
-                            + Nearest.to(code, CodePages.codes())
-                                .map(nearest -> "; did you mean `" + nearest + "`?")
-                                .orElse("")));
-    console.out(given.asJson() ? JsonDocuments.explained(code, page) : page);
+    String what = given.rest().get(0);
+    if (given.value(Arguments.DATE).isPresent() || what.endsWith(".grip")) {
+      return day(what, given, console);
+    }
+    console.out(
+        given.asJson() ? JsonDocuments.explained(what, page(what, given)) : page(what, given));
     return Exit.FINE;
+  }
+
+  private static String page(String code, Arguments given) throws UsageException {
+    var page = CodePages.page(code);
+    if (page.isPresent()) {
+      return page.get();
+    }
+    if (Files.isRegularFile(given.path(code))) {
+      throw new UsageException("explain needs a day of " + code + ": --date 2027-01-12");
+    }
+    throw new UsageException(
+        "there is no code `"
+            + code
+            + "`"
+            + Nearest.to(code, CodePages.codes())
+                .map(nearest -> "; did you mean `" + nearest + "`?")
+                .orElse(""));
+  }
+
+  private static int day(String file, Arguments given, Console console) throws UsageException {
+    LocalDate date =
+        given
+            .day(Arguments.DATE)
+            .orElseThrow(
+                () -> new UsageException("explain needs a day of the file: --date 2027-01-12"));
+    CompileCommand.Run run = CompileCommand.compiled(file, given);
+    if (run.exit() != Exit.FINE) {
+      Refusal.write(run.compilation().findings(), run.compilation().located(), given, console);
+      return run.exit();
+    }
+    List<CompiledPlan> plans = plans(run.compilation(), file, date, given);
+    if (given.asJson()) {
+      List<PlanDocument> documents =
+          plans.stream()
+              .map(plan -> CompileCommand.document(run.compilation(), plan, plan.on(date)))
+              .toList();
+      console.out(JsonDocuments.compiled(documents, run.compilation().findings()));
+    } else {
+      console.out(
+          plans.stream()
+              .map(plan -> DayText.of(plan, date))
+              .collect(Collectors.joining(CompileCommand.BETWEEN)));
+    }
+    return Exit.FINE;
+  }
+
+  /** Returns the plans that cover the day, for the athletes asked for. */
+  private static List<CompiledPlan> plans(
+      Compilation compilation, String file, LocalDate date, Arguments given) throws UsageException {
+    String athlete = given.value(Arguments.ATHLETE).orElse("");
+    List<String> athletes =
+        compilation.plans().stream().map(p -> p.athlete().name()).distinct().sorted().toList();
+    if (!athlete.isEmpty() && !athletes.contains(athlete)) {
+      throw new UsageException(
+          "there is no plan for `"
+              + athlete
+              + "` in "
+              + file
+              + Nearest.to(athlete, athletes)
+                  .map(nearest -> "; did you mean `" + nearest + "`?")
+                  .orElse("; there are plans for " + String.join(", ", athletes)));
+    }
+    List<CompiledPlan> chosen =
+        compilation.plans().stream()
+            .filter(p -> athlete.isEmpty() || p.athlete().name().equals(athlete))
+            .toList();
+    List<CompiledPlan> covering =
+        chosen.stream()
+            .filter(p -> !date.isBefore(p.plan().from()) && !date.isAfter(p.plan().to()))
+            .toList();
+    if (covering.isEmpty()) {
+      throw new UsageException(
+          "no plan of "
+              + file
+              + " covers "
+              + date
+              + "; "
+              + chosen.stream()
+                  .map(p -> p.plan().name() + " " + p.plan().from() + " to " + p.plan().to())
+                  .distinct()
+                  .collect(Collectors.joining(", ")));
+    }
+    return covering;
   }
 }

@@ -67,7 +67,7 @@ public final class GripsCommand {
     // Before the file: in `--edge 20 mm` without quotes the unit would pass for a second file.
     Optional<Length> edge = given.edge();
     Optional<Load> load = given.load();
-    Optional<LocalDate> on = given.on();
+    Optional<LocalDate> on = given.day(Arguments.ON);
     String file = given.oneFile("grips", " --athlete NAME");
     Reading reading = Gripwright.read(given.path(file), given.readOptions());
     if (!reading.fileRead()) {
