@@ -12,6 +12,7 @@ module gripwright.core {
   exports gripwright.tissue;
   exports gripwright.strength;
   exports gripwright.protocol;
+  exports gripwright.fatigue;
   exports gripwright.athlete;
   exports gripwright.log;
   exports gripwright.plan;

@@ -65,6 +65,7 @@ final class HouseTest {
     room("tissue", "hand", "grip");
     room("strength", "hand", "grip");
     room("protocol", "grip");
+    room("fatigue", "protocol", "strength");
     room("athlete", "hand", "grip", "strength");
     room("log", "athlete", "protocol");
     room("plan", "log", "strength");

@@ -1,0 +1,68 @@
+package gripwright.fatigue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What one set of rates says of a session of fresh fingers. Where a hold can't be completed, it
+ * goes on with all that is left until its written end, and so does the session.
+ *
+ * @param holds every hold in order
+ * @param endReserve estimated capacity at the end, once the load is let go, as a fraction of MVC,
+ *     0..1; see {@link Muscle#reserve}
+ */
+public record Course(List<Hold> holds, double endReserve) {
+
+  /**
+   * A hold as it went.
+   *
+   * @param bout what was asked
+   * @param carriedSeconds how long the load was carried: the whole time, or less where capacity
+   *     fell below the load, 0 s where it was below from the beginning
+   * @param capacityLeft estimated capacity at its end, once the load is let go, as a fraction of
+   *     MVC, 0..1
+   */
+  public record Hold(Bout bout, double carriedSeconds, double capacityLeft) {
+
+    /** Tells whether the load was carried for the whole time. */
+    public boolean completed() {
+      return carriedSeconds >= bout.seconds();
+    }
+  }
+
+  /** Copies the list. */
+  public Course {
+    holds = List.copyOf(holds);
+  }
+
+  /**
+   * Simulates a session.
+   *
+   * @param rates of the fingers
+   * @param bouts holds and rests in the order they happen
+   */
+  public static Course of(FatigueRates rates, List<Bout> bouts) {
+    Muscle muscle = new Muscle(rates);
+    List<Hold> holds = new ArrayList<>();
+    for (Bout bout : bouts) {
+      if (bout.isHold()) {
+        double carried = muscle.hold(bout.ofMvc(), bout.seconds());
+        holds.add(new Hold(bout, carried, muscle.reserve()));
+      } else {
+        muscle.rest(bout.seconds());
+      }
+    }
+    return new Course(holds, muscle.reserve());
+  }
+
+  /** Returns the place in {@link #holds}, from 0, of the first hold that can't be completed. */
+  public OptionalInt firstMissed() {
+    for (int i = 0; i < holds.size(); i++) {
+      if (!holds.get(i).completed()) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+}

@@ -1,0 +1,104 @@
+package gripwright.fatigue;
+
+import org.hipparchus.analysis.UnivariateFunction;
+import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+import org.hipparchus.ode.events.Action;
+import org.hipparchus.ode.events.AdaptableInterval;
+import org.hipparchus.ode.events.ODEEventDetector;
+import org.hipparchus.ode.events.ODEEventHandler;
+import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+
+/**
+ * The equations as published, all three shares, given to a general-purpose integrator: Dormand and
+ * Prince's of order 8(5,3), absolute and relative tolerance 1e-10. It is told to begin a new step
+ * where capacity meets the load, since the law has a bend there that costs it two digits.
+ */
+public final class ReferenceMuscle {
+
+  private static final double TOLERANCE = 1e-10;
+
+  private final FatigueRates rates;
+  private double[] shares = {1, 0, 0};
+
+  /** Makes fresh fingers with these rates. */
+  public ReferenceMuscle(FatigueRates rates) {
+    this.rates = rates;
+  }
+
+  /** Holds or rests. */
+  public void spend(Bout bout) {
+    if (bout.seconds() > 0) {
+      DormandPrince853Integrator integrator =
+          new DormandPrince853Integrator(1e-12, 1000, TOLERANCE, TOLERANCE);
+      integrator.addEventDetector(new Bend(bout.ofMvc()));
+      shares =
+          integrator
+              .integrate(new Law(bout.ofMvc()), new ODEState(0, shares), bout.seconds())
+              .getPrimaryState();
+    }
+  }
+
+  /** Returns the largest difference of a share. */
+  public double difference(Muscle muscle) {
+    return Math.max(
+        Math.abs(shares[0] - muscle.resting()),
+        Math.max(Math.abs(shares[1] - muscle.active()), Math.abs(shares[2] - muscle.fatigued())));
+  }
+
+  /** The right-hand side for one load: resting, active, fatigued. */
+  private final class Law implements OrdinaryDifferentialEquation {
+
+    private final double load;
+
+    Law(double load) {
+      this.load = load;
+    }
+
+    @Override
+    public int getDimension() {
+      return 3;
+    }
+
+    @Override
+    public double[] computeDerivatives(double time, double[] y) {
+      double lacking = load - y[1];
+      double called = FatigueRates.DRIVE * (lacking > 0 && y[0] <= lacking ? y[0] : lacking);
+      double fatigue = rates.fatigue() * y[1];
+      double recovery = rates.recovery() * (load == 0 ? rates.restMultiplier() : 1) * y[2];
+      return new double[] {recovery - called, called - fatigue, fatigue - recovery};
+    }
+  }
+
+  /** Where capacity meets the load. */
+  private record Bend(double load) implements ODEEventDetector {
+
+    @Override
+    public double g(ODEStateAndDerivative state) {
+      return state.getPrimaryState()[2] - (1 - load);
+    }
+
+    @Override
+    public AdaptableInterval getMaxCheckInterval() {
+      return AdaptableInterval.of(1);
+    }
+
+    @Override
+    public int getMaxIterationCount() {
+      return 100;
+    }
+
+    @Override
+    public BracketedUnivariateSolver<UnivariateFunction> getSolver() {
+      return new BracketingNthOrderBrentSolver(0, 1e-12, 0, 5);
+    }
+
+    @Override
+    public ODEEventHandler getHandler() {
+      return (state, detector, increasing) -> Action.RESET_DERIVATIVES;
+    }
+  }
+}
