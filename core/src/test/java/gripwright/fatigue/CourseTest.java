@@ -134,6 +134,33 @@ class CourseTest {
     assertEquals(first, muscle.reserve());
   }
 
+  /**
+   * After a maximal effort and a second of rest, capacity passes a load for a moment on the way up,
+   * before the fibres that are called again tire. Both changes lie inside the hold.
+   */
+  @Test
+  void aMomentOfCapacityWithinAHoldIsSeen() {
+    Muscle whole = spentAndRested();
+    Muscle parts = spentAndRested();
+    double load = whole.capacity() + 1e-5;
+    assertEquals(0, whole.hold(load, 1));
+    boolean carried = false;
+    for (int i = 0; i < 1000; i++) {
+      carried |= parts.hold(load, 0.001) > 0;
+    }
+    assertTrue(carried, "capacity passes the load");
+    assertTrue(parts.capacity() < load, "and falls below it again");
+    assertEquals(parts.active(), whole.active(), 1e-11);
+    assertEquals(parts.fatigued(), whole.fatigued(), 1e-11);
+  }
+
+  private static Muscle spentAndRested() {
+    Muscle muscle = new Muscle(RATES);
+    muscle.hold(1, 1000);
+    muscle.rest(1);
+    return muscle;
+  }
+
   @Test
   void nothingIsReckonedFromNonsense() {
     Muscle muscle = new Muscle(RATES);
