@@ -4,6 +4,7 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
+import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Exercise;
@@ -16,12 +17,15 @@ import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.strength.ForceTime;
-import gripwright.strength.StrengthModel;
+import gripwright.strength.Posture;
+import gripwright.strength.StrengthMap;
 import gripwright.strength.StrengthTest;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -38,18 +42,23 @@ final class Prescription {
   /** The effort from which a hold is hard, of 10; common practice. */
   static final double HARD_EFFORT = 8;
 
+  /** How many tests a load's derivation names at most, and the share from which it does. */
+  private static final int TESTS_TOLD = 4;
+
+  private static final double LEAST_TOLD = 0.01;
+
   private static final double TOLERANCE = 1e-9;
 
   private final Athlete athlete;
   private final Log log;
   private final LocalDate planFrom;
-  private final StrengthModel strength;
+  private final Map<LocalDate, StrengthMap> maps = new HashMap<>();
+  private final Map<Setup, Posture> postures = new HashMap<>();
 
   Prescription(Athlete athlete, Log log, LocalDate planFrom) {
     this.athlete = athlete;
     this.log = log;
     this.planFrom = planFrom;
-    this.strength = StrengthModel.of(log.tests());
   }
 
   /** Returns the body mass that loads on a day are reckoned with. */
@@ -58,18 +67,18 @@ final class Prescription {
   }
 
   /**
-   * Returns what is known of a setup's maximum on a day. Between tests the knowledge stays as it
-   * was on the later of the plan's first day and the last test, so that a plan's loads do not sink
-   * while its weeks pass.
+   * Returns what is known of the athlete's strength on a day. Between tests the knowledge stays as
+   * it was on the later of the plan's first day and the last test, so that a plan's loads do not
+   * sink while its weeks pass.
    */
-  Optional<StrengthModel.Estimate> maximum(Setup setup, LocalDate day) {
+  private StrengthMap strengthOn(LocalDate day) {
     LocalDate known =
         log.tests().stream()
             .map(StrengthTest::date)
             .filter(d -> !d.isAfter(day) && d.isAfter(planFrom))
             .reduce((first, second) -> second)
             .orElse(planFrom.isAfter(day) ? day : planFrom);
-    return strength.maximum(setup, known);
+    return maps.computeIfAbsent(known, date -> StrengthMap.of(log.tests(), this::postureOf, date));
   }
 
   /**
@@ -100,7 +109,8 @@ final class Prescription {
               .with("owned", owned()));
       return Optional.empty();
     }
-    Optional<StrengthModel.Estimate> estimate = maximum(setup, day);
+    StrengthMap strength = strengthOn(day);
+    Optional<StrengthMap.Estimate> estimate = strength.maximum(setup);
     List<Derivation> why = new ArrayList<>();
     estimate.ifPresent(e -> explain(e, why));
     if (estimate.isEmpty() && needsMaximum(exercise, dose)) {
@@ -114,10 +124,15 @@ final class Prescription {
                 findings.add(
                     Finding.advice("plan.load-modelled", path)
                         .with("setup", setup)
-                        .with("from", e.basis().get(0).setup())));
+                        .with("from", e.basis().get(0).test().setup())));
     Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
-    Loading loading = new Loading(setup, dose, mass, estimate.map(e -> e.low().kilograms()), path);
+    Loading loading = new Loading(setup, dose, mass, strength.curve(setup), path);
     return loading.load(exercise, order, estimate, why, findings);
+  }
+
+  private Posture postureOf(Setup setup) {
+    return postures.computeIfAbsent(
+        setup, s -> Posture.of(List.of(GripFit.of(s.grip(), athlete.left(), s.edge()))));
   }
 
   private String owned() {
@@ -133,26 +148,50 @@ final class Prescription {
             .anyMatch(l -> !(l instanceof Level.Total) && !(l instanceof Level.BodyMass));
   }
 
-  private static void explain(StrengthModel.Estimate estimate, List<Derivation> why) {
-    StrengthTest first = estimate.basis().get(0);
-    String tests =
-        estimate.basis().size() == 1 ? "" : " and " + (estimate.basis().size() - 1) + " more";
+  private static void explain(StrengthMap.Estimate estimate, List<Derivation> why) {
+    int told = 0;
+    for (StrengthMap.Weight weight : estimate.basis()) {
+      if (told == TESTS_TOLD || Math.abs(weight.share()) < LEAST_TOLD) {
+        break;
+      }
+      why.add(
+          new Derivation(
+              "test",
+              weight.share() * 100,
+              "%",
+              "what this one counts for: " + words(weight.test())));
+      told++;
+    }
+    int more = estimate.basis().size() - told;
     why.add(
         new Derivation(
             "maximum, best estimate",
-            estimate.mean().kilograms(),
+            estimate.load().best().kilograms(),
             "kg",
-            (estimate.tested() ? "tested " : "modelled from ")
-                + first.setup()
-                + " on "
-                + first.date()
-                + tests));
+            (estimate.tested() ? "held for 7 s, by " : "held for 7 s, modelled from ")
+                + (more == 0
+                    ? "the tests above"
+                    : "the tests above and " + more + " that count for less")));
+    why.add(
+        new Derivation(
+            "maximum, upper bound",
+            estimate.load().high().kilograms(),
+            "kg",
+            "80th percentile of the estimate"));
     why.add(
         new Derivation(
             "maximum, lower bound",
-            estimate.low().kilograms(),
+            estimate.load().low().kilograms(),
             "kg",
-            "20th percentile of the estimate"));
+            "20th percentile of the estimate, which levels are taken of"));
+  }
+
+  private static String words(StrengthTest test) {
+    String effort =
+        test.effort()
+            .map(e -> ": " + e.load() + " for " + Numbers.plain(e.seconds(), 1) + " s")
+            .orElse("");
+    return test.setup() + " on " + test.date() + effort;
   }
 
   /** One exercise on one day: the loads of its holds. */
@@ -161,23 +200,25 @@ final class Prescription {
     private final Setup setup;
     private final Dose dose;
     private final Load mass;
+    private final Optional<ForceTime> strength;
     private final Optional<Double> maximum;
     private final ModelPath path;
     private final Set<Double> percents = new LinkedHashSet<>();
     private boolean hard;
 
-    Loading(Setup setup, Dose dose, Load mass, Optional<Double> maximum, ModelPath path) {
+    Loading(Setup setup, Dose dose, Load mass, Optional<ForceTime> strength, ModelPath path) {
       this.setup = setup;
       this.dose = dose;
       this.mass = mass;
-      this.maximum = maximum;
+      this.strength = strength;
+      this.maximum = strength.map(curve -> low(curve, ForceTime.REFERENCE_SECONDS));
       this.path = path;
     }
 
     Optional<PlannedExercise> load(
         Exercise exercise,
         int order,
-        Optional<StrengthModel.Estimate> estimate,
+        Optional<StrengthMap.Estimate> estimate,
         List<Derivation> why,
         FindingList findings) {
       List<LoadedStep> steps = new ArrayList<>();
@@ -206,7 +247,7 @@ final class Prescription {
               percents.size() == 1
                   ? OptionalDouble.of(percents.iterator().next())
                   : OptionalDouble.empty(),
-              estimate.map(e -> new Maximum(e.low(), e.mean())),
+              estimate.map(e -> new Maximum(e.load().low(), e.load().best())),
               mass,
               hard,
               OptionalDouble.empty(),
@@ -247,16 +288,15 @@ final class Prescription {
             new Derivation("level", body.added().kilograms(), "kg", "written against body mass"));
         return Optional.of(mass.kilograms() + body.added().kilograms());
       }
-      double max = maximum.orElseThrow();
       if (level instanceof Level.OfMax share) {
         why.add(new Derivation("level", share.fraction() * 100, "% max", "written in the plan"));
-        return Optional.of(max * share.fraction());
+        return Optional.of(maximum.orElseThrow() * share.fraction());
       }
       double seconds =
           level instanceof Level.Reserve reserve
               ? hold.seconds() + reserve.time().toNanos() / 1e9
               : hold.seconds() * 10 / ((Level.Effort) level).outOfTen();
-      if (!ForceTime.serves(seconds)) {
+      if (!ForceTime.inRange(seconds)) {
         findings.add(
             Finding.error("plan.hold-range", path)
                 .with("level", level)
@@ -265,8 +305,12 @@ final class Prescription {
         return Optional.empty();
       }
       why.add(
-          new Derivation("level", seconds, "s", level + ": the load that could be held this long"));
-      return Optional.of(max * ForceTime.ofReference(seconds));
+          new Derivation(
+              "level",
+              seconds,
+              "s",
+              level + ": the load that could be held this long, by the lower bound"));
+      return strength.map(curve -> low(curve, seconds));
     }
 
     private double ramped(double written, Dose.Ramp ramp, double max, List<Derivation> why) {
@@ -343,11 +387,18 @@ final class Prescription {
           && reserve.time().toNanos() / 1e9 <= HARD_RESERVE_SECONDS) {
         return true;
       }
-      if (maximum.isEmpty()) {
+      if (strength.isEmpty() || maximum.isEmpty()) {
         return true; // nothing is known of the maximum, so the hold may well be hard
       }
-      return wanted / maximum.get() >= HARD_SHARE - TOLERANCE
-          || ForceTime.secondsAt(wanted / maximum.get()) - hold.seconds() <= HARD_RESERVE_SECONDS;
+      if (wanted / maximum.get() >= HARD_SHARE - TOLERANCE) {
+        return true;
+      }
+      ForceTime.HoldTime time = strength.get().time(Load.ofKilograms(wanted));
+      return time.reserveSeconds(hold.seconds()) <= HARD_RESERVE_SECONDS;
+    }
+
+    private static double low(ForceTime curve, double seconds) {
+      return curve.load(seconds).low().kilograms();
     }
   }
 }

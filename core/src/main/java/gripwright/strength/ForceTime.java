@@ -1,103 +1,119 @@
 package gripwright.strength;
 
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import gripwright.quantity.Load;
+import java.util.Collection;
+import java.util.Optional;
 
 /**
- * How long a share of the greatest force can be held, and the share that a time allows.
+ * The greatest load that an athlete holds in one setup by how long it is held, with intervals.
  *
- * <p>The curve is Rohmert's: endurance time in seconds {@code -90 + 126/f - 36/f^2 + 6/f^3} for a
- * share {@code f} of maximal voluntary force. Source: Rohmert W 1960, Int Z angew Physiol
- * 18:123-164, in the polynomial form tabulated by El Ahrache K et al. 2006, Int J Ind Ergon 36:1-14
- * (from memory). It serves from 2 s to 10 min; outside that range the methods throw rather than
- * extrapolate. The curve reaches 6 s at full force, so shorter holds allow no more than full force.
+ * <p>It serves times from 2 s to 10 min at most, by its form; outside its range it throws rather
+ * than extrapolate. Best estimate, low and high end never rise with time. Immutable.
  */
-public final class ForceTime {
+public sealed interface ForceTime permits FadingForce, CriticalHold {
 
-  /** The shortest hold the curve serves, in seconds. */
-  public static final double SHORTEST_SECONDS = 2;
+  /** The shortest hold any form serves, in seconds. */
+  double SHORTEST_SECONDS = 2;
 
-  /** The longest hold the curve serves, in seconds. */
-  public static final double LONGEST_SECONDS = 600;
+  /** The longest hold any form serves, in seconds. */
+  double LONGEST_SECONDS = 600;
 
   /** The time that a reference maximum is held for, in seconds. */
-  public static final double REFERENCE_SECONDS = 7;
+  double REFERENCE_SECONDS = 7;
 
-  /** The share of maximal force at and below which endurance is taken as unlimited. */
-  public static final double UNLIMITED_SHARE = 0.15;
+  /** Which published law gives the curve its shape. */
+  enum Form {
+    /** {@link EnduranceLaw#ROHMERT}; from 2 s to 10 min. What plans use. */
+    ROHMERT,
+    /** {@link EnduranceLaw#FREY_LAW_AVIN}; from 48 s to 10 min. */
+    POWER_LAW,
+    /** Critical force and the impulse above it, see {@link CriticalForce}; from 30 s to 10 min. */
+    CRITICAL_FORCE
+  }
 
-  private static final double ACCURACY = 1e-12;
+  /**
+   * Fits a curve to efforts in one setup.
+   *
+   * <p>Rohmert and power law: one effort scales the population's curve. More of them also tell how
+   * steeply this athlete fades beside the population, the exponent of the law's share; it is shrunk
+   * towards 1 by a prior of spread {@link StrengthMap#FADE_SPREAD}, which two or three efforts at
+   * times well apart outweigh. Critical force: two efforts or more at times at least {@value
+   * CriticalForce#TIMES_APART} times apart; no value of a population is published, so nothing is
+   * shrunk. Efforts at times that the form does not serve are left out.
+   *
+   * @param form the law
+   * @param efforts greatest loads by time, in any order
+   * @return the curve, or empty if the efforts do not tell it
+   */
+  static Optional<ForceTime> fit(Form form, Collection<Effort> efforts) {
+    return switch (form) {
+      case ROHMERT -> FadingForce.fit(EnduranceLaw.ROHMERT, efforts);
+      case POWER_LAW -> FadingForce.fit(EnduranceLaw.FREY_LAW_AVIN, efforts);
+      case CRITICAL_FORCE -> CriticalHold.fit(efforts).map(hold -> hold);
+    };
+  }
 
-  /** Solved once: every prescribed hold asks for it. */
-  private static final double REFERENCE_SHARE = solved(REFERENCE_SECONDS);
-
-  private ForceTime() {}
-
-  /** Tells whether a time in seconds lies in the range the curve serves. */
-  public static boolean serves(double seconds) {
+  /** Tells whether a time in seconds lies between 2 s and 10 min. */
+  static boolean inRange(double seconds) {
     return seconds >= SHORTEST_SECONDS && seconds <= LONGEST_SECONDS;
   }
 
   /**
-   * Returns the endurance time at a share of maximal voluntary force.
-   *
-   * @param share above 0 and at most 1
-   * @return seconds, 6 or more; infinite at and below {@link #UNLIMITED_SHARE}
-   * @throws IllegalArgumentException if the share is out of range
+   * Returns the greatest load held for 7 s that goes with a maximal voluntary force, by Rohmert's
+   * law: a little less than it.
    */
-  public static double enduranceSeconds(double share) {
-    if (!(share > 0 && share <= 1)) {
-      throw new IllegalArgumentException("not a share of the maximum: " + share);
-    }
-    return share <= UNLIMITED_SHARE ? Double.POSITIVE_INFINITY : rohmert(share);
+  static Load referenceOf(Load maximal) {
+    return maximal.times(EnduranceLaw.ROHMERT.share(REFERENCE_SECONDS));
   }
 
-  private static double rohmert(double share) {
-    return -90 + 126 / share - 36 / (share * share) + 6 / (share * share * share);
+  /** Returns the maximal voluntary force that goes with a greatest load held for 7 s. */
+  static Load maximalOf(Load reference) {
+    return reference.times(1 / EnduranceLaw.ROHMERT.share(REFERENCE_SECONDS));
+  }
+
+  /** Returns the law behind the curve. */
+  Form form();
+
+  /** Returns the shortest time it serves, in seconds. */
+  double shortestSeconds();
+
+  /** Returns the longest time it serves, in seconds. */
+  double longestSeconds();
+
+  /** Tells whether it serves a time. */
+  default boolean serves(double seconds) {
+    return seconds >= shortestSeconds() && seconds <= longestSeconds();
   }
 
   /**
-   * Returns the greatest share of maximal voluntary force that can be held for a time.
+   * Returns the greatest load for a time.
    *
-   * @param seconds from 2 s to 10 min
-   * @return above 0.15 and at most 1; non-increasing in time
-   * @throws IllegalArgumentException if the time is out of range
+   * @param seconds a time it serves
+   * @throws IllegalArgumentException if it does not serve the time
    */
-  public static double share(double seconds) {
-    if (!serves(seconds)) {
-      throw new IllegalArgumentException("not a time between 2 s and 10 min: " + seconds + " s");
-    }
-    return seconds == REFERENCE_SECONDS ? REFERENCE_SHARE : solved(seconds);
-  }
-
-  private static double solved(double seconds) {
-    if (seconds <= rohmert(1)) {
-      return 1;
-    }
-    UnivariateFunction difference = share -> rohmert(share) - seconds;
-    return new BracketingNthOrderBrentSolver(ACCURACY, 5)
-        .solve(200, difference, UNLIMITED_SHARE, 1);
-  }
+  LoadEstimate load(double seconds);
 
   /**
-   * Returns what a maximum held for 7 s is multiplied by for another time.
+   * Returns how long a load can be held: where each of the three curves meets it.
    *
-   * @param seconds from 2 s to 10 min
-   * @return 1 at 7 s; non-increasing in time
-   * @throws IllegalArgumentException if the time is out of range
+   * @param load total load, above 0 kg
+   * @throws IllegalArgumentException if the load is not above 0 kg
    */
-  public static double ofReference(double seconds) {
-    return share(seconds) / REFERENCE_SHARE;
-  }
+  HoldTime time(Load load);
 
   /**
-   * Returns how long a share of the 7 s maximum can be held.
+   * How long a load can be held, in seconds: 0 if the load is more than the shortest time served
+   * allows, infinite if it can be held beyond the longest.
    *
-   * @param ofReference above 0; 1 gives 7 s
-   * @return seconds; infinite for light loads; 0 where the load is above maximal force
+   * @param low by the low end of the curve
+   * @param best by the best estimate
+   * @param high by the high end
    */
-  public static double secondsAt(double ofReference) {
-    double share = ofReference * REFERENCE_SHARE;
-    return share > 1 + ACCURACY ? 0 : enduranceSeconds(Math.min(1, share));
+  record HoldTime(double low, double best, double high) {
+
+    /** Returns what is left after a hold, by the low end; negative if it falls short. */
+    public double reserveSeconds(double hold) {
+      return low - hold;
+    }
   }
 }

@@ -5,6 +5,7 @@ import gripwright.quantity.Load;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A dated test of strength.
@@ -14,6 +15,27 @@ import java.util.List;
  * @param result what was measured
  */
 public record StrengthTest(LocalDate date, Setup setup, Result result) {
+
+  /**
+   * Returns the effort that counts for the greatest load by time: of a hold to failure the time it
+   * lasted, of a series the best mean. Empty if no load was moved.
+   */
+  public Optional<Effort> effort() {
+    if (result instanceof Held held) {
+      return effort(held.hold(), held.load());
+    }
+    if (result instanceof ToFailure failure) {
+      return effort(failure.lasting(), failure.load());
+    }
+    Series series = (Series) result;
+    return effort(series.work(), series.means().stream().max(Load::compareTo).orElse(Load.ZERO));
+  }
+
+  private static Optional<Effort> effort(Duration time, Load load) {
+    return load.kilograms() > 0 && time.toNanos() > 0
+        ? Optional.of(new Effort(time.toNanos() / 1e9, load))
+        : Optional.empty();
+  }
 
   /** What a test measured. */
   public sealed interface Result {}

@@ -1,4 +1,7 @@
-/** Tests of strength, how long a load can be held, and the maximum that a test supports. */
+/**
+ * Tests of strength, how long a load can be held, what depth and posture do to it, and the map of
+ * what all tests together say of every grip.
+ */
 @NullMarked
 package gripwright.strength;
 

@@ -524,7 +524,10 @@ class PlannerTest {
             .toList();
     assertEquals(
         List.of(
+            "test",
+            "test",
             "maximum, best estimate",
+            "maximum, upper bound",
             "maximum, lower bound",
             "level",
             "advance load",
