@@ -213,7 +213,7 @@ public record FatigueRates(
   /**
    * Turns a fraction of the greatest load held for 7 s into a fraction of MVC, by this set's own
    * {@link #greatestLoad}: then the whole of the 7 s maximum can be held for just 7 s. Rohmert's
-   * curve gives a little more ({@code ForceTime.share(7)}).
+   * curve gives a little more ({@code EnduranceLaw.ROHMERT.share(7)}).
    *
    * @param ofReference load divided by the reference maximum, 0 or more
    */

@@ -9,7 +9,7 @@ import gripwright.fatigue.Drills;
 import gripwright.fatigue.FatigueRates;
 import gripwright.fatigue.Muscle;
 import gripwright.quantity.Numbers;
-import gripwright.strength.ForceTime;
+import gripwright.strength.EnduranceLaw;
 import java.io.IOException;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -178,7 +178,7 @@ class EnduranceTest {
               "| %d %% | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f |%n",
               percent,
               Endurance.freyLaw(load),
-              ForceTime.enduranceSeconds(load),
+              EnduranceLaw.ROHMERT.seconds(load),
               HAND.enduranceSeconds(load),
               new Muscle(HAND).hold(load, 3600),
               FatigueRates.GRIP_2021.enduranceSeconds(load),
@@ -211,7 +211,7 @@ class EnduranceTest {
               Locale.ROOT,
               "| %d s | %.1f %% | %.1f %% | %.1f %% |%n",
               seconds,
-              100 * ForceTime.share(seconds),
+              100 * EnduranceLaw.ROHMERT.share(seconds),
               100 * HAND.greatestLoad(seconds),
               100 * FatigueRates.FINGERS_INTENSE.greatestLoad(seconds)));
     }

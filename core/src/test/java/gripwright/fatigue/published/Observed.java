@@ -4,7 +4,7 @@ import gripwright.fatigue.Bout;
 import gripwright.fatigue.Drills;
 import gripwright.fatigue.FatigueRates;
 import gripwright.fatigue.Muscle;
-import gripwright.strength.ForceTime;
+import gripwright.strength.EnduranceLaw;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -78,7 +78,7 @@ record Observed(
         new Observed("s at 80 %", "Frey Law 2010", false, Endurance.freyLaw(0.8), sustained(0.8)),
         new Observed(
             "s at 80 %",
-            "Rohmert 1960 (from memory)", false, ForceTime.enduranceSeconds(0.8), sustained(0.8)),
+            "Rohmert 1960 (from memory)", false, EnduranceLaw.ROHMERT.seconds(0.8), sustained(0.8)),
         new Observed("s at 75 %, women", "West 1995", false, 89.9, sustained(0.75)),
         new Observed("s at 75 %, men", "West 1995", false, 66.4, sustained(0.75)),
         new Observed(
