@@ -156,10 +156,7 @@ final class Prescription {
       }
       why.add(
           new Derivation(
-              "test",
-              weight.share() * 100,
-              "%",
-              "what this one counts for: " + words(weight.test())));
+              "weight of test", Math.rint(weight.share() * 100), "%", words(weight.test())));
       told++;
     }
     int more = estimate.basis().size() - told;
@@ -168,10 +165,9 @@ final class Prescription {
             "maximum, best estimate",
             estimate.load().best().kilograms(),
             "kg",
-            (estimate.tested() ? "held for 7 s, by " : "held for 7 s, modelled from ")
-                + (more == 0
-                    ? "the tests above"
-                    : "the tests above and " + more + " that count for less")));
+            (estimate.tested() ? "held for 7 s, from " : "held for 7 s, modelled from ")
+                + (told == 1 ? "this test" : "these tests")
+                + (more == 0 ? "" : " and " + more + " of less weight")));
     why.add(
         new Derivation(
             "maximum, upper bound",
@@ -183,15 +179,15 @@ final class Prescription {
             "maximum, lower bound",
             estimate.load().low().kilograms(),
             "kg",
-            "20th percentile of the estimate, which levels are taken of"));
+            "20th percentile of the estimate"));
   }
 
   private static String words(StrengthTest test) {
     String effort =
         test.effort()
-            .map(e -> ": " + e.load() + " for " + Numbers.plain(e.seconds(), 1) + " s")
+            .map(e -> e.load() + " for " + Numbers.plain(e.seconds(), 1) + " s, ")
             .orElse("");
-    return test.setup() + " on " + test.date() + effort;
+    return effort + test.setup() + " on " + test.date();
   }
 
   /** One exercise on one day: the loads of its holds. */

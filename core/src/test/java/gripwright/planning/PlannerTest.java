@@ -524,8 +524,8 @@ class PlannerTest {
             .toList();
     assertEquals(
         List.of(
-            "test",
-            "test",
+            "weight of test",
+            "weight of test",
             "maximum, best estimate",
             "maximum, upper bound",
             "maximum, lower bound",
