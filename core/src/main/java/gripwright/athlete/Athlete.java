@@ -4,6 +4,7 @@ import gripwright.ability.Ability;
 import gripwright.finding.ModelPath;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
+import gripwright.hand.HandShape;
 import gripwright.hand.Sex;
 import gripwright.hand.Side;
 import gripwright.quantity.Length;
@@ -156,6 +157,11 @@ public record Athlete(
   /** Returns the hand of a side. */
   public Hand hand(Side side) {
     return side == Side.LEFT ? left : right;
+  }
+
+  /** Returns the shape of a side's hand; breadth that was not measured is estimated by the sex. */
+  public HandShape shape(Side side) {
+    return HandShape.of(hand(side), sex);
   }
 
   /** Returns the injuries of a finger. */

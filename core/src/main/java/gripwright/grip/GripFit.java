@@ -41,10 +41,10 @@ public final class GripFit {
   public static final double BAND_TOLERANCE = 3;
 
   /**
-   * What a finger may lack, as a share of hand length: about 0.5 mm; the library's own choice,
-   * below the error of the joint centres.
+   * What a finger may lack, as a share of hand length: about 1.4 mm, the error of the joint
+   * centres.
    */
-  public static final double REACH_TOLERANCE = 0.0025;
+  public static final double REACH_TOLERANCE = 0.0075;
 
   /** Half the width of an athlete's own band, in degrees; the library's own choice. */
   public static final double OWN_BAND = 10;
@@ -255,10 +255,16 @@ public final class GripFit {
     }
   }
 
-  /** The pose that suits the hand best leaves the finger at the end of its band, or beyond. */
+  /**
+   * The pose that suits the hand best leaves the finger at the end of its band, or beyond. A
+   * straight finger in a band that begins there lies as it falls: nothing forces it.
+   */
   private void naturalAdvice(FingerPose finger, List<FitAdvice> found) {
     Optional<Band> band = grip.band(finger.finger(), Joint.PIP);
     if (band.isEmpty() || pose.fingers().size() == 1) {
+      return;
+    }
+    if (Math.max(finger.pip().degrees(), band.get().low().degrees()) <= END_OF_BAND) {
       return;
     }
     double half = (band.get().high().degrees() - band.get().low().degrees()) / 2;

@@ -149,9 +149,9 @@ public final class StandardGrips {
           .title("open hand, four fingers")
           .family(GripFamily.OPEN)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE)
-          .band(Finger.INDEX, Joint.PIP, Band.degrees(0.0, 30.0))
-          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(20.0, 60.0))
-          .band(Finger.RING, Joint.PIP, Band.degrees(15.0, 50.0))
+          .band(Finger.INDEX, Joint.PIP, Band.degrees(0.0, 50.0))
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(45.0, 90.0))
+          .band(Finger.RING, Joint.PIP, Band.degrees(45.0, 90.0))
           .band(Finger.LITTLE, Joint.PIP, Band.degrees(0.0, 30.0))
           .caution("hang from relaxed fingers: pull no finger into a crimp on the way")
           .build();
@@ -175,7 +175,7 @@ public final class StandardGrips {
           .family(GripFamily.OPEN)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(0.0, 25.0))
-          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(25.0, 65.0))
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(25.0, 75.0))
           .band(Finger.RING, Joint.PIP, Band.degrees(0.0, 25.0))
           .caution("keep the little finger loose beside the hold, not pulled into the palm")
           .build();

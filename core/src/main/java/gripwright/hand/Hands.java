@@ -1,5 +1,6 @@
 package gripwright.hand;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -11,6 +12,15 @@ public enum Hands {
   LEFT,
   /** The right hand alone; the load is all on it. */
   RIGHT;
+
+  /** Returns the sides that hold, left first. */
+  public List<Side> sides() {
+    return switch (this) {
+      case BOTH -> List.of(Side.LEFT, Side.RIGHT);
+      case LEFT -> List.of(Side.LEFT);
+      case RIGHT -> List.of(Side.RIGHT);
+    };
+  }
 
   /** Returns the word written in a plan. */
   public String word() {

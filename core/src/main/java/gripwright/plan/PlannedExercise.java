@@ -1,13 +1,21 @@
 package gripwright.plan;
 
 import gripwright.finding.ModelPath;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
+import gripwright.hand.Side;
 import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * An exercise with its loads. Immutable.
@@ -15,6 +23,8 @@ import java.util.OptionalDouble;
  * @param order position in the session as the coach wrote it, from 1
  * @param protocol name of the protocol
  * @param setup grip, edge and hands
+ * @param fits how each hand that holds lies on the edge, by side, left first; two equal hands share
+ *     one fit
  * @param scheme sets, holds and rests after progression
  * @param steps holds with their loads and rests, in the order they happen
  * @param percentOfMax the written level after progression, in per cent, where it is one and all
@@ -31,6 +41,7 @@ public record PlannedExercise(
     int order,
     String protocol,
     Setup setup,
+    Map<Side, GripFit> fits,
     Scheme scheme,
     List<LoadedStep> steps,
     OptionalDouble percentOfMax,
@@ -73,8 +84,20 @@ public record PlannedExercise(
    */
   public record Derivation(String step, double value, String unit, String from) {}
 
-  /** Copies the lists. */
+  /**
+   * Copies the parts.
+   *
+   * @throws IllegalArgumentException unless there is a fit of this grip on this edge for each hand
+   *     that holds, and for no other
+   */
   public PlannedExercise {
+    Grip grip = setup.grip();
+    Length edge = setup.edge();
+    if (!fits.keySet().equals(Set.copyOf(setup.hands().sides()))
+        || !fits.values().stream().allMatch(f -> f.grip().equals(grip) && f.edge().equals(edge))) {
+      throw new IllegalArgumentException("not the fits of " + setup + ": " + fits);
+    }
+    fits = Collections.unmodifiableMap(new EnumMap<>(fits));
     steps = List.copyOf(steps);
     why = List.copyOf(why);
   }

@@ -7,21 +7,27 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Collects findings so that one line of a plan that fails the same way twice is one finding. */
+/**
+ * Collects findings so that one line of a plan that fails the same way twice is one finding; a line
+ * with several grips may fail once for each.
+ */
 final class FindingList {
 
-  private record Key(String code, ModelPath line) {}
+  private record Key(String code, ModelPath line, Object grip) {}
 
   private final Map<Key, Finding> findings = new LinkedHashMap<>();
 
   void add(Finding finding) {
-    Key key = new Key(finding.code(), line(finding.place()));
-    Finding first = findings.get(key);
-    if (first == null) {
-      findings.put(key, finding.alsoAt(finding.place()));
-    } else if (!first.places().contains(finding.place())) {
-      findings.put(key, first.alsoAt(finding.place()));
+    Key key =
+        new Key(
+            finding.code(), line(finding.place()), finding.arguments().getOrDefault("grip", ""));
+    List<ModelPath> places =
+        finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
+    Finding known = findings.getOrDefault(key, finding);
+    for (ModelPath place : places) {
+      known = known.places().contains(place) ? known : known.alsoAt(place);
     }
+    findings.put(key, known);
   }
 
   /** Returns the path of the line in the plan: without the week and day on which it is trained. */

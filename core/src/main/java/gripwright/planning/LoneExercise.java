@@ -83,11 +83,13 @@ final class LoneExercise {
             .build();
     ModelPath path = athlete.path().then("grip", name);
     Load mass = log.bodyMassOn(day).orElse(athlete.bodyMass());
+    Setup setup = Setup.of(grip, edge);
     PlannedExercise hold =
         new PlannedExercise(
             1,
             name,
-            Setup.of(grip, edge),
+            setup,
+            new HandFits(athlete).of(setup),
             new Scheme(List.of(new Scheme.Hold(LIGHT_HOLD, new Level.OfMax(LIGHT_SHARE)))),
             List.of(
                 new PlannedExercise.LoadedStep(

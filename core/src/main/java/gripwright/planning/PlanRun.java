@@ -37,6 +37,7 @@ final class PlanRun {
   private final Plan plan;
   private final Athlete athlete;
   private final Log log;
+  private final HandFits fits;
   private final SessionExpansion expansion;
   private final FindingList findings = new FindingList();
   private final List<DatedSession> sessions = new ArrayList<>();
@@ -56,7 +57,8 @@ final class PlanRun {
     this.log = log;
     this.hardDays = new HardDays(athlete, log);
     this.root = plan.path().then("for", athlete.name());
-    this.expansion = new SessionExpansion(plan, athlete, log, root, findings);
+    this.fits = new HandFits(athlete);
+    this.expansion = new SessionExpansion(plan, athlete, log, root, fits, findings);
   }
 
   CompiledPlan compile() {
@@ -291,21 +293,16 @@ final class PlanRun {
       Plan.Retest retest = plan.retests().get(n - 1);
       ModelPath place = root.then("retest", n).then("week", week.number());
       if (week.number() % retest.everyWeeks() == 0) {
-        retest.setups().stream()
-            .filter(s -> !athlete.equipment().has(s.edge()))
-            .findFirst()
-            .ifPresent(
-                s ->
-                    findings.add(
-                        Finding.error("plan.edge-missing", place)
-                            .with("edge", s.edge())
-                            .with("owned", String.join(", ", edges()))));
+        noteSetups(retest, place);
         new RetestDay(retest, minutes(retest))
             .find(week.first(), athlete, hardDays.near(week.first(), sessions, retests), kept)
             .ifPresentOrElse(
                 found -> {
                   found.displaced().ifPresent(kept::remove);
                   retests.add(dated(block, week, retest, place, found));
+                  retest.setups().stream() // tests are hard
+                      .flatMap(s -> fits.notForced(s, place).stream())
+                      .forEach(findings::add);
                   found.displaced().ifPresent(s -> noteDisplaced(place, week, s));
                 },
                 () ->
@@ -313,6 +310,23 @@ final class PlanRun {
                         Finding.warning("plan.retest-no-day", place).with("week", week.number())));
       }
     }
+  }
+
+  /** A test needs an edge that is there and a hand that takes the grip. */
+  private void noteSetups(Plan.Retest retest, ModelPath place) {
+    retest.setups().stream()
+        .filter(s -> !athlete.equipment().has(s.edge()))
+        .findFirst()
+        .ifPresent(
+            s ->
+                findings.add(
+                    Finding.error("plan.edge-missing", place)
+                        .with("edge", s.edge())
+                        .with("owned", String.join(", ", edges()))));
+    retest.setups().stream()
+        .filter(s -> athlete.equipment().has(s.edge()))
+        .flatMap(s -> fits.outOfReach(s, place).stream())
+        .forEach(findings::add);
   }
 
   private List<String> edges() {

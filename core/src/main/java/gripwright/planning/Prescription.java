@@ -4,7 +4,6 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
-import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Exercise;
@@ -54,11 +53,13 @@ final class Prescription {
   private final LocalDate planFrom;
   private final Map<LocalDate, StrengthMap> maps = new HashMap<>();
   private final Map<Setup, Posture> postures = new HashMap<>();
+  private final HandFits fits;
 
-  Prescription(Athlete athlete, Log log, LocalDate planFrom) {
+  Prescription(Athlete athlete, Log log, LocalDate planFrom, HandFits fits) {
     this.athlete = athlete;
     this.log = log;
     this.planFrom = planFrom;
+    this.fits = fits;
   }
 
   /** Returns the body mass that loads on a day are reckoned with. */
@@ -109,6 +110,11 @@ final class Prescription {
               .with("owned", owned()));
       return Optional.empty();
     }
+    Optional<Finding> outOfReach = fits.outOfReach(setup, path);
+    if (outOfReach.isPresent()) {
+      findings.add(outOfReach.get());
+      return Optional.empty();
+    }
     StrengthMap strength = strengthOn(day);
     Optional<StrengthMap.Estimate> estimate = strength.maximum(setup);
     List<Derivation> why = new ArrayList<>();
@@ -127,12 +133,16 @@ final class Prescription {
                         .with("from", e.basis().get(0).test().setup())));
     Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
     Loading loading = new Loading(setup, dose, mass, strength.curve(setup), path);
-    return loading.load(exercise, order, estimate, why, findings);
+    Optional<PlannedExercise> loaded = loading.load(exercise, order, estimate, why, findings);
+    loaded
+        .filter(PlannedExercise::hard)
+        .flatMap(hard -> fits.notForced(setup, path))
+        .ifPresent(findings::add);
+    return loaded;
   }
 
   private Posture postureOf(Setup setup) {
-    return postures.computeIfAbsent(
-        setup, s -> Posture.of(List.of(GripFit.of(s.grip(), athlete.left(), s.edge()))));
+    return postures.computeIfAbsent(setup, s -> Posture.of(fits.of(s).values()));
   }
 
   private String owned() {
@@ -238,6 +248,7 @@ final class Prescription {
               order,
               exercise.protocol().name(),
               setup,
+              fits.of(setup),
               dose.scheme(),
               steps,
               percents.size() == 1

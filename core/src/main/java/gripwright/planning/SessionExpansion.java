@@ -5,6 +5,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
+import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.DatedSession;
@@ -27,16 +28,19 @@ final class SessionExpansion {
   private final Plan plan;
   private final Athlete athlete;
   private final ModelPath root;
+  private final HandFits fits;
   private final FindingList findings;
   private final Prescription prescription;
   private final Choice choice;
 
-  SessionExpansion(Plan plan, Athlete athlete, Log log, ModelPath root, FindingList findings) {
+  SessionExpansion(
+      Plan plan, Athlete athlete, Log log, ModelPath root, HandFits fits, FindingList findings) {
     this.plan = plan;
     this.athlete = athlete;
     this.root = root;
+    this.fits = fits;
     this.findings = findings;
-    this.prescription = new Prescription(athlete, log, plan.from());
+    this.prescription = new Prescription(athlete, log, plan.from(), fits);
     this.choice = new Choice(plan, athlete, log);
   }
 
@@ -211,12 +215,7 @@ final class SessionExpansion {
                     0,
                     path));
     if (parts.isEmpty()) {
-      into.add(
-          Finding.error("plan.choose-none", path)
-              .with("session", session.name())
-              .with(
-                  "grips",
-                  String.join(", ", Choice.grips(exercise).stream().map(Grip::name).toList())));
+      into.add(noneOpen(exercise, progression, state, path).with("session", session.name()));
       return List.of();
     }
     List<PlannedExercise> chosen = new ArrayList<>();
@@ -232,6 +231,24 @@ final class SessionExpansion {
       }
     }
     return chosen;
+  }
+
+  /** Tells that a line leaves no choice, and where the hand alone is why. */
+  private Finding noneOpen(
+      Exercise exercise, Progression progression, Progression.Week state, ModelPath path) {
+    List<Grip> grips = Choice.grips(exercise);
+    Finding none =
+        Finding.error("plan.choose-none", path)
+            .with("grips", grips.stream().map(Grip::name).toList());
+    List<Setup> beyond =
+        grips.stream()
+            .map(g -> exercise.setup(g).withEdge(progression.dose(exercise, g, state).edge()))
+            .filter(setup -> !fits.takes(setup))
+            .toList();
+    return beyond.isEmpty()
+        ? none
+        : none.with("out-of-reach", beyond.stream().map(s -> s.grip().name()).toList())
+            .with("edge", beyond.get(0).edge());
   }
 
   private static Dose shared(Dose dose, int sets, Choice.Part part) {

@@ -274,7 +274,10 @@ class GripSurveyTest {
 
   @Test
   void whatTheReaderHasToKnowFollowsTheRows() {
-    assertEquals(List.of(Reservation.values()), survey(Skarvdal.ylva()).reservations());
+    Hand stub =
+        Hand.ofLength(Length.ofMillimetres(180))
+            .withBone(Finger.LITTLE, Segment.PROXIMAL, Length.ofMillimetres(10));
+    assertEquals(List.of(Reservation.values()), survey(Skarvdal.ylva().hand(stub)).reservations());
     assertEquals(
         List.of(Reservation.ESTIMATE, Reservation.BREAKING_LOAD),
         GripSurvey.of(

@@ -2,8 +2,15 @@ package gripwright.planning;
 
 import gripwright.athlete.Athlete;
 import gripwright.grip.Grip;
+import gripwright.grip.PractisedGrips;
 import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Hand;
+import gripwright.hand.HandShape;
 import gripwright.hand.Hands;
+import gripwright.hand.Segment;
+import gripwright.hand.Sex;
+import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
@@ -28,7 +35,6 @@ import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
-import net.jqwik.api.arbitraries.IntegerArbitrary;
 import net.jqwik.api.providers.ArbitraryProvider;
 import net.jqwik.api.providers.TypeUsage;
 
@@ -95,6 +101,16 @@ public final class Seasons implements ArbitraryProvider {
       return new Season(athlete, stronger, plan);
     }
 
+    /** Returns the season of an athlete whose left hand is this one's right, and the other way. */
+    Season mirrored() {
+      Athlete.Builder mirror =
+          copy(athlete, athlete.born())
+              .hand(Side.LEFT, athlete.right())
+              .hand(Side.RIGHT, athlete.left());
+      athlete.away().forEach(mirror::away);
+      return new Season(mirror.build(), log, plan);
+    }
+
     private static Athlete.Builder copy(Athlete athlete, LocalDate born) {
       Athlete.Builder copy =
           Athlete.named(athlete.name())
@@ -102,7 +118,9 @@ public final class Seasons implements ArbitraryProvider {
               .bodyMass(athlete.bodyMass())
               .trained(athlete.trained())
               .ability(athlete.ability())
-              .hand(athlete.left());
+              .hand(athlete.left())
+              .hand(Side.RIGHT, athlete.right());
+      athlete.sex().ifPresent(copy::sex);
       athlete.available().forEach(copy::available);
       athlete.climbing().forEach(copy::climbing);
       athlete.equipment().edges().forEach(copy::edge);
@@ -153,26 +171,25 @@ public final class Seasons implements ArbitraryProvider {
                         from.plusDays(start), from.plusDays(start + days), Optional.empty()))
             .list()
             .ofMaxSize(2);
-    IntegerArbitrary mass = Arbitraries.integers().between(35, 110);
     Arbitrary<Double> step = Arbitraries.of(0.5, 1.0, 1.25, 2.5, 5.0, 0.45359237);
     Arbitrary<Integer> limit = Arbitraries.of(0, 20, 40, 60, 60, 100);
-    return Combinators.combine(available, climbing, away, mass, step, step, limit, limit)
+    return Combinators.combine(available, climbing, away, bodies(), step, step, limit, limit)
         .as(
-            (days, hard, absences, kg, add, assist, most, least) -> {
-              Athlete.Builder athlete = Skarvdal.ylva().bodyMass(Load.ofKilograms(kg + 0.5));
-              Athlete.Builder fresh = Season.copy(athlete.build(), athlete.build().born());
+            (days, hard, absences, body, add, assist, most, least) -> {
               Athlete.Builder built =
                   Athlete.named("ylva")
                       .born(LocalDate.of(1990, 2, 28))
-                      .bodyMass(Load.ofKilograms(kg + 0.5))
+                      .bodyMass(Load.ofKilograms(body.kilograms() + 0.5))
                       .trained(80)
-                      .ability(fresh.build().ability())
-                      .hand(fresh.build().left())
+                      .ability(Skarvdal.ylva().build().ability())
+                      .hand(body.left())
+                      .hand(Side.RIGHT, body.right())
                       .edge(Length.ofMillimetres(20))
                       .edge(Length.ofMillimetres(18))
                       .edge(Length.ofMillimetres(16))
                       .added(Load.ofKilograms(add), Load.ofKilograms(most))
                       .assist(Load.ofKilograms(assist), Load.ofKilograms(least));
+              body.sex().ifPresent(built::sex);
               days.forEach((d, minutes) -> built.available(d, Duration.ofMinutes(minutes)));
               hard.forEach(
                   d ->
@@ -180,6 +197,29 @@ public final class Seasons implements ArbitraryProvider {
                           new Athlete.ClimbingDay(d, true, "hard", Duration.ofHours(2))));
               absences.forEach(built::away);
               return built.build();
+            });
+  }
+
+  /** Of an athlete: mass, sex and hands, which are alike more often than not. */
+  private record Body(int kilograms, Optional<Sex> sex, Hand left, Hand right) {}
+
+  private static Arbitrary<Body> bodies() {
+    Arbitrary<Hand> hand =
+        Arbitraries.integers()
+            .between(160, 212)
+            .map(length -> Hand.ofLength(Length.ofMillimetres(length)));
+    Arbitrary<Optional<Sex>> sex = Arbitraries.of(Sex.class).optional();
+    Arbitrary<Double> shorter = Arbitraries.of(0.0, 0.0, 0.0, 2.0, 5.0);
+    Arbitrary<Finger> finger = Arbitraries.of(Finger.class);
+    return Combinators.combine(Arbitraries.integers().between(35, 110), sex, hand, finger, shorter)
+        .as(
+            (kilograms, which, left, unlike, by) -> {
+              double bone = HandShape.of(left).bone(unlike, Segment.PROXIMAL).millimetres() - by;
+              Hand right =
+                  by == 0
+                      ? left
+                      : left.withBone(unlike, Segment.PROXIMAL, Length.ofMillimetres(bone));
+              return new Body(kilograms, which, left, right);
             });
   }
 
@@ -253,16 +293,32 @@ public final class Seasons implements ArbitraryProvider {
                 .between(-20, 20)
                 .map(k -> new Level.BodyMass(Load.ofKilograms(k))));
     Arbitrary<Protocol> protocol = Arbitraries.of(Skarvdal.HOLDS, Skarvdal.SERIES);
-    Arbitrary<Grip> grip = Arbitraries.of(Skarvdal.HALF_CRIMP, Skarvdal.DRAG, Skarvdal.FRONT_THREE);
-    return Combinators.combine(protocol, grip, level, Arbitraries.integers().between(1, 6))
+    Arbitrary<Grip> grip =
+        Arbitraries.frequencyOf(
+            net.jqwik.api.Tuple.of(
+                20, Arbitraries.of(Skarvdal.HALF_CRIMP, Skarvdal.DRAG, Skarvdal.FRONT_THREE)),
+            net.jqwik.api.Tuple.of(2, Arbitraries.just(PractisedGrips.BACK_THREE_MIDDLE_OPEN)),
+            net.jqwik.api.Tuple.of(1, Arbitraries.just(PractisedGrips.STRAIGHT_FOUR)));
+    Arbitrary<Hands> hands =
+        Arbitraries.frequency(
+            net.jqwik.api.Tuple.of(12, Hands.BOTH),
+            net.jqwik.api.Tuple.of(1, Hands.LEFT),
+            net.jqwik.api.Tuple.of(1, Hands.RIGHT));
+    // One hand has no test of its own, so its load is written in kilograms.
+    return Combinators.combine(protocol, grip, level, Arbitraries.integers().between(1, 6), hands)
         .as(
-            (p, g, l, sets) ->
+            (p, g, l, sets, h) ->
                 new Exercise(
                     p,
-                    Map.of("level", new Argument.AtLevel(l), "sets", new Argument.Count(sets)),
+                    Map.of(
+                        "level",
+                        new Argument.AtLevel(
+                            h == Hands.BOTH ? l : new Level.Total(Load.ofKilograms(60))),
+                        "sets",
+                        new Argument.Count(sets)),
                     new Exercise.On(g),
                     Skarvdal.EDGE,
-                    Hands.BOTH,
+                    h,
                     false,
                     Optional.empty()));
   }

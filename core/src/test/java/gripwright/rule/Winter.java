@@ -8,6 +8,7 @@ import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
+import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
@@ -38,6 +39,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * A compiled plan put together by hand: Tove of the Skarvdal club, two blocks of four weeks from a
@@ -56,13 +58,15 @@ final class Winter {
   static final Grip BACK_TWO = grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
   static final Grip MIDDLE_ONE = grip("middle-one", GripFamily.SINGLE, Finger.MIDDLE);
 
+  private static final Hand HAND = Hand.ofLength(Length.ofMillimetres(180));
+
   private final Athlete.Builder athlete =
       Athlete.named("tove")
           .born(LocalDate.of(1995, 5, 17))
           .bodyMass(Load.ofKilograms(60))
           .trained(80)
           .ability(Ability.of(GradeScale.IRCRA, "26"))
-          .hand(Hand.ofLength(Length.ofMillimetres(180)))
+          .hand(HAND)
           .available(DayOfWeek.MONDAY, Duration.ofMinutes(90))
           .edge(Length.ofMillimetres(20));
 
@@ -126,10 +130,13 @@ final class Winter {
       }
       Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(10), new Level.OfMax(percent / 100));
       Load maximum = Load.ofKilograms(100);
+      Setup setup = new Setup(grip, Length.ofMillimetres(edge), hands, false);
+      GripFit fit = GripFit.of(grip, HAND, setup.edge());
       return new PlannedExercise(
           order,
           "single-holds",
-          new Setup(grip, Length.ofMillimetres(edge), hands, false),
+          setup,
+          hands.sides().stream().collect(Collectors.toMap(side -> side, side -> fit)),
           new Scheme(List.of(new Scheme.Repeat(sets, Duration.ofMinutes(3), List.of(hold)))),
           steps,
           OptionalDouble.of(percent),

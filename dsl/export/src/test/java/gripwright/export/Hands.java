@@ -1,7 +1,10 @@
 package gripwright.export;
 
 import gripwright.athlete.Athlete;
+import gripwright.grip.Band;
+import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
+import gripwright.grip.GripFamily;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
@@ -15,6 +18,7 @@ import gripwright.quantity.Load;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Grips on hands, for the tests of their documents. */
@@ -34,9 +38,22 @@ public final class Hands {
         DAY);
   }
 
-  /** The catalogue on two hands that are alike. */
+  /** Four straight fingers: no hand lies like that. */
+  private static final Grip STRAIGHT_FOUR =
+      Grip.named("straight-four")
+          .family(GripFamily.OPEN)
+          .fingers(FingerSet.FOUR)
+          .band(Finger.INDEX, Joint.PIP, Band.degrees(0, 20))
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(0, 20))
+          .band(Finger.RING, Joint.PIP, Band.degrees(0, 20))
+          .band(Finger.LITTLE, Joint.PIP, Band.degrees(0, 20))
+          .build();
+
+  /** Most of the catalogue, and a grip out of reach, on two hands that are alike. */
   public static GripSurvey alike() {
-    return survey(Season.SUNNIVA, StandardGrips.all());
+    List<Grip> grips = new ArrayList<>(StandardGrips.all());
+    grips.set(grips.indexOf(StandardGrips.RING_SINGLE), STRAIGHT_FOUR);
+    return survey(Season.SUNNIVA, grips);
   }
 
   /** A left index finger that bends no further than 40 deg, and 18 months of training. */

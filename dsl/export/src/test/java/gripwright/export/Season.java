@@ -9,11 +9,14 @@ import gripwright.finding.ReportedFinding;
 import gripwright.grip.Band;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
+import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.Hands;
 import gripwright.hand.Joint;
+import gripwright.hand.Segment;
+import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
@@ -34,7 +37,9 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -59,7 +64,7 @@ public final class Season {
           .band(Finger.MIDDLE, Joint.PIP, Band.degrees(40.25, 70))
           .build();
 
-  public static final Athlete SUNNIVA =
+  private static final Athlete.Builder HERSELF =
       Athlete.named("sunniva")
           .title("Sunniva of Skarvdal")
           .born(LocalDate.of(1996, 5, 4))
@@ -79,7 +84,16 @@ public final class Season {
           .edge(Length.ofMillimetres(20))
           .edge(Length.ofMillimetres(15))
           .added(Load.ofKilograms(1.25), Load.ofKilograms(40))
-          .assist(Load.ofKilograms(2), Load.ofKilograms(30))
+          .assist(Load.ofKilograms(2), Load.ofKilograms(30));
+
+  public static final Athlete SUNNIVA = HERSELF.build();
+
+  /** Her left ring finger is shorter than the right one. */
+  public static final Athlete UNLIKE =
+      HERSELF
+          .hand(
+              Side.LEFT,
+              SUNNIVA.left().withBone(Finger.RING, Segment.PROXIMAL, Length.ofMillimetres(40)))
           .build();
 
   public static final Plan THAW =
@@ -177,6 +191,7 @@ public final class Season {
         order,
         protocol,
         setup,
+        fits(SUNNIVA, setup),
         scheme,
         steps,
         percent,
@@ -189,6 +204,14 @@ public final class Season {
         Optional.empty(),
         List.of(new Derivation("total", total, "kg", "rounded down to what can be built")),
         path.then("exercise", order));
+  }
+
+  private static Map<Side, GripFit> fits(Athlete athlete, Setup setup) {
+    Map<Side, GripFit> fits = new EnumMap<>(Side.class);
+    for (Side side : setup.hands().sides()) {
+      fits.put(side, GripFit.of(setup.grip(), athlete.shape(side), setup.edge()));
+    }
+    return fits;
   }
 
   private static DatedSession session(int week, LocalDate date, boolean eased) {
@@ -263,6 +286,54 @@ public final class Season {
         List.of(retest),
         List.of(day(1, 7), day(2, 7)),
         findings());
+  }
+
+  /** The same for an athlete whose hands are not alike. */
+  public static CompiledPlan unlike() {
+    CompiledPlan thaw = thaw();
+    return new CompiledPlan(
+        thaw.plan(),
+        UNLIKE,
+        thaw.log(),
+        thaw.sessions().stream().map(Season::unlike).toList(),
+        thaw.weeks(),
+        thaw.retests(),
+        thaw.climbing(),
+        thaw.findings());
+  }
+
+  private static DatedSession unlike(DatedSession session) {
+    return new DatedSession(
+        session.date(),
+        session.week(),
+        session.block(),
+        session.blockWeek(),
+        session.name(),
+        session.minutes(),
+        session.hard(),
+        session.eased(),
+        session.bodyMass(),
+        session.placedBecause(),
+        session.exercises().stream().map(Season::unlike).toList(),
+        session.path());
+  }
+
+  private static PlannedExercise unlike(PlannedExercise exercise) {
+    return new PlannedExercise(
+        exercise.order(),
+        exercise.protocol(),
+        exercise.setup(),
+        fits(UNLIKE, exercise.setup()),
+        exercise.scheme(),
+        exercise.steps(),
+        exercise.percentOfMax(),
+        exercise.maximum(),
+        exercise.bodyMass(),
+        exercise.hard(),
+        exercise.endReserve(),
+        exercise.rehabilitation(),
+        exercise.why(),
+        exercise.path());
   }
 
   private static List<Finding> findings() {

@@ -37,12 +37,12 @@ final class ClubText {
   static final String GRIPS =
       """
       # Angles are flexion: 0 deg is a straight joint, 90 deg a right angle.
-      grip club-open-four "four fingers, ring and little almost straight" {
+      grip club-open-four "four fingers, index and little as open as they go" {
         fingers  index, middle, ring, little
         family   open
-        index    pip 75 deg within 15 deg, mcp 10 deg to 40 deg
-        middle   pip 75 deg within 15 deg
-        ring     pip 10 deg to 40 deg
+        index    pip 40 deg within 20 deg, mcp 60 deg to 120 deg
+        middle   pip 80 deg within 20 deg
+        ring     pip 55 deg to 100 deg
         little   pip 0 deg to 30 deg
         caution  "slides out rather than holding on: let it"
       }

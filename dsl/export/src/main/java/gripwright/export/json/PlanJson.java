@@ -1,9 +1,8 @@
 package gripwright.export.json;
 
-import gripwright.grip.Band;
 import gripwright.grip.Setup;
-import gripwright.hand.Finger;
-import gripwright.hand.Joint;
+import gripwright.hand.FingerPose;
+import gripwright.hand.Side;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
@@ -14,6 +13,8 @@ import gripwright.plan.PlannedExercise.LoadedStep;
 import gripwright.plan.PlannedExercise.Maximum;
 import gripwright.quantity.Load;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -67,10 +68,7 @@ final class PlanJson {
     json.field("order", exercise.order());
     json.field("protocol", exercise.protocol());
     setup(json, exercise.setup());
-    json.list(
-        "fingers",
-        exercise.setup().grip().fingers().fingers(),
-        f -> json.line(() -> finger(json, exercise, f)));
+    json.list("fingers", angles(exercise), angle -> json.line(() -> angle(json, angle)));
     json.field("sets", exercise.scheme().sets());
     json.field("repsPerSet", exercise.scheme().repetitionsPerSet());
     json.field(
@@ -102,13 +100,34 @@ final class PlanJson {
     json.field("lifting", setup.lifting());
   }
 
-  private static void finger(JsonText json, PlannedExercise exercise, Finger finger) {
-    json.field("finger", finger.word());
-    Optional<Band> band = exercise.setup().grip().band(finger, Joint.PIP);
-    json.field(
-        "pipFlexionDeg",
-        band.map(b -> OptionalDouble.of(b.centre().degrees())).orElse(OptionalDouble.empty()),
-        DEGREES);
+  /**
+   * How far the middle joint of a finger is bent.
+   *
+   * @param side which hand, where the two differ
+   */
+  private record FingerAngle(Optional<Side> side, FingerPose pose) {}
+
+  /** Returns the angles of the hand that holds, or of both where fingers differ, left first. */
+  private static List<FingerAngle> angles(PlannedExercise exercise) {
+    boolean differ =
+        exercise.fits().values().stream().map(fit -> fit.pose().fingers()).distinct().count() > 1;
+    List<FingerAngle> angles = new ArrayList<>();
+    exercise
+        .fits()
+        .forEach(
+            (side, fit) -> {
+              if (differ || angles.isEmpty()) {
+                Optional<Side> named = differ ? Optional.of(side) : Optional.empty();
+                fit.pose().fingers().forEach(f -> angles.add(new FingerAngle(named, f)));
+              }
+            });
+    return angles;
+  }
+
+  private static void angle(JsonText json, FingerAngle angle) {
+    json.field("finger", angle.pose().finger().word());
+    json.field("pipFlexionDeg", angle.pose().pip().degrees(), DEGREES);
+    angle.side().ifPresent(side -> json.field("side", side.word()));
   }
 
   private static void step(JsonText json, LoadedStep step) {

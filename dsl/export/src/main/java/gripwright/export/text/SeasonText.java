@@ -25,9 +25,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * A season as a coach reads it: who it is for and what it works towards, then each week on a screen
- * of its own with its days in order, the loads of every exercise, what there is to say about the
- * week and what it adds up to, and the cautions at the foot.
+ * A season as a coach reads it: who it is for and what it works towards, how the athlete's fingers
+ * lie in its grips, then each week on a screen of its own with its days in order, the loads of
+ * every exercise, what there is to say about the week and what it adds up to, and the cautions at
+ * the foot.
  *
  * <p>Plain characters only, at most 80 columns where names are of ordinary length, the same in
  * every locale. Stateless and thread-safe.
@@ -92,6 +93,11 @@ public final class SeasonText {
     plan.towards().ifPresent(goal -> page.wrapped("", goal(goal)));
     page.gap();
     page.wrapped("", LEGEND);
+    HandTable hand = new HandTable(compiled);
+    if (!hand.isEmpty()) {
+      page.gap();
+      hand.add(page);
+    }
     if (notes.hasWhole()) {
       page.gap();
       notes.addWhole(page);

@@ -17,7 +17,11 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
+import gripwright.grip.GripFit;
+import gripwright.hand.FingerPose;
 import gripwright.plan.CompiledPlan;
+import gripwright.quantity.Length;
+import gripwright.quantity.Numbers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -209,14 +213,40 @@ final class JsonDocumentsTest {
     assertEquals("84.5", exercise.get("percentOfMax").asText());
     // 81.25 kg for 5 x 10 s: 4062.5 kg s of 9.80665 N each, 39839.5 N s by hand
     assertEquals("39839.5", exercise.get("impulseNs").asText());
-    assertTrue(exercise.get("fingers").get(3).get("pipFlexionDeg").isNull());
-    assertEquals("90", exercise.get("fingers").get(0).get("pipFlexionDeg").asText());
-    JsonNode drag = MAPPER.readTree(thaw()).at("/sessions/0/exercises/1/fingers/1");
-    assertEquals("55.1", drag.get("pipFlexionDeg").asText());
     JsonNode lift = MAPPER.readTree(thaw()).at("/sessions/1/exercises/1");
     assertEquals("2.5", lift.get("holdSeconds").asText());
     assertEquals("left", lift.get("hands").asText());
     assertTrue(lift.get("percentOfMax").isNull() && lift.get("maxUsedKg").isNull());
+  }
+
+  @Test
+  void theFingersHaveTheAthletesOwnAngles() throws IOException {
+    GripFit fit = GripFit.of(Season.HALF, Season.SUNNIVA.left(), Length.ofMillimetres(20));
+    JsonNode fingers = MAPPER.readTree(thaw()).at("/sessions/0/exercises/0/fingers");
+    assertEquals(4, fingers.size());
+    for (int i = 0; i < 4; i++) {
+      FingerPose pose = fit.pose().fingers().get(i);
+      assertEquals(pose.finger().word(), fingers.get(i).get("finger").asText());
+      String written = fingers.get(i).get("pipFlexionDeg").asText();
+      assertEquals(Numbers.plain(pose.pip().degrees(), 1), written);
+      assertFalse(fingers.get(i).has("side"), "two hands alike");
+    }
+    assertEquals(4, MAPPER.readTree(thaw()).at("/sessions/1/exercises/1/fingers").size());
+  }
+
+  @Test
+  void handsThatDifferAreToldApart() throws IOException {
+    String json =
+        JsonDocuments.compiled(List.of(new PlanDocument(Season.unlike(), List.of())), List.of());
+    assertValid("compile", json);
+    JsonNode both = MAPPER.readTree(json).at("/sessions/0/exercises/0/fingers");
+    assertEquals(8, both.size());
+    assertEquals("left", both.get(0).get("side").asText());
+    assertEquals("index", both.get(4).get("finger").asText());
+    assertEquals("right", both.get(4).get("side").asText());
+    JsonNode left = MAPPER.readTree(json).at("/sessions/1/exercises/1/fingers");
+    assertEquals(4, left.size(), "one hand holds");
+    assertFalse(left.get(0).has("side"), "hands says which");
   }
 
   @Test

@@ -74,7 +74,8 @@ final class GripTextTest {
                 "half-crimp left, front-three left: index moves from 0 to 40 deg, the grip asks 75 to 105"),
         flat(Hands.different()));
     assertTrue(flat(Hands.different()).contains("joint ranges of index measured"));
-    assertTrue(flat(Hands.alike()).contains("open-four: index too short by"), flat(Hands.alike()));
+    assertTrue(
+        flat(Hands.alike()).contains("straight-four: index too short by"), flat(Hands.alike()));
   }
 
   @Test

@@ -2,14 +2,19 @@ package gripwright.export.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.export.Season;
+import gripwright.grip.GripFit;
+import gripwright.hand.FingerPose;
 import gripwright.plan.Caution;
 import gripwright.plan.CompiledPlan;
+import gripwright.quantity.Length;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.regex.Pattern;
@@ -40,6 +45,30 @@ final class SeasonTextTest {
   @Test
   void aPlanInWhichNothingIsDone() throws IOException {
     assertGolden("pause.txt", text(Season.empty()));
+  }
+
+  /** Angles as computed, to a whole degree; a row for each hand only where they differ. */
+  @Test
+  void theHandStandsBeforeTheWeeks() {
+    String alike = text(Season.thaw());
+    GripFit fit = GripFit.of(Season.HALF, Season.SUNNIVA.left(), Length.ofMillimetres(20));
+    StringBuilder row = new StringBuilder("  half-crimp        20 mm");
+    for (FingerPose finger : fit.pose().fingers()) {
+      String angle = Long.toString(Math.round(finger.pip().degrees()));
+      row.append("  ").append(finger.finger().word()).append(Page.padLeft(angle, 4));
+    }
+    assertEquals(1, alike.lines().filter(line -> line.equals(row.toString())).count(), alike);
+    assertTrue(alike.indexOf("HAND: ") < alike.indexOf("WEEK 1"), alike);
+    assertTrue(alike.replaceAll("\\s+", " ").contains("an estimate from measures"), alike);
+    assertFalse(text(Season.empty()).contains("HAND"), "no grip, no hand");
+    List<String> unlike =
+        text(Season.unlike()).lines().filter(line -> line.contains("  index ")).toList();
+    assertEquals(6, unlike.size(), unlike.toString());
+    assertTrue(unlike.get(0).startsWith("  half-crimp        20 mm left  "), unlike.get(0));
+    assertTrue(unlike.get(1).startsWith("  half-crimp        20 mm right "), unlike.get(1));
+    assertNotEquals(
+        unlike.get(0).substring(unlike.get(0).indexOf("ring")),
+        unlike.get(1).substring(unlike.get(1).indexOf("ring")));
   }
 
   @Test

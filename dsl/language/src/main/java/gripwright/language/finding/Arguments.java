@@ -1,8 +1,14 @@
 package gripwright.language.finding;
 
+import gripwright.grip.FitAdvice;
+import gripwright.grip.FitMiss;
+import gripwright.hand.Hands;
+import gripwright.hand.Joint;
 import gripwright.quantity.Numbers;
 import java.time.Duration;
 import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -28,7 +34,64 @@ final class Arguments {
     if (value instanceof Optional<?> maybe) {
       return maybe.map(Arguments::print).orElse("none");
     }
+    if (value instanceof FitMiss miss) {
+      return print(miss);
+    }
+    if (value instanceof FitAdvice advice) {
+      return print(advice);
+    }
+    if (value instanceof Hands hands) {
+      return hands == Hands.BOTH ? "either hand" : "the " + hands.word() + " hand";
+    }
     return String.valueOf(value);
+  }
+
+  private static String print(FitMiss miss) {
+    if (miss instanceof FitMiss.TooShort tooShort) {
+      return Wording.part(
+          "fit.too-short", Map.of("finger", tooShort.finger(), "by", tooShort.by()));
+    }
+    if (miss instanceof FitMiss.BeyondLimit stiff) {
+      return Wording.part(
+          "fit.beyond-limit",
+          Map.of(
+              "finger",
+              stiff.finger(),
+              "joint",
+              joint(stiff.joint()),
+              "least",
+              stiff.limit().low(),
+              "greatest",
+              stiff.limit().high(),
+              "asked",
+              stiff.asked()));
+    }
+    FitMiss.OutOfBand off = (FitMiss.OutOfBand) miss;
+    return Wording.part(
+        "fit.out-of-band",
+        Map.of("finger", off.finger(), "nearest", off.nearest(), "asked", off.asked()));
+  }
+
+  private static String print(FitAdvice advice) {
+    String reason = advice.reason().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Wording.part(
+        "fit." + reason,
+        Map.of(
+            "finger",
+            advice.finger(),
+            "joint",
+            joint(advice.joint()),
+            "degrees",
+            advice.degrees()));
+  }
+
+  /** Names a joint as coaches do. */
+  private static String joint(Joint joint) {
+    return switch (joint) {
+      case MCP -> "knuckle";
+      case PIP -> "middle";
+      case DIP -> "end";
+    };
   }
 
   private static String print(double value) {

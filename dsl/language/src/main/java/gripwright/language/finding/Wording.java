@@ -6,6 +6,7 @@ import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.regex.Matcher;
@@ -24,9 +25,10 @@ import java.util.regex.Pattern;
  * name.unknown.label = no {kind} of this name here or in the catalogue
  * </pre>
  *
- * <p>A word in braces is replaced by the finding's argument of that name. A hint or label that ends
- * in the name of an argument is used where the finding has that argument. The sentence of a broken
- * rule is the rule's own message. Immutable and thread-safe; the same in every locale.
+ * <p>A word in braces is replaced by the finding's argument of that name. A hint, label or {@code
+ * message} that ends in the name of an argument is used where the finding has that argument. How a
+ * finger lies in a grip has words of its own. The sentence of a broken rule is the rule's own
+ * message. Immutable and thread-safe; the same in every locale.
  */
 public final class Wording {
 
@@ -80,7 +82,9 @@ public final class Wording {
     }
     Optional<String> template = WordingFiles.find(finding.code());
     assert template.isPresent() : "no wording for " + finding.code();
-    return template.map(t -> fill(t, finding)).orElse(finding.code());
+    return variant(finding, ".message")
+        .or(() -> template.map(t -> fill(t, finding)))
+        .orElse(finding.code());
   }
 
   /**
@@ -140,6 +144,11 @@ public final class Wording {
     return WordingFiles.variants(code + ".hint");
   }
 
+  /** Returns a part of a sentence that stands in the files under a key of its own. */
+  static String part(String key, Map<String, Object> arguments) {
+    return fill(WordingFiles.find(key).orElse(key), key, arguments);
+  }
+
   private static Optional<String> variant(Finding finding, String kind) {
     String key = finding.code() + kind;
     for (String argument : finding.arguments().keySet()) {
@@ -153,16 +162,16 @@ public final class Wording {
 
   /** Replaces words in braces once; what is put in is never looked at again. */
   private static String fill(String template, Finding finding) {
+    return fill(template, finding.code(), finding.arguments());
+  }
+
+  private static String fill(String template, String code, Map<String, Object> arguments) {
     Matcher matcher = PLACEHOLDER.matcher(template);
     StringBuilder filled = new StringBuilder();
     while (matcher.find()) {
-      Object argument = finding.arguments().get(matcher.group(1));
+      Object argument = arguments.get(matcher.group(1));
       assert argument != null
-          : finding.code()
-              + " is told with {"
-              + matcher.group(1)
-              + "} and has only "
-              + finding.arguments().keySet();
+          : code + " is told with {" + matcher.group(1) + "} and has only " + arguments.keySet();
       matcher.appendReplacement(
           filled, Matcher.quoteReplacement(argument == null ? "?" : Arguments.print(argument)));
     }

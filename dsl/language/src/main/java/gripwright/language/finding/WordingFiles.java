@@ -22,9 +22,10 @@ final class WordingFiles {
 
   /** One file per area, so that two writers rarely meet in one. */
   static final List<String> AREAS =
-      List.of("syntax", "names", "values", "plan", "rules", "related");
+      List.of("syntax", "names", "values", "plan", "rules", "related", "fit");
 
-  private static final Pattern PART = Pattern.compile(".*\\.(hint|label)(\\..*)?|related\\..*");
+  private static final Pattern PART =
+      Pattern.compile(".*\\.(message|hint|label)(\\..*)?|related\\..*|fit\\..*");
 
   private static final Map<String, String> ALL = load();
   private static final SortedSet<String> CODES = codesOf(ALL);

@@ -67,11 +67,11 @@ final class EveryCodeIsWordedTest {
           while (with.find()) {
             given.add(with.group(1));
           }
-          for (String kind : List.of("", ".hint", ".label")) {
-            Matcher words = WORD.matcher(WordingFiles.find(code + kind).orElse(""));
+          for (String template : WordingFiles.variants(code)) {
+            Matcher words = WORD.matcher(template);
             while (words.find()) {
               if (!given.contains(words.group(1))) {
-                wrong.add(code + kind + " {" + words.group(1) + "}");
+                wrong.add(code + " {" + words.group(1) + "} in " + template);
               }
             }
           }

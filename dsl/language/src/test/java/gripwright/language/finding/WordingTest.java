@@ -9,8 +9,16 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
+import gripwright.grip.Band;
+import gripwright.grip.FitAdvice;
+import gripwright.grip.FitMiss;
+import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Hands;
+import gripwright.hand.Joint;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
+import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import java.time.Duration;
@@ -57,6 +65,45 @@ final class WordingTest {
     assertEquals("12", Arguments.print(12.0));
     assertEquals("20 mm, 15 mm", Arguments.print(List.of(mm(20), mm(15))));
     assertEquals("none", Arguments.print(Optional.empty()));
+  }
+
+  @Test
+  void aHandSaysWhyItDoesNotTakeAGrip() {
+    assertEquals(
+        "the little finger is too short by 6.1 mm",
+        Arguments.print(new FitMiss.TooShort(Finger.LITTLE, mm(6.1))));
+    assertEquals(
+        "the middle finger comes no nearer than 53 deg, and the grip asks for 0 deg to 20 deg",
+        Arguments.print(
+            new FitMiss.OutOfBand(
+                Finger.MIDDLE, Joint.PIP, Band.degrees(0, 20), Angle.ofDegrees(53), 33)));
+    assertEquals(
+        "the middle joint of the ring finger moves from 0 deg to 70 deg,"
+            + " and the grip asks for 75 deg to 105 deg",
+        Arguments.print(
+            new FitMiss.BeyondLimit(
+                Finger.RING, Joint.PIP, Band.degrees(75, 105), FlexionRange.degrees(0, 70), 5)));
+    for (FitAdvice.Reason reason : FitAdvice.Reason.values()) {
+      String words = Arguments.print(new FitAdvice(Finger.RING, Joint.DIP, reason, 24));
+      assertTrue(words.contains("ring finger") && words.contains("24 deg"), words);
+    }
+    assertEquals("either hand", Arguments.print(Hands.BOTH));
+    assertEquals("the left hand", Arguments.print(Hands.LEFT));
+  }
+
+  @Test
+  void aSentenceMayHangOnAnArgument() {
+    Finding none =
+        Finding.error("plan.choose-none", PLAN)
+            .with("grips", List.of("front-three", "half-crimp"))
+            .with("session", "strength");
+    assertEquals(
+        "none of front-three, half-crimp in `strength` is open to this athlete",
+        Wording.sentence(none));
+    assertEquals(
+        "none of front-three, half-crimp in `strength` is open to this athlete:"
+            + " the hand can't take front-three on 20 mm",
+        Wording.sentence(none.with("out-of-reach", List.of("front-three")).with("edge", mm(20))));
   }
 
   private static Length mm(double value) {

@@ -1,0 +1,104 @@
+package gripwright.export.text;
+
+import gripwright.grip.GripFit;
+import gripwright.hand.Finger;
+import gripwright.hand.FingerPose;
+import gripwright.hand.Side;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.PlannedExercise;
+import gripwright.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How this athlete's fingers lie in each grip on each edge of a plan: one row a grip and edge, two
+ * where the hands lie differently.
+ */
+final class HandTable {
+
+  private static final String TITLE =
+      "HAND: how far the middle (PIP) joints are bent in each grip, in degrees, 0 straight; an"
+          + " estimate from measures of the hand.";
+
+  /**
+   * A row.
+   *
+   * @param grip name of the grip
+   * @param edge depth and, where the hands lie differently, the side
+   * @param angles whole degrees by finger
+   */
+  private record Row(String grip, String edge, Map<Finger, String> angles) {}
+
+  private final List<Row> rows = new ArrayList<>();
+
+  HandTable(CompiledPlan plan) {
+    boolean alike = plan.athlete().shape(Side.LEFT).equals(plan.athlete().shape(Side.RIGHT));
+    Map<String, Map<Side, GripFit>> bySetup = new LinkedHashMap<>();
+    plan.sessions().stream()
+        .flatMap(session -> session.exercises().stream())
+        .forEach(
+            exercise ->
+                bySetup
+                    .computeIfAbsent(key(exercise), key -> new EnumMap<>(Side.class))
+                    .putAll(exercise.fits()));
+    for (Map<Side, GripFit> fits : bySetup.values()) {
+      if (alike || (fits.size() > 1 && lieAlike(fits.values()))) {
+        fits.values().stream().findFirst().ifPresent(fit -> rows.add(row(fit, Optional.empty())));
+      } else {
+        fits.forEach((side, fit) -> rows.add(row(fit, Optional.of(side))));
+      }
+    }
+  }
+
+  private static boolean lieAlike(Collection<GripFit> fits) {
+    return fits.stream().map(fit -> fit.pose().fingers()).distinct().count() == 1;
+  }
+
+  private static String key(PlannedExercise exercise) {
+    return exercise.setup().grip().name() + " " + exercise.setup().edge();
+  }
+
+  private static Row row(GripFit fit, Optional<Side> side) {
+    Map<Finger, String> angles = new EnumMap<>(Finger.class);
+    for (FingerPose finger : fit.pose().fingers()) {
+      angles.put(finger.finger(), Numbers.plain(finger.pip().degrees(), 0));
+    }
+    return new Row(
+        fit.grip().name(), fit.edge() + side.map(s -> " " + s.word()).orElse(""), angles);
+  }
+
+  boolean isEmpty() {
+    return rows.isEmpty();
+  }
+
+  /** Adds the rows to a page, in the order in which the plan uses them. */
+  void add(Page page) {
+    page.wrapped("", TITLE);
+    int grips = rows.stream().mapToInt(row -> row.grip().length()).max().orElse(0);
+    int edges = rows.stream().mapToInt(row -> row.edge().length()).max().orElse(0);
+    for (Row row : rows) {
+      StringBuilder line = new StringBuilder("  ");
+      line.append(Page.padRight(row.grip(), grips))
+          .append(' ')
+          .append(Page.padRight(row.edge(), edges));
+      for (Finger finger : Finger.values()) {
+        if (rows.stream().anyMatch(other -> other.angles().containsKey(finger))) {
+          line.append("  ").append(cell(row, finger));
+        }
+      }
+      page.line(line.toString());
+    }
+  }
+
+  private static String cell(Row row, Finger finger) {
+    String angle = row.angles().get(finger);
+    return angle == null
+        ? " ".repeat(finger.word().length() + 4)
+        : finger.word() + " " + Page.padLeft(angle, 3);
+  }
+}
