@@ -34,6 +34,7 @@ import java.util.Set;
  * @param hard true if it counts as hard
  * @param endReserve predicted share of capacity left at the end, where a model gives one
  * @param rehabilitation whose plan it follows, if it is part of a rehabilitation
+ * @param mix how it was chosen among several grips, where the line left a choice
  * @param why how each number came about, in order
  * @param path where it stands
  */
@@ -50,6 +51,7 @@ public record PlannedExercise(
     boolean hard,
     OptionalDouble endReserve,
     Optional<String> rehabilitation,
+    Optional<GripMix> mix,
     List<Derivation> why,
     ModelPath path) {
 
@@ -100,6 +102,26 @@ public record PlannedExercise(
     fits = Collections.unmodifiableMap(new EnumMap<>(fits));
     steps = List.copyOf(steps);
     why = List.copyOf(why);
+  }
+
+  /** Returns this exercise as one that was chosen. */
+  public PlannedExercise chosenBy(GripMix chosen) {
+    return new PlannedExercise(
+        order,
+        protocol,
+        setup,
+        fits,
+        scheme,
+        steps,
+        percentOfMax,
+        maximum,
+        bodyMass,
+        hard,
+        endReserve,
+        rehabilitation,
+        Optional.of(chosen),
+        why,
+        path);
   }
 
   /** Returns the greatest total load of any hold. */

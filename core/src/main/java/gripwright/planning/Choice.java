@@ -4,104 +4,194 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
+import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
+import gripwright.plan.GripMix;
+import gripwright.plan.GripMix.Blend;
+import gripwright.plan.GripMix.Kind;
+import gripwright.plan.GripMix.Limit;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Shares the work of a line among the grips it leaves a choice of.
  *
- * <p>A grip takes part if no built-in rule stands against it and, for a full crimp or a single
- * finger, if the plan's demand names it. Work is shared in proportion to the demand; equally where
- * the demand names none of them.
+ * <p>A grip takes part if the hand takes it, a load can be given, no built-in rule stands against
+ * it and, for a full crimp or a single finger, the plan's demand names it. The shares are those
+ * that score highest on match, margin and carry-over by the line's weights, see {@link MixSolver}.
+ * What each grip is worth is reckoned once a line and edge, the mix once for each set of grips that
+ * take part. Not thread-safe.
  */
 final class Choice {
 
   private static final String FULL_CRIMP = "full-crimp";
 
+  /** A limit that costs less is not told. */
+  private static final double LEAST_COST = 1e-6;
+
   private final Plan plan;
   private final Athlete athlete;
   private final Log log;
+  private final HandFits fits;
+  private final Prescription prescription;
+  private final Map<List<Setup>, MixQuestion> questions = new HashMap<>();
+  private final Map<Asked, Optional<GripMix>> answers = new HashMap<>();
 
-  Choice(Plan plan, Athlete athlete, Log log) {
+  private record Asked(List<Setup> setups, Exercise.Weights weights, List<Out> out) {}
+
+  /**
+   * A grip that does not take part.
+   *
+   * @param grip its name
+   * @param kind what stands against it
+   * @param reason in words
+   */
+  record Out(String grip, Kind kind, String reason) {
+    /** Returns a grip that no load can be given to, with what was found to stand against it. */
+    static Out withoutLoad(Setup setup, List<Finding> findings) {
+      return new Out(
+          setup.grip().name(),
+          Kind.LOAD,
+          findings.stream().filter(Finding::blocks).map(Finding::code).findFirst().orElse(""));
+    }
+  }
+
+  Choice(Plan plan, Athlete athlete, Log log, HandFits fits, Prescription prescription) {
     this.plan = plan;
     this.athlete = athlete;
     this.log = log;
+    this.fits = fits;
+    this.prescription = prescription;
+  }
+
+  /** Returns why a hand or the demand leaves a grip out of a line, if one does. */
+  Optional<Out> outByItself(Setup setup) {
+    Grip grip = setup.grip();
+    if (!fits.takes(setup)) {
+      return Optional.of(
+          new Out(grip.name(), Kind.HAND, "the hand does not take it on " + setup.edge()));
+    }
+    boolean onlyIfNamed = grip.family() == GripFamily.SINGLE || grip.name().equals(FULL_CRIMP);
+    boolean named =
+        plan.demand().entrySet().stream()
+            .anyMatch(e -> e.getKey().name().equals(grip.name()) && e.getValue() > 0);
+    return onlyIfNamed && !named
+        ? Optional.of(new Out(grip.name(), Kind.NOT_NAMED, "the demand does not name it"))
+        : Optional.empty();
   }
 
   /**
-   * A grip's part of the work.
+   * Returns the built-in rule that stands against a grip, if one does.
    *
-   * @param grip the grip
-   * @param fraction above 0 and at most 1; all parts add to 1
+   * @param candidate the exercise as it would be trained on the day
+   * @param session the session it would be part of, its other exercises left out
    */
-  record Part(Grip grip, double fraction) {}
+  Optional<Out> outByRule(PlannedExercise candidate, DatedSession session, PlanWeek week) {
+    return LoneExercise.breaches(candidate, session, week, plan, athlete, log).stream()
+        .filter(Finding::blocks)
+        .findFirst()
+        .map(
+            finding ->
+                new Out(candidate.setup().grip().name(), Kind.GATE, finding.rule().orElseThrow()));
+  }
 
   /**
-   * Returns the parts, by grip name; empty if no grip takes part.
+   * Returns the mix of a line; empty if no grip takes part.
    *
-   * @param candidates planned exercises, one a grip, as they would be trained on the day
-   * @param session the session they would be part of, its other exercises left out
+   * @param exercise a line that leaves a choice
+   * @param line each of its grips as it is held after progression
+   * @param out grips that do not take part
    */
-  List<Part> parts(List<PlannedExercise> candidates, DatedSession session, PlanWeek week) {
-    List<Grip> grips =
-        candidates.stream()
-            .filter(c -> named(c.setup().grip()) && passes(c, session, week))
-            .map(c -> c.setup().grip())
-            .sorted(Comparator.comparing(Grip::name))
-            .toList();
-    double demanded = grips.stream().mapToDouble(this::demand).sum();
-    List<Part> parts = new ArrayList<>();
-    for (Grip grip : grips) {
-      double fraction = demanded > 0 ? demand(grip) / demanded : 1.0 / grips.size();
-      if (fraction > 0) {
-        parts.add(new Part(grip, fraction));
+  Optional<GripMix> mix(Exercise exercise, List<Setup> line, List<Out> out) {
+    List<Setup> setups =
+        line.stream().sorted(Comparator.comparing(setup -> setup.grip().name())).toList();
+    Exercise.Weights weights =
+        ((Exercise.BestOf) exercise.target()).weights().orElse(plan.weights());
+    return answers.computeIfAbsent(new Asked(setups, weights, List.copyOf(out)), this::solve);
+  }
+
+  private Optional<GripMix> solve(Asked asked) {
+    MixSolver solver =
+        questions
+            .computeIfAbsent(
+                asked.setups(),
+                setups ->
+                    new MixQuestion(
+                        setups,
+                        plan.demand(),
+                        fits,
+                        prescription.strengthOn(plan.from()),
+                        prescription.bodyMassOn(plan.from())))
+            .solver(asked.weights());
+    List<Double> caps = caps(asked, Optional.empty());
+    return solver
+        .best(caps)
+        .map(
+            best ->
+                new GripMix(
+                    asked.weights(),
+                    best,
+                    solver.nextBest(caps, best.shares().keySet()),
+                    limits(asked, solver, best)));
+  }
+
+  private static List<Double> caps(Asked asked, Optional<Out> lifted) {
+    return asked.setups().stream()
+        .map(
+            setup ->
+                asked.out().stream()
+                        .filter(out -> lifted.isEmpty() || !out.equals(lifted.get()))
+                        .anyMatch(out -> out.grip().equals(setup.grip().name()))
+                    ? 0.0
+                    : 1.0)
+        .toList();
+  }
+
+  private static List<Limit> limits(Asked asked, MixSolver solver, Blend best) {
+    List<Limit> limits = new ArrayList<>();
+    for (Out out : asked.out()) {
+      double without =
+          solver.best(caps(asked, Optional.of(out))).map(Blend::score).orElse(best.score());
+      double cost = without - best.score();
+      if (cost > LEAST_COST) {
+        limits.add(new Limit(out.grip(), out.kind(), out.reason(), cost));
       }
     }
-    return parts;
-  }
-
-  private double demand(Grip grip) {
-    return plan.demand().entrySet().stream()
-        .filter(e -> e.getKey().name().equals(grip.name()))
-        .mapToDouble(e -> e.getValue())
-        .sum();
-  }
-
-  private boolean named(Grip grip) {
-    boolean onlyIfNamed = grip.family() == GripFamily.SINGLE || grip.name().equals(FULL_CRIMP);
-    return !onlyIfNamed || demand(grip) > 0;
-  }
-
-  private boolean passes(PlannedExercise candidate, DatedSession session, PlanWeek week) {
-    return LoneExercise.breaches(candidate, session, week, plan, athlete, log).stream()
-        .noneMatch(Finding::blocks);
+    limits.sort(Comparator.comparingDouble((Limit limit) -> -limit.cost()));
+    return limits;
   }
 
   /**
-   * Splits whole sets by fraction: the largest remainders get what is left over.
+   * Splits whole sets by share: the largest remainders get what is left over, grips earlier in the
+   * alphabet first.
    *
-   * @return sets by part, in the same order; the sum is {@code sets}
+   * @return sets by grip name, some of them 0; the sum is {@code sets}
    */
-  static int[] apportion(int sets, List<Part> parts) {
-    int[] whole = new int[parts.size()];
-    List<Integer> byRemainder = new ArrayList<>();
+  static SortedMap<String, Integer> apportion(int sets, SortedMap<String, Double> shares) {
+    SortedMap<String, Integer> whole = new TreeMap<>();
+    List<String> byRemainder = new ArrayList<>(shares.keySet());
     int given = 0;
-    for (int i = 0; i < parts.size(); i++) {
-      whole[i] = (int) Math.floor(sets * parts.get(i).fraction() + 1e-9);
-      given += whole[i];
-      byRemainder.add(i);
+    for (Map.Entry<String, Double> share : shares.entrySet()) {
+      int least = (int) Math.floor(sets * share.getValue() + 1e-9);
+      whole.put(share.getKey(), least);
+      given += least;
     }
     byRemainder.sort(
-        Comparator.comparingDouble((Integer i) -> whole[i] - sets * parts.get(i).fraction()));
+        Comparator.comparingDouble(
+            grip -> whole.getOrDefault(grip, 0) - sets * shares.getOrDefault(grip, 0.0)));
     for (int i = 0; given < sets; i++, given++) {
-      whole[byRemainder.get(i)]++;
+      whole.merge(byRemainder.get(i), 1, Integer::sum);
     }
     return whole;
   }

@@ -36,4 +36,9 @@ record Dose(
   Dose {
     why = List.copyOf(why);
   }
+
+  /** Returns this dose with other sets and what led to them. */
+  Dose withSets(int sets, List<Derivation> chain) {
+    return new Dose(scheme.withSets(sets), edge, loadFactor, loadStep, ramp, chain);
+  }
 }

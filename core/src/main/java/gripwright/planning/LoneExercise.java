@@ -100,6 +100,7 @@ final class LoneExercise {
             false,
             OptionalDouble.empty(),
             Optional.empty(),
+            Optional.empty(),
             List.of(),
             path.then("exercise", 1));
     DatedSession session =

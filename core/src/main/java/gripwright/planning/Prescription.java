@@ -72,7 +72,7 @@ final class Prescription {
    * it was on the later of the plan's first day and the last test, so that a plan's loads do not
    * sink while its weeks pass.
    */
-  private StrengthMap strengthOn(LocalDate day) {
+  StrengthMap strengthOn(LocalDate day) {
     LocalDate known =
         log.tests().stream()
             .map(StrengthTest::date)
@@ -259,6 +259,7 @@ final class Prescription {
               hard,
               OptionalDouble.empty(),
               exercise.rehabilitation(),
+              Optional.empty(),
               why,
               path));
     }

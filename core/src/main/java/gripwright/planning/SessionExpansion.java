@@ -10,17 +10,18 @@ import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
+import gripwright.plan.GripMix;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.PlannedExercise.Derivation;
 import gripwright.plan.SessionPlan;
-import gripwright.quantity.Numbers;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /** Turns a kind of session into exercises with loads, for a week and then for a day of it. */
 final class SessionExpansion {
@@ -41,7 +42,7 @@ final class SessionExpansion {
     this.fits = fits;
     this.findings = findings;
     this.prescription = new Prescription(athlete, log, plan.from(), fits);
-    this.choice = new Choice(plan, athlete, log);
+    this.choice = new Choice(plan, athlete, log, fits, prescription);
   }
 
   /**
@@ -185,52 +186,90 @@ final class SessionExpansion {
       Block block,
       PlanRun.WeekOfBlock week,
       SessionPlan session) {
-    List<PlannedExercise> candidates = new ArrayList<>();
-    for (Grip grip : Choice.grips(exercise)) {
-      prescription
-          .prescribe(
-              exercise,
-              grip,
-              progression.dose(exercise, grip, state),
-              day,
-              before + 1,
-              path,
-              new FindingList())
-          .ifPresent(candidates::add);
+    List<Setup> setups =
+        Choice.grips(exercise).stream()
+            .map(g -> exercise.setup(g).withEdge(progression.dose(exercise, g, state).edge()))
+            .toList();
+    PlanWeek planWeek =
+        new PlanWeek(
+            week.number(),
+            block.name(),
+            week.blockWeek(),
+            week.first(),
+            week.eased(),
+            false,
+            0,
+            0,
+            path);
+    List<Choice.Out> out = new ArrayList<>();
+    for (Setup setup : setups) {
+      Dose dose = progression.dose(exercise, setup.grip(), state);
+      FindingList why = new FindingList();
+      Optional<PlannedExercise> candidate =
+          prescription.prescribe(exercise, setup.grip(), dose, day, before + 1, path, why);
+      choice
+          .outByItself(setup)
+          .or(
+              () ->
+                  candidate.isEmpty()
+                      ? Optional.of(Choice.Out.withoutLoad(setup, why.all()))
+                      : choice.outByRule(
+                          candidate.get(),
+                          session(block, week, session, day, List.of(candidate.get()), ""),
+                          planWeek))
+          .ifPresent(out::add);
     }
-    List<Choice.Part> parts =
-        candidates.isEmpty()
-            ? List.of()
-            : choice.parts(
-                candidates,
-                session(block, week, session, day, candidates, ""),
-                new PlanWeek(
-                    week.number(),
-                    block.name(),
-                    week.blockWeek(),
-                    week.first(),
-                    week.eased(),
-                    false,
-                    0,
-                    0,
-                    path));
-    if (parts.isEmpty()) {
+    Optional<GripMix> mix = choice.mix(exercise, setups, out);
+    if (mix.isEmpty()) {
       into.add(noneOpen(exercise, progression, state, path).with("session", session.name()));
       return List.of();
     }
+    return shared(exercise, mix.get(), progression, state, day, path, into, before);
+  }
+
+  /** Prescribes each grip of a mix its share of the sets. */
+  private List<PlannedExercise> shared(
+      Exercise exercise,
+      GripMix mix,
+      Progression progression,
+      Progression.Week state,
+      LocalDate day,
+      ModelPath path,
+      FindingList into,
+      int before) {
     List<PlannedExercise> chosen = new ArrayList<>();
-    Dose whole = progression.dose(exercise, parts.get(0).grip(), state);
-    int[] sets = Choice.apportion(whole.scheme().sets(), parts);
-    for (int i = 0; i < parts.size(); i++) {
-      if (sets[i] > 0) {
-        Grip grip = parts.get(i).grip();
-        Dose dose = shared(progression.dose(exercise, grip, state), sets[i], parts.get(i));
-        prescription
-            .prescribe(exercise, grip, dose, day, before + chosen.size() + 1, path, into)
-            .ifPresent(chosen::add);
-      }
-    }
+    SortedMap<String, Double> shares = mix.best().shares();
+    Grip first = gripNamed(exercise, shares.firstKey());
+    int all = progression.dose(exercise, first, state).scheme().sets();
+    Choice.apportion(all, shares)
+        .forEach(
+            (name, sets) -> {
+              if (sets > 0) {
+                Grip grip = gripNamed(exercise, name);
+                Dose dose = progression.dose(exercise, grip, state);
+                List<Derivation> why = new ArrayList<>(dose.why());
+                why.addAll(MixWords.why(mix, name, sets, all));
+                prescription
+                    .prescribe(
+                        exercise,
+                        grip,
+                        dose.withSets(sets, why),
+                        day,
+                        before + chosen.size() + 1,
+                        path,
+                        into)
+                    .map(planned -> planned.chosenBy(mix))
+                    .ifPresent(chosen::add);
+              }
+            });
     return chosen;
+  }
+
+  private static Grip gripNamed(Exercise exercise, String name) {
+    return Choice.grips(exercise).stream()
+        .filter(grip -> grip.name().equals(name))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Tells that a line leaves no choice, and where the hand alone is why. */
@@ -249,27 +288,5 @@ final class SessionExpansion {
         ? none
         : none.with("out-of-reach", beyond.stream().map(s -> s.grip().name()).toList())
             .with("edge", beyond.get(0).edge());
-  }
-
-  private static Dose shared(Dose dose, int sets, Choice.Part part) {
-    List<Derivation> why = new ArrayList<>(dose.why());
-    why.add(
-        new Derivation(
-            "share of work",
-            part.fraction() * 100,
-            "%",
-            part.grip().name()
-                + " by the plan's demand: "
-                + sets
-                + " of "
-                + Numbers.plain(dose.scheme().sets(), 0)
-                + " sets"));
-    return new Dose(
-        dose.scheme().withSets(sets),
-        dose.edge(),
-        dose.loadFactor(),
-        dose.loadStep(),
-        dose.ramp(),
-        why);
   }
 }

@@ -158,6 +158,7 @@ class HandFitsTest {
         exercise.hard(),
         exercise.endReserve(),
         exercise.rehabilitation(),
+        exercise.mix(),
         exercise.why(),
         exercise.path());
   }

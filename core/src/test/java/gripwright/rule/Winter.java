@@ -145,6 +145,7 @@ final class Winter {
           percent >= 80,
           OptionalDouble.empty(),
           rehabilitation,
+          Optional.empty(),
           List.of(),
           session.then("exercise", order));
     }

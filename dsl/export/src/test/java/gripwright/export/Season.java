@@ -202,6 +202,7 @@ public final class Season {
         percent.orElse(0) >= 80,
         OptionalDouble.empty(),
         Optional.empty(),
+        Optional.empty(),
         List.of(new Derivation("total", total, "kg", "rounded down to what can be built")),
         path.then("exercise", order));
   }
@@ -332,6 +333,7 @@ public final class Season {
         exercise.hard(),
         exercise.endReserve(),
         exercise.rehabilitation(),
+        exercise.mix(),
         exercise.why(),
         exercise.path());
   }

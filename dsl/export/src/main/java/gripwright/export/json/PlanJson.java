@@ -6,6 +6,7 @@ import gripwright.hand.Side;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
+import gripwright.plan.GripMix;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.PlannedExercise.Derivation;
@@ -15,6 +16,7 @@ import gripwright.quantity.Load;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -30,6 +32,7 @@ final class PlanJson {
   private static final int DEGREES = 1;
   private static final int KILOGRAM_SECONDS = 3;
   private static final int DERIVED = 4;
+  private static final int SHARE = 4;
 
   private PlanJson() {}
 
@@ -90,7 +93,40 @@ final class PlanJson {
     json.field("timeUnderLoadSeconds", exercise.timeUnderLoadSeconds(), SECONDS);
     json.field("impulseNs", exercise.impulse(), NEWTON_SECONDS);
     json.field("endReserve", exercise.endReserve(), PERCENT);
+    exercise
+        .mix()
+        .ifPresentOrElse(
+            mix -> json.object("mix", () -> mix(json, mix)), () -> json.nothing("mix"));
     json.list("why", exercise.why(), w -> json.line(() -> why(json, w)));
+  }
+
+  private static void mix(JsonText json, GripMix mix) {
+    blend(json, mix.best());
+    mix.nextBest()
+        .ifPresentOrElse(
+            next -> json.object("nextBest", () -> blend(json, next)),
+            () -> json.nothing("nextBest"));
+    json.list("limits", mix.limits(), limit -> json.line(() -> limit(json, limit)));
+  }
+
+  private static void blend(JsonText json, GripMix.Blend blend) {
+    json.list("shares", blend.shares().entrySet(), share -> json.line(() -> share(json, share)));
+    json.field("match", blend.match(), SHARE);
+    json.field("margin", blend.margin(), SHARE);
+    json.field("carryOver", blend.carryOver(), SHARE);
+    json.field("score", blend.score(), SHARE);
+  }
+
+  private static void share(JsonText json, Map.Entry<String, Double> share) {
+    json.field("grip", share.getKey());
+    json.field("share", share.getValue(), SHARE);
+  }
+
+  private static void limit(JsonText json, GripMix.Limit limit) {
+    json.field("grip", limit.grip());
+    json.field("kind", limit.kind().word());
+    json.field("reason", limit.reason());
+    json.field("cost", limit.cost(), SHARE);
   }
 
   private static void setup(JsonText json, Setup setup) {
