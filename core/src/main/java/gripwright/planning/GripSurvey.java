@@ -52,7 +52,8 @@ public record GripSurvey(
     List<Row> rows,
     List<Finding> notes) {
 
-  private static final Comparator<Grip> ORDER =
+  /** The catalogue first, crimps before open, split and single grips. */
+  static final Comparator<Grip> ORDER =
       Comparator.comparing((Grip grip) -> !grip.equals(StandardGrips.byName().get(grip.name())))
           .thenComparing(Grip::family)
           .thenComparing(grip -> -grip.fingers().count())

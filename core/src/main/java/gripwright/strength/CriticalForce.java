@@ -1,6 +1,7 @@
 package gripwright.strength;
 
 import gripwright.quantity.Load;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -97,6 +98,19 @@ public record CriticalForce(
           series.means().size() + " holds and " + ends.size() + " ends");
     }
     return ofSeries(series, ends, Definition.END_OF_LAST_THREE);
+  }
+
+  /**
+   * Finds critical force by unbroken holds: weighted least squares of load over the inverse of
+   * time.
+   *
+   * @param efforts greatest loads by time, in any order; those shorter than {@link
+   *     #SHORTEST_HOLD_SECONDS} or longer than 10 min are left out
+   * @return empty if there are fewer than two, they are not {@link #TIMES_APART} times apart, or
+   *     they leave critical force or impulse too uncertain
+   */
+  public static Optional<CriticalForce> ofHolds(Collection<Effort> efforts) {
+    return CriticalHold.fit(efforts).map(CriticalHold::critical);
   }
 
   private static Optional<CriticalForce> ofSeries(

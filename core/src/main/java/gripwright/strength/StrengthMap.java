@@ -40,8 +40,18 @@ public final class StrengthMap {
    */
   public static final double FADE_SPREAD = 0.3;
 
-  /** Spread of a setup about what is expected of it; the library's own choice, wide on purpose. */
-  public static final double GRIP_SPREAD = 0.15;
+  /**
+   * Spread of a setup about what is expected of it, shared by setups that are like it; the
+   * library's own choice, wide on purpose.
+   */
+  public static final double SETUP_SPREAD = 0.15;
+
+  /**
+   * Spread of a grip that no other grip tells of, however like it is in fingers and angles of the
+   * middle joints: end joints, thumb, skin, practice. The library's own choice. It keeps the first
+   * load of an untested grip below that of a tested one in the same posture.
+   */
+  public static final double GRIP_SPREAD = 0.08;
 
   /**
    * How far apart, in degrees, angles are of little use for each other: the spread of a normal

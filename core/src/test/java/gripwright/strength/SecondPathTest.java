@@ -51,6 +51,7 @@ class SecondPathTest {
     double views = views(one, 1.8, -1, 0.288) / 2 * (views(other, 1.8, -1, 0.288) / 2);
     return 0.15 * 0.15 * common / Math.sqrt(own * others) * Math.exp(-depth * depth / 2)
         + views
+        + (one.grip().name().equals(other.grip().name()) ? 0.08 * 0.08 : 0)
         + 0.08 * 0.08 * depth(one) * depth(other);
   }
 

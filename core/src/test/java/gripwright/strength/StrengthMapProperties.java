@@ -17,6 +17,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
@@ -146,6 +147,18 @@ class StrengthMapProperties {
 
   @Property
   void covariancesArePositiveSemiDefinite(@ForAll @Size(min = 1, max = 12) List<Setup> setups) {
+    assertPositive(setups);
+  }
+
+  /** Many that differ little tell a falloff that is none apart. */
+  @Property(tries = 100)
+  void covariancesOfNearPosturesArePositiveSemiDefinite(
+      @ForAll @Size(min = 20, max = 30) List<@IntRange(min = 0, max = 115) Integer> flexions,
+      @ForAll @IntRange(min = 1, max = 15) int bits) {
+    assertPositive(flexions.stream().map(f -> Trials.on(Trials.grip(bits, f), 20)).toList());
+  }
+
+  private static void assertPositive(List<Setup> setups) {
     List<Place> places = setups.stream().map(s -> Place.of(s, Trials::posture)).toList();
     RealMatrix matrix = MatrixUtils.createRealMatrix(places.size(), places.size());
     for (int i = 0; i < places.size(); i++) {

@@ -101,6 +101,16 @@ class StrengthMapTest {
   }
 
   @Test
+  void anUntestedGripInTheSamePostureStartsLighter() {
+    Setup twin =
+        on(Grip.named("twin-15-90").family(FOUR.family()).fingers(FOUR.fingers()).build(), 20);
+    StrengthTest test = held(on(FOUR, 20), 7, 80, DAY);
+    assertEquals(80, best(twin, test), 1e-9);
+    double tested = estimate(on(FOUR, 20), test).load().low().kilograms();
+    assertTrue(estimate(twin, test).load().low().kilograms() < 0.96 * tested);
+  }
+
+  @Test
   void aStrongOtherGripSpeaksForThisOneToo() {
     Setup three = on(grip(0b0111, 90), 20);
     Setup two = on(grip(0b0011, 90), 20);

@@ -8,6 +8,7 @@ import gripwright.tools.command.Console;
 import gripwright.tools.command.Exit;
 import gripwright.tools.command.ExplainCommand;
 import gripwright.tools.command.GripsCommand;
+import gripwright.tools.command.StrengthCommand;
 import gripwright.tools.command.UsageException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -24,7 +25,8 @@ import java.util.Properties;
  */
 public final class Main {
 
-  private static final List<String> COMMANDS = List.of("check", "compile", "grips", "explain");
+  private static final List<String> COMMANDS =
+      List.of("check", "compile", "grips", "strength", "explain");
 
   private static final String HELP =
       """
@@ -33,6 +35,7 @@ public final class Main {
         gripwright check FILE...     says what is wrong with plans, or worth a look
         gripwright compile FILE      turns plans into dated sessions with every load
         gripwright grips FILE        fits every grip to an athlete's hand
+        gripwright strength FILE     says what an athlete's tests tell of every grip
         gripwright explain CODE      says what a finding means
         gripwright explain FILE      says where each number of a day comes from
 
@@ -85,6 +88,8 @@ public final class Main {
       case "compile" ->
           help ? print(console, CompileCommand.HELP) : CompileCommand.run(rest, console);
       case "grips" -> help ? print(console, GripsCommand.HELP) : GripsCommand.run(rest, console);
+      case "strength" ->
+          help ? print(console, StrengthCommand.HELP) : StrengthCommand.run(rest, console);
       case "explain" ->
           help ? print(console, ExplainCommand.HELP) : ExplainCommand.run(rest, console);
       default -> refuse(arguments, console, unknown(command));

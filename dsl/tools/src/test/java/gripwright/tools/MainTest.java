@@ -192,8 +192,8 @@ final class MainTest {
     assertEquals(2, run());
     assertEquals(2, run("chek", "thaw.grip"));
     assertEquals("gripwright: unknown command `chek`; did you mean `check`?\n", err());
-    assertEquals(2, run("strength", "thaw.grip"));
-    assertTrue(err().startsWith("gripwright: unknown command `strength`; "), err());
+    assertEquals(2, run("season", "thaw.grip"));
+    assertTrue(err().startsWith("gripwright: unknown command `season`; "), err());
     assertEquals(2, run("check"));
     assertEquals(2, run("check", "--al", "thaw.grip"));
     assertTrue(err().startsWith("gripwright: unknown option `--al`; did you mean `--all`?"), err());

@@ -2,6 +2,7 @@ package gripwright.export.json;
 
 import gripwright.finding.ReportedFinding;
 import gripwright.planning.GripSurvey;
+import gripwright.planning.StrengthSurvey;
 import java.util.List;
 
 /**
@@ -85,6 +86,19 @@ public final class JsonDocuments {
   public static String grips(GripSurvey survey, List<ReportedFinding> findings) {
     JsonText json = new JsonText();
     GripJson.write(json, survey, findings);
+    return json.close();
+  }
+
+  /**
+   * Returns the document of {@code strength}: the strength map, the greatest load by time, and
+   * critical force with its definition.
+   *
+   * @param survey an athlete's strength
+   * @param findings what there is to say about the file, worded
+   */
+  public static String strength(StrengthSurvey survey, List<ReportedFinding> findings) {
+    JsonText json = new JsonText();
+    StrengthJson.write(json, survey, findings);
     return json.close();
   }
 }

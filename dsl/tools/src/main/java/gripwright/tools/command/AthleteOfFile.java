@@ -1,6 +1,7 @@
 package gripwright.tools.command;
 
 import gripwright.athlete.Athlete;
+import gripwright.language.Gripwright;
 import gripwright.language.Reading;
 import gripwright.language.finding.Nearest;
 import gripwright.log.Log;
@@ -14,12 +15,44 @@ final class AthleteOfFile {
 
   private AthleteOfFile() {}
 
+  /** What a command does with an athlete. */
+  interface Work {
+    void write(Athlete athlete, Log log, LocalDate day, Reading reading);
+  }
+
+  /**
+   * Reads the file, finds athlete and day, and does the work; where the file has errors, tells them
+   * instead.
+   *
+   * @return the exit code
+   * @throws UsageException if the command was called wrongly
+   */
+  static int run(String command, Arguments given, Console console, Work work)
+      throws UsageException {
+    Optional<LocalDate> on = given.day(Arguments.ON);
+    String file = given.oneFile(command, " --athlete NAME");
+    Reading reading = Gripwright.read(given.path(file), given.readOptions());
+    if (!reading.fileRead()) {
+      Refusal.write(reading.findings(), reading.located(), given, console);
+      return Exit.USAGE;
+    }
+    String name = name(given, reading, file, command);
+    if (!reading.usable()) {
+      Refusal.write(reading.findings(), reading.located(), given, console);
+      return Exit.ERRORS;
+    }
+    Athlete athlete = find(name, reading, file);
+    Log log = reading.logs().getOrDefault(athlete.name(), Log.empty(athlete.name()));
+    work.write(athlete, log, day(on, athlete, log), reading);
+    return Exit.FINE;
+  }
+
   /**
    * Returns the name that was given.
    *
    * @throws UsageException if none was; it names those there are
    */
-  static String name(Arguments given, Reading reading, String file, String command)
+  private static String name(Arguments given, Reading reading, String file, String command)
       throws UsageException {
     Optional<String> name = given.value(Arguments.ATHLETE);
     if (name.isPresent()) {
@@ -42,7 +75,7 @@ final class AthleteOfFile {
    *
    * @throws UsageException if there is none of this name
    */
-  static Athlete find(String name, Reading reading, String file) throws UsageException {
+  private static Athlete find(String name, Reading reading, String file) throws UsageException {
     Athlete athlete = reading.athletes().get(name);
     if (athlete != null) {
       return athlete;
@@ -66,7 +99,8 @@ final class AthleteOfFile {
    *
    * @throws UsageException if there is neither, or the athlete was not born then
    */
-  static LocalDate day(Optional<LocalDate> given, Athlete athlete, Log log) throws UsageException {
+  private static LocalDate day(Optional<LocalDate> given, Athlete athlete, Log log)
+      throws UsageException {
     List<LocalDate> days = log.entries().stream().map(e -> e.date()).toList();
     if (given.isEmpty() && days.isEmpty()) {
       throw new UsageException(

@@ -1,16 +1,11 @@
 package gripwright.tools.command;
 
-import gripwright.athlete.Athlete;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.GripText;
-import gripwright.language.Gripwright;
-import gripwright.language.Reading;
 import gripwright.language.finding.FindingText;
-import gripwright.log.Log;
 import gripwright.planning.GripSurvey;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -67,35 +62,25 @@ public final class GripsCommand {
     // Before the file: in `--edge 20 mm` without quotes the unit would pass for a second file.
     Optional<Length> edge = given.edge();
     Optional<Load> load = given.load();
-    Optional<LocalDate> on = given.day(Arguments.ON);
-    String file = given.oneFile("grips", " --athlete NAME");
-    Reading reading = Gripwright.read(given.path(file), given.readOptions());
-    if (!reading.fileRead()) {
-      Refusal.write(reading.findings(), reading.located(), given, console);
-      return Exit.USAGE;
-    }
-    String name = AthleteOfFile.name(given, reading, file, "grips");
-    if (!reading.usable()) {
-      Refusal.write(reading.findings(), reading.located(), given, console);
-      return Exit.ERRORS;
-    }
-    Athlete athlete = AthleteOfFile.find(name, reading, file);
-    Log log = reading.logs().getOrDefault(athlete.name(), Log.empty(athlete.name()));
-    LocalDate day = AthleteOfFile.day(on, athlete, log);
-    GripSurvey survey =
-        GripSurvey.of(
-            athlete,
-            log,
-            reading.grips().values(),
-            edge.orElse(EDGE),
-            load.or(() -> log.bodyMassOn(day)).orElse(athlete.bodyMass()),
-            day);
-    if (given.asJson()) {
-      console.out(JsonDocuments.grips(survey, reading.findings()));
-    } else {
-      console.out(GripText.of(survey));
-      console.err(FindingText.plain().render(reading.located()));
-    }
-    return Exit.FINE;
+    return AthleteOfFile.run(
+        "grips",
+        given,
+        console,
+        (athlete, log, day, reading) -> {
+          GripSurvey survey =
+              GripSurvey.of(
+                  athlete,
+                  log,
+                  reading.grips().values(),
+                  edge.orElse(EDGE),
+                  load.or(() -> log.bodyMassOn(day)).orElse(athlete.bodyMass()),
+                  day);
+          if (given.asJson()) {
+            console.out(JsonDocuments.grips(survey, reading.findings()));
+          } else {
+            console.out(GripText.of(survey));
+            console.err(FindingText.plain().render(reading.located()));
+          }
+        });
   }
 }

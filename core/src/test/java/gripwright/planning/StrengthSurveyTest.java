@@ -1,0 +1,165 @@
+package gripwright.planning;
+
+import static gripwright.planning.Skarvdal.DRAG;
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.FRONT_THREE;
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.athlete.Athlete;
+import gripwright.grip.Setup;
+import gripwright.hand.Hands;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.PlannedExercise;
+import gripwright.planning.StrengthSurvey.Critical;
+import gripwright.planning.StrengthSurvey.Row;
+import gripwright.planning.StrengthSurvey.Section;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.strength.CriticalForce.Definition;
+import gripwright.strength.ForceTime;
+import gripwright.strength.StrengthTest;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class StrengthSurveyTest {
+
+  private static final Athlete YLVA = Skarvdal.ylva().build();
+
+  private static StrengthSurvey survey(StrengthTest... tests) {
+    return StrengthSurvey.of(
+        YLVA,
+        Skarvdal.log(tests),
+        List.of(DRAG, FRONT_THREE, HALF_CRIMP),
+        Optional.empty(),
+        MONDAY);
+  }
+
+  private static StrengthTest toFailure(double seconds, double kilograms) {
+    return new StrengthTest(
+        MONDAY.minusDays(3),
+        Setup.of(HALF_CRIMP, EDGE),
+        new StrengthTest.ToFailure(
+            Load.ofKilograms(kilograms), Duration.ofMillis(Math.round(seconds * 1000))));
+  }
+
+  @Test
+  void everyGripIsReckonedOnOwnedAndTestedEdges() {
+    StrengthTest odd =
+        new StrengthTest(
+            MONDAY.minusDays(9),
+            Setup.of(DRAG, Length.ofMillimetres(25)),
+            new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(80)));
+    Section section =
+        survey(odd, Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(7), 92.5)).sections().get(0);
+    assertEquals(
+        List.of(25.0, 20.0, 15.0),
+        section.rows().stream().map(r -> r.setup().edge().millimetres()).distinct().toList());
+    assertEquals(9, section.rows().size());
+    assertEquals(2, section.rows().stream().filter(r -> r.tests() == 1).count());
+    assertFalse(section.testedAtSeveralTimes());
+  }
+
+  @Test
+  void oneEdgeMayBeAskedFor() {
+    StrengthSurvey survey =
+        StrengthSurvey.of(
+            YLVA,
+            Skarvdal.tested(),
+            List.of(HALF_CRIMP),
+            Optional.of(Length.ofMillimetres(12)),
+            MONDAY);
+    assertEquals(1, survey.sections().get(0).rows().size());
+    assertEquals(0, survey.sections().get(0).rows().get(0).tests());
+  }
+
+  @Test
+  void waysOfHoldingAreToldApart() {
+    StrengthTest left =
+        new StrengthTest(
+            MONDAY.minusDays(7),
+            Setup.of(HALF_CRIMP, EDGE).withHands(Hands.LEFT),
+            new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(45)));
+    List<Section> sections = survey(left, Skarvdal.test(DRAG, MONDAY.minusDays(7), 78)).sections();
+    assertEquals(List.of(Hands.BOTH, Hands.LEFT), sections.stream().map(Section::hands).toList());
+    assertTrue(sections.get(1).rows().stream().allMatch(r -> r.setup().hands() == Hands.LEFT));
+  }
+
+  @Test
+  void aTestOfTomorrowIsNotKnown() {
+    StrengthSurvey survey = survey(Skarvdal.test(DRAG, MONDAY.plusDays(1), 78));
+    assertEquals(List.of(), survey.tests());
+    assertEquals(List.of(), survey.sections());
+  }
+
+  /** What strength shows is what plans use. */
+  @Test
+  void plansTakeTheirMaximumFromTheSameNumbers() {
+    Plan plan =
+        Plan.named("base")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(
+                gripwright.plan.Block.named("one", 1)
+                    .session(
+                        gripwright.plan.SessionPlan.of(
+                            "fingers", 1, Exercise.of(Skarvdal.SERIES, FRONT_THREE, EDGE)))
+                    .build())
+            .build();
+    CompiledPlan compiled = Planner.compile(plan, YLVA, Skarvdal.tested(), List.of());
+    PlannedExercise exercise = compiled.sessions().get(0).exercises().get(0);
+    Row row =
+        StrengthSurvey.of(YLVA, Skarvdal.tested(), List.of(FRONT_THREE), Optional.of(EDGE), MONDAY)
+            .sections()
+            .get(0)
+            .rows()
+            .get(0);
+    assertEquals(
+        Optional.of(
+            new PlannedExercise.Maximum(row.estimate().load().low(), row.estimate().load().best())),
+        exercise.maximum());
+  }
+
+  @Test
+  void holdsOfSeveralTimesGiveEveryForm() {
+    StrengthSurvey survey =
+        survey(
+            Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(7), 92.5),
+            toFailure(60, 52),
+            toFailure(200, 34));
+    Section section = survey.sections().get(0);
+    assertTrue(section.testedAtSeveralTimes());
+    assertEquals(
+        List.of(ForceTime.Form.values()),
+        section.curves().stream().map(c -> c.forceTime().form()).toList());
+    Critical critical = survey.criticalForces().get(0);
+    assertEquals(Definition.HOLDS_TO_FAILURE, critical.force().definition());
+    assertEquals(MONDAY.minusDays(3), critical.date());
+  }
+
+  @Test
+  void anAllOutSeriesTellsCriticalForceFirst() {
+    List<Load> means = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      means.add(Load.ofKilograms(30 + 40 * Math.exp(-i / 4.0)));
+    }
+    StrengthTest series =
+        new StrengthTest(
+            MONDAY.minusDays(5),
+            Setup.of(HALF_CRIMP, EDGE),
+            new StrengthTest.Series(Duration.ofSeconds(7), Duration.ofSeconds(3), means));
+    StrengthSurvey survey = survey(series, toFailure(60, 52), toFailure(200, 34));
+    assertEquals(
+        List.of(Definition.MEAN_OF_LAST_THREE, Definition.ASYMPTOTE, Definition.HOLDS_TO_FAILURE),
+        survey.criticalForces().stream().map(c -> c.force().definition()).toList());
+    assertEquals(30, survey.criticalForces().get(1).force().force().best().kilograms(), 1e-6);
+  }
+}

@@ -1,0 +1,156 @@
+package gripwright.export.json;
+
+import gripwright.finding.ReportedFinding;
+import gripwright.grip.Setup;
+import gripwright.plan.Caution;
+import gripwright.planning.StrengthSurvey;
+import gripwright.planning.StrengthSurvey.Critical;
+import gripwright.planning.StrengthSurvey.Curve;
+import gripwright.planning.StrengthSurvey.Row;
+import gripwright.strength.CriticalForce;
+import gripwright.strength.ForceTime;
+import gripwright.strength.LoadEstimate;
+import gripwright.strength.StrengthMap.Weight;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** One athlete's strength as JSON. */
+final class StrengthJson {
+
+  private static final int KILOGRAMS = 4;
+  private static final int MILLIMETRES = 2;
+  private static final int SECONDS = 3;
+  private static final int SHARE = 4;
+  private static final int IMPULSE = 1;
+
+  /** Times at which curves are written, in seconds, as far as they serve them. */
+  private static final List<Double> TIMES =
+      List.of(
+          2.0, 3.0, 5.0, 7.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0, 90.0, 120.0, 180.0, 300.0, 600.0);
+
+  /** Tests that count for less than this are left out. */
+  private static final double LEAST_WEIGHT = 0.005;
+
+  private final JsonText json;
+  private final StrengthSurvey survey;
+
+  private StrengthJson(JsonText json, StrengthSurvey survey) {
+    this.json = json;
+    this.survey = survey;
+  }
+
+  static void write(JsonText json, StrengthSurvey survey, List<ReportedFinding> findings) {
+    StrengthJson strength = new StrengthJson(json, survey);
+    json.object(
+        () -> {
+          strength.head();
+          json.list("grips", strength.rows(), row -> json.object(() -> strength.row(row)));
+          json.list("curves", strength.curves(), c -> json.object(() -> strength.curve(c)));
+          strength.criticalForce();
+          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          FindingJson.list(json, findings);
+        });
+  }
+
+  private void head() {
+    json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+    json.field("language", JsonDocuments.LANGUAGE);
+    json.field("athlete", survey.athlete().name());
+    json.field("on", survey.day().toString());
+    json.field("referenceHoldSeconds", ForceTime.REFERENCE_SECONDS, SECONDS);
+    json.field("tests", survey.tests().size());
+  }
+
+  private List<Row> rows() {
+    return survey.sections().stream().flatMap(section -> section.rows().stream()).toList();
+  }
+
+  private List<Curve> curves() {
+    return survey.sections().stream().flatMap(section -> section.curves().stream()).toList();
+  }
+
+  private void setup(Setup setup) {
+    json.field("grip", setup.grip().name());
+    json.field("edgeMm", setup.edge().millimetres(), MILLIMETRES);
+    json.field("hands", setup.hands().word());
+    json.field("lifting", setup.lifting());
+  }
+
+  private void load(LoadEstimate load) {
+    json.field("meanKg", load.best().kilograms(), KILOGRAMS);
+    json.field("lowKg", load.low().kilograms(), KILOGRAMS);
+    json.field("highKg", load.high().kilograms(), KILOGRAMS);
+  }
+
+  private void row(Row row) {
+    setup(row.setup());
+    json.field("reachable", row.reachable());
+    load(row.estimate().load());
+    json.field("tests", row.tests());
+    json.list(
+        "basis",
+        row.estimate().basis().stream().filter(w -> Math.abs(w.share()) >= LEAST_WEIGHT).toList(),
+        weight -> json.line(() -> weight(weight)));
+  }
+
+  private void weight(Weight weight) {
+    json.field("date", weight.test().date().toString());
+    setup(weight.test().setup());
+    weight
+        .test()
+        .effort()
+        .ifPresent(
+            effort -> {
+              json.field("holdSeconds", effort.seconds(), SECONDS);
+              json.field("loadKg", effort.load().kilograms(), KILOGRAMS);
+            });
+    json.field("weight", weight.share(), SHARE);
+  }
+
+  private void curve(Curve curve) {
+    ForceTime forceTime = curve.forceTime();
+    json.field("form", word(forceTime.form()));
+    setup(curve.setup());
+    json.field("fromSeconds", forceTime.shortestSeconds(), SECONDS);
+    json.field("toSeconds", forceTime.longestSeconds(), SECONDS);
+    json.list(
+        "points",
+        TIMES.stream().filter(forceTime::serves).toList(),
+        seconds ->
+            json.line(
+                () -> {
+                  json.field("holdSeconds", seconds, SECONDS);
+                  load(forceTime.load(seconds));
+                }));
+  }
+
+  private void criticalForce() {
+    Optional<CriticalForce> first =
+        survey.criticalForces().stream().findFirst().map(Critical::force);
+    if (first.isPresent()) {
+      json.field("criticalForceKg", first.get().force().best().kilograms(), KILOGRAMS);
+      json.field("impulseAboveKgS", first.get().impulseKgS(), IMPULSE);
+      json.field("criticalForceDefinition", word(first.get().definition()));
+    } else {
+      json.nothing("criticalForceKg");
+      json.nothing("impulseAboveKgS");
+      json.nothing("criticalForceDefinition");
+    }
+    json.list("criticalForces", survey.criticalForces(), c -> json.object(() -> critical(c)));
+  }
+
+  private void critical(Critical critical) {
+    json.field("definition", word(critical.force().definition()));
+    setup(critical.setup());
+    json.field("date", critical.date().toString());
+    load(critical.force().force());
+    json.field("impulseAboveKgS", critical.force().impulseKgS(), IMPULSE);
+    json.field("impulseSpread", critical.force().impulseSpread(), SHARE);
+    json.field("levelled", critical.force().levelled());
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,95 @@
+package gripwright.export.text;
+
+import gripwright.planning.StrengthSurvey;
+import gripwright.planning.StrengthSurvey.Row;
+import gripwright.strength.LoadEstimate;
+import java.util.List;
+
+/**
+ * One line a grip: low, best and high, how often it was tested, and a bar on one scale for the
+ * whole survey. A name that leaves no room for the rest has a line of its own.
+ */
+final class StrengthTable {
+
+  private static final int LONGEST_NAME = 20;
+  private static final int LOAD = 7;
+  private static final int TESTS = 7;
+  private static final int BAR = 26;
+
+  private final int width;
+  private final double most;
+
+  StrengthTable(StrengthSurvey survey) {
+    List<Row> rows = survey.sections().stream().flatMap(s -> s.rows().stream()).toList();
+    this.width =
+        rows.stream()
+            .mapToInt(row -> row.setup().grip().name().length())
+            .filter(length -> length <= LONGEST_NAME)
+            .max()
+            .orElse(0);
+    this.most =
+        rows.stream()
+            .filter(StrengthTable::told)
+            .mapToDouble(row -> row.estimate().load().high().kilograms())
+            .max()
+            .orElse(1);
+  }
+
+  void add(Page page, List<Row> rows) {
+    page.line(line("", "low", "best", "high", "tests", ""));
+    for (Row row : rows) {
+      String name = row.setup().grip().name();
+      if (name.length() > width) {
+        page.line(name);
+        name = "";
+      }
+      page.line(told(row) ? taken(name, row) : notTaken(name));
+    }
+  }
+
+  /** A test tells more of what a hand takes than a model of the hand. */
+  private static boolean told(Row row) {
+    return row.reachable() || row.tests() > 0;
+  }
+
+  private String taken(String name, Row row) {
+    LoadEstimate load = row.estimate().load();
+    return line(
+        name,
+        StrengthText.kilograms(load.low().kilograms()),
+        StrengthText.kilograms(load.best().kilograms()),
+        StrengthText.kilograms(load.high().kilograms()),
+        row.tests() == 0 ? "-" : "" + row.tests(),
+        bar(load));
+  }
+
+  private String notTaken(String name) {
+    return Page.padRight(name, width) + "  not taken by this hand, by the model of it";
+  }
+
+  /** Columns from 0 kg to the highest end of all. */
+  private String bar(LoadEstimate load) {
+    int low = column(load.low().kilograms());
+    int best = column(load.best().kilograms());
+    int high = column(load.high().kilograms());
+    StringBuilder bar = new StringBuilder();
+    for (int column = 0; column <= high; column++) {
+      bar.append(column == best ? 'o' : column >= low ? '-' : ' ');
+    }
+    return bar.toString();
+  }
+
+  private int column(double kilograms) {
+    return (int) Math.min(BAR - 1, Math.floor(kilograms / most * BAR));
+  }
+
+  private String line(String name, String low, String best, String high, String tests, String bar) {
+    return Page.padRight(name, width)
+        + Page.padLeft(low, LOAD)
+        + Page.padLeft(best, LOAD)
+        + Page.padLeft(high, LOAD)
+        + Page.padLeft(tests, TESTS)
+        + "  "
+        + bar;
+  }
+}
