@@ -99,7 +99,7 @@ public final class Muscle {
     }
     requireTime(seconds);
     double level = 1 - ofMvc;
-    boolean failing = fatigued > level;
+    boolean failing = fatigued > level || level <= 0; // MVC itself is passed at once
     double carried = failing ? 0 : seconds;
     double left = seconds;
     while (left > 0) {
