@@ -64,37 +64,7 @@ public final class Season {
           .band(Finger.MIDDLE, Joint.PIP, Band.degrees(40.25, 70))
           .build();
 
-  private static final Athlete.Builder HERSELF =
-      Athlete.named("sunniva")
-          .title("Sunniva of Skarvdal")
-          .born(LocalDate.of(1996, 5, 4))
-          .bodyMass(Load.ofKilograms(68.5))
-          .trained(40)
-          .ability(Ability.of(GradeScale.FRENCH, "7c"))
-          .hand(Hand.ofLength(Length.ofMillimetres(182)))
-          .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
-          .available(DayOfWeek.FRIDAY, Duration.ofMinutes(90))
-          .climbing(
-              new Athlete.ClimbingDay(DayOfWeek.SUNDAY, true, "hard", Duration.ofMinutes(150)))
-          .away(
-              new Athlete.Absence(
-                  LocalDate.of(2027, 1, 30),
-                  LocalDate.of(2027, 2, 8),
-                  Optional.of("a hut without a board")))
-          .edge(Length.ofMillimetres(20))
-          .edge(Length.ofMillimetres(15))
-          .added(Load.ofKilograms(1.25), Load.ofKilograms(40))
-          .assist(Load.ofKilograms(2), Load.ofKilograms(30));
-
-  public static final Athlete SUNNIVA = HERSELF.build();
-
-  /** Her left ring finger is shorter than the right one. */
-  public static final Athlete UNLIKE =
-      HERSELF
-          .hand(
-              Side.LEFT,
-              SUNNIVA.left().withBone(Finger.RING, Segment.PROXIMAL, Length.ofMillimetres(40)))
-          .build();
+  public static final Athlete SUNNIVA = herself().build();
 
   public static final Plan THAW =
       Plan.named("thaw")
@@ -106,6 +76,39 @@ public final class Season {
           .build();
 
   private Season() {}
+
+  private static Athlete.Builder herself() {
+    return Athlete.named("sunniva")
+        .title("Sunniva of Skarvdal")
+        .born(LocalDate.of(1996, 5, 4))
+        .bodyMass(Load.ofKilograms(68.5))
+        .trained(40)
+        .ability(Ability.of(GradeScale.FRENCH, "7c"))
+        .hand(Hand.ofLength(Length.ofMillimetres(182)))
+        .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
+        .available(DayOfWeek.FRIDAY, Duration.ofMinutes(90))
+        .climbing(new Athlete.ClimbingDay(DayOfWeek.SUNDAY, true, "hard", Duration.ofMinutes(150)))
+        .away(
+            new Athlete.Absence(
+                LocalDate.of(2027, 1, 30),
+                LocalDate.of(2027, 2, 8),
+                Optional.of("a hut without a board")))
+        .edge(Length.ofMillimetres(20))
+        .edge(Length.ofMillimetres(15))
+        .added(Load.ofKilograms(1.25), Load.ofKilograms(40))
+        .assist(Load.ofKilograms(2), Load.ofKilograms(30));
+  }
+
+  /** Returns her with a left ring finger shorter than the right one. */
+  public static Athlete unlike() {
+    return withLeft(
+        SUNNIVA.left().withBone(Finger.RING, Segment.PROXIMAL, Length.ofMillimetres(40)));
+  }
+
+  /** Returns her with another left hand. */
+  public static Athlete withLeft(Hand left) {
+    return herself().hand(Side.LEFT, left).build();
+  }
 
   private static ModelPath week(int week) {
     return THAW.path().then("for", "sunniva").then("block", "base").then("week", week);
@@ -289,21 +292,21 @@ public final class Season {
         findings());
   }
 
-  /** The same for an athlete whose hands are not alike. */
-  public static CompiledPlan unlike() {
+  /** The same with another athlete's hands. */
+  public static CompiledPlan thaw(Athlete athlete) {
     CompiledPlan thaw = thaw();
     return new CompiledPlan(
         thaw.plan(),
-        UNLIKE,
+        athlete,
         thaw.log(),
-        thaw.sessions().stream().map(Season::unlike).toList(),
+        thaw.sessions().stream().map(session -> of(athlete, session)).toList(),
         thaw.weeks(),
         thaw.retests(),
         thaw.climbing(),
         thaw.findings());
   }
 
-  private static DatedSession unlike(DatedSession session) {
+  private static DatedSession of(Athlete athlete, DatedSession session) {
     return new DatedSession(
         session.date(),
         session.week(),
@@ -315,16 +318,16 @@ public final class Season {
         session.eased(),
         session.bodyMass(),
         session.placedBecause(),
-        session.exercises().stream().map(Season::unlike).toList(),
+        session.exercises().stream().map(exercise -> of(athlete, exercise)).toList(),
         session.path());
   }
 
-  private static PlannedExercise unlike(PlannedExercise exercise) {
+  private static PlannedExercise of(Athlete athlete, PlannedExercise exercise) {
     return new PlannedExercise(
         exercise.order(),
         exercise.protocol(),
         exercise.setup(),
-        fits(UNLIKE, exercise.setup()),
+        fits(athlete, exercise.setup()),
         exercise.scheme(),
         exercise.steps(),
         exercise.percentOfMax(),

@@ -1,5 +1,6 @@
 package gripwright.export.json;
 
+import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.hand.FingerPose;
 import gripwright.hand.Side;
@@ -13,6 +14,8 @@ import gripwright.plan.PlannedExercise.Derivation;
 import gripwright.plan.PlannedExercise.LoadedStep;
 import gripwright.plan.PlannedExercise.Maximum;
 import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -146,7 +149,7 @@ final class PlanJson {
   /** Returns the angles of the hand that holds, or of both where fingers differ, left first. */
   private static List<FingerAngle> angles(PlannedExercise exercise) {
     boolean differ =
-        exercise.fits().values().stream().map(fit -> fit.pose().fingers()).distinct().count() > 1;
+        exercise.fits().values().stream().map(PlanJson::written).distinct().count() > 1;
     List<FingerAngle> angles = new ArrayList<>();
     exercise
         .fits()
@@ -158,6 +161,12 @@ final class PlanJson {
               }
             });
     return angles;
+  }
+
+  private static List<BigDecimal> written(GripFit fit) {
+    return fit.pose().fingers().stream()
+        .map(finger -> Numbers.rounded(finger.pip().degrees(), DEGREES))
+        .toList();
   }
 
   private static void angle(JsonText json, FingerAngle angle) {

@@ -56,7 +56,7 @@ final class HandTable {
   }
 
   private static boolean lieAlike(Collection<GripFit> fits) {
-    return fits.stream().map(fit -> fit.pose().fingers()).distinct().count() == 1;
+    return fits.stream().map(HandTable::angles).distinct().count() == 1;
   }
 
   private static String key(PlannedExercise exercise) {
@@ -64,12 +64,16 @@ final class HandTable {
   }
 
   private static Row row(GripFit fit, Optional<Side> side) {
+    return new Row(
+        fit.grip().name(), fit.edge() + side.map(s -> " " + s.word()).orElse(""), angles(fit));
+  }
+
+  private static Map<Finger, String> angles(GripFit fit) {
     Map<Finger, String> angles = new EnumMap<>(Finger.class);
     for (FingerPose finger : fit.pose().fingers()) {
       angles.put(finger.finger(), Numbers.plain(finger.pip().degrees(), 0));
     }
-    return new Row(
-        fit.grip().name(), fit.edge() + side.map(s -> " " + s.word()).orElse(""), angles);
+    return angles;
   }
 
   boolean isEmpty() {

@@ -7,7 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.export.Season;
 import gripwright.grip.GripFit;
+import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Hand;
+import gripwright.hand.Joint;
 import gripwright.plan.Caution;
 import gripwright.plan.CompiledPlan;
 import gripwright.quantity.Length;
@@ -62,13 +66,32 @@ final class SeasonTextTest {
     assertTrue(alike.replaceAll("\\s+", " ").contains("an estimate from measures"), alike);
     assertFalse(text(Season.empty()).contains("HAND"), "no grip, no hand");
     List<String> unlike =
-        text(Season.unlike()).lines().filter(line -> line.contains("  index ")).toList();
+        text(Season.thaw(Season.unlike()))
+            .lines()
+            .filter(line -> line.contains("  index "))
+            .toList();
     assertEquals(6, unlike.size(), unlike.toString());
     assertTrue(unlike.get(0).startsWith("  half-crimp        20 mm left  "), unlike.get(0));
     assertTrue(unlike.get(1).startsWith("  half-crimp        20 mm right "), unlike.get(1));
     assertNotEquals(
         unlike.get(0).substring(unlike.get(0).indexOf("ring")),
         unlike.get(1).substring(unlike.get(1).indexOf("ring")));
+  }
+
+  /** A stiff end joint changes nothing that is printed, so one row is enough. */
+  @Test
+  void handsWithTheSameAnglesHaveOneRow() {
+    Hand stiff =
+        Season.SUNNIVA
+            .left()
+            .withLimit(Finger.MIDDLE, Joint.DIP, FlexionRange.degrees(0, 10))
+            .withLimit(Finger.RING, Joint.DIP, FlexionRange.degrees(0, 10));
+    String text = text(Season.thaw(Season.withLeft(stiff)));
+    assertEquals(handRows(text(Season.thaw())), handRows(text));
+  }
+
+  private static List<String> handRows(String text) {
+    return text.lines().filter(line -> line.contains("  index ")).toList();
   }
 
   @Test
