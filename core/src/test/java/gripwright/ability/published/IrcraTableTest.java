@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,14 +18,31 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class IrcraTableTest {
 
-  @ParameterizedTest
-  @CsvSource({
-    "FRENCH, 5+, 10", "FRENCH, 6a, 11", "FRENCH, 7a, 17", "FRENCH, 7a+, 18", "FRENCH, 8a, 23",
-    "FRENCH, 8c, 27", "FRENCH, 8c+, 28", "FRENCH, 9b+, 32", "YDS, 5.10a, 10", "YDS, 5.12d, 21",
-    "YDS, 5.15c, 32"
-  })
-  void frenchAndYosemite(GradeScale scale, String grade, int ircra) {
-    assertEquals(ircra, Ability.of(scale, grade).ircra());
+  /** Both columns whole: one grade a number, and nothing else. */
+  @Test
+  void frenchAndYosemiteStepByStep() {
+    assertColumn(
+        GradeScale.FRENCH,
+        "1 2 2+ 3- 3 3+ 4 4+ 5 5+ 6a 6a+ 6b 6b+ 6c 6c+ 7a 7a+ 7b 7b+ 7c 7c+ 8a 8a+ 8b 8b+ 8c 8c+"
+            + " 9a 9a+ 9b 9b+");
+    assertColumn(
+        GradeScale.YDS,
+        "5.1 5.2 5.3 5.4 5.5 5.6 5.7 5.8 5.9 5.10a 5.10b 5.10c 5.10d 5.11a 5.11b 5.11c 5.11d 5.12a"
+            + " 5.12b 5.12c 5.12d 5.13a 5.13b 5.13c 5.13d 5.14a 5.14b 5.14c 5.14d 5.15a 5.15b"
+            + " 5.15c");
+  }
+
+  private static void assertColumn(GradeScale scale, String column) {
+    List<String> grades = List.of(column.split(" ", -1));
+    assertEquals(grades, Ability.grades(scale));
+    for (int i = 0; i < grades.size(); i++) {
+      assertEquals(i + 1, Ability.of(scale, grades.get(i)).ircra(), grades.get(i));
+      assertEquals(Optional.of(grades.get(i)), ircra(i + 1).on(scale));
+    }
+  }
+
+  private static Ability ircra(int number) {
+    return Ability.of(GradeScale.IRCRA, Integer.toString(number));
   }
 
   @ParameterizedTest
