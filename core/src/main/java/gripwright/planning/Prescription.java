@@ -130,7 +130,7 @@ final class Prescription {
                 findings.add(
                     Finding.advice("plan.load-modelled", path)
                         .with("setup", setup)
-                        .with("from", e.basis().get(0).test().setup())));
+                        .with("from", e.weightiest().setup())));
     Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
     Loading loading = new Loading(setup, dose, mass, strength.curve(setup), path);
     Optional<PlannedExercise> loaded = loading.load(exercise, order, estimate, why, findings);

@@ -127,6 +127,11 @@ public final class StrengthMap {
     public Estimate {
       basis = List.copyOf(basis);
     }
+
+    /** Returns the test that speaks most for the estimate. */
+    public StrengthTest weightiest() {
+      return basis.stream().max(Comparator.comparingDouble(Weight::share)).orElseThrow().test();
+    }
   }
 
   /**
