@@ -36,6 +36,9 @@ final class MixSolver {
   /** Scores that differ by less count as equal. */
   private static final double TOLERANCE = 1e-9;
 
+  /** A smaller share is an artefact of the tolerance; a set is never split so finely. */
+  private static final double NEGLIGIBLE = 1e-5;
+
   /** What a grip that joins a mix takes at least, when the next best is looked for. */
   private static final double LEAST_SHARE = 0.1;
 
@@ -151,15 +154,18 @@ final class MixSolver {
   }
 
   /** Returns what shares are worth, in the order of the candidates. */
-  Blend blend(double[] shares) {
-    TreeMap<String, Double> named = new TreeMap<>();
+  Blend blend(double[] found) {
+    double[] shares = found.clone();
     double sum = 0;
-    for (double share : shares) {
-      sum += share < TOLERANCE ? 0 : share;
-    }
     for (int i = 0; i < shares.length; i++) {
-      if (shares[i] >= TOLERANCE) {
-        named.put(candidates.get(i).grip(), shares[i] / sum);
+      shares[i] = shares[i] < NEGLIGIBLE ? 0 : shares[i];
+      sum += shares[i];
+    }
+    TreeMap<String, Double> named = new TreeMap<>();
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] /= sum;
+      if (shares[i] > 0) {
+        named.put(candidates.get(i).grip(), shares[i]);
       }
     }
     double matched = match(shares);
