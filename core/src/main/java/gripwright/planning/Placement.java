@@ -6,25 +6,31 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
- * Finds the days of a week for its sessions.
+ * Finds the days of a week for its sessions, with an eye on the weeks that follow.
  *
- * <p>Every way to place them is looked at, in a fixed order, so the answer is the best there is and
- * always the same; a week with very many sessions is given up after a fixed number of tries, with
- * the best way found by then. Best means, in this order: most sessions placed, preferred days used,
- * no two sessions on one day, most even gaps, earliest days.
+ * <p>Best means, in this order: most sessions placed, most tests on a rested day of their own, no
+ * session given up earlier than need be, preferred days used, no two sessions on one day, most even
+ * gaps, earliest days. The answer is the best there is and always the same.
+ *
+ * <p>The week alone is looked at first. If nothing of its best way reaches into a day on which the
+ * athlete trains in the next week, no later week can gain by another way, and that is the answer.
+ * Only otherwise are the weeks after it placed along with it.
  */
 final class Placement {
 
   /** Least days between hard days on the same fingers; 48 h. */
   static final int HARD_GAP_DAYS = 2;
+
+  private static final int DAYS = 7;
+
+  private Placement() {}
 
   /**
    * A session that wants a day.
@@ -58,6 +64,14 @@ final class Placement {
   record HardDay(LocalDate date, FingerSet fingers, String what) {}
 
   /**
+   * Tests that want a rested day.
+   *
+   * @param minutes how long they take
+   * @param fingers the fingers they work
+   */
+  record Tests(int minutes, FingerSet fingers) {}
+
+  /**
    * What is fixed before a week is placed.
    *
    * @param first first day of the week
@@ -78,70 +92,100 @@ final class Placement {
     }
   }
 
-  /** Tries after which the best way found so far is kept; far more than any usual week needs. */
-  private static final int MOST_TRIES = 200_000;
+  /**
+   * A week and what wants a day in it.
+   *
+   * @param week what is fixed
+   * @param requests sessions in any order; those of one name are alike
+   * @param tests tests that are due
+   */
+  record Asked(Week week, List<Request> requests, List<Tests> tests) {
 
-  private static final int DAYS = 7;
-  private static final int UNPLACED = -1;
-
-  private final Week week;
-  private final List<Request> requests;
-  private final boolean[][] open;
-  private int[] best = new int[0];
-  private long[] bestCost = new long[0];
-  private int tries;
-
-  private Placement(Week week, List<Request> requests) {
-    this.week = week;
-    this.requests = requests;
-    this.open = new boolean[requests.size()][DAYS];
-    for (int r = 0; r < requests.size(); r++) {
-      for (int d = 0; d < DAYS; d++) {
-        open[r][d] = obstacle(week, requests.get(r), week.first().plusDays(d)).isEmpty();
-      }
+    /** Copies what may change. */
+    Asked {
+      requests = List.copyOf(requests);
+      tests = List.copyOf(tests);
     }
   }
 
   /**
-   * Places sessions.
+   * The days of a week.
    *
-   * @param week the week and what is fixed in it
-   * @param requests sessions in any order; those of one name are alike
-   * @return a day for each request, in the order given; empty where there was none left
+   * @param sessions a day for each request, in the order asked; empty where there was none left
+   * @param tests the same for tests; empty where no rested day was left
    */
-  static List<Optional<LocalDate>> place(Week week, List<Request> requests) {
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < requests.size(); i++) {
-      order.add(i);
+  record Days(List<Optional<LocalDate>> sessions, List<Optional<LocalDate>> tests) {
+
+    /** Tells whether every session has a day. */
+    boolean complete() {
+      return sessions.stream().allMatch(Optional::isPresent);
     }
-    order.sort(Comparator.comparing(i -> requests.get(i).name()));
-    Placement placement = new Placement(week, order.stream().map(requests::get).toList());
-    int[] days = placement.search();
-    List<Optional<LocalDate>> dates = new ArrayList<>();
-    for (int i = 0; i < requests.size(); i++) {
-      dates.add(Optional.empty());
-    }
-    for (int i = 0; i < order.size(); i++) {
-      if (days[i] != UNPLACED) {
-        dates.set(order.get(i), Optional.of(week.first().plusDays(days[i])));
-      }
-    }
-    return dates;
   }
 
-  /** Tells why a session can't be on a day, whatever else is placed; empty if it can. */
-  static Optional<String> obstacle(Week week, Request request, LocalDate day) {
+  /**
+   * The days of some weeks.
+   *
+   * @param weeks one for each week asked
+   * @param proved true if no better way exists; false if there were too many to look at them all
+   * @param tries steps of the search, a measure of its work
+   */
+  record Found(List<Days> weeks, boolean proved, int tries) {
+
+    /** Returns the days of the first week. */
+    Days first() {
+      return weeks.get(0);
+    }
+  }
+
+  /**
+   * Places the sessions and tests of a week.
+   *
+   * @param asked the week
+   * @param later gives the weeks after it, as far as they can be told; asked only if they matter
+   */
+  static Found place(Asked asked, Supplier<List<Asked>> later) {
+    Found alone = new PlacementSearch(List.of(asked)).search();
+    if (!alone.proved() || !reachesOver(asked, alone.first())) {
+      return alone;
+    }
+    List<Asked> weeks = new ArrayList<>(List.of(asked));
+    weeks.addAll(later.get());
+    Found ahead = new PlacementSearch(weeks).search();
+    return ahead.proved() ? ahead : alone;
+  }
+
+  /**
+   * Tells whether a gap that begins in a week covers a day on which something could be after it.
+   */
+  private static boolean reachesOver(Asked asked, Days days) {
+    LocalDate next = asked.week().first().plusDays(DAYS);
+    LocalDate free = next;
+    for (int i = 0; i < asked.requests().size(); i++) {
+      Request request = asked.requests().get(i);
+      int gap = request.hardFingers().isPresent() ? HARD_GAP_DAYS : 1;
+      free = later(free, days.sessions().get(i), Math.max(gap, request.gapDays()));
+    }
+    for (Optional<LocalDate> test : days.tests()) {
+      free = later(free, test, HARD_GAP_DAYS);
+    }
+    return next.datesUntil(free).anyMatch(day -> !asked.week().available().apply(day).isZero());
+  }
+
+  private static LocalDate later(LocalDate free, Optional<LocalDate> day, int gap) {
+    return day.map(d -> d.plusDays(gap)).filter(free::isBefore).orElse(free);
+  }
+
+  /**
+   * Tells why a session can't be on a day, whatever else is placed and however long ago the last
+   * one was; empty if it can.
+   */
+  static Optional<String> fixedObstacle(Week week, Request request, LocalDate day) {
     long minutes = week.available().apply(day).toMinutes();
     if (minutes == 0) {
       return Optional.of("no time");
     }
     if (minutes < request.minutes()) {
       return Optional.of(minutes + " min is too short for " + request.minutes() + " min");
-    }
-    LocalDate last = week.lastOfName().get(request.name());
-    if (last != null && days(last, day) < request.gapDays()) {
-      return Optional.of(
-          "the gap of " + request.gap().toHours() + " h to " + last + " is not kept");
     }
     if (request.hardFingers().isPresent()) {
       for (HardDay hard : week.hardDays()) {
@@ -154,99 +198,13 @@ final class Placement {
     return Optional.empty();
   }
 
+  /** Tells whether there is time for tests on a day, and nothing fixed is hard within 48 h. */
+  static boolean restsBefore(Week week, Tests tests, LocalDate day) {
+    return week.available().apply(day).toMinutes() >= tests.minutes()
+        && week.hardDays().stream().noneMatch(h -> days(h.date(), day) < HARD_GAP_DAYS);
+  }
+
   private static long days(LocalDate one, LocalDate other) {
     return Math.abs(ChronoUnit.DAYS.between(one, other));
-  }
-
-  private int[] search() {
-    int[] days = new int[requests.size()];
-    best = new int[requests.size()];
-    java.util.Arrays.fill(best, UNPLACED);
-    bestCost = cost(best);
-    extend(days, 0, 0);
-    return best;
-  }
-
-  private void extend(int[] days, int next, long unplaced) {
-    if (unplaced > bestCost[0] || ++tries > MOST_TRIES) {
-      return;
-    }
-    if (next == requests.size()) {
-      long[] cost = cost(days);
-      if (java.util.Arrays.compare(cost, bestCost) < 0) {
-        bestCost = cost;
-        best = days.clone();
-      }
-      return;
-    }
-    boolean sameAsLast =
-        next > 0 && requests.get(next).name().equals(requests.get(next - 1).name());
-    if (!(sameAsLast && days[next - 1] == UNPLACED)) {
-      for (int d = sameAsLast ? days[next - 1] + 1 : 0; d < DAYS; d++) {
-        if (open[next][d] && fits(days, next, d)) {
-          days[next] = d;
-          extend(days, next + 1, unplaced);
-        }
-      }
-    }
-    days[next] = UNPLACED;
-    extend(days, next + 1, unplaced + 1);
-  }
-
-  private boolean fits(int[] days, int next, int day) {
-    Request request = requests.get(next);
-    int minutes = request.minutes();
-    for (int i = 0; i < next; i++) {
-      if (days[i] == UNPLACED) {
-        continue;
-      }
-      Request other = requests.get(i);
-      int apart = Math.abs(days[i] - day);
-      if (other.name().equals(request.name()) && apart < request.gapDays()) {
-        return false;
-      }
-      if (apart < HARD_GAP_DAYS
-          && request.hardFingers().isPresent()
-          && other.hardFingers().isPresent()
-          && request.hardFingers().get().overlaps(other.hardFingers().get())) {
-        return false;
-      }
-      if (apart == 0) {
-        minutes += other.minutes();
-      }
-    }
-    return minutes <= week.available().apply(week.first().plusDays(day)).toMinutes();
-  }
-
-  /** Unplaced, unpreferred, shared days, unevenness, sum of days, then the days themselves. */
-  private long[] cost(int[] days) {
-    long[] cost = new long[5 + days.length];
-    Map<Integer, Integer> perDay = new TreeMap<>();
-    for (int i = 0; i < days.length; i++) {
-      Request request = requests.get(i);
-      cost[5 + i] = days[i];
-      if (days[i] == UNPLACED) {
-        cost[0]++;
-        continue;
-      }
-      if (!request.prefer().isEmpty()
-          && !request.prefer().contains(week.first().plusDays(days[i]).getDayOfWeek())) {
-        cost[1]++;
-      }
-      perDay.merge(days[i], 1, Integer::sum);
-      cost[4] += days[i];
-    }
-    perDay.values().forEach(n -> cost[2] += n - 1L);
-    cost[3] = unevenness(new ArrayList<>(perDay.keySet()));
-    return cost;
-  }
-
-  /** Sum of inverse gaps between neighbouring training days, so that even spacing costs least. */
-  private static long unevenness(List<Integer> days) {
-    long sum = 0;
-    for (int i = 1; i < days.size(); i++) {
-      sum += 420L / (days.get(i) - days.get(i - 1));
-    }
-    return sum;
   }
 }

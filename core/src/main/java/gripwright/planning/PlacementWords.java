@@ -1,66 +1,132 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
-import gripwright.plan.DatedSession;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
-/** Says why a session is on its day, or why no day of a week serves. */
+/** Says why a session is on its day, or what keeps it from all days of a week. */
 final class PlacementWords {
 
   private final Placement.Week fixed;
   private final Athlete athlete;
+  private final int number;
 
-  PlacementWords(Placement.Week fixed, Athlete athlete) {
+  /**
+   * Prepares to speak of a week.
+   *
+   * @param number the week's number in the plan
+   */
+  PlacementWords(Placement.Week fixed, Athlete athlete, int number) {
     this.fixed = fixed;
     this.athlete = athlete;
+    this.number = number;
   }
 
-  /** Says of each day of the week why it does not serve. */
-  String reason(Placement.Request request, List<DatedSession> placed) {
+  /**
+   * Says what the facts of a conflict come to, such as which days are left and how long the gap is.
+   */
+  String reason(Placement.Request request, Set<Conflict.Fact> facts) {
+    if (facts.isEmpty()) {
+      return "every way to place it would cost as many sessions in the weeks after";
+    }
     List<String> words = new ArrayList<>();
-    for (int d = 0; d < 7; d++) {
-      LocalDate day = fixed.first().plusDays(d);
-      Duration time = athlete.available().get(day.getDayOfWeek());
-      if (time == null) {
-        continue;
-      }
-      String why =
-          athlete.isAway(day)
-              ? "away"
-              : Placement.obstacle(fixed, request, day)
-                  .or(() -> taken(request, placed, day))
-                  .orElse("clashes with another day");
-      words.add(weekday(day) + ": " + why);
+    words.add(daysLeft(request, facts));
+    if (facts.contains(new Conflict.Gap())) {
+      words.add("the gap is " + request.gap().toHours() + " h");
     }
-    return words.isEmpty() ? "no day is available" : String.join("; ", words);
+    some(facts, Conflict.Since.class)
+        .forEach(since -> words.add("the last one was on " + named(since.last())));
+    words.addAll(hard(facts));
+    List<LocalDate> times = some(facts, Conflict.TimeOn.class).map(Conflict.TimeOn::day).toList();
+    List<LocalDate> away = times.stream().filter(this::wouldTrain).filter(athlete::isAway).toList();
+    if (!away.isEmpty()) {
+      words.add("away on " + weekdays(away));
+    }
+    for (LocalDate day : times) {
+      long minutes = fixed.available().apply(day).toMinutes();
+      if (minutes > 0 && minutes < request.minutes()) {
+        words.add(weekday(day) + " has " + minutes + " min for " + request.minutes() + " min");
+      }
+    }
+    return listed(words);
   }
 
-  private static Optional<String> taken(
-      Placement.Request request, List<DatedSession> placed, LocalDate day) {
-    for (DatedSession other : placed) {
-      long apart = Math.abs(ChronoUnit.DAYS.between(other.date(), day));
-      if (other.name().equals(request.name()) && apart < request.gapDays()) {
-        return Optional.of(
-            apart == 0
-                ? "taken by " + other.name()
-                : "the gap of "
-                    + request.gap().toHours()
-                    + " h to "
-                    + weekday(other.date())
-                    + " is not kept");
-      }
-      if (other.hard() && request.hardFingers().isPresent() && apart < Placement.HARD_GAP_DAYS) {
-        return Optional.of("less than 48 h from " + other.name() + " on " + weekday(other.date()));
-      }
+  private String daysLeft(Placement.Request request, Set<Conflict.Fact> facts) {
+    boolean everyDay =
+        some(facts, Conflict.TimeOn.class).allMatch(t -> minutesOn(t.day()) >= request.minutes());
+    List<LocalDate> left =
+        fixed
+            .first()
+            .datesUntil(fixed.first().plusDays(7))
+            .filter(day -> minutesOn(day) >= request.minutes())
+            .toList();
+    if (everyDay && some(facts, Conflict.TimeOn.class).findAny().isEmpty()) {
+      return "week " + number + " has seven days";
     }
-    return Optional.empty();
+    return switch (left.size()) {
+      case 0 -> "no day is left in week " + number;
+      case 1 -> weekdays(left) + " is the only day left in week " + number;
+      default -> weekdays(left) + " are the only days left in week " + number;
+    };
+  }
+
+  private boolean wouldTrain(LocalDate day) {
+    return athlete.available().containsKey(day.getDayOfWeek());
+  }
+
+  private long minutesOn(LocalDate day) {
+    return fixed.available().apply(day).toMinutes();
+  }
+
+  private List<String> hard(Set<Conflict.Fact> facts) {
+    List<String> words = new ArrayList<>();
+    List<String> others = some(facts, Conflict.Other.class).map(Conflict.Other::name).toList();
+    boolean hard = facts.contains(new Conflict.Hard());
+    List<String> apartFrom =
+        Stream.concat(
+                some(facts, Conflict.HardOn.class)
+                    .map(Conflict.HardOn::day)
+                    .sorted(Comparator.comparing(Placement.HardDay::date))
+                    .map(h -> h.what() + " on " + named(h.date())),
+                others.stream().filter(o -> hard).map(o -> "session " + o))
+            .toList();
+    if (!apartFrom.isEmpty()) {
+      words.add("48 h are kept from " + listed(apartFrom));
+    } else if (hard) {
+      words.add("it is hard, so 48 h are kept");
+    }
+    if (!hard && !others.isEmpty()) {
+      words.add(listed(others.stream().map(o -> "session " + o).toList()) + " takes time as well");
+    }
+    return words;
+  }
+
+  private static <F extends Conflict.Fact> Stream<F> some(Set<Conflict.Fact> facts, Class<F> kind) {
+    return facts.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  private String named(LocalDate day) {
+    boolean inWeek = !day.isBefore(fixed.first()) && day.isBefore(fixed.first().plusDays(7));
+    return inWeek ? weekday(day) : weekday(day) + " " + day;
+  }
+
+  private static String weekdays(Collection<LocalDate> days) {
+    return listed(days.stream().map(PlacementWords::weekday).toList());
+  }
+
+  /** Joins with commas and a last {@code and}. */
+  private static String listed(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
   private static String weekday(LocalDate day) {

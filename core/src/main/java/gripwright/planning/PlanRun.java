@@ -20,7 +20,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * One compilation of a plan for one athlete, week after week: progress depends on which weeks were
@@ -39,6 +40,7 @@ final class PlanRun {
   private final Log log;
   private final HandFits fits;
   private final SessionExpansion expansion;
+  private final LookAhead lookAhead;
   private final FindingList findings = new FindingList();
   private final List<DatedSession> sessions = new ArrayList<>();
   private final List<DatedRetest> retests = new ArrayList<>();
@@ -59,6 +61,7 @@ final class PlanRun {
     this.root = plan.path().then("for", athlete.name());
     this.fits = new HandFits(athlete);
     this.expansion = new SessionExpansion(plan, athlete, log, root, fits, findings);
+    this.lookAhead = new LookAhead(plan, athlete, log, expansion);
   }
 
   CompiledPlan compile() {
@@ -153,7 +156,7 @@ final class PlanRun {
         .forEach(
             session ->
                 expansion
-                    .draft(block, week, session, progression, state)
+                    .draft(block, week, session, progression, state, findings)
                     .ifPresent(
                         draft -> {
                           for (int i = 0; i < session.perWeek(); i++) {
@@ -223,18 +226,27 @@ final class PlanRun {
             athlete::availableOn,
             hardDays.near(week.first(), sessions, retests),
             lastOfName);
-    PlacementWords words = new PlacementWords(fixed, athlete);
+    PlacementWords words = new PlacementWords(fixed, athlete, week.number());
     List<SessionExpansion.Draft> fitting =
         drafts.stream().filter(d -> fitsSomeDay(block, week, d)).toList();
-    List<Optional<LocalDate>> days =
-        Placement.place(fixed, fitting.stream().map(SessionExpansion.Draft::request).toList());
+    List<Placement.Request> requests =
+        fitting.stream().map(SessionExpansion.Draft::request).toList();
+    Placement.Found found =
+        Placement.place(
+            new Placement.Asked(fixed, requests, lookAhead.testsIn(week.number())),
+            () ->
+                lookAhead.after(
+                    block, week, requests, day -> hardDays.near(day, sessions, retests)));
+    List<Optional<LocalDate>> days = found.first().sessions();
     List<DatedSession> placed = new ArrayList<>();
-    Map<String, Integer> missing = new HashMap<>();
+    List<Placement.Request> dated = new ArrayList<>();
+    Map<String, Integer> missing = new TreeMap<>();
     for (int i = 0; i < fitting.size(); i++) {
       SessionExpansion.Draft draft = fitting.get(i);
       if (days.get(i).isPresent()) {
         LocalDate day = days.get(i).get();
         String because = words.because(draft.request(), day);
+        dated.add(draft.request());
         expansion
             .dated(block, week, draft.session(), progression, state, day, because)
             .ifPresent(placed::add);
@@ -242,11 +254,7 @@ final class PlanRun {
         missing.merge(draft.session().name(), 1, Integer::sum);
       }
     }
-    for (String name : new TreeSet<>(missing.keySet())) {
-      SessionExpansion.Draft draft =
-          fitting.stream().filter(d -> d.session().name().equals(name)).findFirst().orElseThrow();
-      noteMissing(block, week, draft, missing.getOrDefault(name, 0), words, placed);
-    }
+    missing.forEach((name, count) -> noteMissing(block, week, fixed, fitting, dated, name, count));
     return placed;
   }
 
@@ -268,24 +276,29 @@ final class PlanRun {
   private void noteMissing(
       Block block,
       WeekOfBlock week,
-      SessionExpansion.Draft draft,
-      int missing,
-      PlacementWords words,
-      List<DatedSession> placed) {
-    boolean away = false;
-    for (int d = 0; d < 7; d++) {
-      away |= athlete.isAway(week.first().plusDays(d));
-    }
-    ModelPath place = path(block, week).then("session", draft.session().name());
+      Placement.Week fixed,
+      List<SessionExpansion.Draft> drafts,
+      List<Placement.Request> placed,
+      String name,
+      int missing) {
+    SessionExpansion.Draft draft =
+        drafts.stream().filter(d -> d.session().name().equals(name)).findFirst().orElseThrow();
+    int wanted = draft.session().perWeek();
+    List<Placement.Request> others = placed.stream().filter(r -> !r.name().equals(name)).toList();
+    Set<Conflict.Fact> facts = new Conflict(fixed, draft.request(), wanted, others).fewest();
+    boolean away = week.first().datesUntil(week.first().plusDays(7)).anyMatch(athlete::isAway);
+    ModelPath place = path(block, week).then("session", name);
     Finding finding =
         away ? Finding.warning("plan.week-short", place) : Finding.error("plan.no-day", place);
     findings.add(
         finding
-            .with("session", draft.session().name())
+            .with("session", name)
             .with("week", week.number())
-            .with("wanted", draft.session().perWeek())
-            .with("placed", draft.session().perWeek() - missing)
-            .with("reason", words.reason(draft.request(), placed)));
+            .with("wanted", wanted)
+            .with("placed", wanted - missing)
+            .with(
+                "reason",
+                new PlacementWords(fixed, athlete, week.number()).reason(draft.request(), facts)));
   }
 
   private void retest(Block block, WeekOfBlock week, List<DatedSession> kept) {
@@ -294,7 +307,7 @@ final class PlanRun {
       ModelPath place = root.then("retest", n).then("week", week.number());
       if (week.number() % retest.everyWeeks() == 0) {
         noteSetups(retest, place);
-        new RetestDay(retest, minutes(retest))
+        new RetestDay(retest, lookAhead.minutes(retest))
             .find(week.first(), athlete, hardDays.near(week.first(), sessions, retests), kept)
             .ifPresentOrElse(
                 found -> {
@@ -338,14 +351,6 @@ final class PlanRun {
         Finding.advice("plan.retest-displaces", place)
             .with("week", week.number())
             .with("session", session.name()));
-  }
-
-  private int minutes(Plan.Retest retest) {
-    Duration time = plan.warmUp();
-    for (int i = 0; i < retest.setups().size(); i++) {
-      time = time.plus(retest.hold()).plus(i == 0 ? Duration.ZERO : plan.restBetween());
-    }
-    return (int) ((time.toSeconds() + 59) / 60);
   }
 
   private DatedRetest dated(

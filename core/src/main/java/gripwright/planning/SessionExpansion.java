@@ -53,18 +53,22 @@ final class SessionExpansion {
    */
   record Draft(SessionPlan session, Placement.Request request) {}
 
-  /** Returns what a session would ask of a day; empty if none of its exercises can be trained. */
+  /**
+   * Returns what a session would ask of a day; empty if none of its exercises can be trained, and
+   * then tells why.
+   */
   Optional<Draft> draft(
       Block block,
       PlanRun.WeekOfBlock week,
       SessionPlan session,
       Progression progression,
-      Progression.Week state) {
+      Progression.Week state,
+      FindingList into) {
     FindingList unsaid = new FindingList();
     List<PlannedExercise> exercises =
         exercises(block, week, session, progression, state, week.first(), unsaid);
     if (exercises.isEmpty()) {
-      unsaid.all().forEach(findings::add);
+      unsaid.all().forEach(into::add);
       return Optional.empty();
     }
     Optional<FingerSet> hard =

@@ -1,163 +1,181 @@
 package gripwright.planning;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.grip.FingerSet;
-import java.time.Duration;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import net.jqwik.api.Arbitraries;
+import java.util.Set;
 import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
-import net.jqwik.api.From;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Size;
 import net.jqwik.api.statistics.Statistics;
 
 /** Placement against a search that tries every day for every session and knows no shortcuts. */
 class PlacementProperties {
 
-  private static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
-
   @Provide
-  Arbitrary<List<Placement.Request>> requests() {
-    return Combinators.combine(some("a"), some("b"), some("c"))
-        .as(
-            (a, b, c) -> {
-              List<Placement.Request> all = new ArrayList<>(a);
-              all.addAll(b);
-              all.addAll(c);
-              return all;
-            });
-  }
-
-  /** Sessions of one name, all alike, as a plan has them. */
-  private static Arbitrary<List<Placement.Request>> some(String name) {
-    return Combinators.combine(
-            Arbitraries.of(30, 60),
-            Arbitraries.of(24, 48, 72),
-            Arbitraries.of(0, 0b0111, 0b1000, 0b1111),
-            Arbitraries.of(0, 1, 1, 2))
-        .as(
-            (minutes, gap, fingers, count) ->
-                Collections.nCopies(
-                    count,
-                    new Placement.Request(
-                        name,
-                        minutes,
-                        Duration.ofHours(gap),
-                        fingers == 0 ? Optional.empty() : Optional.of(new FingerSet(fingers)),
-                        List.of())));
-  }
-
-  private static Placement.Week week(List<Integer> minutes) {
-    return new Placement.Week(
-        MONDAY,
-        day -> Duration.ofMinutes(minutes.get((int) ChronoUnit.DAYS.between(MONDAY, day))),
-        List.of(new Placement.HardDay(MONDAY.plusDays(6), FingerSet.FOUR, "hard climbing")),
-        Map.of("a", MONDAY.minusDays(1)));
+  Arbitrary<List<Placement.Asked>> oneWeek() {
+    return Calendars.weeks(1, 3, 2);
   }
 
   @Provide
-  Arbitrary<Integer> minutes() {
-    return Arbitraries.of(0, 30, 60, 90);
+  Arbitrary<List<Placement.Asked>> twoWeeks() {
+    return Calendars.weeks(2, 2, 2);
+  }
+
+  @Provide
+  Arbitrary<List<Placement.Asked>> threeWeeks() {
+    return Calendars.weeks(3, 2, 1);
+  }
+
+  @Provide
+  Arbitrary<List<Placement.Asked>> fiveWeeks() {
+    return Calendars.weeks(5, 3, 3);
+  }
+
+  private static void assertBest(List<Placement.Asked> weeks) {
+    Placement.Found found = new PlacementSearch(weeks).search();
+    assertTrue(found.proved());
+    assertTrue(Calendars.keepsRules(weeks, found.weeks()), found.toString());
+    assertArrayEquals(Calendars.leastCost(weeks), Calendars.cost(weeks, found.weeks()));
+    long cost = Calendars.cost(weeks, found.weeks())[0];
+    Statistics.label("sessions without a day").collect(cost == 0 ? "none" : "some");
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void asManyArePlacedAsCanBe(
-      @ForAll("requests") List<Placement.Request> requests,
-      @ForAll @Size(7) List<@From("minutes") Integer> minutes) {
-    Placement.Week week = week(minutes);
-    List<Optional<LocalDate>> days = Placement.place(week, requests);
-    assertTrue(keepsRules(week, requests, days));
-    long placed = days.stream().filter(Optional::isPresent).count();
-    assertEquals(most(week, requests, new ArrayList<>()), placed);
-    Statistics.label("placed of asked").collect(placed + " of " + requests.size());
+  void aWeekIsPlacedAsWellAsCanBe(@ForAll("oneWeek") List<Placement.Asked> weeks) {
+    assertBest(weeks);
   }
 
-  private static long most(
-      Placement.Week week, List<Placement.Request> requests, List<Optional<LocalDate>> days) {
-    if (!keepsRules(week, requests, days)) {
-      return -1;
-    }
-    if (days.size() == requests.size()) {
-      return days.stream().filter(Optional::isPresent).count();
-    }
-    long most = -1;
-    for (int d = -1; d < 7; d++) {
-      days.add(d < 0 ? Optional.empty() : Optional.of(MONDAY.plusDays(d)));
-      most = Math.max(most, most(week, requests, days));
-      days.remove(days.size() - 1);
-    }
-    return most;
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void twoWeeksArePlacedAsWellAsCanBe(@ForAll("twoWeeks") List<Placement.Asked> weeks) {
+    assertBest(weeks);
   }
 
-  private static boolean keepsRules(
-      Placement.Week week, List<Placement.Request> requests, List<Optional<LocalDate>> days) {
-    for (int i = 0; i < days.size(); i++) {
-      if (days.get(i).isEmpty()) {
-        continue;
-      }
-      Placement.Request one = requests.get(i);
-      LocalDate day = days.get(i).get();
-      int minutes = 0;
-      if (Placement.obstacle(week, one, day).isPresent()) {
-        return false;
-      }
-      for (int j = 0; j < days.size(); j++) {
-        if (days.get(j).isEmpty()) {
-          continue;
-        }
-        Placement.Request other = requests.get(j);
-        long apart = Math.abs(ChronoUnit.DAYS.between(day, days.get(j).get()));
-        minutes += apart == 0 ? other.minutes() : 0;
-        boolean sameName = i != j && one.name().equals(other.name());
-        boolean bothHard =
-            i != j
-                && one.hardFingers().isPresent()
-                && other.hardFingers().isPresent()
-                && one.hardFingers().get().overlaps(other.hardFingers().get());
-        if ((sameName && apart < Math.max(one.gapDays(), other.gapDays()))
-            || (bothHard && apart < 2)) {
-          return false;
-        }
-      }
-      if (minutes > week.available().apply(day).toMinutes()) {
-        return false;
-      }
-    }
-    return true;
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void threeWeeksArePlacedAsWellAsCanBe(@ForAll("threeWeeks") List<Placement.Asked> weeks) {
+    assertBest(weeks);
+  }
+
+  /** The first week of the best way for all of them, whether the others were looked at or not. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void laterWeeksAreLeftOutOnlyWhereTheyChangeNothing(
+      @ForAll("threeWeeks") List<Placement.Asked> weeks) {
+    boolean[] asked = {false};
+    Placement.Found found =
+        Placement.place(
+            weeks.get(0),
+            () -> {
+              asked[0] = true;
+              return weeks.subList(1, 3);
+            });
+    assertEquals(new PlacementSearch(weeks).search().first(), found.first());
+    Statistics.label("looked ahead").collect(asked[0]);
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
   void theOrderOfTheRequestsDoesNotMatter(
-      @ForAll("requests") List<Placement.Request> requests,
-      @ForAll @Size(7) List<@From("minutes") Integer> minutes,
+      @ForAll("fiveWeeks") List<Placement.Asked> weeks,
       @ForAll @IntRange(min = 0, max = 1000) int seed) {
-    Placement.Week week = week(minutes);
-    List<Placement.Request> shuffled = new ArrayList<>(requests);
-    Collections.shuffle(shuffled, new Random(seed));
-    assertEquals(days(requests, week), days(shuffled, week));
+    List<Placement.Asked> shuffled =
+        weeks.stream()
+            .map(
+                asked -> {
+                  List<Placement.Request> requests = new ArrayList<>(asked.requests());
+                  Collections.shuffle(requests, new Random(seed));
+                  return new Placement.Asked(asked.week(), requests, asked.tests());
+                })
+            .toList();
+    assertEquals(days(weeks), days(shuffled));
   }
 
-  private static List<String> days(List<Placement.Request> requests, Placement.Week week) {
-    List<Optional<LocalDate>> days = Placement.place(week, requests);
+  private static List<String> days(List<Placement.Asked> weeks) {
+    Placement.Found found = new PlacementSearch(weeks).search();
     List<String> words = new ArrayList<>();
-    for (int i = 0; i < days.size(); i++) {
-      words.add(requests.get(i).name() + " " + days.get(i));
+    for (int w = 0; w < weeks.size(); w++) {
+      List<Optional<LocalDate>> days = found.weeks().get(w).sessions();
+      for (int i = 0; i < days.size(); i++) {
+        words.add(w + weeks.get(w).requests().get(i).name() + " " + days.get(i));
+      }
     }
     Collections.sort(words);
     return words;
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void theSameQuestionGetsTheSameAnswer(@ForAll("fiveWeeks") List<Placement.Asked> weeks) {
+    assertEquals(new PlacementSearch(weeks).search(), new PlacementSearch(weeks).search());
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void lessTimeNeverAddsASession(
+      @ForAll("fiveWeeks") List<Placement.Asked> weeks,
+      @ForAll @IntRange(min = 0, max = 34) int day,
+      @ForAll @IntRange(min = 0, max = 60) int minutes) {
+    LocalDate cut = Calendars.MONDAY.plusDays(day);
+    List<Placement.Asked> shorter =
+        weeks.stream()
+            .map(
+                asked -> {
+                  Placement.Week week = asked.week();
+                  Placement.Week less =
+                      new Placement.Week(
+                          week.first(),
+                          d -> {
+                            java.time.Duration time = week.available().apply(d);
+                            java.time.Duration most = java.time.Duration.ofMinutes(minutes);
+                            return d.equals(cut) && time.compareTo(most) > 0 ? most : time;
+                          },
+                          week.hardDays(),
+                          week.lastOfName());
+                  return new Placement.Asked(less, asked.requests(), asked.tests());
+                })
+            .toList();
+    long[] before = Calendars.cost(weeks, new PlacementSearch(weeks).search().weeks());
+    long[] after = Calendars.cost(shorter, new PlacementSearch(shorter).search().weeks());
+    assertTrue(Arrays.compare(before, 0, 2, after, 0, 2) <= 0);
+  }
+
+  /** Nothing in a conflict can be spared, and nothing in it is needed twice. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void withoutAnyFactOfAConflictAllWouldFit(@ForAll("oneWeek") List<Placement.Asked> weeks) {
+    Placement.Asked asked = weeks.get(0);
+    Placement.Days days = new PlacementSearch(weeks).search().first();
+    for (int i = 0; i < asked.requests().size(); i++) {
+      Placement.Request request = asked.requests().get(i);
+      if (days.sessions().get(i).isEmpty()) {
+        List<Placement.Request> others = new ArrayList<>();
+        for (int j = 0; j < asked.requests().size(); j++) {
+          Placement.Request other = asked.requests().get(j);
+          if (days.sessions().get(j).isPresent() && !other.name().equals(request.name())) {
+            others.add(other);
+          }
+        }
+        int wanted =
+            (int) asked.requests().stream().filter(r -> r.name().equals(request.name())).count();
+        Conflict conflict = new Conflict(asked.week(), request, wanted, others);
+        Set<Conflict.Fact> facts = conflict.fewest();
+        assertFalse(facts.isEmpty());
+        assertFalse(conflict.fits(facts));
+        for (Conflict.Fact fact : facts) {
+          Set<Conflict.Fact> fewer = new LinkedHashSet<>(facts);
+          fewer.remove(fact);
+          assertTrue(conflict.fits(fewer), fact + " of " + facts);
+        }
+        Statistics.label("facts in a conflict").collect(facts.size());
+      }
+    }
   }
 }

@@ -1,0 +1,127 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.grip.FingerSet;
+import gripwright.log.Log;
+import gripwright.plan.Block;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What the weeks to come will want, as far as can be told today.
+ *
+ * <p>How far an athlete gets depends on which weeks are trained, so nobody knows yet. The rest of a
+ * block is taken to want what it wants this week, and a later block what it would want in a first
+ * week. Both are estimates of time and hardness alone; no number of a plan comes from here.
+ */
+final class LookAhead {
+
+  /** Weeks placed together, the present one included; more gain nothing that could be measured. */
+  static final int WEEKS = 4;
+
+  private final Plan plan;
+  private final Athlete athlete;
+  private final Log log;
+  private final SessionExpansion expansion;
+  private final Map<String, List<Placement.Request>> ofBlock = new HashMap<>();
+
+  LookAhead(Plan plan, Athlete athlete, Log log, SessionExpansion expansion) {
+    this.plan = plan;
+    this.athlete = athlete;
+    this.log = log;
+    this.expansion = expansion;
+  }
+
+  /** Returns the tests that are due in a week of the plan, numbered from 1. */
+  List<Placement.Tests> testsIn(int number) {
+    return plan.retests().stream()
+        .filter(retest -> number % retest.everyWeeks() == 0)
+        .map(retest -> new Placement.Tests(minutes(retest), fingers(retest)))
+        .toList();
+  }
+
+  /** Returns how long the tests take with their warm-up, in minutes, rounded up. */
+  int minutes(Plan.Retest retest) {
+    Duration time = plan.warmUp();
+    for (int i = 0; i < retest.setups().size(); i++) {
+      time = time.plus(retest.hold()).plus(i == 0 ? Duration.ZERO : plan.restBetween());
+    }
+    return (int) ((time.toSeconds() + 59) / 60);
+  }
+
+  private static FingerSet fingers(Plan.Retest retest) {
+    return retest.setups().stream()
+        .map(s -> s.grip().fingers())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()))
+        .orElse(FingerSet.FOUR);
+  }
+
+  /**
+   * Returns what the weeks after one will want.
+   *
+   * @param block the block of the present week
+   * @param now what the present week wants
+   * @param week the present week
+   * @param hardDays what is hard near a week that begins on a day
+   */
+  List<Placement.Asked> after(
+      Block block,
+      PlanRun.WeekOfBlock week,
+      List<Placement.Request> now,
+      Function<LocalDate, List<Placement.HardDay>> hardDays) {
+    List<Placement.Asked> weeks = new ArrayList<>();
+    int left = block.weeks() - week.blockWeek();
+    int next = plan.blocks().indexOf(block);
+    List<Placement.Request> requests = now;
+    for (int ahead = 1; ahead < WEEKS; ahead++) {
+      while (left == 0 && ++next < plan.blocks().size()) {
+        left = plan.blocks().get(next).weeks();
+        requests = firstWeekOf(plan.blocks().get(next), week.first().plusWeeks(ahead));
+      }
+      if (next == plan.blocks().size()) {
+        break;
+      }
+      left--;
+      LocalDate first = week.first().plusWeeks(ahead);
+      weeks.add(
+          new Placement.Asked(
+              new Placement.Week(first, athlete::availableOn, hardDays.apply(first), Map.of()),
+              requests,
+              testsIn(week.number() + ahead)));
+    }
+    return weeks;
+  }
+
+  private List<Placement.Request> firstWeekOf(Block block, LocalDate first) {
+    return ofBlock.computeIfAbsent(
+        block.name(),
+        name -> {
+          Progression progression =
+              new Progression(block.contentFor(athlete.name()), log, plan.from());
+          PlanRun.WeekOfBlock week = new PlanRun.WeekOfBlock(1, 1, first, false);
+          Progression.Week state = new Progression.Week(first, 0, Optional.empty(), 1);
+          List<Placement.Request> requests = new ArrayList<>();
+          block.contentFor(athlete.name()).sessions().stream()
+              .sorted(Comparator.comparing(SessionPlan::name))
+              .forEach(
+                  session ->
+                      expansion
+                          .draft(block, week, session, progression, state, new FindingList())
+                          .ifPresent(
+                              draft ->
+                                  requests.addAll(
+                                      Collections.nCopies(session.perWeek(), draft.request()))));
+          return requests;
+        });
+  }
+}

@@ -1,0 +1,236 @@
+package gripwright.planning;
+
+import gripwright.grip.FingerSet;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+
+/** Weeks to be placed, and what placement has to keep and to reach, each said the plain way. */
+final class Calendars {
+
+  static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
+  private static final LocalDate LAST_A = MONDAY.minusDays(1);
+
+  private Calendars() {}
+
+  /** Weeks of up to so many kinds of session, each up to so many times a week. */
+  static Arbitrary<List<Placement.Asked>> weeks(int count, int kinds, int most) {
+    Arbitrary<List<Integer>> minutes = Arbitraries.of(0, 0, 30, 60, 90).list().ofSize(7 * count);
+    return Combinators.combine(
+            minutes,
+            kind("a", most),
+            kinds > 1 ? kind("b", most) : none(),
+            kinds > 2 ? kind("c", most) : none(),
+            tests(),
+            Arbitraries.integers().between(0, count))
+        .as((m, a, b, c, tests, testWeek) -> asked(count, m, List.of(a, b, c), tests, testWeek));
+  }
+
+  private static Arbitrary<List<Placement.Request>> none() {
+    return Arbitraries.just(List.of());
+  }
+
+  private static Arbitrary<List<Placement.Tests>> tests() {
+    return Arbitraries.of(0b0111, 0b1111)
+        .map(fingers -> List.of(new Placement.Tests(30, new FingerSet(fingers))));
+  }
+
+  /** Sessions of one name, all alike, as a plan has them. */
+  private static Arbitrary<List<Placement.Request>> kind(String name, int most) {
+    return Combinators.combine(
+            Arbitraries.of(30, 60),
+            Arbitraries.of(24, 48, 72, 96),
+            Arbitraries.of(0, 0b0111, 0b1000, 0b1111),
+            Arbitraries.integers().between(1, most),
+            Arbitraries.of(
+                List.<DayOfWeek>of(), List.of(DayOfWeek.SUNDAY), List.of(DayOfWeek.TUESDAY)))
+        .as(
+            (minutes, gap, fingers, count, prefer) ->
+                Collections.nCopies(
+                    count,
+                    new Placement.Request(
+                        name,
+                        minutes,
+                        Duration.ofHours(gap),
+                        fingers == 0 ? Optional.empty() : Optional.of(new FingerSet(fingers)),
+                        prefer)));
+  }
+
+  private static List<Placement.Asked> asked(
+      int count,
+      List<Integer> minutes,
+      List<List<Placement.Request>> kinds,
+      List<Placement.Tests> tests,
+      int testWeek) {
+    List<Placement.Request> requests = kinds.stream().flatMap(List::stream).toList();
+    List<Placement.Asked> weeks = new ArrayList<>();
+    for (int w = 0; w < count; w++) {
+      weeks.add(
+          new Placement.Asked(
+              new Placement.Week(
+                  MONDAY.plusWeeks(w),
+                  day -> minutesOn(minutes, day),
+                  List.of(
+                      new Placement.HardDay(MONDAY.plusDays(9), FingerSet.FOUR, "hard climbing")),
+                  w == 0 ? Map.of("a", LAST_A) : Map.of()),
+              requests,
+              w == testWeek ? tests : List.of()));
+    }
+    return weeks;
+  }
+
+  private static Duration minutesOn(List<Integer> minutes, LocalDate day) {
+    int index = (int) ChronoUnit.DAYS.between(MONDAY, day);
+    return Duration.ofMinutes(index < minutes.size() ? minutes.get(index) : 0);
+  }
+
+  /** Something on a day: a session of a week, or tests. */
+  private record Placed(
+      int week, LocalDate day, String name, int minutes, int gapDays, int hard, boolean tests) {}
+
+  private static List<Placed> placed(List<Placement.Asked> weeks, List<Placement.Days> days) {
+    List<Placed> all = new ArrayList<>();
+    for (int w = 0; w < days.size(); w++) {
+      Placement.Asked asked = weeks.get(w);
+      for (int i = 0; i < days.get(w).sessions().size(); i++) {
+        Placement.Request r = asked.requests().get(i);
+        Optional<LocalDate> day = days.get(w).sessions().get(i);
+        if (day.isPresent()) {
+          int hard = r.hardFingers().map(FingerSet::bits).orElse(0);
+          all.add(new Placed(w, day.get(), r.name(), r.minutes(), r.gapDays(), hard, false));
+        }
+      }
+      for (int i = 0; i < days.get(w).tests().size(); i++) {
+        Placement.Tests t = asked.tests().get(i);
+        Optional<LocalDate> day = days.get(w).tests().get(i);
+        if (day.isPresent()) {
+          all.add(new Placed(w, day.get(), "tests", t.minutes(), 2, t.fingers().bits(), true));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Tells whether days keep every rule; a list that ends early is a plan not finished. */
+  static boolean keepsRules(List<Placement.Asked> weeks, List<Placement.Days> days) {
+    List<Placed> all = placed(weeks, days);
+    for (Placed one : all) {
+      Placement.Week week = weeks.get(one.week()).week();
+      int minutes = 0;
+      for (Placed other : all) {
+        long apart = Math.abs(ChronoUnit.DAYS.between(one.day(), other.day()));
+        minutes += apart == 0 ? other.minutes() : 0;
+        if (one != other && !compatible(one, other, apart)) {
+          return false;
+        }
+      }
+      if (minutes > week.available().apply(one.day()).toMinutes()
+          || (one.name().equals("a")
+              && ChronoUnit.DAYS.between(LAST_A, one.day()) < one.gapDays())) {
+        return false;
+      }
+      for (Placement.HardDay hard : week.hardDays()) {
+        boolean near = Math.abs(ChronoUnit.DAYS.between(hard.date(), one.day())) < 2;
+        if (near && (one.tests() || (one.hard() & hard.fingers().bits()) != 0)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean compatible(Placed one, Placed other, long apart) {
+    if (one.name().equals(other.name()) && !one.tests() && apart < one.gapDays()) {
+      return false;
+    }
+    boolean shared = (one.hard() & other.hard()) != 0;
+    if (shared && apart < 2) {
+      return false;
+    }
+    if (!one.tests()) {
+      return true; // the other way round is looked at too
+    }
+    boolean before = other.day().isBefore(one.day()) || other.week() == one.week();
+    return !(apart == 0 || (other.hard() != 0 && apart < 2 && before));
+  }
+
+  /** What days cost, what counts most first; fewer is better. */
+  static long[] cost(List<Placement.Asked> weeks, List<Placement.Days> days) {
+    long[] cost = new long[2 + weeks.size() + 4];
+    for (int w = 0; w < weeks.size(); w++) {
+      Placement.Asked asked = weeks.get(w);
+      Map<Integer, Integer> perDay = new TreeMap<>();
+      for (int i = 0; i < asked.requests().size(); i++) {
+        Optional<LocalDate> day = days.get(w).sessions().get(i);
+        List<DayOfWeek> prefer = asked.requests().get(i).prefer();
+        if (day.isEmpty()) {
+          cost[0]++;
+          cost[2 + w]++;
+        } else {
+          boolean liked = prefer.isEmpty() || prefer.contains(day.get().getDayOfWeek());
+          cost[2 + weeks.size()] += liked ? 0 : 1;
+          int d = (int) ChronoUnit.DAYS.between(asked.week().first(), day.get());
+          perDay.merge(d, 1, Integer::sum);
+          cost[cost.length - 1] += d;
+        }
+      }
+      cost[1] += days.get(w).tests().stream().filter(Optional::isEmpty).count();
+      int before = -1;
+      for (Map.Entry<Integer, Integer> day : perDay.entrySet()) {
+        cost[cost.length - 3] += day.getValue() - 1;
+        cost[cost.length - 2] += before < 0 ? 0 : 420 / (day.getKey() - before);
+        before = day.getKey();
+      }
+    }
+    return cost;
+  }
+
+  /** Tries every day for every session and every test, and knows no shortcuts. */
+  static long[] leastCost(List<Placement.Asked> weeks) {
+    return least(weeks, new ArrayList<>(), null);
+  }
+
+  private static long[] least(
+      List<Placement.Asked> weeks, List<Placement.Days> days, long[] least) {
+    if (!keepsRules(weeks, days)) {
+      return least;
+    }
+    int w = days.size() - 1;
+    boolean full =
+        w < 0
+            || (days.get(w).sessions().size() == weeks.get(w).requests().size()
+                && days.get(w).tests().size() == weeks.get(w).tests().size());
+    if (full && days.size() == weeks.size()) {
+      long[] cost = cost(weeks, days);
+      return least == null || Arrays.compare(cost, least) < 0 ? cost : least;
+    }
+    long[] best = least;
+    if (full) {
+      days.add(new Placement.Days(new ArrayList<>(), new ArrayList<>()));
+      best = least(weeks, days, best);
+      days.remove(days.size() - 1);
+      return best;
+    }
+    Placement.Days week = days.get(w);
+    List<Optional<LocalDate>> list =
+        week.sessions().size() < weeks.get(w).requests().size() ? week.sessions() : week.tests();
+    for (int d = -1; d < 7; d++) {
+      LocalDate first = weeks.get(w).week().first();
+      list.add(d < 0 ? Optional.empty() : Optional.of(first.plusDays(d)));
+      best = least(weeks, days, best);
+      list.remove(list.size() - 1);
+    }
+    return best;
+  }
+}
