@@ -9,6 +9,7 @@ import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -32,7 +33,7 @@ import java.util.Set;
  * @param maximum what levels were reckoned from, where there is one
  * @param bodyMass zero where a weight is lifted from the floor
  * @param hard true if it counts as hard
- * @param endReserve predicted share of capacity left at the end, where a model gives one
+ * @param endReserve estimated capacity left after the last hold, where the maximum is known
  * @param rehabilitation whose plan it follows, if it is part of a rehabilitation
  * @param mix how it was chosen among several grips, where the line left a choice
  * @param why how each number came about, in order
@@ -49,7 +50,7 @@ public record PlannedExercise(
     Optional<Maximum> maximum,
     Load bodyMass,
     boolean hard,
-    OptionalDouble endReserve,
+    Optional<EndReserve> endReserve,
     Optional<String> rehabilitation,
     Optional<GripMix> mix,
     List<Derivation> why,
@@ -73,8 +74,35 @@ public record PlannedExercise(
    *
    * @param used the lower credible bound, which levels are reckoned from
    * @param mean the best estimate
+   * @param high the upper credible bound
    */
-  public record Maximum(Load used, Load mean) {}
+  public record Maximum(Load used, Load mean, Load high) {}
+
+  /**
+   * What the fingers could still carry after the last hold, once the load is let go, as a share of
+   * what they could at the beginning of the session: an estimate, never a measurement. Of two hands
+   * the more tired one counts.
+   *
+   * @param mean by published or fitted rates and the best estimate of the maximum, 0..1
+   * @param low by the pessimistic end of both, 0..1 and at most the mean
+   * @param high by the optimistic end of both, 0..1 and at least the mean
+   */
+  public record EndReserve(double mean, double low, double high) {
+
+    /** An exercise that leaves less, by the mean, is hard. */
+    public static final double LITTLE = 0.15;
+
+    /**
+     * Checks the order.
+     *
+     * @throws IllegalArgumentException unless low, mean and high lie between 0 and 1 in this order
+     */
+    public EndReserve {
+      if (!(low >= 0 && low <= mean && mean <= high && high <= 1)) {
+        throw new IllegalArgumentException("not a reserve: " + low + ", " + mean + ", " + high);
+      }
+    }
+  }
 
   /**
    * One link of the chain behind a number.
@@ -106,6 +134,27 @@ public record PlannedExercise(
 
   /** Returns this exercise as one that was chosen. */
   public PlannedExercise chosenBy(GripMix chosen) {
+    return with(hard, endReserve, Optional.of(chosen), why);
+  }
+
+  /**
+   * Returns this exercise with what it is estimated to leave.
+   *
+   * @param reserve capacity left after the last hold
+   * @param link where it comes from, added to the chain
+   * @param countsAsHard true if it makes the exercise hard, if it is not already
+   */
+  public PlannedExercise leaving(EndReserve reserve, Derivation link, boolean countsAsHard) {
+    List<Derivation> longer = new ArrayList<>(why);
+    longer.add(link);
+    return with(hard || countsAsHard, Optional.of(reserve), mix, longer);
+  }
+
+  private PlannedExercise with(
+      boolean asHard,
+      Optional<EndReserve> reserve,
+      Optional<GripMix> chosen,
+      List<Derivation> chain) {
     return new PlannedExercise(
         order,
         protocol,
@@ -116,11 +165,11 @@ public record PlannedExercise(
         percentOfMax,
         maximum,
         bodyMass,
-        hard,
-        endReserve,
+        asHard,
+        reserve,
         rehabilitation,
-        Optional.of(chosen),
-        why,
+        chosen,
+        chain,
         path);
   }
 

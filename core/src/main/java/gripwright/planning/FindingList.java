@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Collects findings so that one line of a plan that fails the same way twice is one finding; a line
@@ -28,6 +30,16 @@ final class FindingList {
       known = known.places().contains(place) ? known : known.alsoAt(place);
     }
     findings.put(key, known);
+  }
+
+  /** Leaves out what is doubtful on a line that is told as certain. */
+  void settle(String doubtful, String certain) {
+    Set<Key> told =
+        findings.keySet().stream()
+            .filter(key -> key.code().equals(certain))
+            .map(key -> new Key(doubtful, key.line(), key.grip()))
+            .collect(Collectors.toSet());
+    findings.keySet().removeAll(told);
   }
 
   /** Returns the path of the line in the plan: without the week and day on which it is trained. */

@@ -4,7 +4,6 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
-import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.HandShape;
@@ -31,8 +30,7 @@ import java.util.Optional;
  * tendons and pulleys at a stated load, and which rules stand against it. Immutable.
  *
  * <p>Forces are estimates with intervals, not measurements; {@link TissueLoad} says what they are
- * worth. Rules are asked of a light hold, so that what stands against it stands against any, and of
- * one at the maximum, so that what stands against that alone is a limit.
+ * worth. Rules are asked of a light hold, so that what stands against it stands against any.
  *
  * @param athlete whose hands
  * @param day the day for which rules are asked
@@ -52,21 +50,16 @@ public record GripSurvey(
     HandShape left,
     HandShape right,
     List<Row> rows,
-    List<Gate> notes) {
-
-  /** From here on the rules of youth end, in months. */
-  private static final int YOUTH_MONTHS = 16 * 12;
+    List<Finding> notes) {
 
   /** The catalogue first, crimps before open, split and single grips. */
-  static Comparator<Grip> order() {
-    Map<String, Grip> catalogue = StandardGrips.byName();
-    return Comparator.comparing((Grip grip) -> !grip.equals(catalogue.get(grip.name())))
-        .thenComparing(Grip::family)
-        .thenComparing(grip -> -grip.fingers().count())
-        .thenComparing(grip -> grip.fingers().fingers().get(0))
-        .thenComparing(grip -> !grip.needs().isNone())
-        .thenComparing(Grip::name);
-  }
+  static final Comparator<Grip> ORDER =
+      Comparator.comparing((Grip grip) -> !grip.equals(StandardGrips.byName().get(grip.name())))
+          .thenComparing(Grip::family)
+          .thenComparing(grip -> -grip.fingers().count())
+          .thenComparing(grip -> grip.fingers().fingers().get(0))
+          .thenComparing(grip -> !grip.needs().isNone())
+          .thenComparing(Grip::name);
 
   /**
    * A grip on one hand.
@@ -79,7 +72,6 @@ public record GripSurvey(
    * @param lumbrical the lumbrical index with idle fingers relaxed
    * @param lumbricalPulledLow the same with idle fingers pulled into the palm
    * @param gates rules that even a light hold of this grip breaks
-   * @param limits further rules that a hold of it at the maximum with load added breaks
    */
   public record Row(
       Optional<Side> side,
@@ -88,14 +80,12 @@ public record GripSurvey(
       List<Slip> slips,
       LumbricalIndex lumbrical,
       LumbricalIndex lumbricalPulledLow,
-      List<Gate> gates,
-      List<Gate> limits) {
+      List<Finding> gates) {
 
     /** Copies the lists. */
     public Row {
       slips = List.copyOf(slips);
       gates = List.copyOf(gates);
-      limits = List.copyOf(limits);
     }
 
     /** Returns the grip. */
@@ -105,12 +95,7 @@ public record GripSurvey(
 
     /** Tells whether no rule closes the grip to this athlete; warnings close nothing. */
     public boolean open() {
-      return gates.stream().noneMatch(Gate::closes);
-    }
-
-    /** Tells whether the grip is open to this athlete, but not at any load. */
-    public boolean limited() {
-      return open() && limits.stream().anyMatch(Gate::closes);
+      return gates.stream().noneMatch(Finding::blocks);
     }
   }
 
@@ -137,59 +122,34 @@ public record GripSurvey(
     if (!(total.kilograms() > 0)) {
       throw new IllegalArgumentException("not a load to hold: " + total);
     }
-    HandFits fits = new HandFits(athlete);
+    HandShape left = HandShape.of(athlete.left(), athlete.sex());
+    HandShape right = HandShape.of(athlete.right(), athlete.sex());
     List<Row> rows = new ArrayList<>();
-    Map<String, Gate> notes = new LinkedHashMap<>();
-    for (Grip grip : grips.stream().sorted(order()).toList()) {
-      Setup setup = Setup.of(grip, edge);
-      List<Finding> light = LoneExercise.againstLightHold(setup, fits, athlete, log, day);
-      light.stream()
-          .filter(breach -> !ofGrip(breach))
-          .forEach(breach -> notes.putIfAbsent(breach.code(), new Gate(breach, List.of())));
-      List<Gate> gates = gates(light, grip, athlete, day);
-      List<Finding> hard = LoneExercise.againstHardHold(setup, fits, athlete, log, day);
-      List<Gate> limits =
-          gates(hard, grip, athlete, day).stream().filter(each -> fresh(each, gates)).toList();
-      GripFit leftFit = fits.of(setup, Side.LEFT);
-      GripFit rightFit = fits.of(setup, Side.RIGHT);
+    Map<String, Finding> notes = new LinkedHashMap<>();
+    for (Grip grip : grips.stream().sorted(ORDER).toList()) {
+      List<Finding> gates = new ArrayList<>();
+      for (Finding breach : LoneExercise.againstLightHold(grip, edge, athlete, log, day)) {
+        if (breach.place().steps().stream().anyMatch(step -> step.kind().equals("exercise"))) {
+          gates.add(breach);
+        } else {
+          notes.putIfAbsent(breach.code(), breach);
+        }
+      }
+      GripFit leftFit = GripFit.of(grip, left, edge);
+      GripFit rightFit = left.equals(right) ? leftFit : GripFit.of(grip, right, edge);
       double newtons = perHand(total);
       if (alike(leftFit, rightFit)) {
-        rows.add(row(Optional.empty(), leftFit, newtons, gates, limits));
+        rows.add(row(Optional.empty(), leftFit, newtons, gates));
       } else {
-        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates, limits));
-        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates, limits));
+        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates));
+        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates));
       }
     }
     return new GripSurvey(
-        athlete,
-        day,
-        edge,
-        total,
-        athlete.shape(Side.LEFT),
-        athlete.shape(Side.RIGHT),
-        rows,
-        List.copyOf(notes.values()));
+        athlete, day, edge, total, left, right, rows, List.copyOf(notes.values()));
   }
 
-  /** Tells whether a rule speaks of the grip, and not of the athlete whatever the grip. */
-  private static boolean ofGrip(Finding breach) {
-    return breach.place().steps().stream().anyMatch(step -> step.kind().equals("exercise"));
-  }
-
-  private static boolean fresh(Gate limit, List<Gate> gates) {
-    return gates.stream().noneMatch(gate -> gate.rule().equals(limit.rule()));
-  }
-
-  private static List<Gate> gates(
-      List<Finding> breaches, Grip grip, Athlete athlete, LocalDate day) {
-    return breaches.stream()
-        .filter(GripSurvey::ofGrip)
-        .map(breach -> Gate.of(breach, grip, athlete, day))
-        .toList();
-  }
-
-  private static Row row(
-      Optional<Side> side, GripFit fit, double newtons, List<Gate> gates, List<Gate> limits) {
+  private static Row row(Optional<Side> side, GripFit fit, double newtons, List<Finding> gates) {
     TissueLoad load = TissueLoad.of(fit, newtons);
     return new Row(
         side,
@@ -198,8 +158,7 @@ public record GripSurvey(
         load.slips(),
         LumbricalIndex.of(fit, TissueModel.STANDARD.arms(), LumbricalIndex.Idle.RELAXED),
         LumbricalIndex.of(fit, TissueModel.STANDARD.arms(), LumbricalIndex.Idle.PULLED_LOW),
-        gates,
-        limits);
+        gates);
   }
 
   /** Tells whether a grip lies alike on both hands, and asks the same of them. */
@@ -243,12 +202,16 @@ public record GripSurvey(
 
   /** Returns the months of structured finger training on the day. */
   public double trainedMonths() {
-    return Gate.trained(athlete, day);
+    return athlete.trained().monthsOn(day, day);
   }
 
-  /** Tells whether the athlete is under 16 on the day: then no finger training is intensive. */
-  public boolean underSixteen() {
-    return athlete.ageInMonths(day) < YOUTH_MONTHS;
+  /** Returns the months with a grip on the day; 0 for one the athlete has not used. */
+  public double familiarMonths(String grip) {
+    return athlete.familiar().stream()
+        .filter(f -> f.grip().equals(grip))
+        .mapToDouble(f -> f.experience().monthsOn(day, day))
+        .max()
+        .orElse(0);
   }
 
   /** Returns what the reader of these rows has to know. */

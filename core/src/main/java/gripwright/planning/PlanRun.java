@@ -101,6 +101,7 @@ final class PlanRun {
       }
       noteUnfinishedRamps(block, chances);
     }
+    findings.settle(SessionOutlook.DOUBTFUL, SessionOutlook.FAILS);
     return new CompiledPlan(
         plan,
         athlete,

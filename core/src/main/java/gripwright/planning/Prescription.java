@@ -254,10 +254,10 @@ final class Prescription {
               percents.size() == 1
                   ? OptionalDouble.of(percents.iterator().next())
                   : OptionalDouble.empty(),
-              estimate.map(e -> new Maximum(e.load().low(), e.load().best())),
+              estimate.map(e -> new Maximum(e.load().low(), e.load().best(), e.load().high())),
               mass,
               hard,
-              OptionalDouble.empty(),
+              Optional.empty(),
               exercise.rehabilitation(),
               Optional.empty(),
               why,

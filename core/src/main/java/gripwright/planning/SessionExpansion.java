@@ -33,6 +33,7 @@ final class SessionExpansion {
   private final FindingList findings;
   private final Prescription prescription;
   private final Choice choice;
+  private final SessionOutlook outlook;
 
   SessionExpansion(
       Plan plan, Athlete athlete, Log log, ModelPath root, HandFits fits, FindingList findings) {
@@ -42,6 +43,7 @@ final class SessionExpansion {
     this.fits = fits;
     this.findings = findings;
     this.prescription = new Prescription(athlete, log, plan.from(), fits);
+    this.outlook = new SessionOutlook(fits);
     this.choice = new Choice(plan, athlete, log, fits, prescription);
   }
 
@@ -134,14 +136,17 @@ final class SessionExpansion {
   }
 
   private int minutes(SessionPlan session, List<PlannedExercise> exercises) {
-    SessionPlan.Content content = session.contentFor(athlete.name());
-    Duration time = content.warmUp().orElse(plan.warmUp());
-    Duration between = content.restBetween().orElse(plan.restBetween());
+    Duration time = session.contentFor(athlete.name()).warmUp().orElse(plan.warmUp());
+    Duration between = restBetween(session);
     for (int i = 0; i < exercises.size(); i++) {
       time = time.plus(exercises.get(i).scheme().duration()).plus(i == 0 ? Duration.ZERO : between);
     }
     long seconds = time.toSeconds() + (time.toNanosPart() > 0 ? 1 : 0);
     return (int) ((seconds + 59) / 60);
+  }
+
+  private Duration restBetween(SessionPlan session) {
+    return session.contentFor(athlete.name()).restBetween().orElse(plan.restBetween());
   }
 
   private List<PlannedExercise> exercises(
@@ -176,7 +181,7 @@ final class SessionExpansion {
             .ifPresent(all::add);
       }
     }
-    return all;
+    return outlook.of(all, restBetween(session), prescription.strengthOn(day), into);
   }
 
   private List<PlannedExercise> chosen(

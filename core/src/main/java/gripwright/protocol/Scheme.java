@@ -115,6 +115,31 @@ public record Scheme(List<Step> steps) {
         .sum();
   }
 
+  /**
+   * Where a hold stands.
+   *
+   * @param set which set, from 1
+   * @param sets how many there are
+   * @param repetition which hold of its set, from 1
+   * @param repetitions how many holds a set has
+   */
+  public record HoldPlace(int set, int sets, int repetition, int repetitions) {}
+
+  /**
+   * Tells where a hold stands.
+   *
+   * @param hold position among all holds in order, from 0
+   * @throws IllegalArgumentException if there is no such hold
+   */
+  public HoldPlace place(int hold) {
+    int sets = sets();
+    int repetitions = repetitionsPerSet();
+    if (hold < 0 || hold >= sets * repetitions) {
+      throw new IllegalArgumentException("no hold " + hold + " of " + sets * repetitions);
+    }
+    return new HoldPlace(hold / repetitions + 1, sets, hold % repetitions + 1, repetitions);
+  }
+
   /** Returns the rest between sets; zero where there is one set or none is written. */
   public Duration restBetweenSets() {
     return outer().map(Repeat::resting).orElse(Duration.ZERO);

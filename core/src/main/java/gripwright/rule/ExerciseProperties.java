@@ -77,8 +77,9 @@ final class ExerciseProperties {
         .truth("hard", "It counts as hard.", e -> e.planned.hard())
         .count(
             "end-reserve",
-            "Predicted share of capacity left at the end, an estimate; missing without a model.",
-            e -> e.planned.endReserve().orElse(Double.NaN));
+            "Estimated share of capacity left at its end, of fresh fingers at the beginning of the"
+                + " session; missing where nothing is known of the maximum.",
+            ExerciseView::endReserve);
   }
 
   private static void addHistory(PropertyTable.Of<ExerciseView> exercise) {

@@ -77,6 +77,10 @@ final class ExerciseView {
     return session.week;
   }
 
+  double endReserve() {
+    return planned.endReserve().map(PlannedExercise.EndReserve::mean).orElse(Double.NaN);
+  }
+
   double longestHold() {
     return planned.steps().stream()
         .filter(PlannedExercise.LoadedStep::isHold)

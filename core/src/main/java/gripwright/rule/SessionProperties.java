@@ -45,6 +45,16 @@ final class SessionProperties {
         .quantity(
             "load", Dimension.LOAD_TIME, "Sum of load times time over all holds.", s -> s.load)
         .time("time-under-load", "All holds together.", s -> s.timeUnderLoad)
+        .count(
+            "end-reserve",
+            "Least estimated share of capacity left at the end of any of its exercises; missing where"
+                + " none is known, and for retests and climbing.",
+            s ->
+                s.exercises.stream()
+                    .mapToDouble(ExerciseView::endReserve)
+                    .filter(reserve -> !Double.isNaN(reserve))
+                    .min()
+                    .orElse(Double.NaN))
         .quantity(
             "body-mass",
             Dimension.MASS,

@@ -536,7 +536,8 @@ class PlannerTest {
             "load wanted",
             "body mass",
             "added",
-            "total load"),
+            "total load",
+            "capacity left, estimate"),
         steps);
   }
 }

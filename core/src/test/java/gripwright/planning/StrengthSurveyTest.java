@@ -124,7 +124,10 @@ class StrengthSurveyTest {
             .get(0);
     assertEquals(
         Optional.of(
-            new PlannedExercise.Maximum(row.estimate().load().low(), row.estimate().load().best())),
+            new PlannedExercise.Maximum(
+                row.estimate().load().low(),
+                row.estimate().load().best(),
+                row.estimate().load().high())),
         exercise.maximum());
   }
 

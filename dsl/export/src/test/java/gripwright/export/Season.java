@@ -26,6 +26,7 @@ import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.PlannedExercise.Derivation;
+import gripwright.plan.PlannedExercise.EndReserve;
 import gripwright.plan.PlannedExercise.LoadedStep;
 import gripwright.plan.PlannedExercise.Maximum;
 import gripwright.plan.SessionPlan;
@@ -42,6 +43,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /** A short season put together by hand, so that these tests hang on nothing but the records. */
 public final class Season {
@@ -199,11 +201,13 @@ public final class Season {
         steps,
         percent,
         percent.isPresent()
-            ? Optional.of(new Maximum(Load.ofKilograms(96.7301234), Load.ofKilograms(101.2)))
+            ? Optional.of(
+                new Maximum(
+                    Load.ofKilograms(96.7301234), Load.ofKilograms(101.2), Load.ofKilograms(105.9)))
             : Optional.empty(),
         setup.lifting() ? Load.ZERO : SUNNIVA.bodyMass(),
         percent.orElse(0) >= 80,
-        OptionalDouble.empty(),
+        percent.isPresent() ? Optional.of(new EndReserve(0.7812345, 0.53, 0.9)) : Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         List.of(new Derivation("total", total, "kg", "rounded down to what can be built")),
@@ -294,19 +298,24 @@ public final class Season {
 
   /** The same with another athlete's hands. */
   public static CompiledPlan thaw(Athlete athlete) {
+    return thaw(athlete, exercise -> of(athlete, exercise));
+  }
+
+  /** The same with other exercises. */
+  public static CompiledPlan thaw(Athlete athlete, UnaryOperator<PlannedExercise> change) {
     CompiledPlan thaw = thaw();
     return new CompiledPlan(
         thaw.plan(),
         athlete,
         thaw.log(),
-        thaw.sessions().stream().map(session -> of(athlete, session)).toList(),
+        thaw.sessions().stream().map(session -> of(session, change)).toList(),
         thaw.weeks(),
         thaw.retests(),
         thaw.climbing(),
         thaw.findings());
   }
 
-  private static DatedSession of(Athlete athlete, DatedSession session) {
+  private static DatedSession of(DatedSession session, UnaryOperator<PlannedExercise> change) {
     return new DatedSession(
         session.date(),
         session.week(),
@@ -318,7 +327,7 @@ public final class Season {
         session.eased(),
         session.bodyMass(),
         session.placedBecause(),
-        session.exercises().stream().map(exercise -> of(athlete, exercise)).toList(),
+        session.exercises().stream().map(change).toList(),
         session.path());
   }
 

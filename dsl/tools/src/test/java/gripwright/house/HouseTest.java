@@ -70,7 +70,7 @@ final class HouseTest {
     room("log", "athlete", "protocol");
     room("plan", "log", "strength");
     room("rule", "plan");
-    room("planning", "plan", "rule", "tissue");
+    room("planning", "plan", "rule", "tissue", "fatigue");
     room("compare", "plan");
 
     room("language.source", "core");

@@ -11,6 +11,7 @@ import gripwright.plan.GripMix;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.PlannedExercise.Derivation;
+import gripwright.plan.PlannedExercise.EndReserve;
 import gripwright.plan.PlannedExercise.LoadedStep;
 import gripwright.plan.PlannedExercise.Maximum;
 import gripwright.quantity.Load;
@@ -23,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** One compiled plan as JSON. */
 final class PlanJson {
@@ -95,7 +97,9 @@ final class PlanJson {
     json.list("steps", exercise.steps(), s -> json.line(() -> step(json, s)));
     json.field("timeUnderLoadSeconds", exercise.timeUnderLoadSeconds(), SECONDS);
     json.field("impulseNs", exercise.impulse(), NEWTON_SECONDS);
-    json.field("endReserve", exercise.endReserve(), PERCENT);
+    json.field("endReserve", reserve(exercise, EndReserve::mean), SHARE);
+    json.field("endReserveLow", reserve(exercise, EndReserve::low), SHARE);
+    json.field("endReserveHigh", reserve(exercise, EndReserve::high), SHARE);
     exercise
         .mix()
         .ifPresentOrElse(
@@ -208,6 +212,14 @@ final class PlanJson {
 
   private static double seconds(Duration time) {
     return time.getSeconds() + time.getNano() / 1e9;
+  }
+
+  private static OptionalDouble reserve(
+      PlannedExercise exercise, ToDoubleFunction<EndReserve> end) {
+    return exercise
+        .endReserve()
+        .map(reserve -> OptionalDouble.of(end.applyAsDouble(reserve)))
+        .orElse(OptionalDouble.empty());
   }
 
   private static <T> OptionalDouble kilograms(Optional<T> from, Function<T, Load> load) {

@@ -4,6 +4,7 @@ import gripwright.grip.Setup;
 import gripwright.hand.Hands;
 import gripwright.plan.DatedSession;
 import gripwright.plan.PlannedExercise;
+import gripwright.plan.PlannedExercise.EndReserve;
 import gripwright.plan.PlannedExercise.LoadedStep;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
@@ -59,8 +60,26 @@ final class ExerciseTable {
       page.line(INDENT + BETWEEN + row(cells, SETUP));
     }
     exercise
+        .endReserve()
+        .filter(reserve -> reserve.mean() < EndReserve.LITTLE)
+        .ifPresent(reserve -> page.wrapped(INDENT + BETWEEN, left(reserve)));
+    exercise
         .rehabilitation()
         .ifPresent(plan -> page.wrapped(INDENT + BETWEEN, "rehabilitation: " + Page.clean(plan)));
+  }
+
+  private static String left(EndReserve reserve) {
+    return "ends with "
+        + percent(reserve.mean())
+        + " % of fresh strength left, an estimate ("
+        + percent(reserve.low())
+        + " to "
+        + percent(reserve.high())
+        + " %)";
+  }
+
+  private static String percent(double share) {
+    return Numbers.plain(share * 100, 0);
   }
 
   private String row(String[] cells, int from) {

@@ -14,6 +14,8 @@ import gripwright.hand.Hand;
 import gripwright.hand.Joint;
 import gripwright.plan.Caution;
 import gripwright.plan.CompiledPlan;
+import gripwright.plan.PlannedExercise.Derivation;
+import gripwright.plan.PlannedExercise.EndReserve;
 import gripwright.quantity.Length;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -92,6 +94,25 @@ final class SeasonTextTest {
 
   private static List<String> handRows(String text) {
     return text.lines().filter(line -> line.contains("  index ")).toList();
+  }
+
+  /** What an exercise leaves is told where it is little, with both ends. */
+  @Test
+  void whatLeavesAlmostNothingSaysSo() {
+    Derivation link = new Derivation("capacity left, estimate", 12, "%", "");
+    String tired =
+        text(
+            Season.thaw(
+                Season.SUNNIVA,
+                exercise -> exercise.leaving(new EndReserve(0.124, 0.036, 0.307), link, true)));
+    String line = "      ends with 12 % of fresh strength left, an estimate (4 to 31 %)";
+    assertTrue(tired.lines().anyMatch(line::equals), tired);
+    assertFalse(text(Season.thaw()).contains("of fresh strength"));
+    assertFalse(
+        text(Season.thaw(
+                Season.SUNNIVA,
+                exercise -> exercise.leaving(new EndReserve(0.15, 0.03, 0.3), link, false)))
+            .contains("of fresh strength"));
   }
 
   @Test

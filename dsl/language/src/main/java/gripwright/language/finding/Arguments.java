@@ -4,6 +4,7 @@ import gripwright.grip.FitAdvice;
 import gripwright.grip.FitMiss;
 import gripwright.hand.Hands;
 import gripwright.hand.Joint;
+import gripwright.protocol.Scheme;
 import gripwright.quantity.Numbers;
 import java.time.Duration;
 import java.util.Collection;
@@ -40,10 +41,22 @@ final class Arguments {
     if (value instanceof FitAdvice advice) {
       return print(advice);
     }
+    if (value instanceof Scheme.HoldPlace place) {
+      return print(place);
+    }
     if (value instanceof Hands hands) {
       return hands == Hands.BOTH ? "either hand" : "the " + hands.word() + " hand";
     }
     return String.valueOf(value);
+  }
+
+  private static String print(Scheme.HoldPlace place) {
+    boolean oneSet = place.sets() == 1;
+    String key =
+        place.repetitions() == 1
+            ? (oneSet ? "hold.only" : "hold.set")
+            : (oneSet ? "hold.repetition" : "hold.repetition-of-set");
+    return Wording.part(key, Map.of("set", place.set(), "repetition", place.repetition()));
   }
 
   private static String print(FitMiss miss) {
