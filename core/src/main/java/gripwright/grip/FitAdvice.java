@@ -17,13 +17,18 @@ public record FitAdvice(Finger finger, Joint joint, Reason reason, double degree
   public enum Reason {
     /** It gets into its band only with the palm rolled beyond neutral. */
     WRIST_ROLL,
-    /** The pose that suits the hand leaves it at the end of its band; degrees from the middle. */
-    AWAY_FROM_NATURAL,
     /**
-     * The joint is bent beyond what the athlete's own moves; the middle joint, where that was not
-     * measured, beyond the norm.
+     * The pose that suits the hand leaves it at the end of its band, and not because of a measured
+     * limit; degrees from the middle.
      */
-    BEYOND_JOINT_LIMIT,
+    AWAY_FROM_NATURAL,
+    /** The joint is bent beyond what the athlete's own moves. */
+    BEYOND_OWN_LIMIT,
+    /**
+     * The middle joint lies at the end of what the athlete's own moves; degrees of room that are
+     * left, or that it lies beyond, at most 3.
+     */
+    AT_OWN_LIMIT,
     /** The knuckle or end joint lies outside its band, which the model knows only roughly. */
     WISH_NOT_MET
   }

@@ -49,9 +49,6 @@ public final class GripFit {
   /** Half the width of an athlete's own band, in degrees; the library's own choice. */
   public static final double OWN_BAND = 10;
 
-  /** A joint within so many degrees of the end of its band lies there. */
-  private static final double END_OF_BAND = 1;
-
   private final Grip grip;
   private final HandPose pose;
   private final List<FitMiss> misses;
@@ -63,7 +60,7 @@ public final class GripFit {
     this.pose = pose;
     this.misses = reasons(grip, pose);
     this.personalBands = misses.isEmpty() ? own() : Map.of();
-    this.advice = misses.isEmpty() ? findAdvice() : List.of();
+    this.advice = misses.isEmpty() ? new ForcedFingers(grip, pose).advice() : List.of();
   }
 
   /** Fits a grip to a hand as it was measured; breadth that was not is that between the sexes. */
@@ -83,7 +80,7 @@ public final class GripFit {
     return new GripFit(grip, PoseSolver.solve(shape, edge, targets(grip), PalmLimits.USUAL));
   }
 
-  private static List<PoseTarget> targets(Grip grip) {
+  static List<PoseTarget> targets(Grip grip) {
     return grip.fingers().fingers().stream().map(finger -> target(grip, finger)).toList();
   }
 
@@ -95,7 +92,7 @@ public final class GripFit {
         grip.band(finger, Joint.DIP).map(GripFit::range));
   }
 
-  private static FlexionRange range(Band band) {
+  static FlexionRange range(Band band) {
     return new FlexionRange(band.low(), band.high());
   }
 
@@ -140,7 +137,7 @@ public final class GripFit {
             });
   }
 
-  private static List<FitMiss> misses(Grip grip, HandPose pose) {
+  static List<FitMiss> misses(Grip grip, HandPose pose) {
     double tolerance = REACH_TOLERANCE * pose.shape().length().millimetres();
     List<FitMiss> misses = new ArrayList<>();
     for (FingerPose finger : pose.fingers()) {
@@ -228,78 +225,6 @@ public final class GripFit {
       }
     }
     return Collections.unmodifiableMap(bands);
-  }
-
-  private List<FitAdvice> findAdvice() {
-    List<FitAdvice> found = new ArrayList<>();
-    rollAdvice(found);
-    for (FingerPose finger : pose.fingers()) {
-      naturalAdvice(finger, found);
-      limitAdvice(finger, found);
-      wishAdvice(finger, found);
-    }
-    return List.copyOf(found);
-  }
-
-  private void rollAdvice(List<FitAdvice> found) {
-    double roll = pose.palm().roll().degrees();
-    if (PalmLimits.NEUTRAL.contains(roll)) {
-      return;
-    }
-    double beyond =
-        Math.max(roll - PalmLimits.NEUTRAL.greatest(), PalmLimits.NEUTRAL.least() - roll);
-    HandPose square =
-        PoseSolver.solve(pose.shape(), pose.edge(), targets(grip), PalmLimits.NEUTRAL);
-    for (FitMiss miss : misses(grip, square)) {
-      found.add(new FitAdvice(miss.finger(), Joint.PIP, FitAdvice.Reason.WRIST_ROLL, beyond));
-    }
-  }
-
-  /**
-   * The pose that suits the hand best leaves the finger at the end of its band, or beyond. A
-   * straight finger in a band that begins there lies as it falls: nothing forces it.
-   */
-  private void naturalAdvice(FingerPose finger, List<FitAdvice> found) {
-    Optional<Band> band = grip.band(finger.finger(), Joint.PIP);
-    if (band.isEmpty() || pose.fingers().size() == 1) {
-      return;
-    }
-    if (Math.max(finger.pip().degrees(), band.get().low().degrees()) <= END_OF_BAND) {
-      return;
-    }
-    double half = (band.get().high().degrees() - band.get().low().degrees()) / 2;
-    double away = Math.abs(finger.pip().degrees() - band.get().centre().degrees());
-    if (away > Math.max(BAND_TOLERANCE, half - END_OF_BAND)) {
-      found.add(
-          new FitAdvice(finger.finger(), Joint.PIP, FitAdvice.Reason.AWAY_FROM_NATURAL, away));
-    }
-  }
-
-  private void limitAdvice(FingerPose finger, List<FitAdvice> found) {
-    for (Joint joint : Joint.values()) {
-      Optional<FlexionRange> own = pose.shape().limits().of(finger.finger(), joint);
-      if (own.isEmpty() && joint != Joint.PIP) {
-        continue; // A crimp bends the end joint back beyond every norm; that is no news.
-      }
-      FlexionRange range = own.orElseGet(() -> JointNorms.AAOS.of(joint));
-      double beyond = Math.abs(range.miss(finger.flexion(joint).degrees()));
-      if (beyond > BAND_TOLERANCE) {
-        found.add(
-            new FitAdvice(finger.finger(), joint, FitAdvice.Reason.BEYOND_JOINT_LIMIT, beyond));
-      }
-    }
-  }
-
-  private void wishAdvice(FingerPose finger, List<FitAdvice> found) {
-    for (Joint joint : List.of(Joint.MCP, Joint.DIP)) {
-      grip.band(finger.finger(), joint)
-          .map(band -> Math.abs(range(band).miss(finger.flexion(joint).degrees())))
-          .filter(off -> off > BAND_TOLERANCE)
-          .ifPresent(
-              off ->
-                  found.add(
-                      new FitAdvice(finger.finger(), joint, FitAdvice.Reason.WISH_NOT_MET, off)));
-    }
   }
 
   /** Returns the grip. */

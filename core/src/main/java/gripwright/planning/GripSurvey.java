@@ -4,6 +4,7 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
+import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.HandShape;
@@ -30,7 +31,8 @@ import java.util.Optional;
  * tendons and pulleys at a stated load, and which rules stand against it. Immutable.
  *
  * <p>Forces are estimates with intervals, not measurements; {@link TissueLoad} says what they are
- * worth. Rules are asked of a light hold, so that what stands against it stands against any.
+ * worth. Rules are asked of a light hold, so that what stands against it stands against any, and of
+ * one at the maximum, so that what stands against that alone is a limit.
  *
  * @param athlete whose hands
  * @param day the day for which rules are asked
@@ -50,16 +52,21 @@ public record GripSurvey(
     HandShape left,
     HandShape right,
     List<Row> rows,
-    List<Finding> notes) {
+    List<Gate> notes) {
+
+  /** From here on the rules of youth end, in months. */
+  private static final int YOUTH_MONTHS = 16 * 12;
 
   /** The catalogue first, crimps before open, split and single grips. */
-  static final Comparator<Grip> ORDER =
-      Comparator.comparing((Grip grip) -> !grip.equals(StandardGrips.byName().get(grip.name())))
-          .thenComparing(Grip::family)
-          .thenComparing(grip -> -grip.fingers().count())
-          .thenComparing(grip -> grip.fingers().fingers().get(0))
-          .thenComparing(grip -> !grip.needs().isNone())
-          .thenComparing(Grip::name);
+  static Comparator<Grip> order() {
+    Map<String, Grip> catalogue = StandardGrips.byName();
+    return Comparator.comparing((Grip grip) -> !grip.equals(catalogue.get(grip.name())))
+        .thenComparing(Grip::family)
+        .thenComparing(grip -> -grip.fingers().count())
+        .thenComparing(grip -> grip.fingers().fingers().get(0))
+        .thenComparing(grip -> !grip.needs().isNone())
+        .thenComparing(Grip::name);
+  }
 
   /**
    * A grip on one hand.
@@ -72,6 +79,7 @@ public record GripSurvey(
    * @param lumbrical the lumbrical index with idle fingers relaxed
    * @param lumbricalPulledLow the same with idle fingers pulled into the palm
    * @param gates rules that even a light hold of this grip breaks
+   * @param limits further rules that a hold of it at the maximum with load added breaks
    */
   public record Row(
       Optional<Side> side,
@@ -80,12 +88,14 @@ public record GripSurvey(
       List<Slip> slips,
       LumbricalIndex lumbrical,
       LumbricalIndex lumbricalPulledLow,
-      List<Finding> gates) {
+      List<Gate> gates,
+      List<Gate> limits) {
 
     /** Copies the lists. */
     public Row {
       slips = List.copyOf(slips);
       gates = List.copyOf(gates);
+      limits = List.copyOf(limits);
     }
 
     /** Returns the grip. */
@@ -95,7 +105,12 @@ public record GripSurvey(
 
     /** Tells whether no rule closes the grip to this athlete; warnings close nothing. */
     public boolean open() {
-      return gates.stream().noneMatch(Finding::blocks);
+      return gates.stream().noneMatch(Gate::closes);
+    }
+
+    /** Tells whether the grip is open to this athlete, but not at any load. */
+    public boolean limited() {
+      return open() && limits.stream().anyMatch(Gate::closes);
     }
   }
 
@@ -122,34 +137,59 @@ public record GripSurvey(
     if (!(total.kilograms() > 0)) {
       throw new IllegalArgumentException("not a load to hold: " + total);
     }
-    HandShape left = HandShape.of(athlete.left(), athlete.sex());
-    HandShape right = HandShape.of(athlete.right(), athlete.sex());
+    HandFits fits = new HandFits(athlete);
     List<Row> rows = new ArrayList<>();
-    Map<String, Finding> notes = new LinkedHashMap<>();
-    for (Grip grip : grips.stream().sorted(ORDER).toList()) {
-      List<Finding> gates = new ArrayList<>();
-      for (Finding breach : LoneExercise.againstLightHold(grip, edge, athlete, log, day)) {
-        if (breach.place().steps().stream().anyMatch(step -> step.kind().equals("exercise"))) {
-          gates.add(breach);
-        } else {
-          notes.putIfAbsent(breach.code(), breach);
-        }
-      }
-      GripFit leftFit = GripFit.of(grip, left, edge);
-      GripFit rightFit = left.equals(right) ? leftFit : GripFit.of(grip, right, edge);
+    Map<String, Gate> notes = new LinkedHashMap<>();
+    for (Grip grip : grips.stream().sorted(order()).toList()) {
+      Setup setup = Setup.of(grip, edge);
+      List<Finding> light = LoneExercise.againstLightHold(setup, fits, athlete, log, day);
+      light.stream()
+          .filter(breach -> !ofGrip(breach))
+          .forEach(breach -> notes.putIfAbsent(breach.code(), new Gate(breach, List.of())));
+      List<Gate> gates = gates(light, grip, athlete, day);
+      List<Finding> hard = LoneExercise.againstHardHold(setup, fits, athlete, log, day);
+      List<Gate> limits =
+          gates(hard, grip, athlete, day).stream().filter(each -> fresh(each, gates)).toList();
+      GripFit leftFit = fits.of(setup, Side.LEFT);
+      GripFit rightFit = fits.of(setup, Side.RIGHT);
       double newtons = perHand(total);
       if (alike(leftFit, rightFit)) {
-        rows.add(row(Optional.empty(), leftFit, newtons, gates));
+        rows.add(row(Optional.empty(), leftFit, newtons, gates, limits));
       } else {
-        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates));
-        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates));
+        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates, limits));
+        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates, limits));
       }
     }
     return new GripSurvey(
-        athlete, day, edge, total, left, right, rows, List.copyOf(notes.values()));
+        athlete,
+        day,
+        edge,
+        total,
+        athlete.shape(Side.LEFT),
+        athlete.shape(Side.RIGHT),
+        rows,
+        List.copyOf(notes.values()));
   }
 
-  private static Row row(Optional<Side> side, GripFit fit, double newtons, List<Finding> gates) {
+  /** Tells whether a rule speaks of the grip, and not of the athlete whatever the grip. */
+  private static boolean ofGrip(Finding breach) {
+    return breach.place().steps().stream().anyMatch(step -> step.kind().equals("exercise"));
+  }
+
+  private static boolean fresh(Gate limit, List<Gate> gates) {
+    return gates.stream().noneMatch(gate -> gate.rule().equals(limit.rule()));
+  }
+
+  private static List<Gate> gates(
+      List<Finding> breaches, Grip grip, Athlete athlete, LocalDate day) {
+    return breaches.stream()
+        .filter(GripSurvey::ofGrip)
+        .map(breach -> Gate.of(breach, grip, athlete, day))
+        .toList();
+  }
+
+  private static Row row(
+      Optional<Side> side, GripFit fit, double newtons, List<Gate> gates, List<Gate> limits) {
     TissueLoad load = TissueLoad.of(fit, newtons);
     return new Row(
         side,
@@ -158,7 +198,8 @@ public record GripSurvey(
         load.slips(),
         LumbricalIndex.of(fit, TissueModel.STANDARD.arms(), LumbricalIndex.Idle.RELAXED),
         LumbricalIndex.of(fit, TissueModel.STANDARD.arms(), LumbricalIndex.Idle.PULLED_LOW),
-        gates);
+        gates,
+        limits);
   }
 
   /** Tells whether a grip lies alike on both hands, and asks the same of them. */
@@ -202,16 +243,12 @@ public record GripSurvey(
 
   /** Returns the months of structured finger training on the day. */
   public double trainedMonths() {
-    return athlete.trained().monthsOn(day, day);
+    return Gate.trained(athlete, day);
   }
 
-  /** Returns the months with a grip on the day; 0 for one the athlete has not used. */
-  public double familiarMonths(String grip) {
-    return athlete.familiar().stream()
-        .filter(f -> f.grip().equals(grip))
-        .mapToDouble(f -> f.experience().monthsOn(day, day))
-        .max()
-        .orElse(0);
+  /** Tells whether the athlete is under 16 on the day: then no finger training is intensive. */
+  public boolean underSixteen() {
+    return athlete.ageInMonths(day) < YOUTH_MONTHS;
   }
 
   /** Returns what the reader of these rows has to know. */

@@ -35,8 +35,9 @@ final class HandFits {
   private static final List<FitAdvice.Reason> TOLD =
       List.of(
           FitAdvice.Reason.WRIST_ROLL,
-          FitAdvice.Reason.AWAY_FROM_NATURAL,
-          FitAdvice.Reason.BEYOND_JOINT_LIMIT);
+          FitAdvice.Reason.BEYOND_OWN_LIMIT,
+          FitAdvice.Reason.AT_OWN_LIMIT,
+          FitAdvice.Reason.AWAY_FROM_NATURAL);
 
   private record Question(Grip grip, Length edge, HandShape shape) {}
 
@@ -56,14 +57,16 @@ final class HandFits {
   Map<Side, GripFit> of(Setup setup) {
     Map<Side, GripFit> fits = new EnumMap<>(Side.class);
     for (Side side : setup.hands().sides()) {
-      HandShape shape = side == Side.LEFT ? left : right;
-      fits.put(
-          side,
-          known.computeIfAbsent(
-              new Question(setup.grip(), setup.edge(), shape),
-              q -> GripFit.of(q.grip(), q.shape(), q.edge())));
+      fits.put(side, of(setup, side));
     }
     return fits;
+  }
+
+  /** Returns the fit of one hand, whether or not the setup has it hold. */
+  GripFit of(Setup setup, Side side) {
+    return known.computeIfAbsent(
+        new Question(setup.grip(), setup.edge(), side == Side.LEFT ? left : right),
+        q -> GripFit.of(q.grip(), q.shape(), q.edge()));
   }
 
   /** Tells whether every hand that holds takes the grip on the edge. */

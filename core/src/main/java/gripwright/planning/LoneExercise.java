@@ -3,7 +3,6 @@ package gripwright.planning;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
-import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Block;
@@ -14,7 +13,6 @@ import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
-import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.rule.RuleCheck;
 import java.time.Duration;
@@ -29,7 +27,10 @@ final class LoneExercise {
   /** The share of the maximum of a light hold: below every ceiling of the built-in rules. */
   static final double LIGHT_SHARE = 0.5;
 
-  private static final Duration LIGHT_HOLD = Duration.ofSeconds(10);
+  /** What a hard hold loads by body mass. */
+  private static final double HARD_LOAD = 1.1;
+
+  private static final Duration HOLD = Duration.ofSeconds(10);
 
   private LoneExercise() {}
 
@@ -71,10 +72,34 @@ final class LoneExercise {
    * Returns the rules that stand against a grip on an edge however lightly it is held: with both
    * hands, for 10 s at half the maximum, with nothing added to body mass. Time in training counts
    * as written unless it says from which day.
+   *
+   * @param fits of the athlete's hands
    */
   static List<Finding> againstLightHold(
-      Grip grip, Length edge, Athlete athlete, Log log, LocalDate day) {
-    String name = grip.name();
+      Setup setup, HandFits fits, Athlete athlete, Log log, LocalDate day) {
+    return against(setup, LIGHT_SHARE, LIGHT_SHARE, fits, athlete, log, day);
+  }
+
+  /**
+   * Returns the rules that stand against a grip on an edge where it is held as hard as it can be:
+   * with both hands, for 10 s at the maximum, with a tenth of body mass added.
+   *
+   * @param fits of the athlete's hands
+   */
+  static List<Finding> againstHardHold(
+      Setup setup, HandFits fits, Athlete athlete, Log log, LocalDate day) {
+    return against(setup, 1, HARD_LOAD, fits, athlete, log, day);
+  }
+
+  private static List<Finding> against(
+      Setup setup,
+      double level,
+      double byBodyMass,
+      HandFits fits,
+      Athlete athlete,
+      Log log,
+      LocalDate day) {
+    String name = setup.grip().name();
     Plan plan =
         Plan.named(name)
             .athlete(athlete.name())
@@ -83,18 +108,17 @@ final class LoneExercise {
             .build();
     ModelPath path = athlete.path().then("grip", name);
     Load mass = log.bodyMassOn(day).orElse(athlete.bodyMass());
-    Setup setup = Setup.of(grip, edge);
     PlannedExercise hold =
         new PlannedExercise(
             1,
             name,
             setup,
-            new HandFits(athlete).of(setup),
-            new Scheme(List.of(new Scheme.Hold(LIGHT_HOLD, new Level.OfMax(LIGHT_SHARE)))),
+            fits.of(setup),
+            new Scheme(List.of(new Scheme.Hold(HOLD, new Level.OfMax(level)))),
             List.of(
                 new PlannedExercise.LoadedStep(
-                    LIGHT_HOLD.toSeconds(), Optional.of(mass.times(LIGHT_SHARE)))),
-            OptionalDouble.of(LIGHT_SHARE * 100),
+                    HOLD.toSeconds(), Optional.of(mass.times(byBodyMass)))),
+            OptionalDouble.of(level * 100),
             Optional.empty(),
             mass,
             false,

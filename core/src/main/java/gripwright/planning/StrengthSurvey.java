@@ -109,7 +109,7 @@ public record StrengthSurvey(
   public static StrengthSurvey of(
       Athlete athlete, Log log, Collection<Grip> grips, Optional<Length> edge, LocalDate day) {
     return new Surveyor(athlete, log, edge, day)
-        .survey(grips.stream().sorted(GripSurvey.ORDER).toList());
+        .survey(grips.stream().sorted(GripSurvey.order()).toList());
   }
 
   /** Collects the parts of one survey. */

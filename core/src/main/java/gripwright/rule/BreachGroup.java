@@ -82,9 +82,12 @@ record BreachGroup(List<Breach> breaches) {
     if (rule.source().isPresent()) {
       finding = finding.with("source", rule.source().get());
     }
-    Optional<Measure> measure = Measure.of(rule.require(), rule.scope().kind(), first.subject());
-    return measure.isPresent()
-        ? finding.with("was", measure.get().was()).with("limit", measure.get().limit())
-        : finding;
+    List<Shortfall> missing = Shortfall.of(rule.require(), rule.scope().kind(), first.subject());
+    return missing.isEmpty()
+        ? finding
+        : finding
+            .with("was", missing.get(0).was())
+            .with("limit", missing.get(0).limit())
+            .with("missing", missing);
   }
 }

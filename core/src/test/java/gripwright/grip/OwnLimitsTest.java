@@ -11,8 +11,10 @@ import gripwright.hand.HandMeasure;
 import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
 import gripwright.hand.JointLimits;
+import gripwright.hand.Segment;
 import gripwright.hand.Sex;
 import gripwright.quantity.Angle;
+import gripwright.quantity.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -122,11 +124,46 @@ class OwnLimitsTest {
     assertTrue(stiff.reachable());
     assertEquals(pip(free, Finger.MIDDLE), pip(stiff, Finger.MIDDLE));
     assertEquals(
-        List.of(FitAdvice.Reason.BEYOND_JOINT_LIMIT),
+        List.of(FitAdvice.Reason.BEYOND_OWN_LIMIT),
         stiff.advice().stream()
             .filter(advice -> advice.finger() == Finger.MIDDLE && advice.joint() == Joint.DIP)
             .map(FitAdvice::reason)
             .toList());
+  }
+
+  private static List<FitAdvice> advice(GripFit fit, FitAdvice.Reason reason) {
+    return fit.advice().stream().filter(advice -> advice.reason() == reason).toList();
+  }
+
+  /** Held back by the ring finger the index finger lies at the end of its band too. */
+  @Test
+  void theStiffJointIsToldAndNotTheFingerItHoldsBack() {
+    Hand hand =
+        HAND.withBone(Finger.INDEX, Segment.PROXIMAL, Length.ofMillimetres(46))
+            .withLimit(Finger.RING, Joint.PIP, FlexionRange.degrees(5, 72));
+    GripFit stiff = fit(StandardGrips.FRONT_THREE, hand);
+    assertTrue(stiff.reachable(), () -> stiff.misses().toString());
+    assertEquals(
+        List.of(Finger.RING),
+        advice(stiff, FitAdvice.Reason.AT_OWN_LIMIT).stream().map(FitAdvice::finger).toList());
+    assertEquals(List.of(), advice(stiff, FitAdvice.Reason.AWAY_FROM_NATURAL));
+  }
+
+  @Test
+  void aStraightFingerThatStraightensIsAtNoLimit() {
+    GripFit fit = fit(PractisedGrips.HALF_CRIMP, limited(Finger.LITTLE, Joint.PIP, 0, 90));
+    assertEquals(0, pip(fit, Finger.LITTLE), 1);
+    assertEquals(List.of(), fit.advice());
+    GripFit bent = fit(PractisedGrips.HALF_CRIMP, limited(Finger.LITTLE, Joint.PIP, 25, 90));
+    assertEquals(1, advice(bent, FitAdvice.Reason.AT_OWN_LIMIT).size(), bent::toString);
+  }
+
+  /** The middle finger of a full crimp lies beyond the norm on every hand. */
+  @Test
+  void aFlexionBeyondTheNormInsideTheBandIsNoAdvice() {
+    GripFit fit = fit(StandardGrips.FULL_CRIMP, HAND);
+    assertTrue(pip(fit, Finger.MIDDLE) > 100);
+    assertEquals(List.of(), fit.advice());
   }
 
   @Test
@@ -146,7 +183,7 @@ class OwnLimitsTest {
                 advice ->
                     advice.finger() == Finger.LITTLE
                         && advice.joint() == Joint.MCP
-                        && advice.reason() == FitAdvice.Reason.BEYOND_JOINT_LIMIT));
+                        && advice.reason() == FitAdvice.Reason.BEYOND_OWN_LIMIT));
   }
 
   @Test

@@ -9,7 +9,6 @@ import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Injury;
-import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
@@ -63,7 +62,11 @@ class GripSurveyTest {
 
   /** Names of the rules that stand against a grip. */
   private static List<String> gates(GripSurvey survey, String grip) {
-    return row(survey, grip).gates().stream().map(f -> f.rule().orElseThrow()).toList();
+    return row(survey, grip).gates().stream().map(Gate::rule).toList();
+  }
+
+  private static List<String> limits(GripSurvey survey, String grip) {
+    return row(survey, grip).limits().stream().map(Gate::rule).toList();
   }
 
   private static Set<String> open(GripSurvey survey) {
@@ -164,6 +167,13 @@ class GripSurveyTest {
     assertEquals(List.of("youth-grip"), gates(survey, "index-single"));
     assertEquals(
         Set.of("half-crimp", "full-crimp", "open-four", "three-finger-drag"), open(survey));
+    assertTrue(survey.underSixteen());
+    for (String grip : open(survey)) {
+      assertTrue(row(survey, grip).limited(), grip);
+      assertTrue(limits(survey, grip).containsAll(List.of("youth-added-load", "youth-level")));
+    }
+    assertFalse(row(survey, "front-three").limited(), "closed, not limited");
+    assertFalse(survey(Skarvdal.ylva().born(DAY.minusYears(16))).underSixteen());
     Athlete athlete = Skarvdal.ylva().born(DAY.minusYears(15)).build();
     GripSurvey shallow = survey(athlete, Log.empty("ylva"), Length.ofMillimetres(17));
     assertEquals(List.of("youth-edge"), gates(shallow, "half-crimp"));
@@ -173,8 +183,7 @@ class GripSurveyTest {
   @Test
   void atSixteenTheNoteIsToldOnceAndClosesNothing() {
     GripSurvey survey = survey(Skarvdal.ylva().born(DAY.minusYears(16)));
-    assertEquals(
-        List.of("rule.youth-supervision"), survey.notes().stream().map(Finding::code).toList());
+    assertEquals(List.of("youth-supervision"), survey.notes().stream().map(Gate::rule).toList());
     assertEquals(List.of(), gates(survey, "half-crimp"));
     assertEquals(List.of(), survey(Skarvdal.ylva()).notes());
   }
@@ -183,9 +192,21 @@ class GripSurveyTest {
   void eighteenMonthsAreTooFewForASplitGrip() {
     GripSurvey survey = survey(Skarvdal.ylva().trained(18));
     assertEquals(List.of("split-grip-gate"), gates(survey, "front-three"));
-    Finding gate = row(survey, "front-three").gates().get(0);
-    assertEquals("18 months", gate.arguments().get("was"));
-    assertEquals("24 months", gate.arguments().get("limit"));
+    Gate gate = row(survey, "front-three").gates().get(0);
+    assertEquals("18 months", gate.breach().arguments().get("was"));
+    assertEquals("24 months", gate.breach().arguments().get("limit"));
+    assertEquals(List.of(new Gate.Missing("training", "18 months", "24 months")), gate.missing());
+    Gate both =
+        row(
+                survey(Skarvdal.ylva().trained(18).ability(Ability.of(GradeScale.IRCRA, "17"))),
+                "front-three")
+            .gates()
+            .get(0);
+    assertEquals(
+        List.of(
+            new Gate.Missing("training", "18 months", "24 months"),
+            new Gate.Missing("ability", "IRCRA 17", "IRCRA 18")),
+        both.missing());
     assertTrue(row(survey, "half-crimp").open());
     assertTrue(row(survey(Skarvdal.ylva().trained(24)), "front-three").open());
     assertEquals(
@@ -206,11 +227,16 @@ class GripSurveyTest {
 
   @Test
   void whatAGripAsksForIsAGateToo() {
-    assertEquals(List.of("grip-needs-gate"), gates(survey(Skarvdal.ylva()), "full-crimp"));
+    GripSurvey without = survey(Skarvdal.ylva());
+    assertEquals(List.of("grip-needs-gate"), gates(without, "full-crimp"));
+    assertEquals(
+        List.of(new Gate.Missing("half-crimp", "0 months", "12 months")),
+        row(without, "full-crimp").gates().get(0).missing());
     GripSurvey survey = survey(Skarvdal.ylva().familiar("half-crimp", 12));
     assertTrue(row(survey, "full-crimp").open());
-    assertEquals(12, survey.familiarMonths("half-crimp"));
-    assertEquals(0, survey.familiarMonths("front-three"));
+    assertTrue(row(survey, "full-crimp").limited());
+    assertEquals(List.of("full-crimp-ceiling"), limits(survey, "full-crimp"));
+    assertFalse(row(survey, "half-crimp").limited());
   }
 
   @Test
@@ -225,6 +251,9 @@ class GripSurveyTest {
             Optional.empty());
     GripSurvey survey = survey(Skarvdal.ylva().injury(open));
     assertEquals(List.of("injured-finger"), gates(survey, "half-crimp"));
+    assertEquals(
+        List.of(new Gate.Missing("ring a2 left", "open since " + DAY.minusDays(30), "cleared")),
+        row(survey, "half-crimp").gates().get(0).missing());
     assertTrue(gates(survey, "ring-single").contains("injured-finger"));
     assertFalse(gates(survey, "front-two").contains("injured-finger"));
     Injury cleared =

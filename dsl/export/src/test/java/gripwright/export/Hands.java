@@ -59,20 +59,10 @@ public final class Hands {
   /** A left index finger that bends no further than 40 deg, and 18 months of training. */
   public static GripSurvey different() {
     Hand hand = Hand.ofLength(Length.ofMillimetres(182));
-    Athlete athlete =
-        Athlete.named("sunniva")
-            .title("Sunniva of Skarvdal")
-            .born(LocalDate.of(2010, 5, 4))
-            .bodyMass(Load.ofKilograms(68.5))
-            .trained(18)
-            .ability(Season.SUNNIVA.ability())
-            .hand(hand)
-            .hand(Side.LEFT, hand.withLimit(Finger.INDEX, Joint.PIP, FlexionRange.degrees(0, 40)))
-            .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
-            .edge(Length.ofMillimetres(20))
-            .build();
     return survey(
-        athlete,
+        athlete(hand)
+            .hand(Side.LEFT, hand.withLimit(Finger.INDEX, Joint.PIP, FlexionRange.degrees(0, 40)))
+            .build(),
         List.of(
             StandardGrips.HALF_CRIMP,
             StandardGrips.THREE_FINGER_DRAG,
@@ -81,5 +71,24 @@ public final class Hands {
                 .family(StandardGrips.FRONT_THREE.family())
                 .fingers(Finger.RING, Finger.LITTLE)
                 .build()));
+  }
+
+  /** The catalogue on a hand of someone of so many years. */
+  public static GripSurvey ofAge(int years) {
+    return survey(
+        athlete(Hand.ofLength(Length.ofMillimetres(170))).born(DAY.minusYears(years)).build(),
+        StandardGrips.all());
+  }
+
+  private static Athlete.Builder athlete(Hand hand) {
+    return Athlete.named("sunniva")
+        .title("Sunniva of Skarvdal")
+        .born(LocalDate.of(2010, 5, 4))
+        .bodyMass(Load.ofKilograms(68.5))
+        .trained(18)
+        .ability(Season.SUNNIVA.ability())
+        .hand(hand)
+        .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
+        .edge(Length.ofMillimetres(20));
   }
 }

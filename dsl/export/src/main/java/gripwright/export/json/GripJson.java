@@ -14,6 +14,7 @@ import gripwright.hand.Joint;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
 import gripwright.plan.Caution;
+import gripwright.planning.Gate;
 import gripwright.planning.GripSurvey;
 import gripwright.quantity.Angle;
 import gripwright.tissue.Estimate;
@@ -49,7 +50,7 @@ final class GripJson {
         () -> {
           grips.head();
           json.list("grips", survey.rows(), row -> json.object(() -> grips.grip(row)));
-          json.list("athleteNotes", survey.notes(), n -> json.line(() -> grips.gate(n)));
+          json.list("athleteNotes", survey.notes(), n -> json.object(() -> grips.gate(n)));
           json.list("reservations", survey.reservations(), r -> json.text(r.text()));
           json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
           FindingJson.list(json, findings);
@@ -133,7 +134,9 @@ final class GripJson {
     json.field("lumbricalIndexPulledLow", row.lumbricalPulledLow().millimetres(), MILLIMETRES);
     json.object("shareOfFourFingers", () -> capacity(row));
     json.field("open", row.open());
-    json.list("gates", row.gates(), g -> json.line(() -> gate(g)));
+    json.field("limited", row.limited());
+    json.list("gates", row.gates(), g -> json.object(() -> gate(g)));
+    json.list("limits", row.limits(), g -> json.object(() -> gate(g)));
     json.list("advice", row.fit().advice(), a -> json.line(() -> advice(a)));
     json.list("cautions", row.grip().cautions(), json::text);
   }
@@ -206,14 +209,21 @@ final class GripJson {
     json.field("forceDeficit", FingerLoss.FORCE_DEFICIT.capacity(row.grip().fingers()), SHARE);
   }
 
-  private void gate(Finding finding) {
-    json.field("rule", finding.rule().orElse(finding.code()));
-    json.field("severity", finding.severity().word());
-    json.field("closed", finding.blocks());
-    json.field("message", argument(finding, "message"));
-    json.field("was", argument(finding, "was"));
-    json.field("limit", argument(finding, "limit"));
-    json.field("source", argument(finding, "source"));
+  private void gate(Gate gate) {
+    json.field("rule", gate.rule());
+    json.field("severity", gate.breach().severity().word());
+    json.field("closed", gate.closes());
+    json.field("message", gate.message());
+    json.field("was", argument(gate.breach(), "was"));
+    json.field("limit", argument(gate.breach(), "limit"));
+    json.list("missing", gate.missing(), m -> json.line(() -> missing(m)));
+    json.field("source", argument(gate.breach(), "source"));
+  }
+
+  private void missing(Gate.Missing missing) {
+    json.field("what", missing.what());
+    json.field("has", missing.has());
+    json.field("asked", missing.asked());
   }
 
   private static @Nullable String argument(Finding finding, String name) {

@@ -15,7 +15,7 @@ final class GripOverview {
   private static final String LEGEND =
       "Estimated: bend of the middle joints of index, middle, ring and little finger (0 deg is"
           + " straight), roll of the palm, and the slip that loads another finger most. Gate: whether"
-          + " the built-in rules leave the grip open.";
+          + " the built-in rules leave the grip open, limited or closed.";
 
   private static final int LONGEST_NAME = 20;
   private static final int ANGLE = 4;
@@ -44,7 +44,7 @@ final class GripOverview {
         page.line(name);
         name = "";
       }
-      page.line(row.fit().reachable() ? taken(name, row) : notTaken(name, row));
+      page.line(row.fit().reachable() ? taken(name, row) : notTaken(name));
     }
   }
 
@@ -66,12 +66,12 @@ final class GripOverview {
         gate(row));
   }
 
-  private String notTaken(String name, GripSurvey.Row row) {
-    return line(name, "no", List.of("", "", "", ""), "", "", gate(row));
+  private String notTaken(String name) {
+    return line(name, "no", List.of("", "", "", ""), "", "", "-");
   }
 
   private static String gate(GripSurvey.Row row) {
-    return row.open() ? "open" : "closed";
+    return row.limited() ? "limited" : row.open() ? "open" : "closed";
   }
 
   private String line(

@@ -36,6 +36,12 @@ public final class GripText {
       "Slips: the finger that leaves, the one that takes over most, and by what its load is"
           + " multiplied in that instant.";
 
+  private static final String UNDER_SIXTEEN =
+      "under 16 no finger training is intensive: light, under supervision, and never into pain;"
+          + " pain at a growth plate goes to a physician";
+
+  private static final String EVERY_OPEN = "every open grip";
+
   private static final String TILTS =
       "Where it tilts, the others can't keep the hand level and the nearest one takes all.";
 
@@ -56,7 +62,8 @@ public final class GripText {
     page.gap();
     new GripOverview(survey).add(page);
     group("NOT TAKEN BY THIS HAND", reasons(GripWords::misses));
-    group("CLOSED TO THIS ATHLETE", reasons(row -> new GateWords(survey, row).closed()));
+    group("CLOSED TO THIS ATHLETE", reasons(GateWords::closed));
+    group("LIMITED: THIS STAYS CLOSED", limits());
     group("WORTH KNOWING", notes());
     group("NOT TO BE FORCED AT HIGH INTENSITY", reasons(GripWords::advice));
     forces();
@@ -145,9 +152,22 @@ public final class GripText {
 
   private Map<String, Set<String>> notes() {
     Map<String, Set<String>> notes = new LinkedHashMap<>();
-    survey.notes().forEach(note -> notes.put(GateWords.message(note), Set.of("every grip")));
-    notes.putAll(reasons(row -> new GateWords(survey, row).notes()));
+    if (survey.underSixteen()) {
+      notes.put(UNDER_SIXTEEN, Set.of("every grip"));
+    }
+    survey.notes().forEach(note -> notes.put(note.message(), Set.of("every grip")));
+    notes.putAll(reasons(GateWords::notes));
     return notes;
+  }
+
+  /** What stays closed; what does so of every open grip is said of all at once. */
+  private Map<String, Set<String>> limits() {
+    Map<String, Set<String>> limits = reasons(GateWords::limits);
+    Set<String> open = new LinkedHashSet<>();
+    survey.rows().stream().filter(GripSurvey.Row::open).map(GripWords::name).forEach(open::add);
+    limits.replaceAll(
+        (limit, grips) -> grips.size() > 1 && grips.equals(open) ? Set.of(EVERY_OPEN) : grips);
+    return limits;
   }
 
   private void group(String title, Map<String, Set<String>> reasons) {

@@ -75,16 +75,18 @@ final class GripWords {
     return switch (advice.reason()) {
       case WRIST_ROLL -> "only with the palm rolled beyond neutral:";
       case AWAY_FROM_NATURAL -> "at the end of the grip's band:";
-      case BEYOND_JOINT_LIMIT -> joint(advice.joint()) + " beyond its usual range:";
+      case BEYOND_OWN_LIMIT -> joint(advice.joint()) + " beyond what it moves:";
+      case AT_OWN_LIMIT -> joint(advice.joint()) + " at the end of what it moves:";
       case WISH_NOT_MET -> joint(advice.joint()) + " roughly so far outside the grip's band:";
     };
   }
 
   private static String finger(FitAdvice advice) {
     return advice.finger()
-        + (advice.reason() == FitAdvice.Reason.AWAY_FROM_NATURAL
-            ? ""
-            : " by " + degrees(advice.degrees()) + " deg");
+        + switch (advice.reason()) {
+          case AWAY_FROM_NATURAL, AT_OWN_LIMIT -> "";
+          default -> " by " + degrees(advice.degrees()) + " deg";
+        };
   }
 
   private static String joint(Joint joint) {

@@ -4,45 +4,62 @@ import gripwright.quantity.Dimension;
 import gripwright.quantity.Numbers;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * The two sides of the comparison that failed, with their units.
+ * A comparison that a broken requirement owes to, in words with their units. A breach of a rule
+ * carries those it owes to as its argument {@code missing}.
  *
- * @param was what there is
- * @param limit what it was compared with
+ * @param what the property that was compared, as a rule names it, such as {@code trained}; empty
+ *     where something was worked out from several
+ * @param was what there is, such as {@code 14 months}
+ * @param limit what it was compared with, such as {@code 24 months}
  */
-record Measure(String was, String limit) {
+public record Shortfall(String what, String was, String limit) {
 
   /** The base units of a product with no unit of its own. */
   private static final String LOAD_TIME_UNIT = "kg s";
 
   private static final String IMPULSE_UNIT = "N s";
 
-  /** Finds the first comparison that a broken requirement owes to, if there is one. */
-  static Optional<Measure> of(Expression require, Kind kind, Object subject) {
+  /** Finds the comparisons that a broken requirement owes to, in the order written. */
+  static List<Shortfall> of(Expression require, Kind kind, Object subject) {
     if (require instanceof Expression.And and) {
-      boolean leftFails = Compiler.truth(and.left(), kind).of(subject) == Compiler.NO;
-      return of(leftFails ? and.left() : and.right(), kind, subject);
+      List<Shortfall> both = new ArrayList<>();
+      for (Expression side : List.of(and.left(), and.right())) {
+        if (Compiler.truth(side, kind).of(subject) == Compiler.NO) {
+          both.addAll(of(side, kind, subject));
+        }
+      }
+      return both;
     }
     if (require instanceof Expression.Or or) {
-      return of(or.left(), kind, subject).or(() -> of(or.right(), kind, subject));
+      List<Shortfall> left = of(or.left(), kind, subject);
+      return left.isEmpty() ? of(or.right(), kind, subject) : left;
     }
     if (require instanceof Expression.Compare compare) {
-      return Optional.of(
-          new Measure(
+      return List.of(
+          new Shortfall(
+              property(compare.left()),
               print(compare.left(), compare.right(), kind, subject),
               print(compare.right(), compare.left(), kind, subject)));
     }
     if (require instanceof Expression.Between between) {
-      return Optional.of(
-          new Measure(
+      return List.of(
+          new Shortfall(
+              property(between.value()),
               print(between.value(), between.low(), kind, subject),
               print(between.low(), between.low(), kind, subject)
                   + " to "
                   + print(between.high(), between.high(), kind, subject)));
     }
-    return Optional.empty();
+    return List.of();
+  }
+
+  private static String property(Expression value) {
+    return value instanceof Expression.Get get ? get.property() : "";
   }
 
   private static String print(Expression value, Expression other, Kind kind, Object subject) {
