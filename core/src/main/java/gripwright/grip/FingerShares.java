@@ -2,6 +2,7 @@ package gripwright.grip;
 
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
+import gripwright.hand.HandPose;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -29,14 +30,25 @@ public final class FingerShares {
 
   /** Returns the shares in a fitted grip; they sum to 1. */
   public static Map<Finger, Double> of(GripFit fit) {
-    double mean =
-        fit.pose().fingers().stream()
-            .filter(pose -> pose.finger() != Finger.LITTLE || fit.pose().fingers().size() == 1)
-            .map(FingerPose::pip)
-            .mapToDouble(pip -> pip.degrees())
-            .average()
-            .orElse(0);
-    return of(fit.grip().fingers(), mean);
+    return of(fit.grip().fingers(), meanFlexion(fit.pose()));
+  }
+
+  /**
+   * Returns what each of the four fingers would have of a whole hand bent as this pose is; they sum
+   * to 1. A finger's part is what it can do beside the others.
+   */
+  public static Map<Finger, Double> ofWholeHand(HandPose pose) {
+    return of(FingerSet.FOUR, meanFlexion(pose));
+  }
+
+  /** Mean flexion of the middle joints in degrees, but for a little finger that has company. */
+  private static double meanFlexion(HandPose pose) {
+    return pose.fingers().stream()
+        .filter(finger -> finger.finger() != Finger.LITTLE || pose.fingers().size() == 1)
+        .map(FingerPose::pip)
+        .mapToDouble(pip -> pip.degrees())
+        .average()
+        .orElse(0);
   }
 
   /**

@@ -55,6 +55,9 @@ public final class GripFit {
   private final Map<Grip.At, Band> personalBands;
   private final List<FitAdvice> advice;
 
+  /** Worked out when first asked for; every thread would come to the same. */
+  private volatile @Nullable FitSpread spread;
+
   private GripFit(Grip grip, HandPose pose) {
     this.grip = grip;
     this.pose = pose;
@@ -77,7 +80,17 @@ public final class GripFit {
    * @throws IllegalArgumentException if the edge has no depth
    */
   public static GripFit of(Grip grip, HandShape shape, Length edge) {
-    return new GripFit(grip, PoseSolver.solve(shape, edge, targets(grip), PalmLimits.USUAL));
+    return new GripFit(grip, solve(grip, shape, edge));
+  }
+
+  /** Returns the pose alone. */
+  static HandPose solve(Grip grip, HandShape shape, Length edge) {
+    return PoseSolver.solve(shape, edge, targets(grip), PalmLimits.USUAL);
+  }
+
+  /** Tells whether a hand takes a grip in a pose. */
+  static boolean takes(Grip grip, HandPose pose) {
+    return misses(grip, pose).isEmpty();
   }
 
   static List<PoseTarget> targets(Grip grip) {
@@ -274,6 +287,16 @@ public final class GripFit {
   /** Returns how far the palm rolls about the forearm's axis. */
   public Angle wristRoll() {
     return pose.palm().roll();
+  }
+
+  /** Returns how far this fit may be otherwise because the hand is not known better. */
+  public FitSpread spread() {
+    FitSpread known = spread;
+    if (known == null) {
+      known = FitSpread.of(this);
+      spread = known;
+    }
+    return known;
   }
 
   /** Tells whether another fit is of the same grip, hand and edge. */

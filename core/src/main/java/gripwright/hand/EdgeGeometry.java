@@ -88,6 +88,7 @@ final class EdgeGeometry {
     return endJoint;
   }
 
+  /** Returns the level distance from end joint to contact, in mm, however the bone is tipped. */
   double contact() {
     return distal / 2;
   }

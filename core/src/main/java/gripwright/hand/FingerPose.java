@@ -17,7 +17,9 @@ import gripwright.quantity.Length;
  * @param pitch of the end bone, its tip below level
  * @param reach from end joint to knuckle, in mm
  * @param beyondReach by how much a straight finger is too short; 0 if it reaches
- * @param contact level distance from the middle of the pad's contact to the end joint
+ * @param contact level distance from the middle of the pad's contact to the end joint: half the end
+ *     bone however it is tipped, so that along a bone tipped by 45 deg it lies 0.71 of the bone
+ *     from the joint, nearer to the tip
  */
 public record FingerPose(
     Finger finger,

@@ -5,6 +5,7 @@ import gripwright.quantity.Length;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,7 +40,16 @@ public final class HandShape {
   private final boolean breadthEstimated;
   private final double[][] bones;
   private final double[] axial;
+  private final double[] radial;
+  private final Measured measured;
   private final JointLimits limits;
+
+  /** What was measured and not estimated. */
+  private record Measured(Set<Bone> bones, Set<Finger> knuckles) {
+    static Measured of(Hand hand) {
+      return new Measured(Set.copyOf(hand.bones().keySet()), Set.copyOf(hand.knuckles().keySet()));
+    }
+  }
 
   private HandShape(
       double length,
@@ -47,12 +57,16 @@ public final class HandShape {
       boolean estimated,
       double[][] bones,
       double[] axial,
+      double[] radial,
+      Measured measured,
       JointLimits limits) {
     this.length = length;
     this.breadth = breadth;
     this.breadthEstimated = estimated;
     this.bones = bones;
     this.axial = axial;
+    this.radial = radial;
+    this.measured = measured;
     this.limits = limits;
   }
 
@@ -95,7 +109,15 @@ public final class HandShape {
         throw new IllegalArgumentException("a knuckle below the wrist: " + finger);
       }
     }
-    return new HandShape(length, breadth, hand.breadth().isEmpty(), bones, axial, hand.limits());
+    return new HandShape(
+        length,
+        breadth,
+        hand.breadth().isEmpty(),
+        bones,
+        axial,
+        scaled(RADIAL, breadth),
+        Measured.of(hand),
+        hand.limits());
   }
 
   /**
@@ -142,12 +164,33 @@ public final class HandShape {
    * thumb, below 0 towards the little finger's side.
    */
   public double knuckleAcross(Finger finger) {
-    return RADIAL[finger.ordinal()] * breadth;
+    return radial[finger.ordinal()];
+  }
+
+  /** Tells whether a bone was measured; otherwise it is an estimate from the hand's length. */
+  public boolean measured(Finger finger, Segment segment) {
+    return measured.bones().contains(new Bone(finger, segment));
+  }
+
+  /** Tells whether any bone is an estimate from the hand's length. */
+  public boolean bonesEstimated() {
+    return measured.bones().size() < BONES.length * Segment.values().length;
+  }
+
+  /** Tells whether a knuckle's place along the hand was measured, from the middle finger's. */
+  public boolean knuckleMeasured(Finger finger) {
+    return measured.knuckles().contains(finger);
+  }
+
+  /** Returns a hand of other lengths, in mm, whose length, joints and measures are the same. */
+  HandShape with(double[][] otherBones, double[] along, double[] across, double otherBreadth) {
+    return new HandShape(
+        length, otherBreadth, breadthEstimated, otherBones, along, across, measured, limits);
   }
 
   /** Returns a hand of the same lengths whose joints move otherwise. */
   public HandShape withLimits(JointLimits others) {
-    return new HandShape(length, breadth, breadthEstimated, bones, axial, others);
+    return new HandShape(length, breadth, breadthEstimated, bones, axial, radial, measured, others);
   }
 
   /** Returns how far the joints move, where that was measured. */
@@ -166,20 +209,25 @@ public final class HandShape {
     }
     double[][] scaled = new double[bones.length][];
     for (int f = 0; f < bones.length; f++) {
-      scaled[f] = Arrays.stream(bones[f]).map(bone -> bone * factor).toArray();
+      scaled[f] = scaled(bones[f], factor);
     }
     return new HandShape(
         length * factor,
         breadth * factor,
         breadthEstimated,
         scaled,
-        Arrays.stream(axial).map(distance -> distance * factor).toArray(),
+        scaled(axial, factor),
+        scaled(radial, factor),
+        measured,
         limits);
   }
 
+  private static double[] scaled(double[] lengths, double factor) {
+    return Arrays.stream(lengths).map(each -> each * factor).toArray();
+  }
+
   /**
-   * Tells whether another shape has the same lengths and limits, and breadth measured or estimated
-   * alike.
+   * Tells whether another shape has the same lengths and limits, and the same of it was measured.
    */
   @Override
   public boolean equals(@Nullable Object other) {
@@ -189,6 +237,8 @@ public final class HandShape {
         && breadthEstimated == that.breadthEstimated
         && Arrays.deepEquals(bones, that.bones)
         && Arrays.equals(axial, that.axial)
+        && Arrays.equals(radial, that.radial)
+        && measured.equals(that.measured)
         && limits.equals(that.limits);
   }
 
@@ -200,6 +250,8 @@ public final class HandShape {
         breadthEstimated,
         Arrays.deepHashCode(bones),
         Arrays.hashCode(axial),
+        Arrays.hashCode(radial),
+        measured,
         limits);
   }
 

@@ -13,6 +13,7 @@ import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.tissue.Estimate;
 import gripwright.tissue.LumbricalIndex;
 import gripwright.tissue.Slip;
 import gripwright.tissue.TissueLoad;
@@ -57,6 +58,9 @@ public record GripSurvey(
   /** From here on the rules of youth end, in months. */
   private static final int YOUTH_MONTHS = 16 * 12;
 
+  /** The parameters of every estimate of a survey. */
+  public static final TissueModel MODEL = TissueModel.STANDARD;
+
   /** The catalogue first, crimps before open, split and single grips. */
   static Comparator<Grip> order() {
     Map<String, Grip> catalogue = StandardGrips.byName();
@@ -76,7 +80,7 @@ public record GripSurvey(
    * @param load what it asks of tendons and pulleys; in the nearest pose if the hand does not take
    *     it
    * @param slips what the other fingers take over when one leaves; empty for a single finger
-   * @param lumbrical the lumbrical index with idle fingers relaxed
+   * @param lumbrical the lumbrical index in mm, with idle fingers relaxed
    * @param lumbricalPulledLow the same with idle fingers pulled into the palm
    * @param gates rules that even a light hold of this grip breaks
    * @param limits further rules that a hold of it at the maximum with load added breaks
@@ -86,8 +90,8 @@ public record GripSurvey(
       GripFit fit,
       TissueLoad load,
       List<Slip> slips,
-      LumbricalIndex lumbrical,
-      LumbricalIndex lumbricalPulledLow,
+      Estimate lumbrical,
+      Estimate lumbricalPulledLow,
       List<Gate> gates,
       List<Gate> limits) {
 
@@ -190,14 +194,14 @@ public record GripSurvey(
 
   private static Row row(
       Optional<Side> side, GripFit fit, double newtons, List<Gate> gates, List<Gate> limits) {
-    TissueLoad load = TissueLoad.of(fit, newtons);
+    TissueLoad load = TissueLoad.of(fit, newtons, MODEL);
     return new Row(
         side,
         fit,
         load,
         load.slips(),
-        LumbricalIndex.of(fit, TissueModel.STANDARD.arms(), LumbricalIndex.Idle.RELAXED),
-        LumbricalIndex.of(fit, TissueModel.STANDARD.arms(), LumbricalIndex.Idle.PULLED_LOW),
+        load.lumbrical(LumbricalIndex.Idle.RELAXED),
+        load.lumbrical(LumbricalIndex.Idle.PULLED_LOW),
         gates,
         limits);
   }
@@ -215,7 +219,8 @@ public record GripSurvey(
 
   private static boolean alike(HandShape left, HandShape right, Finger finger) {
     for (Segment segment : Segment.values()) {
-      if (!left.bone(finger, segment).equals(right.bone(finger, segment))) {
+      if (!left.bone(finger, segment).equals(right.bone(finger, segment))
+          || left.measured(finger, segment) != right.measured(finger, segment)) {
         return false;
       }
     }
@@ -253,9 +258,11 @@ public record GripSurvey(
 
   /** Returns what the reader of these rows has to know. */
   public List<Reservation> reservations() {
+    boolean estimated = left.bonesEstimated() || right.bonesEstimated();
     boolean missed = rows.stream().anyMatch(row -> !row.fit().reachable());
     boolean single = rows.stream().anyMatch(row -> row.load().fingers().size() == 1);
     return List.of(Reservation.values()).stream()
+        .filter(each -> each != Reservation.ESTIMATED_BONES || estimated)
         .filter(each -> each != Reservation.WHOLE_PADS || missed)
         .filter(each -> each != Reservation.SINGLE_FINGER || single)
         .toList();

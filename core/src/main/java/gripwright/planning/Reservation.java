@@ -7,10 +7,18 @@ public enum Reservation {
       "Angles and forces are an estimate by a model of a hand that hangs still, not a measurement;"
           + " the ranges hold 90 % of the spread of its parameters, and some published values lie"
           + " outside them."),
+  /** What is the athlete's own, and what is not. */
+  ESTIMATED_BONES(
+      "Bones that were not measured are those of an average hand of this length: with length alone,"
+          + " every athlete gets the same angles. Measured bones make them the athlete's own."),
   /** Where the model refuses too much: see {@code docs/models/hand.md}. */
   WHOLE_PADS(
       "The model lays every pad on the edge to its whole length. In life a short finger holds with"
           + " less of its pad, so a hand may take a grip that misses by little here."),
+  /** Where the model contradicts tests: see {@code docs/models/tissue.md}. */
+  CRIMP_AND_DRAG(
+      "The model loads A2 of the middle finger more in a drag than in a crimp. Cadaver tests find the"
+          + " contrary, so don't trust its order of crimp and drag."),
   /** What breaking loads are worth. */
   BREAKING_LOAD(
       "Breaking loads are means in cadavers, known roughly: a share of one is no limit for"

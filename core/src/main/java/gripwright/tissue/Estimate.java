@@ -1,5 +1,7 @@
 package gripwright.tissue;
 
+import java.util.Arrays;
+
 /**
  * An estimate with its interval.
  *
@@ -8,6 +10,18 @@ package gripwright.tissue;
  * @param high 95th percentile, never below the value
  */
 public record Estimate(double value, double low, double high) {
+
+  private static final double LOW = 0.05;
+  private static final double HIGH = 0.95;
+
+  /** Returns a value with the interval of its draws, of which there is at least one. */
+  static Estimate of(double value, double[] draws) {
+    double[] sorted = draws.clone();
+    Arrays.sort(sorted);
+    double low = sorted[(int) Math.floor(LOW * (sorted.length - 1))];
+    double high = sorted[(int) Math.ceil(HIGH * (sorted.length - 1))];
+    return new Estimate(value, Math.min(value, low), Math.max(value, high));
+  }
 
   /** Returns this estimate multiplied by a number, 0 or more. */
   public Estimate times(double factor) {

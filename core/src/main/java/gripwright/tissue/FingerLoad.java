@@ -11,7 +11,7 @@ import java.util.Arrays;
  * held.
  *
  * @param finger which
- * @param share of the grip's force, 0 to 1
+ * @param share of the grip's force, 0 to 1; known for a finger that holds alone
  * @param fingertip force upwards on the pad
  * @param dipMoment moment that straightens the end joint, in N m, at the published means
  * @param pipMoment the same at the middle joint
@@ -25,7 +25,7 @@ import java.util.Arrays;
  */
 public record FingerLoad(
     Finger finger,
-    double share,
+    Estimate share,
     Estimate fingertip,
     double dipMoment,
     double pipMoment,
@@ -37,8 +37,6 @@ public record FingerLoad(
     Estimate a2Use,
     Estimate a4Use) {
 
-  private static final double LOW = 0.05;
-  private static final double HIGH = 0.95;
   private static final double MILLIMETRES_PER_METRE = 1000;
 
   /**
@@ -56,17 +54,29 @@ public record FingerLoad(
     }
     double[] shares = new double[Variation.DRAWS];
     Arrays.fill(shares, 1);
+    FingerStatics statics = new FingerStatics(shape, pose, model);
     return of(
-        new FingerStatics(shape, pose, model), 1, newtons, shares, Variation.draws(model.seed()));
+        statics, new FingerStatics[] {statics}, 1, newtons, shares, Variation.draws(model.seed()));
   }
 
-  /** Estimates the load on a finger with a share, and its draws, of a load on the hand. */
+  /**
+   * Estimates the load on a finger with a share of a load on the hand.
+   *
+   * @param statics the finger as it was fitted
+   * @param hands the finger on each of the hands drawn, over and over
+   * @param shares its share in each draw
+   */
   static FingerLoad of(
-      FingerStatics statics, double share, double newtons, double[] shares, Variation[] draws) {
+      FingerStatics statics,
+      FingerStatics[] hands,
+      double share,
+      double newtons,
+      double[] shares,
+      Variation[] draws) {
     double[][] drawn = new double[7][draws.length];
     for (int i = 0; i < draws.length; i++) {
       double force = shares[i] * newtons;
-      FingerStatics.Forces forces = statics.forces(draws[i]);
+      FingerStatics.Forces forces = hands[i % hands.length].forces(draws[i]);
       drawn[0][i] = force;
       drawn[1][i] = forces.fdp() * force;
       drawn[2][i] = forces.fds() * force;
@@ -80,24 +90,17 @@ public record FingerLoad(
     double lever = fingertip / MILLIMETRES_PER_METRE;
     return new FingerLoad(
         statics.finger(),
-        share,
-        estimate(fingertip, drawn[0]),
+        Estimate.of(share, shares),
+        Estimate.of(fingertip, drawn[0]),
         statics.moment(Joint.DIP) * lever,
         statics.moment(Joint.PIP) * lever,
         statics.moment(Joint.MCP) * lever,
-        estimate(means.fdp() * fingertip, drawn[1]),
-        estimate(means.fds() * fingertip, drawn[2]),
-        estimate(means.a2() * fingertip, drawn[3]),
-        estimate(means.a4() * fingertip, drawn[4]),
-        estimate(means.a2() * fingertip / Pulley.A2.breakingNewtons(), drawn[5]),
-        estimate(means.a4() * fingertip / Pulley.A4.breakingNewtons(), drawn[6]));
-  }
-
-  private static Estimate estimate(double value, double[] draws) {
-    Arrays.sort(draws);
-    double low = draws[(int) Math.floor(LOW * (draws.length - 1))];
-    double high = draws[(int) Math.ceil(HIGH * (draws.length - 1))];
-    return new Estimate(value, Math.min(value, low), Math.max(value, high));
+        Estimate.of(means.fdp() * fingertip, drawn[1]),
+        Estimate.of(means.fds() * fingertip, drawn[2]),
+        Estimate.of(means.a2() * fingertip, drawn[3]),
+        Estimate.of(means.a4() * fingertip, drawn[4]),
+        Estimate.of(means.a2() * fingertip / Pulley.A2.breakingNewtons(), drawn[5]),
+        Estimate.of(means.a4() * fingertip / Pulley.A4.breakingNewtons(), drawn[6]));
   }
 
   /** Returns FDP by FDS tension, at the published means; infinite where FDS has nothing to do. */

@@ -11,8 +11,10 @@ import gripwright.hand.Segment;
  *
  * <p>Passive structures take a quarter of the end joint's moment once it is bent backwards by 10
  * deg and more (Vigouroux L et al. 2006, J Biomech 39(14):2583-2592, for the crimp), in proportion
- * below that. FDP balances the rest at the end joint; FDS balances what FDP leaves at the middle
- * joint, and is 0 where FDP does more than enough.
+ * below that. The contact lies a level distance from the end joint; on an end bone that is tipped
+ * it is lower by that distance times the tangent of the tip's angle. FDP balances the rest at the
+ * end joint; FDS balances what FDP leaves at the middle joint, and is 0 where FDP does more than
+ * enough.
  */
 final class FingerStatics {
 
@@ -22,6 +24,11 @@ final class FingerStatics {
 
   /** Half the thickness of the end joint by the end bone's length; the library's own choice. */
   private static final double HALF_THICKNESS = 0.35;
+
+  /** How near to the end joint and how near to the tip the contact may lie, by the end bone. */
+  private static final double NEAREST = 0.2;
+
+  private static final double FARTHEST = 0.9;
 
   private final Finger finger;
   private final double distal;
@@ -63,7 +70,7 @@ final class FingerStatics {
 
   private Lever lever(Joint joint, double contactOut, double riseNow, double pipNow) {
     double out = contactOut;
-    double up = HALF_THICKNESS * distal + contactOut * Math.sin(pitch);
+    double up = HALF_THICKNESS * distal + contactOut * Math.tan(pitch);
     if (joint != Joint.DIP) {
       out += middle * Math.cos(riseNow);
       up += middle * Math.sin(riseNow);
@@ -82,7 +89,9 @@ final class FingerStatics {
 
   Forces forces(Variation draw) {
     double contactOut =
-        Math.max(0.2 * distal, Math.min(0.9 * distal, contact + draw.contact() * distal));
+        Math.max(
+            NEAREST * distal,
+            Math.min(FARTHEST * distal * Math.cos(pitch), contact + draw.contact() * distal));
     double riseNow = rise + draw.rise();
     double pipNow = Math.max(0, pip + draw.pipAngle());
     double dipNow = dip - draw.rise();

@@ -1,6 +1,5 @@
 package gripwright.tissue;
 
-import gripwright.grip.FingerSet;
 import gripwright.grip.FingerShares;
 import gripwright.hand.Finger;
 import gripwright.hand.HandShape;
@@ -15,8 +14,9 @@ import java.util.Map;
  *
  * <p>Total force and its moment about the wrist, towards thumb and little finger, are kept. The
  * change has the least sum of squared change over capacity, a finger's capacity being its share of
- * grip force, and no finger pulls the wrong way. Where the remaining fingers can't keep the moment,
- * the one nearest to doing so takes all the force. Statics only: what a jerk adds is outside.
+ * a whole hand bent alike, and no finger pulls the wrong way. Where the remaining fingers can't
+ * keep the moment, the one nearest to doing so takes all the force. Statics only: what a jerk adds
+ * is outside.
  *
  * @param leaving the finger that leaves
  * @param before force by finger, in N, the leaving one included
@@ -39,10 +39,13 @@ public record Slip(
    *
    * @param shape the hand, for the places of the fingers
    * @param forces by finger that holds, in N, each 0 or more
-   * @param leaving one of them
+   * @param capacity what each finger can do beside the others, above 0, as of {@link
+   *     FingerShares#ofWholeHand}
+   * @param leaving one of those that hold
    * @throws IllegalArgumentException if the finger does not hold, or no other one does
    */
-  public static Slip of(HandShape shape, Map<Finger, Double> forces, Finger leaving) {
+  public static Slip of(
+      HandShape shape, Map<Finger, Double> forces, Map<Finger, Double> capacity, Finger leaving) {
     if (!forces.containsKey(leaving) || forces.size() < 2) {
       throw new IllegalArgumentException(
           "no slip of " + leaving + " with " + forces.keySet() + " on the hold");
@@ -54,7 +57,6 @@ public record Slip(
       moment += force.getValue() * shape.knuckleAcross(force.getKey());
     }
     List<Part> parts = new ArrayList<>();
-    Map<Finger, Double> capacity = FingerShares.of(FingerSet.FOUR, 0);
     for (Map.Entry<Finger, Double> force : new EnumMap<>(forces).entrySet()) {
       Finger finger = force.getKey();
       if (finger != leaving) {

@@ -1,10 +1,10 @@
 package gripwright.tissue;
 
 import gripwright.grip.FingerShares;
+import gripwright.grip.FitSpread;
 import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -14,22 +14,38 @@ import java.util.Optional;
  * Estimate of what a fitted grip asks of tendons and pulleys at a load. Immutable.
  *
  * <p>Intervals hold 90 % of {@value Variation#DRAWS} seeded draws over the spread of the parameters
- * (sampling, not first order); the same fit, load and model give the same numbers. Valid for a hand
- * that hangs still with the pads flat on one edge; jumps, pockets that pinch and a thumb on top are
- * outside.
+ * (sampling, not first order) and over the hands of the fit's own spread; the same fit, load and
+ * model give the same numbers. Valid for a hand that hangs still with the pads flat on one edge;
+ * jumps, pockets that pinch and a thumb on top are outside.
  */
 public final class TissueLoad {
 
   private final GripFit fit;
   private final double newtons;
   private final TissueModel model;
+  private final Draws draws;
   private final List<FingerLoad> fingers;
 
-  private TissueLoad(GripFit fit, double newtons, TissueModel model, List<FingerLoad> fingers) {
+  private TissueLoad(GripFit fit, double newtons, TissueModel model) {
     this.fit = fit;
     this.newtons = newtons;
     this.model = model;
-    this.fingers = List.copyOf(fingers);
+    this.draws = new Draws(fit, model);
+    Map<Finger, Double> shares = FingerShares.of(fit);
+    this.fingers =
+        fit.pose().fingers().stream()
+            .map(pose -> load(pose, shares.getOrDefault(pose.finger(), 0.0)))
+            .toList();
+  }
+
+  private FingerLoad load(FingerPose pose, double share) {
+    return FingerLoad.of(
+        new FingerStatics(fit.pose().shape(), pose, model),
+        draws.statics(pose.finger(), model),
+        share,
+        newtons,
+        draws.shares(pose.finger()),
+        draws.variations());
   }
 
   /** Estimates with {@link TissueModel#STANDARD}. */
@@ -49,41 +65,7 @@ public final class TissueLoad {
     if (!(newtons >= 0 && Double.isFinite(newtons))) {
       throw new IllegalArgumentException("not a load on a hand: " + newtons + " N");
     }
-    Variation[] draws = Variation.draws(model.seed());
-    Map<Finger, Double> shares = FingerShares.of(fit);
-    Map<Finger, double[]> drawnShares = drawnShares(shares, draws);
-    List<FingerLoad> loads = new ArrayList<>();
-    for (FingerPose pose : fit.pose().fingers()) {
-      FingerStatics statics = new FingerStatics(fit.pose().shape(), pose, model);
-      loads.add(
-          FingerLoad.of(
-              statics,
-              shares.getOrDefault(pose.finger(), 0.0),
-              newtons,
-              drawnShares.getOrDefault(pose.finger(), new double[draws.length]),
-              draws));
-    }
-    return new TissueLoad(fit, newtons, model, loads);
-  }
-
-  private static Map<Finger, double[]> drawnShares(Map<Finger, Double> shares, Variation[] draws) {
-    Map<Finger, double[]> drawn = new EnumMap<>(Finger.class);
-    shares.keySet().forEach(finger -> drawn.put(finger, new double[draws.length]));
-    for (int i = 0; i < draws.length; i++) {
-      double sum = 0;
-      for (Map.Entry<Finger, Double> share : shares.entrySet()) {
-        double value =
-            shares.size() == 1
-                ? 1
-                : Math.max(0.01, share.getValue() + draws[i].share(share.getKey()));
-        drawn.getOrDefault(share.getKey(), new double[draws.length])[i] = value;
-        sum += value;
-      }
-      for (double[] values : drawn.values()) {
-        values[i] /= sum;
-      }
-    }
-    return drawn;
+    return new TissueLoad(fit, newtons, model);
   }
 
   /** Returns the fitted grip. */
@@ -119,7 +101,38 @@ public final class TissueLoad {
   public Slip slip(Finger leaving) {
     Map<Finger, Double> forces = new EnumMap<>(Finger.class);
     fingers.forEach(load -> forces.put(load.finger(), load.fingertip().value()));
-    return Slip.of(fit.pose().shape(), forces, leaving);
+    return Slip.of(fit.pose().shape(), forces, FingerShares.ofWholeHand(fit.pose()), leaving);
+  }
+
+  /**
+   * Returns the slip ratios of this load's slip with their intervals, over shares and places of the
+   * fingers, in the order of the hand.
+   *
+   * @param slip one of {@link #slips()}
+   */
+  public Map<Finger, Estimate> ratios(Slip slip) {
+    Map<Finger, double[]> drawn = new EnumMap<>(Finger.class);
+    slip.after().keySet().forEach(finger -> drawn.put(finger, new double[FitSpread.DRAWS]));
+    for (int i = 0; i < FitSpread.DRAWS; i++) {
+      Slip other = Slip.of(draws.shape(i), draws.shares(i), draws.capacity(i), slip.leaving());
+      int draw = i;
+      drawn.forEach((finger, ratios) -> ratios[draw] = other.ratio(finger));
+    }
+    Map<Finger, Estimate> ratios = new EnumMap<>(Finger.class);
+    drawn.forEach((finger, values) -> ratios.put(finger, Estimate.of(slip.ratio(finger), values)));
+    return ratios;
+  }
+
+  /** Returns the lumbrical index in mm with its interval, over flexions and moment arms. */
+  public Estimate lumbrical(LumbricalIndex.Idle idle) {
+    Variation[] variations = draws.variations();
+    double[] drawn = new double[variations.length];
+    for (int i = 0; i < drawn.length; i++) {
+      drawn[i] =
+          variations[i].pipFdpArm()
+              * LumbricalIndex.of(draws.flexions(i), model.arms(), idle).millimetres();
+    }
+    return Estimate.of(LumbricalIndex.of(fit, model.arms(), idle).millimetres(), drawn);
   }
 
   /** Returns a slip for every finger that holds; none for a single finger. */

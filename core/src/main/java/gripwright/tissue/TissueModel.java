@@ -27,6 +27,11 @@ public record TissueModel(MomentArms arms, Sheath sheath, double horizontalPull,
     }
   }
 
+  /** Returns how many draws give the intervals of forces. */
+  public static int draws() {
+    return Variation.DRAWS;
+  }
+
   /** Returns this model with other moment arms. */
   public TissueModel with(MomentArms other) {
     return new TissueModel(other, sheath, horizontalPull, seed);

@@ -1,12 +1,13 @@
 package gripwright.tissue;
 
 import gripwright.hand.Finger;
-import java.util.SplittableRandom;
+import gripwright.hand.StandardNormal;
 
 /**
  * One draw of the parameters, as departures from their published means. The spreads are standard
  * deviations; only that of the moment arms is published (15 % between hands), the others are the
- * library's own choice.
+ * library's own choice. That of the middle joint stands for how a finger lies otherwise than in the
+ * model's pose; what comes of bones that are not known is drawn apart from it.
  */
 final class Variation {
 
@@ -48,12 +49,12 @@ final class Variation {
   }
 
   static Variation[] draws(long seed) {
-    SplittableRandom random = new SplittableRandom(seed);
+    int parameters = Parameter.values().length;
     Variation[] draws = new Variation[DRAWS];
     for (int i = 0; i < DRAWS; i++) {
-      double[] deviates = new double[Parameter.values().length];
-      for (int j = 0; j < deviates.length; j++) {
-        deviates[j] = random.nextGaussian();
+      double[] deviates = new double[parameters];
+      for (int j = 0; j < parameters; j++) {
+        deviates[j] = StandardNormal.draw(seed, (long) i * parameters + j);
       }
       draws[i] = new Variation(deviates);
     }

@@ -11,13 +11,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Grips with the bands that coaches give them (common practice), and hands to try them on. */
+/**
+ * Grips with the bands that coaches give them (common practice), under names of their own, and
+ * hands to try them on.
+ */
 public final class PractisedGrips {
 
   public static final Length EDGE = Length.ofMillimetres(20);
 
   public static final Grip HALF_CRIMP =
-      Grip.named("half-crimp")
+      Grip.named("practised-half-crimp")
           .family(GripFamily.FOUR)
           .fingers(FingerSet.FOUR)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(75, 105))
@@ -25,7 +28,7 @@ public final class PractisedGrips {
           .build();
 
   public static final Grip FULL_CRIMP =
-      Grip.named("full-crimp")
+      Grip.named("practised-full-crimp")
           .family(GripFamily.FOUR)
           .fingers(FingerSet.FOUR)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(95, 115))
@@ -35,7 +38,7 @@ public final class PractisedGrips {
           .build();
 
   public static final Grip THREE_FINGER_DRAG =
-      Grip.named("three-finger-drag")
+      Grip.named("practised-three-finger-drag")
           .family(GripFamily.OPEN)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(0, 20))
@@ -43,7 +46,7 @@ public final class PractisedGrips {
           .build();
 
   public static final Grip FRONT_THREE =
-      Grip.named("front-three")
+      Grip.named("practised-front-three")
           .family(GripFamily.SPLIT)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(75, 105))
@@ -51,11 +54,12 @@ public final class PractisedGrips {
           .band(Finger.RING, Joint.PIP, Band.degrees(60, 105))
           .build();
 
-  public static final Grip BACK_THREE = backThree("back-three", 75, 105);
-  public static final Grip BACK_THREE_MIDDLE_OPEN = backThree("back-three-middle-open", 20, 60);
+  public static final Grip BACK_THREE = backThree("practised-back-three", 75, 105);
+  public static final Grip BACK_THREE_MIDDLE_OPEN =
+      backThree("practised-back-three-middle-open", 20, 60);
 
   public static final Grip FRONT_TWO =
-      Grip.named("front-two")
+      Grip.named("practised-front-two")
           .family(GripFamily.SPLIT)
           .fingers(Finger.INDEX, Finger.MIDDLE)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(10, 50))
@@ -63,7 +67,7 @@ public final class PractisedGrips {
           .build();
 
   public static final Grip MIDDLE_TWO =
-      Grip.named("middle-two")
+      Grip.named("practised-middle-two")
           .family(GripFamily.SPLIT)
           .fingers(Finger.MIDDLE, Finger.RING)
           .band(Finger.MIDDLE, Joint.PIP, Band.degrees(20, 70))
@@ -71,7 +75,7 @@ public final class PractisedGrips {
           .build();
 
   public static final Grip MIDDLE_MONO =
-      Grip.named("middle-mono")
+      Grip.named("practised-middle-mono")
           .family(GripFamily.SINGLE)
           .fingers(Finger.MIDDLE)
           .band(Finger.MIDDLE, Joint.PIP, Band.degrees(20, 75))
@@ -79,7 +83,7 @@ public final class PractisedGrips {
 
   /** Index, middle and ring straight, the little finger on: no hand can. */
   public static final Grip STRAIGHT_FOUR =
-      Grip.named("straight-four")
+      Grip.named("practised-straight-four")
           .family(GripFamily.OPEN)
           .fingers(FingerSet.FOUR)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(0, 20))

@@ -14,6 +14,7 @@ import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
+import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
@@ -98,7 +99,7 @@ class GripSurveyTest {
             DAY);
     GripSurvey.Row row = survey.rows().get(0);
     List<FingerLoad> fingers = row.load().fingers();
-    assertEquals(1, fingers.stream().mapToDouble(FingerLoad::share).sum(), 1e-9);
+    assertEquals(1, fingers.stream().mapToDouble(load -> load.share().value()).sum(), 1e-9);
     assertEquals(
         kilograms * 9.80665 / 2,
         fingers.stream().mapToDouble(f -> f.fingertip().value()).sum(),
@@ -111,7 +112,7 @@ class GripSurveyTest {
     }
     assertEquals(fingers.size() == 1 ? 0 : fingers.size(), row.slips().size());
     assertTrue(
-        row.lumbricalPulledLow().millimetres() >= row.lumbrical().millimetres() - 1e-9,
+        row.lumbricalPulledLow().value() >= row.lumbrical().value() - 1e-9,
         "idle fingers pulled low only add to the index");
   }
 
@@ -308,7 +309,11 @@ class GripSurveyTest {
             .withBone(Finger.LITTLE, Segment.PROXIMAL, Length.ofMillimetres(10));
     assertEquals(List.of(Reservation.values()), survey(Skarvdal.ylva().hand(stub)).reservations());
     assertEquals(
-        List.of(Reservation.ESTIMATE, Reservation.BREAKING_LOAD),
+        List.of(
+            Reservation.ESTIMATE,
+            Reservation.ESTIMATED_BONES,
+            Reservation.CRIMP_AND_DRAG,
+            Reservation.BREAKING_LOAD),
         GripSurvey.of(
                 Skarvdal.ylva().build(),
                 Log.empty("ylva"),
@@ -317,6 +322,44 @@ class GripSurveyTest {
                 LOAD,
                 DAY)
             .reservations());
+  }
+
+  @Test
+  void aHandWhoseBonesWereAllMeasuredIsItsOwn() {
+    Hand hand = Hand.ofLength(Length.ofMillimetres(180));
+    HandShape usual = HandShape.of(hand);
+    Hand measured = hand;
+    for (Finger finger : Finger.values()) {
+      for (Segment segment : Segment.values()) {
+        measured = measured.withBone(finger, segment, usual.bone(finger, segment));
+      }
+    }
+    assertFalse(
+        survey(Skarvdal.ylva().hand(measured))
+            .reservations()
+            .contains(Reservation.ESTIMATED_BONES));
+    GripSurvey oneOnly = survey(Skarvdal.ylva().hand(hand).hand(Side.LEFT, measured));
+    assertTrue(oneOnly.reservations().contains(Reservation.ESTIMATED_BONES));
+    assertEquals(Optional.of(Side.LEFT), row(oneOnly, "half-crimp").side());
+  }
+
+  @Test
+  void everyRatioAndIndexHasItsInterval() {
+    for (GripSurvey.Row row : survey(Skarvdal.ylva()).rows()) {
+      for (Slip slip : row.slips()) {
+        row.load()
+            .ratios(slip)
+            .forEach(
+                (finger, ratio) -> {
+                  assertEquals(slip.ratio(finger), ratio.value());
+                  assertTrue(0 <= ratio.low() && ratio.low() <= ratio.value());
+                  assertTrue(
+                      ratio.value() <= ratio.high() && ratio.low() < ratio.high()
+                          || ratio.high() == 0);
+                });
+      }
+      assertTrue(0 <= row.lumbrical().low() && row.lumbrical().low() <= row.lumbrical().high());
+    }
   }
 
   @Test

@@ -27,6 +27,8 @@ import net.jqwik.api.constraints.Size;
 
 class TissueProperties {
 
+  private static final Map<Finger, Double> OPEN = FingerShares.of(FingerSet.FOUR, 0);
+
   @Provide
   Arbitrary<Grip> grips() {
     return Arbitraries.of(PractisedGrips.all());
@@ -57,9 +59,10 @@ class TissueProperties {
     double share = 0;
     for (FingerLoad finger : load.fingers()) {
       force += finger.fingertip().value();
-      share += finger.share();
+      share += finger.share().value();
       for (Estimate estimate :
           List.of(
+              finger.share(),
               finger.fingertip(),
               finger.fdp(),
               finger.fds(),
@@ -131,7 +134,7 @@ class TissueProperties {
       return;
     }
     HandShape hand = PractisedGrips.ofLength(length);
-    Slip slip = Slip.of(hand, before, leaving);
+    Slip slip = Slip.of(hand, before, OPEN, leaving);
     double total = before.values().stream().mapToDouble(f -> f).sum();
     double later = slip.after().values().stream().mapToDouble(f -> f).sum();
     assertEquals(total, later, 1e-6);
@@ -152,7 +155,7 @@ class TissueProperties {
       before.put(finger, (double) forces.get(finger.ordinal()));
     }
     HandShape hand = PractisedGrips.ofLength(length);
-    Slip slip = Slip.of(hand, before, leaving);
+    Slip slip = Slip.of(hand, before, OPEN, leaving);
     if (slip.momentKept()) {
       noBetterNearby(hand, slip, step);
     }
@@ -186,12 +189,11 @@ class TissueProperties {
   }
 
   private static double cost(Slip slip, Map<Finger, Double> after) {
-    Map<Finger, Double> capacity = FingerShares.of(FingerSet.FOUR, 0);
     return after.entrySet().stream()
         .mapToDouble(
             force -> {
               double change = force.getValue() - slip.before().get(force.getKey());
-              return change * change / capacity.get(force.getKey());
+              return change * change / OPEN.get(force.getKey());
             })
         .sum();
   }

@@ -1,13 +1,22 @@
 package gripwright.hand.published;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import gripwright.ModelPage;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
 import gripwright.grip.PractisedGrips;
+import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
+import gripwright.hand.Hand;
+import gripwright.hand.HandPose;
+import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
+import gripwright.hand.Segment;
 import gripwright.hand.Sex;
+import gripwright.hand.Side;
+import gripwright.quantity.Length;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +31,8 @@ class PoseTableTest {
     StringBuilder table = new StringBuilder();
     table.append("| grip | hand | index | middle | ring | little | roll | taken |\n");
     table.append("|---|---|---|---|---|---|---|---|\n");
-    List<Grip> grips = new ArrayList<>(PractisedGrips.all());
+    List<Grip> grips = new ArrayList<>(StandardGrips.all());
+    grips.addAll(PractisedGrips.all());
     grips.add(PractisedGrips.BACK_THREE_MIDDLE_OPEN);
     grips.add(PractisedGrips.STRAIGHT_FOUR);
     for (Grip grip : grips) {
@@ -32,6 +42,93 @@ class PoseTableTest {
       row(table, grip, Sex.MALE, 95);
     }
     ModelPage.check("hand.md", "poses", table.toString());
+  }
+
+  @Test
+  void spreads() throws IOException {
+    Hand length = Hand.ofLength(Length.ofMillimetres(180));
+    HandShape usual = HandShape.of(length);
+    Hand measured = length;
+    for (Finger finger : Finger.values()) {
+      for (Segment segment : Segment.values()) {
+        measured = measured.withBone(finger, segment, usual.bone(finger, segment));
+      }
+    }
+    StringBuilder table = new StringBuilder();
+    table.append("| grip | bones | index | middle | ring | little | taken |\n");
+    table.append("|---|---|---|---|---|---|---|\n");
+    for (Grip grip :
+        List.of(
+            StandardGrips.HALF_CRIMP,
+            StandardGrips.FULL_CRIMP,
+            StandardGrips.OPEN_FOUR,
+            StandardGrips.THREE_FINGER_DRAG,
+            StandardGrips.INDEX_SINGLE)) {
+      spread(table, grip, "estimated", usual);
+      spread(table, grip, "measured", HandShape.of(measured));
+    }
+    ModelPage.check("hand.md", "spread", table.toString());
+  }
+
+  private static void spread(StringBuilder table, Grip grip, String bones, HandShape hand) {
+    GripFit fit = GripFit.of(grip, hand, PractisedGrips.EDGE);
+    table.append("| ").append(grip.name()).append(" | ").append(bones).append(" |");
+    for (Finger finger : Finger.values()) {
+      String cell =
+          fit.spread()
+              .flexion(finger, Joint.PIP)
+              .map(
+                  range ->
+                      String.format(
+                          Locale.ROOT,
+                          " %d (%d to %d) |",
+                          Math.round(fit.flexion(finger, Joint.PIP).orElseThrow().degrees()),
+                          Math.round(range.low().degrees()),
+                          Math.round(range.high().degrees())))
+              .orElse(" |");
+      table.append(cell);
+    }
+    table.append(String.format(Locale.ROOT, " %.0f %% |%n", 100 * fit.spread().taken()));
+  }
+
+  /**
+   * Median hand, half crimp: with tips instead of end joints on one level, as far from the wall as
+   * the middle finger's, the little finger is bent more. Its end bone tips as far as helps to keep
+   * the end joint straight, as the solver's do, or stays level.
+   */
+  @Test
+  void levelTipsBendTheLittleFinger() {
+    HandShape hand = PractisedGrips.hand(Sex.MALE, 50);
+    HandPose pose = GripFit.of(StandardGrips.HALF_CRIMP, hand, PractisedGrips.EDGE).pose();
+    List<Double> tips =
+        List.of(Finger.values()).stream()
+            .map(finger -> pose.points(finger, Side.RIGHT).get(3).up())
+            .toList();
+    assertEquals(-13.2, tips.get(0), 0.1);
+    assertEquals(-14.7, tips.get(1), 0.1);
+    assertEquals(-14.6, tips.get(2), 0.1);
+    assertEquals(-2.8, tips.get(3), 0.1);
+    assertEquals(32, pose.finger(Finger.LITTLE).orElseThrow().pip().degrees(), 0.5);
+    assertEquals(55, littleWithLevelTip(pose, 29.6), 0.5);
+    assertEquals(66, littleWithLevelTip(pose, 0), 0.5);
+  }
+
+  private static double littleWithLevelTip(HandPose pose, double pitch) {
+    HandShape hand = pose.shape();
+    HandPose.Point knuckle = pose.points(Finger.MIDDLE, Side.RIGHT).get(0);
+    HandPose.Point tip = pose.points(Finger.MIDDLE, Side.RIGHT).get(3);
+    double distal = hand.bone(Finger.LITTLE, Segment.DISTAL).millimetres();
+    double middle = hand.bone(Finger.LITTLE, Segment.MIDDLE).millimetres();
+    double proximal = hand.bone(Finger.LITTLE, Segment.PROXIMAL).millimetres();
+    double out = knuckle.out() - tip.out() - distal * Math.cos(Math.toRadians(pitch));
+    double down =
+        distal * Math.sin(Math.toRadians(pitch))
+            + (tip.up() - knuckle.up())
+            + hand.knuckleAlong(Finger.MIDDLE)
+            - hand.knuckleAlong(Finger.LITTLE);
+    double cosine =
+        (out * out + down * down - proximal * proximal - middle * middle) / (2 * proximal * middle);
+    return Math.toDegrees(Math.acos(cosine));
   }
 
   private static void row(StringBuilder table, Grip grip, Sex sex, double percentile) {

@@ -6,6 +6,7 @@ import gripwright.grip.Band;
 import gripwright.grip.FingerLoss;
 import gripwright.grip.FitAdvice;
 import gripwright.grip.FitMiss;
+import gripwright.grip.FitSpread;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
@@ -20,9 +21,12 @@ import gripwright.quantity.Angle;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Slip;
+import gripwright.tissue.TissueModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Every grip on one athlete's hands as JSON. */
@@ -67,6 +71,7 @@ final class GripJson {
     json.field("abilityIrcra", survey.athlete().ability().ircra());
     json.field("edgeMm", survey.edge().millimetres(), MILLIMETRES);
     json.field("totalLoadKg", survey.total().kilograms(), KILOGRAMS);
+    json.object("model", this::model);
     if (survey.alike()) {
       json.object("hand", () -> hand(survey.athlete().left(), survey.left()));
     } else {
@@ -79,6 +84,22 @@ final class GripJson {
             }
           });
     }
+  }
+
+  /** The parameters that every number rests on, by name. */
+  private void model() {
+    TissueModel model = GripSurvey.MODEL;
+    json.field("momentArms", word(model.arms()));
+    json.field("sheath", model.sheath().name());
+    json.field("horizontalPull", model.horizontalPull(), SHARE);
+    json.field("draws", TissueModel.draws());
+    json.field("seed", model.seed());
+    json.field("handDraws", FitSpread.DRAWS);
+    json.field("handSeed", FitSpread.SEED);
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private void hand(Hand hand, HandShape shape) {
@@ -124,14 +145,15 @@ final class GripJson {
     json.field("edgeMm", survey.edge().millimetres(), MILLIMETRES);
     json.field("side", row.side().map(Side::word).orElse(null));
     json.field("reachable", row.fit().reachable());
+    json.field("takenProbability", row.fit().spread().taken(), SHARE);
     json.list("reasons", row.fit().misses(), m -> json.line(() -> miss(m)));
     json.list("fingers", row.load().fingers(), f -> json.object(() -> finger(row, f)));
     json.field("totalForceN", survey.total().newtons(), NEWTONS);
     json.field("handForceN", row.load().newtons(), NEWTONS);
-    json.field("wristRollDeg", row.fit().wristRoll().degrees(), DEGREES);
-    json.list("slip", row.slips(), s -> json.line(() -> slip(s)));
-    json.field("lumbricalIndex", row.lumbrical().millimetres(), MILLIMETRES);
-    json.field("lumbricalIndexPulledLow", row.lumbricalPulledLow().millimetres(), MILLIMETRES);
+    range("wristRoll", row.fit().wristRoll(), row.fit().spread().wristRoll());
+    json.list("slip", row.slips(), s -> json.line(() -> slip(row, s)));
+    estimate("lumbricalIndex", "", row.lumbrical(), MILLIMETRES);
+    estimate("lumbricalIndexPulledLow", "", row.lumbricalPulledLow(), MILLIMETRES);
     json.object("shareOfFourFingers", () -> capacity(row));
     json.field("open", row.open());
     json.field("limited", row.limited());
@@ -175,9 +197,12 @@ final class GripJson {
   private void finger(GripSurvey.Row row, FingerLoad load) {
     json.field("finger", load.finger().word());
     for (Joint joint : Joint.values()) {
-      degrees(joint.word() + "FlexionDeg", row.fit().flexion(load.finger(), joint).orElse(null));
+      range(
+          joint.word() + "Flexion",
+          row.fit().flexion(load.finger(), joint).orElseThrow(),
+          row.fit().spread().flexion(load.finger(), joint).orElseThrow());
     }
-    json.field("share", load.share(), SHARE);
+    estimate("share", "", load.share(), SHARE);
     estimate("fingertip", "N", load.fingertip(), NEWTONS);
     estimate("fdp", "N", load.fdp(), NEWTONS);
     estimate("fds", "N", load.fds(), NEWTONS);
@@ -185,6 +210,12 @@ final class GripJson {
     estimate("a4", "N", load.a4(), NEWTONS);
     estimate("a2Use", "", load.a2Use(), RATIO);
     estimate("a4Use", "", load.a4Use(), RATIO);
+  }
+
+  private void range(String name, Angle angle, FlexionRange range) {
+    degrees(name + "Deg", angle);
+    degrees(name + "LowDeg", range.low());
+    degrees(name + "HighDeg", range.high());
   }
 
   /**
@@ -196,12 +227,19 @@ final class GripJson {
     json.field(name + "High" + unit, estimate.high(), decimals);
   }
 
-  private void slip(Slip slip) {
+  private void slip(GripSurvey.Row row, Slip slip) {
+    Map<Finger, Estimate> ratios = row.load().ratios(slip);
     json.field("finger", slip.leaving().word());
-    json.object(
-        "ratios",
-        () -> slip.after().keySet().forEach(f -> json.field(f.word(), slip.ratio(f), RATIO)));
+    ratios("ratios", ratios, Estimate::value);
+    ratios("ratiosLow", ratios, Estimate::low);
+    ratios("ratiosHigh", ratios, Estimate::high);
     json.field("momentKept", slip.momentKept());
+  }
+
+  private void ratios(String name, Map<Finger, Estimate> ratios, ToDoubleFunction<Estimate> end) {
+    json.object(
+        name,
+        () -> ratios.forEach((f, ratio) -> json.field(f.word(), end.applyAsDouble(ratio), RATIO)));
   }
 
   private void capacity(GripSurvey.Row row) {
@@ -234,7 +272,7 @@ final class GripJson {
   private void advice(FitAdvice advice) {
     json.field("finger", advice.finger().word());
     json.field("joint", advice.joint().word());
-    json.field("reason", advice.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.field("reason", word(advice.reason()));
     json.field("degrees", advice.degrees(), DEGREES);
   }
 }

@@ -3,6 +3,8 @@ package gripwright.export.json;
 import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.hand.FingerPose;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Joint;
 import gripwright.hand.Side;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
@@ -147,8 +149,9 @@ final class PlanJson {
    * How far the middle joint of a finger is bent.
    *
    * @param side which hand, where the two differ
+   * @param range where 90 % of the hands lie that may be this one
    */
-  private record FingerAngle(Optional<Side> side, FingerPose pose) {}
+  private record FingerAngle(Optional<Side> side, FingerPose pose, FlexionRange range) {}
 
   /** Returns the angles of the hand that holds, or of both where fingers differ, left first. */
   private static List<FingerAngle> angles(PlannedExercise exercise) {
@@ -161,7 +164,15 @@ final class PlanJson {
             (side, fit) -> {
               if (differ || angles.isEmpty()) {
                 Optional<Side> named = differ ? Optional.of(side) : Optional.empty();
-                fit.pose().fingers().forEach(f -> angles.add(new FingerAngle(named, f)));
+                fit.pose()
+                    .fingers()
+                    .forEach(
+                        f ->
+                            angles.add(
+                                new FingerAngle(
+                                    named,
+                                    f,
+                                    fit.spread().flexion(f.finger(), Joint.PIP).orElseThrow())));
               }
             });
     return angles;
@@ -176,6 +187,8 @@ final class PlanJson {
   private static void angle(JsonText json, FingerAngle angle) {
     json.field("finger", angle.pose().finger().word());
     json.field("pipFlexionDeg", angle.pose().pip().degrees(), DEGREES);
+    json.field("pipFlexionLowDeg", angle.range().low().degrees(), DEGREES);
+    json.field("pipFlexionHighDeg", angle.range().high().degrees(), DEGREES);
     angle.side().ifPresent(side -> json.field("side", side.word()));
   }
 

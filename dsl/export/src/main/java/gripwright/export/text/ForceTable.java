@@ -70,7 +70,7 @@ final class ForceTable {
   private static String[] cells(FingerLoad load) {
     return new String[] {
       load.finger().word(),
-      percent(load.share()) + " %",
+      percent(load.share().value()) + " %",
       force(load.fdp()),
       force(load.fds()),
       force(load.a2()),
@@ -142,6 +142,14 @@ final class ForceTable {
     return row.slips().stream().anyMatch(slip -> !slip.momentKept());
   }
 
+  /** Returns the range of that slip's ratio, as in {@code x1.5-2}. */
+  static Optional<String> worstSlipRange(GripSurvey.Row row) {
+    return row.slips().stream()
+        .max(Comparator.comparingDouble(slip -> slip.ratio(most(slip))))
+        .flatMap(slip -> Optional.ofNullable(row.load().ratios(slip).get(most(slip))))
+        .map(ratio -> "x" + Numbers.plain(ratio.low(), 1) + "-" + Numbers.plain(ratio.high(), 1));
+  }
+
   /** Returns the slip that loads one finger most, as in {@code little off: ring x1.7}. */
   static Optional<String> worstSlip(GripSurvey.Row row) {
     return row.slips().stream()
@@ -151,9 +159,9 @@ final class ForceTable {
 
   private static String lumbrical(GripSurvey.Row row) {
     return "lumbrical index "
-        + whole(row.lumbrical().millimetres())
+        + force(row.lumbrical())
         + " mm, "
-        + whole(row.lumbricalPulledLow().millimetres())
+        + force(row.lumbricalPulledLow())
         + " mm with idle fingers pulled low";
   }
 }

@@ -18,6 +18,7 @@ final class GripOverview {
           + " the built-in rules leave the grip open, limited or closed.";
 
   private static final int LONGEST_NAME = 20;
+  private static final int TAKEN = 6;
   private static final int ANGLE = 4;
   private static final int SLIP = 22;
 
@@ -32,6 +33,11 @@ final class GripOverview {
             .filter(length -> length <= LONGEST_NAME)
             .max()
             .orElse(0);
+  }
+
+  /** Returns the table of ranges, its names in a column as wide as here. */
+  RangeTable ranges() {
+    return new RangeTable(survey.rows(), width);
   }
 
   void add(Page page) {
@@ -59,7 +65,7 @@ final class GripOverview {
     }
     return line(
         name,
-        "yes",
+        RangeTable.taken(row),
         angles,
         GripWords.degrees(row.fit().wristRoll().degrees()),
         ForceTable.worstSlip(row).orElse("-"),
@@ -77,7 +83,9 @@ final class GripOverview {
   private String line(
       String name, String taken, List<String> angles, String roll, String slip, String gate) {
     StringBuilder line =
-        new StringBuilder(Page.padRight(name, width)).append("  ").append(Page.padRight(taken, 5));
+        new StringBuilder(Page.padRight(name, width))
+            .append("  ")
+            .append(Page.padRight(taken, TAKEN));
     angles.forEach(angle -> line.append(Page.padLeft(angle, ANGLE)));
     return line.append(Page.padLeft(roll, 6))
         .append("  ")

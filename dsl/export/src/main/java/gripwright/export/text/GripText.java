@@ -1,6 +1,7 @@
 package gripwright.export.text;
 
 import gripwright.athlete.Athlete;
+import gripwright.grip.FitSpread;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
@@ -8,6 +9,7 @@ import gripwright.plan.Caution;
 import gripwright.planning.GripSurvey;
 import gripwright.planning.Reservation;
 import gripwright.quantity.Numbers;
+import gripwright.tissue.TissueModel;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -28,7 +30,7 @@ import java.util.function.Function;
 public final class GripText {
 
   private static final String FORCES =
-      "Share of the load; tension of the flexor tendons FDP and FDS and force on the pulleys A2 and"
+      "Share of the load, good to about 8 points; tension of the flexor tendons FDP and FDS and force on the pulleys A2 and"
           + " A4, in N, each with the range that holds 90 % of the model's own spread. Most used:"
           + " the pulley that comes nearest to its mean breaking load in cadavers.";
 
@@ -60,12 +62,14 @@ public final class GripText {
   private String write() {
     head();
     page.gap();
-    new GripOverview(survey).add(page);
+    GripOverview overview = new GripOverview(survey);
+    overview.add(page);
     group("NOT TAKEN BY THIS HAND", reasons(GripWords::misses));
     group("CLOSED TO THIS ATHLETE", reasons(GateWords::closed));
     group("LIMITED: THIS STAYS CLOSED", limits());
     group("WORTH KNOWING", notes());
     group("NOT TO BE FORCED AT HIGH INTENSITY", reasons(GripWords::advice));
+    overview.ranges().add(page);
     forces();
     page.gap();
     for (Reservation reservation : survey.reservations()) {
@@ -180,6 +184,24 @@ public final class GripText {
         (sentence, grips) -> page.hanging(String.join(", ", grips) + ": " + Page.clean(sentence)));
   }
 
+  /** The named parameters, in one sentence. */
+  private static String model() {
+    TissueModel model = GripSurvey.MODEL;
+    return "Model: moment arms "
+        + model.arms().name().toLowerCase(Locale.ROOT).replace('_', ' ')
+        + ", sheath "
+        + model.sheath().name()
+        + "; "
+        + TissueModel.draws()
+        + " draws, seed "
+        + model.seed()
+        + ", of "
+        + FitSpread.DRAWS
+        + " hands, seed "
+        + FitSpread.SEED
+        + ".";
+  }
+
   private void forces() {
     List<GripSurvey.Row> taken = survey.rows().stream().filter(r -> r.fit().reachable()).toList();
     if (taken.isEmpty()) {
@@ -188,6 +210,7 @@ public final class GripText {
     page.gap();
     page.line("FORCES ON ONE HAND, AN ESTIMATE");
     page.wrapped("", FORCES);
+    page.wrapped("", model());
     if (taken.stream().anyMatch(r -> !r.slips().isEmpty())) {
       page.wrapped("", SLIPS);
       if (taken.stream().anyMatch(ForceTable::tilts)) {

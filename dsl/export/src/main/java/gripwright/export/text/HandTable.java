@@ -3,6 +3,8 @@ package gripwright.export.text;
 import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Joint;
 import gripwright.hand.Side;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.PlannedExercise;
@@ -23,7 +25,10 @@ final class HandTable {
 
   private static final String TITLE =
       "HAND: how far the middle (PIP) joints are bent in each grip, in degrees, 0 straight; an"
-          + " estimate from measures of the hand.";
+          + " estimate from measures of the hand";
+
+  private static final String ESTIMATED =
+      ". Bones that were not measured are those of an average hand of this length";
 
   /**
    * A row.
@@ -35,8 +40,13 @@ final class HandTable {
   private record Row(String grip, String edge, Map<Finger, String> angles) {}
 
   private final List<Row> rows = new ArrayList<>();
+  private final boolean estimated;
+  private double farthest;
 
   HandTable(CompiledPlan plan) {
+    estimated =
+        plan.athlete().shape(Side.LEFT).bonesEstimated()
+            || plan.athlete().shape(Side.RIGHT).bonesEstimated();
     boolean alike = plan.athlete().shape(Side.LEFT).equals(plan.athlete().shape(Side.RIGHT));
     Map<String, Map<Side, GripFit>> bySetup = new LinkedHashMap<>();
     plan.sessions().stream()
@@ -47,12 +57,27 @@ final class HandTable {
                     .computeIfAbsent(key(exercise), key -> new EnumMap<>(Side.class))
                     .putAll(exercise.fits()));
     for (Map<Side, GripFit> fits : bySetup.values()) {
+      fits.values().forEach(fit -> farthest = Math.max(farthest, farthest(fit)));
       if (alike || (fits.size() > 1 && lieAlike(fits.values()))) {
         fits.values().stream().findFirst().ifPresent(fit -> rows.add(row(fit, Optional.empty())));
       } else {
         fits.forEach((side, fit) -> rows.add(row(fit, Optional.of(side))));
       }
     }
+  }
+
+  /** How far a middle joint may be from what is printed, in degrees. */
+  private static double farthest(GripFit fit) {
+    double farthest = 0;
+    for (FingerPose finger : fit.pose().fingers()) {
+      double flexion = finger.pip().degrees();
+      FlexionRange range = fit.spread().flexion(finger.finger(), Joint.PIP).orElseThrow();
+      farthest =
+          Math.max(
+              farthest,
+              Math.max(range.high().degrees() - flexion, flexion - range.low().degrees()));
+    }
+    return farthest;
   }
 
   private static boolean lieAlike(Collection<GripFit> fits) {
@@ -82,7 +107,13 @@ final class HandTable {
 
   /** Adds the rows to a page, in the order in which the plan uses them. */
   void add(Page page) {
-    page.wrapped("", TITLE);
+    page.wrapped(
+        "",
+        TITLE
+            + (estimated ? ESTIMATED : "")
+            + "; a joint may be off by up to "
+            + Numbers.plain(farthest, 0)
+            + " deg.");
     int grips = rows.stream().mapToInt(row -> row.grip().length()).max().orElse(0);
     int edges = rows.stream().mapToInt(row -> row.edge().length()).max().orElse(0);
     for (Row row : rows) {
