@@ -66,7 +66,7 @@ final class GripJson {
     json.field("language", JsonDocuments.LANGUAGE);
     json.field("athlete", survey.athlete().name());
     json.field("on", survey.day().toString());
-    json.field("ageMonths", (int) survey.athlete().ageInMonths(survey.day()));
+    json.field("ageMonths", survey.athlete().ageInMonths(survey.day()));
     json.field("trainedMonths", survey.trainedMonths(), MONTHS);
     json.field("abilityIrcra", survey.athlete().ability().ircra());
     json.field("edgeMm", survey.edge().millimetres(), MILLIMETRES);

@@ -95,7 +95,7 @@ final class JsonText {
     write(() -> json.writeBooleanField(name, value));
   }
 
-  void field(String name, int value) {
+  void field(String name, long value) {
     write(() -> json.writeNumberField(name, value));
   }
 

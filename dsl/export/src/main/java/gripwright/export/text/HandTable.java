@@ -111,9 +111,9 @@ final class HandTable {
         "",
         TITLE
             + (estimated ? ESTIMATED : "")
-            + "; a joint may be off by up to "
+            + "; in 9 of 10 such hands a joint lies within "
             + Numbers.plain(farthest, 0)
-            + " deg.");
+            + " deg of it.");
     int grips = rows.stream().mapToInt(row -> row.grip().length()).max().orElse(0);
     int edges = rows.stream().mapToInt(row -> row.edge().length()).max().orElse(0);
     for (Row row : rows) {

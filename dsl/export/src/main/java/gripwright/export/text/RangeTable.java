@@ -15,7 +15,7 @@ final class RangeTable {
   private static final String LEGEND =
       "The hand is known only so well: bones estimated from length are good to 8 %. Of hands that"
           + " may be this one, 90 % lie in these ranges (angles, roll, worst slip), and so many take"
-          + " the grip.";
+          + " the grip. Where in its band a joint is held comes on top, above all for single fingers.";
 
   private static final int ANGLES = 8;
   private static final int ROLL = 10;
