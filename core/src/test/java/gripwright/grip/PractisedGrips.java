@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Grips with the bands that coaches give them (common practice), under names of their own, and
- * hands to try them on.
+ * Grips with the bands that coaches give them (common practice), under names not in the catalogue,
+ * and hands to try them on.
  */
 public final class PractisedGrips {
 
@@ -55,8 +55,7 @@ public final class PractisedGrips {
           .build();
 
   public static final Grip BACK_THREE = backThree("practised-back-three", 75, 105);
-  public static final Grip BACK_THREE_MIDDLE_OPEN =
-      backThree("practised-back-three-middle-open", 20, 60);
+  public static final Grip BACK_THREE_MIDDLE_OPEN = backThree("back-three-middle-open", 20, 60);
 
   public static final Grip FRONT_TWO =
       Grip.named("practised-front-two")
@@ -75,7 +74,7 @@ public final class PractisedGrips {
           .build();
 
   public static final Grip MIDDLE_MONO =
-      Grip.named("practised-middle-mono")
+      Grip.named("middle-mono")
           .family(GripFamily.SINGLE)
           .fingers(Finger.MIDDLE)
           .band(Finger.MIDDLE, Joint.PIP, Band.degrees(20, 75))
@@ -83,7 +82,7 @@ public final class PractisedGrips {
 
   /** Index, middle and ring straight, the little finger on: no hand can. */
   public static final Grip STRAIGHT_FOUR =
-      Grip.named("practised-straight-four")
+      Grip.named("straight-four")
           .family(GripFamily.OPEN)
           .fingers(FingerSet.FOUR)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(0, 20))
