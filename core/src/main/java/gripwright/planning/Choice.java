@@ -82,13 +82,17 @@ final class Choice {
       return Optional.of(
           new Out(grip.name(), Kind.HAND, "the hand does not take it on " + setup.edge()));
     }
-    boolean onlyIfNamed = grip.family() == GripFamily.SINGLE || grip.name().equals(FULL_CRIMP);
     boolean named =
         plan.demand().entrySet().stream()
             .anyMatch(e -> e.getKey().name().equals(grip.name()) && e.getValue() > 0);
-    return onlyIfNamed && !named
-        ? Optional.of(new Out(grip.name(), Kind.NOT_NAMED, "the demand does not name it"))
+    return onlyIfNamed(grip) && !named
+        ? Optional.of(new Out(grip.name(), Kind.NOT_NAMED, "no demand of the plan names it"))
         : Optional.empty();
+  }
+
+  /** Tells whether a grip is never chosen unless the demand names it. */
+  static boolean onlyIfNamed(Grip grip) {
+    return grip.family() == GripFamily.SINGLE || grip.name().equals(FULL_CRIMP);
   }
 
   /**

@@ -61,8 +61,8 @@ final class MixQuestion {
    * Asks about the grips of a line.
    *
    * @param setups one for each grip, sorted by its name
-   * @param demand how much of the climbing ahead uses each grip, 0 to 1; may be empty, then all of
-   *     the line's are in demand alike
+   * @param demand how much of the climbing ahead uses each grip, 0 to 1; may be empty, then those
+   *     of the line's are in demand alike that need not be named
    */
   MixQuestion(
       List<Setup> setups,
@@ -77,7 +77,10 @@ final class MixQuestion {
     this.demand = new TreeMap<>(Comparator.comparing((Setup setup) -> setup.grip().name()));
     demand.forEach((grip, share) -> this.demand.put(with(grip), share));
     if (demand.isEmpty()) {
-      setups.forEach(setup -> this.demand.put(setup, 1.0 / setups.size()));
+      List<Setup> usual =
+          setups.stream().filter(setup -> !Choice.onlyIfNamed(setup.grip())).toList();
+      List<Setup> wanted = usual.isEmpty() ? setups : usual;
+      wanted.forEach(setup -> this.demand.put(setup, 1.0 / wanted.size()));
     }
   }
 

@@ -267,10 +267,16 @@ final class MixSolver {
       double[] sum = new double[unknowns];
       Arrays.fill(sum, 0, size, 1);
       all.add(new LinearConstraint(sum, Relationship.EQ, 1));
-      double demanded = candidates.stream().mapToDouble(Candidate::demand).sum();
+      double demanded = 0;
+      int open = 0;
+      for (int i = 0; i < size; i++) {
+        demanded += caps.get(i) > 0 ? candidates.get(i).demand() : 0;
+        open += caps.get(i) > 0 ? 1 : 0;
+      }
       for (int i = 0; i < size; i++) {
         Candidate candidate = candidates.get(i);
-        double wish = demanded > 0 ? candidate.demand() / demanded : 1.0 / size;
+        double part = demanded > 0 ? candidate.demand() / demanded : 1.0 / Math.max(1, open);
+        double wish = caps.get(i) > 0 ? part : 0;
         all.add(row(i, 1, -1, 0, Relationship.LEQ, caps.get(i)));
         all.add(row(size + i, 1, i, -1, Relationship.LEQ, 0));
         all.add(row(size + i, 1, -1, 0, Relationship.LEQ, candidate.demand()));

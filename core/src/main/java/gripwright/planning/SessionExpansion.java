@@ -230,6 +230,13 @@ final class SessionExpansion {
     }
     Optional<GripMix> mix = choice.mix(exercise, setups, out);
     if (mix.isEmpty()) {
+      if (out.stream().allMatch(o -> o.kind() == GripMix.Kind.LOAD)) {
+        // What keeps the first from a load is what the coach has to mend.
+        Setup first = setups.get(0);
+        Dose dose = progression.dose(exercise, first.grip(), state);
+        prescription.prescribe(exercise, first.grip(), dose, day, before + 1, path, into);
+        return List.of();
+      }
       into.add(noneOpen(exercise, progression, state, path).with("session", session.name()));
       return List.of();
     }

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.BinaryOperator;
 
 /**
  * What a session leaves in an athlete's fingers and which of its holds can't be completed: an
@@ -123,7 +125,11 @@ final class SessionFatigue {
     private static final Comparator<Miss> FIRST =
         Comparator.comparingInt(Miss::exercise)
             .thenComparingInt(Miss::hold)
+            .thenComparingDouble(Miss::carriedSeconds)
             .thenComparing(Miss::witness);
+
+    private static final Comparator<Miss> SUREST =
+        Comparator.comparing(Miss::witness).thenComparing(FIRST);
   }
 
   /** An end of the interval. */
@@ -219,39 +225,46 @@ final class SessionFatigue {
   }
 
   /**
-   * Returns the hold that each hand misses first; one for both hands where they miss it together.
-   * Where one is certain, what is only doubtful is left out.
+   * Returns what can't be completed, at most one hold of an exercise: of several that say so, on
+   * either hand, the surest counts and then the earliest. By the model only the exercise that is
+   * missed first speaks, since what comes after it suffers from it; each exercise's own curve
+   * always does.
    */
   List<Miss> misses() {
-    List<Miss> misses = new ArrayList<>();
+    Map<Integer, Miss> surest = new TreeMap<>();
     for (Side side : sides()) {
-      miss(side)
-          .filter(m -> misses.stream().noneMatch(other -> other.exercise() == m.exercise()))
-          .ifPresent(misses::add);
+      for (Miss miss : misses(side)) {
+        surest.merge(miss.exercise(), miss, BinaryOperator.minBy(Miss.SUREST));
+      }
     }
-    misses.sort(Miss.FIRST);
-    return misses;
+    return List.copyOf(surest.values());
   }
 
-  private Optional<Miss> miss(Side side) {
-    List<Miss> certain = new ArrayList<>();
-    List<Miss> doubtful = new ArrayList<>();
+  private List<Miss> misses(Side side) {
+    List<Miss> misses = new ArrayList<>();
     for (FatigueRates rates : sets(side)) {
       Optional<Miss> mean = run(side, rates, End.MEAN, rates.to()).first(Witness.MEAN);
       if (mean.isPresent()) { // else the optimistic end misses nothing either
-        doubtful.add(mean.get());
+        misses.add(mean.get());
         run(side, rates, End.OPTIMISTIC, rates.to())
             .first(Witness.OPTIMISTIC)
             .filter(m -> rates.validAt(rates.ofMvc(share(m))))
-            .ifPresent(certain::add);
+            .ifPresent(misses::add);
       }
     }
+    // Of both sets' means the first speaks; the other misses the rest because of it.
+    misses.stream()
+        .filter(miss -> miss.witness() == Witness.MEAN)
+        .min(Miss.FIRST)
+        .ifPresent(
+            first ->
+                misses.removeIf(miss -> miss.witness() == Witness.MEAN && !miss.equals(first)));
     for (int i = 0; i < works.size(); i++) {
       if (works.get(i).tires(side)) {
-        beyondCurve(i).ifPresent(doubtful::add);
+        beyondCurve(i).ifPresent(misses::add);
       }
     }
-    return (certain.isEmpty() ? doubtful : certain).stream().min(Miss.FIRST);
+    return misses;
   }
 
   /**

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Hands;
@@ -141,5 +142,54 @@ class ChoiceTest {
     assertEquals(
         mix(weights, demand, HALF, DRAG, FRONT).best(),
         mix(weights, demand, FRONT, HALF, DRAG).best());
+  }
+
+  /** Any mix from 40 to 70 % half crimp matches 70 % of the demand; the demand itself decides. */
+  @Test
+  void ofEquallyGoodMixesTheOneLikestTheDemandIsTaken() {
+    Athlete beginner = Skarvdal.ylva().trained(18).build();
+    GripMix mix =
+        first(beginner, MATCH, Map.of(HALF, 0.4, DRAG, 0.3, FRONT, 0.3), HALF, DRAG, FRONT)
+            .get(0)
+            .mix()
+            .orElseThrow();
+    assertEquals(4 / 7.0, mix.best().shares().get("half-crimp"), 1e-6);
+    assertEquals(3 / 7.0, mix.best().shares().get("three-finger-drag"), 1e-6);
+  }
+
+  @Test
+  void withoutDemandOnlyGripsThatNeedNotBeNamedAreInDemand() {
+    GripMix mix = mix(MATCH, Map.of(), HALF, DRAG, StandardGrips.FULL_CRIMP);
+    assertEquals(1, mix.best().match(), 1e-6);
+    assertEquals(0.5, mix.best().shares().get("half-crimp"), 1e-6);
+  }
+
+  @Test
+  void whereNothingWasTestedThatIsWhatIsTold() {
+    Plan plan =
+        Plan.named("thaw")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(
+                Block.named("base", 1)
+                    .session(
+                        SessionPlan.of(
+                            "strength",
+                            1,
+                            new Exercise(
+                                HOLDS,
+                                Map.of(),
+                                new Exercise.BestOf(List.of(HALF, DRAG), Optional.empty()),
+                                EDGE,
+                                Hands.BOTH,
+                                false,
+                                Optional.empty())))
+                    .build())
+            .build();
+    CompiledPlan compiled =
+        Planner.compile(plan, Skarvdal.ylva().build(), Log.empty("ylva"), List.of());
+    assertEquals(
+        List.of("plan.no-test"),
+        compiled.findings().stream().filter(Finding::blocks).map(Finding::code).toList());
   }
 }

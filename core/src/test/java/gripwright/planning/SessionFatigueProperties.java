@@ -214,6 +214,38 @@ class SessionFatigueProperties {
     assertEquals(together.fatigue().misses(), left.fatigue().misses());
   }
 
+  @Property
+  void handsSwappedSayTheSame(@ForAll("sessions") Session session) {
+    Session swapped =
+        new Session(
+            session.works().stream()
+                .map(w -> new Work(w.steps(), swapped(w.hands()), w.maximum(), w.curve()))
+                .toList(),
+            session.rest());
+    assertEquals(session.fatigue().misses(), swapped.fatigue().misses());
+    assertEquals(session.fatigue().reserves(), swapped.fatigue().reserves());
+  }
+
+  private static Hands swapped(Hands hands) {
+    return switch (hands) {
+      case BOTH -> Hands.BOTH;
+      case LEFT -> Hands.RIGHT;
+      case RIGHT -> Hands.LEFT;
+    };
+  }
+
+  /** What the athlete's own curve says of one exercise does not hang on the others. */
+  @Property
+  void everyExerciseBeyondItsCurveIsTold(@ForAll("sessions") Session session) {
+    List<Integer> told = session.fatigue().misses().stream().map(Miss::exercise).toList();
+    for (int i = 0; i < session.works().size(); i++) {
+      List<Miss> alone = new SessionFatigue(List.of(session.works().get(i)), 0).misses();
+      if (alone.stream().anyMatch(miss -> miss.witness() == Witness.CURVE)) {
+        assertTrue(told.contains(i), "exercise " + i + " of " + told);
+      }
+    }
+  }
+
   private static Session all(Session session, Hands hands) {
     return new Session(
         session.works().stream()
