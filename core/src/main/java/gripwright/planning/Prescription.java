@@ -46,6 +46,9 @@ final class Prescription {
 
   private static final double LEAST_TOLD = 0.01;
 
+  /** For how many days a failure in a test stands against a load; the library's own choice. */
+  private static final int RECENT_DAYS = 90;
+
   private static final double TOLERANCE = 1e-9;
 
   private final Athlete athlete;
@@ -132,7 +135,7 @@ final class Prescription {
                         .with("setup", setup)
                         .with("from", e.weightiest().setup())));
     Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
-    Loading loading = new Loading(setup, dose, mass, strength.curve(setup), path);
+    Loading loading = new Loading(setup, dose, mass, strength.curve(setup), path, day);
     Optional<PlannedExercise> loaded = loading.load(exercise, order, estimate, why, findings);
     loaded
         .filter(PlannedExercise::hard)
@@ -200,6 +203,20 @@ final class Prescription {
     return effort + test.setup() + " on " + test.date();
   }
 
+  /** Returns the least load that failed within a time in recent tests of this very setup, in kg. */
+  private OptionalDouble failedWithin(Setup setup, double seconds, LocalDate day) {
+    return log.tests().stream()
+        .filter(test -> !test.date().isAfter(day))
+        .filter(test -> test.date().isAfter(day.minusDays(RECENT_DAYS)))
+        .filter(test -> test.setup().equals(setup))
+        .map(StrengthTest::result)
+        .filter(StrengthTest.ToFailure.class::isInstance)
+        .map(StrengthTest.ToFailure.class::cast)
+        .filter(failure -> failure.lasting().toNanos() / 1e9 <= seconds)
+        .mapToDouble(failure -> failure.load().kilograms())
+        .min();
+  }
+
   /** One exercise on one day: the loads of its holds. */
   private final class Loading {
 
@@ -209,16 +226,24 @@ final class Prescription {
     private final Optional<ForceTime> strength;
     private final Optional<Double> maximum;
     private final ModelPath path;
+    private final LocalDate day;
     private final Set<Double> percents = new LinkedHashSet<>();
     private boolean hard;
 
-    Loading(Setup setup, Dose dose, Load mass, Optional<ForceTime> strength, ModelPath path) {
+    Loading(
+        Setup setup,
+        Dose dose,
+        Load mass,
+        Optional<ForceTime> strength,
+        ModelPath path,
+        LocalDate day) {
       this.setup = setup;
       this.dose = dose;
       this.mass = mass;
       this.strength = strength;
       this.maximum = strength.map(curve -> low(curve, ForceTime.REFERENCE_SECONDS));
       this.path = path;
+      this.day = day;
     }
 
     Optional<PlannedExercise> load(
@@ -318,7 +343,28 @@ final class Prescription {
               seconds,
               "s",
               level + ": the load that could be held this long, by the lower bound"));
-      return strength.map(curve -> low(curve, seconds));
+      return strength.map(curve -> notAboveAFailure(low(curve, seconds), seconds, why));
+    }
+
+    /**
+     * A load that failed sooner in a recent test is not prescribed for longer, whatever a curve
+     * says.
+     */
+    private double notAboveAFailure(double wanted, double seconds, List<Derivation> why) {
+      OptionalDouble failed = failedWithin(setup, seconds, day);
+      if (failed.isEmpty() || failed.getAsDouble() >= wanted) {
+        return wanted;
+      }
+      why.add(
+          new Derivation(
+              "failed before",
+              failed.getAsDouble(),
+              "kg",
+              "could not be held as long in a test of the last "
+                  + RECENT_DAYS
+                  + " days; without it "
+                  + Load.ofKilograms(wanted)));
+      return failed.getAsDouble();
     }
 
     private double ramped(double written, Dose.Ramp ramp, double max, List<Derivation> why) {

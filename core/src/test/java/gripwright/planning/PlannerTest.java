@@ -28,7 +28,10 @@ import gripwright.plan.PlannedExercise;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Term;
 import gripwright.quantity.Load;
+import gripwright.strength.StrengthTest;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -539,5 +542,39 @@ class PlannerTest {
             "total load",
             "capacity left, estimate"),
         steps);
+  }
+
+  /** The curve alone would give more: it has one shape, and long holds draw it up. */
+  @Test
+  void aReserveTakesNoLoadThatFailedSooner() {
+    Setup half = Setup.of(HALF_CRIMP, EDGE);
+    LocalDate day = MONDAY.minusDays(7);
+    Log log =
+        Skarvdal.log(
+            Skarvdal.test(HALF_CRIMP, day, 95),
+            new StrengthTest(day, half, failure(60, 45)),
+            new StrengthTest(day, half, failure(45, 120)),
+            new StrengthTest(day, half, failure(40, 300)));
+    Protocol held =
+        Protocol.named("held")
+            .step(
+                new Protocol.Part.Hold(
+                    Term.of(Duration.ofSeconds(45)),
+                    Term.of(new Level.Reserve(Duration.ofSeconds(3)))))
+            .build();
+    PlannedExercise exercise =
+        compile(Skarvdal.ylva().build(), log, block(1, Exercise.of(held, HALF_CRIMP, EDGE)).build())
+            .sessions()
+            .get(0)
+            .exercises()
+            .get(0);
+    assertTrue(exercise.totalLoad().kilograms() <= 60, exercise.totalLoad().toString());
+    assertTrue(
+        exercise.why().stream().anyMatch(w -> w.step().equals("failed before")),
+        exercise.why().toString());
+  }
+
+  private static StrengthTest.ToFailure failure(double kilograms, int seconds) {
+    return new StrengthTest.ToFailure(Load.ofKilograms(kilograms), Duration.ofSeconds(seconds));
   }
 }
