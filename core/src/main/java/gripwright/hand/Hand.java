@@ -36,15 +36,36 @@ public record Hand(
   /**
    * Copies the measures.
    *
-   * @throws IllegalArgumentException if a length is zero or out of all proportion to a hand
+   * @throws IllegalArgumentException if the length is not 100 to 280 mm, the breadth not 40 to 140
+   *     mm, a bone not 5 to 80 mm or a knuckle's distance not 0 to 60 mm, as in a plan, or if the
+   *     middle finger's knuckle is not 0 mm from itself
    */
   public Hand {
     bones = Map.copyOf(bones);
     knuckles = knuckles.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(knuckles));
-    if (length.millimetres() < SHORTEST || length.millimetres() > LONGEST) {
-      throw new IllegalArgumentException("not a hand length: " + length);
+    check("hand length", length, SHORTEST, LONGEST);
+    breadth.ifPresent(across -> check("hand breadth", across, NARROWEST, BROADEST));
+    bones.forEach((bone, measured) -> check("bone", measured, SHORTEST_BONE, LONGEST_BONE));
+    knuckles.forEach(
+        (finger, behind) ->
+            check(
+                "distance of the " + finger + " finger's knuckle",
+                behind,
+                0,
+                finger == Finger.MIDDLE ? 0 : FARTHEST_KNUCKLE));
+  }
+
+  private static void check(String what, Length found, double least, double most) {
+    if (!(found.millimetres() >= least && found.millimetres() <= most)) {
+      throw new IllegalArgumentException("not a " + what + ": " + found);
     }
   }
+
+  private static final double NARROWEST = 40;
+  private static final double BROADEST = 140;
+  private static final double SHORTEST_BONE = 5;
+  private static final double LONGEST_BONE = 80;
+  private static final double FARTHEST_KNUCKLE = 60;
 
   /** The shortest hand length accepted, in millimetres: well below that of a child of ten. */
   public static final double SHORTEST = 100;
@@ -57,19 +78,31 @@ public record Hand(
     return new Hand(length, Optional.empty(), Map.of(), Map.of(), JointLimits.UNKNOWN);
   }
 
-  /** Returns this hand with a measured breadth. */
+  /**
+   * Returns this hand with a measured breadth.
+   *
+   * @throws IllegalArgumentException if no hand has it
+   */
   public Hand withBreadth(Length measured) {
     return new Hand(length, Optional.of(measured), bones, knuckles, limits);
   }
 
-  /** Returns this hand with a measured bone. */
+  /**
+   * Returns this hand with a measured bone.
+   *
+   * @throws IllegalArgumentException if no hand has it
+   */
   public Hand withBone(Finger finger, Segment segment, Length measured) {
     Map<Bone, Length> more = new HashMap<>(bones);
     more.put(new Bone(finger, segment), measured);
     return new Hand(length, breadth, more, knuckles, limits);
   }
 
-  /** Returns this hand with a measured knuckle offset. */
+  /**
+   * Returns this hand with a measured knuckle offset.
+   *
+   * @throws IllegalArgumentException if no hand has it
+   */
   public Hand withKnuckle(Finger finger, Length measured) {
     Map<Finger, Length> more = new HashMap<>(knuckles);
     more.put(finger, measured);

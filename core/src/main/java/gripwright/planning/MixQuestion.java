@@ -40,7 +40,7 @@ final class MixQuestion {
    */
   static final double HARDENING = 0.2;
 
-  /** A pulley that a slip loads by less of its capacity is in no danger from it. */
+  /** A pulley that a slip loads by less of its capacity is left out of the scores. */
   private static final double LEAST_USE = 0.01;
 
   private record Structure(Side side, Finger finger, Pulley pulley) {

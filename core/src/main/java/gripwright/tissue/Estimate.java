@@ -14,6 +14,18 @@ public record Estimate(double value, double low, double high) {
   private static final double LOW = 0.05;
   private static final double HIGH = 0.95;
 
+  /**
+   * Checks the order.
+   *
+   * @throws IllegalArgumentException if low is above the value, high below it, or one is no number
+   */
+  public Estimate {
+    if (!(low <= value && value <= high)) {
+      throw new IllegalArgumentException(
+          "not an estimate: " + value + " within " + low + " to " + high);
+    }
+  }
+
   /** Returns a value with the interval of its draws, of which there is at least one. */
   static Estimate of(double value, double[] draws) {
     double[] sorted = draws.clone();

@@ -42,7 +42,8 @@ public record Slip(
    * @param capacity what each finger can do beside the others, above 0, as of {@link
    *     FingerShares#ofWholeHand}
    * @param leaving one of those that hold
-   * @throws IllegalArgumentException if the finger does not hold, or no other one does
+   * @throws IllegalArgumentException if the finger does not hold, no other one does, or a force is
+   *     negative or no number
    */
   public static Slip of(
       HandShape shape, Map<Finger, Double> forces, Map<Finger, Double> capacity, Finger leaving) {
@@ -53,6 +54,9 @@ public record Slip(
     double total = 0;
     double moment = 0;
     for (Map.Entry<Finger, Double> force : forces.entrySet()) {
+      if (!(force.getValue() >= 0 && Double.isFinite(force.getValue()))) {
+        throw new IllegalArgumentException("not a force: " + force.getValue() + " N");
+      }
       total += force.getValue();
       moment += force.getValue() * shape.knuckleAcross(force.getKey());
     }

@@ -4,6 +4,7 @@ import static gripwright.grip.PractisedGrips.EDGE;
 import static gripwright.grip.PractisedGrips.HALF_CRIMP;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
@@ -49,5 +50,26 @@ class GripFitTest {
         shape, HandShape.of(HAND.withLimit(Finger.RING, Joint.PIP, FlexionRange.degrees(0, 100))));
     assertNotEquals(
         shape, HandShape.of(HAND.withBreadth(shape.breadth())), "measured, not guessed");
+  }
+
+  /** Builders refuse what a plan refuses. */
+  @Test
+  void whatNoHandHasIsRefused() {
+    for (double bone : new double[] {0, 4.9, 80.1, 500}) {
+      assertThrows(
+          IllegalArgumentException.class,
+          () -> HAND.withBone(Finger.RING, Segment.MIDDLE, Length.ofMillimetres(bone)));
+    }
+    for (double breadth : new double[] {0, 39, 141}) {
+      assertThrows(
+          IllegalArgumentException.class, () -> HAND.withBreadth(Length.ofMillimetres(breadth)));
+    }
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> HAND.withKnuckle(Finger.MIDDLE, Length.ofMillimetres(30)));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> HAND.withKnuckle(Finger.RING, Length.ofMillimetres(61)));
+    assertEquals(1, HAND.withKnuckle(Finger.MIDDLE, Length.ofMillimetres(0)).knuckles().size());
   }
 }

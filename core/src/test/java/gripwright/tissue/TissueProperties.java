@@ -1,6 +1,7 @@
 package gripwright.tissue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.grip.FingerLoss;
@@ -10,6 +11,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
 import gripwright.grip.PractisedGrips;
 import gripwright.hand.Finger;
+import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.quantity.Length;
 import java.util.EnumMap;
@@ -18,6 +20,7 @@ import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -196,5 +199,18 @@ class TissueProperties {
               return change * change / OPEN.get(force.getKey());
             })
         .sum();
+  }
+
+  @Example
+  void whatIsNoForceOrEstimateIsRefused() {
+    HandShape shape = HandShape.of(Hand.ofLength(Length.ofMillimetres(180)));
+    for (double force : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThrows(
+          IllegalArgumentException.class,
+          () ->
+              Slip.of(shape, Map.of(Finger.INDEX, 10.0, Finger.MIDDLE, force), OPEN, Finger.INDEX));
+    }
+    assertThrows(IllegalArgumentException.class, () -> new Estimate(1, 5, 3));
+    assertThrows(IllegalArgumentException.class, () -> new Estimate(Double.NaN, 0, 3));
   }
 }

@@ -205,16 +205,38 @@ final class GripsCommandTest {
     refusesEdge("--edge is an edge from 1 to 200 mm deep, not 2000 mm", "2000 mm");
     refusesEdge("--edge is a number with its unit, such as 20mm, not `deep`", "deep");
     refusesEdge("--edge is a number with its unit, such as 20mm, not ``", "");
-    // without quotes the unit would pass for a file
+  }
+
+  /** A unit that stands alone belongs to the number before it. */
+  @Test
+  void anEdgeNeedsNoQuotes() {
+    assertEquals(0, run("grips", "club.grip", "--athlete", "eir", "--edge", "15mm"));
+    String glued = out();
+    assertEquals(0, run("grips", "--edge", "15", "mm", "club.grip", "--athlete", "eir"));
+    assertEquals(glued, out());
+    assertEquals(0, run("grips", "club.grip", "--athlete", "eir", "--edge=15", "mm"));
+    assertEquals(glued, out());
     refuses(
-        "--edge 20 what? The unit is missing: write --edge 20mm",
+        "--edge is the depth of an edge, in mm, cm or inch, not a mass such as `20 kg`",
         "grips",
         "club.grip",
         "--athlete",
         "eir",
         "--edge",
         "20",
-        "mm");
+        "kg");
+  }
+
+  @Test
+  void anOptionComesOnce() {
+    refuses(
+        "--athlete is given twice: once is enough",
+        "grips",
+        "club.grip",
+        "--athlete",
+        "eir",
+        "--athlete",
+        "odd");
   }
 
   private void refusesEdge(String sentence, String edge) {

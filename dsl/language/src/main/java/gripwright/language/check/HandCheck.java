@@ -33,12 +33,14 @@ final class HandCheck {
   private final Ledger ledger;
   private final Amounts amounts;
   private final Flexions flexions;
+  private final HandNorms norms;
   private boolean lengthWritten;
 
   HandCheck(Ledger ledger) {
     this.ledger = ledger;
     this.amounts = new Amounts(ledger);
     this.flexions = new Flexions(ledger, amounts);
+    this.norms = new HandNorms(ledger);
   }
 
   /** Measures as far as they are written. */
@@ -47,11 +49,17 @@ final class HandCheck {
     Optional<Length> breadth = Optional.empty();
     final Map<Bone, Length> bones = new HashMap<>();
     final Map<Finger, Length> knuckles = new EnumMap<>(Finger.class);
+    final Optional<Side> side;
     JointLimits limits = JointLimits.UNKNOWN;
     boolean damaged;
 
+    /** Starts the measures of one hand, or of both. */
+    Measures(Optional<Side> side) {
+      this.side = side;
+    }
+
     static Measures over(Measures base, Measures own) {
-      Measures both = new Measures();
+      Measures both = new Measures(own.side);
       both.length = own.length.or(() -> base.length);
       both.breadth = own.breadth.or(() -> base.breadth);
       both.bones.putAll(base.bones);
@@ -66,12 +74,13 @@ final class HandCheck {
   /** Returns the two hands by side; empty if something is wrong or the length is missing. */
   Optional<Map<Side, Hand>> check(AthleteItem.HandItem item) {
     Map<Side, Measures> sides = new EnumMap<>(Side.class);
-    Measures base = read(item.parts(), sides);
+    Measures base = read(item.parts(), sides, Optional.empty());
     boolean damaged = item.damaged() || sides.values().stream().anyMatch(m -> m.damaged);
     ledger.spoilIf(damaged);
     Map<Side, Hand> hands = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
-      Measures measures = Measures.over(base, sides.getOrDefault(side, new Measures()));
+      Measures measures =
+          Measures.over(base, sides.getOrDefault(side, new Measures(Optional.of(side))));
       measures.length.ifPresent(
           length ->
               hands.put(
@@ -84,6 +93,7 @@ final class HandCheck {
                       measures.limits)));
     }
     if (hands.size() == Side.values().length) {
+      norms.tell(hands);
       return Optional.of(hands);
     }
     ledger.spoil();
@@ -94,17 +104,20 @@ final class HandCheck {
     return Optional.empty();
   }
 
-  private Measures read(List<HandPart> parts, @Nullable Map<Side, Measures> sides) {
-    Measures measures = new Measures();
+  private Measures read(
+      List<HandPart> parts, @Nullable Map<Side, Measures> sides, Optional<Side> of) {
+    Measures measures = new Measures(of);
     Once once = new Once(ledger);
     for (HandPart part : parts) {
       if (part instanceof HandPart.HandLength length) {
         once.first(length, "length");
         lengthWritten = true;
         measures.length = amounts.length(length.length(), Slot.HAND_LENGTH);
+        norms.length(length, measures.length, of);
       } else if (part instanceof HandPart.HandBreadth breadth) {
         once.first(breadth, "breadth");
         measures.breadth = amounts.length(breadth.breadth(), Slot.HAND_BREADTH);
+        norms.breadth(breadth, measures.breadth, of);
       } else if (part instanceof HandPart.FingerMeasures finger) {
         finger(finger, measures, once);
       } else if (part instanceof HandPart.Knuckles knuckles) {
@@ -124,7 +137,7 @@ final class HandCheck {
     Optional<Side> which =
         ledger.word(side.side(), "side", Side::parse, Ledger.words(Side.values()));
     if (which.isPresent() && once.first(side.side(), "side", which.get().word())) {
-      Measures measures = read(side.parts(), null);
+      Measures measures = read(side.parts(), null, which);
       measures.damaged = side.damaged();
       sides.put(which.get(), measures);
     }
@@ -156,6 +169,7 @@ final class HandCheck {
     if (finger.isPresent()) {
       once.first(written.part(), finger.get() + " bone", segment.word());
       length.ifPresent(l -> measures.bones.put(new Bone(finger.get(), segment), l));
+      norms.bone(written, new Bone(finger.get(), segment), length, measures.side);
     }
   }
 
@@ -202,9 +216,20 @@ final class HandCheck {
       Optional<Length> distance = amounts.length(offset.distance(), Slot.KNUCKLE);
       if (finger.isPresent()) {
         once.first(offset.finger(), "knuckle", finger.get().word());
-        distance.ifPresent(d -> measures.knuckles.put(finger.get(), d));
+        distance
+            .filter(d -> counts(finger.get(), d, offset))
+            .ifPresent(d -> measures.knuckles.put(finger.get(), d));
       }
     }
+  }
+
+  /** The others' knuckles are measured from the middle finger's, which is 0 mm from itself. */
+  private boolean counts(Finger finger, Length distance, HandPart.KnuckleOffset written) {
+    if (finger != Finger.MIDDLE || distance.millimetres() == 0) {
+      return true;
+    }
+    ledger.error(written, "value.middle-knuckle", "found", distance);
+    return false;
   }
 
   private Optional<Finger> finger(gripwright.language.syntax.Word word) {

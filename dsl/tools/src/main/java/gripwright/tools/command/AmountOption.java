@@ -18,6 +18,8 @@ final class AmountOption {
   private static final Pattern AMOUNT =
       Pattern.compile("\\s*([+-]?[0-9]{1,9}(?:\\.[0-9]{1,9})?)\\s*(\\S*)\\s*");
 
+  private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]{1,9}(?:\\.[0-9]{1,9})?");
+
   /** Bounds as in a plan: they catch a slip of the pen, and say nothing about what is sensible. */
   private static final double SHALLOWEST = 1;
 
@@ -35,6 +37,40 @@ final class AmountOption {
     this.written = written;
     this.value = value;
     this.unit = unit;
+  }
+
+  /**
+   * Returns arguments in which a unit that stands alone after the number of an option is part of
+   * it, as in {@code --edge 20 mm} without quotes.
+   *
+   * @param options those with a number and a unit, hyphens included
+   */
+  static List<String> joined(List<String> arguments, List<String> options) {
+    List<String> joined = new ArrayList<>();
+    for (String argument : arguments) {
+      if (Unit.parse(argument).isPresent() && lacksUnit(joined, options)) {
+        joined.add(joined.remove(joined.size() - 1) + " " + argument);
+      } else {
+        joined.add(argument);
+      }
+    }
+    return joined;
+  }
+
+  /** Tells whether arguments end in an option's number, as in {@code --edge 20} or {@code =20}. */
+  private static boolean lacksUnit(List<String> arguments, List<String> options) {
+    int last = arguments.size() - 1;
+    if (last < 0) {
+      return false;
+    }
+    String end = arguments.get(last);
+    if (last >= 1 && options.contains(arguments.get(last - 1))) {
+      return NUMBER.matcher(end).matches();
+    }
+    int equals = end.indexOf('=');
+    return equals >= 0
+        && options.contains(end.substring(0, equals))
+        && NUMBER.matcher(end.substring(equals + 1)).matches();
   }
 
   private static AmountOption parse(String option, String written, String example)

@@ -9,8 +9,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.MissingArgumentException;
@@ -32,6 +34,9 @@ final class Arguments {
   static final Spec LOAD = new Spec("load", "LOAD");
   static final Spec ON = new Spec("on", "DATE");
   static final Spec DATE = new Spec("date", "DATE");
+
+  /** What has a number with its unit. */
+  private static final List<String> AMOUNTS = List.of("--edge", "--load");
 
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
@@ -57,7 +62,7 @@ final class Arguments {
   /**
    * Reads the arguments of a command.
    *
-   * @throws UsageException if an option is unknown, lacks its value or has a wrong one
+   * @throws UsageException if an option is unknown, comes twice, lacks its value or has a wrong one
    */
   static Arguments parse(List<String> arguments, Console console, Spec... specs)
       throws UsageException {
@@ -71,7 +76,8 @@ final class Arguments {
           DefaultParser.builder()
               .setAllowPartialMatching(false)
               .get()
-              .parse(options, arguments.toArray(String[]::new));
+              .parse(options, AmountOption.joined(arguments, AMOUNTS).toArray(String[]::new));
+      once(line);
       Arguments read = new Arguments(line, console.folder());
       read.checkFormat();
       read.checkRoot();
@@ -84,6 +90,16 @@ final class Arguments {
           "--" + name + " needs a value: --" + name + " " + value(name, specs));
     } catch (ParseException e) {
       throw new UsageException("the options make no sense: " + e.getMessage());
+    }
+  }
+
+  /** Of an option that comes twice one value would be dropped without a word. */
+  private static void once(CommandLine line) throws UsageException {
+    Set<String> seen = new HashSet<>();
+    for (Option option : line.getOptions()) {
+      if (!seen.add(option.getLongOpt())) {
+        throw new UsageException("--" + option.getLongOpt() + " is given twice: once is enough");
+      }
     }
   }
 

@@ -59,7 +59,6 @@ public final class GripsCommand {
             Arguments.AS,
             Arguments.ROOT,
             Arguments.ALL);
-    // Before the file: in `--edge 20 mm` without quotes the unit would pass for a second file.
     Optional<Length> edge = given.edge();
     Optional<Load> load = given.load();
     return AthleteOfFile.run(

@@ -54,7 +54,6 @@ public final class StrengthCommand {
             Arguments.AS,
             Arguments.ROOT,
             Arguments.ALL);
-    // Before the file: in `--edge 20 mm` without quotes the unit would pass for a second file.
     Optional<Length> edge = given.edge();
     return AthleteOfFile.run(
         "strength",
