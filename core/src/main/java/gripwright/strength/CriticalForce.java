@@ -13,7 +13,8 @@ import java.util.Optional;
  *
  * <p>Critical force repeats badly from day to day: 21 % for the force at the end of a series and 13
  * % for the impulse (McClean ZJ et al. 2023, Int J Exerc Sci 16(4):912-923). The spreads say so;
- * for the mean of the last holds, of which none is published, they are taken over. Immutable.
+ * for the mean of the last holds, of which none is published, they are taken over. The time since
+ * the test adds to them as it does in the {@link StrengthMap}. Immutable.
  *
  * @param definition how it was found
  * @param force critical force
@@ -107,10 +108,24 @@ public record CriticalForce(
    * @param efforts greatest loads by time, in any order; those shorter than {@link
    *     #SHORTEST_HOLD_SECONDS} or longer than 10 min are left out
    * @return empty if there are fewer than two, they are not {@link #TIMES_APART} times apart, or
-   *     they leave critical force or impulse too uncertain
+   *     they, or the time since, leave critical force or impulse too uncertain
    */
   public static Optional<CriticalForce> ofHolds(Collection<Effort> efforts) {
     return CriticalHold.fit(efforts).map(CriticalHold::critical);
+  }
+
+  /**
+   * Returns this critical force as it counts later: the spreads of force and impulse grow.
+   *
+   * @param drift what may have been gained or lost since, see {@link StrengthMap#drift}
+   */
+  public CriticalForce aged(double drift) {
+    return new CriticalForce(
+        definition,
+        new LoadEstimate(force.best(), Math.hypot(force.spread(), drift)),
+        impulseKgS,
+        Math.hypot(impulseSpread, drift),
+        levelled);
   }
 
   private static Optional<CriticalForce> ofSeries(

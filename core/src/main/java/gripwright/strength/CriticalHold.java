@@ -19,6 +19,9 @@ import org.hipparchus.util.Pair;
  * time. Fitted by least squares, each load weighted by the inverse of its variance, with the
  * covariance that goes with these weights; of so few holds the scatter tells nothing.
  *
+ * <p>What was gained or lost since the newest hold is the same for all of them, so it scales the
+ * curve; what was before it counts to each hold's own variance.
+ *
  * @param critical critical force and impulse
  * @param variances of force and impulse and their covariance, in kg and s
  */
@@ -29,6 +32,9 @@ record CriticalHold(CriticalForce critical, RealMatrix variances) implements For
    * interval fall with time as the best estimate does. The library's own choice.
    */
   private static final double LARGEST_SPREAD = 0.4;
+
+  private static final double NOISE =
+      TestReliability.PEAK_FORCE.variation() * TestReliability.PEAK_FORCE.variation();
 
   private static final int STEPS = 100;
   private static final double SINGULAR = 1e-14;
@@ -52,7 +58,13 @@ record CriticalHold(CriticalForce critical, RealMatrix variances) implements For
     double force = fitted.getPoint().getEntry(0) * kilograms;
     double impulse = fitted.getPoint().getEntry(1) * kilograms * seconds;
     RealMatrix scale = new DiagonalMatrix(new double[] {kilograms, kilograms * seconds});
-    RealMatrix variances = scale.multiply(fitted.getCovariances(SINGULAR)).multiply(scale);
+    ArrayRealVector drift =
+        new ArrayRealVector(new double[] {newest(served) * force, newest(served) * impulse});
+    RealMatrix variances =
+        scale
+            .multiply(fitted.getCovariances(SINGULAR))
+            .multiply(scale)
+            .add(drift.outerProduct(drift));
     if (!(Math.sqrt(variances.getEntry(0, 0)) <= LARGEST_SPREAD * force
         && Math.sqrt(variances.getEntry(1, 1)) <= LARGEST_SPREAD * impulse)) {
       return Optional.empty();
@@ -69,15 +81,22 @@ record CriticalHold(CriticalForce critical, RealMatrix variances) implements For
             variances));
   }
 
+  /** Returns the drift since the newest hold. */
+  private static double newest(List<Effort> efforts) {
+    return efforts.stream().mapToDouble(Effort::drift).min().orElseThrow();
+  }
+
   private static Optimum solve(List<Effort> efforts, double kilograms, double seconds) {
     int n = efforts.size();
     double[] loads = new double[n];
     double[] weights = new double[n];
+    double shared = newest(efforts);
     RealMatrix design = MatrixUtils.createRealMatrix(n, 2);
     for (int i = 0; i < n; i++) {
       loads[i] = efforts.get(i).load().kilograms() / kilograms;
-      double deviation = TestReliability.PEAK_FORCE.variation() * loads[i];
-      weights[i] = 1 / (deviation * deviation);
+      double drift = efforts.get(i).drift();
+      double variance = NOISE + drift * drift - shared * shared;
+      weights[i] = 1 / (variance * loads[i] * loads[i]);
       design.setEntry(i, 0, 1);
       design.setEntry(i, 1, seconds / efforts.get(i).seconds());
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
 
 /**
  * A force-time curve that follows a published law, its share raised to a power of the athlete's
@@ -28,9 +29,15 @@ record FadingForce(EnduranceLaw law, FadeField.Point point) implements ForceTime
       return Optional.empty();
     }
     int n = served.size();
+    RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(n).scalarMultiply(NOISE);
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        covariance.addToEntry(i, j, served.get(i).driftSharedWith(served.get(j)));
+      }
+    }
     FadeField field =
         new FadeField(
-            MatrixUtils.createRealIdentityMatrix(n).scalarMultiply(NOISE),
+            covariance,
             served.stream().mapToDouble(e -> Math.log(e.load().kilograms())).toArray(),
             served.stream().mapToDouble(e -> allowed(law, e.seconds())).toArray());
     return Optional.of(new FadingForce(law, field.at(new double[n], 0, 0)));

@@ -39,7 +39,8 @@ public sealed interface ForceTime permits FadingForce, CriticalHold {
    * towards 1 by a prior of spread {@link StrengthMap#FADE_SPREAD}, which two or three efforts at
    * times well apart outweigh. Critical force: two efforts or more at times at least {@value
    * CriticalForce#TIMES_APART} times apart; no value of a population is published, so nothing is
-   * shrunk. Efforts at times that the form does not serve are left out.
+   * shrunk. Efforts at times that the form does not serve are left out. The time since an effort
+   * widens the interval and lets newer efforts count for more.
    *
    * @param form the law
    * @param efforts greatest loads by time, in any order

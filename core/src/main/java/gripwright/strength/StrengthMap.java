@@ -199,6 +199,21 @@ public final class StrengthMap {
   }
 
   /**
+   * Returns how far an athlete's strength may have drifted between two days.
+   *
+   * @param from day of a test
+   * @param to a later day, or the same
+   * @return standard deviation of the logarithm of load, 0 on the same day
+   * @throws IllegalArgumentException if the days are the wrong way round
+   */
+  public static double drift(LocalDate from, LocalDate to) {
+    if (to.isBefore(from)) {
+      throw new IllegalArgumentException(to + " is before " + from);
+    }
+    return DRIFT_PER_ROOT_MONTH * Math.sqrt(ChronoUnit.DAYS.between(from, to) / DAYS_PER_MONTH);
+  }
+
+  /**
    * Returns the reference maximum of a setup.
    *
    * @return empty if no test tells anything about this setup

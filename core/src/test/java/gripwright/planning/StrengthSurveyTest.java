@@ -23,6 +23,7 @@ import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.strength.CriticalForce.Definition;
 import gripwright.strength.ForceTime;
+import gripwright.strength.StrengthMap;
 import gripwright.strength.StrengthTest;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -148,21 +149,77 @@ class StrengthSurveyTest {
     assertEquals(MONDAY.minusDays(3), critical.date());
   }
 
-  @Test
-  void anAllOutSeriesTellsCriticalForceFirst() {
+  private static StrengthTest series(int daysAgo, Hands hands, double end) {
     List<Load> means = new ArrayList<>();
     for (int i = 0; i < 24; i++) {
-      means.add(Load.ofKilograms(30 + 40 * Math.exp(-i / 4.0)));
+      means.add(Load.ofKilograms(end + 40 * Math.exp(-i / 4.0)));
     }
-    StrengthTest series =
-        new StrengthTest(
-            MONDAY.minusDays(5),
-            Setup.of(HALF_CRIMP, EDGE),
-            new StrengthTest.Series(Duration.ofSeconds(7), Duration.ofSeconds(3), means));
-    StrengthSurvey survey = survey(series, toFailure(60, 52), toFailure(200, 34));
+    return new StrengthTest(
+        MONDAY.minusDays(daysAgo),
+        Setup.of(HALF_CRIMP, EDGE).withHands(hands),
+        new StrengthTest.Series(Duration.ofSeconds(7), Duration.ofSeconds(3), means));
+  }
+
+  @Test
+  void theMostCertainCriticalForceComesFirst() {
+    StrengthSurvey survey =
+        survey(series(5, Hands.BOTH, 30), toFailure(60, 52), toFailure(200, 34));
     assertEquals(
-        List.of(Definition.MEAN_OF_LAST_THREE, Definition.ASYMPTOTE, Definition.HOLDS_TO_FAILURE),
+        List.of(Definition.HOLDS_TO_FAILURE, Definition.MEAN_OF_LAST_THREE, Definition.ASYMPTOTE),
         survey.criticalForces().stream().map(c -> c.force().definition()).toList());
-    assertEquals(30, survey.criticalForces().get(1).force().force().best().kilograms(), 1e-6);
+    assertEquals(30, survey.criticalForces().get(2).force().force().best().kilograms(), 1e-6);
+  }
+
+  @Test
+  void criticalForceOfOneHandComesAfterThatOfBoth() {
+    List<Critical> found =
+        survey(series(700, Hands.BOTH, 30), series(5, Hands.LEFT, 15)).criticalForces();
+    assertEquals(
+        List.of(Hands.BOTH, Hands.BOTH, Hands.LEFT, Hands.LEFT),
+        found.stream().map(critical -> critical.setup().hands()).toList());
+    assertEquals(
+        Math.hypot(0.21, StrengthMap.drift(MONDAY.minusDays(700), MONDAY)),
+        found.get(0).force().force().spread(),
+        1e-9);
+  }
+
+  @Test
+  void criticalForceOfHoldsGoesWithTheirDays() {
+    StrengthTest late = toFailure(200, 34);
+    StrengthTest early =
+        new StrengthTest(MONDAY.minusDays(40), late.setup(), toFailure(60, 52).result());
+    StrengthTest maximum = Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(1), 92.5);
+    Critical critical = survey(early, late, maximum).criticalForces().get(0);
+    assertEquals(early.date(), critical.first());
+    assertEquals(late.date(), critical.date(), "a hold of 7 s has no part in it");
+  }
+
+  @Test
+  void aShallowEdgeIsNotReckonedFromADeeperOne() {
+    Length shallow = Length.ofMillimetres(4);
+    StrengthSurvey survey =
+        StrengthSurvey.of(
+            YLVA, Skarvdal.tested(), List.of(HALF_CRIMP), Optional.of(shallow), MONDAY);
+    Section section = survey.sections().get(0);
+    assertEquals(List.of(), section.rows());
+    assertEquals(List.of(), section.curves());
+    assertEquals(List.of(shallow), section.unreckoned());
+  }
+
+  @Test
+  void timesFollowTheEdge() {
+    Length other = Length.ofMillimetres(12);
+    StrengthSurvey survey =
+        StrengthSurvey.of(YLVA, Skarvdal.tested(), List.of(HALF_CRIMP), Optional.of(other), MONDAY);
+    assertEquals(other, survey.sections().get(0).curves().get(0).setup().edge());
+  }
+
+  @Test
+  void testsThatTellNothingAreKept() {
+    StrengthSurvey survey = survey(toFailure(1.5, 99), toFailure(60, 52), toFailure(660, 20));
+    assertEquals(1, survey.tests().size());
+    assertEquals(
+        List.of(StrengthSurvey.Reason.TOO_SHORT, StrengthSurvey.Reason.TOO_LONG),
+        survey.unused().stream().map(StrengthSurvey.Unused::reason).toList());
   }
 }

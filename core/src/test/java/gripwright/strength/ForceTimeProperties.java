@@ -98,6 +98,35 @@ class ForceTimeProperties {
     assertEquals(one.spread(), two.spread(), 1e-7);
   }
 
+  @Property
+  void timeWidensTheIntervalAndLeavesTheBestEstimateWhereAllAreOfOneDay(
+      @ForAll("efforts") List<Effort> efforts,
+      @ForAll Form form,
+      @ForAll @DoubleRange(min = 0, max = 0.2) double drift) {
+    Optional<ForceTime> fresh = fit(form, efforts);
+    Optional<ForceTime> old = fit(form, efforts.stream().map(e -> e.aged(drift)).toList());
+    Assume.that(fresh.isPresent() && old.isPresent());
+    LoadEstimate one = fresh.get().load(120);
+    LoadEstimate two = old.get().load(120);
+    assertEquals(1, two.best().kilograms() / one.best().kilograms(), 1e-7);
+    assertEquals(Math.hypot(one.spread(), drift), two.spread(), 1e-7);
+  }
+
+  @Property
+  void anOlderEffortNeverNarrowsTheInterval(
+      @ForAll("efforts") List<Effort> efforts,
+      @ForAll @DoubleRange(min = 0, max = 0.2) double drift) {
+    List<Effort> older = new ArrayList<>(efforts);
+    older.set(0, efforts.get(0).aged(drift));
+    for (Form form : List.of(Form.ROHMERT, Form.POWER_LAW)) {
+      Optional<ForceTime> fresh = fit(form, efforts);
+      Assume.that(fresh.isPresent());
+      assertTrue(
+          fit(form, older).orElseThrow().load(120).spread()
+              >= fresh.get().load(120).spread() - 1e-9);
+    }
+  }
+
   @Example
   void oneEffortScalesThePopulation() {
     ForceTime curve = fit(Form.ROHMERT, List.of(effort(7, 80))).orElseThrow();

@@ -153,12 +153,59 @@ final class StrengthCommandTest {
   }
 
   @Test
+  void withoutALogNoDayIsNeeded() throws IOException {
+    assertEquals(0, run("strength", "none.grip", "--athlete", "eir"), err());
+    assertTrue(out().startsWith("STRENGTH OF EIR MOE\nNo test is known, so nothing"), out());
+    assertEquals(0, run("strength", "none.grip", "--athlete", "eir", "--as", "json"), err());
+    assertKeeps("strength");
+    assertTrue(out().contains("\"on\": null"), out());
+  }
+
+  @Test
+  void aShallowEdgeSaysWhatItTakes() throws IOException {
+    assertEquals(0, run("strength", "club.grip", "--athlete", "eir", "--edge", "4mm"), err());
+    assertTrue(
+        out()
+            .replaceAll("\\s+", " ")
+            .contains(
+                "BOTH HANDS, EDGE 4 mm Nothing is reckoned from a deeper edge at or below 4.3 mm;"
+                    + " test it on this edge."),
+        out());
+    assertFalse(out().contains("Greatest total load"), out());
+    assertFalse(out().contains("BY TIME"), out());
+    run("strength", "club.grip", "--athlete", "eir", "--edge", "4mm", "--as", "json");
+    assertKeeps("strength");
+    assertTrue(out().contains("\"unreckoned\": ["), out());
+  }
+
+  @Test
+  void testsOfNoUseAreCounted() throws IOException {
+    Files.writeString(
+        folder.resolve("odd.grip"),
+        CLUB
+            + "log eir {\n"
+            + "  2026-12-28 test half-crimp edge 20 mm hold 7 s load 80 kg\n"
+            + "  2026-12-29 test half-crimp edge 20 mm to-failure 20 kg lasting 11 min\n}\n");
+    assertEquals(0, run("strength", "odd.grip", "--athlete", "eir"), err());
+    assertTrue(
+        out()
+            .contains(
+                ": 1 test, on Mon 28 Dec 2026\n1 further test is not used: longer than 10 min\n"),
+        out());
+    run("strength", "odd.grip", "--athlete", "eir", "--as", "json");
+    assertKeeps("strength");
+    assertTrue(out().contains("\"reason\": \"too-long\""), out());
+  }
+
+  @Test
   void criticalForceGoesWithItsDefinition() {
     assertEquals(0, run("strength", "much.grip", "--athlete", "eir"), err());
     String flat = out().replaceAll("\\s+", " ");
     assertTrue(
         flat.contains("kg s: mean of the last three holds of an all-out series, half-crimp"), flat);
     assertTrue(flat.contains("kg s: load by time of unbroken holds, half-crimp edge 20 mm"), flat);
+    assertTrue(flat.contains("CRITICAL FORCE Both hands: "), flat);
+    assertTrue(flat.contains(", Tue 29 Dec 2026 to Wed 30 Dec 2026"), flat);
     assertTrue(out().contains("  power law"), out());
     assertTrue(out().lines().allMatch(line -> line.length() <= 80), out());
   }
@@ -171,7 +218,9 @@ final class StrengthCommandTest {
       assertTrue(out().contains("\"referenceHoldSeconds\": 7"), out());
       assertTrue(out().contains("\"edgeMm\": 14"), "edges that are owned");
     }
-    assertTrue(out().contains("\"criticalForceDefinition\": \"mean-of-last-three\""), out());
+    assertTrue(out().contains("\"criticalForceDefinition\": \"holds-to-failure\""), out());
+    assertTrue(out().contains("\"criticalForceHands\": \"both\""), out());
+    assertTrue(out().contains("\"criticalForceDate\": \"2026-12-30\""), out());
   }
 
   @Test
@@ -181,8 +230,6 @@ final class StrengthCommandTest {
         "gripwright: strength needs a file: gripwright strength FILE --athlete NAME\n"
             + "See `gripwright strength --help`.\n",
         err());
-    assertEquals(2, run("strength", "none.grip", "--athlete", "eir"));
-    assertTrue(err().contains("nothing is logged for `eir`"), err());
     assertEquals(2, run("strength", "club.grip", "--athlete", "eri"));
     assertTrue(err().contains("did you mean `eir`?"), err());
     assertEquals(2, run("strength", "club.grip", "--as", "json"));

@@ -7,10 +7,14 @@ import gripwright.planning.StrengthSurvey;
 import gripwright.planning.StrengthSurvey.Critical;
 import gripwright.planning.StrengthSurvey.Curve;
 import gripwright.planning.StrengthSurvey.Row;
+import gripwright.planning.StrengthSurvey.Section;
+import gripwright.planning.StrengthSurvey.Unused;
+import gripwright.quantity.Length;
 import gripwright.strength.CriticalForce;
 import gripwright.strength.ForceTime;
 import gripwright.strength.LoadEstimate;
 import gripwright.strength.StrengthMap.Weight;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,6 +33,18 @@ final class StrengthJson {
       List.of(
           2.0, 3.0, 5.0, 7.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0, 90.0, 120.0, 180.0, 300.0, 600.0);
 
+  /** Fields that say nothing where no test tells critical force. */
+  private static final List<String> CRITICAL_FORCE =
+      List.of(
+          "criticalForceKg",
+          "impulseAboveKgS",
+          "criticalForceDefinition",
+          "criticalForceHands",
+          "criticalForceLifting",
+          "criticalForceGrip",
+          "criticalForceEdgeMm",
+          "criticalForceDate");
+
   /** Tests that count for less than this are left out. */
   private static final double LEAST_WEIGHT = 0.005;
 
@@ -45,6 +61,7 @@ final class StrengthJson {
     json.object(
         () -> {
           strength.head();
+          json.list("unreckoned", strength.unreckoned(), json::line);
           json.list("grips", strength.rows(), row -> json.object(() -> strength.row(row)));
           json.list("curves", strength.curves(), c -> json.object(() -> strength.curve(c)));
           strength.criticalForce();
@@ -57,9 +74,31 @@ final class StrengthJson {
     json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
     json.field("language", JsonDocuments.LANGUAGE);
     json.field("athlete", survey.athlete().name());
-    json.field("on", survey.day().toString());
+    json.field("on", survey.day().map(LocalDate::toString).orElse(null));
     json.field("referenceHoldSeconds", ForceTime.REFERENCE_SECONDS, SECONDS);
     json.field("tests", survey.tests().size());
+    json.list("unusedTests", survey.unused(), unused -> json.line(() -> unused(unused)));
+  }
+
+  private void unused(Unused unused) {
+    json.field("date", unused.test().date().toString());
+    setup(unused.test().setup());
+    json.field("reason", word(unused.reason()));
+  }
+
+  /** Returns what writes each edge that no test tells of. */
+  private List<Runnable> unreckoned() {
+    return survey.sections().stream()
+        .flatMap(section -> section.unreckoned().stream().map(edge -> unreckoned(section, edge)))
+        .toList();
+  }
+
+  private Runnable unreckoned(Section section, Length edge) {
+    return () -> {
+      json.field("edgeMm", edge.millimetres(), MILLIMETRES);
+      json.field("hands", section.hands().word());
+      json.field("lifting", section.lifting());
+    };
   }
 
   private List<Row> rows() {
@@ -126,16 +165,20 @@ final class StrengthJson {
   }
 
   private void criticalForce() {
-    Optional<CriticalForce> first =
-        survey.criticalForces().stream().findFirst().map(Critical::force);
+    Optional<Critical> first = survey.criticalForces().stream().findFirst();
     if (first.isPresent()) {
-      json.field("criticalForceKg", first.get().force().best().kilograms(), KILOGRAMS);
-      json.field("impulseAboveKgS", first.get().impulseKgS(), IMPULSE);
-      json.field("criticalForceDefinition", word(first.get().definition()));
+      CriticalForce force = first.get().force();
+      Setup setup = first.get().setup();
+      json.field("criticalForceKg", force.force().best().kilograms(), KILOGRAMS);
+      json.field("impulseAboveKgS", force.impulseKgS(), IMPULSE);
+      json.field("criticalForceDefinition", word(force.definition()));
+      json.field("criticalForceHands", setup.hands().word());
+      json.field("criticalForceLifting", setup.lifting());
+      json.field("criticalForceGrip", setup.grip().name());
+      json.field("criticalForceEdgeMm", setup.edge().millimetres(), MILLIMETRES);
+      json.field("criticalForceDate", first.get().date().toString());
     } else {
-      json.nothing("criticalForceKg");
-      json.nothing("impulseAboveKgS");
-      json.nothing("criticalForceDefinition");
+      CRITICAL_FORCE.forEach(json::nothing);
     }
     json.list("criticalForces", survey.criticalForces(), c -> json.object(() -> critical(c)));
   }
@@ -143,6 +186,7 @@ final class StrengthJson {
   private void critical(Critical critical) {
     json.field("definition", word(critical.force().definition()));
     setup(critical.setup());
+    json.field("firstDate", critical.first().toString());
     json.field("date", critical.date().toString());
     load(critical.force().force());
     json.field("impulseAboveKgS", critical.force().impulseKgS(), IMPULSE);

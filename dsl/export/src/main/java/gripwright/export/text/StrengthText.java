@@ -4,6 +4,7 @@ import gripwright.hand.Hands;
 import gripwright.plan.Caution;
 import gripwright.planning.StrengthSurvey;
 import gripwright.planning.StrengthSurvey.Critical;
+import gripwright.planning.StrengthSurvey.Reason;
 import gripwright.planning.StrengthSurvey.Row;
 import gripwright.planning.StrengthSurvey.Section;
 import gripwright.quantity.Length;
@@ -33,7 +34,11 @@ public final class StrengthText {
 
   private static final String NO_CRITICAL_FORCE =
       "Not known: it takes an all-out series of at least 12 holds and 3 min, or two holds of one grip"
-          + " from 30 s to 10 min, the longer at least twice as long.";
+          + " from 30 s to 10 min, the longer at least twice as long. Holds months apart may leave it"
+          + " too uncertain.";
+
+  private static final String UNRECKONED =
+      "nothing is reckoned from a deeper edge at or below 4.3 mm; test it on this edge.";
 
   private static final String ESTIMATE =
       "Everything here is an estimate by a model, not a measurement, and no line says that a grip is"
@@ -54,8 +59,10 @@ public final class StrengthText {
   private String write() {
     page.wrapped(
         "", "STRENGTH OF " + Page.clean(survey.athlete().title()).toUpperCase(Locale.ROOT));
-    page.wrapped("", Page.dayAndYear(survey.day()) + ": " + tests());
-    if (!survey.sections().isEmpty()) {
+    page.wrapped(
+        "", capital(survey.day().map(day -> Page.dayAndYear(day) + ": ").orElse("") + tests()));
+    unused();
+    if (survey.sections().stream().anyMatch(section -> !section.rows().isEmpty())) {
       page.gap();
       page.wrapped("", LEGEND);
     }
@@ -76,6 +83,9 @@ public final class StrengthText {
 
   private String tests() {
     int count = survey.tests().size();
+    if (count == 0 && !survey.unused().isEmpty()) {
+      return "no test is of use";
+    }
     if (count == 0) {
       return "no test is known, so nothing can be said; log one, such as `test half-crimp edge 20 mm"
           + " hold 7 s load 80 kg`";
@@ -83,6 +93,29 @@ public final class StrengthText {
     return Page.count(count, "test")
         + (count == 1 ? ", on " : ", the last on ")
         + Page.dayAndYear(survey.tests().get(count - 1).date());
+  }
+
+  /** Says how many tests tell nothing, and why. */
+  private void unused() {
+    for (Reason reason : Reason.values()) {
+      long count = survey.unused().stream().filter(u -> u.reason() == reason).count();
+      if (count > 0) {
+        page.wrapped(
+            "",
+            Page.count(count, survey.tests().isEmpty() ? "test" : "further test")
+                + (count == 1 ? " is" : " are")
+                + " not used: "
+                + words(reason));
+      }
+    }
+  }
+
+  private static String words(Reason reason) {
+    return switch (reason) {
+      case TOO_SHORT -> "shorter than 2 s";
+      case TOO_LONG -> "longer than 10 min";
+      case NO_LOAD -> "without a load";
+    };
   }
 
   private void section(Section section, StrengthTable table) {
@@ -93,6 +126,7 @@ public final class StrengthText {
       page.line(way + ", EDGE " + edge);
       table.add(page, on(section, edge));
     }
+    section.unreckoned().forEach(edge -> unreckoned(section, way, edge));
     List<String> others =
         edges(section).stream()
             .filter(edge -> !shown.contains(edge))
@@ -102,13 +136,24 @@ public final class StrengthText {
       page.wrapped("", "Not tested on " + String.join(", ", others) + ": see --edge.");
     }
     boolean first = section.equals(survey.sections().get(0));
-    if (first || section.testedAtSeveralTimes()) {
+    if (!section.curves().isEmpty() && (first || section.testedAtSeveralTimes())) {
       page.gap();
       page.line(way + ", BY TIME");
       if (first) {
         page.wrapped("", BY_TIME);
       }
       TimeTable.add(page, section.curves());
+    }
+  }
+
+  /** Says of an edge that no test tells of it, under a heading of its own if it stands alone. */
+  private void unreckoned(Section section, String way, Length edge) {
+    if (section.rows().isEmpty()) {
+      page.gap();
+      page.line(way + ", EDGE " + edge);
+      page.wrapped("", capital(UNRECKONED));
+    } else {
+      page.wrapped("", edge + ": " + UNRECKONED);
     }
   }
 
@@ -138,8 +183,14 @@ public final class StrengthText {
     if (survey.criticalForces().isEmpty()) {
       page.wrapped("", NO_CRITICAL_FORCE);
     }
+    String last = "";
     for (Critical critical : survey.criticalForces()) {
       CriticalForce force = critical.force();
+      String way = way(critical.setup().hands(), critical.setup().lifting());
+      if (!way.equals(last)) {
+        page.line(capital(way) + ":");
+        last = way;
+      }
       page.hanging(
           kilograms(force.force().best().kilograms())
               + " kg ("
@@ -153,9 +204,16 @@ public final class StrengthText {
               + ", "
               + critical.setup()
               + ", "
-              + Page.dayAndYear(critical.date())
+              + days(critical)
               + (force.levelled() ? "" : "; load still fell at the end, so it is likely lower"));
     }
+  }
+
+  private static String days(Critical critical) {
+    String last = Page.dayAndYear(critical.date());
+    return critical.first().equals(critical.date())
+        ? last
+        : Page.dayAndYear(critical.first()) + " to " + last;
   }
 
   private static String definition(CriticalForce.Definition definition) {
@@ -165,6 +223,10 @@ public final class StrengthText {
       case ASYMPTOTE -> "what an all-out series tends to";
       case HOLDS_TO_FAILURE -> "load by time of unbroken holds";
     };
+  }
+
+  private static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 
   static String kilograms(double value) {

@@ -17,7 +17,15 @@ final class AthleteOfFile {
 
   /** What a command does with an athlete. */
   interface Work {
-    void write(Athlete athlete, Log log, LocalDate day, Reading reading);
+    /**
+     * Does it.
+     *
+     * @param day the day that was given, or else that of the last line of the log; empty if there
+     *     is neither
+     * @throws UsageException if it can't do without a day
+     */
+    void write(Athlete athlete, Log log, Optional<LocalDate> day, Reading reading)
+        throws UsageException;
   }
 
   /**
@@ -95,23 +103,38 @@ final class AthleteOfFile {
   }
 
   /**
-   * Returns the day that was given, or else that of the last line of the athlete's log.
+   * Returns the day of an athlete, for a command that needs one.
    *
-   * @throws UsageException if there is neither, or the athlete was not born then
+   * @throws UsageException if there is none
    */
-  private static LocalDate day(Optional<LocalDate> given, Athlete athlete, Log log)
+  static LocalDate needed(Optional<LocalDate> day, Athlete athlete) throws UsageException {
+    return day.orElseThrow(
+        () ->
+            new UsageException(
+                "nothing is logged for `"
+                    + athlete.name()
+                    + "`, so the day is not known: add --on DATE, such as --on 2027-01-31"));
+  }
+
+  /**
+   * Returns the day that was given, or else that of the last line of the athlete's log; empty if
+   * there is neither.
+   *
+   * @throws UsageException if the athlete was not born then
+   */
+  private static Optional<LocalDate> day(Optional<LocalDate> given, Athlete athlete, Log log)
       throws UsageException {
     List<LocalDate> days = log.entries().stream().map(e -> e.date()).toList();
-    if (given.isEmpty() && days.isEmpty()) {
+    Optional<LocalDate> day =
+        given.or(() -> days.isEmpty() ? Optional.empty() : Optional.of(days.get(days.size() - 1)));
+    if (day.filter(date -> date.isBefore(athlete.born())).isPresent()) {
       throw new UsageException(
-          "nothing is logged for `"
+          "--on "
+              + day.get()
+              + " is before `"
               + athlete.name()
-              + "`, so the day is not known: add --on DATE, such as --on 2027-01-31");
-    }
-    LocalDate day = given.orElseGet(() -> days.get(days.size() - 1));
-    if (day.isBefore(athlete.born())) {
-      throw new UsageException(
-          "--on " + day + " is before `" + athlete.name() + "` was born, on " + athlete.born());
+              + "` was born, on "
+              + athlete.born());
     }
     return day;
   }

@@ -6,6 +6,7 @@ import gripwright.language.finding.FindingText;
 import gripwright.planning.GripSurvey;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -65,7 +66,8 @@ public final class GripsCommand {
         "grips",
         given,
         console,
-        (athlete, log, day, reading) -> {
+        (athlete, log, known, reading) -> {
+          LocalDate day = AthleteOfFile.needed(known, athlete);
           GripSurvey survey =
               GripSurvey.of(
                   athlete,

@@ -23,8 +23,9 @@ public final class StrengthCommand {
       and lifts are told apart. Plans and rules play no part.
 
         --athlete NAME  whose strength
-        --edge DEPTH    the one edge to reckon, such as 15mm or 0.5inch; by default those
-                        that were tested, in JSON also those the athlete owns
+        --edge DEPTH    the one edge to reckon, such as 15mm or 0.5inch, loads by time
+                        too; by default those that were tested, in JSON also those the
+                        athlete owns
         --on DATE       the day, such as 2027-01-31; later tests are not known yet, and
                         older ones count less; the day of the athlete's last log line by
                         default
@@ -61,7 +62,8 @@ public final class StrengthCommand {
         console,
         (athlete, log, day, reading) -> {
           StrengthSurvey survey =
-              StrengthSurvey.of(athlete, log, reading.grips().values(), edge, day);
+              day.map(on -> StrengthSurvey.of(athlete, log, reading.grips().values(), edge, on))
+                  .orElseGet(() -> StrengthSurvey.untested(athlete));
           if (given.asJson()) {
             console.out(JsonDocuments.strength(survey, reading.findings()));
           } else {
