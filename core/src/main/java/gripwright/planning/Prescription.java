@@ -123,7 +123,7 @@ final class Prescription {
     List<Derivation> why = new ArrayList<>();
     estimate.ifPresent(e -> explain(e, why));
     if (estimate.isEmpty() && needsMaximum(exercise, dose)) {
-      findings.add(Finding.error("plan.no-test", path).with("setup", setup));
+      findings.add(UntestedSetup.of(setup, log, day, path));
       return Optional.empty();
     }
     estimate
