@@ -13,6 +13,9 @@ import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.strength.EdgeDepth;
+import gripwright.strength.Posture;
+import gripwright.strength.StrengthMap;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.LumbricalIndex;
 import gripwright.tissue.Slip;
@@ -84,6 +87,8 @@ public record GripSurvey(
    * @param lumbricalPulledLow the same with idle fingers pulled into the palm
    * @param gates rules that even a light hold of this grip breaks
    * @param limits further rules that a hold of it at the maximum with load added breaks
+   * @param maximum the greatest load of both hands together, held for 7 s, by the athlete's tests;
+   *     empty if they tell nothing of it
    */
   public record Row(
       Optional<Side> side,
@@ -93,7 +98,8 @@ public record GripSurvey(
       Estimate lumbrical,
       Estimate lumbricalPulledLow,
       List<Gate> gates,
-      List<Gate> limits) {
+      List<Gate> limits,
+      Optional<StrengthMap.Estimate> maximum) {
 
     /** Copies the lists. */
     public Row {
@@ -116,6 +122,15 @@ public record GripSurvey(
     public boolean limited() {
       return open() && limits.stream().anyMatch(Gate::closes);
     }
+  }
+
+  /**
+   * Tells whether the stated load is more than the athlete's tests say the grip is held with.
+   *
+   * @return empty if the tests tell nothing of the grip
+   */
+  public Optional<Boolean> aboveMaximum(Row row) {
+    return row.maximum().map(estimate -> total.compareTo(estimate.load().best()) > 0);
   }
 
   /** Copies the lists. */
@@ -142,6 +157,8 @@ public record GripSurvey(
       throw new IllegalArgumentException("not a load to hold: " + total);
     }
     HandFits fits = new HandFits(athlete);
+    StrengthMap strength =
+        StrengthMap.of(log.tests(), setup -> Posture.of(fits.of(setup).values()), day);
     List<Row> rows = new ArrayList<>();
     Map<String, Gate> notes = new LinkedHashMap<>();
     for (Grip grip : grips.stream().sorted(order()).toList()) {
@@ -157,11 +174,12 @@ public record GripSurvey(
       GripFit leftFit = fits.of(setup, Side.LEFT);
       GripFit rightFit = fits.of(setup, Side.RIGHT);
       double newtons = perHand(total);
+      Optional<StrengthMap.Estimate> maximum = strength.maximum(setup);
       if (alike(leftFit, rightFit)) {
-        rows.add(row(Optional.empty(), leftFit, newtons, gates, limits));
+        rows.add(row(Optional.empty(), leftFit, newtons, gates, limits, maximum));
       } else {
-        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates, limits));
-        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates, limits));
+        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates, limits, maximum));
+        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates, limits, maximum));
       }
     }
     return new GripSurvey(
@@ -193,7 +211,12 @@ public record GripSurvey(
   }
 
   private static Row row(
-      Optional<Side> side, GripFit fit, double newtons, List<Gate> gates, List<Gate> limits) {
+      Optional<Side> side,
+      GripFit fit,
+      double newtons,
+      List<Gate> gates,
+      List<Gate> limits,
+      Optional<StrengthMap.Estimate> maximum) {
     TissueLoad load = TissueLoad.of(fit, newtons, MODEL);
     return new Row(
         side,
@@ -203,7 +226,8 @@ public record GripSurvey(
         load.lumbrical(LumbricalIndex.Idle.RELAXED),
         load.lumbrical(LumbricalIndex.Idle.PULLED_LOW),
         gates,
-        limits);
+        limits,
+        maximum);
   }
 
   /** Tells whether a grip lies alike on both hands, and asks the same of them. */
@@ -260,11 +284,27 @@ public record GripSurvey(
   public List<Reservation> reservations() {
     boolean estimated = left.bonesEstimated() || right.bonesEstimated();
     boolean missed = rows.stream().anyMatch(row -> !row.fit().reachable());
+    double depth = edge.millimetres();
+    boolean unmodelled = depth <= EdgeDepth.SHALLOWEST_RECKONED;
+    boolean shallow = !unmodelled && depth < longestPad();
     boolean single = rows.stream().anyMatch(row -> row.load().fingers().size() == 1);
     return List.of(Reservation.values()).stream()
         .filter(each -> each != Reservation.ESTIMATED_BONES || estimated)
+        .filter(each -> each != Reservation.UNMODELLED_EDGE || unmodelled)
+        .filter(each -> each != Reservation.SHALLOW_EDGE || shallow)
         .filter(each -> each != Reservation.WHOLE_PADS || missed)
         .filter(each -> each != Reservation.SINGLE_FINGER || single)
         .toList();
+  }
+
+  /** The longest end bone, in mm. */
+  private double longestPad() {
+    double longest = 0;
+    for (HandShape shape : List.of(left, right)) {
+      for (Finger finger : Finger.values()) {
+        longest = Math.max(longest, shape.bone(finger, Segment.DISTAL).millimetres());
+      }
+    }
+    return longest;
   }
 }

@@ -11,6 +11,14 @@ public enum Reservation {
   ESTIMATED_BONES(
       "Bones that were not measured are those of an average hand of this length: with length alone,"
           + " every athlete gets the same angles. Measured bones make them the athlete's own."),
+  /** The edge is so shallow that nothing holds of it. */
+  UNMODELLED_EDGE(
+      "An edge of 4.3 mm or less is not modelled: what is held there does not go with what is held"
+          + " on deeper edges, so take none of these numbers at their word."),
+  /** The pad reaches over the edge: see {@code docs/models/hand.md}. */
+  SHALLOW_EDGE(
+      "This edge is shallower than the longest end bone: how far a pad reaches over it is guessed,"
+          + " and the shallower, the less angles and forces are worth."),
   /** Where the model refuses too much: see {@code docs/models/hand.md}. */
   WHOLE_PADS(
       "The model lays every pad on the edge to its whole length. In life a short finger holds with"

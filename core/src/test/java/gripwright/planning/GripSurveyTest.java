@@ -10,6 +10,7 @@ import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Injury;
 import gripwright.grip.Grip;
+import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
@@ -23,8 +24,10 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.strength.StrengthTest;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Slip;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -307,7 +310,9 @@ class GripSurveyTest {
     Hand stub =
         Hand.ofLength(Length.ofMillimetres(180))
             .withBone(Finger.LITTLE, Segment.PROXIMAL, Length.ofMillimetres(10));
-    assertEquals(List.of(Reservation.values()), survey(Skarvdal.ylva().hand(stub)).reservations());
+    List<Reservation> all = new ArrayList<>(List.of(Reservation.values()));
+    all.removeAll(List.of(Reservation.SHALLOW_EDGE, Reservation.UNMODELLED_EDGE));
+    assertEquals(all, survey(Skarvdal.ylva().hand(stub)).reservations());
     assertEquals(
         List.of(
             Reservation.ESTIMATE,
@@ -322,6 +327,37 @@ class GripSurveyTest {
                 LOAD,
                 DAY)
             .reservations());
+  }
+
+  /** The longest end bone of a hand of 180 mm has 19.4 mm. */
+  @Test
+  void aShallowEdgeIsTold() {
+    Athlete athlete = Skarvdal.ylva().hand(Hand.ofLength(Length.ofMillimetres(180))).build();
+    for (double edge : new double[] {1, 4.3, 4.4, 19, 20}) {
+      List<Reservation> told =
+          survey(athlete, Log.empty("ylva"), Length.ofMillimetres(edge)).reservations();
+      assertEquals(edge <= 4.3, told.contains(Reservation.UNMODELLED_EDGE), () -> edge + " mm");
+      assertEquals(
+          edge > 4.3 && edge < 19.4, told.contains(Reservation.SHALLOW_EDGE), () -> edge + " mm");
+    }
+  }
+
+  @Test
+  void aLoadAboveWhatTheTestsSayIsTold() {
+    Log log =
+        Log.empty("ylva")
+            .with(
+                new LogEntry.Tested(
+                    new StrengthTest(
+                        DAY.minusDays(7),
+                        Setup.of(StandardGrips.HALF_CRIMP, Skarvdal.EDGE),
+                        new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(70))),
+                    Optional.empty()));
+    GripSurvey survey = survey(Skarvdal.ylva().build(), log, Skarvdal.EDGE);
+    assertEquals(Optional.of(false), survey.aboveMaximum(row(survey, "half-crimp")));
+    assertEquals(Optional.of(true), survey.aboveMaximum(row(survey, "back-two")));
+    GripSurvey untested = survey(Skarvdal.ylva());
+    assertEquals(Optional.empty(), untested.aboveMaximum(row(untested, "back-two")));
   }
 
   @Test

@@ -73,6 +73,14 @@ public final class Hands {
                 .build()));
   }
 
+  /** Two hands whose breadth differs by a hundredth of a millimetre. */
+  public static GripSurvey nearlyAlike() {
+    Hand hand = Hand.ofLength(Length.ofMillimetres(182)).withBreadth(Length.ofMillimetres(84));
+    return survey(
+        athlete(hand).hand(Side.LEFT, hand.withBreadth(Length.ofMillimetres(84.01))).build(),
+        StandardGrips.all());
+  }
+
   /** The catalogue on a hand of someone of so many years. */
   public static GripSurvey ofAge(int years) {
     return survey(

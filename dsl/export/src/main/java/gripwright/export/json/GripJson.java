@@ -7,9 +7,9 @@ import gripwright.grip.FingerLoss;
 import gripwright.grip.FitAdvice;
 import gripwright.grip.FitMiss;
 import gripwright.grip.FitSpread;
+import gripwright.grip.Grip;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
-import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
 import gripwright.hand.Segment;
@@ -18,6 +18,7 @@ import gripwright.plan.Caution;
 import gripwright.planning.Gate;
 import gripwright.planning.GripSurvey;
 import gripwright.quantity.Angle;
+import gripwright.strength.LoadEstimate;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Slip;
@@ -73,14 +74,14 @@ final class GripJson {
     json.field("totalLoadKg", survey.total().kilograms(), KILOGRAMS);
     json.object("model", this::model);
     if (survey.alike()) {
-      json.object("hand", () -> hand(survey.athlete().left(), survey.left()));
+      json.object("hand", () -> hand(survey.left()));
     } else {
       json.object(
           "hand",
           () -> {
             for (Side side : Side.values()) {
               HandShape shape = side == Side.LEFT ? survey.left() : survey.right();
-              json.object(side.word(), () -> hand(survey.athlete().hand(side), shape));
+              json.object(side.word(), () -> hand(shape));
             }
           });
     }
@@ -102,11 +103,11 @@ final class GripJson {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  private void hand(Hand hand, HandShape shape) {
+  private void hand(HandShape shape) {
     json.field("lengthMm", shape.length().millimetres(), MILLIMETRES);
     json.field("breadthMm", shape.breadth().millimetres(), MILLIMETRES);
     json.field("breadthEstimated", shape.breadthEstimated());
-    json.list("fingers", List.of(Finger.values()), f -> json.line(() -> bones(hand, shape, f)));
+    json.list("fingers", List.of(Finger.values()), f -> json.line(() -> bones(shape, f)));
     json.list("jointRanges", ranges(shape), r -> json.line(() -> range(r)));
   }
 
@@ -130,13 +131,19 @@ final class GripJson {
     degrees("highDeg", range.flexion().high());
   }
 
-  private void bones(Hand hand, HandShape shape, Finger finger) {
+  private void bones(HandShape shape, Finger finger) {
     json.field("finger", finger.word());
     boolean estimated = false;
     for (Segment segment : Segment.values()) {
       json.field(segment.word() + "Mm", shape.bone(finger, segment).millimetres(), MILLIMETRES);
-      estimated |= !hand.bones().containsKey(new Hand.Bone(finger, segment));
+      json.field(segment.word() + "Estimated", !shape.measured(finger, segment));
+      estimated |= !shape.measured(finger, segment);
     }
+    json.field(
+        "knuckleBehindMm",
+        shape.knuckleAlong(Finger.MIDDLE) - shape.knuckleAlong(finger),
+        MILLIMETRES);
+    json.field("knuckleEstimated", finger != Finger.MIDDLE && !shape.knuckleMeasured(finger));
     json.field("estimated", estimated);
   }
 
@@ -147,20 +154,69 @@ final class GripJson {
     json.field("reachable", row.fit().reachable());
     json.field("takenProbability", row.fit().spread().taken(), SHARE);
     json.list("reasons", row.fit().misses(), m -> json.line(() -> miss(m)));
-    json.list("fingers", row.load().fingers(), f -> json.object(() -> finger(row, f)));
-    json.field("totalForceN", survey.total().newtons(), NEWTONS);
-    json.field("handForceN", row.load().newtons(), NEWTONS);
-    range("wristRoll", row.fit().wristRoll(), row.fit().spread().wristRoll());
-    json.list("slip", row.slips(), s -> json.line(() -> slip(row, s)));
-    estimate("lumbricalIndex", "", row.lumbrical(), MILLIMETRES);
-    estimate("lumbricalIndexPulledLow", "", row.lumbricalPulledLow(), MILLIMETRES);
+    pose(row);
     json.object("shareOfFourFingers", () -> capacity(row));
+    maximum(row);
     json.field("open", row.open());
     json.field("limited", row.limited());
     json.list("gates", row.gates(), g -> json.object(() -> gate(g)));
     json.list("limits", row.limits(), g -> json.object(() -> gate(g)));
     json.list("advice", row.fit().advice(), a -> json.line(() -> advice(a)));
     json.list("cautions", row.grip().cautions(), json::text);
+  }
+
+  /** What the pose says; of a grip that the hand does not take only where it would come nearest. */
+  private void pose(GripSurvey.Row row) {
+    boolean taken = row.fit().reachable();
+    List<FingerLoad> loads = row.load().fingers();
+    json.list(
+        "fingers", taken ? loads : List.<FingerLoad>of(), f -> json.object(() -> finger(row, f)));
+    json.list(
+        "nearestPose",
+        taken ? List.<FingerLoad>of() : loads,
+        f -> json.line(() -> nearest(row, f.finger())));
+    json.field("totalForceN", survey.total().newtons(), NEWTONS);
+    json.field("handForceN", row.load().newtons(), NEWTONS);
+    if (taken) {
+      range("wristRoll", row.fit().wristRoll(), row.fit().spread().wristRoll());
+    } else {
+      nothing("wristRollDeg", "wristRollLowDeg", "wristRollHighDeg");
+    }
+    json.list("slip", taken ? row.slips() : List.<Slip>of(), s -> json.line(() -> slip(row, s)));
+    for (String name : List.of("lumbricalIndex", "lumbricalIndexPulledLow")) {
+      if (taken) {
+        boolean low = name.endsWith("PulledLow");
+        estimate(name, "", low ? row.lumbricalPulledLow() : row.lumbrical(), MILLIMETRES);
+      } else {
+        nothing(name, name + "Low", name + "High");
+      }
+    }
+  }
+
+  private void nearest(GripSurvey.Row row, Finger finger) {
+    json.field("finger", finger.word());
+    for (Joint joint : Joint.values()) {
+      degrees(joint.word() + "FlexionDeg", row.fit().flexion(finger, joint).orElseThrow());
+    }
+  }
+
+  private void nothing(String... names) {
+    for (String name : names) {
+      json.nothing(name);
+    }
+  }
+
+  /** What both hands hold for 7 s by the tests, with its 20th and 80th percentile. */
+  private void maximum(GripSurvey.Row row) {
+    if (row.maximum().isEmpty()) {
+      nothing("maximumKg", "maximumLowKg", "maximumHighKg", "aboveMaximum");
+      return;
+    }
+    LoadEstimate load = row.maximum().get().load();
+    json.field("maximumKg", load.best().kilograms(), KILOGRAMS);
+    json.field("maximumLowKg", load.low().kilograms(), KILOGRAMS);
+    json.field("maximumHighKg", load.high().kilograms(), KILOGRAMS);
+    json.field("aboveMaximum", survey.aboveMaximum(row).orElseThrow());
   }
 
   /** What does not apply to a reason is null. */
@@ -202,6 +258,9 @@ final class GripJson {
           row.fit().flexion(load.finger(), joint).orElseThrow(),
           row.fit().spread().flexion(load.finger(), joint).orElseThrow());
     }
+    Band own = row.fit().personalBands().get(new Grip.At(load.finger(), Joint.PIP));
+    degrees("personalBandLowDeg", own == null ? null : own.low());
+    degrees("personalBandHighDeg", own == null ? null : own.high());
     estimate("share", "", load.share(), SHARE);
     estimate("fingertip", "N", load.fingertip(), NEWTONS);
     estimate("fdp", "N", load.fdp(), NEWTONS);

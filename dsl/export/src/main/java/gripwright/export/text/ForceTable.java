@@ -1,10 +1,17 @@
 package gripwright.export.text;
 
+import gripwright.grip.Band;
+import gripwright.grip.FingerLoss;
+import gripwright.grip.FingerSet;
+import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.hand.Finger;
+import gripwright.hand.Joint;
 import gripwright.planning.GripSurvey;
 import gripwright.planning.Reservation;
+import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.strength.LoadEstimate;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Pulley;
@@ -21,9 +28,11 @@ final class ForceTable {
   private static final String[] HEAD = {"", "share", "FDP", "FDS", "A2", "A4"};
   private static final String INDENT = "  ";
 
+  private final GripSurvey survey;
   private final int[] widths = new int[HEAD.length];
 
-  ForceTable(List<GripSurvey.Row> rows) {
+  ForceTable(GripSurvey survey, List<GripSurvey.Row> rows) {
+    this.survey = survey;
     for (int i = 0; i < widths.length; i++) {
       widths[i] = HEAD[i].length();
     }
@@ -39,16 +48,23 @@ final class ForceTable {
 
   void add(Page page, GripSurvey.Row row) {
     page.line(GripWords.name(row).toUpperCase(Locale.ROOT) + (row.open() ? "" : "  closed"));
+    addBody(page, row);
+  }
+
+  /** Adds what is said of a grip below its name. */
+  private void addBody(Page page, GripSurvey.Row row) {
     page.line(line(HEAD));
     for (FingerLoad load : row.load().fingers()) {
       page.line(line(cells(load)));
     }
+    held(row).ifPresent(held -> page.wrapped(INDENT, held));
     if (row.slips().isEmpty()) {
       page.wrapped(INDENT, Reservation.SINGLE_FINGER.text());
     } else {
       page.wrapped(INDENT, use(row));
       page.wrapped(INDENT + "slips: ", slips(row));
     }
+    page.wrapped(INDENT, ownBands(row));
     if (row.grip().family() == GripFamily.SPLIT) {
       page.wrapped(INDENT, lumbrical(row));
     }
@@ -57,6 +73,59 @@ final class ForceTable {
         page.wrapped(INDENT + "* ", Page.clean(caution));
       }
     }
+  }
+
+  /** Returns what is printed of a grip below its name. */
+  static String body(GripSurvey survey, GripSurvey.Row row) {
+    Page page = new Page();
+    new ForceTable(survey, List.of(row)).addBody(page, row);
+    return page.toString();
+  }
+
+  /** What the athlete holds by the tests; without them what fewer fingers hold of four. */
+  private Optional<String> held(GripSurvey.Row row) {
+    if (row.maximum().isPresent()) {
+      LoadEstimate load = row.maximum().get().load();
+      return Optional.of(
+          "holds about "
+              + load(load.best())
+              + " ("
+              + load(load.low())
+              + "-"
+              + load(load.high())
+              + ") kg for 7 s by the tests"
+              + (survey.aboveMaximum(row).orElse(false)
+                  ? ": THE STATED LOAD IS MORE, these forces are not reached"
+                  : ""));
+    }
+    FingerSet fingers = row.grip().fingers();
+    return fingers.equals(FingerSet.FOUR)
+        ? Optional.empty()
+        : Optional.of(
+            "holds "
+                + percent(FingerLoss.EXCLUSION.capacity(fingers))
+                + " to "
+                + percent(FingerLoss.FORCE_DEFICIT.capacity(fingers))
+                + " % of what four fingers hold, by two published views");
+  }
+
+  private static String load(Load load) {
+    return Numbers.plain(load.kilograms(), 1);
+  }
+
+  /** The athlete's own bands of the middle joints. */
+  private static String ownBands(GripSurvey.Row row) {
+    return "own bands: "
+        + row.load().fingers().stream()
+            .map(FingerLoad::finger)
+            .map(finger -> finger + " " + ownBand(row, finger))
+            .collect(Collectors.joining(", "))
+        + " deg";
+  }
+
+  private static String ownBand(GripSurvey.Row row, Finger finger) {
+    Band band = row.fit().personalBands().get(new Grip.At(finger, Joint.PIP));
+    return band == null ? "-" : whole(band.low().degrees()) + "-" + whole(band.high().degrees());
   }
 
   private String line(String[] cells) {

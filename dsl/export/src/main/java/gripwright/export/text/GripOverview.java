@@ -43,18 +43,29 @@ final class GripOverview {
   void add(Page page) {
     page.wrapped("", LEGEND);
     page.gap();
-    page.line(line("", "taken", List.of("I", "M", "R", "L"), "roll", "worst slip", "gate"));
+    page.line(line("", "taken", List.of("I", "M", "R", "L"), "roll", "worst slip", "gate", width));
     for (GripSurvey.Row row : survey.rows()) {
       String name = GripWords.name(row);
       if (name.length() > width) {
         page.line(name);
         name = "";
       }
-      page.line(row.fit().reachable() ? taken(name, row) : notTaken(name));
+      page.line(line(name, row, width));
     }
   }
 
-  private String taken(String name, GripSurvey.Row row) {
+  /** Returns the line of a row without its name. */
+  static String line(GripSurvey.Row row) {
+    return line("", row, 0);
+  }
+
+  private static String line(String name, GripSurvey.Row row, int width) {
+    return row.fit().reachable()
+        ? taken(name, row, width)
+        : line(name, "no", List.of("", "", "", ""), "", "", "-", width);
+  }
+
+  private static String taken(String name, GripSurvey.Row row, int width) {
     List<String> angles = new ArrayList<>();
     for (Finger finger : Finger.values()) {
       angles.add(
@@ -69,19 +80,22 @@ final class GripOverview {
         angles,
         GripWords.degrees(row.fit().wristRoll().degrees()),
         ForceTable.worstSlip(row).orElse("-"),
-        gate(row));
-  }
-
-  private String notTaken(String name) {
-    return line(name, "no", List.of("", "", "", ""), "", "", "-");
+        gate(row),
+        width);
   }
 
   private static String gate(GripSurvey.Row row) {
     return row.limited() ? "limited" : row.open() ? "open" : "closed";
   }
 
-  private String line(
-      String name, String taken, List<String> angles, String roll, String slip, String gate) {
+  private static String line(
+      String name,
+      String taken,
+      List<String> angles,
+      String roll,
+      String slip,
+      String gate,
+      int width) {
     StringBuilder line =
         new StringBuilder(Page.padRight(name, width))
             .append("  ")

@@ -2,15 +2,11 @@ package gripwright.export.text;
 
 import gripwright.athlete.Athlete;
 import gripwright.grip.FitSpread;
-import gripwright.hand.Finger;
-import gripwright.hand.Hand;
-import gripwright.hand.HandShape;
 import gripwright.plan.Caution;
 import gripwright.planning.GripSurvey;
 import gripwright.planning.Reservation;
 import gripwright.quantity.Numbers;
 import gripwright.tissue.TissueModel;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -56,7 +52,7 @@ public final class GripText {
 
   /** Returns the survey as text. */
   public static String of(GripSurvey survey) {
-    return new GripText(survey).write();
+    return new GripText(AlikeRows.of(survey)).write();
   }
 
   private String write() {
@@ -97,10 +93,10 @@ public final class GripText {
             + athlete.ability().ircra()
             + ")");
     if (survey.alike()) {
-      page.wrapped("hand  ", hand(athlete.left(), survey.left()));
+      page.wrapped("hand  ", HandWords.of(athlete.left(), survey.left()));
     } else {
-      page.wrapped("left  ", hand(athlete.left(), survey.left()));
-      page.wrapped("right ", hand(athlete.right(), survey.right()));
+      page.wrapped("left  ", HandWords.of(athlete.left(), survey.left()));
+      page.wrapped("right ", HandWords.of(athlete.right(), survey.right()));
     }
     page.wrapped("edge  ", survey.edge().toString());
     page.wrapped(
@@ -109,38 +105,6 @@ public final class GripText {
             + " on both hands, "
             + Numbers.plain(survey.newtonsPerHand(), 0)
             + " N on each");
-  }
-
-  private static String hand(Hand hand, HandShape shape) {
-    List<String> measured =
-        List.of(Finger.values()).stream()
-            .filter(f -> hand.bones().keySet().stream().anyMatch(b -> b.finger() == f))
-            .map(Finger::word)
-            .toList();
-    List<String> estimated = new ArrayList<>();
-    if (shape.breadthEstimated()) {
-      estimated.add("breadth");
-    }
-    if (measured.size() < Finger.values().length) {
-      estimated.add(measured.isEmpty() ? "bones" : "the other bones");
-    }
-    return shape.length()
-        + " long, "
-        + Numbers.plain(shape.breadth().millimetres(), 0)
-        + " mm broad; "
-        + (measured.isEmpty() ? "" : "bones of " + String.join(", ", measured) + " measured")
-        + (measured.isEmpty() || estimated.isEmpty() ? "" : ", ")
-        + (estimated.isEmpty() ? "" : String.join(" and ", estimated) + " estimated from length")
-        + ranges(shape);
-  }
-
-  private static String ranges(HandShape shape) {
-    List<String> fingers =
-        List.of(Finger.values()).stream()
-            .filter(f -> shape.limits().ranges().containsKey(f))
-            .map(Finger::word)
-            .toList();
-    return fingers.isEmpty() ? "" : "; joint ranges of " + String.join(", ", fingers) + " measured";
   }
 
   /** What there is to say, each sentence with the grips that it is said of. */
@@ -217,7 +181,7 @@ public final class GripText {
         page.wrapped("", TILTS);
       }
     }
-    ForceTable table = new ForceTable(taken);
+    ForceTable table = new ForceTable(survey, taken);
     for (GripSurvey.Row row : taken) {
       page.gap();
       table.add(page, row);

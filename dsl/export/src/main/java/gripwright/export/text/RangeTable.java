@@ -57,6 +57,11 @@ final class RangeTable {
     }
   }
 
+  /** Returns the line of a row without its name. */
+  static String line(GripSurvey.Row row) {
+    return new RangeTable(List.of(row), 0).line("", row);
+  }
+
   private String line(String name, GripSurvey.Row row) {
     FitSpread spread = row.fit().spread();
     String taken = GripWords.degrees(spread.taken() * 100) + " %";

@@ -145,6 +145,16 @@ final class JsonDocumentsTest {
     assertEquals("right", survey.at("/grips/1/side").asText());
     JsonNode reason = survey.at("/grips/0/reasons/0");
     assertEquals("beyond-joint-limit", reason.get("reason").asText());
+    JsonNode refused = survey.at("/grips/0");
+    assertEquals(4, refused.get("nearestPose").size());
+    for (String name : List.of("fingers", "slip", "advice")) {
+      assertEquals(0, refused.get(name).size(), "nothing is reckoned of a grip not taken: " + name);
+    }
+    assertTrue(refused.get("wristRollDeg").isNull() && refused.get("lumbricalIndex").isNull());
+    assertTrue(refused.get("maximumKg").isNull(), "there are no tests");
+    assertEquals(0, survey.at("/grips/1/nearestPose").size());
+    JsonNode index = survey.at("/grips/1/fingers/0");
+    assertTrue(index.get("personalBandLowDeg").asDouble() <= index.get("pipFlexionDeg").asDouble());
     assertEquals("40", reason.get("limitHighDeg").asText());
     JsonNode gate = survey.at("/grips/4/gates/0");
     assertEquals("split-grip-gate", gate.get("rule").asText());
@@ -265,9 +275,9 @@ final class JsonDocumentsTest {
     sameOrder(grips.get("survey"), survey);
     sameOrder(grips.get("hand"), survey.at("/hand/left"));
     sameOrder(grips.get("grip"), survey.at("/grips/0"));
-    sameOrder(grips.get("finger"), survey.at("/grips/0/fingers/0"));
+    sameOrder(grips.get("finger"), survey.at("/grips/1/fingers/0"));
     sameOrder(grips.get("reason"), survey.at("/grips/0/reasons/0"));
-    sameOrder(grips.get("slip"), survey.at("/grips/0/slip/0"));
+    sameOrder(grips.get("slip"), survey.at("/grips/1/slip/0"));
     sameOrder(grips.get("gate"), survey.at("/grips/4/gates/0"));
   }
 

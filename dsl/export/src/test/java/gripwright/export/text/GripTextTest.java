@@ -73,7 +73,8 @@ final class GripTextTest {
             .contains(
                 "half-crimp left, front-three left: index moves from 0 to 40 deg, the grip asks 75 to 105"),
         flat(Hands.different()));
-    assertTrue(flat(Hands.different()).contains("joint ranges of index measured"));
+    assertTrue(
+        flat(Hands.different()).contains("joints that were measured: index pip 0 to 40 deg"));
     assertTrue(
         flat(Hands.alike()).contains("straight-four: index too short by"), flat(Hands.alike()));
   }
@@ -95,11 +96,27 @@ final class GripTextTest {
     assertFalse(flat(Hands.ofAge(16)).contains("under 16 no finger training is intensive"));
   }
 
+  /** Hands that differ by less than a printed digit have one line. */
+  @Test
+  void handsThatPrintAlikeHaveOneLine() {
+    String text = GripText.of(Hands.nearlyAlike());
+    assertTrue(text.contains("\nleft  182 mm long") && text.contains("\nright 182 mm long"), text);
+    assertTrue(text.contains("\nhalf-crimp "), text);
+    assertFalse(text.contains("half-crimp left"), text);
+  }
+
+  @Test
+  void withoutTestsItIsSaidWhatFewerFingersHold() {
+    String text = flat(Hands.different());
+    assertTrue(text.contains("% of what four fingers hold, by two published views"), text);
+    assertTrue(text.contains("own bands: index "), text);
+  }
+
   @Test
   void reservationsAndCautionsStandAtTheFoot() {
     String text = flat(Hands.alike());
     int last = text.indexOf("LITTLE-SINGLE");
-    for (Reservation reservation : Reservation.values()) {
+    for (Reservation reservation : Hands.alike().reservations()) {
       assertTrue(text.lastIndexOf(reservation.text()) > last, reservation.name());
     }
     for (Caution caution : Caution.values()) {

@@ -1,0 +1,66 @@
+package gripwright.export.text;
+
+import gripwright.planning.GripSurvey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes one row of two where left and right would be printed alike, to the last digit. */
+final class AlikeRows {
+
+  private AlikeRows() {}
+
+  static GripSurvey of(GripSurvey survey) {
+    List<GripSurvey.Row> rows = new ArrayList<>();
+    for (GripSurvey.Row row : survey.rows()) {
+      int last = rows.size() - 1;
+      if (last >= 0 && alike(survey, rows.get(last), row)) {
+        rows.set(last, bothSides(row));
+      } else {
+        rows.add(row);
+      }
+    }
+    return new GripSurvey(
+        survey.athlete(),
+        survey.day(),
+        survey.edge(),
+        survey.total(),
+        survey.left(),
+        survey.right(),
+        rows,
+        survey.notes());
+  }
+
+  private static boolean alike(GripSurvey survey, GripSurvey.Row one, GripSurvey.Row other) {
+    return one.grip().equals(other.grip())
+        && one.side().isPresent()
+        && other.side().isPresent()
+        && printed(survey, one).equals(printed(survey, other));
+  }
+
+  private static List<String> printed(GripSurvey survey, GripSurvey.Row row) {
+    GripSurvey.Row nameless = bothSides(row);
+    List<String> printed = new ArrayList<>();
+    printed.add(GripOverview.line(nameless));
+    printed.add(RangeTable.line(nameless));
+    printed.addAll(GripWords.misses(row));
+    printed.addAll(GripWords.advice(row));
+    if (row.fit().reachable()) {
+      printed.add(ForceTable.body(survey, row));
+    }
+    return printed;
+  }
+
+  private static GripSurvey.Row bothSides(GripSurvey.Row row) {
+    return new GripSurvey.Row(
+        Optional.empty(),
+        row.fit(),
+        row.load(),
+        row.slips(),
+        row.lumbrical(),
+        row.lumbricalPulledLow(),
+        row.gates(),
+        row.limits(),
+        row.maximum());
+  }
+}
