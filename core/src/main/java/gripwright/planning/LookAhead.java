@@ -27,7 +27,7 @@ import java.util.function.Function;
 final class LookAhead {
 
   /** Weeks placed together, the present one included; more gain nothing that could be measured. */
-  static final int WEEKS = 4;
+  static final int WEEKS = 8;
 
   private final Plan plan;
   private final Athlete athlete;

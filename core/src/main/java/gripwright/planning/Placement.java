@@ -28,6 +28,9 @@ final class Placement {
   /** Least days between hard days on the same fingers; 48 h. */
   static final int HARD_GAP_DAYS = 2;
 
+  /** Tries that a look at later weeks is worth, about; beyond it fewer weeks are looked at. */
+  private static final int MOST_TRIES = 50_000;
+
   private static final int DAYS = 7;
 
   private Placement() {}
@@ -127,9 +130,10 @@ final class Placement {
    *
    * @param weeks one for each week asked
    * @param proved true if no better way exists; false if there were too many to look at them all
+   * @param more sessions that a better way could place at most, if not proved
    * @param tries steps of the search, a measure of its work
    */
-  record Found(List<Days> weeks, boolean proved, int tries) {
+  record Found(List<Days> weeks, boolean proved, int more, int tries) {
 
     /** Returns the days of the first week. */
     Days first() {
@@ -148,10 +152,12 @@ final class Placement {
     if (!alone.proved() || !reachesOver(asked, alone.first())) {
       return alone;
     }
+    int horizon = MOST_TRIES / Math.max(1, alone.tries()); // a week more is as much work again
     List<Asked> weeks = new ArrayList<>(List.of(asked));
-    weeks.addAll(later.get());
+    later.get().stream().limit(horizon).forEach(weeks::add);
     Found ahead = new PlacementSearch(weeks).search();
-    return ahead.proved() ? ahead : alone;
+    List<Days> days = ahead.proved() ? ahead.weeks() : alone.weeks();
+    return new Found(days, true, 0, alone.tries() + ahead.tries());
   }
 
   /**

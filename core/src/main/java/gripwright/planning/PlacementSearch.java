@@ -23,13 +23,18 @@ import java.util.TreeSet;
  * situation the worse can be forgotten, since every continuation serves both alike. So the work
  * grows with the situations and not with the ways: dynamic programming.
  *
- * <p>With very many sessions a week there are too many situations. Then the {@value #WIDTH} best
- * are kept after each step, and the answer says that it isn't proved.
+ * <p>With many sessions a week there are too many situations. Then only the best of them are kept
+ * after each step. That gives an answer to beat: the second search leaves out what must place fewer
+ * sessions and keeps more. If even that is too little, the answer isn't proved, and says how many
+ * more sessions a better one could place at most.
  */
 final class PlacementSearch {
 
-  /** Situations kept after each step; some fifty times what a usual plan needs. */
-  static final int WIDTH = 4_000;
+  /** Situations kept at first, enough for a usual plan. */
+  static final int FIRST_WIDTH = 1_000;
+
+  /** Situations kept where those were too few. */
+  static final int WIDTH = 3_000;
 
   private static final int DAYS = 7;
   private static final int UNPLACED = -1;
@@ -43,7 +48,10 @@ final class PlacementSearch {
   private final List<List<Kind>> kinds = new ArrayList<>();
   private final int[] longestGap;
   private final int slots;
-  private final Layout at;
+  private final PlacementLayout at;
+  private final PlacementBound bound;
+  private int width = FIRST_WIDTH;
+  private long missingToBeat = Long.MAX_VALUE;
   private boolean proved = true;
   private int tries;
 
@@ -56,45 +64,6 @@ final class PlacementSearch {
    * @param slot where the days of the first of them are kept
    */
   private record Kind(int name, Placement.Request request, int wanted, int slot) {}
-
-  /** Where in a situation each number is; ages come first, then counts. */
-  private record Layout(int names) {
-    int count(int name) {
-      return names + name;
-    }
-
-    int yesterday() {
-      return 2 * names;
-    }
-
-    int today() {
-      return 2 * names + 1;
-    }
-
-    int minutes() {
-      return 2 * names + 2;
-    }
-
-    int lastDay() {
-      return 2 * names + 3;
-    }
-
-    int tests() {
-      return 2 * names + 4;
-    }
-
-    int testedYesterday() {
-      return 2 * names + 5;
-    }
-
-    int testedToday() {
-      return 2 * names + 6;
-    }
-
-    int size() {
-      return 2 * names + 7;
-    }
-  }
 
   /** One way into a situation. */
   private static final class Way {
@@ -128,7 +97,7 @@ final class PlacementSearch {
     TreeSet<String> all = new TreeSet<>();
     weeks.forEach(w -> w.requests().forEach(r -> all.add(r.name())));
     this.names = List.copyOf(all);
-    this.at = new Layout(names.size());
+    this.at = new PlacementLayout(names.size());
     this.longestGap = new int[names.size()];
     Arrays.fill(longestGap, 1);
     int slot = 0;
@@ -149,6 +118,7 @@ final class PlacementSearch {
       slot += tests(week);
     }
     this.slots = slot;
+    this.bound = new PlacementBound(weeks, names);
   }
 
   private static int tests(Placement.Asked week) {
@@ -157,6 +127,18 @@ final class PlacementSearch {
 
   /** Searches; the same question gets the same answer. */
   Placement.Found search() {
+    Way best = bestWay().orElseThrow();
+    if (!proved) {
+      missingToBeat = best.cost[0];
+      width = WIDTH;
+      proved = true;
+      Way first = best;
+      best = bestWay().filter(second -> second.compareTo(first) < 0).orElse(first);
+    }
+    return found(best);
+  }
+
+  private Optional<Way> bestWay() {
     Collection<Way> ways = List.of(start());
     int testSlot = slots - weeks.stream().mapToInt(PlacementSearch::tests).sum();
     for (int w = 0; w < weeks.size(); w++) {
@@ -174,15 +156,25 @@ final class PlacementSearch {
           }
         }
         ways.forEach(this::endDay);
-        ways = merged(ways);
+        ways = merged(promising(ways, w, d + 1));
       }
       int number = w;
       ways.forEach(way -> endWeek(way, number));
       ways = merged(ways);
       testSlot += tests(week);
     }
-    Way best = ways.stream().min(Way::compareTo).orElseThrow();
-    return found(best);
+    return ways.stream().min(Way::compareTo);
+  }
+
+  /** Leaves out the ways that must place fewer sessions than one that is known. */
+  private Collection<Way> promising(Collection<Way> ways, int week, int day) {
+    if (missingToBeat == Long.MAX_VALUE) {
+      return ways;
+    }
+    return ways.stream()
+        .filter(
+            way -> way.cost[0] + bound.missing(week, day, way.now, at.count(0)) <= missingToBeat)
+        .toList();
   }
 
   private static int available(Placement.Asked week, LocalDate day) {
@@ -224,13 +216,13 @@ final class PlacementSearch {
     for (Way way : ways) {
       best.merge(IntBuffer.wrap(way.now), way, (a, b) -> a.compareTo(b) <= 0 ? a : b);
     }
-    if (best.size() <= WIDTH) {
+    if (best.size() <= width) {
       return best.values();
     }
     proved = false;
     return best.values().stream()
         .sorted(Comparator.comparingLong(this::missingSoFar).thenComparing(Way::compareTo))
-        .limit(WIDTH)
+        .limit(width)
         .toList();
   }
 
@@ -369,7 +361,8 @@ final class PlacementSearch {
       testSlot += tests(week);
       days.add(new Placement.Days(sessions, tests));
     }
-    return new Placement.Found(days, proved, tries);
+    long more = proved ? 0 : best.cost[0] - bound.missing();
+    return new Placement.Found(days, proved, (int) more, tries);
   }
 
   private static Optional<LocalDate> date(Placement.Asked week, int day) {

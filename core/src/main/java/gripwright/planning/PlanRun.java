@@ -238,6 +238,7 @@ final class PlanRun {
             () ->
                 lookAhead.after(
                     block, week, requests, day -> hardDays.near(day, sessions, retests)));
+    noteUnproved(block, week, found);
     List<Optional<LocalDate>> days = found.first().sessions();
     List<DatedSession> placed = new ArrayList<>();
     List<Placement.Request> dated = new ArrayList<>();
@@ -257,6 +258,15 @@ final class PlanRun {
     }
     missing.forEach((name, count) -> noteMissing(block, week, fixed, fitting, dated, name, count));
     return placed;
+  }
+
+  private void noteUnproved(Block block, WeekOfBlock week, Placement.Found found) {
+    if (!found.proved()) {
+      findings.add(
+          Finding.advice("plan.days-unproved", path(block, week))
+              .with("week", week.number())
+              .with("more", found.more()));
+    }
   }
 
   private boolean fitsSomeDay(Block block, WeekOfBlock week, SessionExpansion.Draft draft) {

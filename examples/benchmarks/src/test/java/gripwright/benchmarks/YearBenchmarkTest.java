@@ -1,0 +1,25 @@
+package gripwright.benchmarks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.plan.CompiledPlan;
+import org.junit.jupiter.api.Test;
+
+/** The year that is measured is a year of training. */
+final class YearBenchmarkTest {
+
+  @Test
+  void bothYearsAreFullOfSessions() {
+    for (String calendar : new String[] {"obvious", "crowded"}) {
+      YearBenchmark benchmark = new YearBenchmark();
+      benchmark.calendar = calendar;
+      benchmark.read();
+      CompiledPlan plan = benchmark.year().plans().get(0);
+      assertEquals(52, plan.weeks().size());
+      assertTrue(plan.sessions().size() > 140, calendar + " " + plan.sessions().size());
+      assertFalse(plan.retests().isEmpty());
+    }
+  }
+}
