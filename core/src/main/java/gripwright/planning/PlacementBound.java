@@ -4,8 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * How many sessions must at least go without a day, by two counts that are quick and never too
- * high: each name by itself with its gap, and all together by the time of the days.
+ * How many sessions must at least go without a day, by three counts that are quick and never too
+ * high: each name by itself with its gap, all together by the time of the days, and those that are
+ * hard on one finger by every other day.
  */
 final class PlacementBound {
 
@@ -19,6 +20,9 @@ final class PlacementBound {
   /** Sessions of a name that could follow from a day of a week, by the days since the last one. */
   private final int[][][][] more;
 
+  /** Fingers that a name works hard in a week. */
+  private final int[][] hard;
+
   /** Sessions of any name that the days of a week from one on have time for. */
   private final int[][] room;
 
@@ -29,6 +33,7 @@ final class PlacementBound {
     this.names = names.size();
     this.wanted = new int[weeks.size()][this.names];
     this.more = new int[weeks.size()][this.names][][];
+    this.hard = new int[weeks.size()][this.names];
     this.room = new int[weeks.size()][DAYS + 1];
     this.later = new long[weeks.size() + 1];
     for (int w = weeks.size() - 1; w >= 0; w--) {
@@ -42,6 +47,7 @@ final class PlacementBound {
       for (Placement.Request request : week.requests()) {
         int name = names.indexOf(request.name());
         wanted[w][name]++;
+        hard[w][name] = request.hardFingers().map(f -> f.bits()).orElse(0);
         more[w][name] = follow(week.week(), request);
       }
       int[] rested = new int[2 * this.names];
@@ -78,15 +84,23 @@ final class PlacementBound {
    * @param now days since the last of each name, and from {@code counts} on how many are placed
    */
   long missing(int week, int day, int[] now, int counts) {
-    long missing = 0;
-    long left = 0;
+    int missing = 0;
+    int left = 0;
+    int[] leftOfFinger = new int[4];
     for (int n = 0; n < names; n++) {
       if (wanted[week][n] > 0) {
         int open = wanted[week][n] - now[counts + n];
         int[] byAge = more[week][n][day];
         missing += Math.max(0, open - byAge[Math.min(byAge.length - 1, now[n])]);
         left += open;
+        for (int f = 0; f < leftOfFinger.length; f++) {
+          leftOfFinger[f] += ((hard[week][n] >> f) & 1) * open;
+        }
       }
+    }
+    int hardDays = (DAYS - day + 1) / Placement.HARD_GAP_DAYS;
+    for (int ofFinger : leftOfFinger) {
+      missing = Math.max(missing, ofFinger - hardDays);
     }
     return Math.max(missing, left - room[week][day]) + later[week + 1];
   }

@@ -50,7 +50,8 @@ final class PlacementSearch {
   private final int slots;
   private final PlacementLayout at;
   private final PlacementBound bound;
-  private int width = FIRST_WIDTH;
+  private final int mostWidth;
+  private int width;
   private long missingToBeat = Long.MAX_VALUE;
   private boolean proved = true;
   private int tries;
@@ -92,7 +93,15 @@ final class PlacementSearch {
     }
   }
 
+  /** Prepares to place weeks in a row. */
   PlacementSearch(List<Placement.Asked> weeks) {
+    this(weeks, FIRST_WIDTH, WIDTH);
+  }
+
+  /** Prepares to place weeks in a row with other widths than usual. */
+  PlacementSearch(List<Placement.Asked> weeks, int firstWidth, int mostWidth) {
+    this.width = firstWidth;
+    this.mostWidth = mostWidth;
     this.weeks = List.copyOf(weeks);
     TreeSet<String> all = new TreeSet<>();
     weeks.forEach(w -> w.requests().forEach(r -> all.add(r.name())));
@@ -130,7 +139,7 @@ final class PlacementSearch {
     Way best = bestWay().orElseThrow();
     if (!proved) {
       missingToBeat = best.cost[0];
-      width = WIDTH;
+      width = mostWidth;
       proved = true;
       Way first = best;
       best = bestWay().filter(second -> second.compareTo(first) < 0).orElse(first);

@@ -148,6 +148,25 @@ class PlacementProperties {
     assertTrue(Arrays.compare(before, 0, 2, after, 0, 2) <= 0);
   }
 
+  /** What the second search leaves out is never of use. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void aPoorFirstAnswerChangesNothing(@ForAll("fiveWeeks") List<Placement.Asked> weeks) {
+    Placement.Found found = new PlacementSearch(weeks, 2, PlacementSearch.WIDTH).search();
+    assertTrue(found.proved());
+    assertEquals(new PlacementSearch(weeks).search().weeks(), found.weeks());
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void anAnswerThatIsNotProvedSaysHowFarOffItMayBe(
+      @ForAll("fiveWeeks") List<Placement.Asked> weeks) {
+    Placement.Found poor = new PlacementSearch(weeks, 2, 3).search();
+    long best = Calendars.cost(weeks, new PlacementSearch(weeks).search().weeks())[0];
+    long missing = Calendars.cost(weeks, poor.weeks())[0];
+    assertTrue(Calendars.keepsRules(weeks, poor.weeks()));
+    assertTrue(missing - poor.more() <= best, missing + " less " + poor.more() + ", " + best);
+    Statistics.label("sessions off").collect(poor.proved() ? "proved" : "" + (missing - best));
+  }
+
   /** Nothing in a conflict can be spared, and nothing in it is needed twice. */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void withoutAnyFactOfAConflictAllWouldFit(@ForAll("oneWeek") List<Placement.Asked> weeks) {

@@ -64,13 +64,14 @@ public class YearBenchmark {
               hand       { length 178 mm }
               available  %s
               equipment  { edges 20 mm  added 1 kg steps to 40 kg  assist 1 kg steps to 40 kg }
-              away       2027-03-22 to 2027-03-28, 2027-07-05 to 2027-07-11
+              away       2027-03-22 to 2027-03-28
+              away       2027-07-05 to 2027-07-11
             }
             log solveig-dahl {
               2027-01-02 test half-crimp edge 20 mm hold 7 s load 88 kg
             }
             protocol tens {
-              given level = 84 %% max
+              given level 84 %% max
               repeat 4 resting 3 min { hold 10 s at level }
             }
             plan year {
