@@ -8,6 +8,7 @@ import gripwright.plan.PlannedExercise.Derivation;
 import gripwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Why a grip has its share of the work, link by link. */
@@ -24,10 +25,21 @@ final class MixWords {
    * @param grip one of its grips
    * @param sets what it gets of all sets
    * @param all sets of the line
+   * @param toldWith the grip of the same line whose links tell of the mix; empty if these shall
    */
-  static List<Derivation> why(GripMix mix, String grip, int sets, int all) {
+  static List<Derivation> why(
+      GripMix mix, String grip, int sets, int all, Optional<String> toldWith) {
     Blend best = mix.best();
     List<Derivation> links = new ArrayList<>();
+    if (toldWith.isPresent()) {
+      links.add(
+          link(
+              "share of work",
+              best.shares().getOrDefault(grip, 0.0) * PERCENT,
+              "%",
+              sets + " of " + all + " sets; why, see " + toldWith.get()));
+      return links;
+    }
     links.add(
         link(
             "share of work",

@@ -264,7 +264,13 @@ final class SessionExpansion {
                 Grip grip = gripNamed(exercise, name);
                 Dose dose = progression.dose(exercise, grip, state);
                 List<Derivation> why = new ArrayList<>(dose.why());
-                why.addAll(MixWords.why(mix, name, sets, all));
+                why.addAll(
+                    MixWords.why(
+                        mix,
+                        name,
+                        sets,
+                        all,
+                        chosen.stream().findFirst().map(c -> c.setup().grip().name())));
                 prescription
                     .prescribe(
                         exercise,

@@ -86,6 +86,10 @@ class ChoiceTest {
         exercises.get(0).why().stream()
             .anyMatch(w -> w.step().equals("share of work") && w.from().startsWith("3 of 5 sets")),
         exercises.get(0).why().toString());
+    assertTrue(
+        exercises.get(1).why().stream()
+            .anyMatch(w -> w.from().equals("2 of 5 sets; why, see half-crimp")),
+        exercises.get(1).why().toString());
   }
 
   /** Work in the very posture that is asked for carries over in full; any other less. */
