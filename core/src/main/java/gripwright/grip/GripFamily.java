@@ -14,6 +14,8 @@ public enum GripFamily {
   /** One finger. */
   SINGLE;
 
+  private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
   /** Tells whether a grip of this family may use so many fingers. */
   public boolean allows(int fingers) {
     return switch (this) {
@@ -26,7 +28,7 @@ public enum GripFamily {
 
   /** Returns the word written in a plan. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return word;
   }
 
   /** Finds what a word stands for. */

@@ -13,6 +13,8 @@ public enum Hands {
   /** The right hand alone; the load is all on it. */
   RIGHT;
 
+  private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
   /** Returns the sides that hold, left first. */
   public List<Side> sides() {
     return switch (this) {
@@ -24,7 +26,7 @@ public enum Hands {
 
   /** Returns the word written in a plan. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return word;
   }
 
   /** Finds what a word stands for. */

@@ -175,7 +175,12 @@ public record PlannedExercise(
 
   /** Returns the greatest total load of any hold. */
   public Load totalLoad() {
-    return steps.stream().flatMap(s -> s.load().stream()).max(Load::compareTo).orElse(Load.ZERO);
+    Load greatest = Load.ZERO;
+    for (LoadedStep step : steps) {
+      Load load = step.load().orElse(Load.ZERO);
+      greatest = load.compareTo(greatest) > 0 ? load : greatest;
+    }
+    return greatest;
   }
 
   /** Returns what is added to body mass at the greatest load; negative means taken off. */
@@ -185,14 +190,20 @@ public record PlannedExercise(
 
   /** Returns all holds, in seconds. */
   public double timeUnderLoadSeconds() {
-    return steps.stream().filter(LoadedStep::isHold).mapToDouble(LoadedStep::seconds).sum();
+    double seconds = 0;
+    for (LoadedStep step : steps) {
+      seconds += step.isHold() ? step.seconds() : 0;
+    }
+    return seconds;
   }
 
   /** Returns the sum of total load times hold time, in kg s. */
   public double loadIndex() {
-    return steps.stream()
-        .mapToDouble(s -> s.load().map(l -> l.kilograms() * s.seconds()).orElse(0.0))
-        .sum();
+    double sum = 0;
+    for (LoadedStep step : steps) {
+      sum += step.load().isPresent() ? step.load().get().kilograms() * step.seconds() : 0;
+    }
+    return sum;
   }
 
   /** Returns the impulse on the hands together, in N s. */

@@ -2,10 +2,12 @@ package gripwright.rule;
 
 import gripwright.athlete.Athlete;
 import gripwright.grip.Grip;
-import gripwright.log.Log;
+import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Map;
+import java.util.NavigableMap;
 
 /** An athlete as things stand on a day. */
 final class AthleteView {
@@ -18,14 +20,18 @@ final class AthleteView {
 
   final Athlete athlete;
   final LocalDate date;
-  private final Log log;
+  private final NavigableMap<LocalDate, Load> bodyMasses;
   private final LocalDate planFrom;
   private final double age;
   private final double trainedMonths;
 
-  AthleteView(Athlete athlete, Log log, LocalDate date, LocalDate planFrom) {
+  AthleteView(
+      Athlete athlete,
+      NavigableMap<LocalDate, Load> bodyMasses,
+      LocalDate date,
+      LocalDate planFrom) {
     this.athlete = athlete;
-    this.log = log;
+    this.bodyMasses = bodyMasses;
     this.date = date;
     this.planFrom = planFrom;
     long months = athlete.ageInMonths(date);
@@ -57,7 +63,8 @@ final class AthleteView {
   }
 
   double bodyMass() {
-    return log.bodyMassOn(date).orElse(athlete.bodyMass()).kilograms();
+    Map.Entry<LocalDate, Load> logged = bodyMasses.floorEntry(date);
+    return (logged == null ? athlete.bodyMass() : logged.getValue()).kilograms();
   }
 
   boolean injured() {

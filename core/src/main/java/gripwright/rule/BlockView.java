@@ -12,6 +12,10 @@ final class BlockView {
   final PlanView plan;
   final ModelPath path;
   final List<WeekView> weeks = new ArrayList<>();
+  final List<SessionView> sessions = new ArrayList<>();
+  final List<ExerciseView> exercises = new ArrayList<>();
+  double load;
+  double timeUnderLoad;
   private final Block block;
 
   BlockView(Block block, PlanView plan) {
@@ -28,20 +32,14 @@ final class BlockView {
     return block.weeks();
   }
 
-  List<SessionView> sessions() {
-    return weeks.stream().flatMap(w -> w.sessions.stream()).toList();
-  }
-
-  List<ExerciseView> exercises() {
-    return weeks.stream().flatMap(w -> w.exercises.stream()).toList();
-  }
-
-  double load() {
-    return weeks.stream().mapToDouble(w -> w.load).sum();
-  }
-
-  double timeUnderLoad() {
-    return weeks.stream().mapToDouble(w -> w.timeUnderLoad).sum();
+  /** Adds up once all weeks have their sessions. */
+  void settle() {
+    for (WeekView week : weeks) {
+      sessions.addAll(week.sessions);
+      exercises.addAll(week.exercises);
+      load += week.load;
+      timeUnderLoad += week.timeUnderLoad;
+    }
   }
 
   LocalDate from() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Looks at everything a rule is for and notes where it is broken. */
@@ -17,7 +18,6 @@ final class BreachFinder {
   static final int LONGEST_GAP_DAYS = 14;
 
   private final PlanView plan;
-  private final List<Breach> breaches = new ArrayList<>();
   private final Map<String, Integer> ranks = new HashMap<>();
 
   BreachFinder(PlanView plan) {
@@ -27,54 +27,74 @@ final class BreachFinder {
     }
   }
 
-  List<Breach> breaches() {
+  /**
+   * Returns where rules are broken, in their order.
+   *
+   * @param gates of these, the first that each exercise breaks is the one that is noted
+   * @param others noted wherever they are broken
+   */
+  List<Breach> breaches(List<Rule> gates, List<Rule> others) {
+    List<Look> looks = new ArrayList<>();
+    Map<Subjects, Columns> columns = new HashMap<>();
+    Stream.concat(gates.stream(), others.stream()).forEach(rule -> looks.add(look(rule, columns)));
+    columns.forEach(
+        (subjects, some) ->
+            ask(subjects, some, looks.stream().filter(l -> l.columns == some).toList()));
+    List<Breach> breaches =
+        new ArrayList<>(looks.stream().mapToInt(look -> look.breaches.size()).sum());
+    Set<Object> failed = new HashSet<>();
+    for (Look look : looks.subList(0, gates.size())) {
+      look.breaches.stream().filter(b -> failed.add(b.subject())).forEach(breaches::add);
+    }
+    looks.subList(gates.size(), looks.size()).forEach(look -> breaches.addAll(look.breaches));
     return breaches;
   }
 
-  /** Notes, of rules that gate exercises, the first that each exercise breaks. */
-  void gates(RuleSet gates) {
-    Set<Object> failed = new HashSet<>();
-    for (Rule gate : gates.rules()) {
-      int before = breaches.size();
-      rule(gate);
-      List<Breach> found = breaches.subList(before, breaches.size());
-      found.removeIf(breach -> failed.contains(breach.subject()));
-      found.forEach(breach -> failed.add(breach.subject()));
-    }
+  private Look look(Rule rule, Map<Subjects, Columns> columns) {
+    Subjects subjects =
+        rule.scope() == Scope.PAIR_OF_SESSIONS
+            ? plan.pairs(reachOf(rule))
+            : plan.subjects(rule.scope());
+    return new Look(
+        rule,
+        ranks.getOrDefault(rule.name(), Integer.MAX_VALUE),
+        columns.computeIfAbsent(subjects, s -> new Columns(rule.scope().kind(), s)));
   }
 
-  /** Notes where a rule is broken. */
-  void rule(Rule rule) {
-    Look look = new Look(rule);
-    switch (rule.scope()) {
-      case EXERCISE -> plan.exercises.forEach(look::at);
-      case SESSION -> plan.sessions.forEach(look::at);
-      case DAY -> plan.days.forEach(look::at);
-      case WEEK -> plan.weeks.forEach(look::at);
-      case BLOCK -> plan.blocks.forEach(look::at);
-      case PLAN -> look.at(plan);
-      case PAIR_OF_SESSIONS -> pairs(look);
-    }
-  }
-
-  /** Goes through the sessions by date; each is paired with those that follow within reach. */
-  private void pairs(Look look) {
-    double reach = reach(look.rule.require()).orElse(Unit.DAY.toBase(LONGEST_GAP_DAYS));
-    List<SessionView> events = plan.events;
-    for (int i = 0; i < events.size(); i++) {
-      for (int j = i + 1; j < events.size(); j++) {
-        PairView pair = new PairView(events.get(i), events.get(j));
-        if (pair.gap() > reach) {
-          break;
-        }
-        boolean planned =
-            pair.earlier().what != SessionView.What.CLIMBING
-                || pair.later().what != SessionView.What.CLIMBING;
-        if (planned) {
-          look.at(pair);
-        }
+  private void ask(Subjects subjects, Columns columns, List<Look> looks) {
+    for (int from = 0; from < subjects.size(); from += Columns.SIZE) {
+      int count = Math.min(Columns.SIZE, subjects.size() - from);
+      columns.batch(from, count);
+      for (Look look : looks) {
+        ask(look, subjects, from, count);
       }
     }
+  }
+
+  private void ask(Look look, Subjects subjects, int from, int count) {
+    byte @Nullable [] when = look.when.map(Columns.Column::values).orElse(null);
+    if (when != null && none(when, count)) {
+      return;
+    }
+    byte[] require = look.require.values();
+    for (int i = 0; i < count; i++) {
+      if (require[i] == Compiler.NO && (when == null || when[i] == Compiler.YES)) {
+        look.breaches.add(new Breach(look.rule, look.rank, plan, subjects.at(from + i)));
+      }
+    }
+  }
+
+  private static boolean none(byte[] when, int count) {
+    for (int i = 0; i < count; i++) {
+      if (when[i] == Compiler.YES) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static double reachOf(Rule rule) {
+    return reach(rule.require()).orElse(Unit.DAY.toBase(LONGEST_GAP_DAYS));
   }
 
   /** Returns the gap from which on a requirement holds in any case, in seconds, if it says. */
@@ -94,53 +114,21 @@ final class BreachFinder {
         : Optional.empty();
   }
 
-  /** A rule that is ready to be asked of one thing after the other. */
-  private final class Look {
+  /** A rule that is ready to be asked, and where it was found broken. */
+  private static final class Look {
     private final Rule rule;
-    private final Optional<Compiler.Truth> when;
-    private final Compiler.Truth require;
-    private final @Nullable Object[] whenFrame;
-    private final @Nullable Object[] requireFrame;
+    private final int rank;
+    private final Columns columns;
+    private final Optional<Columns.Column<byte[]>> when;
+    private final Columns.Column<byte[]> require;
+    private final List<Breach> breaches = new ArrayList<>();
 
-    Look(Rule rule) {
-      Kind kind = rule.scope().kind();
+    Look(Rule rule, int rank, Columns columns) {
       this.rule = rule;
-      when = rule.when().map(condition -> Compiler.truth(condition, kind));
-      require = Compiler.truth(rule.require(), kind);
-      whenFrame = when.map(Compiler.Truth::frame).orElseGet(() -> new Object[0]);
-      requireFrame = require.frame();
+      this.rank = rank;
+      this.columns = columns;
+      when = rule.when().map(columns::truth);
+      require = columns.truth(rule.require());
     }
-
-    void at(Object subject) {
-      if (when.isPresent() && when.get().of(subject, whenFrame) != Compiler.YES) {
-        return;
-      }
-      if (require.of(subject, requireFrame) == Compiler.NO) {
-        breaches.add(breach(rule, subject));
-      }
-    }
-  }
-
-  private Breach breach(Rule rule, Object subject) {
-    int rank = ranks.getOrDefault(rule.name(), Integer.MAX_VALUE);
-    if (subject instanceof ExerciseView exercise) {
-      return new Breach(rule, rank, subject, exercise.path(), exercise.session.date);
-    }
-    if (subject instanceof SessionView session) {
-      return new Breach(rule, rank, subject, session.path, session.date);
-    }
-    if (subject instanceof DayView day) {
-      return new Breach(rule, rank, subject, day.path, day.date);
-    }
-    if (subject instanceof WeekView week) {
-      return new Breach(rule, rank, subject, week.path(), week.week.from());
-    }
-    if (subject instanceof PairView pair) {
-      return new Breach(rule, rank, subject, pair.place().path, pair.later().date);
-    }
-    if (subject instanceof BlockView block) {
-      return new Breach(rule, rank, subject, block.path, block.from());
-    }
-    return new Breach(rule, rank, subject, plan.path, plan.compiled.plan().from());
   }
 }

@@ -5,13 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Turns expressions into closures once, so that evaluating them looks nothing up.
  *
  * <p>A frame has one place for each subject, outermost first: what the rule looks at, then the
- * element of each collection gone into. Missing numbers are NaN, missing words and things null.
+ * element of each collection gone into; then one for each result that is kept. Missing numbers are
+ * NaN, missing words and things null.
  */
 final class Compiler {
 
@@ -23,11 +25,6 @@ final class Compiler {
 
   /** See {@link #NO}. */
   static final int YES = 2;
-
-  /** Numbers that differ by less than this share of themselves, or of 1, count as equal. */
-  private static final double TOLERANCE = 1e-9;
-
-  private static final double SECONDS_PER_DAY = 86_400;
 
   /** A number, level, grade or date. */
   interface NumberCode {
@@ -74,14 +71,26 @@ final class Compiler {
    */
   record Value(NumberCode code, int depth) {
     double of(Object subject) {
-      @Nullable Object[] frame = new Object[depth];
+      return of(subject, frame());
+    }
+
+    /** Asks with a frame that was used before. */
+    double of(Object subject, @Nullable Object[] frame) {
       frame[0] = subject;
       return code.at(frame);
+    }
+
+    @Nullable Object[] frame() {
+      return new Object[depth];
     }
   }
 
   private final List<Kind> subjects = new ArrayList<>();
   private int depth;
+  private int memos;
+
+  /** The outermost place spoken of since it was last set. */
+  private int outermost = Integer.MAX_VALUE;
 
   private Compiler(Kind root) {
     enter(root);
@@ -97,14 +106,31 @@ final class Compiler {
     Checks.truth(condition);
     Compiler compiler = new Compiler(root);
     TruthCode code = compiler.truth(condition);
-    return new Truth(code, compiler.depth);
+    return new Truth(code, compiler.depth + compiler.memos);
   }
 
   /** Compiles a value that has an order, to be read as a number. */
   static Value number(Expression value, Kind root) {
     Compiler compiler = new Compiler(root);
     NumberCode code = compiler.number(value);
-    return new Value(code, compiler.depth);
+    return new Value(code, compiler.depth + compiler.memos);
+  }
+
+  /**
+   * Tells whether an expression inside a collection speaks of nothing but its elements.
+   *
+   * @param around what has the collection
+   * @param element what the collection holds
+   */
+  static boolean elementsOnly(Expression e, Kind around, Kind element) {
+    Compiler compiler = new Compiler(around);
+    compiler.enter(element);
+    if (e.type() == Type.Plain.TRUTH) {
+      compiler.truth(e);
+    } else {
+      compiler.number(e);
+    }
+    return compiler.outermost >= 1;
   }
 
   private void enter(Kind kind) {
@@ -164,8 +190,7 @@ final class Compiler {
       ObjectCode of = object(get.of());
       return frame -> {
         Object thing = of.at(frame);
-        Boolean value = thing == null ? null : access.read().apply(thing);
-        return value == null ? UNDECIDED : value ? YES : NO;
+        return thing == null ? UNDECIDED : access.read().test(thing) ? YES : NO;
       };
     }
     throw new IllegalArgumentException(e.type().inWords() + " is not a yes or no");
@@ -178,24 +203,7 @@ final class Compiler {
       if (Double.isNaN(one) || Double.isNaN(other)) {
         return UNDECIDED;
       }
-      return holds(relation, order(one, other)) ? YES : NO;
-    };
-  }
-
-  /** Returns -1, 0 or 1, as the first is less than, equal to or more than the second. */
-  private static int order(double one, double other) {
-    double scale = Math.max(1, Math.max(Math.abs(one), Math.abs(other)));
-    return Math.abs(one - other) <= TOLERANCE * scale ? 0 : Double.compare(one, other);
-  }
-
-  private static boolean holds(Relation relation, int order) {
-    return switch (relation) {
-      case LESS -> order < 0;
-      case AT_MOST -> order <= 0;
-      case GREATER -> order > 0;
-      case AT_LEAST -> order >= 0;
-      case EQUAL -> order == 0;
-      case NOT_EQUAL -> order != 0;
+      return Reckoning.holds(relation, Reckoning.order(one, other)) ? YES : NO;
     };
   }
 
@@ -221,29 +229,34 @@ final class Compiler {
 
   private TruthCode quantify(Expression.Quantify quantify) {
     ObjectCode collection = object(quantify.collection());
+    int around = outermost;
+    outermost = Integer.MAX_VALUE;
     int place = enterElementOf(quantify.collection());
     TruthCode where = where(quantify.where());
     TruthCode body = truth(quantify.body());
     leave();
     boolean every = quantify.quantifier() == Expression.Quantifier.EVERY;
     int decided = every ? NO : YES;
-    return frame -> {
-      if (!(collection.at(frame) instanceof List<?> things)) {
-        return UNDECIDED;
-      }
-      int result = YES - decided;
-      for (Object thing : things) {
-        frame[place] = thing;
-        if (where.at(frame) == YES) {
-          int one = body.at(frame);
-          if (one == decided) {
-            return decided;
+    TruthCode code =
+        frame -> {
+          if (!(collection.at(frame) instanceof List<?> things)) {
+            return UNDECIDED;
           }
-          result = one == UNDECIDED ? UNDECIDED : result;
-        }
-      }
-      return result;
-    };
+          int result = YES - decided;
+          for (Object thing : things) {
+            frame[place] = thing;
+            if (where.at(frame) == YES) {
+              int one = body.at(frame);
+              if (one == decided) {
+                return decided;
+              }
+              result = one == UNDECIDED ? UNDECIDED : result;
+            }
+          }
+          return result;
+        };
+    NumberCode number = asOnce(around, place, collection, code::at);
+    return frame -> (int) number.at(frame);
   }
 
   private TruthCode where(Optional<Expression> condition) {
@@ -296,70 +309,62 @@ final class Compiler {
   private NumberCode arithmetic(Expression.Arithmetic arithmetic) {
     NumberCode left = number(arithmetic.left());
     NumberCode right = number(arithmetic.right());
-    // Dates are counted in days and times in seconds.
-    boolean date = arithmetic.left().type() == Type.Plain.DATE;
-    boolean dates = date && arithmetic.right().type() == Type.Plain.DATE;
-    double scale = dates ? SECONDS_PER_DAY : 1;
-    double rightScale = date && !dates ? 1 / SECONDS_PER_DAY : 1;
-    return switch (arithmetic.operation()) {
-      case PLUS -> frame -> left.at(frame) + right.at(frame) * rightScale;
-      case MINUS -> frame -> (left.at(frame) - right.at(frame) * rightScale) * scale;
-      case TIMES -> frame -> left.at(frame) * right.at(frame);
-      case DIVIDED_BY ->
-          frame -> {
-            double divisor = right.at(frame);
-            return divisor == 0 ? Double.NaN : left.at(frame) / divisor;
-          };
-    };
+    DoubleBinaryOperator operation = Reckoning.operation(arithmetic);
+    return frame -> operation.applyAsDouble(left.at(frame), right.at(frame));
   }
 
   private NumberCode summarize(Expression.Summarize summarize) {
     ObjectCode collection = object(summarize.collection());
+    int around = outermost;
+    outermost = Integer.MAX_VALUE;
     int place = enterElementOf(summarize.collection());
     TruthCode where = where(summarize.where());
     NumberCode value = summarize.value().isPresent() ? number(summarize.value().get()) : f -> 1;
     leave();
     Expression.Summary summary = summarize.summary();
-    return frame -> {
-      if (!(collection.at(frame) instanceof List<?> things)) {
-        return Double.NaN;
-      }
-      Tally tally = new Tally();
-      for (Object thing : things) {
-        frame[place] = thing;
-        if (where.at(frame) == YES) {
-          tally.add(value.at(frame));
-        }
-      }
-      return tally.result(summary);
-    };
+    NumberCode code =
+        frame -> {
+          if (!(collection.at(frame) instanceof List<?> things)) {
+            return Double.NaN;
+          }
+          Tally tally = new Tally();
+          for (Object thing : things) {
+            frame[place] = thing;
+            if (where.at(frame) == YES) {
+              tally.add(value.at(frame));
+            }
+          }
+          return tally.result(summary);
+        };
+    return asOnce(around, place, collection, code);
   }
 
-  /** Adds up what is not missing. */
-  private static final class Tally {
-    private int count;
-    private double sum;
-    private double largest = Double.NaN;
-    private double smallest = Double.NaN;
+  /** What came of a collection when it was last gone through. */
+  private record Memo(@Nullable Object things, double result) {}
 
-    void add(double value) {
-      if (!Double.isNaN(value)) {
-        count++;
-        sum += value;
-        largest = count == 1 ? value : Math.max(largest, value);
-        smallest = count == 1 ? value : Math.min(smallest, value);
+  /**
+   * Returns code that goes through a collection once, not again for each subject that shares it,
+   * where it speaks of nothing but the elements.
+   *
+   * @param around the outermost place spoken of before the elements were entered
+   * @param place of the elements
+   */
+  private NumberCode asOnce(int around, int place, ObjectCode collection, NumberCode code) {
+    boolean elementsOnly = outermost >= place;
+    outermost = Math.min(outermost, around);
+    if (!elementsOnly) {
+      return code;
+    }
+    int fromEnd = ++memos;
+    return frame -> {
+      Object things = collection.at(frame);
+      Memo last = (Memo) frame[frame.length - fromEnd];
+      if (last == null || last.things() != things) {
+        last = new Memo(things, code.at(frame));
+        frame[frame.length - fromEnd] = last;
       }
-    }
-
-    double result(Expression.Summary summary) {
-      return switch (summary) {
-        case SUM -> sum;
-        case COUNT -> count;
-        case MEAN -> count == 0 ? Double.NaN : sum / count;
-        case LARGEST -> largest;
-        case SMALLEST -> smallest;
-      };
-    }
+      return last.result();
+    };
   }
 
   private ObjectCode object(Expression e) {
@@ -369,6 +374,7 @@ final class Compiler {
         throw new IllegalArgumentException(
             "no " + subject.kind().word() + " stands " + subject.outward() + " outward here");
       }
+      outermost = Math.min(outermost, place);
       return frame -> frame[place];
     }
     if (e instanceof Expression.Get get
@@ -382,7 +388,8 @@ final class Compiler {
     throw new IllegalArgumentException(e.type().inWords() + " is not a thing or a word");
   }
 
-  private static PropertyTable.Entry entry(Expression.Get get) {
+  /** Returns how a property is read. */
+  static PropertyTable.Entry entry(Expression.Get get) {
     Property property = Checks.property(get.of(), get.property());
     return PropertyTable.find(property.owner(), property.name()).orElseThrow();
   }

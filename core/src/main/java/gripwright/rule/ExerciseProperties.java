@@ -22,16 +22,12 @@ final class ExerciseProperties {
   private static void addWork(PropertyTable.Of<ExerciseView> exercise) {
     exercise
         .one("grip", Kind.GRIP, "The grip.", ExerciseView::grip)
-        .quantity(
-            "edge",
-            Dimension.LENGTH,
-            "Depth of the edge.",
-            e -> e.planned.setup().edge().millimetres())
+        .quantity("edge", Dimension.LENGTH, "Depth of the edge.", e -> e.edge)
         .word(
             "hands",
             Vocabulary.of("hands", (Object[]) Hands.values()),
             "Which hands hold: both, left or right.",
-            e -> e.planned.setup().hands().word())
+            e -> e.hands)
         .truth(
             "lifting",
             "A weight is lifted from the floor, so body mass plays no part.",
@@ -52,7 +48,7 @@ final class ExerciseProperties {
             "added-load",
             Dimension.MASS,
             "What is added to body mass at the greatest load; negative where load is taken off.",
-            e -> e.planned.added().kilograms())
+            e -> e.added)
         .quantity(
             "load", Dimension.LOAD_TIME, "Sum of load times time over all holds.", e -> e.load)
         .time("time-under-load", "All holds together.", e -> e.timeUnderLoad)
@@ -61,20 +57,14 @@ final class ExerciseProperties {
             Dimension.IMPULSE,
             "Sum of force times time over all holds.",
             e -> e.planned.impulse())
-        .count("sets", "How many sets.", e -> e.planned.scheme().sets())
+        .count("sets", "How many sets.", e -> e.sets)
         .count(
             "repetitions", "How many holds a set has.", e -> e.planned.scheme().repetitionsPerSet())
-        .time("hold", "The longest hold.", ExerciseView::longestHold)
-        .time(
-            "rest",
-            "Rest between the holds of a set.",
-            e -> e.planned.scheme().restBetweenHolds().toNanos() / 1e9)
-        .time(
-            "set-rest",
-            "Rest between sets.",
-            e -> e.planned.scheme().restBetweenSets().toNanos() / 1e9)
+        .time("hold", "The longest hold.", e -> e.longestHold)
+        .time("rest", "Rest between the holds of a set.", e -> e.rest)
+        .time("set-rest", "Rest between sets.", e -> e.setRest)
         .count("order", "Position in the session, from 1.", e -> e.planned.order())
-        .truth("hard", "It counts as hard.", e -> e.planned.hard())
+        .truth("hard", "It counts as hard.", e -> e.hard)
         .count(
             "end-reserve",
             "Estimated share of capacity left at its end, of fresh fingers at the beginning of the"

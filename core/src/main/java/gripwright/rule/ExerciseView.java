@@ -17,6 +17,14 @@ final class ExerciseView {
   final double timeUnderLoad;
   final double totalLoad;
   final double level;
+  final double added;
+  final double longestHold;
+  final double edge;
+  final String hands;
+  final boolean hard;
+  final int sets;
+  final double rest;
+  final double setRest;
 
   ExerciseView(PlannedExercise planned, SessionView session) {
     this.planned = planned;
@@ -25,6 +33,14 @@ final class ExerciseView {
     timeUnderLoad = planned.timeUnderLoadSeconds();
     totalLoad = planned.totalLoad().kilograms();
     level = level(planned, totalLoad);
+    added = totalLoad - planned.bodyMass().kilograms();
+    longestHold = longestHold(planned);
+    edge = planned.setup().edge().millimetres();
+    hands = planned.setup().hands().word();
+    hard = planned.hard();
+    sets = planned.scheme().sets();
+    rest = planned.scheme().restBetweenHolds().toNanos() / 1e9;
+    setRest = planned.scheme().restBetweenSets().toNanos() / 1e9;
   }
 
   /**
@@ -81,11 +97,13 @@ final class ExerciseView {
     return planned.endReserve().map(PlannedExercise.EndReserve::mean).orElse(Double.NaN);
   }
 
-  double longestHold() {
-    return planned.steps().stream()
-        .filter(PlannedExercise.LoadedStep::isHold)
-        .mapToDouble(PlannedExercise.LoadedStep::seconds)
-        .max()
-        .orElse(Double.NaN);
+  private static double longestHold(PlannedExercise planned) {
+    double longest = Double.NaN;
+    for (PlannedExercise.LoadedStep step : planned.steps()) {
+      if (step.isHold()) {
+        longest = Double.isNaN(longest) ? step.seconds() : Math.max(longest, step.seconds());
+      }
+    }
+    return longest;
   }
 }

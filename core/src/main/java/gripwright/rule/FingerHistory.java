@@ -25,7 +25,10 @@ final class FingerHistory {
   private record Cleared(Injury injury, LocalDate on, TreeMap<Integer, Double> levels) {}
 
   private final List<Injury> injuries;
+
+  /** By date. */
   private final List<LogEntry.Pain> pains;
+
   private final List<Cleared> cleared = new ArrayList<>();
 
   FingerHistory(CompiledPlan compiled) {
@@ -69,13 +72,32 @@ final class FingerHistory {
   }
 
   boolean usesPainfulFinger(ExerciseView exercise) {
-    for (LogEntry.Pain pain : pains) {
-      long days = ChronoUnit.DAYS.between(pain.date(), exercise.session.date);
-      if (days >= 0 && days < PAIN_DAYS && uses(exercise, pain.finger(), pain.side())) {
+    LocalDate day = exercise.session.date;
+    for (int i = firstPainFrom(day.minusDays(PAIN_DAYS - 1)); i < pains.size(); i++) {
+      LogEntry.Pain pain = pains.get(i);
+      if (pain.date().isAfter(day)) {
+        break;
+      }
+      if (uses(exercise, pain.finger(), pain.side())) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Returns the place of the first pain on or after a day. */
+  private int firstPainFrom(LocalDate day) {
+    int low = 0;
+    int high = pains.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (pains.get(middle).date().isBefore(day)) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** Returns the time since a finger in use was last cleared, in seconds; NaN if none was. */

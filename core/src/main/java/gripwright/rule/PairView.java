@@ -1,7 +1,5 @@
 package gripwright.rule;
 
-import java.time.temporal.ChronoUnit;
-
 /** Two sessions as rules see them, the earlier first. */
 record PairView(SessionView earlier, SessionView later) {
 
@@ -9,7 +7,7 @@ record PairView(SessionView earlier, SessionView later) {
 
   /** Returns whole calendar days of 24 h each, in seconds. */
   double gap() {
-    return ChronoUnit.DAYS.between(earlier.date, later.date) * SECONDS_PER_DAY;
+    return (later.day - earlier.day) * SECONDS_PER_DAY;
   }
 
   boolean sharedFingers() {

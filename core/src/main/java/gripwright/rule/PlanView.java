@@ -1,19 +1,23 @@
 package gripwright.rule;
 
 import gripwright.finding.ModelPath;
+import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
 import gripwright.plan.PlanWeek;
+import gripwright.quantity.Load;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -36,12 +40,18 @@ final class PlanView {
   final List<DayView> days;
   final List<ExerciseView> exercises;
   final AthleteView athlete;
+  final double load;
+  final double timeUnderLoad;
+  private final NavigableMap<LocalDate, Load> bodyMasses = new TreeMap<>();
   private final Map<LocalDate, AthleteView> athletes = new HashMap<>();
+  private final Map<Scope, Subjects> subjects = new EnumMap<>(Scope.class);
+  private final Map<Double, Subjects> pairs = new HashMap<>();
 
   PlanView(CompiledPlan compiled) {
     this.compiled = compiled;
     path = compiled.plan().path().then("for", compiled.athlete().name());
     fingers = new FingerHistory(compiled);
+    compiled.log().of(LogEntry.BodyMass.class).forEach(e -> bodyMasses.put(e.date(), e.mass()));
     athlete = athleteOn(compiled.plan().from());
     blocks = blocks();
     weeks = weeks();
@@ -55,6 +65,9 @@ final class PlanView {
     events = events(byNumber);
     days = days();
     weeks.forEach(WeekView::settle);
+    blocks.forEach(BlockView::settle);
+    load = sessions.stream().mapToDouble(s -> s.load).sum();
+    timeUnderLoad = sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
     exercises.forEach(fingers::record);
   }
 
@@ -76,12 +89,13 @@ final class PlanView {
   }
 
   private List<WeekView> weeks() {
+    Map<String, BlockView> byName = new HashMap<>();
+    blocks.forEach(b -> byName.putIfAbsent(b.name(), b));
     List<WeekView> all = new ArrayList<>();
     List<PlanWeek> inOrder = new ArrayList<>(compiled.weeks());
     inOrder.sort(Comparator.comparingInt(PlanWeek::number));
     for (PlanWeek week : inOrder) {
-      BlockView block =
-          blocks.stream().filter(b -> b.name().equals(week.block())).findFirst().orElse(null);
+      BlockView block = byName.get(week.block());
       WeekView before = all.isEmpty() ? null : all.get(all.size() - 1);
       WeekView view = new WeekView(week, this, block, before);
       all.add(view);
@@ -130,15 +144,52 @@ final class PlanView {
   /** Returns the athlete as things stand on a day. */
   AthleteView athleteOn(LocalDate day) {
     return athletes.computeIfAbsent(
-        day, d -> new AthleteView(compiled.athlete(), compiled.log(), d, compiled.plan().from()));
+        day, d -> new AthleteView(compiled.athlete(), bodyMasses, d, compiled.plan().from()));
   }
 
-  double load() {
-    return sessions.stream().mapToDouble(s -> s.load).sum();
+  /** Returns what rules of a scope look at, in order; pairs are {@link #pairs} instead. */
+  Subjects subjects(Scope scope) {
+    return subjects.computeIfAbsent(
+        scope,
+        s ->
+            new Subjects(
+                switch (s) {
+                  case EXERCISE -> exercises;
+                  case SESSION -> sessions;
+                  case DAY -> days;
+                  case WEEK -> weeks;
+                  case BLOCK -> blocks;
+                  case PLAN -> List.of(this);
+                  case PAIR_OF_SESSIONS ->
+                      throw new IllegalArgumentException("pairs of what reach");
+                }));
   }
 
-  double timeUnderLoad() {
-    return sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
+  /**
+   * Returns the pairs of sessions within reach: each with those that follow, by date, as long as
+   * they are near. Two days of climbing are no pair, since neither is planned.
+   *
+   * @param reach greatest gap, in seconds
+   */
+  Subjects pairs(double reach) {
+    return pairs.computeIfAbsent(reach, r -> new Subjects(pairsWithin(r)));
+  }
+
+  private List<PairView> pairsWithin(double reach) {
+    List<PairView> all = new ArrayList<>();
+    for (int i = 0; i < events.size(); i++) {
+      for (int j = i + 1; j < events.size(); j++) {
+        PairView pair = new PairView(events.get(i), events.get(j));
+        if (pair.gap() > reach) {
+          break;
+        }
+        if (pair.earlier().what != SessionView.What.CLIMBING
+            || pair.later().what != SessionView.What.CLIMBING) {
+          all.add(pair);
+        }
+      }
+    }
+    return all;
   }
 
   /** Returns how much more a week's load may be than before; 0.1 where the plan does not say. */

@@ -21,8 +21,8 @@ final class PropertyTable {
   /** Reads a number, level, grade or date; NaN where it is missing. */
   record NumberAccess(ToDoubleFunction<Object> read) implements Access {}
 
-  /** Reads a truth; null where it is missing. */
-  record TruthAccess(Function<Object, @Nullable Boolean> read) implements Access {}
+  /** Reads a truth. */
+  record TruthAccess(Predicate<Object> read) implements Access {}
 
   /** Reads a word, a thing or a list of things; null where it is missing. */
   record ObjectAccess(Function<Object, @Nullable Object> read) implements Access {}
@@ -67,14 +67,15 @@ final class PropertyTable {
   }
 
   /** Collects the properties of one kind, whose things are of one class. */
+  @SuppressWarnings("unchecked")
   static final class Of<V> {
     private final Kind kind;
-    private final Class<V> view;
     private final List<Entry> entries;
 
+    /** The class says what the things are; types are checked before anything is read. */
+    @SuppressWarnings("unused")
     Of(Kind kind, Class<V> view, List<Entry> entries) {
       this.kind = kind;
-      this.view = view;
       this.entries = entries;
     }
 
@@ -91,16 +92,15 @@ final class PropertyTable {
     }
 
     Of<V> number(String name, Type type, String doc, ToDoubleFunction<V> read) {
-      return add(name, type, doc, new NumberAccess(thing -> read.applyAsDouble(view.cast(thing))));
+      return add(name, type, doc, new NumberAccess((ToDoubleFunction<Object>) read));
     }
 
     Of<V> truth(String name, String doc, Predicate<V> read) {
-      return add(
-          name, Type.Plain.TRUTH, doc, new TruthAccess(thing -> read.test(view.cast(thing))));
+      return add(name, Type.Plain.TRUTH, doc, new TruthAccess((Predicate<Object>) read));
     }
 
     Of<V> word(String name, Vocabulary vocabulary, String doc, Function<V, @Nullable String> read) {
-      return object(name, new Type.Word(vocabulary), doc, read::apply);
+      return object(name, new Type.Word(vocabulary), doc, read);
     }
 
     Of<V> one(String name, Kind other, String doc, Function<V, @Nullable Object> read) {
@@ -108,11 +108,12 @@ final class PropertyTable {
     }
 
     Of<V> many(String name, Kind other, String doc, Function<V, List<?>> read) {
-      return object(name, new Type.Many(other), doc, read::apply);
+      return object(name, new Type.Many(other), doc, read);
     }
 
-    private Of<V> object(String name, Type type, String doc, Function<V, @Nullable Object> read) {
-      return add(name, type, doc, new ObjectAccess(thing -> read.apply(view.cast(thing))));
+    private Of<V> object(
+        String name, Type type, String doc, Function<V, ? extends @Nullable Object> read) {
+      return add(name, type, doc, new ObjectAccess((Function<Object, @Nullable Object>) read));
     }
 
     private Of<V> add(String name, Type type, String doc, Access access) {

@@ -33,11 +33,10 @@ public final class RuleCheck {
     List<Finding> findings = new ArrayList<>(wrongNames(plan.plan(), named));
     PlanView view = new PlanView(plan);
     BreachFinder finder = new BreachFinder(view);
-    finder.gates(StandardRules.GATES);
-    StandardRules.STANDARD.rules().forEach(finder::rule);
-    named.forEach(set -> set.rules().forEach(finder::rule));
+    List<Rule> rules = new ArrayList<>(StandardRules.STANDARD.rules());
+    named.forEach(set -> rules.addAll(set.rules()));
     WaiverBook waivers = new WaiverBook(plan.plan());
-    for (BreachGroup group : BreachGroup.of(finder.breaches())) {
+    for (BreachGroup group : BreachGroup.of(finder.breaches(StandardRules.GATES.rules(), rules))) {
       findings.addAll(group.findings(waivers));
     }
     Set<String> refused = new HashSet<>();

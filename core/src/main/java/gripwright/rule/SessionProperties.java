@@ -4,14 +4,14 @@ import gripwright.quantity.Dimension;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 
 /** The properties of sessions, days and pairs of sessions. */
 final class SessionProperties {
 
   static final Vocabulary INTENSITIES = Vocabulary.of("intensity", "high", "low");
-  static final Vocabulary WEEKDAYS =
-      Vocabulary.of("weekday", "mon", "tue", "wed", "thu", "fri", "sat", "sun");
+  private static final List<String> WEEKDAY_WORDS =
+      List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
+  static final Vocabulary WEEKDAYS = Vocabulary.of("weekday", WEEKDAY_WORDS.toArray());
 
   private SessionProperties() {}
 
@@ -102,6 +102,6 @@ final class SessionProperties {
   }
 
   private static String weekday(LocalDate date) {
-    return date.getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
+    return WEEKDAY_WORDS.get(date.getDayOfWeek().ordinal());
   }
 }

@@ -23,14 +23,20 @@ final class SessionView {
     /** A day of hard climbing. */
     CLIMBING;
 
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     @Override
     public String toString() {
-      return name().toLowerCase(Locale.ROOT);
+      return word;
     }
   }
 
   final What what;
   final LocalDate date;
+
+  /** Days since 1970-01-01. */
+  final long day;
+
   final String name;
   final PlanView plan;
   final @Nullable WeekView week;
@@ -63,6 +69,7 @@ final class SessionView {
       double bodyMass) {
     this.what = what;
     this.date = date;
+    day = date.toEpochDay();
     this.name = name;
     this.plan = plan;
     this.week = week;

@@ -50,11 +50,11 @@ final class SpanProperties {
         .word("name", Vocabulary.BLOCKS, "Its name.", BlockView::name)
         .time("length", "How long it is.", b -> Unit.WEEK.toBase(b.length()))
         .quantity(
-            "load", Dimension.LOAD_TIME, "Sum of load times time over all holds.", BlockView::load)
-        .time("time-under-load", "All holds together.", BlockView::timeUnderLoad)
+            "load", Dimension.LOAD_TIME, "Sum of load times time over all holds.", b -> b.load)
+        .time("time-under-load", "All holds together.", b -> b.timeUnderLoad)
         .many("weeks", Kind.WEEK, "Its weeks in order.", b -> b.weeks)
-        .many("sessions", Kind.SESSION, "Its sessions by date.", BlockView::sessions)
-        .many("exercises", Kind.EXERCISE, "The exercises of its sessions.", BlockView::exercises)
+        .many("sessions", Kind.SESSION, "Its sessions by date.", b -> b.sessions)
+        .many("exercises", Kind.EXERCISE, "The exercises of its sessions.", b -> b.exercises)
         .one("plan", Kind.PLAN, "The plan.", b -> b.plan)
         .one("athlete", Kind.ATHLETE, "The athlete on its first day.", BlockView::athlete);
   }
@@ -79,8 +79,8 @@ final class SpanProperties {
             "How much more a week's load may be than before: as the plan says, or else 10 %.",
             PlanView::weeklyRise)
         .quantity(
-            "load", Dimension.LOAD_TIME, "Sum of load times time over all holds.", PlanView::load)
-        .time("time-under-load", "All holds together.", PlanView::timeUnderLoad)
+            "load", Dimension.LOAD_TIME, "Sum of load times time over all holds.", p -> p.load)
+        .time("time-under-load", "All holds together.", p -> p.timeUnderLoad)
         .many("blocks", Kind.BLOCK, "Its blocks in order.", p -> p.blocks)
         .many("weeks", Kind.WEEK, "Its weeks in order.", p -> p.weeks)
         .many("days", Kind.DAY, "Its days that have something on them.", p -> p.days)

@@ -66,7 +66,7 @@ class RuleProperties {
   };
 
   /** Returns a winter that is the same for the same seed; few of them keep every rule. */
-  private static Winter winter(long seed) {
+  static Winter winter(long seed) {
     return winter(seed, List.of(SETS));
   }
 

@@ -1,0 +1,150 @@
+package gripwright.rule;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All things of one kind that rules look at, and what was read of them: a column for each property,
+ * read once however many rules speak of it. Not thread-safe.
+ */
+final class Subjects {
+
+  private final Object[] things;
+  private final Map<Expression, double[]> numbers = new HashMap<>();
+  private final Map<Expression, byte[]> truths = new HashMap<>();
+  private final Map<Expression, @Nullable Object[]> objects = new HashMap<>();
+  private final Map<Expression, Words> words = new HashMap<>();
+  private final Map<Expression, Elements> elements = new HashMap<>();
+
+  /** What the collections of one kind hold, of all things in one row. */
+  static final class Elements {
+    /** The elements, those of the first thing first. */
+    final Subjects things;
+
+    /** For each thing the place of its first element; at the end, how many elements there are. */
+    final int[] starts;
+
+    private Elements(Subjects things, int[] starts) {
+      this.things = things;
+      this.starts = starts;
+    }
+  }
+
+  /** A property that is a word. */
+  static final class Words {
+    /** Each word that occurs, once. */
+    final List<String> known;
+
+    /** For each thing the place of its word, from 1; 0 where it is missing. */
+    final int[] places;
+
+    private Words(List<String> known, int[] places) {
+      this.known = known;
+      this.places = places;
+    }
+  }
+
+  Subjects(List<?> things) {
+    this.things = things.toArray();
+  }
+
+  int size() {
+    return things.length;
+  }
+
+  Object at(int place) {
+    return things[place];
+  }
+
+  /** Returns a property that is a number, of each thing; NaN where it is missing. */
+  double[] numbers(Expression.Get get, PropertyTable.NumberAccess access) {
+    double[] known = numbers.get(get);
+    if (known == null) {
+      known = new double[things.length];
+      @Nullable Object[] of = objects(get.of());
+      for (int i = 0; i < known.length; i++) {
+        Object thing = of[i];
+        known[i] = thing == null ? Double.NaN : access.read().applyAsDouble(thing);
+      }
+      numbers.put(get, known);
+    }
+    return known;
+  }
+
+  /** Returns a property that is a truth, of each thing: {@link Compiler#NO} and so on. */
+  byte[] truths(Expression.Get get, PropertyTable.TruthAccess access) {
+    byte[] known = truths.get(get);
+    if (known == null) {
+      known = new byte[things.length];
+      @Nullable Object[] of = objects(get.of());
+      for (int i = 0; i < known.length; i++) {
+        Object thing = of[i];
+        known[i] =
+            thing == null
+                ? Compiler.UNDECIDED
+                : (byte) (access.read().test(thing) ? Compiler.YES : Compiler.NO);
+      }
+      truths.put(get, known);
+    }
+    return known;
+  }
+
+  /** Returns a property that is a word, of each thing. */
+  Words words(Expression e) {
+    Words read = words.get(e);
+    if (read == null) {
+      Map<String, Integer> places = new LinkedHashMap<>();
+      @Nullable Object[] of = objects(e);
+      int[] ofThings = new int[of.length];
+      for (int i = 0; i < of.length; i++) {
+        Object word = of[i];
+        ofThings[i] =
+            word == null ? 0 : places.computeIfAbsent(word.toString(), w -> places.size() + 1);
+      }
+      read = new Words(List.copyOf(places.keySet()), ofThings);
+      words.put(e, read);
+    }
+    return read;
+  }
+
+  /** Returns what a collection of each thing holds. */
+  Elements elements(Expression.Get get, PropertyTable.ObjectAccess access) {
+    Elements known = elements.get(get);
+    if (known == null) {
+      List<Object> all = new ArrayList<>();
+      int[] starts = new int[things.length + 1];
+      for (int i = 0; i < things.length; i++) {
+        if (access.read().apply(things[i]) instanceof List<?> some) {
+          all.addAll(some);
+        }
+        starts[i + 1] = all.size();
+      }
+      known = new Elements(new Subjects(all), starts);
+      elements.put(get, known);
+    }
+    return known;
+  }
+
+  /** Returns a word or thing of each thing, or the things themselves; null where it is missing. */
+  @Nullable Object[] objects(Expression e) {
+    if (!(e instanceof Expression.Get get
+        && Compiler.entry(get).access() instanceof PropertyTable.ObjectAccess access)) {
+      return things;
+    }
+    @Nullable Object[] known = objects.get(e);
+    if (known == null) {
+      known = new Object[things.length];
+      @Nullable Object[] of = objects(get.of());
+      for (int i = 0; i < known.length; i++) {
+        Object thing = of[i];
+        known[i] = thing == null ? null : access.read().apply(thing);
+      }
+      objects.put(e, known);
+    }
+    return known;
+  }
+}
