@@ -4,23 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import gripwright.plan.Caution;
-import gripwright.tools.command.Console;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-final class GripsCommandTest {
+final class GripsCommandTest extends CommandLine {
 
   private static final String ATHLETE =
       """
@@ -52,40 +43,12 @@ final class GripsCommandTest {
           }
           """;
 
-  @TempDir Path folder;
-
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-
   @BeforeEach
   void write() throws IOException {
     Files.writeString(folder.resolve("club.grip"), CLUB);
     Files.writeString(folder.resolve("two.grip"), CLUB + ATHLETE.replace("NAME", "bera"));
     Files.writeString(folder.resolve("wrong.grip"), CLUB.replace("61 kg", "61 mm"));
     Files.writeString(folder.resolve("torn.grip"), CLUB.replace("hand {", "hand"));
-  }
-
-  private int run(String... arguments) {
-    out.reset();
-    err.reset();
-    return Main.run(List.of(arguments), new Console(out, err, folder, false), Map.of());
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
-  }
-
-  private void assertKeeps(String schema) throws IOException {
-    String text = Files.readString(Path.of("../../docs/schema/" + schema + ".schema.json"));
-    assertEquals(
-        List.of(),
-        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(text, InputFormat.JSON)
-            .validate(out(), InputFormat.JSON));
   }
 
   /** Wrong usage: told in one sentence, and as a document where that was asked for. */

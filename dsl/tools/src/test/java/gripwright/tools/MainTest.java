@@ -4,15 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import gripwright.plan.Caution;
 import gripwright.tools.command.Console;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,9 +18,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-final class MainTest {
+final class MainTest extends CommandLine {
 
   private static final String SEASON =
       """
@@ -62,38 +56,10 @@ final class MainTest {
       }
       """;
 
-  @TempDir Path folder;
-
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-
   @BeforeEach
   void write() throws IOException {
     Files.writeString(folder.resolve("thaw.grip"), SEASON);
     Files.writeString(folder.resolve("wrong.grip"), SEASON.replace("for eir", "for eri"));
-  }
-
-  private int run(String... arguments) {
-    out.reset();
-    err.reset();
-    return Main.run(List.of(arguments), new Console(out, err, folder, false), Map.of());
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
-  }
-
-  private void assertKeeps(String schema) throws IOException {
-    String text = Files.readString(Path.of("../../docs/schema/" + schema + ".schema.json"));
-    assertEquals(
-        List.of(),
-        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(text, InputFormat.JSON)
-            .validate(out(), InputFormat.JSON));
   }
 
   @Test

@@ -4,26 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import gripwright.plan.Caution;
-import gripwright.tools.command.Console;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-final class StrengthCommandTest {
+final class StrengthCommandTest extends CommandLine {
 
   private static final String ATHLETE =
       """
@@ -39,11 +30,6 @@ final class StrengthCommandTest {
       """;
 
   private static final String CLUB = "language 1\n" + ATHLETE.replace("NAME", "eir \"Eir Moe\"");
-
-  @TempDir Path folder;
-
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
   private static String series() {
     return IntStream.range(0, 24)
@@ -75,29 +61,6 @@ final class StrengthCommandTest {
             + series()
             + " kg\n}\n");
     Files.writeString(folder.resolve("wrong.grip"), CLUB.replace("61 kg", "61 mm"));
-  }
-
-  private int run(String... arguments) {
-    out.reset();
-    err.reset();
-    return Main.run(List.of(arguments), new Console(out, err, folder, false), Map.of());
-  }
-
-  private String out() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private String err() {
-    return err.toString(StandardCharsets.UTF_8);
-  }
-
-  private void assertKeeps(String schema) throws IOException {
-    String text = Files.readString(Path.of("../../docs/schema/" + schema + ".schema.json"));
-    assertEquals(
-        List.of(),
-        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(text, InputFormat.JSON)
-            .validate(out(), InputFormat.JSON));
   }
 
   @Test
