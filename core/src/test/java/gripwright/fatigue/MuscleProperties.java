@@ -89,7 +89,8 @@ class MuscleProperties {
   void agreesWithAGeneralPurposeIntegrator(
       @ForAll("rates") FatigueRates rates, @ForAll("sessions") List<Bout> session) {
     Muscle muscle = new Muscle(rates);
-    ReferenceMuscle reference = new ReferenceMuscle(rates);
+    // At 1e-10 the reference itself was off by 1.07e-8 on a session of these.
+    ReferenceMuscle reference = new ReferenceMuscle(rates, 1e-12);
     for (Bout bout : session) {
       spend(muscle, bout);
       reference.spend(bout);

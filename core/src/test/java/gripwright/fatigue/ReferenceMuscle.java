@@ -14,26 +14,31 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /**
  * The equations as published, all three shares, given to a general-purpose integrator: Dormand and
- * Prince's of order 8(5,3), absolute and relative tolerance 1e-10. It is told to begin a new step
- * where capacity meets the load, since the law has a bend there that costs it two digits.
+ * Prince's of order 8(5,3). It is told to begin a new step where capacity meets the load, since the
+ * law has a bend there that costs it two digits.
  */
 public final class ReferenceMuscle {
 
-  private static final double TOLERANCE = 1e-10;
-
   private final FatigueRates rates;
+  private final double tolerance;
   private double[] shares = {1, 0, 0};
 
-  /** Makes fresh fingers with these rates. */
-  public ReferenceMuscle(FatigueRates rates) {
+  /**
+   * Makes fresh fingers with these rates.
+   *
+   * @param tolerance absolute and relative, of a step; what a session adds up to is a hundred times
+   *     as much at times
+   */
+  public ReferenceMuscle(FatigueRates rates, double tolerance) {
     this.rates = rates;
+    this.tolerance = tolerance;
   }
 
   /** Holds or rests. */
   public void spend(Bout bout) {
     if (bout.seconds() > 0) {
       DormandPrince853Integrator integrator =
-          new DormandPrince853Integrator(1e-12, 1000, TOLERANCE, TOLERANCE);
+          new DormandPrince853Integrator(1e-12, 1000, tolerance, tolerance);
       integrator.addEventDetector(new Bend(bout.ofMvc()));
       shares =
           integrator

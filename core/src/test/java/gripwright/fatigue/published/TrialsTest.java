@@ -31,7 +31,7 @@ class TrialsTest {
     for (FatigueRates set : FatigueRates.all()) {
       for (FatigueRates rates : List.of(set, set.optimistic(), set.pessimistic())) {
         Muscle muscle = new Muscle(rates);
-        ReferenceMuscle reference = new ReferenceMuscle(rates);
+        ReferenceMuscle reference = new ReferenceMuscle(rates, 1e-10);
         for (Bout bout : trial.bouts()) {
           if (bout.isHold()) {
             muscle.hold(bout.ofMvc(), bout.seconds());
