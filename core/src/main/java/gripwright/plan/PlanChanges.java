@@ -1,0 +1,371 @@
+package gripwright.plan;
+
+import gripwright.grip.Grip;
+import gripwright.plan.PlanChange.Measure;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * Compares two compiled plans in meaning: what is trained, when, and how hard. Names of files,
+ * order of declarations, derivations and findings play no part.
+ */
+public final class PlanChanges {
+
+  private final CompiledPlan before;
+  private final CompiledPlan after;
+  private final List<PlanChange> changes = new ArrayList<>();
+
+  /** Days by which each block of both plans is later than before, by its name. */
+  private final Map<String, Long> delays = new LinkedHashMap<>();
+
+  private PlanChanges(CompiledPlan before, CompiledPlan after) {
+    this.before = before;
+    this.after = after;
+  }
+
+  /**
+   * Returns what changed from one compiled plan to another, by date; empty if and only if both
+   * train the same on the same days, with the same tests, goal and waivers.
+   */
+  public static List<PlanChange> between(CompiledPlan before, CompiledPlan after) {
+    PlanChanges found = new PlanChanges(before, after);
+    found.compareFrames();
+    found.compareBlocks();
+    found.compareWeeks();
+    found.compareGrips();
+    found.compareTests();
+    found.compareWaivers();
+    found.changes.sort(Comparator.comparing(PlanChange::date)); // stable: order of finding stays
+    return List.copyOf(found.changes);
+  }
+
+  private void compareFrames() {
+    if (!before.plan().from().equals(after.plan().from())) {
+      changes.add(new PlanChange.PlanMoved(before.plan().from(), after.plan().from()));
+    }
+    String goalBefore = goal(before.plan());
+    String goalAfter = goal(after.plan());
+    if (!goalBefore.equals(goalAfter)) {
+      changes.add(new PlanChange.GoalChanged(after.plan().from(), goalBefore, goalAfter));
+    }
+  }
+
+  private static String goal(Plan plan) {
+    return plan.towards().map(g -> g.date() + g.title().map(t -> " " + t).orElse("")).orElse("");
+  }
+
+  private void compareBlocks() {
+    long planDelay = ChronoUnit.DAYS.between(before.plan().from(), after.plan().from());
+    Map<String, LocalDate> startsBefore = starts(before.plan());
+    Map<String, LocalDate> startsAfter = starts(after.plan());
+    Map<String, Block> blocksAfter = byName(after.plan());
+    for (Block old : before.plan().blocks()) {
+      LocalDate start = startsBefore.getOrDefault(old.name(), before.plan().from());
+      Block now = blocksAfter.get(old.name());
+      if (now == null) {
+        changes.add(new PlanChange.BlockDropped(old.name(), start, old.weeks()));
+        continue;
+      }
+      LocalDate startNow = startsAfter.getOrDefault(now.name(), after.plan().from());
+      long delay = ChronoUnit.DAYS.between(start, startNow);
+      delays.put(old.name(), delay);
+      if (delay != planDelay) {
+        changes.add(new PlanChange.BlockMoved(old.name(), (int) (delay - planDelay), startNow));
+      }
+      if (old.weeks() != now.weeks()) {
+        changes.add(new PlanChange.BlockResized(old.name(), startNow, old.weeks(), now.weeks()));
+      }
+    }
+    for (Block now : after.plan().blocks()) {
+      if (!startsBefore.containsKey(now.name())) {
+        LocalDate start = startsAfter.getOrDefault(now.name(), after.plan().from());
+        changes.add(new PlanChange.BlockAdded(now.name(), start, now.weeks()));
+      }
+    }
+  }
+
+  private static Map<String, LocalDate> starts(Plan plan) {
+    Map<String, LocalDate> starts = new LinkedHashMap<>();
+    LocalDate start = plan.from();
+    for (Block block : plan.blocks()) {
+      starts.putIfAbsent(block.name(), start);
+      start = start.plusWeeks(block.weeks());
+    }
+    return starts;
+  }
+
+  private static Map<String, Block> byName(Plan plan) {
+    Map<String, Block> blocks = new LinkedHashMap<>();
+    plan.blocks().forEach(b -> blocks.putIfAbsent(b.name(), b));
+    return blocks;
+  }
+
+  /** A week of a block: what is the same week in both plans. */
+  private record WeekKey(String block, int week) implements Comparable<WeekKey> {
+    @Override
+    public int compareTo(WeekKey other) {
+      int byBlock = block.compareTo(other.block);
+      return byBlock != 0 ? byBlock : Integer.compare(week, other.week);
+    }
+  }
+
+  private void compareWeeks() {
+    Map<WeekKey, PlanWeek> weeksBefore = new TreeMap<>();
+    before.weeks().forEach(w -> weeksBefore.put(new WeekKey(w.block(), w.blockWeek()), w));
+    for (PlanWeek week : after.weeks()) {
+      PlanWeek old = weeksBefore.get(new WeekKey(week.block(), week.blockWeek()));
+      if (old != null && old.eased() != week.eased()) {
+        changes.add(new PlanChange.WeekEased(week));
+      }
+    }
+    SortedMap<WeekKey, Map<String, List<DatedSession>>> olds = byWeek(before);
+    SortedMap<WeekKey, Map<String, List<DatedSession>>> news = byWeek(after);
+    SortedMap<WeekKey, Boolean> keys = new TreeMap<>();
+    olds.keySet().forEach(k -> keys.put(k, true));
+    news.keySet().forEach(k -> keys.put(k, true));
+    for (WeekKey key : keys.keySet()) {
+      Map<String, List<DatedSession>> was = olds.getOrDefault(key, Map.of());
+      Map<String, List<DatedSession>> is = news.getOrDefault(key, Map.of());
+      SortedMap<String, Boolean> names = new TreeMap<>();
+      was.keySet().forEach(n -> names.put(n, true));
+      is.keySet().forEach(n -> names.put(n, true));
+      for (String name : names.keySet()) {
+        compareSessions(
+            was.getOrDefault(name, List.of()),
+            is.getOrDefault(name, List.of()),
+            delays.getOrDefault(key.block(), 0L));
+      }
+    }
+  }
+
+  private static SortedMap<WeekKey, Map<String, List<DatedSession>>> byWeek(CompiledPlan plan) {
+    SortedMap<WeekKey, Map<String, List<DatedSession>>> weeks = new TreeMap<>();
+    for (DatedSession session : plan.sessions()) {
+      weeks
+          .computeIfAbsent(new WeekKey(session.block(), session.blockWeek()), k -> new TreeMap<>())
+          .computeIfAbsent(session.name(), k -> new ArrayList<>())
+          .add(session);
+    }
+    return weeks;
+  }
+
+  /** Compares sessions of one name in one week: first those of one day, then the rest in order. */
+  private void compareSessions(List<DatedSession> was, List<DatedSession> is, long delay) {
+    List<DatedSession> olds = new ArrayList<>(was);
+    List<DatedSession> news = new ArrayList<>(is);
+    for (Pair<DatedSession> pair :
+        Pair.taken(olds, news, (o, n) -> o.date().plusDays(delay).equals(n.date()))) {
+      compareExercises(pair);
+    }
+    for (Pair<DatedSession> pair : Pair.taken(olds, news, (o, n) -> true)) {
+      changes.add(new PlanChange.SessionMoved(pair.before(), pair.after()));
+      compareExercises(pair);
+    }
+    olds.forEach(s -> changes.add(new PlanChange.SessionDropped(s)));
+    news.forEach(s -> changes.add(new PlanChange.SessionAdded(s)));
+  }
+
+  /** Two things that stand for each other. */
+  private record Pair<T>(T before, T after) {
+
+    /** Pairs what goes together, in order, and takes it out of both lists. */
+    static <T> List<Pair<T>> taken(List<T> olds, List<T> news, Together<T> together) {
+      List<Pair<T>> pairs = new ArrayList<>();
+      for (T old : List.copyOf(olds)) {
+        Optional<T> match = news.stream().filter(n -> together.are(old, n)).findFirst();
+        match.ifPresent(
+            n -> {
+              pairs.add(new Pair<>(old, n));
+              removeFirst(olds, old::equals);
+              removeFirst(news, n::equals);
+            });
+      }
+      return pairs;
+    }
+
+    private static <T> void removeFirst(List<T> list, Predicate<T> which) {
+      for (int i = 0; i < list.size(); i++) {
+        if (which.test(list.get(i))) {
+          list.remove(i);
+          return;
+        }
+      }
+    }
+  }
+
+  /** Tells whether two things go together. */
+  private interface Together<T> {
+    boolean are(T before, T after);
+  }
+
+  private void compareExercises(Pair<DatedSession> sessions) {
+    int soFar = changes.size();
+    List<PlannedExercise> olds = new ArrayList<>(sessions.before().exercises());
+    List<PlannedExercise> news = new ArrayList<>(sessions.after().exercises());
+    List<Pair<PlannedExercise>> pairs = new ArrayList<>();
+    pairs.addAll(
+        Pair.taken(olds, news, (o, n) -> o.protocol().equals(n.protocol()) && sameHold(o, n)));
+    pairs.addAll(
+        Pair.taken(
+            olds,
+            news,
+            (o, n) ->
+                o.protocol().equals(n.protocol())
+                    && o.setup().grip().name().equals(n.setup().grip().name())));
+    pairs.addAll(
+        Pair.taken(
+            olds,
+            news,
+            (o, n) ->
+                o.order() == n.order() && (o.protocol().equals(n.protocol()) || sameHold(o, n))));
+    pairs.sort(Comparator.comparingInt(p -> p.after().order()));
+    for (Pair<PlannedExercise> pair : pairs) {
+      for (Measure measure : differences(pair.before(), pair.after())) {
+        changes.add(
+            new PlanChange.ExerciseChanged(sessions.after(), pair.before(), pair.after(), measure));
+      }
+    }
+    boolean reordered = !sorted(pairs, p -> p.before().order());
+    if (reordered) {
+      pairs.stream()
+          .filter(p -> p.before().order() != p.after().order())
+          .forEach(
+              p ->
+                  changes.add(
+                      new PlanChange.ExerciseChanged(
+                          sessions.after(), p.before(), p.after(), Measure.ORDER)));
+    }
+    olds.forEach(e -> changes.add(new PlanChange.ExerciseDropped(sessions.after(), e)));
+    news.forEach(e -> changes.add(new PlanChange.ExerciseAdded(sessions.after(), e)));
+    if (changes.size() == soFar && sessions.before().minutes() != sessions.after().minutes()) {
+      changes.add(new PlanChange.SessionTimed(sessions.before(), sessions.after()));
+    }
+  }
+
+  private static <T> boolean sorted(List<T> list, Function<T, Integer> key) {
+    for (int i = 1; i < list.size(); i++) {
+      if (key.apply(list.get(i - 1)) > key.apply(list.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean sameHold(PlannedExercise one, PlannedExercise other) {
+    return one.setup().grip().name().equals(other.setup().grip().name())
+        && one.setup().hands() == other.setup().hands()
+        && one.setup().lifting() == other.setup().lifting();
+  }
+
+  /** Returns what differs between two exercises that stand for each other. */
+  private static List<Measure> differences(PlannedExercise was, PlannedExercise is) {
+    List<Measure> found = new ArrayList<>();
+    note(found, Measure.PROTOCOL, was, is, PlannedExercise::protocol);
+    note(found, Measure.GRIP, was, is, e -> e.setup().grip().name());
+    note(found, Measure.EDGE, was, is, e -> e.setup().edge());
+    note(found, Measure.HANDS, was, is, e -> List.of(e.setup().hands(), e.setup().lifting()));
+    note(found, Measure.SETS, was, is, e -> e.scheme().sets());
+    note(found, Measure.REPETITIONS, was, is, e -> e.scheme().repetitionsPerSet());
+    note(found, Measure.HOLD, was, is, e -> e.scheme().holds().get(0).time());
+    note(found, Measure.REST, was, is, e -> e.scheme().restBetweenHolds());
+    note(found, Measure.SET_REST, was, is, e -> e.scheme().restBetweenSets());
+    note(found, Measure.LOAD, was, is, PlannedExercise::totalLoad);
+    note(found, Measure.REHABILITATION, was, is, PlannedExercise::rehabilitation);
+    if (found.isEmpty() && !was.steps().equals(is.steps())) {
+      found.add(Measure.COURSE);
+    }
+    return found;
+  }
+
+  private static void note(
+      List<Measure> found,
+      Measure measure,
+      PlannedExercise was,
+      PlannedExercise is,
+      Function<PlannedExercise, Object> read) {
+    if (!read.apply(was).equals(read.apply(is))) {
+      found.add(measure);
+    }
+  }
+
+  /** Tells of grips whose first week is another. */
+  private void compareGrips() {
+    Map<String, DatedSession> firstBefore = firstUses(before);
+    Map<String, DatedSession> firstAfter = firstUses(after);
+    firstAfter.forEach(
+        (name, now) -> {
+          DatedSession was = firstBefore.get(name);
+          if (was != null
+              && !new WeekKey(was.block(), was.blockWeek())
+                  .equals(new WeekKey(now.block(), now.blockWeek()))) {
+            changes.add(new PlanChange.GripStarts(grip(now, name), was.date(), now.date()));
+          }
+        });
+  }
+
+  private static Map<String, DatedSession> firstUses(CompiledPlan plan) {
+    Map<String, DatedSession> first = new TreeMap<>();
+    plan.sessions().stream()
+        .sorted(Comparator.comparing(DatedSession::date))
+        .forEach(s -> s.exercises().forEach(e -> first.putIfAbsent(e.setup().grip().name(), s)));
+    return first;
+  }
+
+  private static Grip grip(DatedSession session, String name) {
+    return session.exercises().stream()
+        .map(e -> e.setup().grip())
+        .filter(g -> g.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void compareTests() {
+    List<DatedRetest> olds = new ArrayList<>(before.retests());
+    List<DatedRetest> news = new ArrayList<>(after.retests());
+    Pair.taken(olds, news, (o, n) -> sameTests(o, n) && dayAfter(o).equals(n.date()));
+    for (Pair<DatedRetest> pair : Pair.taken(olds, news, (o, n) -> dayAfter(o).equals(n.date()))) {
+      changes.add(tests(List.of(pair.before()), List.of(pair.after())));
+    }
+    for (Pair<DatedRetest> pair :
+        Pair.taken(olds, news, (o, n) -> sameTests(o, n) && o.week() == n.week())) {
+      changes.add(tests(List.of(pair.before()), List.of(pair.after())));
+    }
+    olds.forEach(o -> changes.add(tests(List.of(o), List.of())));
+    news.forEach(n -> changes.add(tests(List.of(), List.of(n))));
+  }
+
+  private static PlanChange tests(List<DatedRetest> was, List<DatedRetest> is) {
+    return new PlanChange.RetestChanged((is.isEmpty() ? was : is).get(0).date(), was, is);
+  }
+
+  private LocalDate dayAfter(DatedRetest retest) {
+    return retest.date().plusDays(delays.getOrDefault(retest.block(), 0L));
+  }
+
+  private static boolean sameTests(DatedRetest one, DatedRetest other) {
+    return one.hold().equals(other.hold())
+        && one.setups().stream()
+            .map(Object::toString)
+            .toList()
+            .equals(other.setups().stream().map(Object::toString).toList());
+  }
+
+  private void compareWaivers() {
+    LocalDate from = after.plan().from();
+    List<Plan.Waiver> olds = new ArrayList<>(before.plan().waivers());
+    List<Plan.Waiver> news = new ArrayList<>(after.plan().waivers());
+    Pair.taken(olds, news, Object::equals);
+    olds.forEach(w -> changes.add(new PlanChange.WaiverDropped(from, w)));
+    news.forEach(w -> changes.add(new PlanChange.WaiverAdded(from, w)));
+  }
+}
