@@ -6,9 +6,11 @@ import gripwright.grip.Grip;
 import gripwright.log.Log;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What came of a plan for one athlete: dated sessions, weeks, tests, and what there is to say about
@@ -17,11 +19,12 @@ import java.util.TreeMap;
  * @param plan what was compiled
  * @param athlete for whom
  * @param log what was known of the athlete
- * @param sessions trained sessions, by date
+ * @param sessions sessions by date: those of the past as they were done, then those planned
  * @param weeks every week of the plan, in order
  * @param retests dated tests
  * @param climbing hard climbing days that fall in the plan, by date
  * @param findings from planning and rules, in order of place
+ * @param heard what the log said of the plan's days
  */
 public record CompiledPlan(
     Plan plan,
@@ -31,7 +34,8 @@ public record CompiledPlan(
     List<PlanWeek> weeks,
     List<DatedRetest> retests,
     List<LocalDate> climbing,
-    List<Finding> findings) {
+    List<Finding> findings,
+    HeardLog heard) {
 
   /** Copies the lists. */
   public CompiledPlan {
@@ -42,14 +46,44 @@ public record CompiledPlan(
     findings = List.copyOf(findings);
   }
 
+  /** What came of a plan whose log says nothing of the plan's days. */
+  public CompiledPlan(
+      Plan plan,
+      Athlete athlete,
+      Log log,
+      List<DatedSession> sessions,
+      List<PlanWeek> weeks,
+      List<DatedRetest> retests,
+      List<LocalDate> climbing,
+      List<Finding> findings) {
+    this(plan, athlete, log, sessions, weeks, retests, climbing, findings, HeardLog.NOTHING);
+  }
+
   /** Returns this result with other findings. */
   public CompiledPlan withFindings(List<Finding> others) {
-    return new CompiledPlan(plan, athlete, log, sessions, weeks, retests, climbing, others);
+    return new CompiledPlan(plan, athlete, log, sessions, weeks, retests, climbing, others, heard);
   }
 
   /** Returns the sessions of a plan week, from 1, by date. */
   public List<DatedSession> sessionsOf(int week) {
     return sessions.stream().filter(s -> s.week() == week).toList();
+  }
+
+  /**
+   * Returns what was asked of the athlete, by date: sessions of the past as they were planned,
+   * those that were missed with them, and what is still planned.
+   */
+  public List<DatedSession> asked() {
+    return Stream.concat(
+            sessions.stream()
+                .flatMap(s -> s.happened().isEmpty() ? Stream.of(s) : planned(s.happened().get())),
+            heard.missed().stream().map(MissedSession::planned))
+        .sorted(Comparator.comparing(DatedSession::date).thenComparing(DatedSession::name))
+        .toList();
+  }
+
+  private static Stream<DatedSession> planned(Happened happened) {
+    return happened.planned().stream();
   }
 
   /** Returns the sessions of a day. */
@@ -70,7 +104,8 @@ public record CompiledPlan(
         weeks.stream().filter(w -> !day.isBefore(w.from()) && !day.isAfter(w.to())).toList(),
         retests.stream().filter(r -> r.date().equals(day)).toList(),
         climbing.stream().filter(day::equals).toList(),
-        findings);
+        findings,
+        new HeardLog(heard.until(), heard.missedOn(day)));
   }
 
   /**

@@ -4,6 +4,7 @@ import gripwright.finding.ModelPath;
 import gripwright.quantity.Load;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A session on a day. Immutable.
@@ -20,6 +21,8 @@ import java.util.List;
  * @param placedBecause why it is on this day, in words
  * @param exercises in the order of training
  * @param path where it stands; a {@code week} in a path is the week of the block
+ * @param happened how it was trained, for a session of the past; its day and exercises are then
+ *     what was done
  */
 public record DatedSession(
     LocalDate date,
@@ -33,11 +36,42 @@ public record DatedSession(
     Load bodyMass,
     String placedBecause,
     List<PlannedExercise> exercises,
-    ModelPath path) {
+    ModelPath path,
+    Optional<Happened> happened) {
 
   /** Copies the exercises. */
   public DatedSession {
     exercises = List.copyOf(exercises);
+  }
+
+  /** A session that is planned and has not happened. */
+  public DatedSession(
+      LocalDate date,
+      int week,
+      String block,
+      int blockWeek,
+      String name,
+      int minutes,
+      boolean hard,
+      boolean eased,
+      Load bodyMass,
+      String placedBecause,
+      List<PlannedExercise> exercises,
+      ModelPath path) {
+    this(
+        date,
+        week,
+        block,
+        blockWeek,
+        name,
+        minutes,
+        hard,
+        eased,
+        bodyMass,
+        placedBecause,
+        exercises,
+        path,
+        Optional.empty());
   }
 
   /** Returns all holds, in seconds. */

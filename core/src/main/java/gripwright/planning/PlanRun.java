@@ -22,18 +22,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * One compilation of a plan for one athlete, week after week: progress depends on which weeks were
  * trained, and that depends on where sessions found a day.
  */
 final class PlanRun {
-
-  /** Days away in a row after which training starts again below where it stopped. */
-  static final int LONG_ABSENCE_DAYS = 14;
-
-  /** Shares of the load in the weeks after a long absence; the library's own choice. */
-  private static final double[] RETURN_SHARES = {0.8, 0.9};
 
   private final Plan plan;
   private final Athlete athlete;
@@ -47,11 +42,9 @@ final class PlanRun {
   private final List<PlanWeek> weeks = new ArrayList<>();
   private final Map<String, LocalDate> lastOfName = new HashMap<>();
   private final HardDays hardDays;
+  private final TestDays testDays;
+  private final ReturnRamp ramp;
   private final ModelPath root;
-
-  private int untrainedWeeks;
-  private int returnWeek = RETURN_SHARES.length;
-  private double lastShare = 1;
 
   PlanRun(Plan plan, Athlete athlete, Log log) {
     this.plan = plan;
@@ -62,6 +55,8 @@ final class PlanRun {
     this.fits = new HandFits(athlete);
     this.expansion = new SessionExpansion(plan, athlete, log, root, fits, findings);
     this.lookAhead = new LookAhead(plan, athlete, log, expansion);
+    this.testDays = new TestDays(plan, athlete, root, fits, lookAhead, findings);
+    this.ramp = new ReturnRamp(athlete);
   }
 
   CompiledPlan compile() {
@@ -73,31 +68,19 @@ final class PlanRun {
       for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
         number++;
         LocalDate first = plan.from().plusDays(7L * (number - 1));
-        noteLongAbsence(first);
+        ramp.before(first, lastSession());
         Optional<Double> easedTo = easedTo(block, blockWeek);
-        boolean returning = returnWeek < RETURN_SHARES.length;
-        boolean mayStep = trainedLastWeek && easedTo.isEmpty() && !returning && lastShare == 1;
+        boolean mayStep = trainedLastWeek && easedTo.isEmpty() && ramp.steady();
         int chancesNow = chances + (mayStep ? 1 : 0);
-        double share = returning ? RETURN_SHARES[returnWeek] : 1;
-        if (easedTo.isPresent()) {
-          share = Math.min(share, lastShare); // an eased week keeps the last load per hold
-        }
+        double share = ramp.share(easedTo.isPresent());
         trainedLastWeek =
             week(
                 block,
                 new WeekOfBlock(number, blockWeek, first, easedTo.isPresent()),
                 progression,
                 new Progression.Week(first, chancesNow, easedTo, share));
-        if (trainedLastWeek) {
-          chances = chancesNow;
-          untrainedWeeks = 0;
-          if (easedTo.isEmpty()) {
-            lastShare = share;
-            returnWeek++;
-          }
-        } else {
-          untrainedWeeks++;
-        }
+        chances = trainedLastWeek ? chancesNow : chances;
+        ramp.after(trainedLastWeek, easedTo.isPresent(), share);
       }
       noteUnfinishedRamps(block, chances);
     }
@@ -130,23 +113,8 @@ final class PlanRun {
         .findFirst();
   }
 
-  private void noteLongAbsence(LocalDate first) {
-    Optional<LocalDate> last =
-        sessions.stream().map(DatedSession::date).max(Comparator.naturalOrder());
-    if (last.isEmpty()) {
-      return;
-    }
-    int longest = 0;
-    int row = 0;
-    for (LocalDate day = last.get().plusDays(1); day.isBefore(first.plusDays(7)); ) {
-      row = athlete.isAway(day) ? row + 1 : 0;
-      longest = Math.max(longest, row);
-      day = day.plusDays(1);
-    }
-    boolean stillAway = row > 0; // the week itself is spent away, so nothing returns yet
-    if (!stillAway && (longest >= LONG_ABSENCE_DAYS || untrainedWeeks >= 2)) {
-      returnWeek = 0;
-    }
+  private Optional<LocalDate> lastSession() {
+    return sessions.stream().map(DatedSession::date).max(Comparator.naturalOrder());
   }
 
   private boolean week(
@@ -167,7 +135,16 @@ final class PlanRun {
     List<DatedSession> placed =
         isAwayAllWeek(week.first()) ? List.of() : placed(block, week, drafts, progression, state);
     List<DatedSession> kept = new ArrayList<>(placed);
-    retest(block, week, kept);
+    retests.addAll(
+        testDays.of(
+            block,
+            week,
+            kept,
+            more ->
+                hardDays.near(
+                    week.first(),
+                    sessions,
+                    Stream.concat(retests.stream(), more.stream()).toList())));
     kept.sort(Comparator.comparing(DatedSession::date).thenComparing(DatedSession::name));
     sessions.addAll(kept);
     kept.forEach(s -> lastOfName.merge(s.name(), s.date(), PlanRun::later));
@@ -310,71 +287,6 @@ final class PlanRun {
             .with(
                 "reason",
                 new PlacementWords(fixed, athlete, week.number()).reason(draft.request(), facts)));
-  }
-
-  private void retest(Block block, WeekOfBlock week, List<DatedSession> kept) {
-    for (int n = 1; n <= plan.retests().size(); n++) {
-      Plan.Retest retest = plan.retests().get(n - 1);
-      ModelPath place = root.then("retest", n).then("week", week.number());
-      if (week.number() % retest.everyWeeks() == 0) {
-        noteSetups(retest, place);
-        new RetestDay(retest, lookAhead.minutes(retest))
-            .find(week.first(), athlete, hardDays.near(week.first(), sessions, retests), kept)
-            .ifPresentOrElse(
-                found -> {
-                  found.displaced().ifPresent(kept::remove);
-                  retests.add(dated(block, week, retest, place, found));
-                  retest.setups().stream() // tests are hard
-                      .flatMap(s -> fits.notForced(s, place).stream())
-                      .forEach(findings::add);
-                  found.displaced().ifPresent(s -> noteDisplaced(place, week, s));
-                },
-                () ->
-                    findings.add(
-                        Finding.warning("plan.retest-no-day", place).with("week", week.number())));
-      }
-    }
-  }
-
-  /** A test needs an edge that is there and a hand that takes the grip. */
-  private void noteSetups(Plan.Retest retest, ModelPath place) {
-    retest.setups().stream()
-        .filter(s -> !athlete.equipment().has(s.edge()))
-        .findFirst()
-        .ifPresent(
-            s ->
-                findings.add(
-                    Finding.error("plan.edge-missing", place)
-                        .with("edge", s.edge())
-                        .with("owned", String.join(", ", edges()))));
-    retest.setups().stream()
-        .filter(s -> athlete.equipment().has(s.edge()))
-        .flatMap(s -> fits.outOfReach(s, place).stream())
-        .forEach(findings::add);
-  }
-
-  private List<String> edges() {
-    return athlete.equipment().edges().stream().map(Object::toString).toList();
-  }
-
-  private void noteDisplaced(ModelPath place, WeekOfBlock week, DatedSession session) {
-    findings.add(
-        Finding.advice("plan.retest-displaces", place)
-            .with("week", week.number())
-            .with("session", session.name()));
-  }
-
-  private DatedRetest dated(
-      Block block, WeekOfBlock week, Plan.Retest retest, ModelPath place, RetestDay.Found found) {
-    return new DatedRetest(
-        found.day(),
-        week.number(),
-        block.name(),
-        retest.setups(),
-        retest.hold(),
-        found.displaced().map(DatedSession::name).orElse(""),
-        found.because(),
-        place.then("date", found.day().toString()));
   }
 
   private void noteUnfinishedRamps(Block block, int chances) {
