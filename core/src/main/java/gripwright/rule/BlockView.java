@@ -5,6 +5,7 @@ import gripwright.plan.Block;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A block as rules see it. */
 final class BlockView {
@@ -16,6 +17,7 @@ final class BlockView {
   final List<ExerciseView> exercises = new ArrayList<>();
   double load;
   double timeUnderLoad;
+  private @Nullable List<FingerView> atWork;
   private final Block block;
 
   BlockView(Block block, PlanView plan) {
@@ -48,5 +50,15 @@ final class BlockView {
 
   AthleteView athlete() {
     return plan.athleteOn(from());
+  }
+
+  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  List<FingerView> fingers() {
+    List<FingerView> known = atWork;
+    if (known == null) {
+      known = FingerView.of(FingerView.together(weeks.stream().map(WeekView::fingers).toList()));
+      atWork = known;
+    }
+    return known;
   }
 }

@@ -17,6 +17,7 @@ final class DayView {
   final boolean hard;
   final boolean retest;
   final boolean climbing;
+  private @Nullable List<FingerView> atWork;
 
   DayView(LocalDate date, PlanView plan, @Nullable WeekView week, List<SessionView> events) {
     this.date = date;
@@ -44,5 +45,16 @@ final class DayView {
 
   @Nullable BlockView block() {
     return week == null ? null : week.block;
+  }
+
+  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  List<FingerView> fingers() {
+    List<FingerView> known = atWork;
+    if (known == null) {
+      known =
+          FingerView.of(FingerView.together(sessions.stream().map(SessionView::fingers).toList()));
+      atWork = known;
+    }
+    return known;
   }
 }

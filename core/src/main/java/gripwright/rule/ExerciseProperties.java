@@ -89,26 +89,27 @@ final class ExerciseProperties {
         .truth(
             "uses-injured-finger",
             "A finger in use has an injury that is not cleared on the day.",
-            e -> e.plan().fingers.usesOpenInjury(e))
+            e -> e.plan().history.usesOpenInjury(e))
         .truth(
             "uses-painful-finger",
             "A finger in use had strong or sharp pain, logged in the 14 days before, and no injury"
                 + " written down.",
-            e -> e.plan().fingers.usesPainfulFinger(e))
+            e -> e.plan().history.usesPainfulFinger(e))
         .time(
             "since-clearance",
             "Time since an injury of a finger in use was cleared; missing if there was none.",
-            e -> e.plan().fingers.sinceClearance(e))
+            e -> e.plan().history.sinceClearance(e))
         .number(
             "level-before",
             Type.Plain.LEVEL,
             "Greatest level of the nearest earlier week in which the finger that was cleared last was"
                 + " used since; missing in the first such week.",
-            e -> e.plan().fingers.levelBefore(e));
+            e -> e.plan().history.levelBefore(e));
   }
 
   private static void addPlace(PropertyTable.Of<ExerciseView> exercise) {
     exercise
+        .many("fingers", Kind.FINGER, FingerProperties.DOC, ExerciseView::fingersAtWork)
         .one("session", Kind.SESSION, "The session it is part of.", e -> e.session)
         .one("week", Kind.WEEK, "The week it is in.", ExerciseView::week)
         .one("block", Kind.BLOCK, "The block it is in.", e -> e.session.block())

@@ -6,6 +6,7 @@ import gripwright.grip.Grip;
 import gripwright.plan.PlannedExercise;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** An exercise as rules see it. */
@@ -25,6 +26,7 @@ final class ExerciseView {
   final int sets;
   final double rest;
   final double setRest;
+  private @Nullable List<FingerView> atWork;
 
   ExerciseView(PlannedExercise planned, SessionView session) {
     this.planned = planned;
@@ -79,6 +81,16 @@ final class ExerciseView {
 
   FingerSet fingers() {
     return grip().fingers();
+  }
+
+  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  List<FingerView> fingersAtWork() {
+    List<FingerView> known = atWork;
+    if (known == null) {
+      known = FingerView.of(plan().ledger.of(planned));
+      atWork = known;
+    }
+    return known;
   }
 
   PlanView plan() {

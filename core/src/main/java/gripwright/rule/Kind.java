@@ -22,7 +22,9 @@ public enum Kind {
   /** The athlete, as things stand on a day. */
   ATHLETE("an athlete", "athletes"),
   /** A grip. */
-  GRIP("a grip", "grips");
+  GRIP("a grip", "grips"),
+  /** A finger of one hand, in an exercise, session, day, week, block or plan. */
+  FINGER("a finger", "fingers");
 
   private final String one;
   private final String many;

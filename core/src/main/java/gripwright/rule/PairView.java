@@ -11,11 +11,11 @@ record PairView(SessionView earlier, SessionView later) {
   }
 
   boolean sharedFingers() {
-    return (earlier.fingers & later.fingers) != 0;
+    return (earlier.fingerBits & later.fingerBits) != 0;
   }
 
   boolean sharedHardFingers() {
-    return (earlier.hardFingers & later.hardFingers) != 0;
+    return (earlier.hardFingerBits & later.hardFingerBits) != 0;
   }
 
   /** Returns the session that a finding about the pair stands at: a trained one, if one is. */

@@ -6,6 +6,7 @@ import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
+import gripwright.plan.FingerLedger;
 import gripwright.plan.PlanWeek;
 import gripwright.quantity.Load;
 import java.time.LocalDate;
@@ -29,7 +30,11 @@ final class PlanView {
 
   final CompiledPlan compiled;
   final ModelPath path;
-  final FingerHistory fingers;
+  final FingerHistory history;
+
+  /** Work by finger, reckoned only where a rule asks. */
+  final FingerLedger ledger = new FingerLedger();
+
   final List<BlockView> blocks;
   final List<WeekView> weeks;
   final List<SessionView> sessions;
@@ -46,11 +51,12 @@ final class PlanView {
   private final Map<LocalDate, AthleteView> athletes = new HashMap<>();
   private final Map<Scope, Subjects> subjects = new EnumMap<>(Scope.class);
   private final Map<Double, Subjects> pairs = new HashMap<>();
+  private @Nullable List<FingerView> atWork;
 
   PlanView(CompiledPlan compiled) {
     this.compiled = compiled;
     path = compiled.plan().path().then("for", compiled.athlete().name());
-    fingers = new FingerHistory(compiled);
+    history = new FingerHistory(compiled);
     compiled.log().of(LogEntry.BodyMass.class).forEach(e -> bodyMasses.put(e.date(), e.mass()));
     athlete = athleteOn(compiled.plan().from());
     blocks = blocks();
@@ -68,7 +74,7 @@ final class PlanView {
     blocks.forEach(BlockView::settle);
     load = sessions.stream().mapToDouble(s -> s.load).sum();
     timeUnderLoad = sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
-    exercises.forEach(fingers::record);
+    exercises.forEach(history::record);
   }
 
   private void add(DatedSession dated, @Nullable WeekView week) {
@@ -195,5 +201,15 @@ final class PlanView {
   /** Returns how much more a week's load may be than before; 0.1 where the plan does not say. */
   double weeklyRise() {
     return compiled.plan().weeklyRise().orElse(0.1);
+  }
+
+  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  List<FingerView> fingers() {
+    List<FingerView> known = atWork;
+    if (known == null) {
+      known = FingerView.of(FingerView.together(weeks.stream().map(WeekView::fingers).toList()));
+      atWork = known;
+    }
+    return known;
   }
 }

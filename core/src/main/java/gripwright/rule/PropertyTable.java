@@ -52,6 +52,7 @@ final class PropertyTable {
     SessionProperties.addTo(all);
     SpanProperties.addTo(all);
     AthleteProperties.addTo(all);
+    FingerProperties.addTo(all);
     Map<Kind, Map<String, Entry>> byKind = new EnumMap<>(Kind.class);
     for (Entry entry : all) {
       Property property = entry.property();

@@ -61,6 +61,7 @@ final class SessionProperties {
             "The body mass that loads were reckoned with; missing for retests and climbing.",
             s -> s.bodyMass)
         .many("exercises", Kind.EXERCISE, "Its exercises in order.", s -> s.exercises)
+        .many("fingers", Kind.FINGER, FingerProperties.DOC, SessionView::fingers)
         .one("week", Kind.WEEK, "The week it is in.", s -> s.week)
         .one("block", Kind.BLOCK, "The block it is in.", SessionView::block)
         .one("plan", Kind.PLAN, "The plan.", s -> s.plan)
@@ -79,6 +80,7 @@ final class SessionProperties {
         .time("time-under-load", "All holds together.", DayView::timeUnderLoad)
         .many("sessions", Kind.SESSION, "Its sessions.", d -> d.sessions)
         .many("exercises", Kind.EXERCISE, "The exercises of its sessions.", d -> d.exercises)
+        .many("fingers", Kind.FINGER, FingerProperties.DOC, DayView::fingers)
         .one("week", Kind.WEEK, "The week it is in.", d -> d.week)
         .one("block", Kind.BLOCK, "The block it is in.", DayView::block)
         .one("plan", Kind.PLAN, "The plan.", d -> d.plan)

@@ -49,12 +49,13 @@ final class SessionView {
   final List<ExerciseView> exercises = new ArrayList<>();
   double load;
   double timeUnderLoad;
+  private @Nullable List<FingerView> atWork;
 
   /** The fingers used, one bit each; see {@link FingerSet#bits()}. */
-  int fingers;
+  int fingerBits;
 
   /** The fingers worked hard, one bit each. */
-  int hardFingers;
+  int hardFingerBits;
 
   private SessionView(
       What what,
@@ -99,8 +100,8 @@ final class SessionView {
       session.exercises.add(exercise);
       session.load += exercise.load;
       session.timeUnderLoad += exercise.timeUnderLoad;
-      session.fingers |= exercise.fingers().bits();
-      session.hardFingers |= planned.hard() ? exercise.fingers().bits() : 0;
+      session.fingerBits |= exercise.fingers().bits();
+      session.hardFingerBits |= planned.hard() ? exercise.fingers().bits() : 0;
     }
     return session;
   }
@@ -118,8 +119,8 @@ final class SessionView {
             false,
             Double.NaN,
             Double.NaN);
-    retest.setups().forEach(setup -> session.fingers |= setup.grip().fingers().bits());
-    session.hardFingers = session.fingers;
+    retest.setups().forEach(setup -> session.fingerBits |= setup.grip().fingers().bits());
+    session.hardFingerBits = session.fingerBits;
     return session;
   }
 
@@ -128,8 +129,8 @@ final class SessionView {
     SessionView session =
         new SessionView(
             What.CLIMBING, day, "climbing", plan, week, path, true, false, Double.NaN, Double.NaN);
-    session.fingers = FingerSet.FOUR.bits();
-    session.hardFingers = session.fingers;
+    session.fingerBits = FingerSet.FOUR.bits();
+    session.hardFingerBits = session.fingerBits;
     return session;
   }
 
@@ -139,5 +140,17 @@ final class SessionView {
 
   @Nullable BlockView block() {
     return week == null ? null : week.block;
+  }
+
+  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  List<FingerView> fingers() {
+    List<FingerView> known = atWork;
+    if (known == null) {
+      known =
+          FingerView.of(
+              FingerView.together(exercises.stream().map(ExerciseView::fingersAtWork).toList()));
+      atWork = known;
+    }
+    return known;
   }
 }

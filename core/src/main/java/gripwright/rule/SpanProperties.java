@@ -39,6 +39,7 @@ final class SpanProperties {
             w -> w.recentLoad)
         .many("sessions", Kind.SESSION, "Its sessions by date.", w -> w.sessions)
         .many("exercises", Kind.EXERCISE, "The exercises of its sessions.", w -> w.exercises)
+        .many("fingers", Kind.FINGER, FingerProperties.DOC, WeekView::fingers)
         .many("days", Kind.DAY, "Its days that have something on them.", w -> w.days)
         .one("block", Kind.BLOCK, "The block it is in.", w -> w.block)
         .one("plan", Kind.PLAN, "The plan.", w -> w.plan)
@@ -55,6 +56,7 @@ final class SpanProperties {
         .many("weeks", Kind.WEEK, "Its weeks in order.", b -> b.weeks)
         .many("sessions", Kind.SESSION, "Its sessions by date.", b -> b.sessions)
         .many("exercises", Kind.EXERCISE, "The exercises of its sessions.", b -> b.exercises)
+        .many("fingers", Kind.FINGER, FingerProperties.DOC, BlockView::fingers)
         .one("plan", Kind.PLAN, "The plan.", b -> b.plan)
         .one("athlete", Kind.ATHLETE, "The athlete on its first day.", BlockView::athlete);
   }
@@ -86,6 +88,7 @@ final class SpanProperties {
         .many("days", Kind.DAY, "Its days that have something on them.", p -> p.days)
         .many("sessions", Kind.SESSION, "Its sessions by date.", p -> p.sessions)
         .many("exercises", Kind.EXERCISE, "The exercises of its sessions.", p -> p.exercises)
+        .many("fingers", Kind.FINGER, FingerProperties.DOC, PlanView::fingers)
         .one("athlete", Kind.ATHLETE, "The athlete on the first day.", p -> p.athlete);
   }
 }

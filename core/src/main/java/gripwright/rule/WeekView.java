@@ -1,6 +1,7 @@
 package gripwright.rule;
 
 import gripwright.finding.ModelPath;
+import gripwright.plan.FingerWork;
 import gripwright.plan.PlanWeek;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,12 @@ final class WeekView {
   @Nullable WeekView previous;
   double recentLoad = Double.NaN;
   private final @Nullable WeekView before;
+
+  /** The last uneased weeks of the block that have a session, the latest first. */
+  private final List<WeekView> recent = new ArrayList<>(RECENT + 1);
+
+  private @Nullable List<FingerWork> work;
+  private @Nullable List<FingerView> atWork;
 
   WeekView(PlanWeek week, PlanView plan, @Nullable BlockView block, @Nullable WeekView before) {
     this.week = week;
@@ -53,18 +60,39 @@ final class WeekView {
     if (before != null) {
       previous = before.sessions.isEmpty() ? before.previous : before;
     }
-    int seen = 0;
-    for (WeekView back = previous;
-        back != null && back.block == block && seen < RECENT;
-        back = back.previous) {
-      if (!back.week.eased()) {
-        recentLoad = Double.isNaN(recentLoad) ? back.load : Math.max(recentLoad, back.load);
-        seen++;
-      }
+    if (previous == null || previous.block != block) {
+      return;
     }
+    recent.addAll(previous.recent);
+    if (!previous.week.eased()) {
+      recent.add(0, previous);
+    }
+    if (recent.size() > RECENT) {
+      recent.remove(RECENT);
+    }
+    recentLoad = recent.stream().mapToDouble(w -> w.load).max().orElse(Double.NaN);
   }
 
   AthleteView athlete() {
     return plan.athleteOn(week.from());
+  }
+
+  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  List<FingerView> fingers() {
+    List<FingerView> known = atWork;
+    if (known == null) {
+      known = FingerView.besides(work(), recent.stream().map(WeekView::work).toList());
+      atWork = known;
+    }
+    return known;
+  }
+
+  private List<FingerWork> work() {
+    List<FingerWork> known = work;
+    if (known == null) {
+      known = FingerView.together(sessions.stream().map(SessionView::fingers).toList());
+      work = known;
+    }
+    return known;
   }
 }

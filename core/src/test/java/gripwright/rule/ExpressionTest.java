@@ -181,6 +181,7 @@ class ExpressionTest {
       case PAIR -> new PairView(view.sessions.get(0), view.sessions.get(1));
       case ATHLETE -> view.athlete;
       case GRIP -> HALF_CRIMP;
+      case FINGER -> view.weeks.get(0).fingers().get(0);
     };
   }
 }

@@ -68,7 +68,7 @@ final class HouseTest {
     room("fatigue", "protocol", "strength");
     room("athlete", "hand", "grip", "strength");
     room("log", "athlete", "protocol");
-    room("plan", "log", "strength");
+    room("plan", "log", "strength", "tissue");
     room("rule", "plan");
     room("planning", "plan", "rule", "tissue", "fatigue");
     room("compare", "plan");

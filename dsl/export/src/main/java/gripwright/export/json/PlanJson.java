@@ -9,6 +9,8 @@ import gripwright.hand.Side;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
+import gripwright.plan.FingerLedger;
+import gripwright.plan.FingerWork;
 import gripwright.plan.GripMix;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
@@ -54,7 +56,11 @@ final class PlanJson {
           json.field("from", plan.plan().from().toString());
           json.field("to", plan.plan().to().toString());
           json.list("sessions", plan.sessions(), s -> json.object(() -> session(json, s)));
-          json.list("weeks", plan.weeks(), w -> json.line(() -> week(json, w)));
+          FingerLedger ledger = new FingerLedger();
+          json.list(
+              "weeks",
+              plan.weeks(),
+              w -> json.object(() -> week(json, w, ledger.of(plan.sessionsOf(w.number())))));
           json.list("retests", plan.retests(), r -> json.object(() -> retest(json, r)));
           json.list("cautions", plan.cautions(), json::text);
           FindingJson.list(json, document.findings());
@@ -205,12 +211,26 @@ final class PlanJson {
     json.field("from", link.from());
   }
 
-  private static void week(JsonText json, PlanWeek week) {
+  private static void week(JsonText json, PlanWeek week, List<FingerWork> fingers) {
     json.field("week", week.number());
     json.field("from", week.from().toString());
     json.field("eased", week.eased());
     json.field("timeUnderLoadSeconds", week.timeUnderLoadSeconds(), SECONDS);
     json.field("loadIndex", week.loadIndex(), KILOGRAM_SECONDS);
+    json.list("fingers", fingers, f -> json.line(() -> finger(json, f)));
+  }
+
+  private static void finger(JsonText json, FingerWork work) {
+    json.field("side", work.side().word());
+    json.field("finger", work.finger().word());
+    json.field("timeUnderLoadSeconds", work.timeUnderLoadSeconds(), SECONDS);
+    json.field("impulseEstimateNs", known(work.impulse()), NEWTON_SECONDS);
+    json.field("a2ExposureEstimateNs", known(work.a2Exposure()), NEWTON_SECONDS);
+    json.field("a4ExposureEstimateNs", known(work.a4Exposure()), NEWTON_SECONDS);
+  }
+
+  private static OptionalDouble known(double estimate) {
+    return Double.isNaN(estimate) ? OptionalDouble.empty() : OptionalDouble.of(estimate);
   }
 
   private static void retest(JsonText json, DatedRetest retest) {
