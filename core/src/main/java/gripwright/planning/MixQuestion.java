@@ -11,7 +11,6 @@ import gripwright.quantity.Unit;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
 import gripwright.strength.Transfer;
-import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Pulley;
 import gripwright.tissue.Slip;
 import gripwright.tissue.TissueLoad;
@@ -135,11 +134,11 @@ final class MixQuestion {
 
   private static void threats(Side side, TissueLoad load, Map<Structure, Double> threats) {
     for (Slip slip : load.slips()) {
-      for (FingerLoad finger : load.after(slip)) {
+      for (Finger finger : slip.after().keySet()) {
         for (Pulley pulley : Pulley.values()) {
-          double use = finger.use(pulley).value();
+          double use = load.use(finger, pulley) * slip.ratio(finger);
           if (use > LEAST_USE) {
-            threats.merge(new Structure(side, finger.finger(), pulley), use, Math::max);
+            threats.merge(new Structure(side, finger, pulley), use, Math::max);
           }
         }
       }
@@ -148,11 +147,7 @@ final class MixQuestion {
 
   private double use(Setup setup, Structure structure) {
     TissueLoad load = loads(setup).get(structure.side());
-    return load == null
-        ? 0
-        : load.finger(structure.finger())
-            .map(finger -> finger.use(structure.pulley()).value())
-            .orElse(0.0);
+    return load == null ? 0 : load.use(structure.finger(), structure.pulley());
   }
 
   /** Returns the load on each hand that holds; equal hands are one. */

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Estimate of what a fitted grip asks of tendons and pulleys at a load. Immutable.
@@ -23,29 +24,45 @@ public final class TissueLoad {
   private final GripFit fit;
   private final double newtons;
   private final TissueModel model;
-  private final Draws draws;
-  private final List<FingerLoad> fingers;
+  private final Map<Finger, Double> shares;
+  private final Map<Finger, FingerStatics.Forces> best = new EnumMap<>(Finger.class);
+
+  /** Known once asked for: a plan needs best estimates of many grips, intervals of none. */
+  private volatile @Nullable Draws draws;
+
+  private volatile @Nullable List<FingerLoad> fingers;
 
   private TissueLoad(GripFit fit, double newtons, TissueModel model) {
     this.fit = fit;
     this.newtons = newtons;
     this.model = model;
-    this.draws = new Draws(fit, model);
-    Map<Finger, Double> shares = FingerShares.of(fit);
-    this.fingers =
-        fit.pose().fingers().stream()
-            .map(pose -> load(pose, shares.getOrDefault(pose.finger(), 0.0)))
-            .toList();
+    this.shares = FingerShares.of(fit);
+    for (FingerPose pose : fit.pose().fingers()) {
+      best.put(pose.finger(), statics(pose).forces(Variation.NONE));
+    }
   }
 
-  private FingerLoad load(FingerPose pose, double share) {
+  private FingerStatics statics(FingerPose pose) {
+    return new FingerStatics(fit.pose().shape(), pose, model);
+  }
+
+  private Draws draws() {
+    Draws known = draws;
+    if (known == null) {
+      known = new Draws(fit, model);
+      draws = known;
+    }
+    return known;
+  }
+
+  private FingerLoad load(FingerPose pose) {
     return FingerLoad.of(
-        new FingerStatics(fit.pose().shape(), pose, model),
-        draws.statics(pose.finger(), model),
-        share,
+        statics(pose),
+        draws().statics(pose.finger(), model),
+        shares.getOrDefault(pose.finger(), 0.0),
         newtons,
-        draws.shares(pose.finger()),
-        draws.variations());
+        draws().shares(pose.finger()),
+        draws().variations());
   }
 
   /** Estimates with {@link TissueModel#STANDARD}. */
@@ -85,12 +102,42 @@ public final class TissueLoad {
 
   /** Returns the estimate of each finger that holds, in the order of the hand. */
   public List<FingerLoad> fingers() {
-    return fingers;
+    List<FingerLoad> known = fingers;
+    if (known == null) {
+      known = fit.pose().fingers().stream().map(this::load).toList();
+      fingers = known;
+    }
+    return known;
+  }
+
+  /**
+   * Returns the best estimate of the force upwards on a finger's pad, in N, without its interval; 0
+   * for a finger that does not hold.
+   */
+  public double fingertip(Finger finger) {
+    return shares.getOrDefault(finger, 0.0) * newtons;
+  }
+
+  /**
+   * Returns the best estimate of the force on a finger's pulley, in N, without its interval; 0 for
+   * a finger that does not hold. Goes in proportion to the load.
+   */
+  public double force(Finger finger, Pulley pulley) {
+    FingerStatics.Forces forces = best.get(finger);
+    if (forces == null) {
+      return 0;
+    }
+    return fingertip(finger) * (pulley == Pulley.A2 ? forces.a2() : forces.a4());
+  }
+
+  /** Returns {@link #force} by the pulley's breaking load in cadavers; the estimate is rough. */
+  public double use(Finger finger, Pulley pulley) {
+    return force(finger, pulley) / pulley.breakingNewtons();
   }
 
   /** Returns the estimate of a finger; empty if it does not hold. */
   public Optional<FingerLoad> finger(Finger finger) {
-    return fingers.stream().filter(load -> load.finger() == finger).findFirst();
+    return fingers().stream().filter(load -> load.finger() == finger).findFirst();
   }
 
   /**
@@ -100,7 +147,7 @@ public final class TissueLoad {
    */
   public Slip slip(Finger leaving) {
     Map<Finger, Double> forces = new EnumMap<>(Finger.class);
-    fingers.forEach(load -> forces.put(load.finger(), load.fingertip().value()));
+    fit.pose().fingers().forEach(pose -> forces.put(pose.finger(), fingertip(pose.finger())));
     return Slip.of(fit.pose().shape(), forces, FingerShares.ofWholeHand(fit.pose()), leaving);
   }
 
@@ -113,8 +160,9 @@ public final class TissueLoad {
   public Map<Finger, Estimate> ratios(Slip slip) {
     Map<Finger, double[]> drawn = new EnumMap<>(Finger.class);
     slip.after().keySet().forEach(finger -> drawn.put(finger, new double[FitSpread.DRAWS]));
+    Draws known = draws();
     for (int i = 0; i < FitSpread.DRAWS; i++) {
-      Slip other = Slip.of(draws.shape(i), draws.shares(i), draws.capacity(i), slip.leaving());
+      Slip other = Slip.of(known.shape(i), known.shares(i), known.capacity(i), slip.leaving());
       int draw = i;
       drawn.forEach((finger, ratios) -> ratios[draw] = other.ratio(finger));
     }
@@ -125,21 +173,23 @@ public final class TissueLoad {
 
   /** Returns the lumbrical index in mm with its interval, over flexions and moment arms. */
   public Estimate lumbrical(LumbricalIndex.Idle idle) {
-    Variation[] variations = draws.variations();
+    Draws known = draws();
+    Variation[] variations = known.variations();
     double[] drawn = new double[variations.length];
     for (int i = 0; i < drawn.length; i++) {
       drawn[i] =
           variations[i].pipFdpArm()
-              * LumbricalIndex.of(draws.flexions(i), model.arms(), idle).millimetres();
+              * LumbricalIndex.of(known.flexions(i), model.arms(), idle).millimetres();
     }
     return Estimate.of(LumbricalIndex.of(fit, model.arms(), idle).millimetres(), drawn);
   }
 
   /** Returns a slip for every finger that holds; none for a single finger. */
   public List<Slip> slips() {
-    return fingers.size() == 1
+    List<FingerPose> holding = fit.pose().fingers();
+    return holding.size() == 1
         ? List.of()
-        : fingers.stream().map(load -> slip(load.finger())).toList();
+        : holding.stream().map(pose -> slip(pose.finger())).toList();
   }
 
   /**
@@ -147,7 +197,7 @@ public final class TissueLoad {
    * pose being as before.
    */
   public List<FingerLoad> after(Slip slip) {
-    return fingers.stream()
+    return fingers().stream()
         .filter(load -> load.finger() != slip.leaving())
         .map(load -> load.times(slip.ratio(load.finger())))
         .toList();
