@@ -82,7 +82,8 @@ record BreachGroup(List<Breach> breaches) {
     if (rule.source().isPresent()) {
       finding = finding.with("source", rule.source().get());
     }
-    List<Shortfall> missing = Shortfall.of(rule.require(), rule.scope().kind(), first.subject());
+    List<Shortfall> missing =
+        Standing.at(rule.scope().kind(), first.subject()).shortfalls(rule.require());
     return missing.isEmpty()
         ? finding
         : finding

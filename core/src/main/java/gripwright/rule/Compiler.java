@@ -93,7 +93,12 @@ final class Compiler {
   private int outermost = Integer.MAX_VALUE;
 
   private Compiler(Kind root) {
-    enter(root);
+    this(List.of(root));
+  }
+
+  private Compiler(List<Kind> around) {
+    around.forEach(kind -> subjects.add(kind));
+    depth = around.size();
   }
 
   /**
@@ -114,6 +119,34 @@ final class Compiler {
     Compiler compiler = new Compiler(root);
     NumberCode code = compiler.number(value);
     return new Value(code, compiler.depth + compiler.memos);
+  }
+
+  /** Answers a condition where a rule stands: {@link #NO} and so on. */
+  static int truth(Expression condition, Standing at) {
+    Compiler compiler = new Compiler(at.kinds());
+    return compiler.truth(condition).at(compiler.frame(at));
+  }
+
+  /** Works out a value where a rule stands. */
+  static double number(Expression value, Standing at) {
+    Compiler compiler = new Compiler(at.kinds());
+    return compiler.number(value).at(compiler.frame(at));
+  }
+
+  /** Returns what a collection holds where a rule stands; nothing if it is missing. */
+  static List<?> things(Expression collection, Standing at) {
+    Compiler compiler = new Compiler(at.kinds());
+    Object things = compiler.object(collection).at(compiler.frame(at));
+    return things instanceof List<?> some ? some : List.of();
+  }
+
+  /** Returns a frame with what stands around; to be called once all is compiled. */
+  private @Nullable Object[] frame(Standing at) {
+    @Nullable Object[] frame = new Object[depth + memos];
+    for (int i = 0; i < at.things().size(); i++) {
+      frame[i] = at.things().get(i);
+    }
+    return frame;
   }
 
   /**

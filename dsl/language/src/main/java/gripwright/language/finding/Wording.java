@@ -28,7 +28,8 @@ import java.util.regex.Pattern;
  * <p>A word in braces is replaced by the finding's argument of that name. A hint, label or {@code
  * message} that ends in the name of an argument is used where the finding has that argument. How a
  * finger lies in a grip has words of its own. The sentence of a broken rule is the rule's own
- * message. Immutable and thread-safe; the same in every locale.
+ * message, with what it was and what the limit is. Immutable and thread-safe; the same in every
+ * locale.
  */
 public final class Wording {
 
@@ -78,7 +79,7 @@ public final class Wording {
   public static String sentence(Finding finding) {
     Object message = finding.arguments().get("message");
     if (message != null && finding.rule().isPresent()) {
-      return Arguments.print(message);
+      return BreachWords.sentence(Arguments.print(message), finding);
     }
     Optional<String> template = WordingFiles.find(finding.code());
     assert template.isPresent() : "no wording for " + finding.code();

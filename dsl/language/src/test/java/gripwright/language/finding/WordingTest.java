@@ -21,6 +21,8 @@ import gripwright.language.source.Span;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.rule.Shortfall;
+import gripwright.rule.Shortfall.Bound;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -200,5 +202,26 @@ final class WordingTest {
   void aRelatedPlaceWithoutWordingReadsAsItsKey() {
     assertEquals("first defined here", Wording.related("first-defined-here"));
     assertEquals("some other thing", Wording.related("some-other-thing"));
+  }
+
+  private static Finding broken(Object missing) {
+    return Finding.warning("rule.own", PLAN).with("message", "too much").with("missing", missing);
+  }
+
+  @Test
+  void aBrokenRuleSaysWhatItWasAndWhatTheLimitIs() {
+    Shortfall time = new Shortfall("", "trained", "14 months", Bound.AT_LEAST, "24 months");
+    Shortfall grade = new Shortfall("", "ability", "IRCRA 16", Bound.OVER, "IRCRA 18");
+    assertEquals(
+        "too much (was 14 months, at least 24 months)", Wording.sentence(broken(List.of(time))));
+    assertEquals(
+        "too much (trained 14 months, at least 24 months; ability IRCRA 16, over IRCRA 18)",
+        Wording.sentence(broken(List.of(time, grade))));
+    Finding twice = broken(List.of(time)).alsoAt(PLAN.then("week", 1)).alsoAt(PLAN.then("week", 2));
+    assertEquals("too much (first: 14 months, at least 24 months)", Wording.sentence(twice));
+    Shortfall ring = new Shortfall("left ring finger", "x", "82 s", Bound.UNDER, "80 s");
+    assertEquals(
+        "too much (left ring finger: 82 s, under 80 s)", Wording.sentence(broken(List.of(ring))));
+    assertEquals("too much", Wording.sentence(broken(List.of())));
   }
 }
