@@ -22,6 +22,7 @@ import java.util.OptionalInt;
  * @param athletes names of the athletes, at least one
  * @param from the first day; every seventh day from it begins a plan week
  * @param towards what the plan works towards
+ * @param taper less work in the weeks before that day, if the plan says
  * @param demand share of the climbing ahead by grip; adds to 1, or empty
  * @param ruleSets names of the rule sets that apply beside the built-in rules
  * @param blocks in order, at least one
@@ -38,6 +39,7 @@ public record Plan(
     List<String> athletes,
     LocalDate from,
     Optional<Goal> towards,
+    Optional<Taper> taper,
     Map<Grip, Double> demand,
     List<String> ruleSets,
     List<Block> blocks,
@@ -61,6 +63,14 @@ public record Plan(
    * @param title what it is
    */
   public record Goal(LocalDate date, Optional<String> title) {}
+
+  /**
+   * Less work before the day a plan works towards: fewer sets, the load of each hold kept.
+   *
+   * @param weeks how many weeks before that day it begins, 1 or more
+   * @param setsFraction share of the sets that is kept, above 0 and below 1
+   */
+  public record Taper(int weeks, double setsFraction) {}
 
   /**
    * Regular tests.
@@ -119,8 +129,8 @@ public record Plan(
   /**
    * Copies and checks the parts.
    *
-   * @throws IllegalArgumentException if there is no athlete or no block, or the demand does not add
-   *     to 100 %
+   * @throws IllegalArgumentException if there is no athlete or no block, the demand does not add to
+   *     100 %, or there is a taper and no day that it leads to
    */
   public Plan {
     athletes = List.copyOf(athletes);
@@ -136,6 +146,9 @@ public record Plan(
     double sum = demand.values().stream().mapToDouble(Double::doubleValue).sum();
     if (!demand.isEmpty() && Math.abs(sum - 1) > 1e-9) {
       throw new IllegalArgumentException("plan " + name + ": demand adds to " + sum * 100 + " %");
+    }
+    if (taper.isPresent() && towards.isEmpty()) {
+      throw new IllegalArgumentException("plan " + name + ": a taper towards no day");
     }
   }
 
@@ -154,6 +167,21 @@ public record Plan(
     return from.plusDays(7L * weeks() - 1);
   }
 
+  /**
+   * Returns the taper if it eases a week: one that begins within the taper's weeks before the day
+   * the plan works towards.
+   *
+   * @param first first day of the week
+   */
+  public Optional<Taper> taperIn(LocalDate first) {
+    return taper.filter(
+        t ->
+            towards
+                .map(Goal::date)
+                .filter(day -> first.isBefore(day) && !first.isBefore(day.minusWeeks(t.weeks())))
+                .isPresent());
+  }
+
   /** Starts a plan. */
   public static Builder named(String name) {
     return new Builder(name);
@@ -166,6 +194,7 @@ public record Plan(
     private final List<String> athletes = new ArrayList<>();
     private Optional<LocalDate> from = Optional.empty();
     private Optional<Goal> towards = Optional.empty();
+    private Optional<Taper> taper = Optional.empty();
     private final Map<Grip, Double> demand = new LinkedHashMap<>();
     private final List<String> ruleSets = new ArrayList<>();
     private final List<Block> blocks = new ArrayList<>();
@@ -206,6 +235,14 @@ public record Plan(
     /** Sets what the plan works towards. */
     public Builder towards(Goal goal) {
       towards = Optional.of(goal);
+      return this;
+    }
+
+    /**
+     * Sets less work in the weeks before the day the plan works towards; 0.5 keeps half the sets.
+     */
+    public Builder taper(int weeks, double setsFraction) {
+      taper = Optional.of(new Taper(weeks, setsFraction));
       return this;
     }
 
@@ -267,8 +304,8 @@ public record Plan(
      * Returns the plan.
      *
      * @throws IllegalStateException if the first day is missing
-     * @throws IllegalArgumentException if there is no athlete or block, or the demand does not add
-     *     to 100 %
+     * @throws IllegalArgumentException if there is no athlete or block, the demand does not add to
+     *     100 %, or there is a taper and no day that it leads to
      */
     public Plan build() {
       return new Plan(
@@ -277,6 +314,7 @@ public record Plan(
           athletes,
           from.orElseThrow(() -> new IllegalStateException("plan " + name + " has no first day")),
           towards,
+          taper,
           demand,
           ruleSets,
           blocks,

@@ -10,7 +10,7 @@ import java.time.LocalDate;
  * @param block name of the block
  * @param blockWeek from 1 in the block
  * @param from first day
- * @param eased true if the block eases this week
+ * @param eased true if the block or the taper eases this week
  * @param away true if the athlete is away on every day that could have been trained
  * @param timeUnderLoadSeconds all holds of the week, in seconds
  * @param loadIndex sum of total load times hold time, in kg s

@@ -6,6 +6,7 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
+import gripwright.plan.Plan;
 import gripwright.plan.PlannedExercise;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -15,12 +16,18 @@ import java.util.Optional;
 /** The days on which the fingers are worked hard: sessions, tests, and climbing. */
 final class HardDays {
 
+  /** What the day is that a plan works towards. */
+  static final String GOAL = "the goal";
+
   private final Athlete athlete;
   private final Log log;
+  private final Optional<Placement.HardDay> goal;
 
-  HardDays(Athlete athlete, Log log) {
+  /** Knows the fingers' hard days; the day a plan works towards is one as well. */
+  HardDays(Plan plan, Athlete athlete, Log log) {
     this.athlete = athlete;
     this.log = log;
+    goal = plan.towards().map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, GOAL));
   }
 
   /** Returns what is hard within reach of a week's gaps. */
@@ -34,6 +41,8 @@ final class HardDays {
         near.add(new Placement.HardDay(day, FingerSet.FOUR, "hard climbing"));
       }
     }
+    goal.filter(day -> day.date().isAfter(after) && day.date().isBefore(before))
+        .ifPresent(near::add);
     for (DatedSession session : sessions) {
       if (session.date().isAfter(after)) {
         hardFingers(session)

@@ -44,10 +44,20 @@ final class LookAhead {
 
   /** Returns the tests that are due in a week of the plan, numbered from 1. */
   List<Placement.Tests> testsIn(int number) {
+    if (tapers(number)) {
+      return List.of();
+    }
     return plan.retests().stream()
         .filter(retest -> number % retest.everyWeeks() == 0)
         .map(retest -> new Placement.Tests(minutes(retest), fingers(retest)))
         .toList();
+  }
+
+  /**
+   * Tells whether a week of the plan, numbered from 1, is one of the taper; nothing is tested then.
+   */
+  boolean tapers(int number) {
+    return plan.taperIn(plan.from().plusWeeks(number - 1L)).isPresent();
   }
 
   /** Returns how long the tests take with their warm-up, in minutes, rounded up. */

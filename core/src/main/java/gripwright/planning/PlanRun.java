@@ -50,7 +50,7 @@ final class PlanRun {
     this.plan = plan;
     this.athlete = athlete;
     this.log = log;
-    this.hardDays = new HardDays(athlete, log);
+    this.hardDays = new HardDays(plan, athlete, log);
     this.root = plan.path().then("for", athlete.name());
     this.fits = new HandFits(athlete);
     this.expansion = new SessionExpansion(plan, athlete, log, root, fits, findings);
@@ -69,7 +69,7 @@ final class PlanRun {
         number++;
         LocalDate first = plan.from().plusDays(7L * (number - 1));
         ramp.before(first, lastSession());
-        Optional<Double> easedTo = easedTo(block, blockWeek);
+        Optional<Double> easedTo = easedTo(block, blockWeek, first);
         boolean mayStep = trainedLastWeek && easedTo.isEmpty() && ramp.steady();
         int chancesNow = chances + (mayStep ? 1 : 0);
         double share = ramp.share(easedTo.isPresent());
@@ -84,6 +84,7 @@ final class PlanRun {
       }
       noteUnfinishedRamps(block, chances);
     }
+    noteIdleTaper();
     findings.settle(SessionOutlook.DOUBTFUL, SessionOutlook.FAILS);
     return new CompiledPlan(
         plan,
@@ -106,11 +107,14 @@ final class PlanRun {
    */
   record WeekOfBlock(int number, int blockWeek, LocalDate first, boolean eased) {}
 
-  private Optional<Double> easedTo(Block block, int blockWeek) {
-    return block.contentFor(athlete.name()).eases().stream()
-        .filter(e -> e.week() == blockWeek)
-        .map(Block.Ease::setsFraction)
-        .findFirst();
+  /** Returns the share of the sets that a week keeps by its block or the taper, the lower one. */
+  private Optional<Double> easedTo(Block block, int blockWeek, LocalDate first) {
+    return Stream.concat(
+            block.contentFor(athlete.name()).eases().stream()
+                .filter(e -> e.week() == blockWeek)
+                .map(Block.Ease::setsFraction),
+            plan.taperIn(first).map(Plan.Taper::setsFraction).stream())
+        .min(Comparator.naturalOrder());
   }
 
   private Optional<LocalDate> lastSession() {
@@ -276,8 +280,17 @@ final class PlanRun {
     Set<Conflict.Fact> facts = new Conflict(fixed, draft.request(), wanted, others).fewest();
     boolean away = week.first().datesUntil(week.first().plusDays(7)).anyMatch(athlete::isAway);
     ModelPath place = path(block, week).then("session", name);
+    Optional<LocalDate> goal =
+        facts.stream()
+            .filter(
+                f -> f instanceof Conflict.HardOn hard && hard.day().what().equals(HardDays.GOAL))
+            .map(f -> ((Conflict.HardOn) f).day().date())
+            .findFirst();
     Finding finding =
-        away ? Finding.warning("plan.week-short", place) : Finding.error("plan.no-day", place);
+        away || goal.isPresent()
+            ? Finding.warning("plan.week-short", place)
+            : Finding.error("plan.no-day", place);
+    finding = goal.isPresent() ? finding.with("goal", goal.get()) : finding;
     findings.add(
         finding
             .with("session", name)
@@ -287,6 +300,17 @@ final class PlanRun {
             .with(
                 "reason",
                 new PlacementWords(fixed, athlete, week.number()).reason(draft.request(), facts)));
+  }
+
+  private void noteIdleTaper() {
+    if (plan.taper().isPresent()
+        && weeks.stream().noneMatch(w -> plan.taperIn(w.from()).isPresent())) {
+      findings.add(
+          Finding.warning("plan.taper-idle", root.then("taper", 1))
+              .with("weeks", plan.taper().get().weeks())
+              .with("goal", plan.towards().orElseThrow().date())
+              .with("to", plan.to()));
+    }
   }
 
   private void noteUnfinishedRamps(Block block, int chances) {

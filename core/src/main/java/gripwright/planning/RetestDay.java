@@ -44,6 +44,10 @@ final class RetestDay {
       }
     }
     return week.stream()
+        .filter(
+            s ->
+                hardDays.stream()
+                    .noneMatch(h -> h.what().equals(HardDays.GOAL) && near(h.date(), s.date())))
         .min(
             Comparator.comparing((DatedSession s) -> !s.hard())
                 .thenComparing(DatedSession::loadIndex, Comparator.reverseOrder())

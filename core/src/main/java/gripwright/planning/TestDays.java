@@ -51,7 +51,10 @@ final class TestDays {
     for (int n = 1; n <= plan.retests().size(); n++) {
       Plan.Retest retest = plan.retests().get(n - 1);
       ModelPath place = root.then("retest", n).then("week", week.number());
-      if (week.number() % retest.everyWeeks() == 0) {
+      boolean due = week.number() % retest.everyWeeks() == 0;
+      if (due && lookAhead.tapers(week.number())) {
+        findings.add(Finding.advice("plan.retest-tapered", place).with("week", week.number()));
+      } else if (due) {
         noteSetups(retest, place);
         new RetestDay(retest, lookAhead.minutes(retest))
             .find(week.first(), athlete, hardDays.apply(tests), kept)

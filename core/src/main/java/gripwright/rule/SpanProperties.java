@@ -19,7 +19,7 @@ final class SpanProperties {
     week.count("number", "Which week of the plan, from 1.", WeekView::number)
         .count("block-week", "Which week of the block, from 1.", w -> w.week.blockWeek())
         .number("from", Type.Plain.DATE, "The first day.", w -> w.week.from().toEpochDay())
-        .truth("eased", "The block eases this week.", w -> w.week.eased())
+        .truth("eased", "The block or the plan's taper eases this week.", w -> w.week.eased())
         .truth(
             "away", "The athlete is away on every day that could be trained.", w -> w.week.away())
         .quantity(

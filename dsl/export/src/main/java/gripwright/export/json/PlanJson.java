@@ -57,10 +57,7 @@ final class PlanJson {
           json.field("to", plan.plan().to().toString());
           json.list("sessions", plan.sessions(), s -> json.object(() -> session(json, s)));
           FingerLedger ledger = new FingerLedger();
-          json.list(
-              "weeks",
-              plan.weeks(),
-              w -> json.object(() -> week(json, w, ledger.of(plan.sessionsOf(w.number())))));
+          json.list("weeks", plan.weeks(), w -> json.object(() -> week(json, plan, w, ledger)));
           json.list("retests", plan.retests(), r -> json.object(() -> retest(json, r)));
           json.list("cautions", plan.cautions(), json::text);
           FindingJson.list(json, document.findings());
@@ -211,12 +208,14 @@ final class PlanJson {
     json.field("from", link.from());
   }
 
-  private static void week(JsonText json, PlanWeek week, List<FingerWork> fingers) {
+  private static void week(JsonText json, CompiledPlan plan, PlanWeek week, FingerLedger ledger) {
     json.field("week", week.number());
     json.field("from", week.from().toString());
     json.field("eased", week.eased());
+    json.field("taper", plan.plan().taperIn(week.from()).isPresent());
     json.field("timeUnderLoadSeconds", week.timeUnderLoadSeconds(), SECONDS);
     json.field("loadIndex", week.loadIndex(), KILOGRAM_SECONDS);
+    List<FingerWork> fingers = ledger.of(plan.sessionsOf(week.number()));
     json.list("fingers", fingers, f -> json.line(() -> finger(json, f)));
   }
 

@@ -117,7 +117,16 @@ public final class SeasonText {
     return "towards "
         + goal.title().map(t -> Page.clean(t) + ", ").orElse("")
         + Page.dayAndYear(goal.date())
-        + (days > 0 ? ", " + left + " after the first day" : "");
+        + (days > 0 ? ", " + left + " after the first day" : "")
+        + compiled.plan().taper().map(SeasonText::taper).orElse("");
+  }
+
+  private static String taper(Plan.Taper taper) {
+    return "; tapered over "
+        + Page.count(taper.weeks(), "week")
+        + " to "
+        + Numbers.plain(taper.setsFraction() * 100, 1)
+        + " % of the sets";
   }
 
   /** Something that happens on a day. */
@@ -139,6 +148,9 @@ public final class SeasonText {
     List<String> marks = new ArrayList<>();
     if (week.eased()) {
       marks.add("EASED");
+    }
+    if (compiled.plan().taperIn(week.from()).isPresent()) {
+      marks.add("TAPER");
     }
     if (week.away()) {
       marks.add("AWAY");

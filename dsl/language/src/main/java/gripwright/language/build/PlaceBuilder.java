@@ -93,6 +93,8 @@ final class PlaceBuilder {
       ModelPath path = ModelPath.of("plan", name);
       if (item instanceof PlanItem.RetestItem) {
         add(declared, path.then("retest", ++retests), item);
+      } else if (item instanceof PlanItem.TaperItem) {
+        add(declared, path.then("taper", 1), item);
       } else if (item instanceof PlanItem.WaiveItem) {
         add(declared, path.then("waiver", ++waivers), item);
       } else if (item instanceof PlanItem.BlockItem block) {

@@ -116,6 +116,8 @@ final class PlanCheck {
       Optional<LocalDate> day = amounts.date(towards.date());
       from.ifPresent(f -> amounts.inOrder(f, "the first day", towards.date(), "the goal"));
       day.ifPresent(d -> builder.towards(new Plan.Goal(d, AthleteCheck.note(towards.goal()))));
+    } else if (item instanceof PlanItem.TaperItem taper) {
+      taper(taper);
     } else if (item instanceof PlanItem.Demand demand) {
       once.first(demand, "demand");
       demand(demand);
@@ -124,6 +126,26 @@ final class PlanCheck {
     } else if (item instanceof PlanItem.WeeklyRise rise) {
       once.first(rise, "weekly-rise");
       amounts.base(rise.atMost(), Slot.WEEKLY_RISE).ifPresent(builder::weeklyRise);
+    }
+  }
+
+  private void taper(PlanItem.TaperItem taper) {
+    boolean first = once.first(taper, "taper");
+    Optional<Integer> weeks = amounts.weeks(taper.length(), Slot.TAPER);
+    Optional<Double> share = amounts.base(taper.share(), Slot.EASE);
+    boolean towards = declaration.items().stream().anyMatch(PlanItem.Towards.class::isInstance);
+    if (!towards && !declaration.damaged()) {
+      ledger.error(
+          taper,
+          "value.missing",
+          "kind",
+          "plan",
+          "name",
+          declaration.name().text(),
+          "missing",
+          "`towards`");
+    } else if (first && weeks.isPresent() && share.isPresent()) {
+      builder.taper(weeks.get(), share.get());
     }
   }
 

@@ -23,6 +23,7 @@ enum Slot {
   BLOCK("the length of a block", Unit.WEEK, 0, true, 520 * 604_800.0),
   EVERY("the time between two steps", Unit.WEEK, 0, true, 520 * 604_800.0),
   RETEST("the time between two retests", Unit.WEEK, 0, true, 520 * 604_800.0),
+  TAPER("the length of a taper", Unit.WEEK, 0, true, 8 * 604_800.0),
   RAMP("the length of a ramp", Unit.WEEK, 0, true, 520 * 604_800.0),
   COMPARISON("the length of a comparison", Unit.WEEK, 0, true, 520 * 604_800.0),
   TRAINED("time in training", Unit.MONTH, 0, false, 1_200 * 2_629_800.0),

@@ -152,6 +152,8 @@ public enum NodeKind {
   FIRST_DAY,
   /** Grammar rule {@code towards}. */
   TOWARDS,
+  /** Grammar rule {@code taper}. */
+  TAPER,
   /** Grammar rule {@code demand}. */
   DEMAND,
   /** Grammar rule {@code ruleSets}. */

@@ -12,6 +12,7 @@ public sealed interface PlanItem extends Syntax
         PlanItem.ForItem,
         PlanItem.FromItem,
         PlanItem.Towards,
+        PlanItem.TaperItem,
         PlanItem.Demand,
         PlanItem.RulesItem,
         PlanItem.BlockItem,
@@ -32,6 +33,9 @@ public sealed interface PlanItem extends Syntax
 
   /** {@code towards DATE "..."}: the day it works towards. */
   record Towards(int id, DateText date, @Nullable Text goal) implements PlanItem {}
+
+  /** {@code taper 2 weeks to 50 % sets}: less work in the weeks before that day. */
+  record TaperItem(int id, Amount length, Amount share) implements PlanItem {}
 
   /** {@code demand half-crimp 45 %, ...}: which grips the climbing ahead asks for. */
   record Demand(int id, List<Share> shares) implements PlanItem {

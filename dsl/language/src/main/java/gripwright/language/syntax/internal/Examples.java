@@ -46,6 +46,7 @@ final class Examples {
           Map.entry(GripParser.RULE_forAthletes, "for runa"),
           Map.entry(GripParser.RULE_firstDay, "from 2027-01-11"),
           Map.entry(GripParser.RULE_towards, "towards 2027-04-17 \"spring trip\""),
+          Map.entry(GripParser.RULE_taper, "taper 2 weeks to 50 % sets"),
           Map.entry(GripParser.RULE_demand, "demand half-crimp 60 %, back-three 40 %"),
           Map.entry(GripParser.RULE_retest, "retest half-crimp edge 20 mm hold 7 s every 4 weeks"),
           Map.entry(

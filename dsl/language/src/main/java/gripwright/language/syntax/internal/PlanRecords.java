@@ -68,6 +68,11 @@ final class PlanRecords {
       case TOWARDS ->
           new PlanItem.Towards(
               parts.id(node), parts.date(in(node, NodeKind.DATE)), parts.textIfAny(node));
+      case TAPER -> {
+        List<SyntaxNode> amounts = node.nodes(NodeKind.AMOUNT);
+        yield new PlanItem.TaperItem(
+            parts.id(node), parts.amount(amounts.get(0)), parts.amount(amounts.get(1)));
+      }
       case DEMAND ->
           new PlanItem.Demand(parts.id(node), list(node.nodes(NodeKind.NAME_AMOUNT), parts::share));
       case RULE_SETS -> new PlanItem.RulesItem(parts.id(node), parts.names(node));

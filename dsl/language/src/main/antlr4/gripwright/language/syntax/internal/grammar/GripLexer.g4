@@ -66,6 +66,7 @@ AT             : 'at' ;
 REST           : 'rest' ;
 FOR            : 'for' ;
 TOWARDS        : 'towards' ;
+TAPER          : 'taper' ;
 DEMAND         : 'demand' ;
 BLOCK          : 'block' ;
 RETEST         : 'retest' ;

@@ -147,6 +147,7 @@ planItem
     : forAthletes
     | firstDay
     | towards
+    | taper
     | demand
     | ruleSets
     | block
@@ -161,6 +162,7 @@ planItem
 forAthletes       : FOR names ;
 firstDay          : FROM date ;
 towards           : TOWARDS date text? ;
+taper             : TAPER amount TO amount SETS ;
 demand            : DEMAND nameAmount ( COMMA nameAmount )* ;
 ruleSets          : RULES names ;
 retest            : RETEST names setup HOLD amount EVERY amount ;
@@ -391,7 +393,7 @@ head
     | FROM | CLEARED | AVAILABLE | CLIMBING | AWAY | TO | EQUIPMENT | NOTE | LENGTH | BREADTH
     | KNUCKLES | INDEX | MIDDLE | RING | LITTLE | THUMB | EDGES | ADDED | ASSIST | STEPS
     | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD
-    | REST | FOR | TOWARDS | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
+    | REST | FOR | TOWARDS | TAPER | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
     | EXERCISES | WEIGH | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
     | EDGE | LIFTING | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY
     | WHEN | DONE | FULL | EFFORT | PAIN | TWICE | EASE | INTRODUCE | EXERCISE | BECAUSE | RULE
