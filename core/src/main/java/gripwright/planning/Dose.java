@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param loadStep what is added to the total load after that
  * @param ramp how far an introduced grip has come, if it is still on its way
  * @param why what progression did, in order
+ * @param ceiling the most that may be loaded, where the log sets a limit
  */
 record Dose(
     Scheme scheme,
@@ -23,7 +24,8 @@ record Dose(
     double loadFactor,
     Load loadStep,
     Optional<Ramp> ramp,
-    List<Derivation> why) {
+    List<Derivation> why,
+    Optional<Ceiling> ceiling) {
 
   /**
    * Where a grip stands between its first level and the written one.
@@ -33,12 +35,35 @@ record Dose(
    */
   record Ramp(double fromFraction, double position) {}
 
+  /**
+   * The most that may be loaded after trouble.
+   *
+   * @param most total load
+   * @param why in words
+   */
+  record Ceiling(Load most, String why) {}
+
   Dose {
     why = List.copyOf(why);
   }
 
+  Dose(
+      Scheme scheme,
+      Length edge,
+      double loadFactor,
+      Load loadStep,
+      Optional<Ramp> ramp,
+      List<Derivation> why) {
+    this(scheme, edge, loadFactor, loadStep, ramp, why, Optional.empty());
+  }
+
+  /** Returns this dose with a limit from the log, if there is one. */
+  Dose under(Optional<Ceiling> limit) {
+    return new Dose(scheme, edge, loadFactor, loadStep, ramp, why, limit);
+  }
+
   /** Returns this dose with other sets and what led to them. */
   Dose withSets(int sets, List<Derivation> chain) {
-    return new Dose(scheme.withSets(sets), edge, loadFactor, loadStep, ramp, chain);
+    return new Dose(scheme.withSets(sets), edge, loadFactor, loadStep, ramp, chain, ceiling);
   }
 }

@@ -23,11 +23,22 @@ final class HardDays {
   private final Log log;
   private final Optional<Placement.HardDay> goal;
 
-  /** Knows the fingers' hard days; the day a plan works towards is one as well. */
+  private final Plan plan;
+
+  /**
+   * Knows the fingers' hard days: the day a plan works towards is one as well, and tests that were
+   * logged on its first day or later.
+   */
   HardDays(Plan plan, Athlete athlete, Log log) {
+    this.plan = plan;
     this.athlete = athlete;
     this.log = log;
     goal = plan.towards().map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, GOAL));
+  }
+
+  /** Returns these days as they were known before a day. */
+  HardDays before(LocalDate day) {
+    return new HardDays(plan, athlete, Heard.before(log, day));
   }
 
   /** Returns what is hard within reach of a week's gaps. */
@@ -43,6 +54,14 @@ final class HardDays {
     }
     goal.filter(day -> day.date().isAfter(after) && day.date().isBefore(before))
         .ifPresent(near::add);
+    for (LogEntry.Tested tested : log.of(LogEntry.Tested.class)) {
+      boolean isNear = tested.date().isAfter(after) && tested.date().isBefore(before);
+      if (isNear && !tested.date().isBefore(plan.from())) {
+        near.add(
+            new Placement.HardDay(
+                tested.date(), tested.test().setup().grip().fingers(), "a logged test"));
+      }
+    }
     for (DatedSession session : sessions) {
       if (session.date().isAfter(after)) {
         hardFingers(session)
@@ -74,12 +93,21 @@ final class HardDays {
         .orElse(FingerSet.FOUR);
   }
 
+  /** What was logged of a day's climbing stands for what is usual on its weekday. */
   private boolean climbsHard(LocalDate day) {
+    List<LogEntry.Climbed> logged =
+        log.of(LogEntry.Climbed.class).stream().filter(c -> c.date().equals(day)).toList();
+    if (!logged.isEmpty() && !day.isBefore(plan.from())) {
+      return logged.stream().anyMatch(HardDays::isHard);
+    }
     boolean usually =
         !athlete.isAway(day)
             && athlete.climbing().stream().anyMatch(c -> c.hard() && c.day() == day.getDayOfWeek());
-    return usually
-        || log.of(LogEntry.Climbed.class).stream().anyMatch(c -> c.hard() && c.date().equals(day));
+    return usually || logged.stream().anyMatch(HardDays::isHard);
+  }
+
+  private static boolean isHard(LogEntry.Climbed climbed) {
+    return climbed.hard() || climbed.effort().orElse(0) >= Prescription.HARD_EFFORT;
   }
 
   /** Returns the days of hard climbing between two days, both included. */

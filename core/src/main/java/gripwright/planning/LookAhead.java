@@ -2,7 +2,6 @@ package gripwright.planning;
 
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
-import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
@@ -31,14 +30,14 @@ final class LookAhead {
 
   private final Plan plan;
   private final Athlete athlete;
-  private final Log log;
+  private final Setbacks setbacks;
   private final SessionExpansion expansion;
   private final Map<String, List<Placement.Request>> ofBlock = new HashMap<>();
 
-  LookAhead(Plan plan, Athlete athlete, Log log, SessionExpansion expansion) {
+  LookAhead(Plan plan, Athlete athlete, Setbacks setbacks, SessionExpansion expansion) {
     this.plan = plan;
     this.athlete = athlete;
-    this.log = log;
+    this.setbacks = setbacks;
     this.expansion = expansion;
   }
 
@@ -116,10 +115,10 @@ final class LookAhead {
     return ofBlock.computeIfAbsent(
         block.name(),
         name -> {
-          Progression progression =
-              new Progression(block.contentFor(athlete.name()), log, plan.from());
+          Progression progression = new Progression(block.contentFor(athlete.name()), setbacks);
           PlanRun.WeekOfBlock week = new PlanRun.WeekOfBlock(1, 1, first, false);
-          Progression.Week state = new Progression.Week(first, 0, Optional.empty(), 1);
+          Progression.Week state =
+              new Progression.Week(first, List.of(), List.of(), Optional.empty(), 1, "");
           List<Placement.Request> requests = new ArrayList<>();
           block.contentFor(athlete.name()).sessions().stream()
               .sorted(Comparator.comparing(SessionPlan::name))

@@ -8,20 +8,20 @@ import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
+import gripwright.plan.HeardLog;
+import gripwright.plan.MissedSession;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.SessionPlan;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -42,6 +42,12 @@ final class PlanRun {
   private final List<PlanWeek> weeks = new ArrayList<>();
   private final Map<String, LocalDate> lastOfName = new HashMap<>();
   private final HardDays hardDays;
+  private final Heard heard;
+  private final Setbacks setbacks;
+  private final WeekAsDone asDone;
+  private final WeekPlacing placing;
+  private final ToldFindings toldFindings;
+  private final List<MissedSession> missed = new ArrayList<>();
   private final TestDays testDays;
   private final ReturnRamp ramp;
   private final ModelPath root;
@@ -51,40 +57,64 @@ final class PlanRun {
     this.athlete = athlete;
     this.log = log;
     this.hardDays = new HardDays(plan, athlete, log);
+    this.heard = new Heard(plan, athlete, log);
+    this.setbacks = new Setbacks(plan, log, heard, sessions);
     this.root = plan.path().then("for", athlete.name());
     this.fits = new HandFits(athlete);
     this.expansion = new SessionExpansion(plan, athlete, log, root, fits, findings);
-    this.lookAhead = new LookAhead(plan, athlete, log, expansion);
+    this.lookAhead = new LookAhead(plan, athlete, setbacks, expansion);
     this.testDays = new TestDays(plan, athlete, root, fits, lookAhead, findings);
     this.ramp = new ReturnRamp(athlete);
+    this.toldFindings = new ToldFindings(heard, athlete, root);
+    this.placing =
+        new WeekPlacing(
+            athlete,
+            root,
+            heard,
+            expansion,
+            lookAhead,
+            findings,
+            new WeekPlacing.SoFar(sessions, retests, lastOfName));
+    this.asDone = new WeekAsDone(heard, expansion, fits, plan.from());
   }
 
   CompiledPlan compile() {
     int number = 0;
     for (Block block : plan.blocks()) {
-      Progression progression = new Progression(block.contentFor(athlete.name()), log, plan.from());
-      int chances = 0;
-      boolean trainedLastWeek = false;
+      Progression progression = new Progression(block.contentFor(athlete.name()), setbacks);
+      List<Progression.Chance> chances = new ArrayList<>();
+      List<String> lost = new ArrayList<>();
+      LocalDate since = plan.from().plusDays(7L * number);
+      Outcome last = Outcome.EMPTY;
       for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
         number++;
         LocalDate first = plan.from().plusDays(7L * (number - 1));
         ramp.before(first, lastSession());
         Optional<Double> easedTo = easedTo(block, blockWeek, first);
-        boolean mayStep = trainedLastWeek && easedTo.isEmpty() && ramp.steady();
-        int chancesNow = chances + (mayStep ? 1 : 0);
+        boolean mayStep = last == Outcome.TRAINED && easedTo.isEmpty() && ramp.steady();
+        List<Progression.Chance> chancesNow = new ArrayList<>(chances);
+        if (mayStep) {
+          chancesNow.add(new Progression.Chance(since, first));
+        }
         double share = ramp.share(easedTo.isPresent());
-        trainedLastWeek =
+        last =
             week(
                 block,
                 new WeekOfBlock(number, blockWeek, first, easedTo.isPresent()),
                 progression,
-                new Progression.Week(first, chancesNow, easedTo, share));
-        chances = trainedLastWeek ? chancesNow : chances;
-        ramp.after(trainedLastWeek, easedTo.isPresent(), share);
+                new Progression.Week(first, chancesNow, lost, easedTo, share, ramp.from()));
+        if (last == Outcome.TRAINED) {
+          since = mayStep ? first : since;
+          chances = chancesNow;
+        } else if (last == Outcome.SKIPPED) {
+          lost.add("week " + number + " was not trained");
+        }
+        ramp.after(last == Outcome.TRAINED, easedTo.isPresent(), share, last == Outcome.SKIPPED);
       }
-      noteUnfinishedRamps(block, chances);
+      noteUnfinishedRamps(block, chances.size());
     }
     noteIdleTaper();
+    toldFindings.all(missed).forEach(findings::add);
     findings.settle(SessionOutlook.DOUBTFUL, SessionOutlook.FAILS);
     return new CompiledPlan(
         plan,
@@ -94,7 +124,18 @@ final class PlanRun {
         weeks,
         retests,
         hardDays.climbing(plan.from(), plan.to()),
-        findings.all());
+        findings.all(),
+        new HeardLog(heard.until(), missed));
+  }
+
+  /** What became of a week. */
+  private enum Outcome {
+    /** Something was trained in it or is planned. */
+    TRAINED,
+    /** Sessions were planned, and a log tells that none was trained. */
+    SKIPPED,
+    /** Nothing was planned. */
+    EMPTY
   }
 
   /**
@@ -121,36 +162,33 @@ final class PlanRun {
     return sessions.stream().map(DatedSession::date).max(Comparator.naturalOrder());
   }
 
-  private boolean week(
+  private Outcome week(
       Block block, WeekOfBlock week, Progression progression, Progression.Week state) {
-    List<SessionExpansion.Draft> drafts = new ArrayList<>();
-    block.contentFor(athlete.name()).sessions().stream()
-        .sorted(Comparator.comparing(SessionPlan::name))
-        .forEach(
-            session ->
-                expansion
-                    .draft(block, week, session, progression, state, findings)
-                    .ifPresent(
-                        draft -> {
-                          for (int i = 0; i < session.perWeek(); i++) {
-                            drafts.add(draft);
-                          }
-                        }));
+    List<SessionExpansion.Draft> drafts = drafts(block, week, progression, state);
+    HardDays known = heard.isPast(week.first()) ? hardDays.before(week.first()) : hardDays;
     List<DatedSession> placed =
-        isAwayAllWeek(week.first()) ? List.of() : placed(block, week, drafts, progression, state);
+        isAwayAllWeek(week.first())
+            ? List.of()
+            : placing.place(block, week, drafts, known, progression, state);
     List<DatedSession> kept = new ArrayList<>(placed);
-    retests.addAll(
+    List<DatedRetest> tests =
         testDays.of(
             block,
             week,
             kept,
             more ->
-                hardDays.near(
+                known.near(
                     week.first(),
                     sessions,
-                    Stream.concat(retests.stream(), more.stream()).toList())));
-    kept.sort(Comparator.comparing(DatedSession::date).thenComparing(DatedSession::name));
-    sessions.addAll(kept);
+                    Stream.concat(retests.stream(), more.stream()).toList()));
+    boolean planned = !kept.isEmpty();
+    if (heard.isPast(week.first())) {
+      kept = asTold(block, week, kept, tests, drafts, progression, state);
+      retests.addAll(new TestsAsDone(log, heard).of(week.first(), tests));
+    } else {
+      sessions.addAll(sorted(kept));
+      retests.addAll(tests);
+    }
     kept.forEach(s -> lastOfName.merge(s.name(), s.date(), PlanRun::later));
     weeks.add(
         new PlanWeek(
@@ -170,7 +208,70 @@ final class PlanRun {
               .with("from", week.first())
               .with("to", week.first().plusDays(6)));
     }
-    return !kept.isEmpty();
+    if (!kept.isEmpty()) {
+      return Outcome.TRAINED;
+    }
+    return planned ? Outcome.SKIPPED : Outcome.EMPTY;
+  }
+
+  private List<SessionExpansion.Draft> drafts(
+      Block block, WeekOfBlock week, Progression progression, Progression.Week state) {
+    List<SessionExpansion.Draft> drafts = new ArrayList<>();
+    block.contentFor(athlete.name()).sessions().stream()
+        .sorted(Comparator.comparing(SessionPlan::name))
+        .forEach(
+            session ->
+                expansion
+                    .draft(block, week, session, progression, state, findings)
+                    .ifPresent(
+                        draft -> drafts.addAll(Collections.nCopies(session.perWeek(), draft))));
+    return drafts;
+  }
+
+  private static List<DatedSession> sorted(List<DatedSession> some) {
+    return some.stream()
+        .sorted(Comparator.comparing(DatedSession::date).thenComparing(DatedSession::name))
+        .toList();
+  }
+
+  /** Puts what the log tells of a week in the place of its plan, and plans what is left of it. */
+  private List<DatedSession> asTold(
+      Block block,
+      WeekOfBlock week,
+      List<DatedSession> planned,
+      List<DatedRetest> tests,
+      List<SessionExpansion.Draft> drafts,
+      Progression progression,
+      Progression.Week state) {
+    WeekAsDone.Told told = asDone.read(block, week, planned);
+    missed.removeIf(m -> told.late().contains(m.planned()));
+    missed.addAll(told.missed());
+    sessions.addAll(sorted(told.done()));
+    told.done().forEach(s -> lastOfName.merge(s.name(), s.date(), PlanRun::later));
+    RestOfWeek rest =
+        new RestOfWeek(
+            athlete,
+            heard.until().orElseThrow(),
+            week.first(),
+            hardDays.near(
+                week.first(), sessions, Stream.concat(retests.stream(), tests.stream()).toList()),
+            lastOfName);
+    List<DatedSession> kept = new ArrayList<>(told.done());
+    for (RestOfWeek.Dated dated : rest.place(told.ahead(), drafts)) {
+      expansion
+          .dated(
+              block,
+              week,
+              dated.draft().session(),
+              progression,
+              state,
+              dated.day(),
+              dated.because())
+          .ifPresent(kept::add);
+    }
+    toldFindings.note(block, week, told, rest.dropped());
+    sessions.addAll(sorted(kept.stream().filter(s -> s.happened().isEmpty()).toList()));
+    return kept;
   }
 
   private static LocalDate later(LocalDate one, LocalDate other) {
@@ -194,112 +295,6 @@ final class PlanRun {
       }
     }
     return anyDay;
-  }
-
-  private List<DatedSession> placed(
-      Block block,
-      WeekOfBlock week,
-      List<SessionExpansion.Draft> drafts,
-      Progression progression,
-      Progression.Week state) {
-    Placement.Week fixed =
-        new Placement.Week(
-            week.first(),
-            athlete::availableOn,
-            hardDays.near(week.first(), sessions, retests),
-            lastOfName);
-    PlacementWords words = new PlacementWords(fixed, athlete, week.number());
-    List<SessionExpansion.Draft> fitting =
-        drafts.stream().filter(d -> fitsSomeDay(block, week, d)).toList();
-    List<Placement.Request> requests =
-        fitting.stream().map(SessionExpansion.Draft::request).toList();
-    Placement.Found found =
-        Placement.place(
-            new Placement.Asked(fixed, requests, lookAhead.testsIn(week.number())),
-            () ->
-                lookAhead.after(
-                    block, week, requests, day -> hardDays.near(day, sessions, retests)));
-    noteUnproved(block, week, found);
-    List<Optional<LocalDate>> days = found.first().sessions();
-    List<DatedSession> placed = new ArrayList<>();
-    List<Placement.Request> dated = new ArrayList<>();
-    Map<String, Integer> missing = new TreeMap<>();
-    for (int i = 0; i < fitting.size(); i++) {
-      SessionExpansion.Draft draft = fitting.get(i);
-      if (days.get(i).isPresent()) {
-        LocalDate day = days.get(i).get();
-        String because = words.because(draft.request(), day);
-        dated.add(draft.request());
-        expansion
-            .dated(block, week, draft.session(), progression, state, day, because)
-            .ifPresent(placed::add);
-      } else {
-        missing.merge(draft.session().name(), 1, Integer::sum);
-      }
-    }
-    missing.forEach((name, count) -> noteMissing(block, week, fixed, fitting, dated, name, count));
-    return placed;
-  }
-
-  private void noteUnproved(Block block, WeekOfBlock week, Placement.Found found) {
-    if (!found.proved()) {
-      findings.add(
-          Finding.advice("plan.days-unproved", path(block, week))
-              .with("week", week.number())
-              .with("more", found.more()));
-    }
-  }
-
-  private boolean fitsSomeDay(Block block, WeekOfBlock week, SessionExpansion.Draft draft) {
-    Duration longest =
-        athlete.available().values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
-    if (draft.request().minutes() <= longest.toMinutes()) {
-      return true;
-    }
-    findings.add(
-        Finding.error(
-                "plan.session-too-long", path(block, week).then("session", draft.session().name()))
-            .with("session", draft.session().name())
-            .with("minutes", draft.request().minutes())
-            .with("longest", longest.toMinutes()));
-    return false;
-  }
-
-  private void noteMissing(
-      Block block,
-      WeekOfBlock week,
-      Placement.Week fixed,
-      List<SessionExpansion.Draft> drafts,
-      List<Placement.Request> placed,
-      String name,
-      int missing) {
-    SessionExpansion.Draft draft =
-        drafts.stream().filter(d -> d.session().name().equals(name)).findFirst().orElseThrow();
-    int wanted = draft.session().perWeek();
-    List<Placement.Request> others = placed.stream().filter(r -> !r.name().equals(name)).toList();
-    Set<Conflict.Fact> facts = new Conflict(fixed, draft.request(), wanted, others).fewest();
-    boolean away = week.first().datesUntil(week.first().plusDays(7)).anyMatch(athlete::isAway);
-    ModelPath place = path(block, week).then("session", name);
-    Optional<LocalDate> goal =
-        facts.stream()
-            .filter(
-                f -> f instanceof Conflict.HardOn hard && hard.day().what().equals(HardDays.GOAL))
-            .map(f -> ((Conflict.HardOn) f).day().date())
-            .findFirst();
-    Finding finding =
-        away || goal.isPresent()
-            ? Finding.warning("plan.week-short", place)
-            : Finding.error("plan.no-day", place);
-    finding = goal.isPresent() ? finding.with("goal", goal.get()) : finding;
-    findings.add(
-        finding
-            .with("session", name)
-            .with("week", week.number())
-            .with("wanted", wanted)
-            .with("placed", wanted - missing)
-            .with(
-                "reason",
-                new PlacementWords(fixed, athlete, week.number()).reason(draft.request(), facts)));
   }
 
   private void noteIdleTaper() {

@@ -26,7 +26,7 @@ public final class Planner {
   public static CompiledPlan compile(Plan plan, Athlete athlete, Log log, List<RuleSet> ruleSets) {
     CompiledPlan compiled = new PlanRun(plan, athlete, log).compile();
     List<Finding> findings = new ArrayList<>(compiled.findings());
-    findings.addAll(RuleCheck.check(compiled, ruleSets));
+    findings.addAll(ToldFindings.settled(RuleCheck.check(compiled, ruleSets), compiled));
     return compiled.withFindings(findings);
   }
 }

@@ -299,12 +299,28 @@ final class Prescription {
       if (dose.ramp().isPresent() && maximum.isPresent()) {
         wanted = ramped(wanted, dose.ramp().get(), maximum.get(), why);
       }
+      Optional<Dose.Ceiling> ceiling = ceiling(wanted);
+      double allowed = ceiling.map(c -> c.most().kilograms()).orElse(wanted);
       if (hold.level() instanceof Level.OfMax && maximum.isPresent()) {
-        percents.add(wanted / maximum.get() * 100);
+        percents.add(allowed / maximum.get() * 100);
       }
-      wanted = capped(hold, wanted, findings);
+      wanted = Math.min(allowed, capped(hold, wanted, findings));
+      ceiling.ifPresent(
+          c -> why.add(new Derivation(Progression.HELD_BACK, c.most().kilograms(), "kg", c.why())));
       why.add(new Derivation("load wanted", wanted, "kg", "the level, after progression"));
       return built(hold, wanted, why, findings);
+    }
+
+    /** Returns what the log allows at most, where the load that would be built is above it. */
+    private Optional<Dose.Ceiling> ceiling(double wanted) {
+      return dose.ceiling()
+          .filter(
+              c ->
+                  athlete
+                      .equipment()
+                      .greatestUpTo(Load.ofKilograms(wanted), mass)
+                      .filter(built -> built.kilograms() > c.most().kilograms() + TOLERANCE)
+                      .isPresent());
     }
 
     /**

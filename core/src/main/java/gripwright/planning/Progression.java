@@ -1,8 +1,6 @@
 package gripwright.planning;
 
 import gripwright.grip.Grip;
-import gripwright.log.Log;
-import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -16,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What an exercise looks like in a week of its block: advanced, ramped, eased.
@@ -25,43 +24,67 @@ import java.util.Optional;
  */
 final class Progression {
 
-  private final Block.Content block;
-  private final Log log;
-  private final LocalDate from;
+  /** The link of a chain that tells what the log stood against. */
+  static final String HELD_BACK = "held back";
 
-  Progression(Block.Content block, Log log, LocalDate from) {
+  private static final int MOST_TOLD = 3;
+
+  private final Block.Content block;
+  private final Setbacks setbacks;
+
+  Progression(Block.Content block, Setbacks setbacks) {
     this.block = block;
-    this.log = log;
-    this.from = from;
+    this.setbacks = setbacks;
   }
+
+  /**
+   * A step that may be taken.
+   *
+   * @param since first day of the weeks that may have earned it
+   * @param before first day of the week that takes it
+   */
+  record Chance(LocalDate since, LocalDate before) {}
 
   /**
    * Where a week stands.
    *
    * @param first first day of the week
-   * @param chances weeks of the block so far that could have taken a step
+   * @param chances steps that could have been taken in the block so far
+   * @param lost weeks of the block that a log tells were not trained, in words
    * @param easedTo share of the sets that an eased week keeps
-   * @param returning share of the load in the weeks after a long absence; 1 otherwise
+   * @param returning share of the load in the weeks after a time without training; 1 otherwise
+   * @param returnsFrom that time, in words
    */
-  record Week(LocalDate first, int chances, Optional<Double> easedTo, double returning) {}
+  record Week(
+      LocalDate first,
+      List<Chance> chances,
+      List<String> lost,
+      Optional<Double> easedTo,
+      double returning,
+      String returnsFrom) {
+
+    Week {
+      chances = List.copyOf(chances);
+      lost = List.copyOf(lost);
+    }
+  }
 
   Dose dose(Exercise exercise, Grip grip, Week week) {
     List<Derivation> why = new ArrayList<>();
     Optional<Block.Introduction> introduction = introduction(grip);
-    int ramped = introduction.map(i -> Math.min(week.chances(), i.weeks() - 1)).orElse(0);
+    int chances = chances(exercise, grip, week, introduction.isPresent(), why);
+    int ramped = introduction.map(i -> Math.min(chances, i.weeks() - 1)).orElse(0);
     Optional<Dose.Ramp> ramp =
         introduction
-            .filter(i -> week.chances() < i.weeks() - 1)
-            .map(i -> new Dose.Ramp(i.fromFraction(), (double) week.chances() / (i.weeks() - 1)));
+            .filter(i -> chances < i.weeks() - 1)
+            .map(i -> new Dose.Ramp(i.fromFraction(), (double) chances / (i.weeks() - 1)));
     Dose dose = new Dose(exercise.scheme(), exercise.edge(), 1, Load.ZERO, ramp, List.of());
     Optional<Advance> advance = ramp.isPresent() ? Optional.empty() : advance(grip);
     if (advance.isPresent()) {
-      dose = advanced(dose, advance.get(), exercise, grip, week, ramped, why);
+      dose = advanced(dose, advance.get(), exercise, grip, week, chances - ramped, why);
     }
     if (week.returning() < 1) {
-      why.add(
-          new Derivation(
-              "return", week.returning() * 100, "%", "first weeks after 14 days or more away"));
+      why.add(new Derivation("return", week.returning() * 100, "%", week.returnsFrom()));
       dose = scaled(dose, week.returning());
     }
     if (week.easedTo().isPresent()) {
@@ -69,6 +92,43 @@ final class Progression {
     }
     return new Dose(
         dose.scheme(), dose.edge(), dose.loadFactor(), dose.loadStep(), dose.ramp(), why);
+  }
+
+  /** Counts the steps that nothing in the log stood against, and tells of the others. */
+  private int chances(
+      Exercise exercise, Grip grip, Week week, boolean introduced, List<Derivation> why) {
+    Optional<Advance.Pace> pace = advance(grip).map(a -> a.first().when());
+    boolean steps = introduced || pace.filter(Advance.EveryWeeks.class::isInstance).isPresent();
+    if (!steps) {
+      return week.chances().size();
+    }
+    Setbacks.Asked asked = new Setbacks.Asked(exercise, grip, pace);
+    List<String> reasons = new ArrayList<>(week.lost());
+    int held = 0;
+    for (Chance chance : week.chances()) {
+      List<String> against = setbacks.against(asked, chance.since(), chance.before());
+      held += against.isEmpty() ? 0 : 1;
+      reasons.addAll(against);
+    }
+    int all = held + week.lost().size();
+    if (all > 0) {
+      String told = reasons.stream().limit(MOST_TOLD).collect(Collectors.joining("; "));
+      int more = reasons.size() - MOST_TOLD;
+      why.add(
+          new Derivation(
+              HELD_BACK,
+              all,
+              all == 1 ? "step" : "steps",
+              told + (more > 0 ? "; and " + more + " more" : "")));
+    }
+    return week.chances().size() - held;
+  }
+
+  /** Returns an exercise's dose under what may be loaded on a day after what the log tells. */
+  Dose dose(Exercise exercise, Grip grip, Week week, LocalDate day) {
+    Dose dose = dose(exercise, grip, week);
+    Optional<Advance.Pace> pace = advance(grip).map(a -> a.first().when());
+    return dose.under(setbacks.ceiling(new Setbacks.Asked(exercise, grip, pace), dose.edge(), day));
   }
 
   Optional<Block.Introduction> introduction(Grip grip) {
@@ -90,9 +150,9 @@ final class Progression {
       Exercise exercise,
       Grip grip,
       Week week,
-      int ramped,
+      int chances,
       List<Derivation> why) {
-    int steps = steps(advance.first().when(), exercise, grip, week, ramped);
+    int steps = steps(advance.first().when(), exercise, grip, week, chances);
     if (advance.then().isEmpty()) {
       return changed(dose, advance.first().change(), steps, why);
     }
@@ -103,46 +163,14 @@ final class Progression {
     return changed(second, advance.first().change(), firstSteps, why);
   }
 
-  private int steps(Advance.Pace pace, Exercise exercise, Grip grip, Week week, int ramped) {
+  private int steps(Advance.Pace pace, Exercise exercise, Grip grip, Week week, int chances) {
     if (pace instanceof Advance.EveryWeeks every) {
-      return Math.max(0, week.chances() - ramped) / every.weeks();
+      return Math.max(0, chances) / every.weeks();
     }
     return pace instanceof Advance.WhenLogged logged
-        ? earned(logged, exercise, grip, week.first())
+        ? setbacks.earned(
+            new Setbacks.Asked(exercise, grip, Optional.of(pace)), logged, week.first())
         : 0;
-  }
-
-  /** Counts the steps that the log has earned before a day. */
-  private int earned(Advance.WhenLogged pace, Exercise exercise, Grip grip, LocalDate before) {
-    int steps = 0;
-    int row = 0;
-    for (LogEntry.Trained session : log.of(LogEntry.Trained.class)) {
-      if (session.date().isBefore(from) || !session.date().isBefore(before)) {
-        continue;
-      }
-      for (LogEntry.Done done : session.done()) {
-        if (done.protocol().equals(exercise.protocol().name())
-            && done.setup().grip().name().equals(grip.name())
-            && done.setup().hands() == exercise.hands()) {
-          row = deserves(pace, done) ? row + 1 : 0;
-          if (row == pace.sessions()) {
-            steps++;
-            row = 0;
-          }
-        }
-      }
-    }
-    return steps;
-  }
-
-  private static boolean deserves(Advance.WhenLogged pace, LogEntry.Done done) {
-    return (!pace.doneInFull() || done.inFull())
-        && (pace.effortAtMost().isEmpty()
-            || (done.effort().isPresent()
-                && done.effort().getAsDouble() <= pace.effortAtMost().getAsDouble()))
-        && (pace.painAtMost().isEmpty()
-            || (done.pain().isPresent()
-                && done.pain().getAsDouble() <= pace.painAtMost().getAsDouble()));
   }
 
   /** Returns how many steps a variable can take from where a dose stands. */

@@ -21,6 +21,8 @@ final class ReturnRamp {
   private int untrainedWeeks;
   private int returnWeek = SHARES.length;
   private double lastShare = 1;
+  private boolean skippedLast;
+  private String from = "";
 
   ReturnRamp(Athlete athlete) {
     this.athlete = athlete;
@@ -33,6 +35,9 @@ final class ReturnRamp {
    * @param last last day with a session before it; empty if there was none
    */
   void before(LocalDate first, Optional<LocalDate> last) {
+    if (skippedLast) {
+      afterSkipped(first);
+    }
     if (last.isEmpty()) {
       return;
     }
@@ -46,7 +51,25 @@ final class ReturnRamp {
     boolean stillAway = row > 0; // the week itself is spent away, so nothing returns yet
     if (!stillAway && (longest >= LONG_ABSENCE_DAYS || untrainedWeeks >= 2)) {
       returnWeek = 0;
+      from = skippedLast ? from : "first weeks after 14 days or more away";
     }
+  }
+
+  private void afterSkipped(LocalDate first) {
+    boolean isLong = untrainedWeeks >= 2;
+    returnWeek = Math.min(returnWeek, isLong ? 0 : SHARES.length - 1);
+    from =
+        isLong
+            ? "first weeks after " + untrainedWeeks + " weeks without training"
+            : "first week after one without training, from "
+                + first.minusDays(7)
+                + " to "
+                + first.minusDays(1);
+  }
+
+  /** Returns what the load returns from, in words. */
+  String from() {
+    return from;
   }
 
   /** Tells whether nothing returns, so that something else may get harder. */
@@ -60,8 +83,13 @@ final class ReturnRamp {
     return eased ? Math.min(share, lastShare) : share;
   }
 
-  /** Notes what became of a week that had a share of the load. */
-  void after(boolean trained, boolean eased, double share) {
+  /**
+   * Notes what became of a week that had a share of the load.
+   *
+   * @param skipped true if sessions were planned in it and a log tells that none was trained
+   */
+  void after(boolean trained, boolean eased, double share, boolean skipped) {
+    skippedLast = skipped;
     untrainedWeeks = trained ? 0 : untrainedWeeks + 1;
     if (trained && !eased) {
       lastShare = share;

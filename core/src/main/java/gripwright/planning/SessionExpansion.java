@@ -16,6 +16,7 @@ import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.PlannedExercise.Derivation;
 import gripwright.plan.SessionPlan;
+import gripwright.quantity.Load;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -129,13 +130,24 @@ final class SessionExpansion {
 
   private ModelPath path(
       Block block, PlanRun.WeekOfBlock week, SessionPlan session, LocalDate day) {
+    return path(block, week, session.name(), day);
+  }
+
+  /** Returns where a session of a day stands. */
+  ModelPath path(Block block, PlanRun.WeekOfBlock week, String session, LocalDate day) {
     return root.then("block", block.name())
         .then("week", week.blockWeek())
-        .then("session", session.name())
+        .then("session", session)
         .then("date", day.toString());
   }
 
-  private int minutes(SessionPlan session, List<PlannedExercise> exercises) {
+  /** Returns the body mass that loads on a day are reckoned with. */
+  Load bodyMassOn(LocalDate day) {
+    return prescription.bodyMassOn(day);
+  }
+
+  /** Returns how long a session takes with these exercises, in minutes, rounded up. */
+  int minutes(SessionPlan session, List<PlannedExercise> exercises) {
     Duration time = session.contentFor(athlete.name()).warmUp().orElse(plan.warmUp());
     Duration between = restBetween(session);
     for (int i = 0; i < exercises.size(); i++) {
@@ -173,7 +185,7 @@ final class SessionExpansion {
             .prescribe(
                 exercise,
                 grip,
-                progression.dose(exercise, grip, state),
+                progression.dose(exercise, grip, state, day),
                 day,
                 all.size() + 1,
                 path,
@@ -212,7 +224,7 @@ final class SessionExpansion {
             path);
     List<Choice.Out> out = new ArrayList<>();
     for (Setup setup : setups) {
-      Dose dose = progression.dose(exercise, setup.grip(), state);
+      Dose dose = progression.dose(exercise, setup.grip(), state, day);
       FindingList why = new FindingList();
       Optional<PlannedExercise> candidate =
           prescription.prescribe(exercise, setup.grip(), dose, day, before + 1, path, why);
@@ -233,7 +245,7 @@ final class SessionExpansion {
       if (out.stream().allMatch(o -> o.kind() == GripMix.Kind.LOAD)) {
         // What keeps the first from a load is what the coach has to mend.
         Setup first = setups.get(0);
-        Dose dose = progression.dose(exercise, first.grip(), state);
+        Dose dose = progression.dose(exercise, first.grip(), state, day);
         prescription.prescribe(exercise, first.grip(), dose, day, before + 1, path, into);
         return List.of();
       }
@@ -262,7 +274,7 @@ final class SessionExpansion {
             (name, sets) -> {
               if (sets > 0) {
                 Grip grip = gripNamed(exercise, name);
-                Dose dose = progression.dose(exercise, grip, state);
+                Dose dose = progression.dose(exercise, grip, state, day);
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
                     MixWords.why(

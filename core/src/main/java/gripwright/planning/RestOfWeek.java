@@ -1,0 +1,125 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.plan.DatedSession;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Finds days for what is left of a week after what was done in it. A session keeps its day where
+ * gaps allow; only otherwise are all that are left placed anew, after the last day that is known.
+ */
+final class RestOfWeek {
+
+  private final Athlete athlete;
+  private final LocalDate until;
+  private final LocalDate first;
+  private final List<Placement.HardDay> hardDays;
+  private final Map<String, LocalDate> lastOfName;
+  private final List<DatedSession> dropped = new ArrayList<>();
+
+  /**
+   * Prepares to place what is left.
+   *
+   * @param until the last day that is known
+   * @param first first day of the week
+   * @param hardDays what is hard near the week, with what was done in it
+   * @param lastOfName the last day of each session's name, with what was done in the week
+   */
+  RestOfWeek(
+      Athlete athlete,
+      LocalDate until,
+      LocalDate first,
+      List<Placement.HardDay> hardDays,
+      Map<String, LocalDate> lastOfName) {
+    this.athlete = athlete;
+    this.until = until;
+    this.first = first;
+    this.hardDays = List.copyOf(hardDays);
+    this.lastOfName = Map.copyOf(lastOfName);
+  }
+
+  /**
+   * A session and its day.
+   *
+   * @param draft what it comes from
+   * @param day the day
+   * @param because why on this day, in words
+   */
+  record Dated(SessionExpansion.Draft draft, LocalDate day, String because) {}
+
+  /** Returns the days of the sessions that are left; what finds none is in {@link #dropped}. */
+  List<Dated> place(List<DatedSession> ahead, List<SessionExpansion.Draft> drafts) {
+    List<SessionExpansion.Draft> wanted = new ArrayList<>();
+    for (DatedSession session : ahead) {
+      drafts.stream()
+          .filter(d -> d.session().name().equals(session.name()))
+          .findFirst()
+          .ifPresent(wanted::add);
+    }
+    if (wanted.size() == ahead.size() && keepsItsDays(ahead, wanted)) {
+      List<Dated> kept = new ArrayList<>();
+      for (int i = 0; i < ahead.size(); i++) {
+        kept.add(new Dated(wanted.get(i), ahead.get(i).date(), ahead.get(i).placedBecause()));
+      }
+      return kept;
+    }
+    Placement.Week week =
+        new Placement.Week(
+            first,
+            day -> day.isAfter(until) ? athlete.availableOn(day) : Duration.ZERO,
+            hardDays,
+            lastOfName);
+    List<Placement.Request> requests =
+        wanted.stream().map(SessionExpansion.Draft::request).toList();
+    List<Optional<LocalDate>> days =
+        Placement.place(new Placement.Asked(week, requests, List.of()), List::of)
+            .first()
+            .sessions();
+    PlacementWords words = new PlacementWords(week, athlete, 0);
+    List<Dated> placed = new ArrayList<>();
+    for (int i = 0; i < wanted.size(); i++) {
+      Placement.Request request = requests.get(i);
+      SessionExpansion.Draft draft = wanted.get(i);
+      days.get(i)
+          .ifPresentOrElse(
+              day ->
+                  placed.add(
+                      new Dated(draft, day, words.because(request, day) + "; after what was done")),
+              () ->
+                  ahead.stream()
+                      .filter(s -> s.name().equals(request.name()))
+                      .filter(s -> !dropped.contains(s))
+                      .reduce((one, other) -> other)
+                      .ifPresent(dropped::add));
+    }
+    return placed;
+  }
+
+  /** Returns the sessions that found no day. */
+  List<DatedSession> dropped() {
+    return List.copyOf(dropped);
+  }
+
+  private boolean keepsItsDays(List<DatedSession> ahead, List<SessionExpansion.Draft> wanted) {
+    Map<String, LocalDate> last = new HashMap<>(lastOfName);
+    Placement.Week week = new Placement.Week(first, athlete::availableOn, hardDays, Map.of());
+    for (int i = 0; i < ahead.size(); i++) {
+      Placement.Request request = wanted.get(i).request();
+      LocalDate day = ahead.get(i).date();
+      LocalDate before = last.get(request.name());
+      boolean tooSoon = before != null && ChronoUnit.DAYS.between(before, day) < request.gapDays();
+      if (tooSoon || Placement.fixedObstacle(week, request, day).isPresent()) {
+        return false;
+      }
+      last.put(request.name(), day);
+    }
+    return true;
+  }
+}

@@ -1,0 +1,427 @@
+package gripwright.planning;
+
+import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Hands;
+import gripwright.hand.Side;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.log.LogEntry.Done;
+import gripwright.log.LogEntry.Pain;
+import gripwright.plan.Advance;
+import gripwright.plan.DatedSession;
+import gripwright.plan.Exercise;
+import gripwright.plan.ExerciseMatch;
+import gripwright.plan.Plan;
+import gripwright.plan.PlannedExercise;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What in a log stands against harder work: pain, missed sets, too much effort, and weeks in which
+ * an exercise was left out; and what a log has earned.
+ *
+ * <p>Pain of 0 to 2 goes on; above 2 and up to 5 the next two sessions of a grip that uses the
+ * finger are the same or lower (pain-monitoring model, Silbernagel 2007, whose limit is 5; the
+ * lower limit is common practice). Effort is too high above what the line on progress asks, else
+ * above what the exercise's own level says, else above 9 of 10, the library's own choice.
+ */
+final class Setbacks {
+
+  private static final double MILD_PAIN = 2;
+  private static final int SESSIONS_AFTER_PAIN = 2;
+  private static final double MOST_EFFORT = 9;
+  private static final int REASONS_TOLD = 2;
+
+  private final Plan plan;
+  private final Log log;
+  private final Heard heard;
+  private final List<DatedSession> soFar;
+  private final Map<Question, List<String>> known = new HashMap<>();
+
+  /**
+   * Prepares to look at a log.
+   *
+   * @param soFar the sessions up to the week that is planned, which grow with the weeks
+   */
+  Setbacks(Plan plan, Log log, Heard heard, List<DatedSession> soFar) {
+    this.plan = plan;
+    this.log = log;
+    this.heard = heard;
+    this.soFar = soFar;
+  }
+
+  /**
+   * An exercise whose past is asked for.
+   *
+   * @param exercise the line of the plan
+   * @param grip its grip
+   * @param pace when it gets harder, if it does
+   */
+  record Asked(Exercise exercise, Grip grip, Optional<Advance.Pace> pace) {
+
+    private Optional<Advance.WhenLogged> logged() {
+      return pace.filter(Advance.WhenLogged.class::isInstance).map(Advance.WhenLogged.class::cast);
+    }
+
+    private double mostEffort() {
+      OptionalDouble written =
+          logged().map(Advance.WhenLogged::effortAtMost).orElse(OptionalDouble.empty());
+      if (written.isPresent()) {
+        return written.getAsDouble();
+      }
+      return exercise.scheme().holds().stream()
+          .map(Scheme.Hold::level)
+          .filter(Level.Effort.class::isInstance)
+          .mapToDouble(level -> ((Level.Effort) level).outOfTen())
+          .max()
+          .orElse(MOST_EFFORT);
+    }
+
+    private double mostPain() {
+      return Math.min(
+          Pain.LIMIT,
+          logged()
+              .map(Advance.WhenLogged::painAtMost)
+              .orElse(OptionalDouble.empty())
+              .orElse(MILD_PAIN));
+    }
+
+    private boolean is(String protocol, Setup setup) {
+      return protocol.equals(exercise.protocol().name())
+          && setup.grip().name().equals(grip.name())
+          && setup.hands() == exercise.hands()
+          && setup.lifting() == exercise.lifting();
+    }
+
+    private boolean uses(Finger finger, Optional<Side> side) {
+      Hands hands = exercise.hands();
+      return grip.fingers().has(finger) && (side.isEmpty() || hands.sides().contains(side.get()));
+    }
+  }
+
+  /** Weeks in a row since the last chance of a step, and an exercise. */
+  private record Question(
+      String protocol,
+      String grip,
+      Hands hands,
+      boolean lifting,
+      double effort,
+      double pain,
+      LocalDate since,
+      LocalDate before) {}
+
+  /**
+   * What was done of an exercise on a day.
+   *
+   * @param date the day
+   * @param done the line; empty if it was asked and not done
+   * @param sets how many sets were asked, if that is known
+   * @param load the greatest load, if it is known
+   */
+  private record Fact(LocalDate date, Optional<Done> done, OptionalInt sets, Optional<Load> load) {
+
+    boolean missedSets() {
+      return done.isPresent()
+          && sets.isPresent()
+          && done.get().sets().isPresent()
+          && done.get().sets().getAsInt() < sets.getAsInt();
+    }
+
+    double effort() {
+      return done.map(Done::effort).orElse(OptionalDouble.empty()).orElse(0);
+    }
+
+    Optional<String> trouble(Asked asked) {
+      if (missedSets()) {
+        return Optional.of(
+            done.orElseThrow().sets().getAsInt() + " of " + sets.getAsInt() + " sets on " + date);
+      }
+      if (effort() > asked.mostEffort()) {
+        return Optional.of(
+            "effort "
+                + Numbers.plain(effort(), 1)
+                + " on "
+                + date
+                + ", above "
+                + Numbers.plain(asked.mostEffort(), 1));
+      }
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Pain on a day.
+   *
+   * @param date the day
+   * @param score 0 to 10
+   * @param stops true if it calls for stopping
+   * @param words where
+   */
+  private record Ache(LocalDate date, double score, boolean stops, String words) {
+    String told() {
+      return words + " on " + date;
+    }
+  }
+
+  /** Returns what was done of an exercise since the plan began and before a day, oldest first. */
+  private List<Fact> facts(Asked asked, LocalDate before) {
+    List<Fact> facts = new ArrayList<>();
+    for (LogEntry.Trained line : log.of(LogEntry.Trained.class)) {
+      if (line.date().isBefore(plan.from()) || !line.date().isBefore(before)) {
+        continue;
+      }
+      Optional<DatedSession> planned =
+          soFar.stream()
+              .flatMap(s -> s.happened().stream())
+              .filter(h -> h.logged().equals(line))
+              .flatMap(h -> h.planned().stream())
+              .findFirst();
+      if (planned.isPresent()) {
+        for (ExerciseMatch match : ExerciseMatch.of(planned.get(), line)) {
+          fact(asked, line.date(), match).ifPresent(facts::add);
+        }
+      } else {
+        line.done().stream()
+            .filter(d -> asked.is(d.protocol(), d.setup()))
+            .map(d -> new Fact(line.date(), Optional.of(d), d.setsAsked(), d.load()))
+            .forEach(facts::add);
+      }
+    }
+    return facts;
+  }
+
+  private static Optional<Fact> fact(Asked asked, LocalDate date, ExerciseMatch match) {
+    boolean is =
+        match.done().map(d -> asked.is(d.protocol(), d.setup())).orElse(false)
+            || match.asked().map(e -> asked.is(e.protocol(), e.setup())).orElse(false);
+    if (!is) {
+      return Optional.empty();
+    }
+    OptionalInt written = match.done().map(Done::setsAsked).orElse(OptionalInt.empty());
+    Optional<Load> load =
+        match.done().flatMap(Done::load).or(() -> match.asked().map(PlannedExercise::totalLoad));
+    return Optional.of(
+        new Fact(date, match.done(), written.isPresent() ? written : match.setsAsked(), load));
+  }
+
+  /** Returns pain of the fingers of an exercise before a day, above what goes on, oldest first. */
+  private List<Ache> aches(Asked asked, LocalDate before) {
+    List<Ache> aches = new ArrayList<>();
+    for (LogEntry entry : log.entries()) {
+      if (entry.date().isBefore(plan.from()) || !entry.date().isBefore(before)) {
+        continue;
+      }
+      if (entry instanceof Pain pain && asked.uses(pain.finger(), pain.side())) {
+        aches.add(new Ache(pain.date(), pain.score(), pain.stops(), words(pain)));
+      } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
+        double score = climbed.pain().getAsDouble();
+        aches.add(
+            new Ache(
+                climbed.date(),
+                score,
+                score > Pain.LIMIT,
+                "pain " + Numbers.plain(score, 1) + " while climbing"));
+      } else if (entry instanceof LogEntry.Trained trained) {
+        trained.done().stream()
+            .filter(d -> d.setup().grip().name().equals(asked.grip().name()))
+            .filter(d -> d.pain().isPresent())
+            .forEach(
+                d ->
+                    aches.add(
+                        new Ache(
+                            trained.date(),
+                            d.pain().getAsDouble(),
+                            d.pain().getAsDouble() > Pain.LIMIT,
+                            "pain " + Numbers.plain(d.pain().getAsDouble(), 1) + " in training")));
+      }
+    }
+    return aches.stream().filter(a -> a.stops() || a.score() > asked.mostPain()).toList();
+  }
+
+  private static String words(Pain pain) {
+    return "pain "
+        + pain.finger().word()
+        + pain.structure().map(s -> " " + s.word()).orElse("")
+        + " "
+        + Numbers.plain(pain.score(), 1)
+        + switch (pain.kind()) {
+          case DULL -> "";
+          case SHARP -> ", sharp,";
+          case SUDDEN -> ", sudden,";
+        };
+  }
+
+  /** Tells how often a grip was trained after one day and before another, as far as is known. */
+  private long sessionsBetween(Grip grip, LocalDate after, LocalDate before) {
+    return soFar.stream()
+        .filter(s -> s.date().isAfter(after) && s.date().isBefore(before))
+        .filter(
+            s -> s.exercises().stream().anyMatch(e -> e.setup().grip().name().equals(grip.name())))
+        .count();
+  }
+
+  private boolean isFresh(Ache ache, Grip grip, LocalDate day) {
+    return sessionsBetween(grip, ache.date(), day) < SESSIONS_AFTER_PAIN;
+  }
+
+  /**
+   * Returns what stands against a step, the gravest first; empty if nothing does.
+   *
+   * @param since first day of the weeks that may earn the step
+   * @param before first day of the week that would be harder
+   */
+  List<String> against(Asked asked, LocalDate since, LocalDate before) {
+    Question question =
+        new Question(
+            asked.exercise().protocol().name(),
+            asked.grip().name(),
+            asked.exercise().hands(),
+            asked.exercise().lifting(),
+            asked.mostEffort(),
+            asked.mostPain(),
+            since,
+            before);
+    List<String> answer = known.get(question);
+    if (answer == null) {
+      answer = reasons(asked, since, before).stream().distinct().limit(REASONS_TOLD).toList();
+      known.put(question, answer);
+    }
+    return answer;
+  }
+
+  private List<String> reasons(Asked asked, LocalDate since, LocalDate before) {
+    List<String> reasons = new ArrayList<>();
+    aches(asked, before).stream()
+        .filter(a -> (a.stops() && !a.date().isBefore(since)) || isFresh(a, asked.grip(), before))
+        .sorted(Comparator.comparing(Ache::score).reversed().thenComparing(Ache::date))
+        .forEach(a -> reasons.add(a.told()));
+    facts(asked, before).stream()
+        .filter(f -> !f.date().isBefore(since))
+        .forEach(
+            f -> {
+              f.trouble(asked).ifPresent(reasons::add);
+              if (f.done().isEmpty()) {
+                reasons.add("left out on " + f.date());
+              }
+            });
+    if (heard.isPast(before.minusDays(1)) && !isTrained(asked, since, before)) {
+      reasons.add("not trained from " + since + " to " + before.minusDays(1));
+    }
+    return reasons;
+  }
+
+  private boolean isTrained(Asked asked, LocalDate since, LocalDate before) {
+    return soFar.stream()
+        .filter(s -> !s.date().isBefore(since) && s.date().isBefore(before))
+        .flatMap(s -> s.exercises().stream())
+        .anyMatch(e -> asked.is(e.protocol(), e.setup()));
+  }
+
+  /**
+   * Returns the most that may be loaded on a day after trouble: what was loaded last; empty without
+   * trouble.
+   *
+   * @param edge the edge of that day; on a deeper one than last there is no such limit
+   */
+  Optional<Dose.Ceiling> ceiling(Asked asked, Length edge, LocalDate day) {
+    Optional<Fact> last =
+        facts(asked, day).stream()
+            .filter(f -> f.done().isPresent() && f.load().isPresent())
+            .reduce((first, second) -> second);
+    if (last.isEmpty() || edge.compareTo(last.get().done().orElseThrow().setup().edge()) > 0) {
+      return Optional.empty();
+    }
+    Optional<String> trouble =
+        last.get()
+            .trouble(asked)
+            .or(
+                () ->
+                    aches(asked, day).stream()
+                        .filter(a -> isFresh(a, asked.grip(), day))
+                        .max(Comparator.comparing(Ache::score).thenComparing(Ache::date))
+                        .map(Ache::told));
+    Load load = last.get().load().orElseThrow();
+    return trouble.map(
+        why -> new Dose.Ceiling(load, "no more than on " + last.get().date() + ": " + why));
+  }
+
+  /** Counts the steps that the log has earned before a day and not lost again. */
+  int earned(Asked asked, Advance.WhenLogged pace, LocalDate before) {
+    int steps = 0;
+    int row = 0;
+    int cooling = 0;
+    Optional<LocalDate> lastStep = Optional.empty();
+    List<Ache> aches = aches(asked, before);
+    int next = 0;
+    List<Fact> facts = facts(asked, before);
+    for (int i = 0; i <= facts.size(); i++) {
+      LocalDate day = i < facts.size() ? facts.get(i).date() : before;
+      while (next < aches.size() && aches.get(next).date().isBefore(day)) {
+        row = 0;
+        cooling = SESSIONS_AFTER_PAIN;
+        steps -= lost(lastStep, aches.get(next).date());
+        lastStep = kept(lastStep, aches.get(next).date());
+        next++;
+      }
+      if (i == facts.size()) {
+        break;
+      }
+      Fact fact = facts.get(i);
+      cooling = Math.max(0, cooling - 1);
+      boolean good =
+          cooling == 0
+              && fact.done().isPresent()
+              && fact.trouble(asked).isEmpty()
+              && deserves(pace, fact.done().get());
+      row = good ? row + 1 : 0;
+      if (!good && fact.trouble(asked).isPresent()) {
+        steps -= lost(lastStep, fact.date());
+        lastStep = kept(lastStep, fact.date());
+      }
+      if (row == pace.sessions()) {
+        steps++;
+        row = 0;
+        lastStep = Optional.of(fact.date());
+      }
+    }
+    return Math.max(0, steps);
+  }
+
+  /** A step that is earned and not yet taken is lost by trouble in the same week. */
+  private int lost(Optional<LocalDate> step, LocalDate trouble) {
+    return step.isPresent() && week(step.get()) == week(trouble) ? 1 : 0;
+  }
+
+  private Optional<LocalDate> kept(Optional<LocalDate> step, LocalDate trouble) {
+    return step.filter(day -> lost(step, trouble) == 0);
+  }
+
+  private long week(LocalDate day) {
+    return Math.floorDiv(ChronoUnit.DAYS.between(plan.from(), day), 7L);
+  }
+
+  private static boolean deserves(Advance.WhenLogged pace, Done done) {
+    return (!pace.doneInFull() || done.inFull())
+        && (pace.effortAtMost().isEmpty()
+            || (done.effort().isPresent()
+                && done.effort().getAsDouble() <= pace.effortAtMost().getAsDouble()))
+        && (pace.painAtMost().isEmpty()
+            || (done.pain().isPresent()
+                && done.pain().getAsDouble() <= pace.painAtMost().getAsDouble()));
+  }
+}
