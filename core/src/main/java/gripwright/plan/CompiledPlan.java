@@ -64,6 +64,12 @@ public record CompiledPlan(
     return new CompiledPlan(plan, athlete, log, sessions, weeks, retests, climbing, others, heard);
   }
 
+  /** Returns this result with what the log changed in it. */
+  public CompiledPlan changing(List<LogChange> changes) {
+    return new CompiledPlan(
+        plan, athlete, log, sessions, weeks, retests, climbing, findings, heard.changing(changes));
+  }
+
   /** Returns the sessions of a plan week, from 1, by date. */
   public List<DatedSession> sessionsOf(int week) {
     return sessions.stream().filter(s -> s.week() == week).toList();
@@ -105,7 +111,7 @@ public record CompiledPlan(
         retests.stream().filter(r -> r.date().equals(day)).toList(),
         climbing.stream().filter(day::equals).toList(),
         findings,
-        new HeardLog(heard.until(), heard.missedOn(day)));
+        heard.on(day));
   }
 
   /**

@@ -104,7 +104,7 @@ final class PlanRun {
                 progression,
                 new Progression.Week(first, chancesNow, lost, easedTo, share, ramp.from()));
         if (last == Outcome.TRAINED) {
-          since = mayStep ? first : since;
+          since = easedTo.isEmpty() ? first : since;
           chances = chancesNow;
         } else if (last == Outcome.SKIPPED) {
           lost.add("week " + number + " was not trained");
@@ -125,7 +125,7 @@ final class PlanRun {
         retests,
         hardDays.climbing(plan.from(), plan.to()),
         findings.all(),
-        new HeardLog(heard.until(), missed));
+        new HeardLog(heard.until(), missed, List.of()));
   }
 
   /** What became of a week. */

@@ -16,7 +16,9 @@ public final class Planner {
   private Planner() {}
 
   /**
-   * Compiles a plan for one of its athletes and checks the result against the rules.
+   * Compiles a plan for one of its athletes and checks the result against the rules. What was
+   * logged since the plan began makes its past what was done, and the days ahead follow from it;
+   * what that changed is told with its reasons.
    *
    * @param plan what the coach wrote
    * @param athlete one of the plan's athletes
@@ -25,6 +27,10 @@ public final class Planner {
    */
   public static CompiledPlan compile(Plan plan, Athlete athlete, Log log, List<RuleSet> ruleSets) {
     CompiledPlan compiled = new PlanRun(plan, athlete, log).compile();
+    if (Heard.speaks(log, plan)) {
+      CompiledPlan unheard = new PlanRun(plan, athlete, Heard.before(log, plan.from())).compile();
+      compiled = compiled.changing(new LogReasons(unheard, compiled).changes());
+    }
     List<Finding> findings = new ArrayList<>(compiled.findings());
     findings.addAll(ToldFindings.settled(RuleCheck.check(compiled, ruleSets), compiled));
     return compiled.withFindings(findings);

@@ -22,6 +22,7 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +60,10 @@ final class PlanJson {
           FingerLedger ledger = new FingerLedger();
           json.list("weeks", plan.weeks(), w -> json.object(() -> week(json, plan, w, ledger)));
           json.list("retests", plan.retests(), r -> json.object(() -> retest(json, r)));
+          json.field("heardUntil", plan.heard().until().map(LocalDate::toString).orElse(null));
+          json.list("missed", plan.heard().missed(), m -> json.line(() -> LogJson.missed(json, m)));
+          json.list(
+              "changes", plan.heard().changes(), c -> json.object(() -> LogJson.change(json, c)));
           json.list("cautions", plan.cautions(), json::text);
           FindingJson.list(json, document.findings());
         });
@@ -74,6 +79,11 @@ final class PlanJson {
     json.field("eased", session.eased());
     json.field("bodyMassKg", session.bodyMass().kilograms(), KILOGRAMS);
     json.field("placedBecause", session.placedBecause());
+    session
+        .happened()
+        .ifPresentOrElse(
+            happened -> json.object("happened", () -> LogJson.happened(json, happened)),
+            () -> json.nothing("happened"));
     json.list("exercises", session.exercises(), e -> json.object(() -> exercise(json, e)));
   }
 

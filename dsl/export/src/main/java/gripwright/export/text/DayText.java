@@ -59,7 +59,16 @@ public final class DayText {
     }
     retests.forEach(this::retest);
     sessions.forEach(this::session);
-    if (sessions.isEmpty() && retests.isEmpty()) {
+    compiled
+        .heard()
+        .missedOn(date)
+        .forEach(
+            missed -> {
+              page.gap();
+              page.wrapped("", LogNotes.missed(missed));
+            });
+    LogNotes.addChanges(page, compiled.on(date));
+    if (sessions.isEmpty() && retests.isEmpty() && compiled.heard().missedOn(date).isEmpty()) {
       page.gap();
       page.wrapped("", nothing());
     }
@@ -106,7 +115,13 @@ public final class DayText {
   private void session(DatedSession session) {
     page.gap();
     page.wrapped(
-        "", session.name() + ", " + session.minutes() + " min" + (session.hard() ? ", hard" : ""));
+        "",
+        session.name()
+            + LogNotes.head(session)
+            + ", "
+            + session.minutes()
+            + " min"
+            + (session.hard() ? ", hard" : ""));
     page.wrapped("  ", "on this day because: " + Page.clean(session.placedBecause()));
     ExerciseTable table = new ExerciseTable(List.of(session));
     int steps =

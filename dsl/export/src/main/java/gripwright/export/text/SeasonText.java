@@ -7,6 +7,7 @@ import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
+import gripwright.plan.MissedSession;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
@@ -98,6 +99,7 @@ public final class SeasonText {
       page.gap();
       hand.add(page);
     }
+    LogNotes.addChanges(page, compiled);
     if (notes.hasWhole()) {
       page.gap();
       notes.addWhole(page);
@@ -195,6 +197,12 @@ public final class SeasonText {
     for (DatedSession session : compiled.sessionsOf(week.number())) {
       entries.add(new Entry(session.date(), 3, () -> session(session)));
     }
+    for (MissedSession missed : compiled.heard().missed()) {
+      if (missed.planned().week() == week.number()) {
+        LocalDate day = missed.planned().date();
+        entries.add(new Entry(day, 3, () -> page.wrapped(lead(day), LogNotes.missed(missed))));
+      }
+    }
     entries.sort(Comparator.comparing(Entry::date).thenComparing(Entry::order));
     return entries;
   }
@@ -238,6 +246,7 @@ public final class SeasonText {
     page.wrapped(
         lead(session.date()),
         session.name()
+            + LogNotes.head(session)
             + ", "
             + session.minutes()
             + " min"
@@ -247,6 +256,7 @@ public final class SeasonText {
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);
     }
+    LogNotes.addDone(page, session);
   }
 
   private static String lead(LocalDate date) {

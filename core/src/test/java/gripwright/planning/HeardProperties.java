@@ -1,0 +1,405 @@
+package gripwright.planning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.athlete.Athlete;
+import gripwright.grip.Grip;
+import gripwright.hand.Finger;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.log.LogEntry.Done;
+import gripwright.log.LogEntry.Pain.Kind;
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedSession;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.PlanWeek;
+import gripwright.plan.PlannedExercise;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.statistics.Statistics;
+
+/** What holds for every log of a plan's weeks, whatever was done, skipped or felt. */
+class HeardProperties {
+
+  /** What became of a planned session. */
+  private enum Fate {
+    DONE,
+    LATE,
+    SKIPPED,
+    SILENT
+  }
+
+  /**
+   * How a session went.
+   *
+   * @param fate whether and when
+   * @param sets how many were left out
+   * @param load share of what was asked; 0 where no load is logged
+   * @param effort 0 to 10
+   * @param pain 0 to 10
+   */
+  record Went(Fate fate, int sets, double load, double effort, double pain) {}
+
+  /**
+   * Beside training.
+   *
+   * @param day days after the plan's first
+   * @param what 0 hard climbing, 1 easy climbing, else pain of so much in the ring finger
+   */
+  record Beside(int day, int what) {}
+
+  /**
+   * A plan and how it went so far.
+   *
+   * @param plan what the coach wrote
+   * @param athlete for whom
+   * @param went the sessions so far, in the order planned
+   * @param beside what else was logged
+   */
+  record Story(Plan plan, Athlete athlete, List<Went> went, List<Beside> beside) {
+
+    CompiledPlan unheard() {
+      return Planner.compile(plan, athlete, Skarvdal.tested(), List.of());
+    }
+
+    CompiledPlan heard(Log log) {
+      return Planner.compile(plan, athlete, log, List.of());
+    }
+
+    List<LogEntry> lines() {
+      List<LogEntry> lines = new ArrayList<>();
+      List<DatedSession> planned = unheard().sessions();
+      for (int i = 0; i < Math.min(went.size(), planned.size()); i++) {
+        Went how = went.get(i);
+        DatedSession session = planned.get(i);
+        switch (how.fate()) {
+          case DONE -> lines.add(trained(session, session.date(), how));
+          case LATE -> lines.add(trained(session, session.date().plusDays(1), how));
+          case SKIPPED ->
+              lines.add(new LogEntry.Skipped(session.date(), session.name(), Optional.empty()));
+          case SILENT -> {}
+        }
+      }
+      LocalDate last =
+          lines.stream().map(LogEntry::date).max(LocalDate::compareTo).orElse(plan.from());
+      for (Beside each : beside) {
+        LocalDate day = plan.from().plusDays(each.day());
+        if (!day.isAfter(last)) {
+          lines.add(line(day, each.what()));
+        }
+      }
+      return lines;
+    }
+
+    private static LogEntry line(LocalDate day, int what) {
+      return what < 2
+          ? new LogEntry.Climbed(
+              day,
+              what == 0,
+              what == 0 ? "hard" : "easy",
+              Duration.ofHours(2),
+              OptionalDouble.empty(),
+              OptionalDouble.empty(),
+              Optional.empty())
+          : pain(day, what);
+    }
+
+    private static LogEntry trained(DatedSession session, LocalDate day, Went how) {
+      List<Done> done = new ArrayList<>();
+      for (PlannedExercise exercise : session.exercises()) {
+        int asked = exercise.scheme().sets();
+        done.add(
+            new Done(
+                exercise.protocol(),
+                exercise.setup(),
+                OptionalInt.of(Math.max(1, asked - how.sets())),
+                OptionalInt.empty(),
+                how.load() == 0
+                    ? Optional.empty()
+                    : Optional.of(exercise.totalLoad().times(how.load())),
+                OptionalDouble.of(how.effort()),
+                OptionalDouble.of(how.pain())));
+      }
+      return new LogEntry.Trained(day, session.name(), done, Optional.empty());
+    }
+  }
+
+  private static LogEntry pain(LocalDate day, double score) {
+    return new LogEntry.Pain(
+        day, Finger.RING, Optional.empty(), Optional.empty(), score, Kind.DULL, Optional.empty());
+  }
+
+  private static Log log(List<LogEntry> lines) {
+    Log log = Skarvdal.tested();
+    for (LogEntry line : lines) {
+      log = log.with(line);
+    }
+    return log;
+  }
+
+  @Provide
+  Arbitrary<Story> stories() {
+    Arbitrary<Went> went =
+        Combinators.combine(
+                Arbitraries.frequency(
+                    net.jqwik.api.Tuple.of(6, Fate.DONE),
+                    net.jqwik.api.Tuple.of(1, Fate.LATE),
+                    net.jqwik.api.Tuple.of(2, Fate.SKIPPED),
+                    net.jqwik.api.Tuple.of(1, Fate.SILENT)),
+                Arbitraries.of(0, 0, 0, 0, 1, 3),
+                Arbitraries.of(0.0, 0.0, 1.0, 0.9),
+                Arbitraries.of(5.0, 7.0, 8.0, 9.0, 9.5),
+                Arbitraries.of(0.0, 0.0, 1.0, 2.0, 3.0, 6.0))
+            .as(Went::new);
+    Arbitrary<Beside> beside =
+        Combinators.combine(Arbitraries.integers().between(0, 40), Arbitraries.of(0, 0, 1, 2, 4, 6))
+            .as(Beside::new);
+    Arbitrary<Athlete> athletes =
+        Arbitraries.of(
+            Skarvdal.ylva().build(),
+            Skarvdal.ylva().available(DayOfWeek.MONDAY, Duration.ofMinutes(90)).build(),
+            Skarvdal.ylva()
+                .climbing(
+                    new Athlete.ClimbingDay(DayOfWeek.SUNDAY, true, "hard", Duration.ofHours(2)))
+                .build());
+    return Combinators.combine(
+            plans(), athletes, went.list().ofMinSize(1).ofMaxSize(9), beside.list().ofMaxSize(3))
+        .as(Story::new);
+  }
+
+  private static Arbitrary<Plan> plans() {
+    Arbitrary<Advance> advance =
+        Arbitraries.of(
+            Advance.weekly(new Advance.LoadByShare(0.02)),
+            Advance.every(2, new Advance.LoadBy(Load.ofKilograms(1.25))),
+            Advance.weekly(new Advance.SetsTo(7, 1)),
+            Advance.weekly(new Advance.HoldTo(Duration.ofSeconds(14), Duration.ofSeconds(1))),
+            Advance.weekly(new Advance.EdgeTo(Length.ofMillimetres(15), Length.ofMillimetres(5))));
+    Arbitrary<Grip> grip = Arbitraries.of(Skarvdal.HALF_CRIMP, Skarvdal.DRAG);
+    return Combinators.combine(
+            advance,
+            grip,
+            Arbitraries.of(0.6, 0.78, 0.84),
+            Arbitraries.integers().between(1, 2),
+            Arbitraries.of(0, 3, 4),
+            Arbitraries.of(true, false))
+        .as(
+            (step, which, level, perWeek, eased, introduced) -> {
+              Exercise exercise =
+                  Exercise.of(Skarvdal.HOLDS, which, Skarvdal.EDGE)
+                      .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+              Block.Builder block =
+                  Block.named("base", 7)
+                      .session(SessionPlan.of("strength", perWeek, exercise))
+                      .advance(step);
+              if (eased > 0) {
+                block.ease(eased, 0.6);
+              }
+              if (introduced) {
+                block.introduce(which, 0.4, 3);
+              }
+              return Plan.named("spring")
+                  .athlete("ylva")
+                  .from(Skarvdal.MONDAY)
+                  .block(block.build())
+                  .build();
+            });
+  }
+
+  /** Sessions that are planned, by week, name and place among those of their name. */
+  private static Map<String, DatedSession> planned(CompiledPlan plan) {
+    Map<String, DatedSession> byPlace = new HashMap<>();
+    Map<String, Integer> counts = new HashMap<>();
+    for (DatedSession session : plan.sessions()) {
+      int number = counts.merge(session.week() + session.name(), 1, Integer::sum);
+      byPlace.put(session.week() + " " + session.name() + " " + number, session);
+    }
+    return byPlace;
+  }
+
+  /** Fails if something ahead in one plan is harder than in another. */
+  private static void assertNotHarder(CompiledPlan one, CompiledPlan than) {
+    Map<String, DatedSession> others = planned(than);
+    planned(one)
+        .forEach(
+            (place, session) -> {
+              boolean ahead =
+                  session.happened().isEmpty()
+                      && (others.get(place) == null || others.get(place).happened().isEmpty());
+              if (ahead) {
+                DatedSession other = others.get(place);
+                assertTrue(other != null, "an extra session: " + place);
+                for (int i = 0; other != null && i < session.exercises().size(); i++) {
+                  assertNotHarder(session.exercises().get(i), other.exercises().get(i), place);
+                }
+              }
+            });
+  }
+
+  private static void assertNotHarder(PlannedExercise one, PlannedExercise than, String place) {
+    String what = place + ": " + told(one) + " against " + told(than);
+    assertTrue(one.scheme().sets() <= than.scheme().sets(), what);
+    assertTrue(hold(one) <= hold(than), what);
+    assertTrue(one.setup().edge().compareTo(than.setup().edge()) >= 0, what);
+    if (one.setup().edge().equals(than.setup().edge())) {
+      assertTrue(one.totalLoad().kilograms() <= than.totalLoad().kilograms() + 1e-9, what);
+    }
+  }
+
+  private static String told(PlannedExercise exercise) {
+    return exercise.scheme().sets()
+        + " x "
+        + hold(exercise)
+        + " s at "
+        + exercise.totalLoad()
+        + ", "
+        + exercise.setup();
+  }
+
+  private static double hold(PlannedExercise exercise) {
+    return exercise.scheme().holds().get(0).seconds();
+  }
+
+  private static boolean complete(CompiledPlan plan) {
+    return plan.findings().stream()
+        .noneMatch(f -> f.code().equals("plan.no-day") || f.code().equals("plan.week-short"));
+  }
+
+  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void nothingIsHarderThanWithoutTheLog(@ForAll("stories") Story story) {
+    CompiledPlan unheard = story.unheard();
+    Assume.that(complete(unheard));
+    CompiledPlan heard = story.heard(log(story.lines()));
+    assertNotHarder(heard, unheard);
+    for (PlanWeek week : heard.weeks()) {
+      boolean ahead =
+          heard.sessionsOf(week.number()).stream().allMatch(s -> s.happened().isEmpty());
+      if (ahead && story.beside().stream().allMatch(b -> b.what() > 1)) {
+        assertTrue(
+            week.loadIndex() <= unheard.weeks().get(week.number() - 1).loadIndex() + 1e-6
+                || edgesDiffer(heard, unheard, week.number()),
+            "week " + week.number());
+      }
+    }
+    Statistics.label("something missed").collect(!heard.heard().missed().isEmpty());
+    Statistics.label("something changed").collect(!heard.heard().changes().isEmpty());
+  }
+
+  private static boolean edgesDiffer(CompiledPlan one, CompiledPlan other, int week) {
+    return one.sessionsOf(week).stream()
+        .flatMap(s -> s.exercises().stream())
+        .anyMatch(
+            e ->
+                other.sessionsOf(week).stream()
+                    .flatMap(s -> s.exercises().stream())
+                    .anyMatch(o -> !o.setup().edge().equals(e.setup().edge())));
+  }
+
+  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void aWorseReportNeverLeadsToAHarderSession(
+      @ForAll("stories") Story story, @ForAll Random random) {
+    Assume.that(complete(story.unheard()));
+    List<LogEntry> lines = story.lines();
+    List<Integer> trained = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i) instanceof LogEntry.Trained) {
+        trained.add(i);
+      }
+    }
+    Assume.that(!trained.isEmpty());
+    int which = trained.get(random.nextInt(trained.size()));
+    List<LogEntry> worse = new ArrayList<>(lines);
+    int how = random.nextInt(4);
+    LogEntry.Trained line = (LogEntry.Trained) lines.get(which);
+    if (how == 3) {
+      worse.add(pain(line.date(), 3 + random.nextInt(6)));
+    } else {
+      worse.set(which, worse(line, how));
+    }
+    CompiledPlan better = story.heard(log(lines));
+    assertNotHarder(story.heard(log(worse)), better);
+    Statistics.label("how").collect(how);
+  }
+
+  private static LogEntry worse(LogEntry.Trained line, int how) {
+    List<Done> done =
+        line.done().stream()
+            .map(
+                d ->
+                    new Done(
+                        d.protocol(),
+                        d.setup(),
+                        how == 0 ? OptionalInt.of(Math.max(1, d.sets().orElse(2) - 1)) : d.sets(),
+                        d.setsAsked(),
+                        d.load(),
+                        how == 1 ? OptionalDouble.of(10) : d.effort(),
+                        how == 2
+                            ? OptionalDouble.of(Math.min(10, d.pain().orElse(0) + 3))
+                            : d.pain()))
+            .toList();
+    return new LogEntry.Trained(line.date(), line.session(), done, line.note());
+  }
+
+  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void theOrderOfLinesChangesNothing(@ForAll("stories") Story story, @ForAll Random random) {
+    List<LogEntry> lines = story.lines();
+    List<LogEntry> shuffled = new ArrayList<>(lines);
+    Collections.shuffle(shuffled, random);
+    assertSame(story.heard(log(lines)), story.heard(log(shuffled)));
+  }
+
+  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void takingTheLastLineAwayAndWritingItAgainIsAsBefore(@ForAll("stories") Story story) {
+    Log log = log(story.lines());
+    List<LogEntry> entries = log.entries();
+    Log without = new Log(log.athlete(), entries.subList(0, entries.size() - 1));
+    story.heard(without); // nothing of it stays
+    assertSame(story.heard(log), story.heard(without.with(entries.get(entries.size() - 1))));
+  }
+
+  private static void assertSame(CompiledPlan one, CompiledPlan other) {
+    assertEquals(one.sessions(), other.sessions());
+    assertEquals(one.weeks(), other.weeks());
+    assertEquals(one.retests(), other.retests());
+    assertEquals(one.heard(), other.heard());
+    assertEquals(one.findings(), other.findings());
+  }
+
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void everyPlannedSessionIsDoneMissedOrAhead(@ForAll("stories") Story story) {
+    CompiledPlan heard = story.heard(log(story.lines()));
+    LocalDate until = heard.heard().until().orElse(story.plan().from().minusDays(1));
+    for (DatedSession session : heard.sessions()) {
+      assertEquals(!session.date().isAfter(until), session.happened().isPresent());
+    }
+    assertTrue(heard.heard().missed().stream().noneMatch(m -> m.planned().exercises().isEmpty()));
+  }
+}
