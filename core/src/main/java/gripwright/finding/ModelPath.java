@@ -52,9 +52,10 @@ public record ModelPath(List<Step> steps) {
     return then(kind, Integer.toString(number));
   }
 
-  /** Returns this path without its steps of a kind. */
-  public ModelPath without(String kind) {
-    return new ModelPath(steps.stream().filter(s -> !s.kind().equals(kind)).toList());
+  /** Returns this path without its steps of some kinds. */
+  public ModelPath without(String... kinds) {
+    List<String> unwanted = List.of(kinds);
+    return new ModelPath(steps.stream().filter(s -> !unwanted.contains(s.kind())).toList());
   }
 
   /** Returns this path without its last step; the root stays the root. */

@@ -58,7 +58,7 @@ final class BreachFinder {
     return new Look(
         rule,
         ranks.getOrDefault(rule.name(), Integer.MAX_VALUE),
-        columns.computeIfAbsent(subjects, s -> new Columns(rule.scope().kind(), s)));
+        columns.computeIfAbsent(subjects, s -> new Columns(rule.scope().kind(), s, plan.steps)));
   }
 
   private void ask(Subjects subjects, Columns columns, List<Look> looks) {

@@ -38,7 +38,7 @@ record BreachGroup(List<Breach> breaches) {
   }
 
   private static ModelPath line(ModelPath path) {
-    return path.without("for").without("week").without("date");
+    return path.without("for", "week", "date");
   }
 
   private Breach first() {
@@ -63,7 +63,7 @@ record BreachGroup(List<Breach> breaches) {
   /** A line of the plan alone does not tell the week; a place that is only a line needs no list. */
   private static boolean tellsMore(List<ModelPath> places) {
     ModelPath first = places.get(0);
-    return places.size() > 1 || !first.equals(first.without("week").without("date"));
+    return places.size() > 1 || !first.equals(first.without("week", "date"));
   }
 
   private static Finding finding(List<Breach> breaches) {

@@ -26,15 +26,17 @@ final class Columns {
 
   private final Kind kind;
   private final Subjects subjects;
+  private final Steps steps;
   private final Map<Expression, Column<double[]>> numbers = new HashMap<>();
   private final Map<Expression, Column<byte[]>> truths = new HashMap<>();
   private final Map<Expression, Inside> insides = new HashMap<>();
   private int from;
   private int count;
 
-  Columns(Kind kind, Subjects subjects) {
+  Columns(Kind kind, Subjects subjects, Steps steps) {
     this.kind = kind;
     this.subjects = subjects;
+    this.steps = steps;
   }
 
   /** The values of one expression, worked out when they are first asked for in a batch. */
@@ -54,6 +56,7 @@ final class Columns {
     A values() {
       if (filled != from) {
         filled = from;
+        steps.take(count);
         fill.accept(values);
       }
       return values;
@@ -119,7 +122,7 @@ final class Columns {
         return rows.get();
       }
     }
-    Compiler.Truth code = Compiler.truth(e, kind);
+    Compiler.Truth code = Compiler.truth(e, kind, steps);
     @Nullable Object[] frame = code.frame();
     return out -> {
       for (int i = 0; i < count; i++) {
@@ -236,7 +239,7 @@ final class Columns {
         return rows.get();
       }
     }
-    Compiler.Value code = Compiler.number(e, kind);
+    Compiler.Value code = Compiler.number(e, kind, steps);
     @Nullable Object[] frame = code.frame();
     if (written(e)) {
       return out -> Arrays.fill(out, 0, count, code.of(kind, frame));
@@ -262,7 +265,7 @@ final class Columns {
 
     Inside(Expression.Get collection, PropertyTable.ObjectAccess access, Kind element) {
       elements = subjects.elements(collection, access);
-      columns = new Columns(element, elements.things);
+      columns = new Columns(element, elements.things, steps);
     }
 
     int first(int subject) {

@@ -86,17 +86,15 @@ final class Compiler {
   }
 
   private final List<Kind> subjects = new ArrayList<>();
+  private final Steps steps;
   private int depth;
   private int memos;
 
   /** The outermost place spoken of since it was last set. */
   private int outermost = Integer.MAX_VALUE;
 
-  private Compiler(Kind root) {
-    this(List.of(root));
-  }
-
-  private Compiler(List<Kind> around) {
+  private Compiler(List<Kind> around, Steps steps) {
+    this.steps = steps;
     around.forEach(kind -> subjects.add(kind));
     depth = around.size();
   }
@@ -108,34 +106,44 @@ final class Compiler {
    *     there
    */
   static Truth truth(Expression condition, Kind root) {
+    return truth(condition, root, new Steps());
+  }
+
+  /** Compiles a condition that notes how many elements of collections it goes through. */
+  static Truth truth(Expression condition, Kind root, Steps steps) {
     Checks.truth(condition);
-    Compiler compiler = new Compiler(root);
+    Compiler compiler = new Compiler(List.of(root), steps);
     TruthCode code = compiler.truth(condition);
     return new Truth(code, compiler.depth + compiler.memos);
   }
 
   /** Compiles a value that has an order, to be read as a number. */
   static Value number(Expression value, Kind root) {
-    Compiler compiler = new Compiler(root);
+    return number(value, root, new Steps());
+  }
+
+  /** Compiles a value that notes how many elements of collections it goes through. */
+  static Value number(Expression value, Kind root, Steps steps) {
+    Compiler compiler = new Compiler(List.of(root), steps);
     NumberCode code = compiler.number(value);
     return new Value(code, compiler.depth + compiler.memos);
   }
 
   /** Answers a condition where a rule stands: {@link #NO} and so on. */
   static int truth(Expression condition, Standing at) {
-    Compiler compiler = new Compiler(at.kinds());
+    Compiler compiler = new Compiler(at.kinds(), new Steps());
     return compiler.truth(condition).at(compiler.frame(at));
   }
 
   /** Works out a value where a rule stands. */
   static double number(Expression value, Standing at) {
-    Compiler compiler = new Compiler(at.kinds());
+    Compiler compiler = new Compiler(at.kinds(), new Steps());
     return compiler.number(value).at(compiler.frame(at));
   }
 
   /** Returns what a collection holds where a rule stands; nothing if it is missing. */
   static List<?> things(Expression collection, Standing at) {
-    Compiler compiler = new Compiler(at.kinds());
+    Compiler compiler = new Compiler(at.kinds(), new Steps());
     Object things = compiler.object(collection).at(compiler.frame(at));
     return things instanceof List<?> some ? some : List.of();
   }
@@ -156,7 +164,7 @@ final class Compiler {
    * @param element what the collection holds
    */
   static boolean elementsOnly(Expression e, Kind around, Kind element) {
-    Compiler compiler = new Compiler(around);
+    Compiler compiler = new Compiler(List.of(around), new Steps());
     compiler.enter(element);
     if (e.type() == Type.Plain.TRUTH) {
       compiler.truth(e);
@@ -277,6 +285,7 @@ final class Compiler {
           }
           int result = YES - decided;
           for (Object thing : things) {
+            steps.take(1);
             frame[place] = thing;
             if (where.at(frame) == YES) {
               int one = body.at(frame);
@@ -362,6 +371,7 @@ final class Compiler {
           }
           Tally tally = new Tally();
           for (Object thing : things) {
+            steps.take(1);
             frame[place] = thing;
             if (where.at(frame) == YES) {
               tally.add(value.at(frame));

@@ -55,6 +55,7 @@ final class FingerHistory {
     if (week == null || Double.isNaN(exercise.level)) {
       return;
     }
+    exercise.plan().steps.take(cleared.size());
     for (Cleared each : cleared) {
       if (uses(exercise, each.injury()) && !exercise.session.date.isBefore(each.on())) {
         each.levels().merge(week.number(), exercise.level, Math::max);
@@ -63,6 +64,7 @@ final class FingerHistory {
   }
 
   boolean usesOpenInjury(ExerciseView exercise) {
+    exercise.plan().steps.take(injuries.size());
     for (Injury injury : injuries) {
       if (injury.openOn(exercise.session.date) && uses(exercise, injury)) {
         return true;
@@ -75,6 +77,7 @@ final class FingerHistory {
     LocalDate day = exercise.session.date;
     for (int i = firstPainFrom(day.minusDays(PAIN_DAYS - 1)); i < pains.size(); i++) {
       LogEntry.Pain pain = pains.get(i);
+      exercise.plan().steps.take(1);
       if (pain.date().isAfter(day)) {
         break;
       }

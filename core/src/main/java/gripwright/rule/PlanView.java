@@ -35,6 +35,9 @@ final class PlanView {
   /** Work by finger, reckoned only where a rule asks. */
   final FingerLedger ledger = new FingerLedger();
 
+  /** What checking this plan took. */
+  final Steps steps = new Steps();
+
   final List<BlockView> blocks;
   final List<WeekView> weeks;
   final List<SessionView> sessions;
@@ -185,6 +188,7 @@ final class PlanView {
     List<PairView> all = new ArrayList<>();
     for (int i = 0; i < events.size(); i++) {
       for (int j = i + 1; j < events.size(); j++) {
+        steps.take(1);
         PairView pair = new PairView(events.get(i), events.get(j));
         if (pair.gap() > reach) {
           break;

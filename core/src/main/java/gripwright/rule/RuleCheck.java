@@ -29,9 +29,14 @@ public final class RuleCheck {
    * @param ruleSets all rule sets that are known; the plan names those that apply
    */
   public static List<Finding> check(CompiledPlan plan, List<RuleSet> ruleSets) {
+    return check(new PlanView(plan), ruleSets);
+  }
+
+  /** Checks a plan whose {@link PlanView#steps} tell afterwards what it took. */
+  static List<Finding> check(PlanView view, List<RuleSet> ruleSets) {
+    CompiledPlan plan = view.compiled;
     List<RuleSet> named = named(plan.plan(), ruleSets);
     List<Finding> findings = new ArrayList<>(wrongNames(plan.plan(), named));
-    PlanView view = new PlanView(plan);
     BreachFinder finder = new BreachFinder(view);
     List<Rule> rules = new ArrayList<>(StandardRules.STANDARD.rules());
     named.forEach(set -> rules.addAll(set.rules()));

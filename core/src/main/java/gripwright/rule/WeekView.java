@@ -64,6 +64,7 @@ final class WeekView {
       return;
     }
     recent.addAll(previous.recent);
+    plan.steps.take(recent.size());
     if (!previous.week.eased()) {
       recent.add(0, previous);
     }

@@ -119,7 +119,7 @@ class ColumnsTest {
   }
 
   private static void compare(Subjects subjects, Kind kind, List<Expression> conditions, int step) {
-    Columns columns = new Columns(kind, subjects);
+    Columns columns = new Columns(kind, subjects, new Steps());
     for (int from = 0; from < subjects.size(); from += step) {
       int count = Math.min(step, subjects.size() - from);
       columns.batch(from, count);
