@@ -19,4 +19,5 @@ module gripwright.core {
   exports gripwright.compare;
   exports gripwright.rule;
   exports gripwright.planning;
+  exports gripwright.review;
 }

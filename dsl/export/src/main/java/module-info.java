@@ -4,6 +4,7 @@ module gripwright.export {
   requires transitive gripwright.core;
   requires com.fasterxml.jackson.core;
 
+  exports gripwright.export.csv;
   exports gripwright.export.json;
   exports gripwright.export.text;
 }

@@ -4,24 +4,64 @@ import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What an athlete did, tested and felt, oldest first. Entries of one day keep the order in which
- * they were written. Immutable.
+ * What an athlete did, tested and felt, oldest first. Entries of one day are in an order of their
+ * own, by kind and content, so that the order in which they were written plays no part; of two body
+ * masses of a day the lower is the last, and counts. Immutable.
  *
  * @param athlete name of the athlete
  * @param entries all entries
  */
 public record Log(String athlete, List<LogEntry> entries) {
 
-  /** Sorts the entries by date. */
+  /** Sorts the entries. */
   public Log {
-    List<LogEntry> sorted = new ArrayList<>(entries);
-    sorted.sort(Comparator.comparing(LogEntry::date));
-    entries = List.copyOf(sorted);
+    entries = inOrder(entries, Function.identity());
+  }
+
+  /** Something with an entry; the entry is written out only where days are alike, and once. */
+  private static final class Keyed<T> {
+
+    private final T thing;
+    private final LogEntry entry;
+    private @Nullable String text;
+
+    Keyed(T thing, LogEntry entry) {
+      this.thing = thing;
+      this.entry = entry;
+    }
+
+    double mass() {
+      return entry instanceof LogEntry.BodyMass body ? -body.mass().kilograms() : 0;
+    }
+
+    String text() {
+      String known = text == null ? entry.toString() : text;
+      text = known;
+      return known;
+    }
+  }
+
+  /**
+   * Returns things in the order in which a log has their entries.
+   *
+   * @param entry gives the entry of a thing
+   */
+  public static <T> List<T> inOrder(Collection<T> things, Function<T, LogEntry> entry) {
+    List<Keyed<T>> sorted = new ArrayList<>();
+    things.forEach(thing -> sorted.add(new Keyed<>(thing, entry.apply(thing))));
+    sorted.sort(
+        Comparator.comparing((Keyed<T> keyed) -> keyed.entry.date())
+            .thenComparingDouble(Keyed::mass)
+            .thenComparing(Keyed::text));
+    return sorted.stream().map(keyed -> keyed.thing).toList();
   }
 
   /** Returns a log with nothing in it. */

@@ -66,12 +66,12 @@ public record SessionMatches(
   }
 
   /**
-   * Matches the sessions of a compiled plan with what was logged.
+   * Matches what a compiled plan asked for with what was logged.
    *
    * @param until planned sessions up to this day should have a line, and later lines are not known
    */
   public static SessionMatches of(CompiledPlan plan, Log log, LocalDate until) {
-    return of(plan.sessions(), plan.plan().from(), log, until);
+    return of(plan.asked(), plan.plan().from(), log, until);
   }
 
   /**

@@ -165,7 +165,8 @@ public final class Reading {
     return new Compilation(compiled, Findings.of(everything, options));
   }
 
-  private LocatedFinding located(Finding finding) {
+  /** Returns a finding about this model with the text that its place stands for. */
+  public LocatedFinding located(Finding finding) {
     Optional<Source> source = model.places().find(finding.place());
     return source
         .map(s -> LocatedFinding.at(s.file(), s.span(), finding))

@@ -8,6 +8,7 @@ import gripwright.tools.command.Console;
 import gripwright.tools.command.Exit;
 import gripwright.tools.command.ExplainCommand;
 import gripwright.tools.command.GripsCommand;
+import gripwright.tools.command.ReviewCommand;
 import gripwright.tools.command.StrengthCommand;
 import gripwright.tools.command.UsageException;
 import java.io.IOException;
@@ -26,7 +27,7 @@ import java.util.Properties;
 public final class Main {
 
   private static final List<String> COMMANDS =
-      List.of("check", "compile", "grips", "strength", "explain");
+      List.of("check", "compile", "grips", "strength", "review", "explain");
 
   private static final String HELP =
       """
@@ -36,6 +37,7 @@ public final class Main {
         gripwright compile FILE      turns plans into dated sessions with every load
         gripwright grips FILE        fits every grip to an athlete's hand
         gripwright strength FILE     says what an athlete's tests tell of every grip
+        gripwright review FILE       says what a log tells, and what comes next
         gripwright explain CODE      says what a finding means
         gripwright explain FILE      says where each number of a day comes from
 
@@ -90,6 +92,7 @@ public final class Main {
       case "grips" -> help ? print(console, GripsCommand.HELP) : GripsCommand.run(rest, console);
       case "strength" ->
           help ? print(console, StrengthCommand.HELP) : StrengthCommand.run(rest, console);
+      case "review" -> help ? print(console, ReviewCommand.HELP) : ReviewCommand.run(rest, console);
       case "explain" ->
           help ? print(console, ExplainCommand.HELP) : ExplainCommand.run(rest, console);
       default -> refuse(arguments, console, unknown(command));

@@ -71,6 +71,7 @@ final class HouseTest {
     room("plan", "log", "strength", "tissue");
     room("rule", "plan");
     room("planning", "plan", "rule", "tissue", "fatigue");
+    room("review", "plan", "tissue");
     room("compare", "plan");
 
     room("language.source", "core");

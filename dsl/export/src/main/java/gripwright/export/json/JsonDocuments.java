@@ -1,9 +1,12 @@
 package gripwright.export.json;
 
+import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.planning.GripSurvey;
 import gripwright.planning.StrengthSurvey;
+import gripwright.review.Review;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The JSON documents of the commands, as texts that end in a line feed.
@@ -99,6 +102,21 @@ public final class JsonDocuments {
   public static String strength(StrengthSurvey survey, List<ReportedFinding> findings) {
     JsonText json = new JsonText();
     StrengthJson.write(json, survey, findings);
+    return json.close();
+  }
+
+  /**
+   * Returns the document of {@code review}: sessions against the plan, load by day and week, work
+   * by grip, finger and pulley, change between tests, pain, and what comes next.
+   *
+   * @param review what an athlete's log says
+   * @param sentence gives each step that comes next its words
+   * @param findings what there is to say about the file, worded
+   */
+  public static String review(
+      Review review, Function<Finding, String> sentence, List<ReportedFinding> findings) {
+    JsonText json = new JsonText();
+    ReviewJson.write(json, review, sentence, findings);
     return json.close();
   }
 }

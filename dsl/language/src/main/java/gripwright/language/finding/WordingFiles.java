@@ -22,11 +22,23 @@ final class WordingFiles {
 
   /** One file per area, so that two writers rarely meet in one. */
   static final List<String> AREAS =
-      List.of("syntax", "names", "values", "plan", "rules", "related", "fit", "hold", "breach");
+      List.of(
+          "syntax",
+          "names",
+          "values",
+          "plan",
+          "rules",
+          "related",
+          "fit",
+          "hold",
+          "breach",
+          "log",
+          "review");
 
   private static final Pattern PART =
       Pattern.compile(
-          ".*\\.(message|hint|label)(\\..*)?|related\\..*|fit\\..*|hold\\..*|breach\\..*");
+          ".*\\.(message|hint|label)(\\..*)?"
+              + "|related\\..*|fit\\..*|hold\\..*|breach\\..*|review\\..*");
 
   private static final Map<String, String> ALL = load();
   private static final SortedSet<String> CODES = codesOf(ALL);

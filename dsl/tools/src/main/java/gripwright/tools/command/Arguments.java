@@ -25,6 +25,7 @@ import org.apache.commons.cli.UnrecognizedOptionException;
 final class Arguments {
 
   static final Spec AS = new Spec("as", "text|json");
+  static final Spec AS_OR_CSV = new Spec("as", "text|json|csv");
   static final Spec ROOT = new Spec("root", "DIR");
   static final Spec ALL = new Spec("all", "");
   static final Spec PLAN = new Spec("plan", "NAME");
@@ -40,8 +41,6 @@ final class Arguments {
 
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
-
-  private static final List<String> FORMATS = List.of("text", "json");
 
   /**
    * An option that a command takes.
@@ -79,7 +78,7 @@ final class Arguments {
               .parse(options, AmountOption.joined(arguments, AMOUNTS).toArray(String[]::new));
       once(line);
       Arguments read = new Arguments(line, console.folder());
-      read.checkFormat();
+      read.checkFormat(specs);
       read.checkRoot();
       return read;
     } catch (UnrecognizedOptionException e) {
@@ -124,14 +123,17 @@ final class Arguments {
             .orElse("there are " + String.join(", ", known));
   }
 
-  private void checkFormat() throws UsageException {
+  private void checkFormat(Spec... specs) throws UsageException {
+    List<String> formats = List.of(value("as", specs).split("\\|", -1));
     String format = value(AS).orElse("text");
-    if (!FORMATS.contains(format)) {
+    if (value(AS).isPresent() && !formats.contains(format)) {
       throw new UsageException(
-          "--as is text or json, not `"
+          "--as is "
+              + (formats.size() > 2 ? "text, json or csv" : "text or json")
+              + ", not `"
               + format
               + "`"
-              + Nearest.to(format, FORMATS).map(n -> "; did you mean `" + n + "`?").orElse(""));
+              + Nearest.to(format, formats).map(n -> "; did you mean `" + n + "`?").orElse(""));
     }
   }
 
@@ -169,6 +171,10 @@ final class Arguments {
 
   Optional<String> value(Spec spec) {
     return Optional.ofNullable(line.getOptionValue(spec.name()));
+  }
+
+  boolean asCsv() {
+    return value(AS).orElse("text").equals("csv");
   }
 
   boolean asJson() {

@@ -1,0 +1,114 @@
+package gripwright.review;
+
+import gripwright.grip.Setup;
+import gripwright.strength.Effort;
+import gripwright.strength.ForceTime;
+import gripwright.strength.LoadEstimate;
+import gripwright.strength.Posture;
+import gripwright.strength.StrengthMap;
+import gripwright.strength.StrengthTest;
+import gripwright.strength.TestReliability;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Tests that the athlete's other tests speak against: each is predicted from those before and after
+ * it, as far away in time as they are, and counts as odd where it lies more than {@value
+ * #MOST_DEVIATIONS} standard deviations from that. The oddest is taken out first and the others are
+ * looked at again without it, so that one slip of the pen does not make its neighbours odd.
+ */
+final class OutlierTests {
+
+  /** Standard deviations in the logarithm of load; the library's own choice. */
+  static final double MOST_DEVIATIONS = 3;
+
+  /** Newest tests that are looked at, and nearest ones that each is predicted from. */
+  private static final int MOST_TESTS = 40;
+
+  private static final int MOST_ROUNDS = 5;
+
+  /**
+   * A test that does not fit the others.
+   *
+   * @param test the test
+   * @param expected what the others say of its setup and hold time
+   * @param deviations how far off it is, in standard deviations; negative if it is too low
+   */
+  record Odd(StrengthTest test, LoadEstimate expected, double deviations) {}
+
+  private final Function<Setup, Posture> postures;
+
+  OutlierTests(Function<Setup, Posture> postures) {
+    this.postures = postures;
+  }
+
+  /** Returns the odd ones, oldest first. */
+  List<Odd> among(List<StrengthTest> tests) {
+    List<StrengthTest> left =
+        new ArrayList<>(
+            tests.stream()
+                .filter(
+                    test -> test.effort().filter(e -> ForceTime.inRange(e.seconds())).isPresent())
+                .sorted(
+                    Comparator.comparing(StrengthTest::date, Comparator.reverseOrder())
+                        .thenComparing(StrengthTest::toString))
+                .limit(MOST_TESTS)
+                .toList());
+    List<Odd> odd = new ArrayList<>();
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      // Newest first, so that of two tests that only contradict each other the later is told.
+      Optional<Odd> worst =
+          left.stream()
+              .flatMap(test -> odd(test, left).stream())
+              .filter(each -> Math.abs(each.deviations()) > MOST_DEVIATIONS)
+              .reduce(
+                  (one, other) ->
+                      Math.abs(other.deviations()) > Math.abs(one.deviations()) + 1e-6
+                          ? other
+                          : one);
+      if (worst.isEmpty()) {
+        break;
+      }
+      odd.add(worst.get());
+      left.remove(worst.get().test());
+    }
+    odd.sort(Comparator.comparing(each -> each.test().date()));
+    return odd;
+  }
+
+  private Optional<Odd> odd(StrengthTest test, List<StrengthTest> all) {
+    List<StrengthTest> others = new ArrayList<>(all);
+    others.remove(test);
+    LocalDate day = test.date();
+    List<StrengthTest> mirrored =
+        others.stream()
+            .filter(other -> other.setup().hands() == test.setup().hands())
+            .filter(other -> other.setup().lifting() == test.setup().lifting())
+            .map(
+                other -> new StrengthTest(before(day, other.date()), other.setup(), other.result()))
+            .toList();
+    Effort effort = test.effort().orElseThrow();
+    return StrengthMap.of(mirrored, postures, day)
+        .curve(test.setup())
+        .filter(curve -> curve.serves(effort.seconds()))
+        .map(curve -> curve.load(effort.seconds()))
+        .map(
+            expected -> {
+              double noise = TestReliability.PEAK_FORCE.variation();
+              double off =
+                  Math.log(effort.load().kilograms() / expected.best().kilograms())
+                      / Math.hypot(expected.spread(), noise);
+              return new Odd(test, expected, off);
+            });
+  }
+
+  /** A later test tells as much of a day as an earlier one at the same distance. */
+  private static LocalDate before(LocalDate day, LocalDate other) {
+    return day.minusDays(Math.abs(ChronoUnit.DAYS.between(day, other)));
+  }
+}

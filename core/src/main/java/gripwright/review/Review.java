@@ -1,0 +1,215 @@
+package gripwright.review;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.GripFit;
+import gripwright.grip.Setup;
+import gripwright.hand.Side;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.CompiledPlan;
+import gripwright.protocol.Protocol;
+import gripwright.strength.Posture;
+import gripwright.strength.StrengthTest;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What an athlete's log says on a day, beside the plans it followed. Immutable; the same input
+ * gives the same review, whatever the order of lines within a day.
+ *
+ * <p>Loads on fingers and pulleys are estimates. No number here foretells an injury, and none is a
+ * diagnosis.
+ *
+ * @param athlete whose log
+ * @param log lines up to the day
+ * @param day the day; empty if nothing is logged and none was asked for
+ * @param sessions planned and logged sessions, by date
+ * @param climbing climbing that was logged, by date
+ * @param load session load by day and week
+ * @param exposure time under load and impulse by grip, finger and pulley
+ * @param progress change between tests
+ * @param sides how the hands differ
+ * @param pain pain by place, the gravest first
+ * @param next what a coach would do next, the most important first, at most {@value #MOST_STEPS}; a
+ *     code with facts, as a finding, for a sentence
+ * @param findings what is odd about the log, such as a test that the others speak against
+ */
+public record Review(
+    Athlete athlete,
+    Log log,
+    Optional<LocalDate> day,
+    List<ReviewedSession> sessions,
+    List<LogEntry.Climbed> climbing,
+    TrainingLoad load,
+    Exposure exposure,
+    List<Progress> progress,
+    List<SideDifference> sides,
+    List<PainCourse> pain,
+    List<Finding> next,
+    List<Finding> findings) {
+
+  /** Most sentences on what comes next. */
+  public static final int MOST_STEPS = 5;
+
+  private static final double SECONDS_PER_MINUTE = 60;
+
+  /** Copies the lists. */
+  public Review {
+    sessions = List.copyOf(sessions);
+    climbing = List.copyOf(climbing);
+    progress = List.copyOf(progress);
+    sides = List.copyOf(sides);
+    pain = List.copyOf(pain);
+    next = List.copyOf(next);
+    findings = List.copyOf(findings);
+  }
+
+  /**
+   * Reviews a log.
+   *
+   * @param athlete whose log
+   * @param log what was logged
+   * @param plans compiled plans of this athlete; may be empty
+   * @param protocols protocols by name, for sessions that were not planned
+   * @param day later lines are not known yet
+   */
+  public static Review of(
+      Athlete athlete,
+      Log log,
+      List<CompiledPlan> plans,
+      Map<String, Protocol> protocols,
+      LocalDate day) {
+    Log known =
+        new Log(
+            log.athlete(),
+            log.entries().stream()
+                .filter(entry -> !entry.date().isAfter(day))
+                .sorted(Comparator.comparing(LogEntry::date).thenComparing(Object::toString))
+                .toList());
+    List<ReviewedSession> sessions = new SessionReckoning(protocols).review(plans, known, day);
+    List<LogEntry.Climbed> climbing = known.of(LogEntry.Climbed.class);
+    DayOfWeek weekStart = weekStart(plans);
+    TrainingLoad load =
+        known.entries().isEmpty()
+            ? new TrainingLoad(List.of(), List.of())
+            : TrainingLoad.of(
+                daily(sessions, climbing), known.entries().get(0).date(), day, weekStart);
+    List<StrengthTest> tests = known.tests();
+    List<OutlierTests.Odd> odd = new OutlierTests(postures(athlete)).among(tests);
+    List<Progress> progress = Progress.of(tests, odd);
+    List<SideDifference> sides = SideDifference.of(progress);
+    List<PainCourse> pain = PainCourse.of(known, day);
+    return new Review(
+        athlete,
+        known,
+        Optional.of(day),
+        sessions,
+        climbing,
+        load,
+        Exposure.of(athlete, sessions, day, weekStart),
+        progress,
+        sides,
+        pain,
+        new NextSteps(athlete, known, day, sessions, load, progress, sides, pain, odd).steps(),
+        odd.stream().map(each -> finding(each, log)).toList());
+  }
+
+  /** Returns the review of a log with nothing in it, on no day. */
+  public static Review unlogged(Athlete athlete) {
+    return new Review(
+        athlete,
+        Log.empty(athlete.name()),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        new TrainingLoad(List.of(), List.of()),
+        new Exposure(List.of()),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(NextSteps.begin(athlete)),
+        List.of());
+  }
+
+  /** Weeks begin as those of the first plan do, else on Monday. */
+  private static DayOfWeek weekStart(List<CompiledPlan> plans) {
+    return plans.stream()
+        .map(plan -> plan.plan().from())
+        .min(Comparator.naturalOrder())
+        .map(LocalDate::getDayOfWeek)
+        .orElse(DayOfWeek.MONDAY);
+  }
+
+  private static SortedMap<LocalDate, Double> daily(
+      List<ReviewedSession> sessions, List<LogEntry.Climbed> climbing) {
+    SortedMap<LocalDate, List<Double>> loads = new TreeMap<>();
+    for (ReviewedSession session : sessions) {
+      if (session.trained()) {
+        loads
+            .computeIfAbsent(session.date(), date -> new ArrayList<>())
+            .add(session.load().orElse(0));
+      }
+    }
+    for (LogEntry.Climbed climbed : climbing) {
+      loads.computeIfAbsent(climbed.date(), date -> new ArrayList<>()).add(load(climbed));
+    }
+    SortedMap<LocalDate, Double> daily = new TreeMap<>();
+    loads.forEach(
+        (date, ofDay) ->
+            daily.put(date, ofDay.stream().sorted().mapToDouble(Double::doubleValue).sum()));
+    return daily;
+  }
+
+  /** Returns effort times minutes of climbing; 0 where no effort is written down. */
+  public static double load(LogEntry.Climbed climbed) {
+    return climbed.effort().orElse(0) * climbed.time().toSeconds() / SECONDS_PER_MINUTE;
+  }
+
+  /** Returns how many sessions and days of climbing have no effort, so that they count as 0. */
+  public long withoutEffort() {
+    return sessions.stream().filter(s -> s.trained() && s.effort().isEmpty()).count()
+        + climbing.stream().filter(climbed -> climbed.effort().isEmpty()).count();
+  }
+
+  private static java.util.function.Function<Setup, Posture> postures(Athlete athlete) {
+    Map<String, Posture> known = new HashMap<>();
+    return setup ->
+        known.computeIfAbsent(
+            setup.toString(),
+            name ->
+                Posture.of(
+                    setup.hands().sides().stream()
+                        .map(side -> fit(athlete, setup, side))
+                        .toList()));
+  }
+
+  private static GripFit fit(Athlete athlete, Setup setup, Side side) {
+    return GripFit.of(setup.grip(), athlete.shape(side), setup.edge());
+  }
+
+  private static Finding finding(OutlierTests.Odd odd, Log log) {
+    int entry = 0;
+    for (int i = 0; i < log.entries().size(); i++) {
+      if (log.entries().get(i) instanceof LogEntry.Tested tested
+          && tested.test().equals(odd.test())) {
+        entry = i + 1;
+      }
+    }
+    return Finding.advice(
+            "log.test-outlier", ModelPath.of("log", log.athlete()).then("entry", entry))
+        .with("setup", odd.test().setup())
+        .with("date", odd.test().date())
+        .with("load", NextSteps.rounded(odd.test().effort().orElseThrow().load()))
+        .with("expected", NextSteps.rounded(odd.expected().best()));
+  }
+}

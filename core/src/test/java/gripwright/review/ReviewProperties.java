@@ -1,0 +1,132 @@
+package gripwright.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.tissue.Estimate;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+
+/** What holds for every log. */
+class ReviewProperties {
+
+  private static final LocalDate DAY = Logs.MONDAY.plusDays(40);
+
+  @Provide
+  Arbitrary<List<LogEntry>> logs() {
+    return Logs.entries().list().ofMaxSize(25);
+  }
+
+  @Property
+  void theOrderOfLinesPlaysNoPart(@ForAll("logs") List<LogEntry> entries, @ForAll Random order) {
+    List<LogEntry> otherwise = new ArrayList<>(entries);
+    Collections.shuffle(otherwise, order);
+    assertEquals(Logs.review(DAY, entries), Logs.review(DAY, otherwise));
+  }
+
+  @Property
+  void theLastLineTakenOutAndAddedAgainChangesNothing(@ForAll("logs") List<LogEntry> entries) {
+    Log log = new Log("signe", entries);
+    if (!log.entries().isEmpty()) {
+      List<LogEntry> all = log.entries();
+      Log without = new Log("signe", all.subList(0, all.size() - 1));
+      assertEquals(log, without.with(all.get(all.size() - 1)));
+    }
+  }
+
+  @Property
+  void everyNumberIsOneAndNothingIsLost(@ForAll("logs") List<LogEntry> entries) {
+    Review review = Logs.review(DAY, entries);
+    assertEquals(entries.size(), review.log().entries().size());
+    for (TrainingLoad.Day day : review.load().days()) {
+      assertTrue(Double.isFinite(day.load() + day.acute() + day.chronic()));
+      assertTrue(Double.isFinite(day.response().balance()));
+      assertTrue(day.acute() >= 0 && day.chronic() >= 0);
+    }
+    for (TrainingLoad.Week week : review.load().weeks()) {
+      assertTrue(Double.isFinite(week.monotony().orElse(0) + week.strain().orElse(0)));
+      assertEquals(week.monotony().isPresent(), week.strain().isPresent());
+    }
+    double days = review.load().days().stream().mapToDouble(TrainingLoad.Day::load).sum();
+    double weeks = review.load().weeks().stream().mapToDouble(TrainingLoad.Week::load).sum();
+    assertEquals(days, weeks, 1e-6 * (1 + days));
+    for (Exposure.OfFinger finger : review.exposure().fingers()) {
+      for (Estimate each : List.of(finger.impulse(), finger.a2(), finger.a4())) {
+        assertTrue(Double.isFinite(each.low() + each.high()) && each.low() >= 0);
+      }
+    }
+    assertTrue(review.next().size() <= Review.MOST_STEPS && !review.next().isEmpty());
+    assertTrue(Double.isFinite(review.progress().stream().mapToDouble(this::trend).sum()));
+  }
+
+  private double trend(Progress progress) {
+    return progress.trend().orElse(0) + progress.sinceFirst().map(c -> c.change()).orElse(0.0);
+  }
+
+  /** What the fingers carry on their pads is what was held. */
+  @Property(tries = 20)
+  void padsCarryWhatWasHeld(@ForAll("logs") List<LogEntry> entries) {
+    Review review = Logs.review(DAY, entries);
+    for (Exposure.Week week : review.exposure().weeks()) {
+      double grips = week.grips().stream().mapToDouble(Exposure.OfGrip::impulse).sum();
+      double pads = week.fingers().stream().mapToDouble(f -> f.impulse().value()).sum();
+      assertEquals(grips, pads, 1e-6 * (1 + grips));
+    }
+  }
+
+  @Property
+  void moreOfTheLastPainIsNeverTakenMoreMildly(
+      @ForAll("logs") List<LogEntry> entries,
+      @ForAll @DoubleRange(min = 0, max = 10) double one,
+      @ForAll @DoubleRange(min = 0, max = 10) double other,
+      @ForAll LogEntry.Pain.Kind kind) {
+    PainCourse.Rule less = last(entries, Math.min(one, other), LogEntry.Pain.Kind.DULL);
+    PainCourse.Rule more = last(entries, Math.max(one, other), kind);
+    assertTrue(more.compareTo(less) >= 0, less + " then " + more);
+  }
+
+  private static PainCourse.Rule last(
+      List<LogEntry> entries, double score, LogEntry.Pain.Kind kind) {
+    List<LogEntry> all = new ArrayList<>(entries);
+    all.add(Logs.pain(40, score, kind));
+    return Logs.review(DAY, all).pain().stream()
+        .filter(course -> course.place() instanceof PainCourse.InFinger)
+        .findFirst()
+        .orElseThrow()
+        .rule();
+  }
+
+  /** One more line about pain, on the day of the review or before, never frees a finger. */
+  @Property
+  void anotherPainLineNeverFreesAFinger(
+      @ForAll("logs") List<LogEntry> entries,
+      @ForAll @DoubleRange(min = 5.1, max = 10) double score,
+      @ForAll @IntRange(min = 27, max = 40) int day) {
+    List<LogEntry> all = new ArrayList<>(entries);
+    all.add(Logs.pain(day, score, LogEntry.Pain.Kind.DULL));
+    assertEquals(PainCourse.Rule.STOP, Logs.review(DAY, all).pain().get(0).rule());
+  }
+
+  @Property
+  void laterLinesAreNotKnownYet(
+      @ForAll("logs") List<LogEntry> entries, @ForAll @IntRange(max = 40) int day) {
+    LocalDate on = Logs.MONDAY.plusDays(day);
+    List<LogEntry> known = entries.stream().filter(e -> !e.date().isAfter(on)).toList();
+    Review one = Logs.review(on, entries);
+    Review other = Logs.review(on, known);
+    assertEquals(other.next(), one.next());
+    assertEquals(other.load(), one.load());
+    assertEquals(other.progress(), one.progress());
+  }
+}

@@ -1,0 +1,137 @@
+package gripwright.tools.command;
+
+import gripwright.athlete.Athlete;
+import gripwright.export.csv.ReviewCsv;
+import gripwright.export.json.JsonDocuments;
+import gripwright.export.text.ReviewText;
+import gripwright.finding.ReportedFinding;
+import gripwright.language.Reading;
+import gripwright.language.finding.FindingText;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.finding.Nearest;
+import gripwright.language.finding.Wording;
+import gripwright.log.Log;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.Plan;
+import gripwright.planning.Planner;
+import gripwright.review.Review;
+import gripwright.rule.RuleSet;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code review FILE --athlete NAME}: what one athlete's log says, and what comes next. */
+public final class ReviewCommand {
+
+  /** What {@code review --help} prints. */
+  public static final String HELP =
+      """
+      gripwright review FILE --athlete NAME [--plan NAME] [--on DATE]
+                             [--as text|json|csv] [--root DIR] [--all]
+
+      Says what an athlete's log tells: sessions against the plan, load by week with
+      monotony and strain, time under load and impulse by grip, finger and pulley,
+      change between tests against noise, left against right, pain by place, and at
+      most five things that a coach would do next, each with its reason.
+
+        --athlete NAME      whose log
+        --plan NAME         the one plan to hold it against; every plan of the athlete
+                            that has begun by default
+        --on DATE           the day, such as 2027-01-31; later lines are not known yet;
+                            the day of the athlete's last log line by default
+        --as text|json|csv  text for people (default), JSON for programs, or CSV with a
+                            line for each exercise and each other line of the log
+        --root DIR          the folder that `use` may read from; the file's own by
+                            default
+        --all               every finding; otherwise 30 a file and 100 in all
+
+      Exit: 0 no errors, 1 errors in the files, 2 wrong usage or a file that can't be
+      read.
+      """;
+
+  private ReviewCommand() {}
+
+  /**
+   * Runs the command and returns the exit code.
+   *
+   * @throws UsageException if it was called wrongly
+   */
+  public static int run(List<String> arguments, Console console) throws UsageException {
+    Arguments given =
+        Arguments.parse(
+            arguments,
+            console,
+            Arguments.ATHLETE,
+            Arguments.PLAN,
+            Arguments.ON,
+            Arguments.AS_OR_CSV,
+            Arguments.ROOT,
+            Arguments.ALL);
+    return AthleteOfFile.run(
+        "review",
+        given,
+        console,
+        (athlete, log, day, reading) -> {
+          List<Plan> plans = plans(given, athlete, reading);
+          Review review =
+              day.map(on -> review(athlete, log, plans, on, reading))
+                  .orElseGet(() -> Review.unlogged(athlete));
+          write(review, reading, given, console);
+        });
+  }
+
+  /** Returns the plan that was asked for, or all of the athlete's. */
+  private static List<Plan> plans(Arguments given, Athlete athlete, Reading reading)
+      throws UsageException {
+    List<Plan> own =
+        reading.plans().values().stream()
+            .filter(plan -> plan.athletes().contains(athlete.name()))
+            .toList();
+    Optional<String> name = given.value(Arguments.PLAN);
+    if (name.isEmpty()) {
+      return own;
+    }
+    List<String> names = own.stream().map(Plan::name).toList();
+    if (names.contains(name.get())) {
+      return own.stream().filter(plan -> plan.name().equals(name.get())).toList();
+    }
+    throw new UsageException(
+        "there is no plan `"
+            + name.get()
+            + "` for `"
+            + athlete.name()
+            + "`"
+            + (names.isEmpty()
+                ? ""
+                : "; "
+                    + Nearest.to(name.get(), names)
+                        .map(nearest -> "did you mean `" + nearest + "`?")
+                        .orElse("there are " + String.join(", ", names))));
+  }
+
+  private static Review review(
+      Athlete athlete, Log log, List<Plan> plans, LocalDate day, Reading reading) {
+    Log known =
+        new Log(log.athlete(), log.entries().stream().filter(e -> !e.date().isAfter(day)).toList());
+    List<RuleSet> rules = List.copyOf(reading.ruleSets().values());
+    List<CompiledPlan> compiled =
+        plans.stream()
+            .filter(plan -> !plan.from().isAfter(day))
+            .map(plan -> Planner.compile(plan, athlete, known, rules))
+            .toList();
+    return Review.of(athlete, log, compiled, reading.protocols(), day);
+  }
+
+  private static void write(Review review, Reading reading, Arguments given, Console console) {
+    List<LocatedFinding> located = new ArrayList<>(reading.located());
+    review.findings().forEach(finding -> located.add(reading.located(finding)));
+    if (given.asJson()) {
+      List<ReportedFinding> findings = located.stream().map(Wording::report).toList();
+      console.out(JsonDocuments.review(review, Wording::sentence, findings));
+      return;
+    }
+    console.out(given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Wording::sentence));
+    console.err(FindingText.plain().render(located));
+  }
+}
