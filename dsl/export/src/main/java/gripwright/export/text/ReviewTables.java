@@ -13,6 +13,7 @@ import gripwright.review.TrainingLoad;
 import gripwright.tissue.Estimate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -144,7 +145,7 @@ final class ReviewTables {
   }
 
   private static String kilonewtons(double newtons) {
-    return Numbers.plain(newtons / NEWTONS_PER_KILONEWTON, 1);
+    return String.format(Locale.ROOT, "%.1f", newtons / NEWTONS_PER_KILONEWTON);
   }
 
   private void fingers() {

@@ -23,16 +23,7 @@ final class WordingFiles {
   /** One file per area, so that two writers rarely meet in one. */
   static final List<String> AREAS =
       List.of(
-          "syntax",
-          "names",
-          "values",
-          "plan",
-          "rules",
-          "related",
-          "fit",
-          "hold",
-          "breach",
-          "log",
+          "syntax", "names", "values", "plan", "rules", "related", "fit", "hold", "breach", "log",
           "review");
 
   private static final Pattern PART =
