@@ -18,15 +18,22 @@ import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
 import gripwright.grip.GripFit;
+import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
 import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedSession;
 import gripwright.quantity.Length;
 import gripwright.quantity.Numbers;
+import gripwright.review.Review;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TimeZone;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -108,6 +115,38 @@ final class JsonDocumentsTest {
     String json = JsonDocuments.grips(Hands.alike(), List.of());
     assertFalse(against("grips", json.replace("\"share\"", "\"part\"")).isEmpty());
     assertFalse(against("grips", json.replace("\"a2LowN\"", "\"a2Low\"")).isEmpty());
+    assertFalse(against("compile", json).isEmpty());
+  }
+
+  @Test
+  void reviewsKeepTheirSchema() throws IOException {
+    CompiledPlan plan = Season.thaw();
+    DatedSession first = plan.sessions().get(0);
+    Log log =
+        plan.log()
+            .with(
+                new LogEntry.Trained(
+                    first.date(), first.name(), List.of(), Optional.of("a \"note\"")))
+            .with(
+                new LogEntry.Pain(
+                    first.date(),
+                    Finger.RING,
+                    Optional.empty(),
+                    Optional.empty(),
+                    4,
+                    LogEntry.Pain.Kind.SHARP,
+                    Optional.empty()));
+    Review review =
+        Review.of(plan.athlete(), log, List.of(plan), Map.of(), first.date().plusDays(9));
+    String json = JsonDocuments.review(review, Finding::code, samples());
+    assertValid("review", json);
+    JsonNode read = MAPPER.readTree(json);
+    assertEquals("review.stop", read.at("/next/0/code").asText());
+    assertEquals("partly", read.at("/sessions/0/outcome").asText());
+    assertValid(
+        "review", JsonDocuments.review(Review.unlogged(plan.athlete()), Finding::code, List.of()));
+    assertValid("review", JsonDocuments.findings(samples()));
+    assertFalse(against("review", json.replace("\"monotony\"", "\"sameness\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
   }
 
