@@ -80,6 +80,19 @@ final class Heard {
     return until.isPresent() && !day.isAfter(until.get());
   }
 
+  /**
+   * Tells whether pain that stops training was logged from the last session on, and before a week.
+   *
+   * @param last day of the last session; empty if there was none in the plan
+   */
+  boolean hurts(Optional<LocalDate> last, LocalDate first) {
+    return log.of(LogEntry.Pain.class).stream()
+        .filter(LogEntry.Pain::stops)
+        .map(LogEntry.Pain::date)
+        .filter(day -> !day.isBefore(plan.from()) && day.isBefore(first))
+        .anyMatch(day -> last.isEmpty() || !day.isBefore(last.get()));
+  }
+
   /** Returns the sessions logged in a week, as a log. */
   Log ofWeek(LocalDate first) {
     List<LogEntry> lines =

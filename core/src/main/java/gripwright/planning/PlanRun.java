@@ -89,7 +89,7 @@ final class PlanRun {
       for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
         number++;
         LocalDate first = plan.from().plusDays(7L * (number - 1));
-        ramp.before(first, lastSession());
+        ramp.before(first, lastSession(), heard.hurts(lastSession(), first));
         Optional<Double> easedTo = easedTo(block, blockWeek, first);
         boolean mayStep = last == Outcome.TRAINED && easedTo.isEmpty() && ramp.steady();
         List<Progression.Chance> chancesNow = new ArrayList<>(chances);

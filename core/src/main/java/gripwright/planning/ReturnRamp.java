@@ -33,10 +33,15 @@ final class ReturnRamp {
    *
    * @param first first day of the week
    * @param last last day with a session before it; empty if there was none
+   * @param hurt true if pain that stops training was logged since then
    */
-  void before(LocalDate first, Optional<LocalDate> last) {
+  void before(LocalDate first, Optional<LocalDate> last, boolean hurt) {
     if (skippedLast) {
       afterSkipped(first);
+    }
+    if (hurt && untrainedWeeks > 0) {
+      returnWeek = 0;
+      from = "first weeks after pain that stopped training";
     }
     if (last.isEmpty()) {
       return;
@@ -51,7 +56,7 @@ final class ReturnRamp {
     boolean stillAway = row > 0; // the week itself is spent away, so nothing returns yet
     if (!stillAway && (longest >= LONG_ABSENCE_DAYS || untrainedWeeks >= 2)) {
       returnWeek = 0;
-      from = skippedLast ? from : "first weeks after 14 days or more away";
+      from = skippedLast || hurt ? from : "first weeks after 14 days or more away";
     }
   }
 

@@ -2,9 +2,7 @@ package gripwright.planning;
 
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
-import gripwright.hand.Finger;
 import gripwright.hand.Hands;
-import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
@@ -107,11 +105,6 @@ final class Setbacks {
           && setup.hands() == exercise.hands()
           && setup.lifting() == exercise.lifting();
     }
-
-    private boolean uses(Finger finger, Optional<Side> side) {
-      Hands hands = exercise.hands();
-      return grip.fingers().has(finger) && (side.isEmpty() || hands.sides().contains(side.get()));
-    }
   }
 
   /** Weeks in a row since the last chance of a step, and an exercise. */
@@ -164,20 +157,6 @@ final class Setbacks {
     }
   }
 
-  /**
-   * Pain on a day.
-   *
-   * @param date the day
-   * @param score 0 to 10
-   * @param stops true if it calls for stopping
-   * @param words where
-   */
-  private record Ache(LocalDate date, double score, boolean stops, String words) {
-    String told() {
-      return words + " on " + date;
-    }
-  }
-
   /** Returns what was done of an exercise since the plan began and before a day, oldest first. */
   private List<Fact> facts(Asked asked, LocalDate before) {
     List<Fact> facts = new ArrayList<>();
@@ -219,51 +198,10 @@ final class Setbacks {
         new Fact(date, match.done(), written.isPresent() ? written : match.setsAsked(), load));
   }
 
-  /** Returns pain of the fingers of an exercise before a day, above what goes on, oldest first. */
   private List<Ache> aches(Asked asked, LocalDate before) {
-    List<Ache> aches = new ArrayList<>();
-    for (LogEntry entry : log.entries()) {
-      if (entry.date().isBefore(plan.from()) || !entry.date().isBefore(before)) {
-        continue;
-      }
-      if (entry instanceof Pain pain && asked.uses(pain.finger(), pain.side())) {
-        aches.add(new Ache(pain.date(), pain.score(), pain.stops(), words(pain)));
-      } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
-        double score = climbed.pain().getAsDouble();
-        aches.add(
-            new Ache(
-                climbed.date(),
-                score,
-                score > Pain.LIMIT,
-                "pain " + Numbers.plain(score, 1) + " while climbing"));
-      } else if (entry instanceof LogEntry.Trained trained) {
-        trained.done().stream()
-            .filter(d -> d.setup().grip().name().equals(asked.grip().name()))
-            .filter(d -> d.pain().isPresent())
-            .forEach(
-                d ->
-                    aches.add(
-                        new Ache(
-                            trained.date(),
-                            d.pain().getAsDouble(),
-                            d.pain().getAsDouble() > Pain.LIMIT,
-                            "pain " + Numbers.plain(d.pain().getAsDouble(), 1) + " in training")));
-      }
-    }
-    return aches.stream().filter(a -> a.stops() || a.score() > asked.mostPain()).toList();
-  }
-
-  private static String words(Pain pain) {
-    return "pain "
-        + pain.finger().word()
-        + pain.structure().map(s -> " " + s.word()).orElse("")
-        + " "
-        + Numbers.plain(pain.score(), 1)
-        + switch (pain.kind()) {
-          case DULL -> "";
-          case SHARP -> ", sharp,";
-          case SUDDEN -> ", sudden,";
-        };
+    return Ache.of(log, plan.from(), before, asked.grip(), asked.exercise().hands()).stream()
+        .filter(a -> a.stops() || a.score() > asked.mostPain())
+        .toList();
   }
 
   /** Tells how often a grip was trained after one day and before another, as far as is known. */

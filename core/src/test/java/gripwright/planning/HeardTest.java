@@ -8,6 +8,7 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.athlete.Athlete;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
@@ -327,5 +328,26 @@ class HeardTest {
                 .totalLoad()
                 .compareTo(before.sessionsOf(3).get(0).exercises().get(0).totalLoad())
             > 0);
+  }
+
+  @Test
+  void aWeekOffAfterPainThatStopsReturnsLower() {
+    Plan plan =
+        Plan.named("spring")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(
+                Block.named("base", 5)
+                    .session(SessionPlan.of("strength", 2, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+                    .build())
+            .build();
+    Athlete resting =
+        Skarvdal.ylva()
+            .away(new Athlete.Absence(day(1, SUN), day(2, SUN), Optional.of("finger rests")))
+            .build();
+    Log log = week(Skarvdal.tested(), 1, Felt.FINE);
+    assertEquals("- - 84 84 84", levels(Planner.compile(plan, resting, log, List.of())));
+    Log sore = log.with(pain(day(1, SAT), 6));
+    assertEquals("- - 67.2 75.6 84", levels(Planner.compile(plan, resting, sore, List.of())));
   }
 }

@@ -3,6 +3,7 @@ package gripwright.export.text;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
+import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
@@ -13,6 +14,7 @@ import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -22,6 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -219,12 +222,21 @@ public final class SeasonText {
 
   private void climbing(LocalDate day) {
     String time =
-        compiled.athlete().climbing().stream()
-            .filter(c -> c.hard() && c.day() == day.getDayOfWeek())
-            .map(c -> ", " + c.time().toMinutes() + " min")
+        compiled.log().of(LogEntry.Climbed.class).stream()
+            .filter(c -> c.date().equals(day))
+            .map(LogEntry.Climbed::time)
             .findFirst()
+            .or(() -> usualClimbing(day))
+            .map(t -> ", " + t.toMinutes() + " min")
             .orElse("");
     page.line(lead(day) + "climbing" + time + ", hard");
+  }
+
+  private Optional<Duration> usualClimbing(LocalDate day) {
+    return compiled.athlete().climbing().stream()
+        .filter(c -> c.hard() && c.day() == day.getDayOfWeek())
+        .map(Athlete.ClimbingDay::time)
+        .findFirst();
   }
 
   private void retest(DatedRetest retest) {
