@@ -117,4 +117,73 @@ class SchemeTest {
     assertThrows(IllegalArgumentException.class, () -> new Level.Reserve(Duration.ofSeconds(-1)));
     assertThrows(IllegalArgumentException.class, () -> new Argument.Count(0));
   }
+
+  @Test
+  void placesOfHoldsAreCountedThroughTheSets() {
+    Scheme scheme = sevenAndThree(4);
+    assertEquals(new Scheme.HoldPlace(1, 4, 1, 6), scheme.place(0));
+    assertEquals(new Scheme.HoldPlace(2, 4, 1, 6), scheme.place(6));
+    assertEquals(new Scheme.HoldPlace(4, 4, 6, 6), scheme.place(23));
+    assertThrows(IllegalArgumentException.class, () -> scheme.place(24));
+    assertThrows(IllegalArgumentException.class, () -> scheme.place(-1));
+  }
+
+  @Test
+  void holdsAreChangedWhereverTheyStand() {
+    Scheme scheme =
+        new Scheme(
+            List.of(
+                sevenAndThree(2).steps().get(0),
+                new Scheme.Rest(Duration.ofSeconds(30)),
+                new Scheme.Hold(Duration.ofSeconds(9), LIGHT)));
+    Scheme longer = scheme.mapHolds(h -> new Scheme.Hold(h.time().plusSeconds(1), h.level()));
+    assertEquals(scheme.holds().size(), longer.holds().size());
+    assertEquals(scheme.timeUnderLoad().plusSeconds(scheme.holds().size()), longer.timeUnderLoad());
+    assertEquals(scheme.duration().plusSeconds(13), longer.duration(), "rests stay");
+    assertEquals(7.5, new Scheme.Hold(Duration.ofMillis(7500), LIGHT).seconds());
+  }
+
+  @Test
+  void aRestOfNoTimeIsNoStep() {
+    Scheme scheme =
+        new Scheme(
+            List.of(
+                new Scheme.Rest(Duration.ZERO),
+                new Scheme.Repeat(
+                    3, Duration.ZERO, List.of(new Scheme.Hold(Duration.ofSeconds(5), LIGHT)))));
+    assertEquals(3, scheme.flat().size());
+    assertEquals(Duration.ZERO, scheme.restBetweenHolds());
+  }
+
+  @Test
+  void whatIsNoRepeatAndNoHoldIsRefused() {
+    Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(5), LIGHT);
+    assertThrows(
+        IllegalArgumentException.class, () -> new Scheme.Repeat(0, Duration.ZERO, List.of(hold)));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Scheme.Repeat(1, Duration.ZERO, List.of()));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new Scheme.Repeat(1, Duration.ofSeconds(-1), List.of(hold)));
+    assertThrows(IllegalArgumentException.class, () -> new Scheme.Hold(Duration.ZERO, LIGHT));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Scheme.Hold(Duration.ofSeconds(-1), LIGHT));
+    assertThrows(IllegalArgumentException.class, () -> new Scheme(List.of()));
+  }
+
+  @Test
+  void setsOfSeveralPartsHaveNoOneRestBetweenHolds() {
+    Scheme.Repeat three =
+        new Scheme.Repeat(
+            3, Duration.ofSeconds(3), List.of(new Scheme.Hold(Duration.ofSeconds(7), LIGHT)));
+    Scheme mixed =
+        new Scheme(
+            List.of(
+                new Scheme.Repeat(
+                    2,
+                    Duration.ofMinutes(2),
+                    List.of(three, new Scheme.Hold(Duration.ofSeconds(20), LIGHT)))));
+    assertEquals(Duration.ZERO, mixed.restBetweenHolds());
+    assertEquals(4, mixed.repetitionsPerSet());
+  }
 }

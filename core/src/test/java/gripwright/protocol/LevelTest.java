@@ -1,0 +1,46 @@
+package gripwright.protocol;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import gripwright.quantity.Load;
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** How hard a hold is, and what can't be one. */
+class LevelTest {
+
+  @Test
+  void levelsAreWrittenAsInAPlan() {
+    assertEquals("62.5 % max", new Level.OfMax(0.625).toString());
+    assertEquals("62.5 kg", new Level.Total(Load.ofKilograms(62.5)).toString());
+    assertEquals("body-mass", new Level.BodyMass(Load.ZERO).toString());
+    assertEquals("body-mass + 5 kg", new Level.BodyMass(Load.ofKilograms(5)).toString());
+    assertEquals("body-mass - 5 kg", new Level.BodyMass(Load.ofKilograms(-5)).toString());
+    assertEquals("reserve 2.5 s", new Level.Reserve(Duration.ofMillis(2500)).toString());
+    assertEquals("effort 7.5", new Level.Effort(7.5).toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -0.1, 1.001, Double.NaN})
+  void aShareOfTheMaximumLiesAboveNothingAndUpToAll(double fraction) {
+    assertThrows(IllegalArgumentException.class, () -> new Level.OfMax(fraction));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -1, 10.1, Double.NaN})
+  void anEffortLiesAboveNothingAndUpToTen(double effort) {
+    assertThrows(IllegalArgumentException.class, () -> new Level.Effort(effort));
+  }
+
+  @Test
+  void theEndsOfTheRangesCanBeHeld() {
+    assertEquals(1, new Level.OfMax(1).fraction());
+    assertEquals(10, new Level.Effort(10).outOfTen());
+    assertEquals(Duration.ZERO, new Level.Reserve(Duration.ZERO).time());
+    assertThrows(IllegalArgumentException.class, () -> new Level.Reserve(Duration.ofMillis(-1)));
+    assertThrows(IllegalArgumentException.class, () -> new Level.Total(Load.ZERO));
+  }
+}

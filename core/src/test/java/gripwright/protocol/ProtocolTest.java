@@ -1,0 +1,101 @@
+package gripwright.protocol;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What becomes of a protocol's parameters. */
+class ProtocolTest {
+
+  private static final Duration WORK = Duration.ofSeconds(10);
+  private static final Level LEVEL = new Level.OfMax(0.7);
+
+  private static Protocol.Builder holds() {
+    return Protocol.named("holds")
+        .title("single holds")
+        .aim("maximal-strength")
+        .given("work", WORK)
+        .given("level", LEVEL)
+        .given("sets", 5)
+        .given("pause", Duration.ofMinutes(3));
+  }
+
+  private static Protocol.Part.Repeat repeat(Protocol.Part... inside) {
+    return new Protocol.Part.Repeat(Term.given("sets"), Term.given("pause"), List.of(inside));
+  }
+
+  private static Protocol.Part hold() {
+    return new Protocol.Part.Hold(Term.given("work"), Term.given("level"));
+  }
+
+  @Test
+  void whatIsNotGivenIsAsTheProtocolSays() {
+    Protocol protocol = holds().step(repeat(hold())).build();
+    assertEquals(Optional.of("single holds"), protocol.title());
+    assertEquals(Optional.of("maximal-strength"), protocol.aim());
+    Scheme scheme = protocol.bind(Map.of("sets", new Argument.Count(2)));
+    assertEquals(
+        new Scheme(
+            List.of(
+                new Scheme.Repeat(
+                    2, Duration.ofMinutes(3), List.of(new Scheme.Hold(WORK, LEVEL))))),
+        scheme);
+    assertEquals(5, protocol.bind(Map.of()).sets());
+  }
+
+  @Test
+  void whatIsWrittenInPlaceStays() {
+    Scheme scheme =
+        Protocol.named("fixed")
+            .step(
+                new Protocol.Part.Repeat(
+                    Term.of(3),
+                    Term.of(Duration.ofSeconds(5)),
+                    List.of(new Protocol.Part.Hold(Term.of(WORK), Term.of(LEVEL)))))
+            .step(new Protocol.Part.Rest(Term.of(Duration.ofSeconds(30))))
+            .build()
+            .bind(Map.of());
+    assertEquals(Duration.ofSeconds(30 + 2 * 5 + 30), scheme.duration());
+    assertEquals(List.of(WORK, WORK, WORK), scheme.holds().stream().map(h -> h.time()).toList());
+  }
+
+  @Test
+  void aParameterThatIsNoneIsRefused() {
+    Protocol protocol = holds().step(repeat(hold())).build();
+    String told =
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> protocol.bind(Map.of("rounds", new Argument.Count(2))))
+            .getMessage();
+    assertTrue(told.contains("rounds"), told);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> protocol.bind(Map.of("sets", new Argument.Time(WORK))));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> protocol.bind(Map.of("work", new Argument.AtLevel(LEVEL))));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> protocol.bind(Map.of("level", new Argument.Count(1))));
+  }
+
+  @Test
+  void aProtocolThatCanNotBeBoundIsRefusedAtOnce() {
+    assertThrows(IllegalArgumentException.class, () -> Protocol.named("empty").build());
+    assertThrows(IllegalArgumentException.class, () -> Protocol.named("bare").step(hold()).build());
+  }
+
+  @Test
+  void argumentsHaveTheirRanges() {
+    assertThrows(IllegalArgumentException.class, () -> new Argument.Count(0));
+    assertThrows(IllegalArgumentException.class, () -> new Argument.Time(Duration.ofMillis(-1)));
+    assertEquals(Duration.ZERO, new Argument.Time(Duration.ZERO).time());
+    assertEquals(1, new Argument.Count(1).times());
+  }
+}
