@@ -6,6 +6,7 @@ module gripwright.language {
   exports gripwright.language;
   exports gripwright.language.source;
   exports gripwright.language.finding;
+  exports gripwright.language.format;
   exports gripwright.language.syntax;
   exports gripwright.language.resolve;
 }

@@ -77,6 +77,7 @@ final class HouseTest {
     room("language.source", "core");
     room("language.finding", "language.source");
     room("language.syntax", "language.source", "language.finding");
+    room("language.format", "language.syntax");
     room("language.resolve", "language.syntax");
     room("language.check", "language.resolve");
     room("language.build", "language.check");
