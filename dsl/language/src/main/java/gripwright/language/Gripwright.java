@@ -5,14 +5,20 @@ import gripwright.language.build.ModelBuilder;
 import gripwright.language.check.Checked;
 import gripwright.language.check.Checker;
 import gripwright.language.check.Standard;
+import gripwright.language.format.Formatted;
+import gripwright.language.format.Formatter;
 import gripwright.language.resolve.Folder;
+import gripwright.language.resolve.LoadProblem;
 import gripwright.language.resolve.Project;
 import gripwright.language.resolve.Resolver;
 import gripwright.language.resolve.SourceLoader;
+import gripwright.language.source.SourceFile;
+import gripwright.language.source.Span;
 import gripwright.language.syntax.Limits;
 import gripwright.protocol.StandardProtocols;
 import gripwright.rule.StandardRules;
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * Reads plans: from a file on disk, or from a text.
@@ -74,6 +80,31 @@ public final class Gripwright {
                 ? new SourceLoader.Loaded.Found(name, text)
                 : others.load(path, maxBytes);
     return read(name, loader, options, CATALOGUE);
+  }
+
+  /**
+   * Lays out a file's text in the canonical way; what it uses is not looked at, and nothing is
+   * written.
+   *
+   * @param file the file; if it cannot be read, {@link Formatted#fileRead()} is false
+   * @param options the folder that the file lies in, and limits
+   */
+  public static Formatted format(Path file, ReadOptions options) {
+    Path parent = file.toAbsolutePath().getParent();
+    Path root = options.root().orElse(parent == null ? file.toAbsolutePath() : parent);
+    Folder folder = Folder.at(root);
+    String path = folder.relative(file);
+    Limits limits = limits(options);
+    SourceLoader.Loaded loaded = options.files().orElse(folder).load(path, limits.maxCharacters());
+    if (loaded instanceof SourceLoader.Loaded.Found found) {
+      return Formatter.format(SourceFile.of(found.name(), found.text()), limits);
+    }
+    SourceFile unread = SourceFile.of(path, "");
+    return LoadProblem.of(loaded, path, unread, new Span(0, 0), limits)
+        .map(
+            problem ->
+                Formatted.refused(problem.file(), List.of(problem), problem.file() != unread))
+        .orElseThrow();
   }
 
   static Reading read(String name, SourceLoader loader, ReadOptions options, Standard catalogue) {

@@ -7,6 +7,7 @@ import gripwright.tools.command.CompileCommand;
 import gripwright.tools.command.Console;
 import gripwright.tools.command.Exit;
 import gripwright.tools.command.ExplainCommand;
+import gripwright.tools.command.FormatCommand;
 import gripwright.tools.command.GripsCommand;
 import gripwright.tools.command.ReviewCommand;
 import gripwright.tools.command.StrengthCommand;
@@ -27,7 +28,7 @@ import java.util.Properties;
 public final class Main {
 
   private static final List<String> COMMANDS =
-      List.of("check", "compile", "grips", "strength", "review", "explain");
+      List.of("check", "compile", "format", "grips", "strength", "review", "explain");
 
   private static final String HELP =
       """
@@ -35,6 +36,7 @@ public final class Main {
 
         gripwright check FILE...     says what is wrong with plans, or worth a look
         gripwright compile FILE      turns plans into dated sessions with every load
+        gripwright format FILE...    gives plan files their one layout
         gripwright grips FILE        fits every grip to an athlete's hand
         gripwright strength FILE     says what an athlete's tests tell of every grip
         gripwright review FILE       says what a log tells, and what comes next
@@ -89,6 +91,7 @@ public final class Main {
       case "check" -> help ? print(console, CheckCommand.HELP) : CheckCommand.run(rest, console);
       case "compile" ->
           help ? print(console, CompileCommand.HELP) : CompileCommand.run(rest, console);
+      case "format" -> help ? print(console, FormatCommand.HELP) : FormatCommand.run(rest, console);
       case "grips" -> help ? print(console, GripsCommand.HELP) : GripsCommand.run(rest, console);
       case "strength" ->
           help ? print(console, StrengthCommand.HELP) : StrengthCommand.run(rest, console);

@@ -81,7 +81,7 @@ final class HouseTest {
     room("language.resolve", "language.syntax");
     room("language.check", "language.resolve");
     room("language.build", "language.check");
-    room("language", "language.build");
+    room("language", "language.build", "language.format");
 
     room("export", "core");
     room("tools.command", "core", "language", "export");

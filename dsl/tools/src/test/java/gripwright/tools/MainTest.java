@@ -219,7 +219,7 @@ final class MainTest extends CommandLine {
 
   @Test
   void helpAndVersionAreAnswers() {
-    for (String command : List.of("check", "compile", "grips", "explain")) {
+    for (String command : List.of("check", "compile", "format", "grips", "explain")) {
       assertEquals(0, run(command, "--help"));
       assertTrue(out().startsWith("gripwright " + command), out());
     }

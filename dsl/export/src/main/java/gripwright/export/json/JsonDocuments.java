@@ -6,6 +6,7 @@ import gripwright.planning.GripSurvey;
 import gripwright.planning.StrengthSurvey;
 import gripwright.review.Review;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -52,6 +53,31 @@ public final class JsonDocuments {
           json.field("schemaVersion", SCHEMA_VERSION);
           json.field("code", code);
           json.field("text", text);
+        });
+    return json.close();
+  }
+
+  /**
+   * Returns the document of {@code format}: {@code schemaVersion}, {@code files} and no findings.
+   *
+   * @param changed for each file, relative to the project root, whether its layout is, or was,
+   *     another; in the order to be written
+   */
+  public static String formatted(Map<String, Boolean> changed) {
+    JsonText json = new JsonText();
+    json.object(
+        () -> {
+          json.field("schemaVersion", SCHEMA_VERSION);
+          json.list(
+              "files",
+              changed.entrySet(),
+              file ->
+                  json.object(
+                      () -> {
+                        json.field("file", file.getKey());
+                        json.field("changed", file.getValue());
+                      }));
+          FindingJson.list(json, List.of());
         });
     return json.close();
   }

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Where what follows the first word of a line begins. The column is fixed for each kind of block:
- * a new line never moves its neighbours, and a changed load stays a change of one line.
+ * Where what follows the first word of a line begins. The column is fixed for each kind of block: a
+ * new line never moves its neighbours, and a changed load stays a change of one line.
  */
 final class Columns {
 

@@ -11,12 +11,24 @@ import java.util.Optional;
  * @param source the file as it was
  * @param text the file in canonical layout; empty if its text could not be read
  * @param findings why there is no text; empty if there is one
+ * @param fileRead whether the file itself could be read
  */
-public record Formatted(SourceFile source, Optional<String> text, List<LocatedFinding> findings) {
+public record Formatted(
+    SourceFile source, Optional<String> text, List<LocatedFinding> findings, boolean fileRead) {
 
   /** Copies the list. */
   public Formatted {
     findings = List.copyOf(findings);
+  }
+
+  static Formatted as(SourceFile source, String text) {
+    return new Formatted(source, Optional.of(text), List.of(), true);
+  }
+
+  /** Returns a file that is left as it is. */
+  public static Formatted refused(
+      SourceFile source, List<LocatedFinding> findings, boolean fileRead) {
+    return new Formatted(source, Optional.empty(), findings, fileRead);
   }
 
   /** Tells whether the file was laid out otherwise; false where it could not be read. */

@@ -9,7 +9,6 @@ import gripwright.language.syntax.Limits;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Reader;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Lays files out in the one canonical way, without options.
@@ -40,17 +39,15 @@ public final class Formatter {
   public static Formatted format(SourceFile source, Limits limits) {
     ParsedFile parsed = Reader.parse(source, limits);
     if (!parsed.findings().isEmpty()) {
-      return new Formatted(source, Optional.empty(), parsed.findings());
+      return Formatted.refused(source, parsed.findings(), true);
     }
     Sheet sheet = new Sheet();
     new Layout(sheet).file(parsed.tree().root());
     if (sheet.characters() > limits.maxCharacters()) {
       Finding tooLarge = Finding.error("syntax.too-large", ModelPath.ROOT);
-      return new Formatted(
-          source,
-          Optional.empty(),
-          List.of(LocatedFinding.at(source, new Span(0, 0), tooLarge)));
+      return Formatted.refused(
+          source, List.of(LocatedFinding.at(source, new Span(0, 0), tooLarge)), true);
     }
-    return new Formatted(source, Optional.of(sheet.text()), List.of());
+    return Formatted.as(source, sheet.text());
   }
 }

@@ -49,7 +49,8 @@ record Word(SyntaxToken token, NodeKind in, Gap gap) {
   }
 
   private boolean beginsClause() {
-    return token.kind() == TokenKind.KEYWORD && CLAUSES.contains(token.text());
+    boolean means = isKeyword("mean") && in == NodeKind.SERIES_TEST;
+    return means || (token.kind() == TokenKind.KEYWORD && CLAUSES.contains(token.text()));
   }
 
   /** Tells whether a space stands between the word before and this one. */

@@ -4,7 +4,6 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.SourceLoader.Loaded;
-import gripwright.language.resolve.SourceLoader.Reason;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.Declaration;
@@ -74,37 +73,23 @@ public final class Resolver {
     if (loaded instanceof Loaded.Found found) {
       trueNames.put(path, found.name());
       enter(found.name(), found.text(), asked);
-    } else if (loaded instanceof Loaded.NotUtf8 broken) {
-      trueNames.put(path, broken.name());
-      if (seen.add(broken.name())) {
-        SourceFile file = SourceFile.of(broken.name(), broken.textBefore());
-        report(
-            new Asked(file, new Span(broken.textBefore().length(), 0)),
-            error("syntax.encoding").with("file", broken.name()));
+    } else {
+      boolean told = loaded instanceof Loaded.NotUtf8 broken && !seen.add(broken.name());
+      if (loaded instanceof Loaded.NotUtf8 broken) {
+        trueNames.put(path, broken.name());
       }
-    } else if (loaded instanceof Loaded.TooLarge large) {
-      report(
-          asked,
-          error("syntax.too-large")
-              .with("file", path)
-              .with("size", large.bytes())
-              .with("limit", limits.maxCharacters()));
-    } else if (loaded instanceof Loaded.Refused refused) {
-      report(asked, error(code(refused.why())).with("file", path));
+      LoadProblem.of(loaded, path, asked.by(), asked.at(), limits)
+          .filter(problem -> !told)
+          .ifPresent(
+              problem -> {
+                complete = false;
+                findings.add(problem);
+              });
     }
   }
 
   private static Finding error(String code) {
     return Finding.error(code, ModelPath.ROOT);
-  }
-
-  private static String code(Reason why) {
-    return switch (why) {
-      case MISSING -> "name.file-missing";
-      case NOT_A_FILE -> "name.not-a-file";
-      case OUTSIDE_ROOT -> "name.outside-root";
-      case UNREADABLE -> "name.unreadable";
-    };
   }
 
   private void report(Asked asked, Finding finding) {

@@ -104,7 +104,8 @@ class FormatterTest {
         }
 
 
-        # last""".replace("\n\n\n# last", "\n# last"));
+        # last"""
+            .replace("\n\n\n# last", "\n# last"));
   }
 
   @Test
@@ -175,7 +176,7 @@ class FormatterTest {
         """,
         """
         language 1
-        rules r { rule x { when - ( a+ - b )*2/( c . d- - 5 kg )<=60 % of e and not( f or g )
+        rules r { rule x { when - ( a+ - b )*2/( c . d - - 5 kg )<=60 % of e and not( f or g )
         require every( weeks where eased :count ( days )>=1 or largest (load of days)>3 kg ) } }
         log a { 2027-01-03 session s { tens on half-crimp edge 20 mm :sets 5 of 5 ,pain 0 } }
         """);
@@ -192,7 +193,8 @@ class FormatterTest {
     assertTrue(formatted.text().isEmpty());
     assertFalse(formatted.changed());
     assertFalse(formatted.findings().isEmpty());
-    assertTrue(format("language 2\n").text().isEmpty(), "a later language may be laid out otherwise");
+    assertTrue(
+        format("language 2\n").text().isEmpty(), "a later language may be laid out otherwise");
   }
 
   @Test

@@ -143,5 +143,4 @@ final class PlanTexts {
   private static String gap(Random random, int of) {
     return GAPS.get(random.nextInt(of));
   }
-
 }

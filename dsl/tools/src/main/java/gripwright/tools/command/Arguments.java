@@ -28,6 +28,7 @@ final class Arguments {
   static final Spec AS_OR_CSV = new Spec("as", "text|json|csv");
   static final Spec ROOT = new Spec("root", "DIR");
   static final Spec ALL = new Spec("all", "");
+  static final Spec CHECK = new Spec("check", "");
   static final Spec PLAN = new Spec("plan", "NAME");
   static final Spec OUTPUT = new Spec("output", "PATH");
   static final Spec ATHLETE = new Spec("athlete", "NAME");

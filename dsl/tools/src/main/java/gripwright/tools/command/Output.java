@@ -2,6 +2,7 @@ package gripwright.tools.command;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,14 +32,27 @@ final class Output {
       Path real = Files.exists(target) ? target.toRealPath() : target;
       Path home = real.getParent() == null ? folder : real.getParent();
       Path half = home.resolve("." + real.getFileName() + "." + ProcessHandle.current().pid());
+      if (Files.exists(real) && !Files.isWritable(real)) {
+        throw new AccessDeniedException(real.toString());
+      }
       try {
         Files.writeString(half, text, StandardCharsets.UTF_8);
+        keepPermissions(real, half);
         move(half, real);
       } finally {
         Files.deleteIfExists(half);
       }
     } catch (IOException e) {
       throw new UsageException("cannot write `" + path + "`: " + reason(e));
+    }
+  }
+
+  /**
+   * Lets the new file be read and written by those who may the old one, where systems know that.
+   */
+  private static void keepPermissions(Path old, Path fresh) throws IOException {
+    if (Files.exists(old) && Files.getFileStore(old).supportsFileAttributeView("posix")) {
+      Files.setPosixFilePermissions(fresh, Files.getPosixFilePermissions(old));
     }
   }
 
@@ -51,7 +65,7 @@ final class Output {
   }
 
   private static String reason(IOException e) {
-    return e instanceof java.nio.file.AccessDeniedException
+    return e instanceof AccessDeniedException
         ? "no permission"
         : e instanceof java.nio.file.FileSystemException f && f.getReason() != null
             ? f.getReason()

@@ -1,0 +1,105 @@
+package gripwright.tools.command;
+
+import gripwright.export.json.JsonDocuments;
+import gripwright.finding.ReportedFinding;
+import gripwright.language.Gripwright;
+import gripwright.language.ReadOptions;
+import gripwright.language.finding.FindingText;
+import gripwright.language.finding.LocatedFinding;
+import gripwright.language.finding.Wording;
+import gripwright.language.format.Formatted;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** {@code format FILE...}: gives files their canonical layout. */
+public final class FormatCommand {
+
+  /** What {@code format --help} prints. */
+  public static final String HELP =
+      """
+      gripwright format FILE... [--check] [--as text|json] [--root DIR]
+
+      Gives plan files their one layout, in place: indents, spaces, columns and line
+      breaks. Words, numbers and remarks stay as they are, and so does what a file
+      means. A file that has its layout already is not touched, and neither is any file
+      if the text of one of them has errors.
+
+        --check         writes nothing and says which files would change
+        --as text|json  text for people (default), or JSON for programs
+        --root DIR      the folder that the files lie in; each file's own by default
+
+      Exit: 0 done, 1 errors in the text of a file, or with --check a file would change,
+      2 wrong usage or a file that can't be read or written.
+      """;
+
+  private FormatCommand() {}
+
+  /**
+   * Runs the command and returns the exit code.
+   *
+   * @throws UsageException if it was called wrongly, or a file cannot be written
+   */
+  public static int run(List<String> arguments, Console console) throws UsageException {
+    Arguments given =
+        Arguments.parse(arguments, console, Arguments.CHECK, Arguments.AS, Arguments.ROOT);
+    if (given.rest().isEmpty()) {
+      throw new UsageException("format needs a file: gripwright format FILE...");
+    }
+    ReadOptions options = given.readOptions();
+    Map<String, Formatted> files = new LinkedHashMap<>();
+    int exit = Exit.FINE;
+    for (String file : given.rest()) {
+      Formatted formatted = Gripwright.format(given.path(file), options);
+      files.put(file, formatted);
+      exit = Math.max(exit, exit(formatted));
+    }
+    boolean writes = exit == Exit.FINE && !given.has(Arguments.CHECK);
+    if (writes) {
+      for (Map.Entry<String, Formatted> file : files.entrySet()) {
+        if (file.getValue().changed()) {
+          Output.replace(given.path(file.getKey()), file.getValue().text().orElseThrow());
+        }
+      }
+    }
+    if (given.asJson()) {
+      console.out(exit == Exit.FINE ? document(files) : JsonDocuments.findings(findings(files)));
+    } else {
+      files.forEach((name, file) -> say(name, file, writes, console));
+    }
+    boolean would = files.values().stream().anyMatch(Formatted::changed) && !writes;
+    return Math.max(exit, would ? Exit.ERRORS : Exit.FINE);
+  }
+
+  private static int exit(Formatted file) {
+    return !file.fileRead() ? Exit.USAGE : file.text().isEmpty() ? Exit.ERRORS : Exit.FINE;
+  }
+
+  private static void say(String name, Formatted file, boolean writes, Console console) {
+    FindingText text = console.colour() ? FindingText.coloured() : FindingText.plain();
+    console.out(text.body(file.findings()));
+    if (file.text().isEmpty()) {
+      String count =
+          FindingText.count(file.findings().stream().map(LocatedFinding::finding).toList());
+      console.out(name + ": " + count + ", left as it is\n");
+    } else if (file.changed()) {
+      console.out(name + (writes ? ": formatted\n" : ": would change\n"));
+    } else {
+      console.out(name + ": unchanged\n");
+    }
+  }
+
+  private static String document(Map<String, Formatted> files) {
+    Map<String, Boolean> changed = new LinkedHashMap<>();
+    files.values().forEach(file -> changed.put(file.source().name(), file.changed()));
+    return JsonDocuments.formatted(changed);
+  }
+
+  private static List<ReportedFinding> findings(Map<String, Formatted> files) {
+    return files.values().stream()
+        .flatMap(file -> file.findings().stream())
+        .distinct()
+        .map(Wording::report)
+        .toList();
+  }
+}
