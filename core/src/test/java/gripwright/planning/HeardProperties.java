@@ -256,12 +256,23 @@ class HeardProperties {
                       && (others.get(place) == null || others.get(place).happened().isEmpty());
               if (ahead) {
                 DatedSession other = others.get(place);
-                assertTrue(other != null, "an extra session: " + place);
+                assertTrue(
+                    other != null || asked(one, session) <= asked(than, session),
+                    "an extra session: " + place);
                 for (int i = 0; other != null && i < session.exercises().size(); i++) {
                   assertNotHarder(session.exercises().get(i), other.exercises().get(i), place);
                 }
               }
             });
+  }
+
+  /**
+   * Counts the sessions of a name that a plan asks for in a week, those that were missed with them.
+   */
+  private static long asked(CompiledPlan plan, DatedSession like) {
+    return plan.asked().stream()
+        .filter(s -> s.week() == like.week() && s.name().equals(like.name()))
+        .count();
   }
 
   private static void assertNotHarder(PlannedExercise one, PlannedExercise than, String place) {
@@ -293,7 +304,7 @@ class HeardProperties {
         .noneMatch(f -> f.code().equals("plan.no-day") || f.code().equals("plan.week-short"));
   }
 
-  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
   void nothingIsHarderThanWithoutTheLog(@ForAll("stories") Story story) {
     CompiledPlan unheard = story.unheard();
     Assume.that(complete(unheard));
@@ -323,7 +334,7 @@ class HeardProperties {
                     .anyMatch(o -> !o.setup().edge().equals(e.setup().edge())));
   }
 
-  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
   void aWorseReportNeverLeadsToAHarderSession(
       @ForAll("stories") Story story, @ForAll Random random) {
     Assume.that(complete(story.unheard()));
@@ -347,6 +358,64 @@ class HeardProperties {
     CompiledPlan better = story.heard(log(lines));
     assertNotHarder(story.heard(log(worse)), better);
     Statistics.label("how").collect(how);
+  }
+
+  /** The last session that was trained went badly: what comes next is no step up from it. */
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void afterTroubleTheNextSessionIsNotHarderThanTheLast(
+      @ForAll("stories") Story story, @ForAll Random random) {
+    List<LogEntry> lines = story.lines();
+    int last = -1;
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i) instanceof LogEntry.Trained trained
+          && (last < 0 || trained.date().isAfter(lines.get(last).date()))) {
+        last = i;
+      }
+    }
+    Assume.that(last >= 0);
+    LogEntry.Trained line = (LogEntry.Trained) lines.get(last);
+    lines.set(last, worse(random.nextBoolean() ? oneSet(line) : line, 1));
+    CompiledPlan heard = story.heard(log(lines));
+    Optional<DatedSession> done =
+        heard.sessions().stream()
+            .filter(s -> s.happened().isPresent())
+            .reduce((one, other) -> other);
+    Optional<DatedSession> asked = done.flatMap(d -> d.happened().orElseThrow().planned());
+    Optional<DatedSession> next =
+        heard.sessions().stream().filter(s -> s.happened().isEmpty()).findFirst();
+    Assume.that(asked.isPresent() && next.isPresent());
+    Assume.that(next.orElseThrow().eased() == asked.orElseThrow().eased());
+    PlannedExercise exercise = next.orElseThrow().exercises().get(0);
+    PlannedExercise before = asked.orElseThrow().exercises().get(0);
+    String what = told(exercise) + " after " + told(before);
+    assertTrue(exercise.scheme().sets() <= before.scheme().sets(), what);
+    assertTrue(hold(exercise) <= hold(before), what);
+    assertTrue(exercise.setup().edge().compareTo(before.setup().edge()) >= 0, what);
+    double lifted = done.orElseThrow().exercises().get(0).totalLoad().kilograms();
+    boolean sameEdge =
+        done.orElseThrow().exercises().get(0).setup().edge().equals(exercise.setup().edge());
+    assertTrue(
+        !sameEdge || exercise.totalLoad().kilograms() <= lifted + 1e-9,
+        what + ", done at " + lifted);
+  }
+
+  private static LogEntry.Trained oneSet(LogEntry.Trained line) {
+    return new LogEntry.Trained(
+        line.date(),
+        line.session(),
+        line.done().stream()
+            .map(
+                d ->
+                    new Done(
+                        d.protocol(),
+                        d.setup(),
+                        OptionalInt.of(1),
+                        d.setsAsked(),
+                        d.load(),
+                        d.effort(),
+                        d.pain()))
+            .toList(),
+        line.note());
   }
 
   private static LogEntry worse(LogEntry.Trained line, int how) {
