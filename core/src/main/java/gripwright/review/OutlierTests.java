@@ -1,6 +1,7 @@
 package gripwright.review;
 
 import gripwright.grip.Setup;
+import gripwright.quantity.Load;
 import gripwright.strength.Effort;
 import gripwright.strength.ForceTime;
 import gripwright.strength.LoadEstimate;
@@ -12,7 +13,9 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -32,6 +35,9 @@ final class OutlierTests {
 
   private static final int MOST_ROUNDS = 5;
 
+  /** Two tests closer than this are never odd: they repeat to 5.6 % each. */
+  private static final double APART = 1.2;
+
   /**
    * A test that does not fit the others.
    *
@@ -45,6 +51,28 @@ final class OutlierTests {
 
   OutlierTests(Function<Setup, Posture> postures) {
     this.postures = postures;
+  }
+
+  /** Tells whether two tests of one setup and hold time lie more than a fifth apart. */
+  static boolean likely(List<StrengthTest> tests) {
+    Map<String, Load> least = new HashMap<>();
+    Map<String, Load> greatest = new HashMap<>();
+    for (StrengthTest test : tests) {
+      test.effort()
+          .ifPresent(
+              effort -> {
+                String key = test.setup() + "/" + effort.seconds();
+                least.merge(key, effort.load(), (a, b) -> a.compareTo(b) < 0 ? a : b);
+                greatest.merge(key, effort.load(), (a, b) -> a.compareTo(b) > 0 ? a : b);
+              });
+    }
+    return least.entrySet().stream()
+        .anyMatch(
+            entry ->
+                greatest
+                        .getOrDefault(entry.getKey(), Load.ZERO)
+                        .compareTo(entry.getValue().times(APART))
+                    > 0);
   }
 
   /** Returns the odd ones, oldest first. */

@@ -141,6 +141,18 @@ public record Review(
         List.of());
   }
 
+  /**
+   * Returns advice on each test that the athlete's other tests speak against, oldest first; the
+   * place is the line of the log. It is looked for only where two tests of one setup and hold time
+   * lie more than a fifth apart, so that most logs cost nothing; a review looks everywhere.
+   */
+  public static List<Finding> oddTests(Athlete athlete, Log log) {
+    return OutlierTests.likely(log.tests())
+        ? new OutlierTests(postures(athlete))
+            .among(log.tests()).stream().map(each -> finding(each, log)).toList()
+        : List.of();
+  }
+
   /** Weeks begin as those of the first plan do, else on Monday. */
   private static DayOfWeek weekStart(List<CompiledPlan> plans) {
     return plans.stream()

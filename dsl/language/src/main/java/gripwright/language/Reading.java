@@ -15,9 +15,11 @@ import gripwright.plan.CompiledPlan;
 import gripwright.plan.Plan;
 import gripwright.planning.Planner;
 import gripwright.protocol.Protocol;
+import gripwright.review.Review;
 import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -141,6 +143,7 @@ public final class Reading {
     List<RuleSet> ruleSets = List.copyOf(model.ruleSets().values());
     List<CompiledPlan> compiled = new ArrayList<>();
     List<LocatedFinding> all = new ArrayList<>();
+    Set<Athlete> athletes = new LinkedHashSet<>();
     for (Plan plan : plans) {
       List<CompiledPlan> ofPlan = new ArrayList<>();
       for (String name : plan.athletes().stream().sorted().toList()) {
@@ -148,6 +151,9 @@ public final class Reading {
         if (athlete != null && !model.unsettled().contains(name)) {
           Log log = model.logs().getOrDefault(name, Log.empty(name));
           ofPlan.add(Planner.compile(plan, athlete, log, ruleSets));
+          if (athletes.add(athlete)) {
+            Review.oddTests(athlete, log).forEach(finding -> all.add(located(finding)));
+          }
         }
       }
       List<CompiledPlan> together = RuleCheck.acrossAthletes(ofPlan);

@@ -27,7 +27,6 @@ class FindingsPageTest {
   private static final String PAGE = "docs/findings.md";
   private static final Set<String> WITHOUT_EXAMPLE =
       Set.of(
-          "log.test-outlier", // told by `review` alone
           "name.too-many-files",
           "name.unreadable",
           "syntax.encoding",
