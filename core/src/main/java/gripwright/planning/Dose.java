@@ -11,6 +11,8 @@ import java.util.Optional;
  * An exercise as it stands in one week, before loads are known.
  *
  * @param scheme sets, holds and rests after progression and easing
+ * @param whole the scheme before an eased week shortened its holds, if it did: loads are reckoned
+ *     from it, so that a shorter hold is no heavier
  * @param edge depth of the edge after progression
  * @param loadFactor what the written load is multiplied by
  * @param loadStep what is added to the total load after that
@@ -20,6 +22,7 @@ import java.util.Optional;
  */
 record Dose(
     Scheme scheme,
+    Optional<Scheme> whole,
     Length edge,
     double loadFactor,
     Load loadStep,
@@ -49,21 +52,22 @@ record Dose(
 
   Dose(
       Scheme scheme,
+      Optional<Scheme> whole,
       Length edge,
       double loadFactor,
       Load loadStep,
       Optional<Ramp> ramp,
       List<Derivation> why) {
-    this(scheme, edge, loadFactor, loadStep, ramp, why, Optional.empty());
+    this(scheme, whole, edge, loadFactor, loadStep, ramp, why, Optional.empty());
   }
 
   /** Returns this dose with a limit from the log, if there is one. */
   Dose under(Optional<Ceiling> limit) {
-    return new Dose(scheme, edge, loadFactor, loadStep, ramp, why, limit);
+    return new Dose(scheme, whole, edge, loadFactor, loadStep, ramp, why, limit);
   }
 
   /** Returns this dose with other sets and what led to them. */
   Dose withSets(int sets, List<Derivation> chain) {
-    return new Dose(scheme.withSets(sets), edge, loadFactor, loadStep, ramp, chain, ceiling);
+    return new Dose(scheme.withSets(sets), whole, edge, loadFactor, loadStep, ramp, chain, ceiling);
   }
 }

@@ -22,6 +22,7 @@ import gripwright.strength.StrengthTest;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -254,13 +255,14 @@ final class Prescription {
         FindingList findings) {
       List<LoadedStep> steps = new ArrayList<>();
       List<Scheme.Step> flat = dose.scheme().flat();
+      Iterator<Scheme.Hold> whole = dose.whole().orElse(dose.scheme()).holds().iterator();
       boolean explained = false;
       for (Scheme.Step step : flat) {
         if (step instanceof Scheme.Rest rest) {
           steps.add(new LoadedStep(rest.time().toNanos() / 1e9, Optional.empty()));
         } else if (step instanceof Scheme.Hold hold) {
           List<Derivation> chain = explained ? new ArrayList<>() : why;
-          Optional<Load> load = loadOf(hold, chain, findings);
+          Optional<Load> load = loadOf(hold, whole.next(), chain, findings);
           if (load.isEmpty()) {
             return Optional.empty();
           }
@@ -289,8 +291,10 @@ final class Prescription {
               path));
     }
 
-    private Optional<Load> loadOf(Scheme.Hold hold, List<Derivation> why, FindingList findings) {
-      Optional<Double> written = written(hold, why, findings);
+    /** Loads a hold as if it lasted as long as the whole one. */
+    private Optional<Load> loadOf(
+        Scheme.Hold hold, Scheme.Hold whole, List<Derivation> why, FindingList findings) {
+      Optional<Double> written = written(whole, why, findings);
       if (written.isEmpty()) {
         return Optional.empty();
       }

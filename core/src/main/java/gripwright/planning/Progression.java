@@ -78,7 +78,9 @@ final class Progression {
         introduction
             .filter(i -> chances < i.weeks() - 1)
             .map(i -> new Dose.Ramp(i.fromFraction(), (double) chances / (i.weeks() - 1)));
-    Dose dose = new Dose(exercise.scheme(), exercise.edge(), 1, Load.ZERO, ramp, List.of());
+    Dose dose =
+        new Dose(
+            exercise.scheme(), Optional.empty(), exercise.edge(), 1, Load.ZERO, ramp, List.of());
     Optional<Advance> advance = ramp.isPresent() ? Optional.empty() : advance(grip);
     if (advance.isPresent()) {
       dose = advanced(dose, advance.get(), exercise, grip, week, chances - ramped, why);
@@ -91,7 +93,13 @@ final class Progression {
       dose = eased(dose, week.easedTo().get(), why);
     }
     return new Dose(
-        dose.scheme(), dose.edge(), dose.loadFactor(), dose.loadStep(), dose.ramp(), why);
+        dose.scheme(),
+        dose.whole(),
+        dose.edge(),
+        dose.loadFactor(),
+        dose.loadStep(),
+        dose.ramp(),
+        why);
   }
 
   /** Counts the steps that nothing in the log stood against, and tells of the others. */
@@ -167,10 +175,24 @@ final class Progression {
     if (pace instanceof Advance.EveryWeeks every) {
       return Math.max(0, chances) / every.weeks();
     }
-    return pace instanceof Advance.WhenLogged logged
-        ? setbacks.earned(
-            new Setbacks.Asked(exercise, grip, Optional.of(pace)), logged, week.first())
-        : 0;
+    if (!(pace instanceof Advance.WhenLogged logged)) {
+      return 0;
+    }
+    int all = week.chances().size();
+    return taken(
+        new Setbacks.Asked(exercise, grip, Optional.of(pace)),
+        logged,
+        week.chances().subList(all - Math.min(all, Math.max(0, chances)), all));
+  }
+
+  /** Counts the steps that the log has earned: one a chance at most, and none before the first. */
+  private int taken(Setbacks.Asked asked, Advance.WhenLogged pace, List<Chance> chances) {
+    int before = chances.isEmpty() ? 0 : setbacks.earned(asked, pace, chances.get(0).since());
+    int steps = 0;
+    for (Chance chance : chances) {
+      steps += setbacks.earned(asked, pace, chance.before()) - before > steps ? 1 : 0;
+    }
+    return steps;
   }
 
   /** Returns how many steps a variable can take from where a dose stands. */
@@ -218,6 +240,7 @@ final class Progression {
       why.add(new Derivation("advance load", kilograms, "kg", count + " of " + by.step()));
       return new Dose(
           dose.scheme(),
+          dose.whole(),
           dose.edge(),
           dose.loadFactor(),
           dose.loadStep().plus(Load.ofKilograms(kilograms)),
@@ -249,6 +272,7 @@ final class Progression {
       why.add(new Derivation("advance edge", depth, "mm", count + " of " + to.step()));
       return new Dose(
           dose.scheme(),
+          dose.whole(),
           Length.ofMillimetres(depth),
           dose.loadFactor(),
           dose.loadStep(),
@@ -269,6 +293,7 @@ final class Progression {
   private static Dose scaled(Dose dose, double factor) {
     return new Dose(
         dose.scheme(),
+        dose.whole(),
         dose.edge(),
         dose.loadFactor() * factor,
         dose.loadStep(),
@@ -278,7 +303,13 @@ final class Progression {
 
   private static Dose withScheme(Dose dose, Scheme scheme) {
     return new Dose(
-        scheme, dose.edge(), dose.loadFactor(), dose.loadStep(), dose.ramp(), dose.why());
+        scheme,
+        dose.whole(),
+        dose.edge(),
+        dose.loadFactor(),
+        dose.loadStep(),
+        dose.ramp(),
+        dose.why());
   }
 
   /** Keeps a share of the sets, at least one; of a single set, a share of each hold. */
@@ -297,7 +328,14 @@ final class Progression {
             shorter.holds().get(0).seconds(),
             "s",
             Numbers.plain(keep * 100, 1) + " % of the one set's hold"));
-    return withScheme(dose, shorter);
+    return new Dose(
+        shorter,
+        Optional.of(dose.scheme()),
+        dose.edge(),
+        dose.loadFactor(),
+        dose.loadStep(),
+        dose.ramp(),
+        dose.why());
   }
 
   private static Duration shorter(Duration time, double keep) {

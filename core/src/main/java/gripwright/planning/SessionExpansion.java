@@ -268,7 +268,14 @@ final class SessionExpansion {
     List<PlannedExercise> chosen = new ArrayList<>();
     SortedMap<String, Double> shares = mix.best().shares();
     Grip first = gripNamed(exercise, shares.firstKey());
-    int all = progression.dose(exercise, first, state).scheme().sets();
+    Dose leading = progression.dose(exercise, first, state);
+    // A grip that is introduced takes its steps later, and the line as a whole waits for it.
+    int all =
+        shares.keySet().stream()
+            .map(name -> gripNamed(exercise, name))
+            .filter(grip -> progression.introduction(grip).isPresent())
+            .mapToInt(grip -> progression.dose(exercise, grip, state).scheme().sets())
+            .reduce(leading.scheme().sets(), Math::min);
     Choice.apportion(all, shares)
         .forEach(
             (name, sets) -> {

@@ -21,7 +21,6 @@ import gripwright.plan.PlanChange;
 import gripwright.plan.PlanChange.Measure;
 import gripwright.plan.PlanChanges;
 import gripwright.plan.SessionPlan;
-import gripwright.planning.Seasons.Season;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import java.time.DayOfWeek;

@@ -1,0 +1,267 @@
+package gripwright.planning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.athlete.Injury;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.hand.Finger;
+import gripwright.hand.Side;
+import gripwright.hand.Structure;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlanWeek;
+import gripwright.plan.PlannedExercise;
+import gripwright.rule.RuleCheck;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.statistics.Statistics;
+
+/** What a change of the athlete, the log or the dates may do to a compiled plan, and what not. */
+class ChangedSeasonInvariantProperties {
+
+  /** Invariant 8. A sixteenth or eighteenth birthday is no whole number of weeks after birth. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void movingEveryDateByWeeksMovesTheDatesAlone(
+      @ForAll Season season, @ForAll @IntRange(min = 1, max = 300) int weeks) {
+    boolean grows = comesOfAge(season, 16) || comesOfAge(season, 18);
+    if (!grows) {
+      CompiledPlan plan = season.compile();
+      CompiledPlan later = season.later(weeks).compile();
+      assertEquals(moved(plan, weeks), moved(later, 0));
+      assertEquals(
+          plan.findings().stream().map(f -> said(f, weeks)).toList(),
+          later.findings().stream().map(f -> said(f, 0)).toList());
+    }
+    Reached.reached(!grows, 80);
+  }
+
+  private static boolean comesOfAge(Season season, int years) {
+    LocalDate day = season.athlete().born().plusYears(years);
+    return day.isAfter(season.plan().from().minusDays(3))
+        && day.isBefore(season.plan().to().plusDays(3));
+  }
+
+  /** Writes out all that a plan holds, later by so many weeks. */
+  private static List<String> moved(CompiledPlan plan, int weeks) {
+    List<String> all = new ArrayList<>();
+    for (PlanWeek week : plan.weeks()) {
+      all.add(
+          List.of(
+                  week.from().plusWeeks(weeks),
+                  week.eased(),
+                  week.away(),
+                  week.timeUnderLoadSeconds(),
+                  week.loadIndex())
+              .toString());
+    }
+    for (DatedSession session : plan.sessions()) {
+      all.add(
+          List.of(
+                  session.date().plusWeeks(weeks),
+                  session.name(),
+                  session.minutes(),
+                  session.hard(),
+                  session.bodyMass().kilograms())
+              .toString());
+      for (PlannedExercise exercise : session.exercises()) {
+        all.add(
+            List.of(
+                    exercise.setup(),
+                    exercise.scheme(),
+                    exercise.steps(),
+                    exercise.percentOfMax(),
+                    exercise.maximum(),
+                    exercise.hard(),
+                    exercise.endReserve())
+                .toString());
+        exercise.why().forEach(link -> all.add(link.step() + link.value() + link.unit()));
+      }
+    }
+    for (DatedRetest retest : plan.retests()) {
+      all.add(retest.date().plusWeeks(weeks) + retest.insteadOf() + retest.setups());
+    }
+    plan.climbing().forEach(day -> all.add(day.plusWeeks(weeks).toString()));
+    return all;
+  }
+
+  private static String said(Finding finding, int weeks) {
+    List<String> places = new ArrayList<>();
+    for (ModelPath place : finding.places()) {
+      StringBuilder text = new StringBuilder();
+      for (ModelPath.Step step : place.steps()) {
+        boolean date = step.kind().equals("date");
+        text.append(date ? LocalDate.parse(step.name()).plusWeeks(weeks) : step);
+      }
+      places.add(text.toString());
+    }
+    return finding.code() + finding.severity() + finding.place().without("date") + places;
+  }
+
+  /** Two loads of the same hold of the same line and grip. */
+  private record Pair(double before, double after, ModelPath place) {}
+
+  /**
+   * Pairs the loads of two plans: the same line, grip, edge, sets and holds, in the same session of
+   * the same week, up to the first week that only one of them trains alike.
+   */
+  private static List<Pair> pairs(Season season, CompiledPlan one, CompiledPlan other) {
+    List<Pair> pairs = new ArrayList<>();
+    for (PlanWeek week : one.weeks()) {
+      List<DatedSession> before = one.sessionsOf(week.number());
+      List<DatedSession> after = other.sessionsOf(week.number());
+      if (before.isEmpty() != after.isEmpty()) {
+        break;
+      }
+      for (DatedSession session : before) {
+        for (DatedSession changed : after) {
+          if (session.happened().isEmpty()
+              && changed.happened().isEmpty()
+              && session.name().equals(changed.name())
+              && !news(season, session, changed)) {
+            pair(session, changed, pairs);
+          }
+        }
+      }
+    }
+    return pairs;
+  }
+
+  private static boolean news(Season season, DatedSession one, DatedSession other) {
+    boolean ordered = one.date().isBefore(other.date());
+    LocalDate from = ordered ? one.date() : other.date();
+    LocalDate to = ordered ? other.date() : one.date();
+    return season.log().entries().stream()
+        .anyMatch(e -> e.date().isAfter(from) && !e.date().isAfter(to));
+  }
+
+  private static void pair(DatedSession session, DatedSession changed, List<Pair> pairs) {
+    for (PlannedExercise one : session.exercises()) {
+      for (PlannedExercise other : changed.exercises()) {
+        if (SecondLook.line(one).equals(SecondLook.line(other))
+            && one.setup().equals(other.setup())
+            && one.scheme().equals(other.scheme())) {
+          for (int i = 0; i < one.steps().size(); i++) {
+            if (one.steps().get(i).isHold()) {
+              pairs.add(new Pair(kilograms(one, i), kilograms(other, i), other.path()));
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private static double kilograms(PlannedExercise exercise, int step) {
+    return exercise.steps().get(step).load().orElseThrow().kilograms();
+  }
+
+  /** Invariant 9, of tests. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void proportionallyHigherTestsNeverLowerALoad(
+      @ForAll Season season, @ForAll @DoubleRange(min = 1, max = 1.6) double factor) {
+    List<Pair> pairs = pairs(season, season.compile(), season.stronger(factor).compile());
+    boolean raised = false;
+    for (Pair pair : pairs) {
+      raised |= pair.after() > pair.before();
+      assertTrue(pair.after() >= pair.before() - SecondLook.SLACK, pair.toString());
+    }
+    Reached.reached(raised, 50);
+  }
+
+  /** Invariant 9, of injuries. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void oneInjuryMoreNeverRaisesALoad(
+      @ForAll Season season,
+      @ForAll Finger finger,
+      @ForAll Optional<Side> side,
+      @ForAll @IntRange(min = -200, max = 30) int day,
+      @ForAll @IntRange(min = 0, max = 150) int clearedAfter) {
+    LocalDate from = season.plan().from().plusDays(day);
+    Optional<LocalDate> cleared =
+        clearedAfter < 30 ? Optional.empty() : Optional.of(from.plusDays(clearedAfter));
+    Injury injury = new Injury(finger, Structure.A2, side, from, cleared, Optional.empty());
+    CompiledPlan plan = season.compile();
+    CompiledPlan injured = season.injured(injury).compile();
+    List<Pair> pairs = pairs(season, plan, injured);
+    for (Pair pair : pairs) {
+      assertTrue(pair.after() <= pair.before() + SecondLook.SLACK, pair.toString());
+    }
+    assertTrue(injured.sessions().size() <= plan.sessions().size() || !plan.usable());
+    Statistics.label("an error more").collect(plan.usable() && !injured.usable());
+    Reached.reached(!pairs.isEmpty(), 60);
+  }
+
+  /** Invariant 9, of time to train. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void lessTimeNeverAddsASession(
+      @ForAll Season season,
+      @ForAll @IntRange(max = 6) int dropped,
+      @ForAll @IntRange(min = 30, max = 150) int percentOfTime) {
+    Map<DayOfWeek, Duration> less = new EnumMap<>(DayOfWeek.class);
+    List<DayOfWeek> days = List.copyOf(season.athlete().available().keySet());
+    season
+        .athlete()
+        .available()
+        .forEach(
+            (day, time) -> {
+              if (days.indexOf(day) != dropped) {
+                long minutes = time.toMinutes() * Math.min(100, percentOfTime) / 100;
+                less.put(day, Duration.ofMinutes(minutes));
+              }
+            });
+    CompiledPlan plan = season.unheard().compile(); // what was trained is no matter of time left
+    CompiledPlan shorter = season.unheard().available(less).compile();
+    assertTrue(shorter.sessions().size() <= plan.sessions().size(), less.toString());
+    Reached.reached(shorter.sessions().size() < plan.sessions().size(), 10);
+  }
+
+  /** Invariant 12. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void aCompiledPlanIsCheckedAgainWithTheSameResult(@ForAll Season season, @ForAll Random random) {
+    CompiledPlan plan = season.compile();
+    List<Finding> first =
+        plan.findings().stream().filter(ChangedSeasonInvariantProperties::isOfRules).toList();
+    List<DatedSession> shuffled = new ArrayList<>(plan.sessions());
+    Collections.shuffle(shuffled, random);
+    CompiledPlan again =
+        new CompiledPlan(
+            plan.plan(),
+            plan.athlete(),
+            plan.log(),
+            shuffled,
+            plan.weeks(),
+            plan.retests(),
+            plan.climbing(),
+            List.of(),
+            plan.heard());
+    assertEquals(first, checked(plan));
+    assertEquals(first, checked(again));
+    assertEquals(plan, season.compile());
+    Reached.reached(plan.usable(), 60);
+  }
+
+  private static boolean isOfRules(Finding finding) {
+    return finding.rule().isPresent() || finding.code().startsWith("plan.waiver");
+  }
+
+  private static List<Finding> checked(CompiledPlan plan) {
+    return ToldFindings.settled(RuleCheck.check(plan, List.of()), plan).stream()
+        .filter(ChangedSeasonInvariantProperties::isOfRules)
+        .toList();
+  }
+}

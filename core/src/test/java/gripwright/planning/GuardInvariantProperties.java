@@ -1,0 +1,277 @@
+package gripwright.planning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.Setup;
+import gripwright.plan.Block;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlanWeek;
+import gripwright.plan.PlannedExercise;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.statistics.Statistics;
+
+/**
+ * What holds of gaps, grips and fingers in every compiled plan: either its sessions keep it, or a
+ * finding names the place.
+ */
+class GuardInvariantProperties {
+
+  /** What loads fingers hard on a day. */
+  private record HardDay(LocalDate date, int fingers, ModelPath path, boolean planned) {}
+
+  /** Invariant 3. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void hardWorkOnSharedFingersKeepsItsGapOrThePlaceIsNamed(@ForAll Season season) {
+    SecondLook look = new SecondLook(season);
+    List<HardDay> hard = hardDays(look);
+    for (int i = 0; i < hard.size(); i++) {
+      for (int j = i + 1; j < hard.size(); j++) {
+        HardDay one = hard.get(i);
+        HardDay other = hard.get(j);
+        boolean near = Math.abs(ChronoUnit.DAYS.between(one.date(), other.date())) < 2;
+        if (near && (one.fingers() & other.fingers()) != 0 && (one.planned() || other.planned())) {
+          assertTrue(
+              look.says("rule.hard-days-apart", one.path())
+                  || look.says("rule.hard-days-apart", other.path()),
+              one + " and " + other);
+        }
+      }
+    }
+    boolean repeated = false;
+    Map<String, LocalDate> last = new HashMap<>();
+    for (DatedSession session : look.plan.sessions()) {
+      LocalDate before = last.put(session.name(), session.date());
+      if (before != null && session.happened().isEmpty()) {
+        repeated = true;
+        long hours = 24 * ChronoUnit.DAYS.between(before, session.date());
+        assertTrue(hours >= gap(look, session), session.path().toString());
+      }
+    }
+    Reached.reached(repeated && hard.size() > 1, 40);
+  }
+
+  private static long gap(SecondLook look, DatedSession session) {
+    return look.block(session).content().sessions().stream()
+        .filter(s -> s.name().equals(session.name()))
+        .map(SessionPlan::gap)
+        .findFirst()
+        .orElseThrow()
+        .toHours();
+  }
+
+  private static List<HardDay> hardDays(SecondLook look) {
+    List<HardDay> hard = new ArrayList<>();
+    for (DatedSession session : look.plan.sessions()) {
+      int fingers = 0;
+      for (PlannedExercise exercise : session.exercises()) {
+        boolean planned = session.happened().isEmpty();
+        assertTrue(
+            !planned || exercise.hard() || !mustBeHard(exercise), exercise.path().toString());
+        fingers |= exercise.hard() ? exercise.setup().grip().fingers().bits() : 0;
+      }
+      hard.add(new HardDay(session.date(), fingers, session.path(), session.happened().isEmpty()));
+    }
+    for (DatedRetest retest : look.plan.retests()) {
+      int fingers = 0;
+      for (Setup setup : retest.setups()) {
+        fingers |= setup.grip().fingers().bits();
+      }
+      hard.add(new HardDay(retest.date(), fingers, retest.path(), true));
+    }
+    for (PlanWeek week : look.plan.weeks()) {
+      for (LocalDate day = week.from(); !day.isAfter(week.to()); day = day.plusDays(1)) {
+        if (climbsHard(look.season, day)) {
+          ModelPath path = week.path().then("date", day.toString());
+          hard.add(new HardDay(day, 15, path, false));
+        }
+      }
+    }
+    return hard;
+  }
+
+  private static boolean mustBeHard(PlannedExercise exercise) {
+    boolean written =
+        exercise.scheme().holds().stream()
+            .map(Scheme.Hold::level)
+            .anyMatch(
+                l ->
+                    (l instanceof Level.Reserve reserve && reserve.time().toSeconds() <= 3)
+                        || (l instanceof Level.Effort effort && effort.outOfTen() >= 8));
+    return written
+        || exercise.maximum().isEmpty()
+        || exercise.totalLoad().kilograms()
+            >= 0.8 * exercise.maximum().get().used().kilograms() + SecondLook.SLACK
+        || exercise.endReserve().map(r -> r.mean() < 0.15).orElse(false);
+  }
+
+  private static boolean climbsHard(Season season, LocalDate day) {
+    boolean usually =
+        season.athlete().climbing().stream()
+                .anyMatch(c -> c.hard() && c.day() == day.getDayOfWeek())
+            && season.athlete().away().stream()
+                .noneMatch(a -> !day.isBefore(a.from()) && !day.isAfter(a.to()));
+    return usually
+        || season.log().entries().stream()
+            .anyMatch(
+                e ->
+                    e instanceof gripwright.log.LogEntry.Climbed climbed
+                        && climbed.hard()
+                        && climbed.date().equals(day));
+  }
+
+  /** Invariant 4, of gates. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void noGatedGripComesBeforeItsPrerequisites(@ForAll Season season) {
+    SecondLook look = new SecondLook(season);
+    boolean gated = false;
+    boolean closed = false;
+    for (DatedSession session : look.planned()) {
+      for (PlannedExercise exercise : session.exercises()) {
+        Optional<String> rule = Gates.missing(season, exercise.setup().grip(), session.date());
+        gated |= Gates.gated(exercise.setup().grip());
+        rule.ifPresent(
+            r -> assertTrue(look.refuses("rule." + r, exercise.path()), r + exercise.path()));
+        closed |= rule.isPresent();
+      }
+    }
+    Statistics.label("a gate is closed").collect(closed);
+    Reached.reached(gated, 10);
+  }
+
+  /** Invariant 4, of ramps. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void anIntroducedGripFollowsItsRamp(@ForAll Season season) {
+    SecondLook look = new SecondLook(season);
+    boolean ramped = false;
+    for (Block block : season.plan().blocks()) {
+      for (Block.Introduction introduction : block.content().introductions()) {
+        List<DatedSession> sessions =
+            look.plan.sessions().stream()
+                .filter(s -> s.block().equals(block.name()))
+                .filter(s -> !of(introduction, s).isEmpty())
+                .toList();
+        if (lacksLoads(look, block)) {
+          continue; // a line that no load could be given to has not been trained
+        }
+        for (DatedSession session : sessions) {
+          if (session.happened().isPresent()) {
+            continue;
+          }
+          int trained =
+              (int)
+                  sessions.stream()
+                      .mapToInt(DatedSession::week)
+                      .filter(w -> w < session.week())
+                      .distinct()
+                      .count();
+          if (trained >= introduction.weeks() - 1) {
+            continue;
+          }
+          double position = (double) trained / (introduction.weeks() - 1);
+          for (PlannedExercise exercise : of(introduction, session)) {
+            ramped = true;
+            assertOnRamp(look, session, exercise, introduction.fromFraction(), position);
+          }
+        }
+      }
+    }
+    Reached.reached(ramped, 8);
+  }
+
+  private static boolean lacksLoads(SecondLook look, Block block) {
+    return look.plan.findings().stream()
+        .filter(Finding::blocks)
+        .filter(f -> f.code().startsWith("plan."))
+        .flatMap(f -> f.places().stream())
+        .flatMap(p -> p.steps().stream())
+        .anyMatch(s -> s.kind().equals("block") && s.name().equals(block.name()));
+  }
+
+  private static void assertOnRamp(
+      SecondLook look,
+      DatedSession session,
+      PlannedExercise exercise,
+      double from,
+      double position) {
+    double low = exercise.maximum().orElseThrow().used().kilograms();
+    for (int i = 0; i < exercise.scheme().holds().size(); i++) {
+      double written =
+          look.written(exercise.scheme().holds().get(i), exercise, session).orElseThrow();
+      double first = Math.min(written, from * low);
+      double most = first + (written - first) * position;
+      double load = SecondLook.hold(exercise, i);
+      assertTrue(load <= most + SecondLook.SLACK, exercise.path() + ": " + load + " > " + most);
+    }
+  }
+
+  private static List<PlannedExercise> of(Block.Introduction introduction, DatedSession session) {
+    return session.exercises().stream()
+        .filter(e -> e.setup().grip().name().equals(introduction.grip().name()))
+        .toList();
+  }
+
+  /** Invariant 7. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void noUnclearedOrPainfulFingerIsWorkedWithoutAnError(@ForAll Season season) {
+    SecondLook look = new SecondLook(season);
+    boolean any = false;
+    for (DatedSession session : look.planned()) {
+      for (PlannedExercise exercise : session.exercises()) {
+        boolean injured = Wounds.injured(season, exercise, session.date());
+        boolean painful = Wounds.painful(season, exercise, session.date());
+        any |= injured || painful;
+        if (exercise.rehabilitation().isPresent()) {
+          assertTrue(look.says("rule.rehabilitation-exercise", exercise.path()));
+        } else {
+          assertEquals(injured, look.refuses("rule.injured-finger", exercise.path()));
+          assertEquals(painful, look.refuses("rule.painful-finger", exercise.path()));
+        }
+      }
+    }
+    Reached.reached(any, 3);
+  }
+
+  /** Invariant 7, of the weeks after an injury was cleared. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void aFingerComesBackSlowlyAfterAnInjury(@ForAll Season season) {
+    SecondLook look = new SecondLook(season);
+    boolean any = false;
+    for (DatedSession session : look.planned()) {
+      for (PlannedExercise exercise : session.exercises()) {
+        Optional<Double> level = SecondLook.level(exercise);
+        Optional<LocalDate> cleared = Wounds.lastCleared(season, exercise, session.date());
+        boolean recent = cleared.map(c -> c.plusWeeks(12).isAfter(session.date())).orElse(false);
+        if (recent && level.isPresent() && exercise.rehabilitation().isEmpty()) {
+          any = true;
+          Optional<Double> before = Wounds.levelBefore(look, exercise, session);
+          String rule = before.isPresent() ? "rule.after-injury-rise" : "rule.after-injury-start";
+          double most = before.map(b -> b * 1.05).orElse(0.6);
+          if (level.get() > most + SecondLook.SLACK) {
+            assertTrue(look.refuses(rule, exercise.path()), level.get() + " > " + most);
+          }
+          if (level.get() < most - SecondLook.SLACK) {
+            assertFalse(look.refuses(rule, exercise.path()), level.get() + " < " + most);
+          }
+        }
+      }
+    }
+    Reached.reached(any, 3);
+  }
+}

@@ -1,0 +1,180 @@
+package gripwright.planning;
+
+import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Hands;
+import gripwright.hand.Side;
+import gripwright.hand.Structure;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.quantity.Load;
+import gripwright.strength.StrengthTest;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Draws the log of a trainee: tests before and during a plan, and what was trained and felt. */
+final class SeasonLog {
+
+  private final Draw draw;
+  private final LocalDate from;
+  private final boolean careful;
+  private final Trainee trainee;
+  private final List<LogEntry> entries = new ArrayList<>();
+
+  SeasonLog(Draw draw, LocalDate from, boolean careful, Trainee trainee) {
+    this.draw = draw;
+    this.from = from;
+    this.careful = careful;
+    this.trainee = trainee;
+  }
+
+  Log write(Plan plan) {
+    LocalDate tested = from.minusDays(draw.between(1, 60));
+    for (Setup setup : setups(plan)) {
+      if (careful || draw.chance(85)) {
+        test(setup, tested, 1);
+      }
+    }
+    moreTests(tested);
+    if (draw.chance(40)) {
+      trained(plan);
+    }
+    if (draw.chance(25)) {
+      LocalDate day = from.plusDays(draw.between(-10, 40));
+      double kilograms = trainee.athlete().bodyMass().kilograms() + draw.between(-2.0, 2.0, 0.5);
+      entries.add(new LogEntry.BodyMass(day, Load.ofKilograms(kilograms)));
+    }
+    if (draw.chance(20)) {
+      boolean hard = draw.chance(careful ? 0 : 60);
+      entries.add(
+          new LogEntry.Climbed(
+              from.plusDays(draw.between(-5, 30)),
+              hard,
+              hard ? "hard" : "easy",
+              Duration.ofMinutes(90),
+              draw.chance(50) ? OptionalDouble.of(draw.between(3, 9)) : OptionalDouble.empty(),
+              OptionalDouble.empty(),
+              Optional.empty()));
+    }
+    if (draw.chance(25)) {
+      pain();
+    }
+    return new Log("ylva", entries);
+  }
+
+  private static Set<Setup> setups(Plan plan) {
+    Set<Setup> setups = new LinkedHashSet<>();
+    for (Block block : plan.blocks()) {
+      for (SessionPlan session : block.content().sessions()) {
+        for (Exercise exercise : session.content().exercises()) {
+          for (Grip grip : Choice.grips(exercise)) {
+            setups.add(exercise.setup(grip).withEdge(Trainee.EDGE));
+          }
+        }
+      }
+    }
+    return setups;
+  }
+
+  private void test(Setup setup, LocalDate day, double share) {
+    double kilograms = trainee.tested(setup.grip()) * (setup.hands() == Hands.BOTH ? 1 : 0.55);
+    entries.add(
+        new LogEntry.Tested(
+            new StrengthTest(
+                day,
+                setup,
+                new StrengthTest.Held(
+                    Duration.ofSeconds(7),
+                    Load.ofKilograms(Math.round(kilograms * share * 2) / 2.0))),
+            Optional.empty()));
+  }
+
+  private void moreTests(LocalDate tested) {
+    Setup halfCrimp = Setup.of(gripwright.grip.StandardGrips.HALF_CRIMP, Trainee.EDGE);
+    double best = trainee.tested(halfCrimp.grip());
+    if (draw.chance(25)) {
+      Load load = Load.ofKilograms(Math.round(best * 0.7));
+      StrengthTest.Result result =
+          new StrengthTest.ToFailure(load, Duration.ofSeconds(draw.between(25, 50)));
+      entries.add(
+          new LogEntry.Tested(
+              new StrengthTest(tested.plusDays(1), halfCrimp, result), Optional.empty()));
+    }
+    if (draw.chance(10)) {
+      List<Load> means = new ArrayList<>();
+      for (int i = 0; i < 12; i++) {
+        means.add(Load.ofKilograms(Math.round(best * (0.5 + 0.45 * Math.exp(-i / 4.0)))));
+      }
+      entries.add(
+          new LogEntry.Tested(
+              new StrengthTest(
+                  tested,
+                  halfCrimp,
+                  new StrengthTest.Series(Duration.ofSeconds(7), Duration.ofSeconds(3), means)),
+              Optional.empty()));
+    }
+    if (draw.chance(20)) {
+      test(halfCrimp, from.plusDays(draw.between(3, 35)), draw.between(0.95, 1.1, 0.05));
+    }
+  }
+
+  /** Two or three sessions a week of what the plan asks, not always in full. */
+  private void trained(Plan plan) {
+    LocalDate day = from;
+    LocalDate last = from.plusDays(draw.between(5, 40));
+    SessionPlan session = plan.blocks().get(0).content().sessions().get(0);
+    while (day.isBefore(last)) {
+      if (draw.chance(15)) {
+        entries.add(new LogEntry.Skipped(day, session.name(), Optional.empty()));
+      } else {
+        List<LogEntry.Done> done = new ArrayList<>();
+        for (Exercise exercise : session.content().exercises()) {
+          done.add(done(exercise));
+        }
+        entries.add(new LogEntry.Trained(day, session.name(), done, Optional.empty()));
+      }
+      day = day.plusDays(draw.between(2, 4));
+    }
+  }
+
+  private LogEntry.Done done(Exercise exercise) {
+    Grip grip = Choice.grips(exercise).get(0);
+    return new LogEntry.Done(
+        exercise.protocol().name(),
+        exercise.setup(grip),
+        OptionalInt.of(draw.of(4, 4, 4, 3)),
+        OptionalInt.of(4),
+        Optional.of(Load.ofKilograms(Math.round(trainee.tested(grip) * 0.6))),
+        OptionalDouble.of(draw.of(6, 7, 8, 8, 9)),
+        OptionalDouble.of(draw.of(0, 0, 1, 3)));
+  }
+
+  private void pain() {
+    boolean strong = draw.chance(careful ? 15 : 70);
+    LocalDate day =
+        from.plusDays(strong && careful ? -draw.between(14, 40) : draw.between(-15, 25));
+    LogEntry.Pain.Kind kind =
+        strong ? draw.of(LogEntry.Pain.Kind.values()) : LogEntry.Pain.Kind.DULL;
+    entries.add(
+        new LogEntry.Pain(
+            day,
+            draw.of(Finger.values()),
+            draw.chance(60) ? Optional.of(draw.of(Structure.A2, Structure.PIP)) : Optional.empty(),
+            draw.chance(60) ? Optional.of(draw.of(Side.values())) : Optional.empty(),
+            strong && kind == LogEntry.Pain.Kind.DULL ? draw.between(5, 9) : draw.between(1, 5),
+            kind,
+            Optional.empty()));
+  }
+}

@@ -1,0 +1,88 @@
+package gripwright.planning;
+
+import gripwright.athlete.Injury;
+import gripwright.log.LogEntry;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlannedExercise;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** What injuries and pain ask for, reckoned apart from the rules. */
+final class Wounds {
+
+  private Wounds() {}
+
+  /** Tells whether a finger in use has an injury that is not cleared on a day. */
+  static boolean injured(Season season, PlannedExercise exercise, LocalDate day) {
+    return season.athlete().injuries().stream()
+        .anyMatch(i -> open(i, day) && SecondLook.uses(exercise, i.finger(), i.side()));
+  }
+
+  private static boolean open(Injury injury, LocalDate day) {
+    return !injury.from().isAfter(day)
+        && injury.cleared().map(cleared -> cleared.isAfter(day)).orElse(true);
+  }
+
+  /**
+   * Tells whether a finger in use had sharp, sudden or strong pain in the 14 days up to a day, but
+   * for pain of an injury that is written down.
+   */
+  static boolean painful(Season season, PlannedExercise exercise, LocalDate day) {
+    for (LogEntry.Pain pain : season.log().of(LogEntry.Pain.class)) {
+      boolean stops = pain.score() > 5 || pain.kind() != LogEntry.Pain.Kind.DULL;
+      boolean recent = !pain.date().isAfter(day) && pain.date().plusDays(14).isAfter(day);
+      boolean written =
+          season.athlete().injuries().stream()
+              .anyMatch(
+                  i ->
+                      i.finger() == pain.finger()
+                          && open(i, pain.date())
+                          && (i.side().isEmpty()
+                              || pain.side().isEmpty()
+                              || i.side().equals(pain.side())));
+      if (stops && recent && !written && SecondLook.uses(exercise, pain.finger(), pain.side())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Returns the last day up to a day on which an injury of a finger in use was cleared. */
+  static Optional<LocalDate> lastCleared(Season season, PlannedExercise exercise, LocalDate day) {
+    return last(season, exercise, day).flatMap(Injury::cleared);
+  }
+
+  private static Optional<Injury> last(Season season, PlannedExercise exercise, LocalDate day) {
+    return season.athlete().injuries().stream()
+        .filter(i -> i.cleared().map(c -> !c.isAfter(day)).orElse(false))
+        .filter(i -> SecondLook.uses(exercise, i.finger(), i.side()))
+        .max(Comparator.comparing(i -> i.cleared().orElseThrow()));
+  }
+
+  /**
+   * Returns the greatest level, in the nearest earlier week since its clearance, on the finger in
+   * use that was cleared last.
+   */
+  static Optional<Double> levelBefore(
+      SecondLook look, PlannedExercise exercise, DatedSession session) {
+    Injury injury = last(look.season, exercise, session.date()).orElseThrow();
+    LocalDate cleared = injury.cleared().orElseThrow();
+    Optional<Double> level = Optional.empty();
+    int week = 0;
+    for (DatedSession earlier : look.plan.sessions()) {
+      if (earlier.week() >= session.week() || earlier.date().isBefore(cleared)) {
+        continue;
+      }
+      for (PlannedExercise other : earlier.exercises()) {
+        Optional<Double> its = SecondLook.level(other);
+        if (its.isPresent() && SecondLook.uses(other, injury.finger(), injury.side())) {
+          double same = week == earlier.week() ? level.orElse(0.0) : 0;
+          level = Optional.of(Math.max(same, its.get()));
+          week = earlier.week();
+        }
+      }
+    }
+    return level;
+  }
+}
