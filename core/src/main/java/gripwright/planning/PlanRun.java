@@ -22,6 +22,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -85,6 +87,7 @@ final class PlanRun {
       List<Progression.Chance> chances = new ArrayList<>();
       List<String> lost = new ArrayList<>();
       LocalDate since = plan.from().plusDays(7L * number);
+      Set<String> grips = new TreeSet<>();
       Outcome last = Outcome.EMPTY;
       for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
         number++;
@@ -94,7 +97,7 @@ final class PlanRun {
         boolean mayStep = last == Outcome.TRAINED && easedTo.isEmpty() && ramp.steady();
         List<Progression.Chance> chancesNow = new ArrayList<>(chances);
         if (mayStep) {
-          chancesNow.add(new Progression.Chance(since, first));
+          chancesNow.add(new Progression.Chance(since, first, grips));
         }
         double share = ramp.share(easedTo.isPresent());
         last =
@@ -104,14 +107,18 @@ final class PlanRun {
                 progression,
                 new Progression.Week(first, chancesNow, lost, easedTo, share, ramp.from()));
         if (last == Outcome.TRAINED) {
-          since = easedTo.isEmpty() ? first : since;
+          if (easedTo.isEmpty()) {
+            since = first;
+            grips.clear();
+          }
+          grips.addAll(gripsOf(number));
           chances = chancesNow;
         } else if (last == Outcome.SKIPPED) {
           lost.add("week " + number + " was not trained");
         }
         ramp.after(last == Outcome.TRAINED, easedTo.isPresent(), share, last == Outcome.SKIPPED);
       }
-      noteUnfinishedRamps(block, chances.size());
+      noteUnfinishedRamps(block, chances);
     }
     noteIdleTaper();
     toldFindings.all(missed).forEach(findings::add);
@@ -308,18 +315,28 @@ final class PlanRun {
     }
   }
 
-  private void noteUnfinishedRamps(Block block, int chances) {
+  private Set<String> gripsOf(int week) {
+    Set<String> grips = new TreeSet<>();
+    for (int i = sessions.size() - 1; i >= 0 && sessions.get(i).week() == week; i--) {
+      sessions.get(i).exercises().forEach(e -> grips.add(e.setup().grip().name()));
+    }
+    return grips;
+  }
+
+  private void noteUnfinishedRamps(Block block, List<Progression.Chance> chances) {
     Collection<Block.Introduction> introductions = block.contentFor(athlete.name()).introductions();
     int number = 0;
     for (Block.Introduction introduction : introductions) {
       number++;
-      if (chances < introduction.weeks() - 1) {
+      String grip = introduction.grip().name();
+      int steps = (int) chances.stream().filter(c -> c.grips().contains(grip)).count();
+      if (steps < introduction.weeks() - 1) {
         findings.add(
             Finding.advice(
                     "plan.ramp-unfinished",
                     root.then("block", block.name()).then("introduce", number))
-                .with("grip", introduction.grip().name())
-                .with("reached", chances + 1)
+                .with("grip", grip)
+                .with("reached", steps + 1)
                 .with("weeks", introduction.weeks()));
       }
     }

@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -42,8 +43,13 @@ final class Progression {
    *
    * @param since first day of the weeks that may have earned it
    * @param before first day of the week that takes it
+   * @param grips names of the grips that were trained in those weeks
    */
-  record Chance(LocalDate since, LocalDate before) {}
+  record Chance(LocalDate since, LocalDate before, Set<String> grips) {
+    Chance {
+      grips = Set.copyOf(grips);
+    }
+  }
 
   /**
    * Where a week stands.
@@ -67,11 +73,23 @@ final class Progression {
       chances = List.copyOf(chances);
       lost = List.copyOf(lost);
     }
+
+    /** Returns this week with the steps of a grip alone: those after weeks that trained it. */
+    private Week of(Grip grip) {
+      return new Week(
+          first,
+          chances.stream().filter(c -> c.grips().contains(grip.name())).toList(),
+          lost,
+          easedTo,
+          returning,
+          returnsFrom);
+    }
   }
 
-  Dose dose(Exercise exercise, Grip grip, Week week) {
+  Dose dose(Exercise exercise, Grip grip, Week anyGrip) {
     List<Derivation> why = new ArrayList<>();
     Optional<Block.Introduction> introduction = introduction(grip);
+    Week week = introduction.isPresent() ? anyGrip.of(grip) : anyGrip;
     int chances = chances(exercise, grip, week, introduction.isPresent(), why);
     int ramped = introduction.map(i -> Math.min(chances, i.weeks() - 1)).orElse(0);
     Optional<Dose.Ramp> ramp =
