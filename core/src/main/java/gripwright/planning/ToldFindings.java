@@ -46,6 +46,7 @@ final class ToldFindings {
       String names =
           block.contentFor(athlete.name()).sessions().stream()
               .map(SessionPlan::name)
+              .sorted()
               .map(name -> "`" + name + "`")
               .collect(Collectors.joining(", "));
       ModelPath place =

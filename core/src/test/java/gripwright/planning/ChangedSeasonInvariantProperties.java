@@ -211,7 +211,7 @@ class ChangedSeasonInvariantProperties {
   void lessTimeNeverAddsASession(
       @ForAll Season season,
       @ForAll @IntRange(max = 6) int dropped,
-      @ForAll @IntRange(min = 30, max = 150) int percentOfTime) {
+      @ForAll @IntRange(min = 20, max = 105) int percentOfTime) {
     Map<DayOfWeek, Duration> less = new EnumMap<>(DayOfWeek.class);
     List<DayOfWeek> days = List.copyOf(season.athlete().available().keySet());
     season

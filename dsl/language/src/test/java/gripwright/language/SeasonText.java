@@ -348,9 +348,7 @@ final class SeasonText {
               + i.weeks()
               + " weeks");
     }
-    if (block.content().sessions().size() == 1) {
-      order.accept(lines);
-    }
+    order.accept(lines);
     return body("block " + block.name() + " " + block.weeks() + " weeks", lines);
   }
 

@@ -38,6 +38,14 @@ class WrittenInvariantProperties {
         .toList();
   }
 
+  /** Returns what is said without where: {@code retest 2} may be the first now. */
+  private static List<String> messages(Reading reading) {
+    return reading.compile().findings().stream()
+        .map((ReportedFinding f) -> f.code() + " " + f.message() + " " + f.hint())
+        .sorted()
+        .toList();
+  }
+
   /** Invariant 10, of the order of statements. */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void theOrderOfStatementsChangesNothing(@ForAll Season season, @ForAll Random random) {
@@ -49,6 +57,7 @@ class WrittenInvariantProperties {
     assertEquals(written.usable(), shuffled.usable());
     if (written.usable()) {
       assertEquals(trained(compiled(written)), trained(compiled(shuffled)));
+      assertEquals(messages(written), messages(shuffled));
     }
     Reached.reached(written.usable(), 80);
   }
