@@ -65,12 +65,12 @@ public enum Unit {
 
   /** Converts a value in this unit to the base unit of its dimension. */
   public double toBase(double value) {
-    return value * factor;
+    return this == PERCENT ? value / 100 : value * factor; // 70 % is 0.7, which 70 x 0.01 is not
   }
 
   /** Converts a value in the base unit of this unit's dimension to this unit. */
   public double fromBase(double base) {
-    return base / factor;
+    return this == PERCENT ? base * 100 : base / factor;
   }
 
   /** Returns the units of a dimension, smallest first; empty if a plan has no unit for it. */

@@ -93,7 +93,7 @@ final class SeasonPlan {
     List<Grip> grips = grips(all);
     advances(block, grips);
     if (draw.chance(50)) {
-      block.ease(draw.between(2, weeks), 0.01 * draw.of(40, 50, 60, 70, 80)); // as a text is read
+      block.ease(draw.between(2, weeks), draw.of(40, 50, 60, 70, 80) / 100.0);
     }
     if (draw.chance(25)) {
       block.introduce(
