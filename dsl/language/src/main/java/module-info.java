@@ -9,4 +9,5 @@ module gripwright.language {
   exports gripwright.language.format;
   exports gripwright.language.syntax;
   exports gripwright.language.resolve;
+  exports gripwright.language.write;
 }

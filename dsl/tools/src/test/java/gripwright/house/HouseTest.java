@@ -81,7 +81,8 @@ final class HouseTest {
     room("language.resolve", "language.syntax");
     room("language.check", "language.resolve");
     room("language.build", "language.check");
-    room("language", "language.build", "language.format");
+    room("language.write", "core");
+    room("language", "language.build", "language.format", "language.write");
 
     room("export", "core");
     room("tools.command", "core", "language", "export");

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -103,6 +104,30 @@ final class FormatCommandTest extends CommandLine {
     assertKeeps("format");
     assertTrue(out().contains("\"messy.grip\""), out());
     assertEquals(TIDY, Files.readString(messy));
+  }
+
+  /** The season of the club, its white space upset and mended: only lines and columns move. */
+  @Test
+  void theDocumentOfASeasonStaysTheSame() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("../../examples/plans"))) {
+      for (Path file : files.toList()) {
+        String upset =
+            Files.readString(file).replaceAll("(?m)^ +", "\t").replace(" {\n", "\n{\n\n\n");
+        Files.writeString(folder.resolve(file.getFileName().toString()), upset);
+      }
+    }
+    assertEquals(0, run("compile", "season.grip", "--as", "json"), err());
+    String before = withoutPlaces(out());
+    for (String file : List.of("season", "athletes", "grips", "protocols", "club-rules", "logs")) {
+      assertEquals(0, run("format", file + ".grip"), out() + err());
+      assertEquals(file + ".grip: formatted\n", out());
+    }
+    assertEquals(0, run("compile", "season.grip", "--as", "json"), err());
+    assertEquals(before, withoutPlaces(out()));
+  }
+
+  private static String withoutPlaces(String json) {
+    return json.replaceAll("\"(line|column|endLine|endColumn)\": \\d+", "");
   }
 
   @Test

@@ -71,7 +71,7 @@ public final class PlanInJava {
     compiled.cautions().forEach(caution -> out.println("* " + caution));
   }
 
-  private static Athlete athlete() {
+  static Athlete athlete() {
     return Athlete.named("signe")
         .title("Signe Aune")
         .born(LocalDate.of(1996, 3, 8))
@@ -87,7 +87,7 @@ public final class PlanInJava {
         .build();
   }
 
-  private static Log log() {
+  static Log log() {
     Setup setup = Setup.of(StandardGrips.HALF_CRIMP, EDGE);
     StrengthTest test =
         new StrengthTest(
@@ -97,7 +97,7 @@ public final class PlanInJava {
     return Log.empty("signe").with(new LogEntry.Tested(test, Optional.empty()));
   }
 
-  private static Plan plan() {
+  static Plan plan() {
     Exercise holds =
         Exercise.of(StandardProtocols.MAX_HOLDS, StandardGrips.HALF_CRIMP, EDGE)
             .with("level", new Argument.AtLevel(new Level.OfMax(0.8)))

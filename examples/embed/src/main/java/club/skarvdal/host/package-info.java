@@ -1,4 +1,7 @@
-/** Two small programs: {@link PlanInJava} needs the core alone, {@link PlanFromText} reads text. */
+/**
+ * Three small programs: {@link PlanInJava} needs the core alone, {@link PlanFromText} reads text,
+ * and {@link PlanToText} writes it.
+ */
 @NullMarked
 package club.skarvdal.host;
 

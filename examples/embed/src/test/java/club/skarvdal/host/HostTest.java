@@ -3,6 +3,8 @@ package club.skarvdal.host;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.language.Gripwright;
+import gripwright.language.Reading;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -14,7 +16,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Both programs run, and the one that needs no text names nothing of the language. */
+/** The programs run, and the one that needs no text names nothing of the language. */
 final class HostTest {
 
   private static List<String> printed(Consumer<PrintStream> program) {
@@ -44,6 +46,17 @@ final class HostTest {
     List<String> lines = printed(out -> PlanFromText.print(file, out));
     Files.delete(file);
     assertTrue(lines.size() >= 1 && lines.stream().allMatch(l -> l.contains(".grip:2: ")));
+  }
+
+  @Test
+  void aPlanBuiltInJavaIsWrittenAndReadsBackEqual() {
+    List<String> lines = printed(PlanToText::print);
+    assertTrue(
+        lines.contains("      do max-holds with level 80 % max, sets 4 on half-crimp edge 20 mm"));
+    Reading back = Gripwright.read("plan.grip", String.join("\n", lines));
+    assertEquals(PlanInJava.athlete(), back.athletes().get("signe"));
+    assertEquals(PlanInJava.log(), back.logs().get("signe"));
+    assertEquals(PlanInJava.plan(), back.plans().get("first-weeks"));
   }
 
   @Test

@@ -1,0 +1,191 @@
+package gripwright.language;
+
+import gripwright.athlete.Athlete;
+import gripwright.compare.Comparison;
+import gripwright.finding.Severity;
+import gripwright.grip.Grip;
+import gripwright.grip.StandardGrips;
+import gripwright.language.finding.Wording;
+import gripwright.language.format.Formatted;
+import gripwright.language.format.Formatter;
+import gripwright.language.source.SourceFile;
+import gripwright.language.write.Declarations;
+import gripwright.language.write.References;
+import gripwright.language.write.Unwritable;
+import gripwright.log.Log;
+import gripwright.plan.Plan;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.StandardProtocols;
+import gripwright.rule.RuleSet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Writes core objects as a file of the plan language.
+ *
+ * <pre>{@code
+ * String text = new PlanFile().add(athlete).add(log).add(plan).text();
+ * }</pre>
+ *
+ * <p>The text is in canonical layout, and it reads back to objects that are equal to those that
+ * were added: that is tried before it is returned. Grips and protocols that a plan, log or
+ * comparison uses are written too, unless the catalogue or a used file has them. Loads are written
+ * in kilograms, lengths in millimetres, whatever they were read in. Remarks, and notes that core
+ * objects don't carry, are not there to be written. Not thread-safe.
+ */
+public final class PlanFile {
+
+  private final List<String> uses = new ArrayList<>();
+  private final Map<String, Athlete> athletes = new LinkedHashMap<>();
+  private final Map<String, Grip> grips = new LinkedHashMap<>();
+  private final Map<String, Protocol> protocols = new LinkedHashMap<>();
+  private final Map<String, RuleSet> rules = new LinkedHashMap<>();
+  private final Map<String, Log> logs = new LinkedHashMap<>();
+  private final Map<String, Plan> plans = new LinkedHashMap<>();
+  private final Map<String, Comparison> comparisons = new LinkedHashMap<>();
+
+  /** Starts a file with nothing in it. */
+  public PlanFile() {}
+
+  /**
+   * Adds a {@code use} line.
+   *
+   * @param file relative to the file that is written, with {@code /} between folders
+   */
+  public PlanFile using(String file) {
+    uses.add(file);
+    return this;
+  }
+
+  /** Adds an athlete. */
+  public PlanFile add(Athlete athlete) {
+    return put("athlete", athletes, athlete.name(), athlete);
+  }
+
+  /** Adds a grip. */
+  public PlanFile add(Grip grip) {
+    return put("grip", grips, grip.name(), grip);
+  }
+
+  /** Adds a protocol. */
+  public PlanFile add(Protocol protocol) {
+    return put("protocol", protocols, protocol.name(), protocol);
+  }
+
+  /** Adds rules. */
+  public PlanFile add(RuleSet set) {
+    return put("rule set", rules, set.name(), set);
+  }
+
+  /** Adds the log of an athlete. */
+  public PlanFile add(Log log) {
+    References.in(log).forEach(this::add);
+    return put("log of", logs, log.athlete(), log);
+  }
+
+  /** Adds a plan. */
+  public PlanFile add(Plan plan) {
+    References.grips(plan).forEach(this::add);
+    References.protocols(plan).forEach(this::add);
+    return put("plan", plans, plan.name(), plan);
+  }
+
+  /** Adds a comparison. */
+  public PlanFile add(Comparison comparison) {
+    add(comparison.setup().grip());
+    comparison.protocols().forEach(this::add);
+    return put("comparison", comparisons, comparison.name(), comparison);
+  }
+
+  private <T> PlanFile put(String kind, Map<String, T> all, String name, T value) {
+    T other = all.putIfAbsent(name, value);
+    if (other != null && !other.equals(value)) {
+      throw new Unwritable("two things that are both called " + kind + " `" + name + "`");
+    }
+    return this;
+  }
+
+  /**
+   * Returns the text of a file that uses no other.
+   *
+   * @throws Unwritable if something has no words in the plan language, or names what isn't there
+   */
+  public String text() {
+    return text("plan.grip", ReadOptions.standard());
+  }
+
+  /**
+   * Returns the text.
+   *
+   * @param name what the file is called, for the files that it uses
+   * @param options where those come from
+   * @throws Unwritable if something has no words in the plan language, or names what isn't there
+   */
+  public String text(String name, ReadOptions options) {
+    Formatted formatted =
+        Formatter.format(SourceFile.of(name, written(name, options)), options.limits());
+    String text =
+        formatted
+            .text()
+            .orElseThrow(
+                () -> new Unwritable(Wording.report(formatted.findings().get(0)).message()));
+    Reading reading = Gripwright.read(name, text, options);
+    if (!reading.usable()) {
+      throw new Unwritable(
+          reading.findings().stream()
+              .filter(f -> f.severity() == Severity.ERROR)
+              .map(f -> f.message())
+              .findFirst()
+              .orElse("a file without errors"));
+    }
+    same("athlete", athletes, reading.athletes());
+    same("grip", grips, reading.grips());
+    same("protocol", protocols, reading.protocols());
+    same("rule set", rules, reading.ruleSets());
+    same("log of", logs, reading.logs());
+    same("plan", plans, reading.plans());
+    same("comparison", comparisons, reading.comparisons());
+    return text;
+  }
+
+  private static <T> void same(String kind, Map<String, T> wanted, Map<String, T> found) {
+    wanted.forEach(
+        (name, value) -> {
+          if (!value.equals(found.get(name))) {
+            throw new Unwritable("all that " + kind + " `" + name + "` is");
+          }
+        });
+  }
+
+  private String written(String name, ReadOptions options) {
+    StringBuilder head = new StringBuilder("language 1\n");
+    uses.forEach(file -> head.append("use \"").append(file).append("\"\n"));
+    Reading known = Gripwright.read(name, head.toString(), options);
+    List<String> parts = new ArrayList<>();
+    parts.add(head.toString());
+    athletes.values().forEach(athlete -> parts.add(Declarations.of(athlete)));
+    Set<String> standardGrips = StandardGrips.byName().keySet();
+    for (Grip grip : missing(grips, known.grips())) {
+      parts.add(Declarations.of(grip, standardGrips.contains(grip.name())));
+    }
+    Set<String> standardProtocols = StandardProtocols.byName().keySet();
+    for (Protocol protocol : missing(protocols, known.protocols())) {
+      parts.add(Declarations.of(protocol, standardProtocols.contains(protocol.name())));
+    }
+    rules.values().forEach(set -> parts.add(Declarations.of(set)));
+    logs.values().forEach(log -> parts.add(Declarations.of(log)));
+    plans.values().forEach(plan -> parts.add(Declarations.of(plan)));
+    comparisons.values().forEach(comparison -> parts.add(Declarations.of(comparison)));
+    return String.join("\n", parts);
+  }
+
+  private static <T> List<T> missing(Map<String, T> wanted, Map<String, T> known) {
+    return wanted.entrySet().stream()
+        .filter(e -> !e.getValue().equals(known.get(e.getKey())))
+        .map(Map.Entry::getValue)
+        .toList();
+  }
+}

@@ -1,0 +1,224 @@
+package gripwright.language.write;
+
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.SessionPlan;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Writes blocks and their sessions. */
+final class BlockLines {
+
+  private final Lines out = new Lines();
+
+  private BlockLines() {}
+
+  static String of(Block block) {
+    BlockLines lines = new BlockLines();
+    lines.block(block);
+    return lines.out.text().stripTrailing();
+  }
+
+  private void block(Block block) {
+    out.add("block " + block.name() + " " + Written.weeks(block.weeks()) + " {");
+    Block.Content all = block.content();
+    sessions(all.sessions());
+    rest(all.advances(), all.eases(), all.introductions());
+    forWhom(block.only())
+        .forEach(
+            (content, athletes) -> {
+              out.add("\nonly for " + String.join(", ", athletes) + " {");
+              sessions(own("sessions", all.sessions(), content.sessions()));
+              rest(
+                  own("advance", all.advances(), content.advances()),
+                  own("ease", all.eases(), content.eases()),
+                  own("introduce", all.introductions(), content.introductions()));
+              out.add("}");
+            });
+    out.add("}");
+  }
+
+  private static <T> Map<T, List<String>> forWhom(Map<String, T> only) {
+    Map<T, List<String>> athletes = new LinkedHashMap<>();
+    only.forEach(
+        (athlete, content) ->
+            athletes.computeIfAbsent(content, any -> new ArrayList<>()).add(athlete));
+    return athletes;
+  }
+
+  /** Returns what has to be written for some athletes where it stands in the place of the rest. */
+  private static <T> List<T> own(String what, List<T> all, List<T> own) {
+    if (own.isEmpty() && !all.isEmpty()) {
+      throw new Unwritable("an athlete without the " + what + " that everybody else has");
+    }
+    return own.equals(all) ? List.of() : own;
+  }
+
+  private void rest(
+      List<Advance> advances, List<Block.Ease> eases, List<Block.Introduction> introductions) {
+    introductions.forEach(
+        i ->
+            out.add(
+                "introduce "
+                    + i.grip().name()
+                    + " from "
+                    + Written.percent(i.fromFraction())
+                    + " max over "
+                    + Written.weeks(i.weeks())));
+    advances.forEach(advance -> out.add(advance(advance)));
+    for (int i = 0; i < eases.size(); ) {
+      double share = eases.get(i).setsFraction();
+      List<String> weeks = new ArrayList<>();
+      while (i < eases.size() && eases.get(i).setsFraction() == share) {
+        weeks.add(Integer.toString(eases.get(i++).week()));
+      }
+      out.list("ease week ", List.of(weeks), w -> String.join(", ", w) + " to " + sets(share));
+    }
+  }
+
+  private static String sets(double share) {
+    return Written.percent(share) + " sets";
+  }
+
+  private static String advance(Advance advance) {
+    Advance.Progress first = advance.first();
+    String on = advance.on().map(grip -> " on " + grip).orElse("");
+    Optional<Advance.Progress> then = advance.then();
+    if (then.isEmpty()) {
+      return "advance " + change(first.change()) + " " + pace(first.when()) + on;
+    }
+    String second = change(then.get().change());
+    String pace = then.get().when().equals(first.when()) ? "" : " " + pace(then.get().when());
+    return "advance first "
+        + change(first.change())
+        + " "
+        + pace(first.when())
+        + " then "
+        + second
+        + pace
+        + on;
+  }
+
+  private static String change(Advance.Change change) {
+    if (change instanceof Advance.LoadByShare share) {
+      return "load " + Written.percent(share.fraction());
+    }
+    if (change instanceof Advance.LoadBy load) {
+      return "load " + Written.load(load.step());
+    }
+    if (change instanceof Advance.SetsTo sets) {
+      return "sets to " + sets.limit() + " by " + sets.step();
+    }
+    if (change instanceof Advance.HoldTo hold) {
+      return "hold to " + Written.seconds(hold.limit()) + " by " + Written.seconds(hold.step());
+    }
+    Advance.EdgeTo edge = (Advance.EdgeTo) change;
+    return "edge to " + Written.length(edge.limit()) + " by " + Written.length(edge.step());
+  }
+
+  private static String pace(Advance.Pace pace) {
+    if (pace instanceof Advance.EveryWeeks every) {
+      return every.weeks() == 1 ? "weekly" : "every " + Written.weeks(every.weeks());
+    }
+    Advance.WhenLogged logged = (Advance.WhenLogged) pace;
+    List<String> clauses = new ArrayList<>();
+    if (logged.doneInFull()) {
+      clauses.add("done in full");
+    }
+    logged
+        .effortAtMost()
+        .ifPresent(effort -> clauses.add("effort at most " + Written.number(effort)));
+    logged.painAtMost().ifPresent(pain -> clauses.add("pain at most " + Written.number(pain)));
+    if (logged.sessions() < 1 || logged.sessions() > 2) {
+      throw new Unwritable("a step after " + logged.sessions() + " sessions: one or two can be");
+    }
+    return "when " + String.join(" and ", clauses) + (logged.sessions() == 2 ? " twice" : "");
+  }
+
+  private void sessions(List<SessionPlan> sessions) {
+    sessions.forEach(this::session);
+  }
+
+  private void session(SessionPlan session) {
+    boolean standard = session.gap().equals(SessionPlan.STANDARD_GAP);
+    out.add(
+        "session "
+            + session.name()
+            + " "
+            + session.perWeek()
+            + " per week"
+            + (standard ? "" : " at least " + Written.gap(session.gap()) + " apart")
+            + " {");
+    out.list("prefer ", session.prefer(), Written::weekday);
+    SessionPlan.Content all = session.content();
+    content(all.exercises(), all.warmUp(), all.restBetween(), weights(all.exercises()));
+    forWhom(session.only())
+        .forEach(
+            (content, athletes) -> {
+              out.add("\nonly for " + String.join(", ", athletes) + " {");
+              List<Exercise> exercises = own("exercises", all.exercises(), content.exercises());
+              Optional<Exercise.Weights> weights = weights(content.exercises());
+              content(
+                  exercises,
+                  content.warmUp().filter(w -> !content.warmUp().equals(all.warmUp())),
+                  content
+                      .restBetween()
+                      .filter(r -> !content.restBetween().equals(all.restBetween())),
+                  weights.filter(w -> !weights.equals(weights(all.exercises()))));
+              out.add("}");
+            });
+    out.add("}");
+  }
+
+  private void content(
+      List<Exercise> exercises,
+      Optional<java.time.Duration> warmUp,
+      Optional<java.time.Duration> restBetween,
+      Optional<Exercise.Weights> weights) {
+    warmUp.ifPresent(time -> out.add("warm-up " + Written.time(time)));
+    restBetween.ifPresent(time -> out.add("rest between exercises " + Written.time(time)));
+    weights.ifPresent(w -> out.add(PlanLines.weigh(w)));
+    exercises.forEach(exercise -> out.add(exercise(exercise)));
+  }
+
+  /** Returns the one way in which the grips of a session are chosen. */
+  private static Optional<Exercise.Weights> weights(List<Exercise> exercises) {
+    Set<Optional<Exercise.Weights>> all =
+        exercises.stream()
+            .map(Exercise::target)
+            .filter(Exercise.BestOf.class::isInstance)
+            .map(target -> ((Exercise.BestOf) target).weights())
+            .collect(Collectors.toSet());
+    if (all.size() > 1) {
+      throw new Unwritable("two ways to choose grips in one session");
+    }
+    return all.stream().findFirst().flatMap(weights -> weights);
+  }
+
+  private static String exercise(Exercise exercise) {
+    String with =
+        exercise.with().entrySet().stream()
+            .map(CatalogueLines::parameter)
+            .collect(Collectors.joining(", "));
+    String on =
+        exercise.target() instanceof Exercise.On one
+            ? one.grip().name()
+            : "best of "
+                + ((Exercise.BestOf) exercise.target())
+                    .grips().stream().map(g -> g.name()).collect(Collectors.joining(", "));
+    return "do "
+        + exercise.protocol().name()
+        + (with.isEmpty() ? "" : " with " + with)
+        + " on "
+        + on
+        + " "
+        + Written.place(exercise.edge(), exercise.hands(), exercise.lifting())
+        + exercise.rehabilitation().map(r -> " rehabilitation " + Written.quoted(r)).orElse("");
+  }
+}

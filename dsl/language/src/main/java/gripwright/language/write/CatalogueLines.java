@@ -1,0 +1,149 @@
+package gripwright.language.write;
+
+import gripwright.grip.Band;
+import gripwright.grip.Grip;
+import gripwright.grip.Prerequisites;
+import gripwright.hand.Finger;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Term;
+import gripwright.quantity.Load;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Writes grips and protocols. */
+final class CatalogueLines {
+
+  private final Lines out = new Lines();
+
+  private CatalogueLines() {}
+
+  static String of(Grip grip, boolean replaces) {
+    CatalogueLines lines = new CatalogueLines();
+    lines.grip(grip, replaces);
+    return lines.out.text();
+  }
+
+  static String of(Protocol protocol, boolean replaces) {
+    CatalogueLines lines = new CatalogueLines();
+    lines.protocol(protocol, replaces);
+    return lines.out.text();
+  }
+
+  private void grip(Grip grip, boolean replaces) {
+    out.add(
+        "grip "
+            + grip.name()
+            + (replaces ? " replaces" : "")
+            + Written.remark(grip.title())
+            + " {");
+    out.add("fingers " + grip.fingers());
+    out.add("family " + grip.family().word());
+    for (Finger finger : Finger.values()) {
+      List<String> bands = new ArrayList<>();
+      grip.bands()
+          .forEach(
+              (at, band) -> {
+                if (at.finger() == finger) {
+                  bands.add(at.joint().word() + " " + band(band));
+                }
+              });
+      out.list(finger.word() + " ", bands, b -> b);
+    }
+    out.list("needs ", needs(grip.needs()), n -> n);
+    grip.cautions().forEach(caution -> out.add("caution " + Written.quoted(caution)));
+    out.add("}");
+  }
+
+  private static String band(Band band) {
+    return Written.angle(band.low()) + " to " + Written.angle(band.high());
+  }
+
+  private static List<String> needs(Prerequisites needs) {
+    List<String> all = new ArrayList<>();
+    if (needs.trainedMonths() != 0) {
+      all.add("trained " + Written.months(needs.trainedMonths()));
+    }
+    needs.ability().ifPresent(ability -> all.add("ability " + ability));
+    needs
+        .familiar()
+        .forEach((grip, months) -> all.add("familiar " + grip + " " + Written.months(months)));
+    return all;
+  }
+
+  private void protocol(Protocol protocol, boolean replaces) {
+    out.add(
+        "protocol "
+            + protocol.name()
+            + (replaces ? " replaces" : "")
+            + Written.remark(protocol.title())
+            + " {");
+    protocol.aim().ifPresent(aim -> out.add("aim " + aim));
+    out.list("given ", protocol.parameters().entrySet(), CatalogueLines::parameter);
+    steps(protocol.steps());
+    out.add("}");
+  }
+
+  private void steps(List<Protocol.Part> steps) {
+    for (Protocol.Part step : steps) {
+      if (step instanceof Protocol.Part.Repeat repeat) {
+        boolean rests = !repeat.resting().equals(Term.of(Duration.ZERO));
+        out.add(
+            "repeat "
+                + term(repeat.times(), t -> Integer.toString(t))
+                + (rests ? " resting " + term(repeat.resting(), Written::time) : "")
+                + " {");
+        steps(repeat.steps());
+        out.add("}");
+      } else if (step instanceof Protocol.Part.Hold hold) {
+        out.add(
+            "hold "
+                + term(hold.time(), Written::seconds)
+                + " at "
+                + term(hold.level(), CatalogueLines::level));
+      } else if (step instanceof Protocol.Part.Rest rest) {
+        out.add("rest " + term(rest.time(), Written::time));
+      }
+    }
+  }
+
+  private static <T> String term(Term<T> term, java.util.function.Function<T, String> fixed) {
+    return term instanceof Term.Given<T> given
+        ? given.parameter()
+        : fixed.apply(((Term.Fixed<T>) term).value());
+  }
+
+  /** Returns a parameter and what it is given. */
+  static String parameter(Map.Entry<String, Argument> parameter) {
+    return parameter.getKey() + " " + argument(parameter.getValue());
+  }
+
+  private static String argument(Argument argument) {
+    if (argument instanceof Argument.Count count) {
+      return Integer.toString(count.times());
+    }
+    return argument instanceof Argument.Time time
+        ? Written.time(time.time())
+        : level(((Argument.AtLevel) argument).level());
+  }
+
+  static String level(Level level) {
+    if (level instanceof Level.OfMax share) {
+      return Written.percent(share.fraction()) + " max";
+    }
+    if (level instanceof Level.Total total) {
+      return Written.load(total.load());
+    }
+    if (level instanceof Level.BodyMass body) {
+      double added = body.added().kilograms();
+      String amount = Written.load(Load.ofKilograms(Math.abs(added)));
+      return "body-mass" + (added == 0 ? "" : (added > 0 ? " + " : " - ") + amount);
+    }
+    return level instanceof Level.Reserve reserve
+        ? "reserve " + Written.seconds(reserve.time())
+        : "effort " + Written.number(((Level.Effort) level).outOfTen());
+  }
+}

@@ -1,0 +1,61 @@
+package gripwright.language.write;
+
+import gripwright.athlete.Athlete;
+import gripwright.compare.Comparison;
+import gripwright.grip.Grip;
+import gripwright.log.Log;
+import gripwright.plan.Plan;
+import gripwright.protocol.Protocol;
+import gripwright.rule.RuleSet;
+
+/**
+ * Declarations of core objects, one text each, in no particular layout. Each method throws {@link
+ * Unwritable} where it meets something that has no words; some of it shows only in reading back.
+ */
+public final class Declarations {
+
+  private Declarations() {}
+
+  /** Returns the declaration of an athlete. */
+  public static String of(Athlete athlete) {
+    return AthleteLines.of(athlete);
+  }
+
+  /**
+   * Returns the declaration of a grip.
+   *
+   * @param replaces whether the catalogue has one of its name
+   */
+  public static String of(Grip grip, boolean replaces) {
+    return CatalogueLines.of(grip, replaces);
+  }
+
+  /**
+   * Returns the declaration of a protocol.
+   *
+   * @param replaces whether the catalogue has one of its name
+   */
+  public static String of(Protocol protocol, boolean replaces) {
+    return CatalogueLines.of(protocol, replaces);
+  }
+
+  /** Returns the declaration of rules. */
+  public static String of(RuleSet rules) {
+    return RuleLines.of(rules);
+  }
+
+  /** Returns the declaration of a log. */
+  public static String of(Log log) {
+    return LogLines.of(log);
+  }
+
+  /** Returns the declaration of a plan. */
+  public static String of(Plan plan) {
+    return PlanLines.of(plan);
+  }
+
+  /** Returns the declaration of a comparison. */
+  public static String of(Comparison comparison) {
+    return LogLines.of(comparison);
+  }
+}

@@ -1,0 +1,105 @@
+package gripwright.language.write;
+
+import gripwright.grip.Setup;
+import gripwright.hand.Hands;
+import gripwright.quantity.Angle;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Values as they are written: exactly, so that they read back the same. */
+final class Written {
+
+  private static final long MINUTE = 60_000_000_000L;
+  private static final long HOUR = 60 * MINUTE;
+
+  private Written() {}
+
+  static String number(double value) {
+    return plain(BigDecimal.valueOf(value));
+  }
+
+  private static String plain(BigDecimal value) {
+    BigDecimal shortest = value.stripTrailingZeros();
+    return (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
+  }
+
+  static String load(Load load) {
+    return number(load.kilograms()) + " kg";
+  }
+
+  static String length(Length length) {
+    return number(length.millimetres()) + " mm";
+  }
+
+  static String angle(Angle angle) {
+    return number(angle.degrees()) + " deg";
+  }
+
+  static String months(double months) {
+    return number(months) + (months == 1 ? " month" : " months");
+  }
+
+  static String weeks(int weeks) {
+    return weeks + (weeks == 1 ? " week" : " weeks");
+  }
+
+  /** Returns minutes if there are whole ones, else seconds. */
+  static String time(Duration time) {
+    long nanos = time.toNanos();
+    return nanos != 0 && nanos % MINUTE == 0
+        ? nanos / MINUTE + " min"
+        : plain(BigDecimal.valueOf(nanos, 9)) + " s";
+  }
+
+  /** Returns hours if there are whole ones, else minutes or seconds. */
+  static String gap(Duration time) {
+    long nanos = time.toNanos();
+    return nanos != 0 && nanos % HOUR == 0 ? nanos / HOUR + " h" : time(time);
+  }
+
+  /** Returns seconds, which is what holds are written in. */
+  static String seconds(Duration time) {
+    return plain(BigDecimal.valueOf(time.toNanos(), 9)) + " s";
+  }
+
+  /** Returns the percentage that reads as a fraction. */
+  static String percent(double fraction) {
+    double near = BigDecimal.valueOf(fraction).movePointRight(2).doubleValue();
+    for (double percent : new double[] {near, Math.nextUp(near), Math.nextDown(near)}) {
+      if (percent / 100 == fraction) {
+        return number(percent) + " %";
+      }
+    }
+    return number(near) + " %";
+  }
+
+  static String quoted(String text) {
+    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+
+  /** Returns a text with a space before it, if there is one. */
+  static String remark(Optional<String> text) {
+    return text.map(t -> " " + quoted(t)).orElse("");
+  }
+
+  static String weekday(DayOfWeek day) {
+    return day.name().substring(0, 3).toLowerCase(Locale.ROOT);
+  }
+
+  /** Returns edge and hands, as they follow the name of a grip. */
+  static String place(Length edge, Hands hands, boolean lifting) {
+    return "edge "
+        + length(edge)
+        + (hands == Hands.BOTH ? "" : " " + hands.word() + " hand")
+        + (lifting ? " lifting" : "");
+  }
+
+  static String setup(Setup setup) {
+    return setup.grip().name() + " " + place(setup.edge(), setup.hands(), setup.lifting());
+  }
+}

@@ -1,0 +1,425 @@
+package gripwright.language;
+
+import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
+import gripwright.athlete.Athlete;
+import gripwright.athlete.Injury;
+import gripwright.grip.Band;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFamily;
+import gripwright.grip.Prerequisites;
+import gripwright.grip.Setup;
+import gripwright.grip.StandardGrips;
+import gripwright.hand.Finger;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Hand;
+import gripwright.hand.Hands;
+import gripwright.hand.Joint;
+import gripwright.hand.Segment;
+import gripwright.hand.Sex;
+import gripwright.hand.Side;
+import gripwright.hand.Structure;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.StandardProtocols;
+import gripwright.protocol.Term;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.strength.StrengthTest;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+
+/** Athletes, plans and logs as a program might build them, anything in them that has words. */
+final class Inventions {
+
+  private static final List<String> TEXTS =
+      List.of("a", "with \"quotes\" and \\", "# no remark { }", "\u00e5se, 2 %", "");
+  private static final LocalDate DAY = LocalDate.of(2027, 1, 11);
+
+  private final Random random;
+
+  Inventions(Random random) {
+    this.random = random;
+  }
+
+  private boolean sometimes() {
+    return random.nextInt(3) == 0;
+  }
+
+  private double tenths(int low, int high) {
+    return (low * 10 + random.nextInt((high - low) * 10)) / 10.0;
+  }
+
+  private double anyOf(double low, double high) {
+    return sometimes() ? low + (high - low) * random.nextDouble() : tenths((int) low, (int) high);
+  }
+
+  private double share() {
+    return (1 + random.nextInt(95)) / 100.0;
+  }
+
+  private <T> T one(List<T> all) {
+    return all.get(random.nextInt(all.size()));
+  }
+
+  private <T extends Enum<T>> T one(T[] all) {
+    return all[random.nextInt(all.length)];
+  }
+
+  private Optional<String> text() {
+    return sometimes() ? Optional.of(one(TEXTS)) : Optional.empty();
+  }
+
+  private Duration time(int low, int high) {
+    return Duration.ofMillis(
+        sometimes() ? 1000L * low + random.nextInt(1000 * (high - low)) : 1000L * high);
+  }
+
+  private LocalDate day() {
+    return DAY.minusDays(random.nextInt(400));
+  }
+
+  Athlete athlete(String name) {
+    Athlete.Builder athlete =
+        Athlete.named(name)
+            .title(sometimes() ? name : "T \"O\" Ve")
+            .born(LocalDate.of(1990, 1, 1).plusDays(random.nextInt(4000)))
+            .bodyMass(Load.ofKilograms(anyOf(45, 95)))
+            .trained(
+                new Athlete.Experience(
+                    random.nextInt(200), sometimes() ? Optional.of(day()) : Optional.empty()))
+            .ability(ability())
+            .edge(Length.ofMillimetres(20))
+            .edge(Length.ofMillimetres(tenths(8, 19)))
+            .available(DayOfWeek.MONDAY, Duration.ofMinutes(60))
+            .available(one(DayOfWeek.values()), Duration.ofMinutes(30 + random.nextInt(90)));
+    Hand hand = hand();
+    athlete.hand(hand);
+    if (sometimes()) {
+      athlete.hand(one(Side.values()), measured(hand));
+    }
+    if (sometimes()) {
+      athlete.sex(one(Sex.values()));
+      athlete.added(Load.ofKilograms(1.25), Load.ofKilograms(tenths(20, 60)));
+      athlete.assist(Load.ofKilograms(0.45359237), Load.ofKilograms(40));
+      athlete.familiar("half-crimp", random.nextInt(100));
+      athlete.familiar(
+          new Athlete.Familiarity("open-four", new Athlete.Experience(3, Optional.of(day()))));
+    }
+    if (sometimes()) {
+      LocalDate from = day();
+      athlete.injury(
+          new Injury(
+              one(Finger.values()),
+              one(Structure.values()),
+              sometimes() ? Optional.of(one(Side.values())) : Optional.empty(),
+              from,
+              sometimes() ? Optional.of(from.plusDays(60)) : Optional.empty(),
+              text()));
+      athlete.away(new Athlete.Absence(from, from.plusDays(random.nextInt(9)), text()));
+      athlete.climbing(
+          new Athlete.ClimbingDay(DayOfWeek.SUNDAY, true, "hard", Duration.ofMinutes(120)));
+      athlete.climbing(
+          new Athlete.ClimbingDay(DayOfWeek.WEDNESDAY, false, "easy", Duration.ofMinutes(90)));
+    }
+    return athlete.build();
+  }
+
+  private Ability ability() {
+    GradeScale scale = one(GradeScale.values());
+    List<String> grades = Ability.grades(scale);
+    return Ability.of(scale, grades.get(grades.size() / 2 + random.nextInt(4)));
+  }
+
+  private Hand hand() {
+    Hand hand = Hand.ofLength(Length.ofMillimetres(anyOf(165, 200)));
+    return sometimes() ? measured(hand.withBreadth(Length.ofMillimetres(tenths(75, 90)))) : hand;
+  }
+
+  private Hand measured(Hand hand) {
+    Finger finger = one(Finger.values());
+    Hand more = hand.withBone(finger, one(Segment.values()), Length.ofMillimetres(tenths(20, 30)));
+    more = more.withKnuckle(Finger.RING, Length.ofMillimetres(tenths(5, 9)));
+    double low = tenths(0, 20);
+    return sometimes()
+        ? more.withLimit(finger, Joint.PIP, FlexionRange.degrees(low, low + 70))
+        : more;
+  }
+
+  Grip grip() {
+    boolean four = random.nextBoolean();
+    Grip.Builder grip =
+        Grip.named(sometimes() ? "half-crimp" : "own-grip")
+            .family(four ? GripFamily.FOUR : GripFamily.SPLIT)
+            .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING, four ? Finger.LITTLE : Finger.RING);
+    text().ifPresent(grip::title);
+    for (Finger finger : List.of(Finger.INDEX, Finger.MIDDLE, Finger.RING)) {
+      double low = tenths(40, 80);
+      if (random.nextBoolean()) {
+        grip.band(finger, Joint.PIP, Band.degrees(low, low + random.nextInt(20)));
+      }
+      if (sometimes()) {
+        grip.band(finger, Joint.DIP, Band.degrees(-20, random.nextInt(20)));
+      }
+    }
+    if (sometimes()) {
+      grip.needs(
+          new Prerequisites(
+              random.nextInt(50),
+              sometimes() ? Optional.of(ability()) : Optional.empty(),
+              sometimes() ? Map.of("open-four", 12.0) : Map.of()));
+      grip.caution("a \"caution\"").caution("another");
+    }
+    return grip.build();
+  }
+
+  Protocol protocol(String name) {
+    Protocol.Builder protocol =
+        Protocol.named(name)
+            .given("sets", 1 + random.nextInt(8))
+            .given("pause", time(1, 240))
+            .given("level", level());
+    text().ifPresent(protocol::title);
+    if (sometimes()) {
+      protocol.aim("strength");
+      protocol.given("work", time(3, 12));
+    }
+    Protocol.Part.Hold hold =
+        new Protocol.Part.Hold(
+            Term.of(time(3, 12)), sometimes() ? Term.of(level()) : Term.given("level"));
+    List<Protocol.Part> steps = new ArrayList<>(List.of(hold));
+    if (sometimes()) {
+      steps.add(new Protocol.Part.Rest(Term.of(time(5, 200))));
+      steps.add(new Protocol.Part.Repeat(Term.of(3), Term.of(Duration.ZERO), List.of(hold)));
+    }
+    protocol.step(new Protocol.Part.Repeat(Term.given("sets"), Term.given("pause"), steps));
+    return protocol.build();
+  }
+
+  private Level level() {
+    return switch (random.nextInt(5)) {
+      case 0 -> new Level.OfMax(share());
+      case 1 -> new Level.Total(Load.ofKilograms(anyOf(20, 90)));
+      case 2 -> new Level.BodyMass(Load.ofKilograms(tenths(-30, 30)));
+      case 3 -> new Level.Reserve(time(1, 20));
+      default -> new Level.Effort(tenths(1, 10));
+    };
+  }
+
+  Setup setup(Grip grip) {
+    return new Setup(grip, Length.ofMillimetres(20), one(Hands.values()), sometimes());
+  }
+
+  Plan plan() {
+    Plan.Builder plan = Plan.named("p").athlete("tove").athlete("liv").from(DAY);
+    text().ifPresent(plan::title);
+    if (sometimes()) {
+      plan.towards(new Plan.Goal(DAY.plusDays(100), text()));
+      plan.taper(2, share());
+      plan.demand(StandardGrips.HALF_CRIMP, 0.57).demand(StandardGrips.OPEN_FOUR, 0.43);
+      plan.weeklyRise(share());
+    }
+    if (sometimes()) {
+      plan.warmUp(time(300, 900)).restBetween(time(60, 240)).weights(weights());
+      plan.retest(
+          new Plan.Retest(
+              List.of(Setup.of(StandardGrips.HALF_CRIMP, Length.ofMillimetres(20))),
+              Duration.ofSeconds(7),
+              1 + random.nextInt(8)));
+      plan.waive(
+          new Plan.Waiver(
+              "split-grip-gate",
+              Optional.of("b0"),
+              sometimes() ? OptionalInt.of(1) : OptionalInt.empty(),
+              sometimes() ? Optional.of("s") : Optional.empty(),
+              OptionalInt.empty(),
+              "for \"good\" reasons"));
+    }
+    int blocks = 1 + random.nextInt(3);
+    Protocol own = protocol("own");
+    for (int i = 0; i < blocks; i++) {
+      plan.block(block("b" + i, own));
+    }
+    return plan.build();
+  }
+
+  private static Exercise.Weights weights() {
+    return new Exercise.Weights(0.5, 0.29, 0.21);
+  }
+
+  private Block block(String name, Protocol own) {
+    Block.Builder block = Block.named(name, 4);
+    SessionPlan session = session("s", own);
+    block.session(session);
+    if (sometimes()) {
+      block.session(session("t", own));
+    }
+    if (sometimes()) {
+      block.advance(advance()).ease(3, share()).ease(4, share());
+      block.introduce(StandardGrips.HALF_CRIMP, share(), 2);
+    }
+    Block all = block.build();
+    if (sometimes()) {
+      SessionPlan other = session("u", own);
+      Block.Content content = all.content();
+      block.onlyFor(
+          "liv",
+          new Block.Content(
+              List.of(other),
+              content.advances().isEmpty() ? List.of() : List.of(advance()),
+              content.eases(),
+              content.introductions()));
+    }
+    return block.build();
+  }
+
+  private SessionPlan session(String name, Protocol own) {
+    Optional<Exercise.Weights> weights = sometimes() ? Optional.of(weights()) : Optional.empty();
+    SessionPlan.Content content = content(own, weights);
+    SessionPlan session =
+        new SessionPlan(
+            name,
+            1 + random.nextInt(3),
+            sometimes() ? Duration.ofHours(24L * (1 + random.nextInt(4))) : Duration.ofHours(48),
+            content,
+            sometimes() ? List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY) : List.of(),
+            Map.of());
+    if (!sometimes()) {
+      return session;
+    }
+    SessionPlan.Content other = content(own, weights);
+    return session.onlyFor(
+        sometimes() ? "tove" : "liv",
+        new SessionPlan.Content(
+            other.exercises(),
+            other.warmUp().or(content::warmUp),
+            other.restBetween().or(content::restBetween)));
+  }
+
+  private SessionPlan.Content content(Protocol own, Optional<Exercise.Weights> weights) {
+    List<Exercise> exercises = new ArrayList<>();
+    exercises.add(
+        new Exercise(
+            own,
+            sometimes() ? Map.of("level", new Argument.AtLevel(level())) : Map.of(),
+            new Exercise.On(StandardGrips.HALF_CRIMP),
+            Length.ofMillimetres(20),
+            one(Hands.values()),
+            sometimes(),
+            text()));
+    exercises.add(
+        Exercise.of(
+            StandardProtocols.MAX_HOLDS, StandardGrips.OPEN_FOUR, Length.ofMillimetres(20)));
+    exercises.add(
+        new Exercise(
+            own,
+            Map.of("sets", new Argument.Count(3)),
+            new Exercise.BestOf(
+                List.of(StandardGrips.HALF_CRIMP, StandardGrips.FRONT_THREE), weights),
+            Length.ofMillimetres(20),
+            Hands.BOTH,
+            false,
+            Optional.empty()));
+    return new SessionPlan.Content(
+        exercises,
+        sometimes() ? Optional.of(time(300, 900)) : Optional.empty(),
+        sometimes() ? Optional.of(time(60, 300)) : Optional.empty());
+  }
+
+  private Advance advance() {
+    Advance.Pace pace =
+        sometimes()
+            ? new Advance.WhenLogged(
+                true,
+                sometimes() ? OptionalDouble.of(8) : OptionalDouble.empty(),
+                sometimes() ? OptionalDouble.of(2.5) : OptionalDouble.empty(),
+                1 + random.nextInt(2))
+            : new Advance.EveryWeeks(1 + random.nextInt(3));
+    Advance.Change first =
+        switch (random.nextInt(4)) {
+          case 0 -> new Advance.LoadByShare(0.07);
+          case 1 -> new Advance.LoadBy(Load.ofKilograms(0.5));
+          case 2 -> new Advance.SetsTo(6, 1);
+          default -> new Advance.EdgeTo(Length.ofMillimetres(14), Length.ofMillimetres(2));
+        };
+    Advance advance =
+        new Advance(new Advance.Progress(first, pace), Optional.empty(), Optional.empty());
+    if (sometimes()) {
+      advance = advance.then(new Advance.HoldTo(Duration.ofSeconds(12), Duration.ofMillis(500)));
+    }
+    return sometimes() ? advance.on("half-crimp") : advance;
+  }
+
+  Log log(String athlete, Setup setup) {
+    Log log = Log.empty(athlete);
+    for (int i = random.nextInt(8); i >= 0; i--) {
+      // A line that stands twice counts once, so every entry has a day of its own.
+      log = log.with(entry(setup, DAY.minusDays(20L * i + random.nextInt(20))));
+    }
+    return log;
+  }
+
+  private OptionalDouble score() {
+    return sometimes() ? OptionalDouble.of(tenths(0, 10)) : OptionalDouble.empty();
+  }
+
+  private LogEntry entry(Setup setup, LocalDate day) {
+    Load load = Load.ofKilograms(anyOf(20, 90));
+    return switch (random.nextInt(6)) {
+      case 0 -> new LogEntry.Tested(new StrengthTest(day, setup, result(load)), text());
+      case 1 ->
+          new LogEntry.Trained(
+              day,
+              "s",
+              List.of(
+                  new LogEntry.Done(
+                      "max-holds",
+                      setup,
+                      OptionalInt.of(3),
+                      sometimes() ? OptionalInt.of(4) : OptionalInt.empty(),
+                      sometimes() ? Optional.of(load) : Optional.empty(),
+                      score(),
+                      score())),
+              text());
+      case 2 ->
+          new LogEntry.Climbed(day, true, "hard", Duration.ofMinutes(90), score(), score(), text());
+      case 3 -> new LogEntry.Skipped(day, "s", text());
+      case 4 -> new LogEntry.BodyMass(day, load);
+      default ->
+          new LogEntry.Pain(
+              day,
+              one(Finger.values()),
+              sometimes() ? Optional.of(one(Structure.values())) : Optional.empty(),
+              sometimes() ? Optional.of(one(Side.values())) : Optional.empty(),
+              tenths(0, 10),
+              one(LogEntry.Pain.Kind.values()),
+              text());
+    };
+  }
+
+  private StrengthTest.Result result(Load load) {
+    return switch (random.nextInt(3)) {
+      case 0 -> new StrengthTest.Held(time(5, 10), load);
+      case 1 -> new StrengthTest.ToFailure(load, time(20, 90));
+      default ->
+          new StrengthTest.Series(
+              Duration.ofSeconds(7), Duration.ofSeconds(3), List.of(load, load, load.times(0.9)));
+    };
+  }
+}
