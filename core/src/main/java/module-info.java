@@ -18,6 +18,7 @@ module gripwright.core {
   exports gripwright.plan;
   exports gripwright.compare;
   exports gripwright.rule;
+  exports gripwright.diff;
   exports gripwright.planning;
   exports gripwright.review;
 }

@@ -3,6 +3,7 @@ package gripwright.plan;
 import gripwright.grip.Grip;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One way in which a compiled plan differs in meaning from another. {@link PlanChanges} finds them.
@@ -207,7 +208,11 @@ public sealed interface PlanChange {
     /** Whose rehabilitation plan it follows. */
     REHABILITATION,
     /** Place in the order of training. */
-    ORDER
+    ORDER,
+    /** The level after progression, where the load stays: the equipment can't build the step. */
+    LEVEL,
+    /** Whether it counts as hard, where all that is done is the same. */
+    HARDNESS
   }
 
   /**
@@ -255,4 +260,55 @@ public sealed interface PlanChange {
    * @param waiver the waiver as it was
    */
   record WaiverDropped(LocalDate date, Plan.Waiver waiver) implements PlanChange {}
+
+  /** What is written for a plan as a whole and shows in no day by itself. */
+  enum Part {
+    /** Its title for people. */
+    TITLE,
+    /** Which grips the climbing ahead uses. */
+    DEMAND,
+    /** Rule sets that apply beside the built-in rules. */
+    RULES,
+    /** Greatest rise of the week's load. */
+    WEEKLY_RISE,
+    /** What counts how much when grips are chosen. */
+    WEIGHTS
+  }
+
+  /**
+   * What is written for the plan as a whole is another.
+   *
+   * @param date first day of the later plan
+   * @param part what
+   * @param before how it was, in words; empty where it was not written
+   * @param after how it is, in words; empty where it is not written
+   */
+  record PartChanged(LocalDate date, Part part, String before, String after)
+      implements PlanChange {}
+
+  /**
+   * A block is written otherwise, such as when it gets harder, and trains the same all the same.
+   *
+   * @param block its name
+   * @param date its first day now
+   */
+  record BlockRewritten(String block, LocalDate date) implements PlanChange {}
+
+  /** Returns the session that a change is about: as it is now, or as it was where it is gone. */
+  static Optional<DatedSession> session(PlanChange change) {
+    return Optional.ofNullable(
+        change instanceof SessionAdded c
+            ? c.session()
+            : change instanceof SessionDropped c
+                ? c.session()
+                : change instanceof SessionMoved c
+                    ? c.after()
+                    : change instanceof SessionTimed c
+                        ? c.after()
+                        : change instanceof ExerciseAdded c
+                            ? c.session()
+                            : change instanceof ExerciseDropped c
+                                ? c.session()
+                                : change instanceof ExerciseChanged c ? c.session() : null);
+  }
 }

@@ -1,7 +1,6 @@
 package gripwright.plan;
 
 import gripwright.grip.Grip;
-import gripwright.plan.PlanChange.Measure;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -9,11 +8,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.function.Predicate;
 
 /**
  * Compares two compiled plans in meaning: what is trained, when, and how hard. Names of files,
@@ -34,8 +30,8 @@ public final class PlanChanges {
   }
 
   /**
-   * Returns what changed from one compiled plan to another, by date; empty if and only if both
-   * train the same on the same days, with the same tests, goal and waivers.
+   * Returns what changed from one compiled plan to another, by date; empty if and only if both say
+   * the same and train the same on the same days, with the same tests, goal and waivers.
    */
   public static List<PlanChange> between(CompiledPlan before, CompiledPlan after) {
     PlanChanges found = new PlanChanges(before, after);
@@ -45,6 +41,7 @@ public final class PlanChanges {
     found.compareGrips();
     found.compareTests();
     found.compareWaivers();
+    found.compareWriting();
     found.changes.sort(Comparator.comparing(PlanChange::date)); // stable: order of finding stays
     return List.copyOf(found.changes);
   }
@@ -58,6 +55,39 @@ public final class PlanChanges {
     if (!goalBefore.equals(goalAfter)) {
       changes.add(new PlanChange.GoalChanged(after.plan().from(), goalBefore, goalAfter));
     }
+  }
+
+  /** Tells of what is written for the plan as a whole, and of blocks whose sessions stay alike. */
+  private void compareWriting() {
+    Map<PlanChange.Part, String> now = PlanParts.of(after.plan());
+    PlanParts.of(before.plan())
+        .forEach(
+            (part, was) -> {
+              String is = now.getOrDefault(part, "");
+              if (!was.equals(is)) {
+                changes.add(new PlanChange.PartChanged(after.plan().from(), part, was, is));
+              }
+            });
+    Map<String, Block> blocksAfter = byName(after.plan());
+    Map<String, LocalDate> startsAfter = starts(after.plan());
+    for (Block old : before.plan().blocks()) {
+      Block block = blocksAfter.get(old.name());
+      if (block != null
+          && !PlanParts.sameContent(
+              old.contentFor(before.athlete().name()), block.contentFor(after.athlete().name()))
+          && changes.stream().noneMatch(c -> isIn(c, old.name()))) {
+        changes.add(
+            new PlanChange.BlockRewritten(
+                old.name(), startsAfter.getOrDefault(old.name(), after.plan().from())));
+      }
+    }
+  }
+
+  private static boolean isIn(PlanChange change, String block) {
+    if (change instanceof PlanChange.WeekEased c) {
+      return c.week().block().equals(block);
+    }
+    return PlanChange.session(change).filter(s -> s.block().equals(block)).isPresent();
   }
 
   private static String goal(Plan plan) {
@@ -165,137 +195,14 @@ public final class PlanChanges {
     List<DatedSession> news = new ArrayList<>(is);
     for (Pair<DatedSession> pair :
         Pair.taken(olds, news, (o, n) -> o.date().plusDays(delay).equals(n.date()))) {
-      compareExercises(pair);
+      changes.addAll(ExerciseChanges.between(pair));
     }
     for (Pair<DatedSession> pair : Pair.taken(olds, news, (o, n) -> true)) {
       changes.add(new PlanChange.SessionMoved(pair.before(), pair.after()));
-      compareExercises(pair);
+      changes.addAll(ExerciseChanges.between(pair));
     }
     olds.forEach(s -> changes.add(new PlanChange.SessionDropped(s)));
     news.forEach(s -> changes.add(new PlanChange.SessionAdded(s)));
-  }
-
-  /** Two things that stand for each other. */
-  private record Pair<T>(T before, T after) {
-
-    /** Pairs what goes together, in order, and takes it out of both lists. */
-    static <T> List<Pair<T>> taken(List<T> olds, List<T> news, Together<T> together) {
-      List<Pair<T>> pairs = new ArrayList<>();
-      for (T old : List.copyOf(olds)) {
-        Optional<T> match = news.stream().filter(n -> together.are(old, n)).findFirst();
-        match.ifPresent(
-            n -> {
-              pairs.add(new Pair<>(old, n));
-              removeFirst(olds, old::equals);
-              removeFirst(news, n::equals);
-            });
-      }
-      return pairs;
-    }
-
-    private static <T> void removeFirst(List<T> list, Predicate<T> which) {
-      for (int i = 0; i < list.size(); i++) {
-        if (which.test(list.get(i))) {
-          list.remove(i);
-          return;
-        }
-      }
-    }
-  }
-
-  /** Tells whether two things go together. */
-  private interface Together<T> {
-    boolean are(T before, T after);
-  }
-
-  private void compareExercises(Pair<DatedSession> sessions) {
-    int soFar = changes.size();
-    List<PlannedExercise> olds = new ArrayList<>(sessions.before().exercises());
-    List<PlannedExercise> news = new ArrayList<>(sessions.after().exercises());
-    List<Pair<PlannedExercise>> pairs = new ArrayList<>();
-    pairs.addAll(
-        Pair.taken(olds, news, (o, n) -> o.protocol().equals(n.protocol()) && sameHold(o, n)));
-    pairs.addAll(
-        Pair.taken(
-            olds,
-            news,
-            (o, n) ->
-                o.protocol().equals(n.protocol())
-                    && o.setup().grip().name().equals(n.setup().grip().name())));
-    pairs.addAll(
-        Pair.taken(
-            olds,
-            news,
-            (o, n) ->
-                o.order() == n.order() && (o.protocol().equals(n.protocol()) || sameHold(o, n))));
-    pairs.sort(Comparator.comparingInt(p -> p.after().order()));
-    for (Pair<PlannedExercise> pair : pairs) {
-      for (Measure measure : differences(pair.before(), pair.after())) {
-        changes.add(
-            new PlanChange.ExerciseChanged(sessions.after(), pair.before(), pair.after(), measure));
-      }
-    }
-    boolean reordered = !sorted(pairs, p -> p.before().order());
-    if (reordered) {
-      pairs.stream()
-          .filter(p -> p.before().order() != p.after().order())
-          .forEach(
-              p ->
-                  changes.add(
-                      new PlanChange.ExerciseChanged(
-                          sessions.after(), p.before(), p.after(), Measure.ORDER)));
-    }
-    olds.forEach(e -> changes.add(new PlanChange.ExerciseDropped(sessions.after(), e)));
-    news.forEach(e -> changes.add(new PlanChange.ExerciseAdded(sessions.after(), e)));
-    if (changes.size() == soFar && sessions.before().minutes() != sessions.after().minutes()) {
-      changes.add(new PlanChange.SessionTimed(sessions.before(), sessions.after()));
-    }
-  }
-
-  private static <T> boolean sorted(List<T> list, Function<T, Integer> key) {
-    for (int i = 1; i < list.size(); i++) {
-      if (key.apply(list.get(i - 1)) > key.apply(list.get(i))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static boolean sameHold(PlannedExercise one, PlannedExercise other) {
-    return one.setup().grip().name().equals(other.setup().grip().name())
-        && one.setup().hands() == other.setup().hands()
-        && one.setup().lifting() == other.setup().lifting();
-  }
-
-  /** Returns what differs between two exercises that stand for each other. */
-  private static List<Measure> differences(PlannedExercise was, PlannedExercise is) {
-    List<Measure> found = new ArrayList<>();
-    note(found, Measure.PROTOCOL, was, is, PlannedExercise::protocol);
-    note(found, Measure.GRIP, was, is, e -> e.setup().grip().name());
-    note(found, Measure.EDGE, was, is, e -> e.setup().edge());
-    note(found, Measure.HANDS, was, is, e -> List.of(e.setup().hands(), e.setup().lifting()));
-    note(found, Measure.SETS, was, is, e -> e.scheme().sets());
-    note(found, Measure.REPETITIONS, was, is, e -> e.scheme().repetitionsPerSet());
-    note(found, Measure.HOLD, was, is, e -> e.scheme().holds().get(0).time());
-    note(found, Measure.REST, was, is, e -> e.scheme().restBetweenHolds());
-    note(found, Measure.SET_REST, was, is, e -> e.scheme().restBetweenSets());
-    note(found, Measure.LOAD, was, is, PlannedExercise::totalLoad);
-    note(found, Measure.REHABILITATION, was, is, PlannedExercise::rehabilitation);
-    if (found.isEmpty() && !was.steps().equals(is.steps())) {
-      found.add(Measure.COURSE);
-    }
-    return found;
-  }
-
-  private static void note(
-      List<Measure> found,
-      Measure measure,
-      PlannedExercise was,
-      PlannedExercise is,
-      Function<PlannedExercise, Object> read) {
-    if (!read.apply(was).equals(read.apply(is))) {
-      found.add(measure);
-    }
   }
 
   /** Tells of grips whose first week is another. */
@@ -332,8 +239,8 @@ public final class PlanChanges {
   private void compareTests() {
     List<DatedRetest> olds = new ArrayList<>(before.retests());
     List<DatedRetest> news = new ArrayList<>(after.retests());
-    Pair.taken(olds, news, (o, n) -> sameTests(o, n) && dayAfter(o).equals(n.date()));
-    for (Pair<DatedRetest> pair : Pair.taken(olds, news, (o, n) -> dayAfter(o).equals(n.date()))) {
+    Pair.taken(olds, news, (o, n) -> sameTests(o, n) && isSameDay(o, n));
+    for (Pair<DatedRetest> pair : Pair.taken(olds, news, this::isSameDay)) {
       changes.add(tests(List.of(pair.before()), List.of(pair.after())));
     }
     for (Pair<DatedRetest> pair :
@@ -348,8 +255,13 @@ public final class PlanChanges {
     return new PlanChange.RetestChanged((is.isEmpty() ? was : is).get(0).date(), was, is);
   }
 
-  private LocalDate dayAfter(DatedRetest retest) {
-    return retest.date().plusDays(delays.getOrDefault(retest.block(), 0L));
+  /** Tells whether two tests are on the same day of their block, or else of their plan. */
+  private boolean isSameDay(DatedRetest old, DatedRetest now) {
+    long delay =
+        old.block().equals(now.block())
+            ? delays.getOrDefault(old.block(), 0L)
+            : ChronoUnit.DAYS.between(before.plan().from(), after.plan().from());
+    return old.date().plusDays(delay).equals(now.date());
   }
 
   private static boolean sameTests(DatedRetest one, DatedRetest other) {

@@ -32,7 +32,7 @@ final class LogReasons {
   List<LogChange> changes() {
     List<LogChange> changes = new ArrayList<>();
     for (PlanChange change : PlanChanges.between(unheard, heard)) {
-      if (!heard.heard().isPast(change.date()) && !(change instanceof PlanChange.GripStarts)) {
+      if (!heard.heard().isPast(change.date()) && isFelt(change)) {
         List<String> reasons = new ArrayList<>(reasons(change));
         if (reasons.isEmpty()) {
           reasons.add(
@@ -46,6 +46,14 @@ final class LogReasons {
       }
     }
     return changes;
+  }
+
+  /** Tells whether an athlete would see it: a level that the equipment can't build is not seen. */
+  private static boolean isFelt(PlanChange change) {
+    return !(change instanceof PlanChange.GripStarts)
+        && !(change instanceof PlanChange.ExerciseChanged c
+            && (c.measure() == PlanChange.Measure.LEVEL
+                || c.measure() == PlanChange.Measure.HARDNESS));
   }
 
   private List<String> reasons(PlanChange change) {

@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.athlete.Athlete;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
+import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.Exercise;
@@ -28,7 +29,10 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -218,6 +222,42 @@ class PlanChangesTest {
     assertTrue(changes.stream().anyMatch(PlanChange.GoalChanged.class::isInstance));
   }
 
+  @Test
+  void aLevelThatTheEquipmentCantBuildIsToldWithoutALoad() {
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7))))),
+            plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7001))))));
+    assertEquals(
+        List.of(Measure.LEVEL),
+        changes.stream().map(c -> ((PlanChange.ExerciseChanged) c).measure()).toList());
+  }
+
+  @Test
+  void whatShowsInNoDayIsToldOnce() {
+    Advance later =
+        new Advance(
+            new Advance.Progress(
+                new Advance.LoadByShare(0.02),
+                new Advance.WhenLogged(true, OptionalDouble.of(8), OptionalDouble.empty(), 2)),
+            Optional.empty(),
+            Optional.empty());
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, base(1, HOLD)),
+            plan(MONDAY, base(1, HOLD).advance(later))
+                .title("spring at the wall")
+                .weeklyRise(0.1)
+                .demand(HALF_CRIMP, 1));
+    assertEquals(
+        List.of(
+            new PlanChange.PartChanged(MONDAY, PlanChange.Part.TITLE, "", "spring at the wall"),
+            new PlanChange.PartChanged(MONDAY, PlanChange.Part.DEMAND, "", "half-crimp 100 %"),
+            new PlanChange.PartChanged(MONDAY, PlanChange.Part.WEEKLY_RISE, "", "10 %"),
+            new PlanChange.BlockRewritten("base", MONDAY)),
+        changes);
+  }
+
   @Property(edgeCases = EdgeCasesMode.NONE)
   void aPlanDoesNotDifferFromItself(@ForAll Season season) {
     assertEquals(List.of(), PlanChanges.between(season.compile(), season.compile()));
@@ -231,8 +271,28 @@ class PlanChangesTest {
     boolean same = trained(one).equals(trained(two)) && tests(one).equals(tests(two));
     assertEquals(same, PlanChanges.between(one, two).isEmpty());
     CompiledPlan third = other.compile();
-    assertEquals(
-        PlanChanges.between(one, third).isEmpty(), PlanChanges.between(third, one).isEmpty());
+    List<PlanChange> there = PlanChanges.between(one, third);
+    List<PlanChange> back = PlanChanges.between(third, one);
+    assertEquals(told(there, false), told(back, true));
+  }
+
+  /** Kinds of change with their numbers; what is new the other way is gone this way. */
+  private static SortedMap<String, Long> told(List<PlanChange> changes, boolean back) {
+    SortedMap<String, Long> told = new TreeMap<>();
+    for (PlanChange change : changes) {
+      String kind = change.getClass().getSimpleName();
+      if (change instanceof PlanChange.ExerciseChanged c) {
+        kind += c.measure();
+      }
+      if (back) {
+        kind =
+            kind.endsWith("Added")
+                ? kind.replace("Added", "Dropped")
+                : kind.replace("Dropped", "Added");
+      }
+      told.merge(kind, 1L, Long::sum);
+    }
+    return told;
   }
 
   private static List<Object> tests(CompiledPlan plan) {
@@ -250,7 +310,10 @@ class PlanChangesTest {
                     s.name(),
                     s.minutes(),
                     s.exercises().stream()
-                        .map(e -> List.of(e.protocol(), e.setup(), e.steps()))
+                        .map(
+                            e ->
+                                List.of(
+                                    e.protocol(), e.setup(), e.steps(), e.percentOfMax(), e.hard()))
                         .toList()))
         .toList();
   }

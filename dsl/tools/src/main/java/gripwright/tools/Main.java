@@ -5,6 +5,7 @@ import gripwright.language.finding.Nearest;
 import gripwright.tools.command.CheckCommand;
 import gripwright.tools.command.CompileCommand;
 import gripwright.tools.command.Console;
+import gripwright.tools.command.DiffCommand;
 import gripwright.tools.command.Exit;
 import gripwright.tools.command.ExplainCommand;
 import gripwright.tools.command.FormatCommand;
@@ -28,7 +29,8 @@ import java.util.Properties;
 public final class Main {
 
   private static final List<String> COMMANDS =
-      List.of("check", "compile", "format", "grips", "strength", "review", "explain");
+      List.of(
+          "check", "compile", "format", "grips", "strength", "review", "diff", "explain");
 
   private static final String HELP =
       """
@@ -40,6 +42,7 @@ public final class Main {
         gripwright grips FILE        fits every grip to an athlete's hand
         gripwright strength FILE     says what an athlete's tests tell of every grip
         gripwright review FILE       says what a log tells, and what comes next
+        gripwright diff OLD NEW      says what changed in meaning between two files or folders
         gripwright explain CODE      says what a finding means
         gripwright explain FILE      says where each number of a day comes from
 
@@ -96,6 +99,7 @@ public final class Main {
       case "strength" ->
           help ? print(console, StrengthCommand.HELP) : StrengthCommand.run(rest, console);
       case "review" -> help ? print(console, ReviewCommand.HELP) : ReviewCommand.run(rest, console);
+      case "diff" -> help ? print(console, DiffCommand.HELP) : DiffCommand.run(rest, console);
       case "explain" ->
           help ? print(console, ExplainCommand.HELP) : ExplainCommand.run(rest, console);
       default -> refuse(arguments, console, unknown(command));

@@ -73,6 +73,7 @@ final class HouseTest {
     room("planning", "plan", "rule", "tissue", "fatigue");
     room("review", "plan", "tissue");
     room("compare", "plan");
+    room("diff", "plan", "rule", "compare");
 
     room("language.source", "core");
     room("language.finding", "language.source");

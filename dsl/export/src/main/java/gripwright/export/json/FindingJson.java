@@ -9,7 +9,11 @@ final class FindingJson {
   private FindingJson() {}
 
   static void list(JsonText json, List<ReportedFinding> findings) {
-    json.list("findings", findings, finding -> json.object(() -> fields(json, finding)));
+    list(json, "findings", findings);
+  }
+
+  static void list(JsonText json, String name, List<ReportedFinding> findings) {
+    json.list(name, findings, finding -> json.object(() -> fields(json, finding)));
   }
 
   private static void fields(JsonText json, ReportedFinding finding) {

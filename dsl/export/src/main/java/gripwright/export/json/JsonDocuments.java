@@ -1,5 +1,6 @@
 package gripwright.export.json;
 
+import gripwright.diff.EditionDiff;
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.planning.GripSurvey;
@@ -143,6 +144,21 @@ public final class JsonDocuments {
       Review review, Function<Finding, String> sentence, List<ReportedFinding> findings) {
     JsonText json = new JsonText();
     ReviewJson.write(json, review, sentence, findings);
+    return json.close();
+  }
+
+  /**
+   * Returns the document of {@code diff}: one change for each day that it is felt on, and what
+   * there is to say about either side.
+   *
+   * @param diff what changed
+   * @param before what there is to say about the edition before, worded
+   * @param after what there is to say about the edition now, worded
+   */
+  public static String diff(
+      EditionDiff diff, List<ReportedFinding> before, List<ReportedFinding> after) {
+    JsonText json = new JsonText();
+    DiffJson.write(json, diff, before, after);
     return json.close();
   }
 }

@@ -2,6 +2,7 @@ package gripwright.export.json;
 
 import gripwright.grip.Setup;
 import gripwright.log.LogEntry.Done;
+import gripwright.plan.DatedSession;
 import gripwright.plan.ExerciseMatch;
 import gripwright.plan.Happened;
 import gripwright.plan.LogChange;
@@ -10,12 +11,9 @@ import gripwright.plan.PlanChange;
 import gripwright.plan.PlannedExercise;
 import gripwright.quantity.Load;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /** What a log said of a plan, as JSON. */
 final class LogJson {
@@ -23,7 +21,6 @@ final class LogJson {
   private static final int KILOGRAMS = 4;
   private static final int MILLIMETRES = 2;
   private static final int SCORE = 2;
-  private static final Pattern CAPITAL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
 
   private LogJson() {}
 
@@ -92,98 +89,19 @@ final class LogJson {
     json.field("note", missed.note().orElse(null));
   }
 
-  /**
-   * What a change is about.
-   *
-   * @param session name of the session; null for tests
-   * @param exercise the exercise; null where it is about more
-   * @param measure what changed of it; null where it is about more
-   * @param before how it was; null where it was not
-   * @param after how it is; null where it is gone
-   */
-  private record About(
-      @Nullable String session,
-      @Nullable PlannedExercise exercise,
-      PlanChange.@Nullable Measure measure,
-      @Nullable String before,
-      @Nullable String after) {}
-
   static void change(JsonText json, LogChange changed) {
     PlanChange change = changed.change();
-    About about = about(change);
+    ChangeJson.About about = ChangeJson.about(change);
     PlannedExercise exercise = about.exercise();
+    DatedSession session = about.session();
     json.field("date", change.date().toString());
-    json.field("kind", kebab(change.getClass().getSimpleName()));
-    json.field("session", about.session());
+    json.field("kind", ChangeJson.kind(change));
+    json.field("session", session == null ? null : session.name());
     json.field("protocol", exercise == null ? null : exercise.protocol());
     json.field("grip", exercise == null ? null : exercise.setup().grip().name());
-    PlanChange.Measure measure = about.measure();
-    json.field(
-        "measure",
-        measure == null ? null : measure.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.field("measure", about.measure());
     json.field("before", about.before());
     json.field("after", about.after());
     json.list("because", changed.because(), json::text);
-  }
-
-  private static String kebab(String name) {
-    return CAPITAL.matcher(name).replaceAll("-").toLowerCase(Locale.ROOT);
-  }
-
-  private static About about(PlanChange change) {
-    if (change instanceof PlanChange.ExerciseChanged c) {
-      return new About(
-          c.session().name(),
-          c.after(),
-          c.measure(),
-          value(c.before(), c.measure()),
-          value(c.after(), c.measure()));
-    }
-    if (change instanceof PlanChange.ExerciseAdded c) {
-      return new About(c.session().name(), c.exercise(), null, null, null);
-    }
-    if (change instanceof PlanChange.ExerciseDropped c) {
-      return new About(c.session().name(), c.exercise(), null, null, null);
-    }
-    if (change instanceof PlanChange.SessionAdded c) {
-      return new About(c.session().name(), null, null, null, c.session().date().toString());
-    }
-    if (change instanceof PlanChange.SessionDropped c) {
-      return new About(c.session().name(), null, null, c.session().date().toString(), null);
-    }
-    if (change instanceof PlanChange.SessionMoved c) {
-      return new About(
-          c.after().name(), null, null, c.before().date().toString(), c.after().date().toString());
-    }
-    if (change instanceof PlanChange.SessionTimed c) {
-      return new About(
-          c.after().name(),
-          null,
-          null,
-          c.before().minutes() + " min",
-          c.after().minutes() + " min");
-    }
-    if (change instanceof PlanChange.RetestChanged c) {
-      return new About(
-          null,
-          null,
-          null,
-          c.before().isEmpty() ? null : c.before().get(0).date().toString(),
-          c.after().isEmpty() ? null : c.after().get(0).date().toString());
-    }
-    return new About(null, null, null, null, null);
-  }
-
-  private static @Nullable String value(PlannedExercise exercise, PlanChange.Measure measure) {
-    return switch (measure) {
-      case PROTOCOL -> exercise.protocol();
-      case GRIP -> exercise.setup().grip().name();
-      case EDGE -> exercise.setup().edge().toString();
-      case SETS -> Integer.toString(exercise.scheme().sets());
-      case REPETITIONS -> Integer.toString(exercise.scheme().repetitionsPerSet());
-      case HOLD -> exercise.scheme().holds().get(0).seconds() + " s";
-      case LOAD -> exercise.totalLoad().toString();
-      default -> null;
-    };
   }
 }

@@ -93,7 +93,8 @@ final class WeekNotes {
     }
   }
 
-  private static String head(ReportedFinding finding) {
+  /** Returns how grave a finding is, with its code. */
+  static String head(ReportedFinding finding) {
     return (finding.waivedBecause() == null ? "" : "waived ")
         + finding.severity().word()
         + "["

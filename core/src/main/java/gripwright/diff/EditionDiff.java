@@ -1,0 +1,245 @@
+package gripwright.diff;
+
+import gripwright.diff.Redefinition.Kind;
+import gripwright.diff.Redefinition.State;
+import gripwright.finding.ReportedFinding;
+import gripwright.grip.Grip;
+import gripwright.plan.CompiledPlan;
+import gripwright.rule.Rule;
+import gripwright.rule.RuleSet;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * What changed in meaning from one edition to another. White space, comments, the order of
+ * declarations, and which file a declaration stands in play no part. Immutable.
+ *
+ * @param definitions declarations that are new, gone or another, by kind and name
+ * @param facts what is known otherwise of athletes, by athlete
+ * @param added plans that are new
+ * @param dropped plans that are gone
+ * @param plans plans that are another, by name and athlete
+ * @param findingsNew what there is to say now and was not before
+ * @param findingsGone what there was to say before and is not now
+ */
+public record EditionDiff(
+    List<Redefinition> definitions,
+    List<FactChange> facts,
+    List<CompiledPlan> added,
+    List<CompiledPlan> dropped,
+    List<PlanDiff> plans,
+    List<ReportedFinding> findingsNew,
+    List<ReportedFinding> findingsGone) {
+
+  private static final Pattern FOR_ATHLETE =
+      Pattern.compile("(?:^|/ )(?:for|athlete|log) ([^ /]+)");
+
+  /** Copies the lists. */
+  public EditionDiff {
+    definitions = List.copyOf(definitions);
+    facts = List.copyOf(facts);
+    added = List.copyOf(added);
+    dropped = List.copyOf(dropped);
+    plans = List.copyOf(plans);
+    findingsNew = List.copyOf(findingsNew);
+    findingsGone = List.copyOf(findingsGone);
+  }
+
+  /**
+   * Compares two editions. Plans are paired by name and athlete. What is missing from an edition
+   * that is not {@linkplain Edition#whole() whole} is not told as new or gone.
+   */
+  public static EditionDiff between(Edition before, Edition after) {
+    List<Redefinition> definitions = definitions(before, after);
+    boolean redefined =
+        definitions.stream().anyMatch(d -> d.kind() == Kind.GRIP || d.kind() == Kind.PROTOCOL);
+    List<CompiledPlan> added = new ArrayList<>();
+    List<CompiledPlan> dropped = new ArrayList<>();
+    List<PlanDiff> plans = new ArrayList<>();
+    Map<String, List<CompiledPlan>> olds = byName(before);
+    Map<String, List<CompiledPlan>> news = byName(after);
+    for (String key : both(olds, news)) {
+      List<CompiledPlan> was = olds.getOrDefault(key, List.of());
+      List<CompiledPlan> is = news.getOrDefault(key, List.of());
+      int pairs = Math.min(was.size(), is.size());
+      for (int i = 0; i < pairs; i++) {
+        PlanDiff diff = PlanDiff.between(was.get(i), is.get(i), redefined);
+        if (!diff.isEmpty()) {
+          plans.add(diff);
+        }
+      }
+      if (before.whole() && after.whole()) {
+        dropped.addAll(was.subList(pairs, was.size()));
+        added.addAll(is.subList(pairs, is.size()));
+      }
+    }
+    return new EditionDiff(
+        definitions,
+        AthleteFacts.changes(before, after),
+        added,
+        dropped,
+        plans,
+        FindingPairs.without(after.findings(), before.findings()),
+        FindingPairs.without(before.findings(), after.findings()));
+  }
+
+  /** Tells whether nothing changed in meaning. */
+  public boolean isEmpty() {
+    return definitions.isEmpty()
+        && facts.isEmpty()
+        && added.isEmpty()
+        && dropped.isEmpty()
+        && plans.isEmpty()
+        && findingsNew.isEmpty()
+        && findingsGone.isEmpty();
+  }
+
+  /** Returns what of this is about one plan: its athletes and its findings with it. */
+  public EditionDiff ofPlan(String name) {
+    String place = "plan " + name;
+    Set<String> athletes = new HashSet<>();
+    Stream.of(added, dropped, plans.stream().map(PlanDiff::after).toList())
+        .flatMap(List::stream)
+        .filter(p -> p.plan().name().equals(name))
+        .forEach(p -> athletes.addAll(p.plan().athletes()));
+    return only(
+        fact -> athletes.contains(fact.athlete()),
+        plan -> plan.plan().name().equals(name),
+        finding -> {
+          String at = Objects.requireNonNullElse(finding.place(), "");
+          return at.equals(place) || at.startsWith(place + " /");
+        });
+  }
+
+  /** Returns what of this is about one athlete; findings about nobody in particular stay. */
+  public EditionDiff ofAthlete(String name) {
+    return only(
+        fact -> fact.athlete().equals(name),
+        plan -> plan.athlete().name().equals(name),
+        finding ->
+            FOR_ATHLETE
+                .matcher(Objects.requireNonNullElse(finding.place(), ""))
+                .results()
+                .allMatch(of -> of.group(1).equals(name)));
+  }
+
+  private EditionDiff only(
+      Predicate<FactChange> ofFact,
+      Predicate<CompiledPlan> ofPlan,
+      Predicate<ReportedFinding> ofFinding) {
+    return new EditionDiff(
+        definitions,
+        facts.stream().filter(ofFact).toList(),
+        added.stream().filter(ofPlan).toList(),
+        dropped.stream().filter(ofPlan).toList(),
+        plans.stream().filter(p -> ofPlan.test(p.after())).toList(),
+        findingsNew.stream().filter(ofFinding).toList(),
+        findingsGone.stream().filter(ofFinding).toList());
+  }
+
+  private static SortedMap<String, List<CompiledPlan>> byName(Edition edition) {
+    SortedMap<String, List<CompiledPlan>> byName = new TreeMap<>();
+    edition
+        .plans()
+        .forEach(
+            p ->
+                byName
+                    .computeIfAbsent(
+                        p.plan().name() + " " + p.athlete().name(), k -> new ArrayList<>())
+                    .add(p));
+    return byName;
+  }
+
+  private static SortedSet<String> both(Map<String, ?> one, Map<String, ?> other) {
+    SortedSet<String> names = new TreeSet<>(one.keySet());
+    names.addAll(other.keySet());
+    return names;
+  }
+
+  private static List<Redefinition> definitions(Edition before, Edition after) {
+    boolean whole = before.whole() && after.whole();
+    List<Redefinition> all = new ArrayList<>();
+    all.addAll(compared(Kind.ATHLETE, before.athletes(), after.athletes(), whole, a -> a.name()));
+    all.addAll(compared(Kind.GRIP, before.grips(), after.grips(), whole, EditionDiff::meaning));
+    all.addAll(compared(Kind.PROTOCOL, before.protocols(), after.protocols(), whole, p -> p));
+    all.addAll(rules(before, after, whole));
+    all.addAll(compared(Kind.COMPARISON, before.comparisons(), after.comparisons(), whole, c -> c));
+    return all;
+  }
+
+  /** The order in which a grip's cautions and bands are written plays no part. */
+  private static Object meaning(Grip grip) {
+    return List.of(
+        grip.title(),
+        grip.family(),
+        grip.fingers(),
+        grip.bands(),
+        grip.needs(),
+        Set.copyOf(grip.cautions()));
+  }
+
+  private static <T> List<Redefinition> compared(
+      Kind kind,
+      SortedMap<String, Set<T>> before,
+      SortedMap<String, Set<T>> after,
+      boolean whole,
+      Function<? super T, Object> meaning) {
+    List<Redefinition> found = new ArrayList<>();
+    for (String name : both(before, after)) {
+      Set<Object> was = new HashSet<>();
+      before.getOrDefault(name, Set.of()).forEach(d -> was.add(meaning.apply(d)));
+      Set<Object> is = new HashSet<>();
+      after.getOrDefault(name, Set.of()).forEach(d -> is.add(meaning.apply(d)));
+      State state = was.isEmpty() ? State.NEW : is.isEmpty() ? State.GONE : State.CHANGED;
+      if (!was.equals(is) && (whole || state == State.CHANGED)) {
+        found.add(new Redefinition(kind, name, state));
+      }
+    }
+    return found;
+  }
+
+  /** Of a rule set that is there before and after, its rules are told one by one. */
+  private static List<Redefinition> rules(Edition before, Edition after, boolean whole) {
+    List<Redefinition> found = new ArrayList<>();
+    for (Redefinition set :
+        compared(
+            Kind.RULES,
+            before.ruleSets(),
+            after.ruleSets(),
+            whole,
+            rules -> List.of(rules.title(), Set.copyOf(rules.rules())))) {
+      List<Redefinition> each =
+          set.state() == State.CHANGED
+              ? compared(
+                  Kind.RULE,
+                  byRule(before.ruleSets().getOrDefault(set.name(), Set.of())),
+                  byRule(after.ruleSets().getOrDefault(set.name(), Set.of())),
+                  whole,
+                  rule -> rule)
+              : List.of();
+      found.addAll(each.isEmpty() ? List.of(set) : each);
+    }
+    return found;
+  }
+
+  private static SortedMap<String, Set<Rule>> byRule(Set<RuleSet> sets) {
+    Map<String, Set<Rule>> rules = new LinkedHashMap<>();
+    sets.forEach(
+        set ->
+            set.rules().forEach(r -> rules.computeIfAbsent(r.name(), k -> new HashSet<>()).add(r)));
+    return new TreeMap<>(rules);
+  }
+}

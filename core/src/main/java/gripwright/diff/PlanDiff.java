@@ -1,0 +1,108 @@
+package gripwright.diff;
+
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.PlanChange;
+import gripwright.plan.PlanChanges;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * What changed in one plan of one athlete. Immutable.
+ *
+ * @param before the plan as it was
+ * @param after the plan as it is
+ * @param changes by date; what follows from another of them is left out
+ * @param cautionsNew what the athlete is told now and was not before
+ * @param cautionsGone what the athlete was told and no longer is
+ */
+public record PlanDiff(
+    CompiledPlan before,
+    CompiledPlan after,
+    List<PlanChange> changes,
+    List<String> cautionsNew,
+    List<String> cautionsGone) {
+
+  /** Copies the lists. */
+  public PlanDiff {
+    changes = List.copyOf(changes);
+    cautionsNew = List.copyOf(cautionsNew);
+    cautionsGone = List.copyOf(cautionsGone);
+  }
+
+  /**
+   * Compares two compiled plans.
+   *
+   * @param redefined true if a grip or protocol is another, so that a block that uses it is too
+   */
+  static PlanDiff between(CompiledPlan before, CompiledPlan after, boolean redefined) {
+    List<PlanChange> all = PlanChanges.between(before, after);
+    return new PlanDiff(
+        before,
+        after,
+        all.stream()
+            .filter(change -> !(redefined && change instanceof PlanChange.BlockRewritten))
+            .filter(change -> !isImplied(change, all))
+            .toList(),
+        without(after.cautions(), before.cautions()),
+        without(before.cautions(), after.cautions()));
+  }
+
+  private static List<String> without(List<String> some, List<String> others) {
+    Set<String> known = new HashSet<>(others);
+    return some.stream().filter(text -> !known.contains(text)).toList();
+  }
+
+  /** Tells whether nothing changed. */
+  public boolean isEmpty() {
+    return changes.isEmpty() && cautionsNew.isEmpty() && cautionsGone.isEmpty();
+  }
+
+  /**
+   * Tells whether a change follows from another: the sessions of a block that is new or gone, and
+   * the exercises of a grip between its first days before and now.
+   */
+  private static boolean isImplied(PlanChange change, List<PlanChange> all) {
+    if (change instanceof PlanChange.SessionAdded c) {
+      return blocks(all, true).contains(c.session().block());
+    }
+    if (change instanceof PlanChange.SessionDropped c) {
+      return blocks(all, false).contains(c.session().block());
+    }
+    if (change instanceof PlanChange.ExerciseAdded c) {
+      return startsAround(c.exercise().setup().grip().name(), c.date(), all, false);
+    }
+    if (change instanceof PlanChange.ExerciseDropped c) {
+      return startsAround(c.exercise().setup().grip().name(), c.date(), all, true);
+    }
+    return false;
+  }
+
+  private static List<String> blocks(List<PlanChange> all, boolean added) {
+    List<String> names = new ArrayList<>();
+    for (PlanChange change : all) {
+      if (added && change instanceof PlanChange.BlockAdded c) {
+        names.add(c.block());
+      } else if (!added && change instanceof PlanChange.BlockDropped c) {
+        names.add(c.block());
+      }
+    }
+    return names;
+  }
+
+  private static boolean startsAround(
+      String grip, LocalDate day, List<PlanChange> all, boolean later) {
+    return all.stream()
+        .flatMap(c -> c instanceof PlanChange.GripStarts g ? Stream.of(g) : Stream.empty())
+        .filter(g -> g.grip().name().equals(grip) && g.after().isAfter(g.before()) == later)
+        .anyMatch(
+            g -> {
+              LocalDate first = later ? g.before() : g.after();
+              LocalDate end = later ? g.after() : g.before();
+              return !day.isBefore(first) && day.isBefore(end);
+            });
+  }
+}

@@ -1,0 +1,111 @@
+package gripwright.plan;
+
+import gripwright.plan.PlanChange.Measure;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+
+/** Finds what changed between the exercises of two sessions that stand for each other. */
+final class ExerciseChanges {
+
+  private ExerciseChanges() {}
+
+  /** Returns what differs between two sessions that stand for each other, but for their days. */
+  static List<PlanChange> between(Pair<DatedSession> sessions) {
+    List<PlanChange> changes = new ArrayList<>();
+    List<PlannedExercise> olds = new ArrayList<>(sessions.before().exercises());
+    List<PlannedExercise> news = new ArrayList<>(sessions.after().exercises());
+    List<Pair<PlannedExercise>> pairs = new ArrayList<>();
+    pairs.addAll(
+        Pair.taken(olds, news, (o, n) -> o.protocol().equals(n.protocol()) && sameHold(o, n)));
+    pairs.addAll(
+        Pair.taken(
+            olds,
+            news,
+            (o, n) ->
+                o.protocol().equals(n.protocol())
+                    && o.setup().grip().name().equals(n.setup().grip().name())));
+    pairs.addAll(
+        Pair.taken(
+            olds,
+            news,
+            (o, n) ->
+                o.order() == n.order() && (o.protocol().equals(n.protocol()) || sameHold(o, n))));
+    pairs.sort(Comparator.comparingInt(p -> p.after().order()));
+    for (Pair<PlannedExercise> pair : pairs) {
+      for (Measure measure : differences(pair.before(), pair.after())) {
+        changes.add(
+            new PlanChange.ExerciseChanged(sessions.after(), pair.before(), pair.after(), measure));
+      }
+    }
+    boolean reordered = !sorted(pairs, p -> p.before().order());
+    if (reordered) {
+      pairs.stream()
+          .filter(p -> p.before().order() != p.after().order())
+          .forEach(
+              p ->
+                  changes.add(
+                      new PlanChange.ExerciseChanged(
+                          sessions.after(), p.before(), p.after(), Measure.ORDER)));
+    }
+    olds.forEach(e -> changes.add(new PlanChange.ExerciseDropped(sessions.after(), e)));
+    news.forEach(e -> changes.add(new PlanChange.ExerciseAdded(sessions.after(), e)));
+    if (changes.isEmpty() && sessions.before().minutes() != sessions.after().minutes()) {
+      changes.add(new PlanChange.SessionTimed(sessions.before(), sessions.after()));
+    }
+    return changes;
+  }
+
+  private static <T> boolean sorted(List<T> list, Function<T, Integer> key) {
+    for (int i = 1; i < list.size(); i++) {
+      if (key.apply(list.get(i - 1)) > key.apply(list.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean sameHold(PlannedExercise one, PlannedExercise other) {
+    return one.setup().grip().name().equals(other.setup().grip().name())
+        && one.setup().hands() == other.setup().hands()
+        && one.setup().lifting() == other.setup().lifting();
+  }
+
+  /** Returns what differs between two exercises that stand for each other. */
+  private static List<Measure> differences(PlannedExercise was, PlannedExercise is) {
+    List<Measure> found = new ArrayList<>();
+    note(found, Measure.PROTOCOL, was, is, PlannedExercise::protocol);
+    note(found, Measure.GRIP, was, is, e -> e.setup().grip().name());
+    note(found, Measure.EDGE, was, is, e -> e.setup().edge());
+    note(found, Measure.HANDS, was, is, e -> List.of(e.setup().hands(), e.setup().lifting()));
+    note(found, Measure.SETS, was, is, e -> e.scheme().sets());
+    note(found, Measure.REPETITIONS, was, is, e -> e.scheme().repetitionsPerSet());
+    note(found, Measure.HOLD, was, is, e -> e.scheme().holds().get(0).time());
+    note(found, Measure.REST, was, is, e -> e.scheme().restBetweenHolds());
+    note(found, Measure.SET_REST, was, is, e -> e.scheme().restBetweenSets());
+    note(found, Measure.LOAD, was, is, PlannedExercise::totalLoad);
+    note(found, Measure.REHABILITATION, was, is, PlannedExercise::rehabilitation);
+    if (found.isEmpty() && !was.steps().equals(is.steps())) {
+      found.add(Measure.COURSE);
+    }
+    if (!found.contains(Measure.LOAD)) {
+      note(found, Measure.LEVEL, was, is, PlannedExercise::percentOfMax);
+    }
+    if (found.isEmpty()) {
+      note(found, Measure.HARDNESS, was, is, PlannedExercise::hard);
+    }
+    return found;
+  }
+
+  private static void note(
+      List<Measure> found,
+      Measure measure,
+      PlannedExercise was,
+      PlannedExercise is,
+      Function<PlannedExercise, Object> read) {
+    if (!read.apply(was).equals(read.apply(is))) {
+      found.add(measure);
+    }
+  }
+}

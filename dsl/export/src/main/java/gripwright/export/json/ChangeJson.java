@@ -1,0 +1,203 @@
+package gripwright.export.json;
+
+import gripwright.hand.Hands;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.Plan;
+import gripwright.plan.PlanChange;
+import gripwright.plan.PlannedExercise;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Numbers;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** One change of a plan, as JSON. */
+final class ChangeJson {
+
+  private static final Pattern CAPITAL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
+
+  private ChangeJson() {}
+
+  /**
+   * What a change is about.
+   *
+   * @param session the session; null where it is about no one session
+   * @param exercise the exercise; null where it is about more
+   * @param name of a block, grip or waived rule; null where it is about a session or the plan
+   * @param measure what changed of it; null where it is new, gone or moved
+   * @param before how it was, with its unit; null where it was not
+   * @param after how it is, with its unit; null where it is gone
+   */
+  record About(
+      @Nullable DatedSession session,
+      @Nullable PlannedExercise exercise,
+      @Nullable String name,
+      @Nullable String measure,
+      @Nullable String before,
+      @Nullable String after) {
+
+    /** About one session. */
+    static About session(
+        DatedSession session,
+        @Nullable PlannedExercise exercise,
+        @Nullable String before,
+        @Nullable String after) {
+      return new About(session, exercise, null, null, before, after);
+    }
+
+    /** About something of a name. */
+    static About named(@Nullable String name, @Nullable String before, @Nullable String after) {
+      return new About(null, null, name, null, before, after);
+    }
+  }
+
+  /** Returns the kind of a change, such as {@code exercise-changed}. */
+  static String kind(PlanChange change) {
+    return CAPITAL
+        .matcher(change.getClass().getSimpleName())
+        .replaceAll("-")
+        .toLowerCase(Locale.ROOT);
+  }
+
+  /** Returns the name of a constant as JSON has it, such as {@code set-rest}. */
+  static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  static About about(PlanChange change) {
+    if (change instanceof PlanChange.ExerciseChanged c) {
+      return new About(
+          c.session(),
+          c.after(),
+          null,
+          word(c.measure()),
+          value(c.before(), c.measure()),
+          value(c.after(), c.measure()));
+    }
+    if (change instanceof PlanChange.ExerciseAdded c) {
+      return About.session(c.session(), c.exercise(), null, null);
+    }
+    if (change instanceof PlanChange.ExerciseDropped c) {
+      return About.session(c.session(), c.exercise(), null, null);
+    }
+    if (change instanceof PlanChange.SessionAdded c) {
+      return About.session(c.session(), null, null, c.session().date().toString());
+    }
+    if (change instanceof PlanChange.SessionDropped c) {
+      return About.session(c.session(), null, c.session().date().toString(), null);
+    }
+    if (change instanceof PlanChange.SessionMoved c) {
+      return About.session(
+          c.after(), null, c.before().date().toString(), c.after().date().toString());
+    }
+    if (change instanceof PlanChange.SessionTimed c) {
+      return About.session(
+          c.after(), null, c.before().minutes() + " min", c.after().minutes() + " min");
+    }
+    return ofPlan(change);
+  }
+
+  private static About ofPlan(PlanChange change) {
+    if (change instanceof PlanChange.RetestChanged c) {
+      return About.named(null, tests(c.before()), tests(c.after()));
+    }
+    if (change instanceof PlanChange.PlanMoved c) {
+      return About.named(null, c.before().toString(), c.after().toString());
+    }
+    if (change instanceof PlanChange.GoalChanged c) {
+      return About.named(null, written(c.before()), written(c.after()));
+    }
+    if (change instanceof PlanChange.PartChanged c) {
+      return new About(null, null, null, word(c.part()), written(c.before()), written(c.after()));
+    }
+    if (change instanceof PlanChange.BlockAdded c) {
+      return About.named(c.block(), null, c.weeks() + " weeks");
+    }
+    if (change instanceof PlanChange.BlockDropped c) {
+      return About.named(c.block(), c.weeks() + " weeks", null);
+    }
+    if (change instanceof PlanChange.BlockMoved c) {
+      return About.named(c.block(), c.date().minusDays(c.days()).toString(), c.date().toString());
+    }
+    if (change instanceof PlanChange.BlockResized c) {
+      return About.named(c.block(), c.before() + " weeks", c.after() + " weeks");
+    }
+    if (change instanceof PlanChange.BlockRewritten c) {
+      return About.named(c.block(), null, null);
+    }
+    if (change instanceof PlanChange.WeekEased c) {
+      boolean now = c.week().eased();
+      return About.named(c.week().block(), now ? null : "eased", now ? "eased" : null);
+    }
+    if (change instanceof PlanChange.GripStarts c) {
+      return About.named(c.grip().name(), c.before().toString(), c.after().toString());
+    }
+    if (change instanceof PlanChange.WaiverAdded c) {
+      return About.named(c.waiver().rule(), null, waiver(c.waiver()));
+    }
+    if (change instanceof PlanChange.WaiverDropped c) {
+      return About.named(c.waiver().rule(), waiver(c.waiver()), null);
+    }
+    return About.named(null, null, null);
+  }
+
+  private static @Nullable String written(String words) {
+    return words.isEmpty() ? null : words;
+  }
+
+  private static String waiver(Plan.Waiver waiver) {
+    return waiver.block().map(b -> "block " + b + " ").orElse("")
+        + (waiver.week().isPresent() ? "week " + waiver.week().getAsInt() + " " : "")
+        + waiver.session().map(s -> "session " + s + " ").orElse("")
+        + (waiver.exercise().isPresent() ? "exercise " + waiver.exercise().getAsInt() + " " : "")
+        + "because "
+        + waiver.because();
+  }
+
+  private static @Nullable String tests(List<DatedRetest> tests) {
+    return tests.isEmpty()
+        ? null
+        : tests.stream()
+            .map(
+                t ->
+                    t.date()
+                        + t.setups().stream().map(s -> " " + s).collect(Collectors.joining(","))
+                        + " hold "
+                        + seconds(t.hold()))
+            .collect(Collectors.joining("; "));
+  }
+
+  private static String seconds(Duration time) {
+    return Numbers.plain(time.toNanos() / 1e9, 3) + " s";
+  }
+
+  private static @Nullable String value(PlannedExercise exercise, PlanChange.Measure measure) {
+    Scheme scheme = exercise.scheme();
+    return switch (measure) {
+      case PROTOCOL -> exercise.protocol();
+      case GRIP -> exercise.setup().grip().name();
+      case EDGE -> exercise.setup().edge().toString();
+      case HANDS ->
+          (exercise.setup().hands() == Hands.BOTH ? "both" : exercise.setup().hands().word())
+              + (exercise.setup().lifting() ? " lifting" : "");
+      case SETS -> Integer.toString(scheme.sets());
+      case REPETITIONS -> Integer.toString(scheme.repetitionsPerSet());
+      case HOLD -> seconds(scheme.holds().get(0).time());
+      case REST -> seconds(scheme.restBetweenHolds());
+      case SET_REST -> seconds(scheme.restBetweenSets());
+      case LOAD -> exercise.totalLoad().toString();
+      case LEVEL ->
+          exercise.percentOfMax().isPresent()
+              ? Numbers.plain(exercise.percentOfMax().getAsDouble(), 3) + " %"
+              : null;
+      case REHABILITATION -> exercise.rehabilitation().orElse(null);
+      case ORDER -> Integer.toString(exercise.order());
+      case HARDNESS -> exercise.hard() ? "hard" : "not hard";
+      case COURSE -> null;
+    };
+  }
+}

@@ -1,0 +1,121 @@
+package gripwright.export.text;
+
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.PlanChange;
+import gripwright.plan.PlannedExercise;
+import gripwright.quantity.Load;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * Changes that are one for a coach: the same to one exercise or session on several days.
+ *
+ * @param changes by date, at least one, all of one kind
+ */
+record ChangeGroup(List<PlanChange> changes) {
+
+  /** Copies the list. */
+  ChangeGroup {
+    changes = List.copyOf(changes);
+  }
+
+  /** Returns changes in groups, by the first of each. */
+  static List<ChangeGroup> of(List<PlanChange> changes) {
+    Map<List<Object>, List<PlanChange>> groups = new LinkedHashMap<>();
+    for (PlanChange change : changes) {
+      groups.computeIfAbsent(key(change), k -> new ArrayList<>()).add(change);
+    }
+    return groups.values().stream().map(ChangeGroup::new).toList();
+  }
+
+  PlanChange first() {
+    return changes.get(0);
+  }
+
+  PlanChange last() {
+    return changes.get(changes.size() - 1);
+  }
+
+  LocalDate date() {
+    return first().date();
+  }
+
+  /** Tells whether an exercise is less work than before. */
+  static boolean isLower(PlanChange.ExerciseChanged change) {
+    return change.after().loadIndex() <= change.before().loadIndex();
+  }
+
+  private static List<Object> key(PlanChange change) {
+    String kind = change.getClass().getSimpleName();
+    if (change instanceof PlanChange.ExerciseChanged c) {
+      return c.measure() == PlanChange.Measure.LOAD
+          ? List.of(kind, c.session().name(), about(c.after()), c.measure(), isLower(c))
+          : List.of(
+              kind,
+              c.session().name(),
+              about(c.after()),
+              c.measure(),
+              ChangeWords.value(c.before(), c.measure()),
+              ChangeWords.value(c.after(), c.measure()));
+    }
+    if (change instanceof PlanChange.ExerciseAdded c) {
+      return List.of(kind, c.session().name(), about(c.exercise()));
+    }
+    if (change instanceof PlanChange.ExerciseDropped c) {
+      return List.of(kind, c.session().name(), about(c.exercise()));
+    }
+    if (change instanceof PlanChange.SessionAdded c) {
+      return List.of(kind, c.session().name(), exercises(c.session()));
+    }
+    if (change instanceof PlanChange.SessionDropped c) {
+      return List.of(kind, c.session().name(), exercises(c.session()));
+    }
+    if (change instanceof PlanChange.SessionMoved c) {
+      return List.of(
+          kind,
+          c.after().name(),
+          c.before().date().getDayOfWeek(),
+          c.after().date().getDayOfWeek());
+    }
+    if (change instanceof PlanChange.SessionTimed c) {
+      return List.of(kind, c.after().name(), c.before().minutes(), c.after().minutes());
+    }
+    if (change instanceof PlanChange.RetestChanged c) {
+      boolean moved = !c.before().isEmpty() && !c.after().isEmpty();
+      return List.of(
+          kind, moved ? c : "", c.before().isEmpty(), tests(c.before()), tests(c.after()));
+    }
+    return List.of(kind, change);
+  }
+
+  private static List<Object> about(PlannedExercise exercise) {
+    return List.of(
+        exercise.protocol(),
+        exercise.setup().grip().name(),
+        exercise.setup().hands(),
+        exercise.setup().lifting());
+  }
+
+  private static String exercises(DatedSession session) {
+    return session.exercises().stream()
+        .map(e -> ExerciseTable.setup(e.setup()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String tests(List<DatedRetest> tests) {
+    return tests.stream().map(t -> t.setups() + " " + t.hold()).collect(Collectors.joining(", "));
+  }
+
+  /** Returns the loads of a group about loads: before, or else after, by date. */
+  List<Load> loads(boolean before) {
+    return changes.stream()
+        .map(PlanChange.ExerciseChanged.class::cast)
+        .map(c -> (before ? c.before() : c.after()).totalLoad())
+        .toList();
+  }
+}
