@@ -42,7 +42,7 @@ public final class Main {
         gripwright grips FILE        fits every grip to an athlete's hand
         gripwright strength FILE     says what an athlete's tests tell of every grip
         gripwright review FILE       says what a log tells, and what comes next
-        gripwright diff OLD NEW      says what changed in meaning between two files or folders
+        gripwright diff OLD NEW      says what changed in meaning
         gripwright explain CODE      says what a finding means
         gripwright explain FILE      says where each number of a day comes from
 

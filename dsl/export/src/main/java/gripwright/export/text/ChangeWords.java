@@ -77,10 +77,10 @@ final class ChangeWords {
           + shift(ChronoUnit.DAYS.between(c.before(), c.after()));
     }
     if (change instanceof PlanChange.GoalChanged c) {
-      return "it works towards " + instead(c.before(), c.after());
+      return instead("goal", c.before(), c.after());
     }
     if (change instanceof PlanChange.PartChanged c) {
-      return part(c.part()) + " " + instead(c.before(), c.after());
+      return instead(part(c.part()), c.before(), c.after());
     }
     if (change instanceof PlanChange.BlockAdded c) {
       return "block "
@@ -151,18 +151,21 @@ final class ChangeWords {
         + (days > 0 ? " later" : " earlier");
   }
 
-  private static String instead(String before, String after) {
-    return (after.isEmpty() ? "nothing" : after)
-        + (before.isEmpty() ? ", newly written" : " instead of " + before);
+  private static String instead(String what, String before, String after) {
+    return before.isEmpty()
+        ? "new: " + what + " " + after
+        : after.isEmpty()
+            ? "no longer: " + what + " " + before
+            : what + " " + after + " instead of " + before;
   }
 
   private static String part(PlanChange.Part part) {
     return switch (part) {
-      case TITLE -> "the title is";
-      case DEMAND -> "the climbing ahead asks for";
-      case RULES -> "rules besides the built-in ones:";
-      case WEEKLY_RISE -> "the week's load may rise by";
-      case WEIGHTS -> "grips are chosen by";
+      case TITLE -> "title";
+      case DEMAND -> "climbing ahead";
+      case RULES -> "rules";
+      case WEEKLY_RISE -> "weekly rise at most";
+      case WEIGHTS -> "grips chosen by";
     };
   }
 
@@ -298,9 +301,25 @@ final class ChangeWords {
               ? "no longer part of a rehabilitation"
               : "part of the rehabilitation \"" + is + "\"";
       case ORDER -> "in place " + is + " instead of " + was;
-      case LEVEL -> "level " + is + " instead of " + was + ", and the load stays";
+      case LEVEL -> levels(one) + ", and the load stays";
       case HARDNESS -> is + " instead of " + was;
     };
+  }
+
+  /** Writes levels with as many decimals as tell them apart. */
+  private static String levels(ExerciseChanged change) {
+    String was = level(change.before(), 1);
+    String is = level(change.after(), 1);
+    return "level "
+        + (is.equals(was) ? level(change.after(), 3) : is)
+        + " instead of "
+        + (is.equals(was) ? level(change.before(), 3) : was);
+  }
+
+  private static String level(PlannedExercise exercise, int decimals) {
+    return exercise.percentOfMax().isPresent()
+        ? Numbers.plain(exercise.percentOfMax().getAsDouble(), decimals) + " %"
+        : "in other words";
   }
 
   private static String range(List<Load> loads) {
@@ -326,10 +345,7 @@ final class ChangeWords {
       case REST -> ExerciseTable.time(scheme.restBetweenHolds());
       case SET_REST -> ExerciseTable.time(scheme.restBetweenSets());
       case LOAD -> exercise.totalLoad().toString();
-      case LEVEL ->
-          exercise.percentOfMax().isPresent()
-              ? Numbers.plain(exercise.percentOfMax().getAsDouble(), 3) + " %"
-              : "in other words";
+      case LEVEL -> level(exercise, 3);
       case REHABILITATION -> exercise.rehabilitation().orElse("");
       case ORDER -> Integer.toString(exercise.order());
       case HARDNESS -> exercise.hard() ? "counted as hard" : "not counted as hard";

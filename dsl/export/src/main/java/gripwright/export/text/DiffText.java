@@ -105,11 +105,11 @@ public final class DiffText {
     String what = change.fact().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     String words =
         change.before().isEmpty()
-            ? "new: " + change.after()
+            ? ", new: " + change.after()
             : change.after().isEmpty()
-                ? "no longer: " + change.before()
-                : change.after() + " instead of " + change.before();
-    return Page.clean(change.athlete() + ", " + what + ": " + words);
+                ? ", no longer: " + change.before()
+                : ": " + change.after() + " instead of " + change.before();
+    return Page.clean(change.athlete() + ", " + what + words);
   }
 
   private static String definition(Redefinition change) {
