@@ -1,9 +1,13 @@
 package gripwright.plan;
 
 import gripwright.plan.PlanChange.Measure;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Finds what changed between the exercises of two sessions that stand for each other. */
@@ -84,18 +88,36 @@ final class ExerciseChanges {
     note(found, Measure.HOLD, was, is, e -> e.scheme().holds().get(0).time());
     note(found, Measure.REST, was, is, e -> e.scheme().restBetweenHolds());
     note(found, Measure.SET_REST, was, is, e -> e.scheme().restBetweenSets());
-    note(found, Measure.LOAD, was, is, PlannedExercise::totalLoad);
+    note(found, Measure.LOAD, was, is, e -> rounded(e.totalLoad()));
     note(found, Measure.REHABILITATION, was, is, PlannedExercise::rehabilitation);
-    if (found.isEmpty() && !was.steps().equals(is.steps())) {
+    if (found.isEmpty() && !course(was).equals(course(is))) {
       found.add(Measure.COURSE);
     }
     if (!found.contains(Measure.LOAD)) {
-      note(found, Measure.LEVEL, was, is, PlannedExercise::percentOfMax);
+      note(found, Measure.LEVEL, was, is, ExerciseChanges::level);
     }
     if (found.isEmpty()) {
       note(found, Measure.HARDNESS, was, is, PlannedExercise::hard);
     }
     return found;
+  }
+
+  /** Returns a load as documents write it: what is less than 0.1 g is noise of reckoning. */
+  private static BigDecimal rounded(Load load) {
+    return Numbers.rounded(load.kilograms(), 4);
+  }
+
+  /** Returns the level in per cent as documents write it. */
+  private static Optional<BigDecimal> level(PlannedExercise exercise) {
+    return exercise.percentOfMax().isPresent()
+        ? Optional.of(Numbers.rounded(exercise.percentOfMax().getAsDouble(), 3))
+        : Optional.empty();
+  }
+
+  private static List<Object> course(PlannedExercise exercise) {
+    return exercise.steps().stream()
+        .<Object>map(s -> List.of(s.seconds(), s.load().map(ExerciseChanges::rounded)))
+        .toList();
   }
 
   private static void note(

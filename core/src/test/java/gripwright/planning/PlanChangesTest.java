@@ -21,9 +21,11 @@ import gripwright.plan.Plan;
 import gripwright.plan.PlanChange;
 import gripwright.plan.PlanChange.Measure;
 import gripwright.plan.PlanChanges;
+import gripwright.plan.PlannedExercise;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
+import gripwright.quantity.Numbers;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -298,6 +300,14 @@ class PlanChangesTest {
   private static List<Object> tests(CompiledPlan plan) {
     return plan.retests().stream()
         .<Object>map(r -> List.of(r.date(), r.setups(), r.hold()))
+        .toList();
+  }
+
+  /** What lies below a tenth of a gram is noise of reckoning. */
+  private static List<Object> course(PlannedExercise exercise) {
+    return exercise.steps().stream()
+        .<Object>map(
+            s -> List.of(s.seconds(), s.load().map(l -> Numbers.rounded(l.kilograms(), 4))))
         .toList();
   }
 
