@@ -29,8 +29,7 @@ import java.util.Properties;
 public final class Main {
 
   private static final List<String> COMMANDS =
-      List.of(
-          "check", "compile", "format", "grips", "strength", "review", "diff", "explain");
+      List.of("check", "compile", "format", "grips", "strength", "review", "diff", "explain");
 
   private static final String HELP =
       """
