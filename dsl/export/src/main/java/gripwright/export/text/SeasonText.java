@@ -275,13 +275,16 @@ public final class SeasonText {
     return "  " + Page.padRight(Page.day(date), "Tue 26 Jan".length()) + "  ";
   }
 
+  /**
+   * Tells a week's load beside that of the last week that was not eased: an eased one says little.
+   */
   private void totals(PlanWeek week) {
     if (week.loadIndex() <= 0) {
       return;
     }
     String change =
         compiled.weeks().stream()
-            .filter(w -> w.number() < week.number() && w.loadIndex() > 0)
+            .filter(w -> w.number() < week.number() && w.loadIndex() > 0 && !w.eased())
             .max(Comparator.comparingInt(PlanWeek::number))
             .map(before -> change(before, week))
             .orElse("");
