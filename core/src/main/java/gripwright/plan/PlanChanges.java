@@ -213,6 +213,7 @@ public final class PlanChanges {
         (name, now) -> {
           DatedSession was = firstBefore.get(name);
           if (was != null
+              && !was.date().equals(now.date())
               && !new WeekKey(was.block(), was.blockWeek())
                   .equals(new WeekKey(now.block(), now.blockWeek()))) {
             changes.add(new PlanChange.GripStarts(grip(now, name), was.date(), now.date()));

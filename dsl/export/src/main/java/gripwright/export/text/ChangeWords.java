@@ -53,10 +53,10 @@ final class ChangeWords {
           + " min";
     }
     if (change instanceof PlanChange.SessionAdded c) {
-      return c.session().name() + " " + days(group) + " is new";
+      return days(group) + ": " + c.session().name() + " is new";
     }
     if (change instanceof PlanChange.SessionDropped c) {
-      return c.session().name() + " " + days(group) + " falls away";
+      return days(group) + ": " + c.session().name() + " falls away";
     }
     if (change instanceof PlanChange.SessionMoved c) {
       return moved(group, c);

@@ -11,6 +11,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import gripwright.export.Changes;
 import gripwright.export.Hands;
 import gripwright.export.Season;
 import gripwright.finding.Finding;
@@ -116,6 +117,18 @@ final class JsonDocumentsTest {
     assertFalse(against("grips", json.replace("\"share\"", "\"part\"")).isEmpty());
     assertFalse(against("grips", json.replace("\"a2LowN\"", "\"a2Low\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
+  }
+
+  @Test
+  void differencesKeepTheirSchema() throws IOException {
+    assertValid("diff", JsonDocuments.diff(Changes.none(), List.of(), List.of()));
+    String json = JsonDocuments.diff(Changes.all(), samples(), samples());
+    assertValid("diff", json);
+    assertValid("diff", JsonDocuments.findings(samples()));
+    assertFalse(against("diff", json.replace("\"plan-moved\"", "\"moved\"")).isEmpty());
+    assertFalse(against("diff", json.replace("\"measure\"", "\"what\"")).isEmpty());
+    JsonNode document = MAPPER.readTree(json);
+    assertEquals(samples().size(), document.get("findingsBefore").size());
   }
 
   @Test

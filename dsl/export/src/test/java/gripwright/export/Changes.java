@@ -1,0 +1,96 @@
+package gripwright.export;
+
+import gripwright.diff.EditionDiff;
+import gripwright.diff.FactChange;
+import gripwright.diff.PlanDiff;
+import gripwright.diff.Redefinition;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.finding.ReportedFinding;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.DatedSession;
+import gripwright.plan.Plan;
+import gripwright.plan.PlanChange;
+import gripwright.plan.PlannedExercise;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** A comparison that has a change of every kind, put together by hand. */
+public final class Changes {
+
+  private static final LocalDate FROM = Season.FROM;
+
+  private Changes() {}
+
+  /** Nothing changed. */
+  public static EditionDiff none() {
+    return new EditionDiff(
+        List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+  }
+
+  /** Everything changed. */
+  public static EditionDiff all() {
+    CompiledPlan plan = Season.thaw();
+    ReportedFinding finding =
+        Season.worded(Finding.advice("plan.load-modelled", ModelPath.of("plan", "thaw")));
+    return new EditionDiff(
+        List.of(
+            new Redefinition(Redefinition.Kind.GRIP, "two-and-two", Redefinition.State.NEW),
+            new Redefinition(Redefinition.Kind.RULE, "early-edge", Redefinition.State.CHANGED),
+            new Redefinition(Redefinition.Kind.PROTOCOL, "tens", Redefinition.State.GONE)),
+        List.of(
+            new FactChange("sunniva", FactChange.Fact.BODY_MASS, "58 kg", "57 kg"),
+            new FactChange("sunniva", FactChange.Fact.AWAY, "", "2027-02-01 to 2027-02-07")),
+        List.of(plan),
+        List.of(Season.empty()),
+        List.of(new PlanDiff(plan, plan, of(plan), List.of("half-crimp: new"), List.of("old"))),
+        List.of(finding),
+        List.of(finding));
+  }
+
+  private static List<PlanChange> of(CompiledPlan plan) {
+    DatedSession session = plan.sessions().get(0);
+    PlannedExercise exercise = session.exercises().get(0);
+    DatedRetest tests = plan.retests().get(0);
+    Plan.Waiver waiver =
+        new Plan.Waiver(
+            "week-load-rise",
+            Optional.of("base"),
+            OptionalInt.of(2),
+            Optional.empty(),
+            OptionalInt.empty(),
+            "a short trip");
+    List<PlanChange> changes =
+        new ArrayList<>(
+            List.of(
+                new PlanChange.PlanMoved(FROM, FROM.plusDays(14)),
+                new PlanChange.GoalChanged(FROM, "", "2027-05-01 the wall"),
+                new PlanChange.PartChanged(FROM, PlanChange.Part.DEMAND, "a 100 %", ""),
+                new PlanChange.BlockAdded("peak", FROM, 2),
+                new PlanChange.BlockDropped("rest", FROM, 1),
+                new PlanChange.BlockMoved("build", -1, FROM),
+                new PlanChange.BlockResized("base", FROM, 4, 5),
+                new PlanChange.BlockRewritten("base", FROM),
+                new PlanChange.WeekEased(plan.weeks().get(0)),
+                new PlanChange.GripStarts(Season.HALF, FROM, FROM.plusDays(7)),
+                new PlanChange.SessionAdded(session),
+                new PlanChange.SessionDropped(session),
+                new PlanChange.SessionMoved(session, session),
+                new PlanChange.SessionTimed(session, session),
+                new PlanChange.ExerciseAdded(session, exercise),
+                new PlanChange.ExerciseDropped(session, exercise),
+                new PlanChange.RetestChanged(FROM, List.of(), List.of(tests)),
+                new PlanChange.RetestChanged(FROM, List.of(tests), List.of()),
+                new PlanChange.RetestChanged(tests.date(), List.of(tests), List.of(tests)),
+                new PlanChange.WaiverAdded(FROM, waiver),
+                new PlanChange.WaiverDropped(FROM, waiver)));
+    for (PlanChange.Measure measure : PlanChange.Measure.values()) {
+      changes.add(new PlanChange.ExerciseChanged(session, exercise, exercise, measure));
+    }
+    return changes;
+  }
+}
