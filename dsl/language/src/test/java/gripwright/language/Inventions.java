@@ -19,8 +19,6 @@ import gripwright.hand.Segment;
 import gripwright.hand.Sex;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
-import gripwright.log.Log;
-import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -33,7 +31,6 @@ import gripwright.protocol.StandardProtocols;
 import gripwright.protocol.Term;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.strength.StrengthTest;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -45,12 +42,15 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 
-/** Athletes, plans and logs as a program might build them, anything in them that has words. */
+/**
+ * Athletes, grips, protocols and plans as a program might build them, anything in them that has
+ * words.
+ */
 final class Inventions {
 
   private static final List<String> TEXTS =
       List.of("a", "with \"quotes\" and \\", "# no remark { }", "\u00e5se, 2 %", "");
-  private static final LocalDate DAY = LocalDate.of(2027, 1, 11);
+  static final LocalDate DAY = LocalDate.of(2027, 1, 11);
 
   private final Random random;
 
@@ -58,15 +58,15 @@ final class Inventions {
     this.random = random;
   }
 
-  private boolean sometimes() {
+  boolean sometimes() {
     return random.nextInt(3) == 0;
   }
 
-  private double tenths(int low, int high) {
+  double tenths(int low, int high) {
     return (low * 10 + random.nextInt((high - low) * 10)) / 10.0;
   }
 
-  private double anyOf(double low, double high) {
+  double anyOf(double low, double high) {
     return sometimes() ? low + (high - low) * random.nextDouble() : tenths((int) low, (int) high);
   }
 
@@ -78,15 +78,15 @@ final class Inventions {
     return all.get(random.nextInt(all.size()));
   }
 
-  private <T extends Enum<T>> T one(T[] all) {
+  <T extends Enum<T>> T one(T[] all) {
     return all[random.nextInt(all.length)];
   }
 
-  private Optional<String> text() {
+  Optional<String> text() {
     return sometimes() ? Optional.of(one(TEXTS)) : Optional.empty();
   }
 
-  private Duration time(int low, int high) {
+  Duration time(int low, int high) {
     return Duration.ofMillis(
         sometimes() ? 1000L * low + random.nextInt(1000 * (high - low)) : 1000L * high);
   }
@@ -364,62 +364,5 @@ final class Inventions {
       advance = advance.then(new Advance.HoldTo(Duration.ofSeconds(12), Duration.ofMillis(500)));
     }
     return sometimes() ? advance.on("half-crimp") : advance;
-  }
-
-  Log log(String athlete, Setup setup) {
-    Log log = Log.empty(athlete);
-    for (int i = random.nextInt(8); i >= 0; i--) {
-      // A line that stands twice counts once, so every entry has a day of its own.
-      log = log.with(entry(setup, DAY.minusDays(20L * i + random.nextInt(20))));
-    }
-    return log;
-  }
-
-  private OptionalDouble score() {
-    return sometimes() ? OptionalDouble.of(tenths(0, 10)) : OptionalDouble.empty();
-  }
-
-  private LogEntry entry(Setup setup, LocalDate day) {
-    Load load = Load.ofKilograms(anyOf(20, 90));
-    return switch (random.nextInt(6)) {
-      case 0 -> new LogEntry.Tested(new StrengthTest(day, setup, result(load)), text());
-      case 1 ->
-          new LogEntry.Trained(
-              day,
-              "s",
-              List.of(
-                  new LogEntry.Done(
-                      "max-holds",
-                      setup,
-                      OptionalInt.of(3),
-                      sometimes() ? OptionalInt.of(4) : OptionalInt.empty(),
-                      sometimes() ? Optional.of(load) : Optional.empty(),
-                      score(),
-                      score())),
-              text());
-      case 2 ->
-          new LogEntry.Climbed(day, true, "hard", Duration.ofMinutes(90), score(), score(), text());
-      case 3 -> new LogEntry.Skipped(day, "s", text());
-      case 4 -> new LogEntry.BodyMass(day, load);
-      default ->
-          new LogEntry.Pain(
-              day,
-              one(Finger.values()),
-              sometimes() ? Optional.of(one(Structure.values())) : Optional.empty(),
-              sometimes() ? Optional.of(one(Side.values())) : Optional.empty(),
-              tenths(0, 10),
-              one(LogEntry.Pain.Kind.values()),
-              text());
-    };
-  }
-
-  private StrengthTest.Result result(Load load) {
-    return switch (random.nextInt(3)) {
-      case 0 -> new StrengthTest.Held(time(5, 10), load);
-      case 1 -> new StrengthTest.ToFailure(load, time(20, 90));
-      default ->
-          new StrengthTest.Series(
-              Duration.ofSeconds(7), Duration.ofSeconds(3), List.of(load, load, load.times(0.9)));
-    };
   }
 }

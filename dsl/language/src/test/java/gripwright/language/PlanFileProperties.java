@@ -56,7 +56,7 @@ class PlanFileProperties {
   void logs(@ForAll Random random) {
     Inventions inventions = new Inventions(random);
     Setup setup = inventions.setup(StandardGrips.HALF_CRIMP);
-    Log log = inventions.log("tove", setup);
+    Log log = new InventedLogs(random).log("tove", setup);
     Reading back = back(new PlanFile().add(inventions.athlete("tove")).add(log));
     assertEquals(log, back.logs().get("tove"));
   }

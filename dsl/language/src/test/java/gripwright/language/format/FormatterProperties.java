@@ -77,6 +77,22 @@ class FormatterProperties {
     }
   }
 
+  /** A text with a mistake is refused, and never a reason to fail. */
+  @Property(tries = 300)
+  void anyTextIsLaidOutOrRefused(
+      @ForAll("texts") String text, @ForAll Random random, @ForAll String other) {
+    int at = random.nextInt(text.length());
+    int end = Math.min(text.length(), at + 1 + random.nextInt(4));
+    String middle = random.nextBoolean() ? "" : random.nextBoolean() ? other : "}";
+    String mistaken = text.substring(0, at) + middle + text.substring(end);
+    for (String any : List.of(mistaken, other)) {
+      Formatted formatted = Formatter.format(SourceFile.of("a.grip", any));
+      assertEquals(PlanTexts.parse(any).findings().isEmpty(), formatted.text().isPresent());
+      assertEquals(formatted.text().isEmpty(), !formatted.findings().isEmpty());
+      formatted.text().ifPresent(once -> assertEquals(once, formatted(once)));
+    }
+  }
+
   @Property(tries = 12)
   void aSeasonStaysTheSame(@ForAll Random random) {
     Path season = PlanTexts.EXAMPLES.resolve("season.grip");

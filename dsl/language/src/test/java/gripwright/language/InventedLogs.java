@@ -1,0 +1,93 @@
+package gripwright.language;
+
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Side;
+import gripwright.hand.Structure;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.quantity.Load;
+import gripwright.strength.StrengthTest;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+
+/** Logs with every kind of line. */
+final class InventedLogs {
+
+  private final Random random;
+  private final Inventions inventions;
+
+  InventedLogs(Random random) {
+    this.random = random;
+    this.inventions = new Inventions(random);
+  }
+
+  Log log(String athlete, Setup setup) {
+    Log log = Log.empty(athlete);
+    for (int i = random.nextInt(8); i >= 0; i--) {
+      // A line that stands twice counts once, so every entry has a day of its own.
+      log = log.with(entry(setup, Inventions.DAY.minusDays(20L * i + random.nextInt(20))));
+    }
+    return log;
+  }
+
+  private OptionalDouble score() {
+    return inventions.sometimes()
+        ? OptionalDouble.of(inventions.tenths(0, 10))
+        : OptionalDouble.empty();
+  }
+
+  private LogEntry entry(Setup setup, LocalDate day) {
+    Load load = Load.ofKilograms(inventions.anyOf(20, 90));
+    return switch (random.nextInt(6)) {
+      case 0 -> new LogEntry.Tested(new StrengthTest(day, setup, result(load)), inventions.text());
+      case 1 ->
+          new LogEntry.Trained(
+              day,
+              "s",
+              List.of(
+                  new LogEntry.Done(
+                      "max-holds",
+                      setup,
+                      OptionalInt.of(3),
+                      inventions.sometimes() ? OptionalInt.of(4) : OptionalInt.empty(),
+                      inventions.sometimes() ? Optional.of(load) : Optional.empty(),
+                      score(),
+                      score())),
+              inventions.text());
+      case 2 ->
+          new LogEntry.Climbed(
+              day, true, "hard", Duration.ofMinutes(90), score(), score(), inventions.text());
+      case 3 -> new LogEntry.Skipped(day, "s", inventions.text());
+      case 4 -> new LogEntry.BodyMass(day, load);
+      default ->
+          new LogEntry.Pain(
+              day,
+              inventions.one(Finger.values()),
+              inventions.sometimes()
+                  ? Optional.of(inventions.one(Structure.values()))
+                  : Optional.empty(),
+              inventions.sometimes()
+                  ? Optional.of(inventions.one(Side.values()))
+                  : Optional.empty(),
+              inventions.tenths(0, 10),
+              inventions.one(LogEntry.Pain.Kind.values()),
+              inventions.text());
+    };
+  }
+
+  private StrengthTest.Result result(Load load) {
+    return switch (random.nextInt(3)) {
+      case 0 -> new StrengthTest.Held(inventions.time(5, 10), load);
+      case 1 -> new StrengthTest.ToFailure(load, inventions.time(20, 90));
+      default ->
+          new StrengthTest.Series(
+              Duration.ofSeconds(7), Duration.ofSeconds(3), List.of(load, load, load.times(0.9)));
+    };
+  }
+}
