@@ -114,7 +114,7 @@ public final class PlanFile {
    * @throws Unwritable if something has no words in the plan language, or names what isn't there
    */
   public String text() {
-    return text("plan.grip", ReadOptions.standard());
+    return text("written.grip", ReadOptions.standard());
   }
 
   /**
