@@ -213,7 +213,8 @@ class FormatterTest {
 
   @TestFactory
   Stream<DynamicTest> examplesAndCatalogueAreInTheirLayout() {
-    return Stream.of(PlanTexts.EXAMPLES, PlanTexts.CATALOGUE).flatMap(FormatterTest::unchanged);
+    return Stream.of(PlanTexts.EXAMPLES, PlanTexts.EXAMPLES.resolve("changes"), PlanTexts.CATALOGUE)
+        .flatMap(FormatterTest::unchanged);
   }
 
   @TestFactory
