@@ -141,5 +141,12 @@ final class FormatCommandTest extends CommandLine {
     assertFalse(Files.isSymbolicLink(messy));
     assertEquals(TIDY, Files.readString(messy));
     assertEquals("rw-r-----", PosixFilePermissions.toString(Files.getPosixFilePermissions(messy)));
+    Files.writeString(messy, MESSY);
+    Path inner = Files.createDirectory(folder.resolve("inner"));
+    Files.createSymbolicLink(inner.resolve("out.grip"), Path.of("../messy.grip"));
+    assertEquals(2, run("format", "inner/out.grip"));
+    assertEquals(MESSY, Files.readString(messy));
+    assertEquals(0, run("format", "inner/out.grip", "--root", folder.toString()), out() + err());
+    assertEquals(TIDY, Files.readString(messy));
   }
 }
