@@ -1,6 +1,7 @@
 package gripwright.tools;
 
 import gripwright.export.json.JsonDocuments;
+import gripwright.export.json.SarifLog;
 import gripwright.language.finding.Nearest;
 import gripwright.tools.command.CheckCommand;
 import gripwright.tools.command.CompileCommand;
@@ -13,14 +14,13 @@ import gripwright.tools.command.GripsCommand;
 import gripwright.tools.command.ReviewCommand;
 import gripwright.tools.command.StrengthCommand;
 import gripwright.tools.command.UsageException;
-import java.io.IOException;
-import java.io.InputStream;
+import gripwright.tools.command.Version;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Properties;
+import java.util.Optional;
 
 /**
  * The command line. It loads what a command needs when the command is called: help and version stay
@@ -89,7 +89,7 @@ public final class Main {
     boolean help = rest.contains("--help") || rest.contains("-h");
     return switch (command) {
       case "--help", "-h", "help" -> print(console, HELP);
-      case "--version" -> print(console, "gripwright " + version() + "\n");
+      case "--version" -> print(console, "gripwright " + Version.text() + "\n");
       case "check" -> help ? print(console, CheckCommand.HELP) : CheckCommand.run(rest, console);
       case "compile" ->
           help ? print(console, CompileCommand.HELP) : CompileCommand.run(rest, console);
@@ -127,18 +127,20 @@ public final class Main {
     console.err("gripwright: " + message + "\n");
     if (COMMANDS.contains(arguments.get(0))) {
       console.err("See `gripwright " + arguments.get(0) + " --help`.\n");
-      if (asksForJson(arguments)) {
+      if (asksFor("json", arguments)) {
         console.out(JsonDocuments.findings(List.of()));
+      } else if (asksFor("sarif", arguments)) {
+        console.out(SarifLog.of(Version.text(), List.of(), code -> Optional.empty(), false));
       }
     }
     return Exit.USAGE;
   }
 
   /** A program that asked for JSON gets JSON, even where its other arguments make no sense. */
-  private static boolean asksForJson(List<String> arguments) {
+  private static boolean asksFor(String format, List<String> arguments) {
     int as = arguments.lastIndexOf("--as");
-    return arguments.contains("--as=json")
-        || (as >= 0 && as + 1 < arguments.size() && arguments.get(as + 1).equals("json"));
+    return arguments.contains("--as=" + format)
+        || (as >= 0 && as + 1 < arguments.size() && arguments.get(as + 1).equals(format));
   }
 
   private static int failed(Console console, Map<String, String> environment, Throwable failure) {
@@ -152,19 +154,5 @@ public final class Main {
       console.err(trace.toString());
     }
     return Exit.USAGE;
-  }
-
-  private static String version() {
-    Properties properties = new Properties();
-    try (InputStream in =
-        Main.class.getResourceAsStream(
-            "/META-INF/maven/gripwright/gripwright-tools/pom.properties")) {
-      if (in != null) {
-        properties.load(in);
-      }
-    } catch (IOException e) {
-      return "of unknown version";
-    }
-    return properties.getProperty("version", "in development");
   }
 }

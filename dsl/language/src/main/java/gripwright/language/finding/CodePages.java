@@ -42,6 +42,22 @@ public final class CodePages {
         .map(heading -> heading + explanation(code));
   }
 
+  /**
+   * Returns the sentence of a code, words that a finding fills in between angle brackets; empty if
+   * there is no such code.
+   */
+  public static Optional<String> sentence(String code) {
+    return Wording.template(code).map(CodePages::blanks).or(() -> rule(code).map(Rule::message));
+  }
+
+  /**
+   * Returns the page of a rule, as text that ends in a line feed: what it says when it is broken,
+   * how grave that is, and where it comes from.
+   */
+  public static String page(Rule rule) {
+    return heading("rule." + rule.name(), rule);
+  }
+
   private static String heading(String code, String sentence) {
     StringBuilder page = new StringBuilder(code).append("\n\n  ").append(blanks(sentence));
     List<String> hints = Wording.hintTemplates(code);

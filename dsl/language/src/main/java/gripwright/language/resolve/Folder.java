@@ -20,9 +20,11 @@ import java.nio.file.Path;
 public final class Folder implements SourceLoader {
 
   private final Path root;
+  private final Path inner;
 
-  private Folder(Path root) {
+  private Folder(Path root, Path inner) {
     this.root = root;
+    this.inner = inner;
   }
 
   /**
@@ -31,7 +33,16 @@ public final class Folder implements SourceLoader {
    * @param root the folder, which need not exist: then it has no files
    */
   public static Folder at(Path root) {
-    return new Folder(real(root));
+    Path real = real(root);
+    return new Folder(real, real);
+  }
+
+  /**
+   * Returns the files below an inner folder, called as seen from this one: what lies outside the
+   * inner folder is as good as no file.
+   */
+  public Folder within(Path innerFolder) {
+    return new Folder(root, real(innerFolder));
   }
 
   private static Path real(Path path) {
@@ -73,12 +84,12 @@ public final class Folder implements SourceLoader {
     } catch (InvalidPathException e) {
       return new Loaded.Refused(Reason.MISSING);
     }
-    if (!file.startsWith(root)) {
+    if (!file.startsWith(inner)) {
       return new Loaded.Refused(Reason.OUTSIDE_ROOT);
     }
     try {
       Path real = file.toRealPath();
-      if (!real.startsWith(root)) {
+      if (!real.startsWith(inner)) {
         return new Loaded.Refused(Reason.OUTSIDE_ROOT);
       }
       if (!Files.isRegularFile(real)) {

@@ -73,12 +73,21 @@ public final class SourceFile {
    * the start takes none.
    */
   public int column(int offset) {
+    return text.codePointCount(columnStart(offset), offset) + 1;
+  }
+
+  /**
+   * Returns the column of an offset in UTF-16 units, from 1, as editors and SARIF count it; a mark
+   * of byte order at the start takes none.
+   */
+  public int unitColumn(int offset) {
+    return offset - columnStart(offset) + 1;
+  }
+
+  private int columnStart(int offset) {
     int line = line(offset);
     int start = lineStarts[line - 1];
-    if (line == 1 && offset > 0 && text.charAt(0) == BYTE_ORDER_MARK) {
-      start++;
-    }
-    return text.codePointCount(start, offset) + 1;
+    return line == 1 && offset > 0 && text.charAt(0) == BYTE_ORDER_MARK ? start + 1 : start;
   }
 
   /** Returns the offset at which a line, counted from 1, begins. */

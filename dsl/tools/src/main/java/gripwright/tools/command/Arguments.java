@@ -26,6 +26,7 @@ final class Arguments {
 
   static final Spec AS = new Spec("as", "text|json");
   static final Spec AS_OR_CSV = new Spec("as", "text|json|csv");
+  static final Spec AS_OR_SARIF = new Spec("as", "text|json|sarif");
   static final Spec ROOT = new Spec("root", "DIR");
   static final Spec ALL = new Spec("all", "");
   static final Spec CHECK = new Spec("check", "");
@@ -130,7 +131,9 @@ final class Arguments {
     if (value(AS).isPresent() && !formats.contains(format)) {
       throw new UsageException(
           "--as is "
-              + (formats.size() > 2 ? "text, json or csv" : "text or json")
+              + String.join(", ", formats.subList(0, formats.size() - 1))
+              + " or "
+              + formats.get(formats.size() - 1)
               + ", not `"
               + format
               + "`"
@@ -176,6 +179,10 @@ final class Arguments {
 
   boolean asCsv() {
     return value(AS).orElse("text").equals("csv");
+  }
+
+  boolean asSarif() {
+    return value(AS).orElse("text").equals("sarif");
   }
 
   boolean asJson() {

@@ -1,15 +1,22 @@
 package gripwright.tools.command;
 
 import gripwright.export.json.JsonDocuments;
+import gripwright.export.json.SarifLog;
+import gripwright.export.json.SarifResult;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.Compilation;
 import gripwright.language.Gripwright;
-import gripwright.language.ReadOptions;
 import gripwright.language.Reading;
+import gripwright.language.finding.CodePages;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
+import gripwright.language.finding.Wording;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** {@code check FILE...}: reads, compiles and says what there is to say. */
@@ -18,19 +25,30 @@ public final class CheckCommand {
   /** What {@code check --help} prints. */
   public static final String HELP =
       """
-      gripwright check FILE... [--as text|json] [--root DIR] [--all]
+      gripwright check FILE... [--as text|json|sarif] [--root DIR] [--all]
 
       Reads plans and what they use, compiles them, checks them against the rules, and
       prints what there is to say. Nothing is written.
 
-        --as text|json  text for people (default), or JSON for programs
-        --root DIR      the folder that `use` may read from; the file's own by default
-        --all           every finding; otherwise 30 a file and 100 in all
+        --as text|json|sarif  text for people (default), JSON for programs, or SARIF
+                              2.1.0 for code hosts and editors
+        --root DIR            the folder that `use` may read from; the file's own by default
+        --all                 every finding; otherwise 30 a file and 100 in all
 
       Exit: 0 no errors, 1 errors in the files, 2 wrong usage or a file that can't be read.
       """;
 
-  private CheckCommand() {}
+  private final Arguments given;
+  private final Console console;
+  private final Set<ReportedFinding> all = new LinkedHashSet<>();
+  private final List<SarifResult> results = new ArrayList<>();
+  private final Map<String, String> ownRules = new HashMap<>();
+  private int exit = Exit.FINE;
+
+  private CheckCommand(Arguments given, Console console) {
+    this.given = given;
+    this.console = console;
+  }
 
   /**
    * Runs the command and returns the exit code.
@@ -39,28 +57,50 @@ public final class CheckCommand {
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =
-        Arguments.parse(arguments, console, Arguments.AS, Arguments.ROOT, Arguments.ALL);
+        Arguments.parse(arguments, console, Arguments.AS_OR_SARIF, Arguments.ROOT, Arguments.ALL);
     if (given.rest().isEmpty()) {
       throw new UsageException("check needs a file: gripwright check FILE...");
     }
-    ReadOptions options = given.readOptions();
-    FindingText text = console.colour() ? FindingText.coloured() : FindingText.plain();
-    Set<ReportedFinding> all = new LinkedHashSet<>();
-    int exit = Exit.FINE;
+    NamedFiles files = NamedFiles.of(given);
+    CheckCommand check = new CheckCommand(given, console);
     for (String file : given.rest()) {
-      Reading reading = Gripwright.read(given.path(file), options);
-      Compilation compilation = reading.compile();
-      all.addAll(compilation.findings());
-      exit = Math.max(exit, exit(reading, compilation));
-      if (!given.asJson()) {
-        console.out(text.body(compilation.located()));
-        console.out(file + ": " + count(compilation.located()) + "\n");
-      }
+      Reading reading = Gripwright.read(given.path(file), files.options(file));
+      check.take(file, reading, reading.compile());
     }
-    if (given.asJson()) {
+    check.close();
+    return check.exit;
+  }
+
+  /** Tells what is new in a file: what it shares with one before it was told there. */
+  private void take(String file, Reading reading, Compilation compilation) {
+    List<LocatedFinding> fresh =
+        compilation.located().stream().filter(f -> all.add(Wording.report(f))).toList();
+    exit = Math.max(exit, exit(reading, compilation));
+    if (given.asSarif()) {
+      fresh.forEach(finding -> results.add(SarifFindings.of(finding, reading)));
+      reading.ruleSets().values().stream()
+          .flatMap(set -> set.rules().stream())
+          .forEach(rule -> ownRules.put("rule." + rule.name(), rule.message()));
+    } else if (!given.asJson()) {
+      FindingText text = console.colour() ? FindingText.coloured() : FindingText.plain();
+      console.out(text.body(fresh));
+      int before = compilation.located().size() - fresh.size();
+      String told =
+          before == 0 ? "" : before == 1 ? " (1 told above)" : " (" + before + " told above)";
+      console.out(file + ": " + count(compilation.located()) + told + "\n");
+    }
+  }
+
+  private void close() {
+    if (given.asSarif()) {
+      console.out(SarifLog.of(Version.text(), results, this::description, exit != Exit.USAGE));
+    } else if (given.asJson()) {
       console.out(JsonDocuments.findings(List.copyOf(all)));
     }
-    return exit;
+  }
+
+  private Optional<String> description(String code) {
+    return CodePages.sentence(code).or(() -> Optional.ofNullable(ownRules.get(code)));
   }
 
   private static String count(List<LocatedFinding> findings) {

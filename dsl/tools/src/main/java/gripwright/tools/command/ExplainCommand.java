@@ -3,13 +3,20 @@ package gripwright.tools.command;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.PlanDocument;
 import gripwright.export.text.DayText;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
 import gripwright.language.Compilation;
+import gripwright.language.Gripwright;
+import gripwright.language.Reading;
 import gripwright.language.finding.CodePages;
+import gripwright.language.finding.LocatedFinding;
 import gripwright.language.finding.Nearest;
 import gripwright.plan.CompiledPlan;
 import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** {@code explain CODE}: what a finding means; {@code explain FILE}: where a day comes from. */
@@ -18,11 +25,12 @@ public final class ExplainCommand {
   /** What {@code explain --help} prints. */
   public static final String HELP =
       """
-      gripwright explain CODE [--as text|json]
+      gripwright explain CODE [FILE] [--as text|json] [--root DIR]
       gripwright explain FILE --date DATE [--plan NAME] [--athlete NAME]
                               [--as text|json] [--root DIR]
 
       With a code, such as name.unknown: what the finding means and what would be right.
+      With a code and a file: the same for a rule that the file or what it uses declares.
       With a file: where each number of a day comes from, and why it lies on that day.
 
         --date DATE     the day, as in 2027-01-12
@@ -52,6 +60,9 @@ public final class ExplainCommand {
             Arguments.ATHLETE,
             Arguments.AS,
             Arguments.ROOT);
+    if (given.rest().size() == 2 && given.value(Arguments.DATE).isEmpty()) {
+      return ownRule(given.rest().get(0), given.rest().get(1), given, console);
+    }
     if (given.rest().size() != 1) {
       throw new UsageException(
           "explain needs one code, such as name.unknown, or a file and --date DATE");
@@ -63,6 +74,48 @@ public final class ExplainCommand {
     console.out(
         given.asJson() ? JsonDocuments.explained(what, page(what, given)) : page(what, given));
     return Exit.FINE;
+  }
+
+  /** Explains a code; a rule is also looked for in a file and what it uses. */
+  private static int ownRule(String code, String file, Arguments given, Console console)
+      throws UsageException {
+    Reading reading = Gripwright.read(given.path(file), given.readOptions());
+    if (!reading.fileRead()) {
+      Refusal.write(reading.findings(), reading.located(), given, console);
+      return Exit.USAGE;
+    }
+    Map<String, String> pages = new TreeMap<>();
+    reading
+        .ruleSets()
+        .forEach(
+            (name, set) ->
+                set.rules()
+                    .forEach(
+                        rule ->
+                            pages.put(
+                                "rule." + rule.name(),
+                                CodePages.page(rule) + declared(name, rule.name(), reading))));
+    String page = pages.get(code);
+    if (page == null && CodePages.page(code).isEmpty()) {
+      throw new UsageException(
+          "there is no code `"
+              + code
+              + "`, and no rule of this name in "
+              + file
+              + Nearest.to(code, pages.keySet())
+                  .map(nearest -> "; did you mean `" + nearest + "`?")
+                  .orElse(""));
+    }
+    String text = page == null ? page(code, given) : page;
+    console.out(given.asJson() ? JsonDocuments.explained(code, text) : text);
+    return Exit.FINE;
+  }
+
+  private static String declared(String set, String rule, Reading reading) {
+    ModelPath path = ModelPath.of("rules", set).then("rule", rule);
+    LocatedFinding at = reading.located(Finding.advice("rule." + rule, path));
+    int line = at.file().line(at.span().start());
+    return "\nDeclared in rules " + set + ", " + at.file() + " line " + line + ".\n";
   }
 
   private static String page(String code, Arguments given) throws UsageException {
@@ -79,7 +132,10 @@ public final class ExplainCommand {
             + "`"
             + Nearest.to(code, CodePages.codes())
                 .map(nearest -> "; did you mean `" + nearest + "`?")
-                .orElse(""));
+                .orElse("")
+            + (code.startsWith("rule.")
+                ? "; a rule of your own needs its file: gripwright explain " + code + " FILE"
+                : ""));
   }
 
   private static int day(String file, Arguments given, Console console) throws UsageException {

@@ -3,7 +3,6 @@ package gripwright.tools.command;
 import gripwright.export.json.JsonDocuments;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.Gripwright;
-import gripwright.language.ReadOptions;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.finding.Wording;
@@ -46,11 +45,11 @@ public final class FormatCommand {
     if (given.rest().isEmpty()) {
       throw new UsageException("format needs a file: gripwright format FILE...");
     }
-    ReadOptions options = given.readOptions();
+    NamedFiles named = NamedFiles.of(given);
     Map<String, Formatted> files = new LinkedHashMap<>();
     int exit = Exit.FINE;
     for (String file : given.rest()) {
-      Formatted formatted = Gripwright.format(given.path(file), options);
+      Formatted formatted = Gripwright.format(given.path(file), named.options(file));
       files.put(file, formatted);
       exit = Math.max(exit, exit(formatted));
     }
