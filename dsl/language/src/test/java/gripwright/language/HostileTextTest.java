@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.finding.ReportedFinding;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -73,6 +74,112 @@ class HostileTextTest {
             + times(1_000, " only for a% { advance load 2 pc weekly }\n").replace("pc", "%")
             + " }\n}\n";
     assertEquals(List.of("value.too-many"), codes(athletes + plan));
+  }
+
+  private static String athletes(int count) {
+    return times(
+        count,
+        """
+        athlete a% {
+          born 1990-01-01
+          body-mass 70 kg
+          trained 60 months
+          ability french 8a
+          hand { length 190 mm }
+          available mon 90 min, wed 90 min, fri 90 min
+          equipment { edges 20 mm  added 1 kg steps to 60 kg }
+        }
+        """);
+  }
+
+  private static String plan(String name, int athletes, String weeks, String header, String lines) {
+    return "plan "
+        + name
+        + " {\n for "
+        + times(athletes, ", a%").substring(2)
+        + "\n from 2027-01-11\n"
+        + header
+        + " block base "
+        + weeks
+        + " weeks {\n session s 2 per week {\n"
+        + lines
+        + " }\n }\n}\n";
+  }
+
+  private static final String LINE = "  do max-holds on half-crimp edge 20 mm\n";
+
+  @Test
+  void aPlanOfTenThousandWeeks() {
+    assertEquals(List.of("value.time"), codes(athletes(1) + plan("p", 1, "10000", "", LINE)));
+    assertEquals(
+        List.of("value.too-many"),
+        codes(
+            athletes(1)
+                + plan("p", 1, "5", "", "")
+                    .replace(
+                        " block base 5 weeks {\n session s 2 per week {\n }\n }\n",
+                        times(
+                            600,
+                            " block b% 1 weeks {\n session s 2 per week {\n"
+                                + LINE
+                                + " }\n }\n"))));
+  }
+
+  @Test
+  void tenThousandAthletes() {
+    assertEquals(List.of(), codes(athletes(10_000)));
+    assertEquals(
+        List.of("value.too-many"), codes(athletes(10_000) + plan("p", 10_000, "4", "", LINE)));
+  }
+
+  @Test
+  void manyPlansForManyAthletesAreOneMistake() {
+    StringBuilder plans = new StringBuilder(athletes(200));
+    for (int i = 0; i < 500; i++) {
+      plans.append(plan("p" + i, 200, "20", "", LINE));
+    }
+    List<ReportedFinding> findings =
+        assertTimeout(
+            MODERATE, () -> Gripwright.read("x.grip", "language 1\n" + plans).compile().findings());
+    assertEquals(List.of("value.too-many"), findings.stream().map(f -> f.code()).toList());
+    assertTrue(findings.get(0).message().contains("of all plans together"));
+  }
+
+  @Test
+  void manyTests() {
+    String tests = " retest half-crimp edge 20 mm hold 7 s every 1 weeks\n".repeat(2_000);
+    assertEquals(List.of("value.too-many"), codes(athletes(1) + plan("p", 1, "500", tests, LINE)));
+  }
+
+  @Test
+  void manyGripsToChooseFrom() {
+    String grips = times(3_000, "grip g% {\n fingers index\n family single\n}\n");
+    String best =
+        "  do max-holds on best of " + times(3_000, ", g%").substring(2) + " edge 20 mm\n";
+    assertEquals(
+        List.of("value.too-many"), codes(athletes(1) + grips + plan("p", 1, "4", "", best)));
+  }
+
+  @Test
+  void manyPlacesOfOneMistakeAreCounted() {
+    ReportedFinding finding =
+        Gripwright.read("x.grip", "language 1\n" + athletes(100) + plan("p", 100, "4", "", LINE))
+            .compile()
+            .findings()
+            .get(0);
+    String hint = String.valueOf(finding.hint());
+    assertTrue(hint.contains("and 88 more") && hint.length() < 1_000, hint);
+  }
+
+  @Test
+  void aNumberAndANameOfManyLetters() {
+    String nines = "9".repeat(100_000);
+    assertEquals(List.of("value.time"), codes(athletes(1) + plan("p", 1, nines, "", LINE)));
+    List<ReportedFinding> findings =
+        Gripwright.read("x.grip", "language 1\nlog " + "x".repeat(3_000_000) + " {\n}\n")
+            .findings();
+    assertEquals(1, findings.size());
+    assertTrue(findings.get(0).message().length() < 2_000);
   }
 
   @Test

@@ -139,11 +139,16 @@ class LanguagePageTest {
     row(text, "nesting of braces, brackets, `not` and `-`", limits.maxNesting());
     row(text, "signs and joining words of an expression", limits.maxOperators());
     row(text, "files of a project", Resolver.MOST_FILES);
+    row(text, "all files of a project, in MiB", Resolver.MOST_CHARACTERS >> 20);
     row(text, "holds and rests of an exercise", constant(check + "Expansion", "MOST_STEPS"));
     row(text, "exercises of a session", constant(check + "SessionCheck", "MOST_EXERCISES"));
+    row(text, "grips to choose from", constant(check + "ExerciseCheck", "MOST_GRIPS"));
     row(text, "weeks of a plan", constant(check + "PlanCheck", "MOST_WEEKS"));
     row(text, "athletes of a plan", constant(check + "PlanCheck", "MOST_ATHLETES"));
-    row(text, "holds and rests of a plan", constant(check + "Expansion", "MOST_IN_PLAN"));
+    row(
+        text,
+        "holds and rests of all plans, for all their athletes",
+        constant(check + "Expansion", "MOST_IN_PLANS"));
     row(text, "findings shown of a file", ReadOptions.STANDARD_FINDINGS_PER_FILE);
     row(text, "findings shown in all", ReadOptions.STANDARD_FINDINGS);
     Blessing.generated(Page.read(PAGE), "limits", text.toString());

@@ -92,6 +92,15 @@ final class CheckCommandTest extends CommandLine {
   }
 
   @Test
+  void allFindingsAreMoreThanSome() throws IOException {
+    write("a.grip", "language 1\nplan p {\n" + "  from\n".repeat(250) + "}\n");
+    assertEquals(1, run("check", "a.grip"));
+    assertTrue(out().endsWith("a.grip: 30 errors, 1 piece of advice\n"), out());
+    assertEquals(1, run("check", "a.grip", "--all"));
+    assertTrue(out().endsWith("a.grip: 250 errors\n"), out());
+  }
+
+  @Test
   void aSecondDefinitionShowsTheFirst() throws IOException {
     write("a.grip", "language 1\nuse \"b.grip\"\nprotocol p {\n  hold 7 s at 60 % max\n}\n");
     write("b.grip", "language 1\nprotocol p {\n  hold 7 s at 50 % max\n}\n");

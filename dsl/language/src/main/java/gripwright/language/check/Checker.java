@@ -30,6 +30,12 @@ public final class Checker {
   private final boolean complete;
   private final List<LocatedFinding> findings = new ArrayList<>();
 
+  /** How many holds and rests the plans have that were made so far. */
+  private long steps;
+
+  /** True once that is more than can be worked with: then no plan is made. */
+  private boolean tooMuch;
+
   private Checker(Project project) {
     this.names = project.names();
     this.complete = project.complete();
@@ -59,7 +65,10 @@ public final class Checker {
     make(ruleSets, names.ruleSets(), d -> ruleSet(d, ruleNames, grips, protocols));
     Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules());
     Known<Plan> plans = new Known<>("plan", complete);
-    make(plans, names.plans(), d -> PlanCheck.check(d, tables, findings));
+    make(plans, names.plans(), d -> plan(d, tables));
+    if (tooMuch) {
+      names.plans().forEach(d -> plans.declare(d.name().text()));
+    }
     Known<Comparison> comparisons = new Known<>("comparison", complete);
     make(comparisons, names.comparisons(), d -> CompareCheck.check(d, tables, findings));
     List<CheckedLog> logs = new ArrayList<>();
@@ -79,6 +88,18 @@ public final class Checker {
         logs,
         unsettled,
         findings);
+  }
+
+  private Optional<Plan> plan(Declared<Declaration.Plan> declared, Tables tables) {
+    Optional<Plan> plan = PlanCheck.check(declared, tables, findings);
+    steps += plan.map(Expansion::of).orElse(0L);
+    if (steps > Expansion.MOST_IN_PLANS && !tooMuch) {
+      tooMuch = true;
+      ModelPath place = ModelPath.of("plan", declared.name().text());
+      Expansion.reportTogether(
+          new Ledger(declared, place, findings), declared.declaration().name(), steps);
+    }
+    return plan;
   }
 
   private Optional<RuleSet> ruleSet(

@@ -22,6 +22,9 @@ final class ExerciseCheck {
   private final PlanScope scope;
   private final Ledger ledger;
 
+  /** The most grips that one exercise may choose from. */
+  private static final int MOST_GRIPS = 30;
+
   ExerciseCheck(PlanScope scope) {
     this.scope = scope;
     this.ledger = scope.ledger();
@@ -87,6 +90,18 @@ final class ExerciseCheck {
       Optional<Grip> grip = scope.grips().find(ledger, word);
       grip.ifPresent(grips::add);
       sound &= once.first(word, "grip", word.text()) && grip.isPresent();
+    }
+    if (grips.size() > MOST_GRIPS) {
+      ledger.error(
+          best,
+          "value.too-many",
+          "what",
+          "grips to choose from",
+          "found",
+          grips.size(),
+          "limit",
+          MOST_GRIPS);
+      return Optional.empty();
     }
     if (sound && grips.size() < 2) {
       ledger.error(best, "value.best-of");

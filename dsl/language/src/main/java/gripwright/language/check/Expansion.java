@@ -2,6 +2,7 @@ package gripwright.language.check;
 
 import gripwright.language.syntax.Syntax;
 import gripwright.plan.Block;
+import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Protocol;
@@ -20,10 +21,11 @@ final class Expansion {
   static final long MOST_STEPS = 10_000;
 
   /**
-   * The most holds and rests that a plan may have in all its weeks, for all its athletes. An
-   * exercise of few counts as {@link #LEAST_STEPS}, since it takes room of its own.
+   * The most holds and rests that the plans of a project may have in all their weeks, for all their
+   * athletes. An exercise of few counts as {@link #LEAST_STEPS}, and so do a test and a session or
+   * week without any, since each takes room of its own.
    */
-  static final long MOST_IN_PLAN = 4_000_000;
+  static final long MOST_IN_PLANS = 4_000_000;
 
   private static final long LEAST_STEPS = 10;
 
@@ -37,8 +39,25 @@ final class Expansion {
     return size(protocol.steps(), protocol, with);
   }
 
-  /** Returns the most holds and rests that a block has for one athlete. */
-  static long of(Block block) {
+  /**
+   * Returns the most holds and rests that a plan has for all its athletes, its tests counted in.
+   */
+  static long of(int athletes, List<Block> blocks, List<Plan.Retest> retests) {
+    long weeks = blocks.stream().mapToLong(Block::weeks).sum();
+    long tests =
+        retests.stream()
+            .mapToLong(t -> LEAST_STEPS * t.setups().size() * (weeks / t.everyWeeks() + 1))
+            .sum();
+    long each = Math.min(ENDLESS, tests + blocks.stream().mapToLong(Expansion::of).sum());
+    return Math.min(ENDLESS, athletes * each);
+  }
+
+  /** Returns the most holds and rests that a plan has for all its athletes. */
+  static long of(Plan plan) {
+    return of(plan.athletes().size(), plan.blocks(), plan.retests());
+  }
+
+  private static long of(Block block) {
     long most = of(block.content());
     for (Block.Content content : block.only().values()) {
       most = Math.max(most, of(content));
@@ -55,13 +74,15 @@ final class Expansion {
       }
       week += session.perWeek() * most;
     }
-    return week;
+    return Math.max(LEAST_STEPS, week);
   }
 
   private static long of(SessionPlan.Content content) {
-    return content.exercises().stream()
-        .mapToLong(e -> Math.max(LEAST_STEPS, of(e.protocol(), e.with())))
-        .sum();
+    long session =
+        content.exercises().stream()
+            .mapToLong(e -> Math.max(LEAST_STEPS, of(e.protocol(), e.with())))
+            .sum();
+    return Math.max(LEAST_STEPS, session);
   }
 
   private static long size(List<Part> parts, Protocol protocol, Map<String, Argument> with) {
@@ -103,6 +124,19 @@ final class Expansion {
         names.add(given.parameter());
       }
     }
+  }
+
+  /** Reports that the plans of a project together are too much work. */
+  static void reportTogether(Ledger ledger, Syntax at, long size) {
+    ledger.error(
+        at,
+        "value.too-many",
+        "what",
+        "holds and rests of all plans together",
+        "found",
+        size,
+        "limit",
+        MOST_IN_PLANS);
   }
 
   /** Reports work that is too much to write out. */

@@ -98,8 +98,22 @@ final class Ledger {
     findings.add(related.map(r -> located.related(r.key(), r.file(), r.span())).orElse(located));
   }
 
-  /** Takes down a name that is not known, with the nearest one that is. */
+  /** Tells whether it was told already that a word is not written as names are. */
+  private boolean isMiswritten(Word word) {
+    return file.findings().stream()
+        .anyMatch(
+            f -> f.finding().code().equals("syntax.name") && f.span().equals(file.span(word.id())));
+  }
+
+  /**
+   * Takes down a name that is not known, with the nearest one that is; nothing if it is not written
+   * as names are, since that was told.
+   */
   void unknown(Word word, String kind, Collection<String> known) {
+    if (isMiswritten(word)) {
+      spoil();
+      return;
+    }
     Optional<String> nearest =
         findings.size() < MOST_SUGGESTIONS ? Nearest.to(word.text(), known) : Optional.empty();
     if (nearest.isPresent()) {

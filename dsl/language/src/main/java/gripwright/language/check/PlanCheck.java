@@ -42,6 +42,7 @@ final class PlanCheck {
   private final List<String> ruleSets = new ArrayList<>();
   private final List<PlanItem.BlockItem> blockItems;
   private final List<Block> blocks = new ArrayList<>();
+  private final List<Plan.Retest> retests = new ArrayList<>();
 
   private PlanCheck(
       Declared<Declaration.Plan> declared, Tables tables, List<LocatedFinding> findings) {
@@ -225,7 +226,9 @@ final class PlanCheck {
       }
     }
     if (hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
-      builder.retest(new Plan.Retest(setups, hold.get(), every.get()));
+      Plan.Retest made = new Plan.Retest(setups, hold.get(), every.get());
+      retests.add(made);
+      builder.retest(made);
     }
   }
 
@@ -248,9 +251,9 @@ final class PlanCheck {
     if (weeks > MOST_WEEKS) {
       tooMany("weeks", weeks, MOST_WEEKS);
     }
-    long steps = athletes.size() * blocks.stream().mapToLong(Expansion::of).sum();
-    if (ledger.sound() && steps > Expansion.MOST_IN_PLAN) {
-      tooMany("holds and rests", steps, Expansion.MOST_IN_PLAN);
+    long steps = Expansion.of(athletes.size(), blocks, retests);
+    if (ledger.sound() && steps > Expansion.MOST_IN_PLANS) {
+      tooMany("holds and rests", steps, Expansion.MOST_IN_PLANS);
     }
   }
 

@@ -21,6 +21,9 @@ final class Where {
   /** With more weeks than this, days are left out and weeks in a row are drawn together. */
   private static final int WEEKS_WITH_DAYS = 6;
 
+  /** With more blocks and athletes than this, the rest are counted. */
+  private static final int MOST_GROUPS = 12;
+
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
@@ -58,6 +61,11 @@ final class Where {
     groups.forEach(
         (group, byWeek) ->
             parts.add(group.lead() + (weeks > WEEKS_WITH_DAYS ? runs(byWeek) : withDays(byWeek))));
+    int more = parts.size() - MOST_GROUPS;
+    if (more > 0) {
+      parts.subList(MOST_GROUPS, parts.size()).clear();
+      parts.add("and " + more + " more");
+    }
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts));
   }
 

@@ -35,6 +35,8 @@ public final class Wording {
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9-]*)\\}");
 
+  private static final int LONGEST_FACT = 1_000;
+
   private Wording() {}
 
   /** Returns a finding as it is shown, with its sentences and its place in the file. */
@@ -161,6 +163,13 @@ public final class Wording {
     return WordingFiles.find(key).map(t -> fill(t, finding));
   }
 
+  /** Cuts a fact that is longer than anybody reads, such as a name of a million letters. */
+  private static String shortened(String fact) {
+    return fact.length() <= LONGEST_FACT
+        ? fact
+        : fact.substring(0, fact.offsetByCodePoints(0, LONGEST_FACT / 2)) + "\u2026";
+  }
+
   /** Replaces words in braces once; what is put in is never looked at again. */
   private static String fill(String template, Finding finding) {
     return fill(template, finding.code(), finding.arguments());
@@ -174,7 +183,8 @@ public final class Wording {
       assert argument != null
           : code + " is told with {" + matcher.group(1) + "} and has only " + arguments.keySet();
       matcher.appendReplacement(
-          filled, Matcher.quoteReplacement(argument == null ? "?" : Arguments.print(argument)));
+          filled,
+          Matcher.quoteReplacement(argument == null ? "?" : shortened(Arguments.print(argument))));
     }
     return matcher.appendTail(filled).toString();
   }

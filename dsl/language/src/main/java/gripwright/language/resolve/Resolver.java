@@ -24,6 +24,9 @@ public final class Resolver {
   /** The most files that one project may have. */
   public static final int MOST_FILES = 500;
 
+  /** The most characters, in UTF-16 units, that the files of one project may have in all. */
+  public static final int MOST_CHARACTERS = 16 << 20;
+
   private final SourceLoader loader;
   private final Limits limits;
   private final List<LocatedFinding> findings = new ArrayList<>();
@@ -32,6 +35,7 @@ public final class Resolver {
   private final List<String> open = new ArrayList<>();
   private final Set<String> seen = new HashSet<>();
   private boolean complete = true;
+  private long characters;
 
   private Resolver(SourceLoader loader, Limits limits) {
     this.loader = loader;
@@ -114,6 +118,12 @@ public final class Resolver {
     }
     if (seen.size() >= MOST_FILES) {
       report(asked, error("name.too-many-files").with("limit", MOST_FILES));
+      return;
+    }
+    characters += text.length();
+    if (characters > MOST_CHARACTERS) {
+      characters -= text.length();
+      report(asked, error("name.too-many-files").with("mebibytes", MOST_CHARACTERS >> 20));
       return;
     }
     seen.add(name);

@@ -13,7 +13,7 @@ public sealed interface CompareItem extends Syntax
         CompareItem.CompareOver,
         CompareItem.CompareMeasure {
 
-  /** {@code for runa}. */
+  /** {@code for tove}. */
   record CompareFor(int id, Word athlete) implements CompareItem {}
 
   /** {@code on half-crimp edge 20 mm}. */

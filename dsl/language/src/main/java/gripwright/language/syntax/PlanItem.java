@@ -20,7 +20,7 @@ public sealed interface PlanItem extends Syntax
         PlanItem.WaiveItem,
         PlanItem.WeeklyRise {
 
-  /** {@code for runa}: who the plan is for. */
+  /** {@code for tove}: who the plan is for. */
   record ForItem(int id, List<Word> athletes) implements PlanItem {
     /** Copies the lists. */
     public ForItem {

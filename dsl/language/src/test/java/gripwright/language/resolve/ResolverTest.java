@@ -160,6 +160,33 @@ class ResolverTest {
   }
 
   @Test
+  void allFilesTogetherHaveALimit() {
+    String filler = "#" + "x".repeat((3 << 20) + 100) + "\n";
+    Map<String, String> texts = new HashMap<>();
+    StringBuilder main = new StringBuilder("language 1\n");
+    for (int i = 0; i < 8; i++) {
+      main.append("use \"").append(i).append(".grip\"\n");
+      texts.put(i + ".grip", "language 1\n" + filler);
+    }
+    texts.put("main.grip", main.toString());
+    Project project = resolve("main.grip", SourceLoader.of(texts));
+    assertEquals(Set.of("name.too-many-files"), Set.copyOf(codes(project)));
+    assertEquals(6, project.files().size());
+  }
+
+  @Test
+  void aFileOfAnInnerFolderIsCalledFromTheOuter(@TempDir Path root) throws IOException {
+    Path inner = Files.createDirectory(root.resolve("inner"));
+    Files.writeString(inner.resolve("a.grip"), GRIP);
+    Files.writeString(root.resolve("b.grip"), GRIP);
+    SourceLoader loader = Folder.at(root).within(inner);
+    assertEquals(
+        new Loaded.Found("inner/a.grip", GRIP), loader.load("inner/a.grip", GRIP.length()));
+    assertEquals(
+        new Loaded.Refused(SourceLoader.Reason.OUTSIDE_ROOT), loader.load("b.grip", 1_000));
+  }
+
+  @Test
   void theCycleIsPrinted() {
     Project project =
         resolve(

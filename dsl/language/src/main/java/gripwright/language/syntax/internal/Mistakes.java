@@ -28,7 +28,7 @@ final class Mistakes {
 
   /** Adds a finding, unless more are known already than will be told. */
   void add(Span span, Finding finding) {
-    if (findings.size() < 2 * most) {
+    if (findings.size() < 2L * most) {
       findings.add(LocatedFinding.at(source, span, finding));
     }
   }

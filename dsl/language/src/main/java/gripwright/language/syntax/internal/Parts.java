@@ -195,11 +195,14 @@ final class Parts {
     return found == null ? null : amount(found);
   }
 
+  /** No quantity of ours comes near; what is beyond it is read as this, so that none is endless. */
+  private static final double GREATEST = 1e15;
+
   /** Returns the first number in a node, without its unit. */
   static double number(SyntaxNode node) {
     SyntaxToken token = token(node);
     String digits = token.kind() == TokenKind.GLUED ? OddTokens.number(token.text()) : token.text();
-    return Double.parseDouble(digits);
+    return Math.min(GREATEST, Double.parseDouble(digits));
   }
 
   /** Returns the unit of the first number in a node, or null. */

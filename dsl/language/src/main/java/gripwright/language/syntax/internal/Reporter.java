@@ -135,11 +135,18 @@ final class Reporter {
         Mistakes.error("syntax.expected")
             .with("expected", Expectation.inWords(required, optional, context))
             .with("found", found(token));
+    Habit habit = Habit.at(token, scan);
+    if (habit != null) {
+      mistakes.add(habit.span(), finding.with(habit.kind(), habit.written()));
+      return;
+    }
     String word = Vocabulary.isUnknownWord(token.getType()) ? scan.text(token) : "";
     Optional<String> meant =
-        possible.contains(GripParser.WORD)
-            ? Optional.empty()
-            : Nearest.to(Vocabulary.plain(word), Vocabulary.keywords(possible));
+        token.getType() == GripParser.AND && possible.contains(GripParser.COMMA)
+            ? Optional.of(",")
+            : possible.contains(GripParser.WORD)
+                ? Optional.empty()
+                : Nearest.to(Vocabulary.plain(word), Vocabulary.keywords(possible));
     String example = Examples.of(context);
     if (meant.isPresent()) {
       finding = finding.with("suggestion", meant.get());

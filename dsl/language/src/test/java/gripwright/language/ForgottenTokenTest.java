@@ -1,0 +1,164 @@
+package gripwright.language;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.finding.ReportedFinding;
+import gripwright.finding.Severity;
+import gripwright.language.resolve.SourceLoader;
+import gripwright.language.source.SourceFile;
+import gripwright.language.syntax.Reader;
+import gripwright.language.syntax.SyntaxElement;
+import gripwright.language.syntax.SyntaxNode;
+import gripwright.language.syntax.SyntaxToken;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every word, number and sign of the examples, forgotten one at a time. The examples use every
+ * production of the grammar ({@code everyProductionIsThere}).
+ *
+ * <p>What each gives stands in {@code forgotten.expected}, one line a token, so that a message that
+ * changes shows in a review; run with {@code -Dgripwright.bless=true} to rewrite it.
+ */
+class ForgottenTokenTest {
+
+  /**
+   * A declaration without its name or its keyword is missed wherever it is used, 8 times at most.
+   */
+  private static final int MOST_ERRORS = 9;
+
+  private static final Set<String> CHOICES =
+      Set.of("DECLARATION", "HEAD", "PRIMARY", "RESERVED", "STEP", "SKIPPED_LINE");
+
+  private static final boolean BLESS = Boolean.getBoolean("gripwright.bless");
+  private static final Path FOLDER = Path.of("../../examples/plans");
+  private static final Path EXPECTED = Path.of("src/test/resources/forgotten.expected");
+
+  private static Map<String, String> texts() throws IOException {
+    Map<String, String> texts = new TreeMap<>();
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".grip")).sorted().toList()) {
+        texts.put(file.getFileName().toString(), Files.readString(file));
+      }
+    }
+    return texts;
+  }
+
+  private static Map<String, Integer> errors(String name, String text, Map<String, String> others) {
+    Map<String, Integer> counts = new TreeMap<>();
+    ReadOptions options =
+        ReadOptions.standard().withFiles(SourceLoader.of(others)).withAllFindings();
+    for (ReportedFinding finding : Gripwright.read(name, text, options).findings()) {
+      if (finding.severity() == Severity.ERROR) {
+        counts.merge(finding.code(), 1, Integer::sum);
+      }
+    }
+    return counts;
+  }
+
+  @Test
+  void eachForgottenTokenGivesWhatIsExpected() throws IOException {
+    StringBuilder found = new StringBuilder();
+    Map<String, String> texts = texts();
+    for (Map.Entry<String, String> file : texts.entrySet()) {
+      String text = file.getValue();
+      assertEquals(Map.of(), errors(file.getKey(), text, texts));
+      List<SyntaxToken> tokens = new ArrayList<>();
+      SourceFile source = SourceFile.of(file.getKey(), text);
+      Reader.parse(source).tree().root().tokens(tokens::add);
+      for (SyntaxToken token : tokens) {
+        int start = token.span().start();
+        if (token.text().isEmpty()) {
+          continue;
+        }
+        Map<String, Integer> after =
+            errors(
+                file.getKey(),
+                text.substring(0, start) + text.substring(token.span().end()),
+                texts);
+        List<String> fresh = new ArrayList<>();
+        after.forEach(
+            (code, count) -> {
+              fresh.add(count == 1 ? code : count + " x " + code);
+            });
+        String where = file.getKey() + ":" + source.line(start) + ":" + source.column(start);
+        int errors = after.values().stream().mapToInt(Integer::intValue).sum();
+        assertTrue(errors <= MOST_ERRORS, () -> where + " without it: " + fresh);
+        found.append(where).append(' ').append(token.text()).append(" -> ");
+        found.append(fresh.isEmpty() ? "still right" : String.join(", ", fresh)).append('\n');
+      }
+    }
+    if (BLESS) {
+      Files.writeString(EXPECTED, found.toString());
+    }
+    assertEquals(Files.readString(EXPECTED), found.toString());
+  }
+
+  /** What may be left out is left out in the grammar: texts, titles and the like. */
+  @Test
+  void mostForgottenTokensAreNoticed() throws IOException {
+    List<String> lines = Files.readAllLines(EXPECTED);
+    long right = lines.stream().filter(line -> line.endsWith("still right")).count();
+    assertTrue(lines.size() > 500, lines.size() + " tokens");
+    long many = lines.stream().filter(line -> line.matches(".* -> .*(,| x ).*")).count();
+    assertTrue(right * 25 < lines.size(), right + " of " + lines.size() + " are not noticed");
+    assertTrue(many * 100 < lines.size(), many + " of " + lines.size() + " are told twice or more");
+  }
+
+  @Test
+  void everyProductionIsThere() throws IOException {
+    Set<String> missing = new TreeSet<>();
+    for (gripwright.language.syntax.NodeKind kind : gripwright.language.syntax.NodeKind.values()) {
+      missing.add(kind.name());
+    }
+    for (Map.Entry<String, String> file : texts().entrySet()) {
+      remove(Reader.parse(SourceFile.of(file.getKey(), file.getValue())).tree().root(), missing);
+    }
+    // Choices between others leave no part of their own, nor does a line that was not read.
+    missing.removeIf(kind -> kind.endsWith("_ITEM") || CHOICES.contains(kind));
+    assertEquals(Set.of(), missing);
+  }
+
+  private static void remove(SyntaxNode node, Set<String> missing) {
+    missing.remove(node.kind().name());
+    for (SyntaxElement child : node.children()) {
+      if (child instanceof SyntaxNode inner) {
+        remove(inner, missing);
+      }
+    }
+  }
+
+  /** The stored wrong files: how many there are, and that no two are the same. */
+  @Test
+  void thereAreAtLeastTwoHundredWrongFiles() throws IOException {
+    Set<String> wrong = new TreeSet<>();
+    for (String folder : List.of("corpus", "syntax")) {
+      try (Stream<Path> files = Files.list(Path.of("src/test/resources").resolve(folder))) {
+        for (Path file : files.filter(f -> f.toString().endsWith(".expected")).toList()) {
+          if (Files.readAllLines(file).stream().anyMatch(line -> !line.isBlank())) {
+            Path text =
+                file.resolveSibling(file.getFileName().toString().replace(".expected", ".grip"));
+            wrong.add(
+                Files.exists(text)
+                    ? new String(Files.readAllBytes(text), java.nio.charset.StandardCharsets.UTF_8)
+                    : file.toString());
+          }
+        }
+      }
+    }
+    assertTrue(
+        wrong.size() >= 200,
+        wrong.size() + ": " + wrong.stream().limit(1).collect(Collectors.joining()));
+  }
+}
