@@ -51,6 +51,7 @@ final class EveryCodeIsWordedTest {
         }
       }
     }
+    missing.removeIf(code -> code.endsWith(".grip")); // names of files
     assertEquals(Set.of(), missing);
   }
 
