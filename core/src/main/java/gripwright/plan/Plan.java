@@ -56,6 +56,9 @@ public record Plan(
   /** The rest between two exercises where none is written. */
   public static final Duration STANDARD_REST_BETWEEN = Duration.ofMinutes(3);
 
+  /** How much a week's load may rise where nothing is written; common practice. */
+  public static final double STANDARD_WEEKLY_RISE = 0.1;
+
   /**
    * What a plan works towards.
    *

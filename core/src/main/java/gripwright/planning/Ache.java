@@ -1,14 +1,20 @@
 package gripwright.planning;
 
 import gripwright.grip.Grip;
+import gripwright.grip.Setup;
 import gripwright.hand.Hands;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Pain;
+import gripwright.log.RisingPain;
 import gripwright.quantity.Numbers;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Pain on a day, as logged.
@@ -16,12 +22,16 @@ import java.util.List;
  * @param date the day
  * @param score 0 to 10
  * @param stops true if it calls for stopping
+ * @param rising true if it rises in its place week on week
  * @param words where
  */
-record Ache(LocalDate date, double score, boolean stops, String words) {
+record Ache(LocalDate date, double score, boolean stops, boolean rising, String words) {
   String told() {
-    return words + " on " + date;
+    return words + (rising ? ", rising week on week," : "") + " on " + date;
   }
+
+  /** Scores of one place, and what to say of them. */
+  private record Felt(String place, LocalDate date, double score, boolean stops, String words) {}
 
   /**
    * Returns what was logged of pain that an exercise has to do with, oldest first: of its fingers,
@@ -31,36 +41,61 @@ record Ache(LocalDate date, double score, boolean stops, String words) {
    * @param before the first day that counts no more
    */
   static List<Ache> of(Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
-    List<Ache> aches = new ArrayList<>();
+    List<Felt> felt = new ArrayList<>();
     for (LogEntry entry : log.entries()) {
-      if (entry.date().isBefore(from) || !entry.date().isBefore(before)) {
-        continue;
-      }
-      if (entry instanceof Pain pain && uses(grip, hands, pain)) {
-        aches.add(new Ache(pain.date(), pain.score(), pain.stops(), words(pain)));
-      } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
-        double score = climbed.pain().getAsDouble();
-        aches.add(
-            new Ache(
-                climbed.date(),
-                score,
-                score > Pain.LIMIT,
-                "pain " + Numbers.plain(score, 1) + " while climbing"));
-      } else if (entry instanceof LogEntry.Trained trained) {
-        trained.done().stream()
-            .filter(d -> d.setup().grip().name().equals(grip.name()))
-            .filter(d -> d.pain().isPresent())
-            .forEach(
-                d ->
-                    aches.add(
-                        new Ache(
-                            trained.date(),
-                            d.pain().getAsDouble(),
-                            d.pain().getAsDouble() > Pain.LIMIT,
-                            "pain " + Numbers.plain(d.pain().getAsDouble(), 1) + " in training")));
+      if (entry.date().isBefore(before)) {
+        read(entry, grip, hands, felt);
       }
     }
-    return aches;
+    Map<String, TreeMap<LocalDate, Double>> worst = new HashMap<>();
+    felt.forEach(
+        f ->
+            worst
+                .computeIfAbsent(f.place(), place -> new TreeMap<>())
+                .merge(f.date(), f.score(), Math::max));
+    return felt.stream()
+        .filter(f -> !f.date().isBefore(from))
+        .map(
+            f ->
+                new Ache(
+                    f.date(),
+                    f.score(),
+                    f.stops(),
+                    RisingPain.on(f.date(), worst.getOrDefault(f.place(), new TreeMap<>())),
+                    f.words()))
+        .toList();
+  }
+
+  private static void read(LogEntry entry, Grip grip, Hands hands, List<Felt> felt) {
+    if (entry instanceof Pain pain && uses(grip, hands, pain)) {
+      String place =
+          pain.finger().word()
+              + pain.structure().map(s -> " " + s.word()).orElse("")
+              + pain.side().map(s -> " " + s).orElse("");
+      felt.add(new Felt(place, pain.date(), pain.score(), pain.stops(), words(pain)));
+    } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
+      felt.add(score("climbing", climbed.date(), climbed.pain().getAsDouble(), "while climbing"));
+    } else if (entry instanceof LogEntry.Trained trained) {
+      for (LogEntry.Done done : trained.done()) {
+        double score = done.pain().orElse(0);
+        if (done.pain().isPresent() && concerns(done.setup(), score, grip, hands)) {
+          felt.add(score("in " + done.setup().grip().name(), trained.date(), score, "in training"));
+        }
+      }
+    }
+  }
+
+  /** Strong pain in training may be in any finger of its grip, milder pain is of the grip. */
+  private static boolean concerns(Setup trained, double score, Grip grip, Hands hands) {
+    return trained.grip().name().equals(grip.name())
+        || (score > Pain.LIMIT
+            && trained.grip().fingers().overlaps(grip.fingers())
+            && !Collections.disjoint(trained.hands().sides(), hands.sides()));
+  }
+
+  private static Felt score(String place, LocalDate date, double score, String where) {
+    return new Felt(
+        place, date, score, score > Pain.LIMIT, "pain " + Numbers.plain(score, 1) + " " + where);
   }
 
   private static boolean uses(Grip grip, Hands hands, Pain pain) {

@@ -1,6 +1,7 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -10,8 +11,11 @@ import gripwright.plan.Plan;
 import gripwright.plan.PlannedExercise;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The days on which the fingers are worked hard: sessions, tests, and climbing. */
 final class HardDays {
@@ -24,13 +28,19 @@ final class HardDays {
   private final Optional<Placement.HardDay> goal;
 
   private final Plan plan;
+  private final Map<ModelPath, FingerSet> unlightened;
 
   /**
    * Knows the fingers' hard days: the day a plan works towards is one as well, and tests that were
    * logged on its first day or later.
    */
   HardDays(Plan plan, Athlete athlete, Log log) {
+    this(plan, athlete, log, new HashMap<>());
+  }
+
+  private HardDays(Plan plan, Athlete athlete, Log log, Map<ModelPath, FingerSet> unlightened) {
     this.plan = plan;
+    this.unlightened = unlightened;
     this.athlete = athlete;
     this.log = log;
     goal = plan.towards().map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, GOAL));
@@ -38,7 +48,15 @@ final class HardDays {
 
   /** Returns these days as they were known before a day. */
   HardDays before(LocalDate day) {
-    return new HardDays(plan, athlete, Heard.before(log, day));
+    return new HardDays(plan, athlete, Heard.before(log, day), unlightened);
+  }
+
+  /**
+   * Notes which fingers a session would work hard if the log had lightened nothing; it keeps its
+   * gaps by that.
+   */
+  void note(DatedSession session, Optional<FingerSet> hard) {
+    hard.ifPresent(fingers -> unlightened.put(session.path(), fingers));
   }
 
   /** Returns what is hard within reach of a week's gaps. */
@@ -79,10 +97,12 @@ final class HardDays {
     return near;
   }
 
-  private static Optional<FingerSet> hardFingers(DatedSession session) {
-    return session.exercises().stream()
-        .filter(PlannedExercise::hard)
-        .map(e -> e.setup().grip().fingers())
+  private Optional<FingerSet> hardFingers(DatedSession session) {
+    return Stream.concat(
+            session.exercises().stream()
+                .filter(PlannedExercise::hard)
+                .map(e -> e.setup().grip().fingers()),
+            Optional.ofNullable(unlightened.get(session.path())).stream())
         .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
   }
 

@@ -3,6 +3,7 @@ package gripwright.planning;
 import gripwright.athlete.Athlete;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
+import gripwright.log.StrongPain;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import java.time.LocalDate;
@@ -86,9 +87,8 @@ final class Heard {
    * @param last day of the last session; empty if there was none in the plan
    */
   boolean hurts(Optional<LocalDate> last, LocalDate first) {
-    return log.of(LogEntry.Pain.class).stream()
-        .filter(LogEntry.Pain::stops)
-        .map(LogEntry.Pain::date)
+    return StrongPain.of(log).stream()
+        .map(StrongPain::date)
         .filter(day -> !day.isBefore(plan.from()) && day.isBefore(first))
         .anyMatch(day -> last.isEmpty() || !day.isBefore(last.get()));
   }

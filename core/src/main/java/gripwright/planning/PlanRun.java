@@ -46,6 +46,7 @@ final class PlanRun {
   private final HardDays hardDays;
   private final Heard heard;
   private final Setbacks setbacks;
+  private final Setbacks noSetbacks;
   private final WeekAsDone asDone;
   private final WeekPlacing placing;
   private final ToldFindings toldFindings;
@@ -61,10 +62,12 @@ final class PlanRun {
     this.hardDays = new HardDays(plan, athlete, log);
     this.heard = new Heard(plan, athlete, log);
     this.setbacks = new Setbacks(plan, log, heard, sessions);
+    Log before = Heard.before(log, plan.from());
+    this.noSetbacks = new Setbacks(plan, before, new Heard(plan, athlete, before), List.of());
     this.root = plan.path().then("for", athlete.name());
     this.fits = new HandFits(athlete);
     this.expansion = new SessionExpansion(plan, athlete, log, root, fits, findings);
-    this.lookAhead = new LookAhead(plan, athlete, setbacks, expansion);
+    this.lookAhead = new LookAhead(plan, athlete, noSetbacks, expansion);
     this.testDays = new TestDays(plan, athlete, root, fits, lookAhead, findings);
     this.ramp = new ReturnRamp(athlete);
     this.toldFindings = new ToldFindings(heard, athlete, root);
@@ -83,7 +86,7 @@ final class PlanRun {
   CompiledPlan compile() {
     int number = 0;
     for (Block block : plan.blocks()) {
-      Progression progression = new Progression(block.contentFor(athlete.name()), setbacks);
+      Progression progression = progression(block);
       List<Progression.Chance> chances = new ArrayList<>();
       List<String> lost = new ArrayList<>();
       LocalDate since = plan.from().plusDays(7L * number);
@@ -105,7 +108,8 @@ final class PlanRun {
                 block,
                 new WeekOfBlock(number, blockWeek, first, easedTo.isPresent()),
                 progression,
-                new Progression.Week(first, chancesNow, lost, easedTo, share, ramp.from()));
+                new Progression.Week(
+                    first, chancesNow, lost, easedTo, share, ramp.from(), ramp.byLog()));
         if (last == Outcome.TRAINED) {
           if (easedTo.isEmpty()) {
             since = first;
@@ -133,6 +137,13 @@ final class PlanRun {
         hardDays.climbing(plan.from(), plan.to()),
         findings.all(),
         new HeardLog(heard.until(), missed, List.of()));
+  }
+
+  private Progression progression(Block block) {
+    Block.Content content = block.contentFor(athlete.name());
+    return Heard.speaks(log, plan)
+        ? new Progression(content, setbacks, noSetbacks)
+        : new Progression(content, setbacks);
   }
 
   /** What became of a week. */
@@ -177,17 +188,18 @@ final class PlanRun {
         isAwayAllWeek(week.first())
             ? List.of()
             : placing.place(block, week, drafts, known, progression, state);
-    List<DatedSession> kept = new ArrayList<>(placed);
+    List<DatedSession> onDays = new ArrayList<>(placed);
     List<DatedRetest> tests =
         testDays.of(
             block,
             week,
-            kept,
+            onDays,
             more ->
                 known.near(
                     week.first(),
-                    sessions,
+                    Stream.concat(sessions.stream(), onDays.stream()).toList(),
                     Stream.concat(retests.stream(), more.stream()).toList()));
+    List<DatedSession> kept = onDays;
     boolean planned = !kept.isEmpty();
     if (heard.isPast(week.first())) {
       kept = asTold(block, week, kept, tests, drafts, progression, state);
@@ -274,7 +286,11 @@ final class PlanRun {
               state,
               dated.day(),
               dated.because())
-          .ifPresent(kept::add);
+          .ifPresent(
+              session -> {
+                hardDays.note(session, dated.draft().request().hardFingers());
+                kept.add(session);
+              });
     }
     toldFindings.note(block, week, told, rest.dropped());
     sessions.addAll(sorted(kept.stream().filter(s -> s.happened().isEmpty()).toList()));

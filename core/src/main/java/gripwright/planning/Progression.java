@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
@@ -12,10 +13,12 @@ import gripwright.quantity.Numbers;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What an exercise looks like in a week of its block: advanced, ramped, eased.
@@ -32,10 +35,30 @@ final class Progression {
 
   private final Block.Content block;
   private final Setbacks setbacks;
+  private final Optional<Progression> unlightened;
 
+  /**
+   * Prepares the progress of a block.
+   *
+   * @param setbacks what the log stands against
+   * @param nothing what a log stands against that tells nothing of the plan
+   */
+  Progression(Block.Content block, Setbacks setbacks, Setbacks nothing) {
+    this.block = block;
+    this.setbacks = setbacks;
+    this.unlightened = Optional.of(new Progression(block, nothing));
+  }
+
+  /** Prepares the progress of a block whose loads no log lightens. */
   Progression(Block.Content block, Setbacks setbacks) {
     this.block = block;
     this.setbacks = setbacks;
+    this.unlightened = Optional.empty();
+  }
+
+  /** Returns the progress without what the log lightens; empty if this is it. */
+  Optional<Progression> unlightened() {
+    return unlightened;
   }
 
   /**
@@ -60,6 +83,7 @@ final class Progression {
    * @param easedTo share of the sets that an eased week keeps
    * @param returning share of the load in the weeks after a time without training; 1 otherwise
    * @param returnsFrom that time, in words
+   * @param returnsByLog true if the log alone tells of that time
    */
   record Week(
       LocalDate first,
@@ -67,7 +91,8 @@ final class Progression {
       List<String> lost,
       Optional<Double> easedTo,
       double returning,
-      String returnsFrom) {
+      String returnsFrom,
+      boolean returnsByLog) {
 
     Week {
       chances = List.copyOf(chances);
@@ -82,7 +107,14 @@ final class Progression {
           lost,
           easedTo,
           returning,
-          returnsFrom);
+          returnsFrom,
+          returnsByLog);
+    }
+
+    /** Returns this week as if the log had lightened nothing. */
+    Week unlightened() {
+      return new Week(
+          first, chances, List.of(), easedTo, returnsByLog ? 1 : returning, returnsFrom, false);
     }
   }
 
@@ -150,11 +182,20 @@ final class Progression {
     return week.chances().size() - held;
   }
 
-  /** Returns an exercise's dose under what may be loaded on a day after what the log tells. */
-  Dose dose(Exercise exercise, Grip grip, Week week, LocalDate day) {
+  /**
+   * Returns an exercise's dose under what may be loaded on a day after what the log tells.
+   *
+   * @param place where the exercise stands
+   */
+  Dose dose(Exercise exercise, Grip grip, Week week, LocalDate day, ModelPath place) {
     Dose dose = dose(exercise, grip, week);
     Optional<Advance.Pace> pace = advance(grip).map(a -> a.first().when());
-    return dose.under(setbacks.ceiling(new Setbacks.Asked(exercise, grip, pace), dose.edge(), day));
+    Setbacks.Asked asked = new Setbacks.Asked(exercise, grip, pace);
+    Optional<Dose.Ceiling> back =
+        setbacks.comingBack(asked, place, dose.edge(), day, week.easedTo().isPresent());
+    return dose.under(
+        Stream.concat(setbacks.ceiling(asked, dose.edge(), day).stream(), back.stream())
+            .min(Comparator.comparing(Dose.Ceiling::most)));
   }
 
   Optional<Block.Introduction> introduction(Grip grip) {
@@ -208,7 +249,9 @@ final class Progression {
     int before = chances.isEmpty() ? 0 : setbacks.earned(asked, pace, chances.get(0).since());
     int steps = 0;
     for (Chance chance : chances) {
-      steps += setbacks.earned(asked, pace, chance.before()) - before > steps ? 1 : 0;
+      boolean waits = setbacks.held(asked, Optional.empty(), chance.before()).isPresent();
+      boolean earned = setbacks.earned(asked, pace, chance.before()) - before > steps;
+      steps += earned && !waits ? 1 : 0;
     }
     return steps;
   }

@@ -23,6 +23,7 @@ final class ReturnRamp {
   private double lastShare = 1;
   private boolean skippedLast;
   private String from = "";
+  private boolean byLog;
 
   ReturnRamp(Athlete athlete) {
     this.athlete = athlete;
@@ -42,6 +43,7 @@ final class ReturnRamp {
     if (hurt && untrainedWeeks > 0) {
       returnWeek = 0;
       from = "first weeks after pain that stopped training";
+      byLog = true;
     }
     if (last.isEmpty()) {
       return;
@@ -56,12 +58,14 @@ final class ReturnRamp {
     boolean stillAway = row > 0; // the week itself is spent away, so nothing returns yet
     if (!stillAway && (longest >= LONG_ABSENCE_DAYS || untrainedWeeks >= 2)) {
       returnWeek = 0;
-      from = skippedLast || hurt ? from : "first weeks after 14 days or more away";
+      byLog = skippedLast || hurt;
+      from = byLog ? from : "first weeks after 14 days or more away";
     }
   }
 
   private void afterSkipped(LocalDate first) {
     boolean isLong = untrainedWeeks >= 2;
+    byLog = true;
     returnWeek = Math.min(returnWeek, isLong ? 0 : SHARES.length - 1);
     from =
         isLong
@@ -75,6 +79,11 @@ final class ReturnRamp {
   /** Returns what the load returns from, in words. */
   String from() {
     return from;
+  }
+
+  /** Tells whether the log alone says that there was such a time. */
+  boolean byLog() {
+    return byLog;
   }
 
   /** Tells whether nothing returns, so that something else may get harder. */

@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 
 /** Turns a kind of session into exercises with loads, for a week and then for a day of it. */
 final class SessionExpansion {
@@ -75,7 +76,8 @@ final class SessionExpansion {
       return Optional.empty();
     }
     Optional<FingerSet> hard =
-        exercises.stream()
+        Stream.concat(
+                exercises.stream(), unlightened(block, week, session, progression, state).stream())
             .filter(PlannedExercise::hard)
             .map(e -> e.setup().grip().fingers())
             .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
@@ -88,6 +90,28 @@ final class SessionExpansion {
                 session.gap(),
                 hard,
                 session.prefer())));
+  }
+
+  /** Days are found as if the log had lightened nothing, so that they stay where they were. */
+  private List<PlannedExercise> unlightened(
+      Block block,
+      PlanRun.WeekOfBlock week,
+      SessionPlan session,
+      Progression progression,
+      Progression.Week state) {
+    return progression
+        .unlightened()
+        .map(
+            without ->
+                exercises(
+                    block,
+                    week,
+                    session,
+                    without,
+                    state.unlightened(),
+                    week.first(),
+                    new FindingList()))
+        .orElseGet(List::of);
   }
 
   /** Returns a session on a day; empty if none of its exercises can be trained on it. */
@@ -185,7 +209,7 @@ final class SessionExpansion {
             .prescribe(
                 exercise,
                 grip,
-                progression.dose(exercise, grip, state, day),
+                progression.dose(exercise, grip, state, day, path),
                 day,
                 all.size() + 1,
                 path,
@@ -224,7 +248,7 @@ final class SessionExpansion {
             path);
     List<Choice.Out> out = new ArrayList<>();
     for (Setup setup : setups) {
-      Dose dose = progression.dose(exercise, setup.grip(), state, day);
+      Dose dose = progression.dose(exercise, setup.grip(), state, day, path);
       FindingList why = new FindingList();
       Optional<PlannedExercise> candidate =
           prescription.prescribe(exercise, setup.grip(), dose, day, before + 1, path, why);
@@ -245,7 +269,7 @@ final class SessionExpansion {
       if (out.stream().allMatch(o -> o.kind() == GripMix.Kind.LOAD)) {
         // What keeps the first from a load is what the coach has to mend.
         Setup first = setups.get(0);
-        Dose dose = progression.dose(exercise, first.grip(), state, day);
+        Dose dose = progression.dose(exercise, first.grip(), state, day, path);
         prescription.prescribe(exercise, first.grip(), dose, day, before + 1, path, into);
         return List.of();
       }
@@ -281,7 +305,7 @@ final class SessionExpansion {
             (name, sets) -> {
               if (sets > 0) {
                 Grip grip = gripNamed(exercise, name);
-                Dose dose = progression.dose(exercise, grip, state, day);
+                Dose dose = progression.dose(exercise, grip, state, day, path);
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
                     MixWords.why(

@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
@@ -7,6 +8,7 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
 import gripwright.log.LogEntry.Pain;
+import gripwright.log.RisingPain;
 import gripwright.plan.Advance;
 import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
@@ -17,7 +19,6 @@ import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -35,12 +36,12 @@ import java.util.OptionalInt;
  *
  * <p>Pain of 0 to 2 goes on; above 2 and up to 5 the next two sessions of a grip that uses the
  * finger are the same or lower (pain-monitoring model, Silbernagel 2007, whose limit is 5; the
- * lower limit is common practice). Effort is too high above what the line on progress asks, else
- * above what the exercise's own level says, else above 9 of 10, the library's own choice.
+ * lower limit is common practice), and so are they while pain rises week on week. Effort is too
+ * high above what the line on progress asks, else above what the exercise's own level says, else
+ * above 9 of 10, the library's own choice.
  */
 final class Setbacks {
 
-  private static final double MILD_PAIN = 2;
   private static final int SESSIONS_AFTER_PAIN = 2;
   private static final double MOST_EFFORT = 9;
   private static final int REASONS_TOLD = 2;
@@ -76,7 +77,7 @@ final class Setbacks {
       return pace.filter(Advance.WhenLogged.class::isInstance).map(Advance.WhenLogged.class::cast);
     }
 
-    private double mostEffort() {
+    double mostEffort() {
       OptionalDouble written =
           logged().map(Advance.WhenLogged::effortAtMost).orElse(OptionalDouble.empty());
       if (written.isPresent()) {
@@ -96,7 +97,7 @@ final class Setbacks {
           logged()
               .map(Advance.WhenLogged::painAtMost)
               .orElse(OptionalDouble.empty())
-              .orElse(MILD_PAIN));
+              .orElse(RisingPain.MILD));
     }
 
     private boolean is(String protocol, Setup setup) {
@@ -118,48 +119,9 @@ final class Setbacks {
       LocalDate since,
       LocalDate before) {}
 
-  /**
-   * What was done of an exercise on a day.
-   *
-   * @param date the day
-   * @param done the line; empty if it was asked and not done
-   * @param sets how many sets were asked, if that is known
-   * @param load the greatest load, if it is known
-   */
-  private record Fact(LocalDate date, Optional<Done> done, OptionalInt sets, Optional<Load> load) {
-
-    boolean missedSets() {
-      return done.isPresent()
-          && sets.isPresent()
-          && done.get().sets().isPresent()
-          && done.get().sets().getAsInt() < sets.getAsInt();
-    }
-
-    double effort() {
-      return done.map(Done::effort).orElse(OptionalDouble.empty()).orElse(0);
-    }
-
-    Optional<String> trouble(Asked asked) {
-      if (missedSets()) {
-        return Optional.of(
-            done.orElseThrow().sets().getAsInt() + " of " + sets.getAsInt() + " sets on " + date);
-      }
-      if (effort() > asked.mostEffort()) {
-        return Optional.of(
-            "effort "
-                + Numbers.plain(effort(), 1)
-                + " on "
-                + date
-                + ", above "
-                + Numbers.plain(asked.mostEffort(), 1));
-      }
-      return Optional.empty();
-    }
-  }
-
   /** Returns what was done of an exercise since the plan began and before a day, oldest first. */
-  private List<Fact> facts(Asked asked, LocalDate before) {
-    List<Fact> facts = new ArrayList<>();
+  private List<LoggedWork> facts(Asked asked, LocalDate before) {
+    List<LoggedWork> facts = new ArrayList<>();
     for (LogEntry.Trained line : log.of(LogEntry.Trained.class)) {
       if (line.date().isBefore(plan.from()) || !line.date().isBefore(before)) {
         continue;
@@ -177,14 +139,17 @@ final class Setbacks {
       } else {
         line.done().stream()
             .filter(d -> asked.is(d.protocol(), d.setup()))
-            .map(d -> new Fact(line.date(), Optional.of(d), d.setsAsked(), d.load()))
+            .map(
+                d ->
+                    new LoggedWork(
+                        line.date(), Optional.of(d), d.setsAsked(), d.load(), Optional.empty()))
             .forEach(facts::add);
       }
     }
     return facts;
   }
 
-  private static Optional<Fact> fact(Asked asked, LocalDate date, ExerciseMatch match) {
+  private static Optional<LoggedWork> fact(Asked asked, LocalDate date, ExerciseMatch match) {
     boolean is =
         match.done().map(d -> asked.is(d.protocol(), d.setup())).orElse(false)
             || match.asked().map(e -> asked.is(e.protocol(), e.setup())).orElse(false);
@@ -192,15 +157,39 @@ final class Setbacks {
       return Optional.empty();
     }
     OptionalInt written = match.done().map(Done::setsAsked).orElse(OptionalInt.empty());
-    Optional<Load> load =
-        match.done().flatMap(Done::load).or(() -> match.asked().map(PlannedExercise::totalLoad));
+    Optional<Load> wanted = match.asked().map(PlannedExercise::totalLoad);
     return Optional.of(
-        new Fact(date, match.done(), written.isPresent() ? written : match.setsAsked(), load));
+        new LoggedWork(
+            date,
+            match.done(),
+            written.isPresent() ? written : match.setsAsked(),
+            match.done().flatMap(Done::load).or(() -> wanted),
+            wanted));
+  }
+
+  /** Tells whether less was loaded than asked between two days, and something stood against it. */
+  private boolean cutShort(Asked asked, LocalDate since, LocalDate before) {
+    List<LoggedWork> facts =
+        facts(asked, before).stream().filter(f -> !f.date().isBefore(since)).toList();
+    return facts.stream().anyMatch(LoggedWork::lighter)
+        && (facts.stream().anyMatch(f -> f.trouble(asked).isPresent())
+            || aches(asked, before).stream().anyMatch(a -> !a.date().isBefore(since)));
+  }
+
+  /**
+   * Returns what was held of an exercise when it was last trained before a day, if the log held it
+   * down then: its load comes back first, and nothing else gets harder.
+   *
+   * @param line where it stands in the plan; empty for the greatest of all alike
+   */
+  Optional<HeldLoad> held(Asked asked, Optional<ModelPath> line, LocalDate before) {
+    return HeldLoad.last(soFar, before, e -> asked.is(e.protocol(), e.setup()), line)
+        .filter(last -> last.byLog() || cutShort(asked, last.monday(plan.from()), before));
   }
 
   private List<Ache> aches(Asked asked, LocalDate before) {
     return Ache.of(log, plan.from(), before, asked.grip(), asked.exercise().hands()).stream()
-        .filter(a -> a.stops() || a.score() > asked.mostPain())
+        .filter(a -> a.stops() || a.rising() || a.score() > asked.mostPain())
         .toList();
   }
 
@@ -257,6 +246,8 @@ final class Setbacks {
                 reasons.add("left out on " + f.date());
               }
             });
+    held(asked, Optional.empty(), before)
+        .ifPresent(h -> reasons.add("the load comes back first, from " + h.told()));
     if (heard.isPast(before.minusDays(1)) && !isTrained(asked, since, before)) {
       reasons.add("not trained from " + since + " to " + before.minusDays(1));
     }
@@ -277,7 +268,7 @@ final class Setbacks {
    * @param edge the edge of that day; on a deeper one than last there is no such limit
    */
   Optional<Dose.Ceiling> ceiling(Asked asked, Length edge, LocalDate day) {
-    Optional<Fact> last =
+    Optional<LoggedWork> last =
         facts(asked, day).stream()
             .filter(f -> f.done().isPresent() && f.load().isPresent())
             .reduce((first, second) -> second);
@@ -298,6 +289,22 @@ final class Setbacks {
         why -> new Dose.Ceiling(load, "no more than on " + last.get().date() + ": " + why));
   }
 
+  /**
+   * Returns the most that may be loaded on a day while a load comes back that a log held down;
+   * empty if none did.
+   *
+   * @param place where the exercise stands
+   * @param edge the edge of that day; on a deeper one than before there is no such limit
+   * @param eased true if the week is eased: nothing comes back in it
+   */
+  Optional<Dose.Ceiling> comingBack(
+      Asked asked, ModelPath place, Length edge, LocalDate day, boolean eased) {
+    double rise = plan.weeklyRise().orElse(Plan.STANDARD_WEEKLY_RISE);
+    return held(asked, Optional.of(HeldLoad.line(place)), day)
+        .filter(held -> edge.compareTo(held.edge()) <= 0)
+        .map(held -> held.next(rise, !day.isAfter(held.monday(plan.from()).plusDays(6)), eased));
+  }
+
   /** Counts the steps that the log has earned before a day and not lost again. */
   int earned(Asked asked, Advance.WhenLogged pace, LocalDate before) {
     int steps = 0;
@@ -306,7 +313,7 @@ final class Setbacks {
     Optional<LocalDate> lastStep = Optional.empty();
     List<Ache> aches = aches(asked, before);
     int next = 0;
-    List<Fact> facts = facts(asked, before);
+    List<LoggedWork> facts = facts(asked, before);
     for (int i = 0; i <= facts.size(); i++) {
       LocalDate day = i < facts.size() ? facts.get(i).date() : before;
       while (next < aches.size() && aches.get(next).date().isBefore(day)) {
@@ -319,7 +326,7 @@ final class Setbacks {
       if (i == facts.size()) {
         break;
       }
-      Fact fact = facts.get(i);
+      LoggedWork fact = facts.get(i);
       cooling = Math.max(0, cooling - 1);
       boolean good =
           cooling == 0

@@ -98,7 +98,11 @@ final class WeekPlacing {
         dated.add(draft.request());
         expansion
             .dated(block, week, draft.session(), progression, state, day, because)
-            .ifPresent(placed::add);
+            .ifPresent(
+                session -> {
+                  known.note(session, draft.request().hardFingers());
+                  placed.add(session);
+                });
       } else {
         missing.merge(draft.session().name(), 1, Integer::sum);
       }

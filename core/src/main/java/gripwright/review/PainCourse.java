@@ -9,6 +9,7 @@ import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
 import gripwright.log.LogEntry.Pain;
 import gripwright.log.LogEntry.Pain.Kind;
+import gripwright.log.RisingPain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,15 +36,13 @@ import java.util.TreeMap;
 public record PainCourse(Place place, List<Score> scores, Rule rule, Because because) {
 
   /** Up to this score training goes on. */
-  public static final double MILD = 2;
+  public static final double MILD = RisingPain.MILD;
 
   /** Days for which a score above 5, or sharp or sudden pain, stops a grip. */
   public static final int STOP_DAYS = 14;
 
   /** Sessions with the finger that stay the same or get lighter after a score of 3 to 5. */
   public static final int HELD_SESSIONS = 2;
-
-  private static final int WEEK = 7;
 
   /** Where it hurts. */
   public sealed interface Place {}
@@ -238,27 +237,10 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     return held ? Because.MODERATE : Because.MILD;
   }
 
-  /**
-   * Tells whether pain rises week on week: the worst of the last seven days is above the worst of
-   * the seven before, and it is above 2 or has risen the week before as well. A first 1 after a 0
-   * is no rise yet; that is the library's own choice.
-   */
-  static boolean rising(List<Score> scores, LocalDate day) {
-    Optional<Double> now = worst(scores, day);
-    Optional<Double> before = worst(scores, day.minusDays(WEEK));
-    Optional<Double> earlier = worst(scores, day.minusDays(2 * WEEK));
-    return now.isPresent()
-        && before.isPresent()
-        && now.get() > before.get()
-        && (now.get() > MILD || (earlier.isPresent() && before.get() > earlier.get()));
-  }
-
-  /** Returns the worst of the seven days that end on a day. */
-  private static Optional<Double> worst(List<Score> scores, LocalDate end) {
-    return scores.stream()
-        .filter(s -> s.date().isAfter(end.minusDays(WEEK)) && !s.date().isAfter(end))
-        .map(Score::value)
-        .max(Comparator.naturalOrder());
+  private static boolean rising(List<Score> scores, LocalDate day) {
+    TreeMap<LocalDate, Double> worst = new TreeMap<>();
+    scores.forEach(score -> worst.merge(score.date(), score.value(), Math::max));
+    return RisingPain.on(day, worst);
   }
 
   /** Returns on how many days after a day the place was trained. */

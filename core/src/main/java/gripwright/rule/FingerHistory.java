@@ -1,10 +1,8 @@
 package gripwright.rule;
 
 import gripwright.athlete.Injury;
-import gripwright.hand.Finger;
 import gripwright.hand.Hands;
-import gripwright.hand.Side;
-import gripwright.log.LogEntry;
+import gripwright.log.StrongPain;
 import gripwright.plan.CompiledPlan;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
@@ -27,7 +25,7 @@ final class FingerHistory {
   private final List<Injury> injuries;
 
   /** By date. */
-  private final List<LogEntry.Pain> pains;
+  private final List<StrongPain> pains;
 
   private final List<Cleared> cleared = new ArrayList<>();
 
@@ -37,16 +35,15 @@ final class FingerHistory {
       injury.cleared().ifPresent(on -> cleared.add(new Cleared(injury, on, new TreeMap<>())));
     }
     pains =
-        compiled.log().of(LogEntry.Pain.class).stream()
-            .filter(LogEntry.Pain::stops)
+        StrongPain.of(compiled.log()).stream()
             .filter(p -> injuries.stream().noneMatch(i -> covers(i, p)))
             .toList();
   }
 
-  private static boolean covers(Injury injury, LogEntry.Pain pain) {
-    return injury.finger() == pain.finger()
-        && injury.openOn(pain.date())
-        && (injury.side().isEmpty() || pain.side().isEmpty() || injury.side().equals(pain.side()));
+  private static boolean covers(Injury injury, StrongPain pain) {
+    return injury.openOn(pain.date())
+        && pain.fingers().has(injury.finger())
+        && injury.side().map(pain.hands().sides()::contains).orElse(true);
   }
 
   /** Notes an exercise; to be called for every exercise before the questions below are asked. */
@@ -75,13 +72,15 @@ final class FingerHistory {
 
   boolean usesPainfulFinger(ExerciseView exercise) {
     LocalDate day = exercise.session.date;
+    Hands hands = exercise.planned.setup().hands();
     for (int i = firstPainFrom(day.minusDays(PAIN_DAYS - 1)); i < pains.size(); i++) {
-      LogEntry.Pain pain = pains.get(i);
+      StrongPain pain = pains.get(i);
       exercise.plan().steps.take(1);
       if (pain.date().isAfter(day)) {
         break;
       }
-      if (uses(exercise, pain.finger(), pain.side())) {
+      boolean sameSession = pain.inTraining() && pain.date().equals(day);
+      if (!sameSession && pain.touches(exercise.fingers(), hands)) {
         return true;
       }
     }
@@ -134,16 +133,10 @@ final class FingerHistory {
     return before == null ? Double.NaN : before.getValue();
   }
 
-  private static boolean uses(ExerciseView exercise, Injury injury) {
-    return uses(exercise, injury.finger(), injury.side());
-  }
-
   /** Two hands hang together; one hand alone spares the other. */
-  private static boolean uses(ExerciseView exercise, Finger finger, Optional<Side> side) {
+  private static boolean uses(ExerciseView exercise, Injury injury) {
     Hands hands = exercise.planned.setup().hands();
-    return exercise.fingers().has(finger)
-        && (hands == Hands.BOTH
-            || side.isEmpty()
-            || (side.get() == Side.LEFT) == (hands == Hands.LEFT));
+    return exercise.fingers().has(injury.finger())
+        && injury.side().map(hands.sides()::contains).orElse(true);
   }
 }

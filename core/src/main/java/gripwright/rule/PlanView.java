@@ -7,6 +7,7 @@ import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
 import gripwright.plan.FingerLedger;
+import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.quantity.Load;
 import java.time.LocalDate;
@@ -204,7 +205,7 @@ final class PlanView {
 
   /** Returns how much more a week's load may be than before; 0.1 where the plan does not say. */
   double weeklyRise() {
-    return compiled.plan().weeklyRise().orElse(0.1);
+    return compiled.plan().weeklyRise().orElse(Plan.STANDARD_WEEKLY_RISE);
   }
 
   /** Returns the fingers that hold, reckoned when they are first asked for. */

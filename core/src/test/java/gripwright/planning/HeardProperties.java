@@ -26,8 +26,10 @@ import gripwright.quantity.Load;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -141,7 +143,7 @@ class HeardProperties {
                 exercise.protocol(),
                 exercise.setup(),
                 OptionalInt.of(Math.max(1, asked - how.sets())),
-                OptionalInt.empty(),
+                OptionalInt.of(asked), // what was asked stays known, whatever else is logged
                 how.load() == 0
                     ? Optional.empty()
                     : Optional.of(exercise.totalLoad().times(how.load())),
@@ -470,5 +472,77 @@ class HeardProperties {
       assertEquals(!session.date().isAfter(until), session.happened().isPresent());
     }
     assertTrue(heard.heard().missed().stream().noneMatch(m -> m.planned().exercises().isEmpty()));
+  }
+
+  /** Gaps are kept by the hardness that sessions would have if the log lightened nothing. */
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void aSessionThatALogMakesLighterKeepsItsGaps(@ForAll("stories") Story story) {
+    Map<String, DatedSession> unheard = planned(story.unheard());
+    CompiledPlan heard = story.heard(log(story.lines()));
+    List<DatedSession> ahead = new ArrayList<>();
+    boolean lighter = false;
+    for (Map.Entry<String, DatedSession> entry : planned(heard).entrySet()) {
+      DatedSession session = entry.getValue();
+      DatedSession before = unheard.get(entry.getKey());
+      if (session.happened().isEmpty() && before != null && before.hard()) {
+        ahead.add(session);
+        lighter |= !session.hard();
+      }
+    }
+    ahead.sort(Comparator.comparing(DatedSession::date));
+    for (int i = 1; i < ahead.size(); i++) {
+      LocalDate rested = ahead.get(i - 1).date().plusDays(2);
+      assertTrue(!ahead.get(i).date().isBefore(rested), ahead.get(i).path().toString());
+    }
+    for (LocalDate climbing : heard.climbing()) {
+      for (DatedSession session : ahead) {
+        long days = Math.abs(ChronoUnit.DAYS.between(climbing, session.date()));
+        assertTrue(days >= 2, session.path() + " and climbing on " + climbing);
+      }
+    }
+    Statistics.label("lighter").collect(lighter);
+  }
+
+  /** What a log held down comes back by a tenth a week at most, and alone. */
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void aLoadComesBackSlowlyAndAlone(@ForAll("stories") Story story) {
+    CompiledPlan heard = story.heard(log(story.lines()));
+    boolean back = false;
+    PlannedExercise before = null;
+    boolean eased = false;
+    for (PlanWeek week : heard.weeks()) {
+      List<DatedSession> sessions =
+          heard.sessionsOf(week.number()).stream().filter(s -> s.happened().isEmpty()).toList();
+      if (sessions.size() < heard.sessionsOf(week.number()).size() || sessions.isEmpty()) {
+        continue;
+      }
+      PlannedExercise now = sessions.get(0).exercises().get(0);
+      if (before != null && limit(before) > 0) {
+        boolean shallower = now.setup().edge().compareTo(before.setup().edge()) <= 0;
+        double rise = week.eased() ? 1 : 1.1;
+        back |= now.totalLoad().compareTo(before.totalLoad()) > 0;
+        if (shallower) {
+          double most = Math.max(limit(before), before.totalLoad().kilograms()) * rise;
+          assertTrue(now.totalLoad().kilograms() <= most + 1e-9, told(now) + " > " + most);
+        }
+        if (!week.eased() && !eased) {
+          assertTrue(now.scheme().sets() <= before.scheme().sets(), told(now));
+          assertTrue(hold(now) <= hold(before), told(now));
+          assertTrue(shallower || now.setup().edge().equals(before.setup().edge()), told(now));
+        }
+      }
+      before = now;
+      eased = week.eased();
+    }
+    Statistics.label("came back").collect(back);
+  }
+
+  /** Returns the limit from the log that a chain tells of, in kg; 0 if there is none. */
+  private static double limit(PlannedExercise exercise) {
+    return exercise.why().stream()
+        .filter(link -> link.step().equals(Progression.HELD_BACK) && link.unit().equals("kg"))
+        .mapToDouble(PlannedExercise.Derivation::value)
+        .max()
+        .orElse(0);
   }
 }

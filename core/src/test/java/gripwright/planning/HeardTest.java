@@ -350,4 +350,91 @@ class HeardTest {
     Log sore = log.with(pain(day(1, SAT), 6));
     assertEquals("- - 67.2 75.6 84", levels(Planner.compile(plan, resting, sore, List.of())));
   }
+
+  private static List<PlannedExercise> firsts(CompiledPlan plan) {
+    return plan.weeks().stream()
+        .map(w -> plan.sessionsOf(w.number()).get(0).exercises().get(0))
+        .toList();
+  }
+
+  private static double load(CompiledPlan plan, int week) {
+    return firsts(plan).get(week - 1).totalLoad().kilograms();
+  }
+
+  @Test
+  void aLoadThatWasHeldDownComesBackByTenPerCentAWeekAndAlone() {
+    Log log =
+        week(Skarvdal.tested(), 1, Felt.FINE)
+            .with(trained(day(1, SUN), new Felt(5, 50, 7, 0)))
+            .with(pain(day(1, SUN), 4));
+    Advance sets = Advance.weekly(new Advance.SetsTo(9, 1));
+    CompiledPlan plan = compile(log, sets);
+    double whole = load(compile(Skarvdal.tested(), sets), 1);
+    assertEquals(50, load(plan, 2), 1e-9, "held");
+    assertTrue(load(plan, 3) > 50 && load(plan, 3) <= 55, "" + load(plan, 3));
+    assertTrue(load(plan, 4) > load(plan, 3) && load(plan, 4) <= 60.5, "" + load(plan, 4));
+    assertTrue(whole > 66.6, "so that it takes more than three weeks: " + whole);
+    assertEquals(
+        List.of(5, 5, 5, 5, 5), firsts(plan).stream().skip(1).map(e -> e.scheme().sets()).toList());
+    assertTrue(heldBack(plan, 3).contains("by 10 % a week at most, from 50 kg"), heldBack(plan, 3));
+    assertTrue(
+        plan.heard().changes().stream()
+            .flatMap(c -> c.because().stream())
+            .anyMatch(b -> b.contains("the load comes back")));
+  }
+
+  @Test
+  void nothingComesBackInAnEasedWeek() {
+    Plan plan =
+        Plan.named("spring")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(
+                Block.named("base", 6)
+                    .session(SessionPlan.of("strength", 2, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+                    .ease(3, 0.5)
+                    .build())
+            .build();
+    Log log =
+        week(Skarvdal.tested(), 1, Felt.FINE)
+            .with(trained(day(1, SUN), new Felt(5, 50, 7, 0)))
+            .with(pain(day(1, SUN), 4));
+    CompiledPlan compiled = Planner.compile(plan, Skarvdal.ylva().build(), log, List.of());
+    assertEquals(50, load(compiled, 2), 1e-9);
+    assertEquals(50, load(compiled, 3), 1e-9, "eased");
+    assertTrue(load(compiled, 4) > 50 && load(compiled, 4) <= 55, "" + load(compiled, 4));
+  }
+
+  @Test
+  void painThatRisesWeekOnWeekHoldsTheStep() {
+    Log rising =
+        week(week(week(Skarvdal.tested(), 1, Felt.FINE), 2, Felt.FINE), 3, Felt.FINE)
+            .with(pain(day(1, SUN), 0))
+            .with(pain(day(2, SUN), 1))
+            .with(pain(day(3, SUN), 2));
+    CompiledPlan plan = compile(rising);
+    assertTrue(
+        heldBack(plan, 4).contains("pain ring 2, rising week on week, on 2027-03-21"),
+        heldBack(plan, 4));
+    Log steady =
+        week(week(week(Skarvdal.tested(), 1, Felt.FINE), 2, Felt.FINE), 3, Felt.FINE)
+            .with(pain(day(1, SUN), 1))
+            .with(pain(day(2, SUN), 1))
+            .with(pain(day(3, SUN), 2));
+    assertEquals("", heldBack(compile(steady), 4));
+  }
+
+  @Test
+  void daysStayWhereTheyAreWhenALogMakesLoadsLighter() {
+    Log log =
+        week(Skarvdal.tested(), 1, Felt.FINE)
+            .with(trained(day(1, SUN), new Felt(5, 50, 7, 0)))
+            .with(pain(day(1, SUN), 4));
+    CompiledPlan light = compile(log);
+    CompiledPlan plan = compile(Skarvdal.tested());
+    assertEquals(false, light.sessionsOf(3).get(0).hard());
+    for (int week = 2; week <= 6; week++) {
+      assertEquals(days(plan, week), days(light, week));
+    }
+  }
 }

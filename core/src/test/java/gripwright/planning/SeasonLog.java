@@ -65,7 +65,7 @@ final class SeasonLog {
               hard ? "hard" : "easy",
               Duration.ofMinutes(90),
               draw.chance(50) ? OptionalDouble.of(draw.between(3, 9)) : OptionalDouble.empty(),
-              OptionalDouble.empty(),
+              careful ? OptionalDouble.empty() : OptionalDouble.of(draw.between(0, 7)),
               Optional.empty()));
     }
     if (draw.chance(25)) {
@@ -158,7 +158,7 @@ final class SeasonLog {
         OptionalInt.of(4),
         Optional.of(Load.ofKilograms(Math.round(trainee.tested(grip) * 0.6))),
         OptionalDouble.of(draw.of(6, 7, 8, 8, 9)),
-        OptionalDouble.of(draw.of(0, 0, 1, 3)));
+        OptionalDouble.of(careful ? draw.of(0, 0, 1, 3) : draw.of(0, 0, 2, 3, 6)));
   }
 
   private void pain() {

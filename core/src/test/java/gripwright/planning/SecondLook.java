@@ -101,12 +101,6 @@ final class SecondLook {
         .orElseThrow();
   }
 
-  /** Tells whether a log held a load down, which it then gives back. */
-  static boolean heldBack(PlannedExercise exercise) {
-    return exercise.why().stream()
-        .anyMatch(link -> link.step().equals("held back") && link.unit().equals("kg"));
-  }
-
   /** Returns the line of the plan that an exercise stands on. */
   static ModelPath line(PlannedExercise exercise) {
     return exercise.path().without("week").without("date");

@@ -1,6 +1,8 @@
 package gripwright.planning;
 
 import gripwright.athlete.Injury;
+import gripwright.hand.Finger;
+import gripwright.hand.Side;
 import gripwright.log.LogEntry;
 import gripwright.plan.DatedSession;
 import gripwright.plan.PlannedExercise;
@@ -45,7 +47,46 @@ final class Wounds {
         return true;
       }
     }
+    return hurtAtWork(season, exercise, day);
+  }
+
+  /** Tells the same of pain above 5 on the line of an exercise, or of climbing. */
+  private static boolean hurtAtWork(Season season, PlannedExercise exercise, LocalDate day) {
+    for (LogEntry entry : season.log().entries()) {
+      if (entry.date().isAfter(day) || !entry.date().plusDays(14).isAfter(day)) {
+        continue;
+      }
+      if (entry instanceof LogEntry.Climbed climbed
+          && climbed.pain().orElse(0) > 5
+          && season.athlete().injuries().stream().noneMatch(i -> open(i, climbed.date()))) {
+        return true;
+      }
+      if (entry instanceof LogEntry.Trained trained && trained.date().isBefore(day)) {
+        for (LogEntry.Done done : trained.done()) {
+          boolean written =
+              season.athlete().injuries().stream()
+                  .filter(i -> open(i, trained.date()))
+                  .anyMatch(i -> uses(done, i.finger(), i.side()));
+          if (done.pain().orElse(0) > 5
+              && !written
+              && done.setup().grip().fingers().fingers().stream()
+                  .anyMatch(f -> shares(exercise, done, f))) {
+            return true;
+          }
+        }
+      }
+    }
     return false;
+  }
+
+  private static boolean uses(LogEntry.Done done, Finger finger, Optional<Side> side) {
+    return done.setup().grip().fingers().has(finger)
+        && (side.isEmpty() || done.setup().hands().sides().contains(side.get()));
+  }
+
+  private static boolean shares(PlannedExercise exercise, LogEntry.Done done, Finger finger) {
+    return done.setup().hands().sides().stream()
+        .anyMatch(side -> SecondLook.uses(exercise, finger, Optional.of(side)));
   }
 
   /** Returns the last day up to a day on which an injury of a finger in use was cleared. */

@@ -6,13 +6,19 @@ import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.athlete.Injury;
+import gripwright.grip.Setup;
 import gripwright.hand.Finger;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.log.LogEntry;
+import gripwright.quantity.Length;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What an exercise knows of the fingers it uses. */
@@ -92,5 +98,51 @@ class FingerHistoryTest {
 
   private static double levelBefore(PlanView plan, int exercise) {
     return plan.history.levelBefore(plan.exercises.get(exercise));
+  }
+
+  private static LogEntry.Trained trained(LocalDate day, double pain) {
+    return new LogEntry.Trained(
+        day,
+        "strength",
+        List.of(
+            new LogEntry.Done(
+                "tens",
+                Setup.of(HALF_CRIMP, Length.ofMillimetres(20)),
+                OptionalInt.of(5),
+                OptionalInt.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(pain))),
+        Optional.empty());
+  }
+
+  private static LogEntry.Climbed climbed(LocalDate day, double pain) {
+    return new LogEntry.Climbed(
+        day,
+        false,
+        "easy",
+        Duration.ofHours(1),
+        OptionalDouble.empty(),
+        OptionalDouble.of(pain),
+        Optional.empty());
+  }
+
+  private static boolean painful(LogEntry line) {
+    PlanView plan =
+        new PlanView(new Winter().log(line).session(0, line(HALF_CRIMP, 40)).compiled());
+    return plan.history.usesPainfulFinger(plan.exercises.get(0));
+  }
+
+  @Test
+  void painAboveFiveOnALineOfTrainingOrClimbingCountsForFourteenDays() {
+    assertEquals(true, painful(trained(MONDAY.minusDays(13), 6)));
+    assertEquals(false, painful(trained(MONDAY.minusDays(14), 6)));
+    assertEquals(false, painful(trained(MONDAY.minusDays(1), 5)));
+    assertEquals(true, painful(trained(MONDAY.minusDays(1), 5.1)));
+    assertEquals(false, painful(trained(MONDAY, 6)), "the session that hurt");
+    assertEquals(true, painful(climbed(MONDAY.minusDays(13), 6)));
+    assertEquals(false, painful(climbed(MONDAY.minusDays(14), 6)));
+    assertEquals(false, painful(climbed(MONDAY.minusDays(1), 5)));
+    assertEquals(true, painful(climbed(MONDAY, 6)));
   }
 }
