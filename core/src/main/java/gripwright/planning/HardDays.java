@@ -30,6 +30,9 @@ final class HardDays {
   private final Plan plan;
   private final Map<ModelPath, FingerSet> unlightened;
 
+  /** Sessions that the plan doesn't have, on days of which the log doesn't tell otherwise. */
+  private final List<LogEntry.Trained> others;
+
   /**
    * Knows the fingers' hard days: the day a plan works towards is one as well, and tests that were
    * logged on its first day or later.
@@ -41,6 +44,7 @@ final class HardDays {
   private HardDays(Plan plan, Athlete athlete, Log log, Map<ModelPath, FingerSet> unlightened) {
     this.plan = plan;
     this.unlightened = unlightened;
+    this.others = new Heard(plan, athlete, log).others();
     this.athlete = athlete;
     this.log = log;
     goal = plan.towards().map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, GOAL));
@@ -80,6 +84,14 @@ final class HardDays {
                 tested.date(), tested.test().setup().grip().fingers(), "a logged test"));
       }
     }
+    for (LogEntry.Trained other : others) {
+      if (other.date().isAfter(after) && other.date().isBefore(before)) {
+        hardFingers(other)
+            .ifPresent(
+                f ->
+                    near.add(new Placement.HardDay(other.date(), f, "session " + other.session())));
+      }
+    }
     for (DatedSession session : sessions) {
       if (session.date().isAfter(after)) {
         hardFingers(session)
@@ -95,6 +107,14 @@ final class HardDays {
       }
     }
     return near;
+  }
+
+  /** Fingers are worked hard unless the effort is written down and below 8. */
+  private static Optional<FingerSet> hardFingers(LogEntry.Trained other) {
+    return other.done().stream()
+        .filter(d -> d.effort().orElse(Prescription.HARD_EFFORT) >= Prescription.HARD_EFFORT)
+        .map(d -> d.setup().grip().fingers())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
   }
 
   private Optional<FingerSet> hardFingers(DatedSession session) {

@@ -17,8 +17,9 @@ import java.util.stream.Collectors;
  * How far a log tells of a plan's sessions.
  *
  * <p>It tells of them once a session of the plan is logged as trained or skipped on the plan's
- * first day or later. They are known up to the last such line; a later line on climbing or pain
- * says that the days before it are over as well, while its own evening may still be trained.
+ * first day or later. They are known up to the last such line; a later line on climbing or pain, or
+ * of a session that the plan does not have, says that the days before it are over as well, while
+ * its own evening may still be trained.
  */
 final class Heard {
 
@@ -55,6 +56,22 @@ final class Heard {
     return inPlan(entry.date()) && name.filter(names::contains).isPresent();
   }
 
+  /** Tells whether a line is of a session whose name the plan does not have. */
+  private boolean isOther(LogEntry entry) {
+    return entry instanceof LogEntry.Trained trained && !names.contains(trained.session());
+  }
+
+  /**
+   * Returns sessions of other names that were trained in the plan, whose days the log does not tell
+   * of otherwise; the fingers worked count in gaps.
+   */
+  List<LogEntry.Trained> others() {
+    return log.of(LogEntry.Trained.class).stream()
+        .filter(this::isOther)
+        .filter(t -> inPlan(t.date()) && !isPast(t.date()))
+        .toList();
+  }
+
   private boolean inPlan(LocalDate day) {
     return !day.isBefore(plan.from()) && !day.isAfter(plan.to());
   }
@@ -62,7 +79,7 @@ final class Heard {
   private LocalDate orLater(LocalDate session) {
     LocalDate before =
         log.entries().stream()
-            .filter(e -> e instanceof LogEntry.Climbed || e instanceof LogEntry.Pain)
+            .filter(e -> e instanceof LogEntry.Climbed || e instanceof LogEntry.Pain || isOther(e))
             .map(LogEntry::date)
             .max(Comparator.naturalOrder())
             .map(day -> day.minusDays(1))

@@ -118,7 +118,8 @@ final class LookAhead {
           Progression progression = new Progression(block.contentFor(athlete.name()), setbacks);
           PlanRun.WeekOfBlock week = new PlanRun.WeekOfBlock(1, 1, first, false);
           Progression.Week state =
-              new Progression.Week(first, List.of(), List.of(), Optional.empty(), 1, "", false);
+              new Progression.Week(
+                  first, List.of(), List.of(), Optional.empty(), 1, "", Optional.empty());
           List<Placement.Request> requests = new ArrayList<>();
           block.contentFor(athlete.name()).sessions().stream()
               .sorted(Comparator.comparing(SessionPlan::name))

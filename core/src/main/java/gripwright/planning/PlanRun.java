@@ -13,6 +13,7 @@ import gripwright.plan.MissedSession;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.SessionPlan;
+import gripwright.protocol.Protocol;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -55,7 +56,12 @@ final class PlanRun {
   private final ReturnRamp ramp;
   private final ModelPath root;
 
-  PlanRun(Plan plan, Athlete athlete, Log log) {
+  /**
+   * Prepares a compilation.
+   *
+   * @param protocols all that are known, by name, for work that was not planned
+   */
+  PlanRun(Plan plan, Athlete athlete, Log log, Map<String, Protocol> protocols) {
     this.plan = plan;
     this.athlete = athlete;
     this.log = log;
@@ -66,7 +72,7 @@ final class PlanRun {
     this.noSetbacks = new Setbacks(plan, before, new Heard(plan, athlete, before), List.of());
     this.root = plan.path().then("for", athlete.name());
     this.fits = new HandFits(athlete);
-    this.expansion = new SessionExpansion(plan, athlete, log, root, fits, findings);
+    this.expansion = new SessionExpansion(plan, athlete, log, protocols, root, fits, findings);
     this.lookAhead = new LookAhead(plan, athlete, noSetbacks, expansion);
     this.testDays = new TestDays(plan, athlete, root, fits, lookAhead, findings);
     this.ramp = new ReturnRamp(athlete);
@@ -88,6 +94,7 @@ final class PlanRun {
     for (Block block : plan.blocks()) {
       Progression progression = progression(block);
       List<Progression.Chance> chances = new ArrayList<>();
+      List<Progression.Chance> unlightened = new ArrayList<>();
       List<String> lost = new ArrayList<>();
       LocalDate since = plan.from().plusDays(7L * number);
       Set<String> grips = new TreeSet<>();
@@ -98,6 +105,9 @@ final class PlanRun {
         ramp.before(first, lastSession(), heard.hurts(lastSession(), first));
         Optional<Double> easedTo = easedTo(block, blockWeek, first);
         boolean mayStep = last == Outcome.TRAINED && easedTo.isEmpty() && ramp.steady();
+        if (last != Outcome.EMPTY && easedTo.isEmpty() && (ramp.steady() || ramp.byLog())) {
+          unlightened.add(new Progression.Chance(since, first, allGrips(block)));
+        }
         List<Progression.Chance> chancesNow = new ArrayList<>(chances);
         if (mayStep) {
           chancesNow.add(new Progression.Chance(since, first, grips));
@@ -109,7 +119,21 @@ final class PlanRun {
                 new WeekOfBlock(number, blockWeek, first, easedTo.isPresent()),
                 progression,
                 new Progression.Week(
-                    first, chancesNow, lost, easedTo, share, ramp.from(), ramp.byLog()));
+                    first,
+                    chancesNow,
+                    lost,
+                    easedTo,
+                    share,
+                    ramp.from(),
+                    Optional.of(
+                        new Progression.Week(
+                            first,
+                            unlightened,
+                            List.of(),
+                            easedTo,
+                            ramp.byLog() ? 1 : share,
+                            ramp.from(),
+                            Optional.empty()))));
         if (last == Outcome.TRAINED) {
           if (easedTo.isEmpty()) {
             since = first;
@@ -329,6 +353,15 @@ final class PlanRun {
               .with("goal", plan.towards().orElseThrow().date())
               .with("to", plan.to()));
     }
+  }
+
+  private Set<String> allGrips(Block block) {
+    Set<String> grips = new TreeSet<>();
+    block.contentFor(athlete.name()).sessions().stream()
+        .flatMap(session -> session.contentFor(athlete.name()).exercises().stream())
+        .flatMap(exercise -> Choice.grips(exercise).stream())
+        .forEach(grip -> grips.add(grip.name()));
+    return grips;
   }
 
   private Set<String> gripsOf(int week) {

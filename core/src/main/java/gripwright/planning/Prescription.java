@@ -16,6 +16,7 @@ import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.strength.ForceTime;
+import gripwright.strength.OutlierTests;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
 import gripwright.strength.StrengthTest;
@@ -83,7 +84,14 @@ final class Prescription {
             .filter(d -> !d.isAfter(day) && d.isAfter(planFrom))
             .reduce((first, second) -> second)
             .orElse(planFrom.isAfter(day) ? day : planFrom);
-    return maps.computeIfAbsent(known, date -> StrengthMap.of(log.tests(), this::postureOf, date));
+    return maps.computeIfAbsent(
+        known, date -> StrengthMap.of(supported(date), this::postureOf, date));
+  }
+
+  /** Returns the tests up to a day that may give loads: one that stands alone too high may not. */
+  private List<StrengthTest> supported(LocalDate day) {
+    return new OutlierTests(this::postureOf)
+        .supported(log.tests().stream().filter(test -> !test.date().isAfter(day)).toList());
   }
 
   /**

@@ -83,7 +83,7 @@ final class Progression {
    * @param easedTo share of the sets that an eased week keeps
    * @param returning share of the load in the weeks after a time without training; 1 otherwise
    * @param returnsFrom that time, in words
-   * @param returnsByLog true if the log alone tells of that time
+   * @param unlightened the same week as if the log had lightened nothing; empty if this is it
    */
   record Week(
       LocalDate first,
@@ -92,7 +92,7 @@ final class Progression {
       Optional<Double> easedTo,
       double returning,
       String returnsFrom,
-      boolean returnsByLog) {
+      Optional<Week> unlightened) {
 
     Week {
       chances = List.copyOf(chances);
@@ -108,13 +108,7 @@ final class Progression {
           easedTo,
           returning,
           returnsFrom,
-          returnsByLog);
-    }
-
-    /** Returns this week as if the log had lightened nothing. */
-    Week unlightened() {
-      return new Week(
-          first, chances, List.of(), easedTo, returnsByLog ? 1 : returning, returnsFrom, false);
+          unlightened);
     }
   }
 

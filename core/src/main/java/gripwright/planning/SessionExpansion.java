@@ -7,6 +7,7 @@ import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
+import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
@@ -16,11 +17,13 @@ import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.PlannedExercise.Derivation;
 import gripwright.plan.SessionPlan;
+import gripwright.protocol.Protocol;
 import gripwright.quantity.Load;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.stream.Stream;
@@ -36,9 +39,16 @@ final class SessionExpansion {
   private final Prescription prescription;
   private final Choice choice;
   private final SessionOutlook outlook;
+  private final UnplannedWork unplannedWork;
 
   SessionExpansion(
-      Plan plan, Athlete athlete, Log log, ModelPath root, HandFits fits, FindingList findings) {
+      Plan plan,
+      Athlete athlete,
+      Log log,
+      Map<String, Protocol> protocols,
+      ModelPath root,
+      HandFits fits,
+      FindingList findings) {
     this.plan = plan;
     this.athlete = athlete;
     this.root = root;
@@ -46,6 +56,7 @@ final class SessionExpansion {
     this.findings = findings;
     this.prescription = new Prescription(athlete, log, plan.from(), fits);
     this.outlook = new SessionOutlook(fits);
+    this.unplannedWork = new UnplannedWork(protocols, prescription, fits);
     this.choice = new Choice(plan, athlete, log, fits, prescription);
   }
 
@@ -108,7 +119,7 @@ final class SessionExpansion {
                     week,
                     session,
                     without,
-                    state.unlightened(),
+                    state.unlightened().orElse(state),
                     week.first(),
                     new FindingList()))
         .orElseGet(List::of);
@@ -163,6 +174,11 @@ final class SessionExpansion {
         .then("week", week.blockWeek())
         .then("session", session)
         .then("date", day.toString());
+  }
+
+  /** Returns what a line of the log stands for that no exercise of the week is like. */
+  Optional<PlannedExercise> unplanned(LogEntry.Done done, LocalDate day, ModelPath path) {
+    return unplannedWork.of(done, day, path);
   }
 
   /** Returns the body mass that loads on a day are reckoned with. */

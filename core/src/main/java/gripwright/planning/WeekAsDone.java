@@ -155,7 +155,19 @@ final class WeekAsDone {
     List<PlannedExercise> exercises = new ArrayList<>();
     for (ExerciseMatch match : matches) {
       Optional<PlannedExercise> like =
-          match.asked().or(() -> match.done().flatMap(d -> like(d, ofWeek)));
+          match
+              .asked()
+              .or(() -> match.done().flatMap(d -> like(d, ofWeek)))
+              .or(
+                  () ->
+                      match
+                          .done()
+                          .flatMap(
+                              d ->
+                                  expansion.unplanned(
+                                      d,
+                                      line.date(),
+                                      path.then("exercise", exercises.size() + 1))));
       if (like.isPresent() && match.done().isPresent() && setsOf(match, like.get()) > 0) {
         exercises.add(
             done(

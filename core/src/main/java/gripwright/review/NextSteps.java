@@ -9,6 +9,7 @@ import gripwright.plan.ExerciseMatch;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.review.ReviewedSession.Outcome;
+import gripwright.strength.OutlierTests;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;

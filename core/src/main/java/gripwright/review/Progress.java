@@ -3,6 +3,7 @@ package gripwright.review;
 import gripwright.grip.Setup;
 import gripwright.quantity.Load;
 import gripwright.strength.LoadEstimate;
+import gripwright.strength.OutlierTests;
 import gripwright.strength.StrengthTest;
 import gripwright.strength.TestReliability;
 import java.time.LocalDate;

@@ -10,6 +10,7 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.CompiledPlan;
 import gripwright.protocol.Protocol;
+import gripwright.strength.OutlierTests;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthTest;
 import java.time.DayOfWeek;

@@ -25,11 +25,13 @@ import gripwright.plan.MissedSession;
 import gripwright.plan.Plan;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.SessionPlan;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -436,5 +438,61 @@ class HeardTest {
     for (int week = 2; week <= 6; week++) {
       assertEquals(days(plan, week), days(light, week));
     }
+  }
+
+  private static LogEntry.Trained extra(LocalDate date, String protocol, OptionalDouble effort) {
+    return new LogEntry.Trained(
+        date,
+        "extra",
+        List.of(
+            new LogEntry.Done(
+                protocol,
+                Setup.of(HALF_CRIMP, EDGE),
+                OptionalInt.of(2),
+                OptionalInt.empty(),
+                Optional.of(Load.ofKilograms(70)),
+                effort,
+                OptionalDouble.empty())),
+        Optional.empty());
+  }
+
+  @Test
+  void aSessionThatWasNotPlannedCountsInTheWeeksLoadByItsOwnProtocol() {
+    double seconds =
+        StandardProtocols.MAX_HOLDS.bind(Map.of()).withSets(2).timeUnderLoad().toSeconds();
+    Log log = week(Skarvdal.tested(), 1, Felt.FINE);
+    CompiledPlan with = compile(log.with(extra(day(1, THU), "max-holds", OptionalDouble.empty())));
+    DatedSession extra = with.sessionsOf(1).get(1);
+    assertEquals("extra", extra.name());
+    assertEquals(70 * seconds, extra.loadIndex(), 1e-6);
+    assertEquals(
+        compile(log).weeks().get(0).loadIndex() + 70 * seconds,
+        with.weeks().get(0).loadIndex(),
+        1e-6);
+  }
+
+  @Test
+  void aSessionThatWasNotPlannedKeepsItsGap() {
+    Log log = log(trained(day(1, TUE), Felt.FINE));
+    LogEntry friday = extra(day(1, 4), "max-holds", OptionalDouble.empty());
+    assertEquals("TUE done, SAT", days(compile(log), 1));
+    assertEquals("TUE done", days(compile(log.with(friday)), 1), "hard on Friday");
+    assertEquals(
+        "TUE done, SAT",
+        days(compile(log.with(extra(day(1, 4), "max-holds", OptionalDouble.of(5)))), 1));
+  }
+
+  @Test
+  void aTestThatStandsAloneTooHighRaisesNothingUntilASecondConfirmsIt() {
+    LogEntry high =
+        new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, day(1, SUN), 140), Optional.empty());
+    Log log = week(Skarvdal.tested(), 1, Felt.FINE);
+    assertEquals(load(compile(log), 3), load(compile(log.with(high)), 3), 1e-9);
+    LogEntry second =
+        new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, day(2, SUN), 135), Optional.empty());
+    assertTrue(load(compile(log.with(high).with(second)), 3) > load(compile(log), 3));
+    LogEntry low =
+        new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, day(1, SUN), 40), Optional.empty());
+    assertTrue(load(compile(log.with(low)), 3) < load(compile(log), 3), "caution");
   }
 }

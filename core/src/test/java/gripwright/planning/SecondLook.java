@@ -15,6 +15,7 @@ import gripwright.plan.PlannedExercise;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
+import gripwright.strength.OutlierTests;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
 import gripwright.strength.StrengthTest;
@@ -167,7 +168,17 @@ final class SecondLook {
         known,
         date ->
             StrengthMap.of(
-                season.log().tests(), (Setup setup) -> Posture.of(fits.of(setup).values()), date));
+                new OutlierTests(this::posture)
+                    .supported(
+                        season.log().tests().stream()
+                            .filter(t -> !t.date().isAfter(date))
+                            .toList()),
+                this::posture,
+                date));
+  }
+
+  private Posture posture(Setup setup) {
+    return Posture.of(fits.of(setup).values());
   }
 
   /** Returns the load that a hold is written to have, before anything advances it, in kg. */

@@ -1,14 +1,7 @@
-package gripwright.review;
+package gripwright.strength;
 
 import gripwright.grip.Setup;
 import gripwright.quantity.Load;
-import gripwright.strength.Effort;
-import gripwright.strength.ForceTime;
-import gripwright.strength.LoadEstimate;
-import gripwright.strength.Posture;
-import gripwright.strength.StrengthMap;
-import gripwright.strength.StrengthTest;
-import gripwright.strength.TestReliability;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -25,10 +18,10 @@ import java.util.function.Function;
  * #MOST_DEVIATIONS} standard deviations from that. The oddest is taken out first and the others are
  * looked at again without it, so that one slip of the pen does not make its neighbours odd.
  */
-final class OutlierTests {
+public final class OutlierTests {
 
   /** Standard deviations in the logarithm of load; the library's own choice. */
-  static final double MOST_DEVIATIONS = 3;
+  public static final double MOST_DEVIATIONS = 3;
 
   /** Newest tests that are looked at, and nearest ones that each is predicted from. */
   private static final int MOST_TESTS = 40;
@@ -45,16 +38,21 @@ final class OutlierTests {
    * @param expected what the others say of its setup and hold time
    * @param deviations how far off it is, in standard deviations; negative if it is too low
    */
-  record Odd(StrengthTest test, LoadEstimate expected, double deviations) {}
+  public record Odd(StrengthTest test, LoadEstimate expected, double deviations) {}
 
   private final Function<Setup, Posture> postures;
 
-  OutlierTests(Function<Setup, Posture> postures) {
+  /**
+   * Prepares to look at the tests of an athlete.
+   *
+   * @param postures how the athlete's own fingers lie in a setup, see {@link Posture#of}
+   */
+  public OutlierTests(Function<Setup, Posture> postures) {
     this.postures = postures;
   }
 
   /** Tells whether two tests of one setup and hold time lie more than a fifth apart. */
-  static boolean likely(List<StrengthTest> tests) {
+  public static boolean likely(List<StrengthTest> tests) {
     Map<String, Load> least = new HashMap<>();
     Map<String, Load> greatest = new HashMap<>();
     for (StrengthTest test : tests) {
@@ -76,7 +74,7 @@ final class OutlierTests {
   }
 
   /** Returns the odd ones, oldest first. */
-  List<Odd> among(List<StrengthTest> tests) {
+  public List<Odd> among(List<StrengthTest> tests) {
     List<StrengthTest> left =
         new ArrayList<>(
             tests.stream()
@@ -107,6 +105,37 @@ final class OutlierTests {
     }
     odd.sort(Comparator.comparing(each -> each.test().date()));
     return odd;
+  }
+
+  /**
+   * Returns tests without those that are odd, too high, and not confirmed: a second test of the
+   * same setup and hold time, no lower than noise below it, confirms one. Until then loads stay at
+   * what the others support; a test that is too low counts.
+   */
+  public List<StrengthTest> supported(List<StrengthTest> tests) {
+    if (!likely(tests)) {
+      return List.copyOf(tests);
+    }
+    List<StrengthTest> supported = new ArrayList<>(tests);
+    for (Odd each : among(tests)) {
+      if (each.deviations() > 0
+          && tests.stream().noneMatch(other -> confirms(other, each.test()))) {
+        supported.remove(each.test());
+      }
+    }
+    return List.copyOf(supported);
+  }
+
+  private static boolean confirms(StrengthTest other, StrengthTest odd) {
+    Optional<Effort> one = other.effort();
+    Optional<Effort> two = odd.effort();
+    double least = 1 - TestReliability.PEAK_FORCE.detectableChange();
+    return !other.equals(odd)
+        && other.setup().toString().equals(odd.setup().toString())
+        && one.isPresent()
+        && two.isPresent()
+        && one.get().seconds() == two.get().seconds()
+        && one.get().load().compareTo(two.get().load().times(least)) >= 0;
   }
 
   private Optional<Odd> odd(StrengthTest test, List<StrengthTest> all) {
