@@ -37,6 +37,11 @@ public record CompiledPlan(
     List<Finding> findings,
     HeardLog heard) {
 
+  /**
+   * The code of tests that were due on a day of which the log tells, and that it has no line of.
+   */
+  public static final String TEST_NOT_LOGGED = "plan.test-not-logged";
+
   /** Copies the lists. */
   public CompiledPlan {
     sessions = List.copyOf(sessions);

@@ -227,7 +227,7 @@ final class PlanRun {
     boolean planned = !kept.isEmpty();
     if (heard.isPast(week.first())) {
       kept = asTold(block, week, kept, tests, drafts, progression, state);
-      retests.addAll(new TestsAsDone(log, heard).of(week.first(), tests));
+      retests.addAll(new TestsAsDone(log, heard, findings).of(week.first(), tests));
     } else {
       sessions.addAll(sorted(kept));
       retests.addAll(tests);

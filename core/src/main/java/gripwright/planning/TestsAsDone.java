@@ -1,7 +1,9 @@
 package gripwright.planning;
 
+import gripwright.finding.Finding;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
+import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,15 +15,17 @@ final class TestsAsDone {
 
   private final Log log;
   private final Heard heard;
+  private final FindingList findings;
 
-  TestsAsDone(Log log, Heard heard) {
+  TestsAsDone(Log log, Heard heard, FindingList findings) {
     this.log = log;
     this.heard = heard;
+    this.findings = findings;
   }
 
   /**
    * Returns the tests of a week: on the day on which the first of their grips was tested, else as
-   * planned if that still lies ahead; those that were left out are gone.
+   * planned if that still lies ahead; those that were left out are gone, and that is told.
    */
   List<DatedRetest> of(LocalDate first, List<DatedRetest> planned) {
     List<DatedRetest> tests = new ArrayList<>();
@@ -40,6 +44,12 @@ final class TestsAsDone {
                 test.path().without("date").then("date", done.get().toString())));
       } else if (!heard.isPast(test.date())) {
         tests.add(test);
+      } else {
+        findings.add(
+            Finding.advice(CompiledPlan.TEST_NOT_LOGGED, test.path())
+                .with("week", test.week())
+                .with("dates", test.date())
+                .with("until", heard.until().orElseThrow()));
       }
     }
     return tests;

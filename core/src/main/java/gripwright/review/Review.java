@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What an athlete's log says on a day, beside the plans it followed. Immutable; the same input
@@ -122,7 +123,12 @@ public record Review(
         sides,
         pain,
         new NextSteps(athlete, known, day, sessions, load, progress, sides, pain, odd).steps(),
-        odd.stream().map(each -> finding(each, log)).toList());
+        Stream.concat(
+                odd.stream().map(each -> finding(each, log)),
+                plans.stream()
+                    .flatMap(plan -> plan.findings().stream())
+                    .filter(f -> f.code().equals(CompiledPlan.TEST_NOT_LOGGED)))
+            .toList());
   }
 
   /** Returns the review of a log with nothing in it, on no day. */
@@ -218,8 +224,9 @@ public record Review(
         entry = i + 1;
       }
     }
-    return Finding.advice(
-            "log.test-outlier", ModelPath.of("log", log.athlete()).then("entry", entry))
+    Finding finding =
+        Finding.advice("log.test-outlier", ModelPath.of("log", log.athlete()).then("entry", entry));
+    return (odd.deviations() < 0 ? finding.with("low", "") : finding)
         .with("setup", odd.test().setup())
         .with("date", odd.test().date())
         .with("load", NextSteps.rounded(odd.test().effort().orElseThrow().load()))

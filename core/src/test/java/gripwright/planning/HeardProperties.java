@@ -454,7 +454,10 @@ class HeardProperties {
 
   @Property(tries = 60, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
   void takingTheLastLineAwayAndWritingItAgainIsAsBefore(@ForAll("stories") Story story) {
-    Log log = log(story.lines());
+    List<LogEntry> lines = new ArrayList<>(Skarvdal.tested().entries());
+    lines.addAll(story.lines());
+    lines.add(pain(lines.get(lines.size() - 1).date(), 3));
+    Log log = new Log("ylva", lines);
     List<LogEntry> entries = log.entries();
     Log without = new Log(log.athlete(), entries.subList(0, entries.size() - 1));
     story.heard(without); // nothing of it stays

@@ -495,4 +495,30 @@ class HeardTest {
         new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, day(1, SUN), 40), Optional.empty());
     assertTrue(load(compile(log.with(low)), 3) < load(compile(log), 3), "caution");
   }
+
+  @Test
+  void aTestThatWasDueAndIsNotLoggedIsTold() {
+    Plan plan =
+        Plan.named("spring")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(
+                Block.named("base", 2)
+                    .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+                    .build())
+            .retest(new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 1))
+            .build();
+    Log log = log(trained(day(1, TUE), Felt.FINE), trained(day(2, TUE), Felt.FINE));
+    LogEntry tested =
+        new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, day(1, SUN), 92), Optional.empty());
+    Athlete ylva = Skarvdal.ylva().build();
+    assertEquals(1, notLogged(Planner.compile(plan, ylva, log, List.of())));
+    assertEquals(0, notLogged(Planner.compile(plan, ylva, log.with(tested), List.of())));
+  }
+
+  private static long notLogged(CompiledPlan plan) {
+    return plan.findings().stream()
+        .filter(f -> f.code().equals(CompiledPlan.TEST_NOT_LOGGED))
+        .count();
+  }
 }

@@ -5,6 +5,7 @@ import gripwright.compare.Comparison;
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.grip.Grip;
+import gripwright.language.build.LoggedNames;
 import gripwright.language.build.Model;
 import gripwright.language.check.Source;
 import gripwright.language.finding.LocatedFinding;
@@ -19,6 +20,7 @@ import gripwright.review.Review;
 import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -150,7 +152,7 @@ public final class Reading {
         Athlete athlete = model.athletes().get(name);
         if (athlete != null && !model.unsettled().contains(name)) {
           Log log = model.logs().getOrDefault(name, Log.empty(name));
-          ofPlan.add(Planner.compile(plan, athlete, log, ruleSets));
+          ofPlan.add(Planner.compile(plan, athlete, log, ruleSets, model.protocols()));
           if (athletes.add(athlete)) {
             Review.oddTests(athlete, log).forEach(finding -> all.add(located(finding)));
           }
@@ -166,9 +168,24 @@ public final class Reading {
           .filter(finding -> allKnown || !NEEDS_ALL.contains(finding.code()))
           .forEach(finding -> all.add(located(finding)));
     }
+    athletes.forEach(athlete -> all.addAll(unknownNames(athlete.name(), compiled)));
     List<LocatedFinding> everything = new ArrayList<>(model.findings());
     everything.addAll(SamePlace.merged(all));
     return new Compilation(compiled, Findings.of(everything, options));
+  }
+
+  /** Tells of logged sessions that no plan has, where no plan has told of them. */
+  private List<LocatedFinding> unknownNames(String athlete, List<CompiledPlan> compiled) {
+    Set<String> told = new HashSet<>();
+    compiled.stream()
+        .filter(plan -> plan.athlete().name().equals(athlete))
+        .flatMap(plan -> plan.findings().stream())
+        .filter(finding -> finding.code().equals("plan.session-unplanned"))
+        .forEach(finding -> told.add(String.valueOf(finding.arguments().get("session"))));
+    List<Plan> plans =
+        model.plans().values().stream().filter(p -> p.athletes().contains(athlete)).toList();
+    Log log = model.logs().getOrDefault(athlete, Log.empty(athlete));
+    return LoggedNames.unknown(log, plans, told).stream().map(this::located).toList();
   }
 
   /** Returns a finding about this model with the text that its place stands for. */

@@ -118,7 +118,7 @@ public final class ReviewCommand {
     List<CompiledPlan> compiled =
         plans.stream()
             .filter(plan -> !plan.from().isAfter(day))
-            .map(plan -> Planner.compile(plan, athlete, known, rules))
+            .map(plan -> Planner.compile(plan, athlete, known, rules, reading.protocols()))
             .toList();
     return Review.of(athlete, log, compiled, reading.protocols(), day);
   }
