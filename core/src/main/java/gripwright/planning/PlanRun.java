@@ -90,64 +90,7 @@ final class PlanRun {
   }
 
   CompiledPlan compile() {
-    int number = 0;
-    for (Block block : plan.blocks()) {
-      Progression progression = progression(block);
-      List<Progression.Chance> chances = new ArrayList<>();
-      List<Progression.Chance> unlightened = new ArrayList<>();
-      List<String> lost = new ArrayList<>();
-      LocalDate since = plan.from().plusDays(7L * number);
-      Set<String> grips = new TreeSet<>();
-      Outcome last = Outcome.EMPTY;
-      for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
-        number++;
-        LocalDate first = plan.from().plusDays(7L * (number - 1));
-        ramp.before(first, lastSession(), heard.hurts(lastSession(), first));
-        Optional<Double> easedTo = easedTo(block, blockWeek, first);
-        boolean mayStep = last == Outcome.TRAINED && easedTo.isEmpty() && ramp.steady();
-        if (last != Outcome.EMPTY && easedTo.isEmpty() && (ramp.steady() || ramp.byLog())) {
-          unlightened.add(new Progression.Chance(since, first, allGrips(block)));
-        }
-        List<Progression.Chance> chancesNow = new ArrayList<>(chances);
-        if (mayStep) {
-          chancesNow.add(new Progression.Chance(since, first, grips));
-        }
-        double share = ramp.share(easedTo.isPresent());
-        last =
-            week(
-                block,
-                new WeekOfBlock(number, blockWeek, first, easedTo.isPresent()),
-                progression,
-                new Progression.Week(
-                    first,
-                    chancesNow,
-                    lost,
-                    easedTo,
-                    share,
-                    ramp.from(),
-                    Optional.of(
-                        new Progression.Week(
-                            first,
-                            unlightened,
-                            List.of(),
-                            easedTo,
-                            ramp.byLog() ? 1 : share,
-                            ramp.from(),
-                            Optional.empty()))));
-        if (last == Outcome.TRAINED) {
-          if (easedTo.isEmpty()) {
-            since = first;
-            grips.clear();
-          }
-          grips.addAll(gripsOf(number));
-          chances = chancesNow;
-        } else if (last == Outcome.SKIPPED) {
-          lost.add("week " + number + " was not trained");
-        }
-        ramp.after(last == Outcome.TRAINED, easedTo.isPresent(), share, last == Outcome.SKIPPED);
-      }
-      noteUnfinishedRamps(block, chances);
-    }
+    plan.blocks().forEach(this::weeks);
     noteIdleTaper();
     toldFindings.all(missed).forEach(findings::add);
     findings.settle(SessionOutlook.DOUBTFUL, SessionOutlook.FAILS);
@@ -161,6 +104,72 @@ final class PlanRun {
         hardDays.climbing(plan.from(), plan.to()),
         findings.all(),
         new HeardLog(heard.until(), missed, List.of()));
+  }
+
+  /** Goes through the weeks of a block. */
+  private void weeks(Block block) {
+    Progression progression = progression(block);
+    List<Progression.Chance> chances = new ArrayList<>();
+    List<Progression.Chance> unlightened = new ArrayList<>();
+    List<String> lost = new ArrayList<>();
+    LocalDate since = plan.from().plusDays(7L * weeks.size());
+    Set<String> grips = new TreeSet<>();
+    Outcome last = Outcome.EMPTY;
+    for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
+      int number = weeks.size() + 1;
+      LocalDate first = plan.from().plusDays(7L * (number - 1));
+      ramp.before(first, lastSession(), heard.hurts(lastSession(), first));
+      Optional<Double> easedTo = easedTo(block, blockWeek, first);
+      if (last != Outcome.EMPTY && easedTo.isEmpty() && (ramp.steady() || ramp.byLog())) {
+        unlightened.add(new Progression.Chance(since, first, allGrips(block)));
+      }
+      List<Progression.Chance> chancesNow = new ArrayList<>(chances);
+      if (last == Outcome.TRAINED && easedTo.isEmpty() && ramp.steady()) {
+        chancesNow.add(new Progression.Chance(since, first, grips));
+      }
+      double share = ramp.share(easedTo.isPresent());
+      last =
+          week(
+              block,
+              new WeekOfBlock(number, blockWeek, first, easedTo.isPresent()),
+              progression,
+              new Progression.Week(
+                  first,
+                  chancesNow,
+                  lost,
+                  easedTo,
+                  share,
+                  ramp.from(),
+                  Optional.of(unlightened(first, unlightened, easedTo, share))));
+      if (last == Outcome.TRAINED) {
+        if (easedTo.isEmpty()) {
+          since = first;
+          grips.clear();
+        }
+        grips.addAll(gripsOf(number));
+        chances = chancesNow;
+      } else if (last == Outcome.SKIPPED) {
+        lost.add("week " + number + " was not trained");
+      }
+      ramp.after(last == Outcome.TRAINED, easedTo.isPresent(), share, last == Outcome.SKIPPED);
+    }
+    noteUnfinishedRamps(block, chances);
+  }
+
+  /** Returns where a week would stand if the log had lightened nothing. */
+  private Progression.Week unlightened(
+      LocalDate first,
+      List<Progression.Chance> chances,
+      Optional<Double> easedTo,
+      double returning) {
+    return new Progression.Week(
+        first,
+        chances,
+        List.of(),
+        easedTo,
+        ramp.byLog() ? 1 : returning,
+        ramp.from(),
+        Optional.empty());
   }
 
   private Progression progression(Block block) {
