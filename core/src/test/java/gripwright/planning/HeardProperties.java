@@ -348,7 +348,13 @@ class HeardProperties {
       }
     }
     Assume.that(!trained.isEmpty());
-    int which = trained.get(random.nextInt(trained.size()));
+    LocalDate told = lines.get(trained.get(random.nextInt(trained.size()))).date();
+    lines =
+        lines.stream().filter(l -> !l.date().isAfter(told)).toList(); // what comes next, no more
+    int which = -1;
+    for (int i = 0; i < lines.size(); i++) {
+      which = lines.get(i) instanceof LogEntry.Trained t && t.date().equals(told) ? i : which;
+    }
     List<LogEntry> worse = new ArrayList<>(lines);
     int how = random.nextInt(4);
     LogEntry.Trained line = (LogEntry.Trained) lines.get(which);
