@@ -220,7 +220,8 @@ final class DiffProperties {
     List<String> declarations =
         new ArrayList<>(DECLARATION.matcher(text).results().map(MatchResult::group).toList());
     Collections.shuffle(declarations, random);
-    StringBuilder all = new StringBuilder("language 1\n");
+    String heading = text.lines().filter(l -> l.startsWith("language")).findFirst().orElseThrow();
+    StringBuilder all = new StringBuilder(heading + "\n");
     for (String declaration : declarations) {
       String[] words = declaration.split("(?<!\") +(?=[^\"]*(?:\"[^\"]*\"[^\"]*)*$)|\n *", -1);
       for (String word : words) {
