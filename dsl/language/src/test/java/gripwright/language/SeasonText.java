@@ -241,7 +241,8 @@ final class SeasonText {
           + time(climbed.time())
           + (climbed.effort().isPresent()
               ? " effort " + number(climbed.effort().getAsDouble())
-              : "");
+              : "")
+          + (climbed.pain().isPresent() ? " pain " + number(climbed.pain().getAsDouble()) : "");
     }
     if (entry instanceof LogEntry.Skipped skipped) {
       return "skipped " + skipped.session();
