@@ -51,14 +51,16 @@ public final class StartUp {
       throws IOException, URISyntaxException {
     String launcher = root.resolve("gripwright").toString();
     String season = root.resolve("examples/plans/season.grip").toString();
+    String weeks = root.resolve("examples/plans/first-weeks.grip").toString();
     return List.of(
         empty(LAUNCHER_FLAGS),
         new Program("`gripwright --help`", List.of(launcher, "--help")),
+        new Program("`gripwright check` of the first weeks", List.of(launcher, "check", weeks)),
         new Program("`gripwright check` of the example season", List.of(launcher, "check", season)),
         new Program(
             "`gripwright check` of 1,000 lines", List.of(launcher, "check", thousand.toString())),
         new Program(
-            "`check` of the example season, Java without the launcher script",
+            "`check` of the example season by Java alone, without stored classes",
             java(LAUNCHER_FLAGS, commandLine(root), "gripwright.tools.Main", "check", season)));
   }
 
