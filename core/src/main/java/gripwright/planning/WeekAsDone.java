@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.finding.ModelPath;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -150,7 +151,7 @@ final class WeekAsDone {
       List<DatedSession> ofWeek,
       Happened happened,
       String because) {
-    var path = expansion.path(block, week, line.session(), line.date());
+    ModelPath path = expansion.path(block, week, line.session(), line.date());
     Load mass = expansion.bodyMassOn(line.date());
     List<PlannedExercise> exercises = new ArrayList<>();
     for (ExerciseMatch match : matches) {
@@ -176,7 +177,8 @@ final class WeekAsDone {
                 setsOf(match, like.get()),
                 mass,
                 match.asked().isPresent(),
-                exercises.size() + 1));
+                exercises.size() + 1,
+                place(path, line.session(), like.get(), exercises.size() + 1)));
       }
     }
     return new DatedSession(
@@ -193,6 +195,15 @@ final class WeekAsDone {
         exercises,
         path,
         Optional.of(happened));
+  }
+
+  /** Returns where an exercise stands in a session: with its number in the plan if it is of it. */
+  private static ModelPath place(ModelPath session, String name, PlannedExercise like, int order) {
+    List<ModelPath.Step> steps = like.path().steps();
+    boolean ofIt =
+        steps.stream().anyMatch(s -> s.kind().equals("session") && s.name().equals(name));
+    return session.then(
+        "exercise", ofIt ? steps.get(steps.size() - 1).name() : Integer.toString(order));
   }
 
   private int minutes(Block block, LogEntry.Trained line, List<PlannedExercise> exercises) {
@@ -231,7 +242,13 @@ final class WeekAsDone {
   }
 
   private PlannedExercise done(
-      PlannedExercise like, Done done, int sets, Load bodyMass, boolean asked, int order) {
+      PlannedExercise like,
+      Done done,
+      int sets,
+      Load bodyMass,
+      boolean asked,
+      int order,
+      ModelPath place) {
     Setup setup = done.setup();
     Load load = done.load().orElse(like.totalLoad());
     boolean asPlanned = load.compareTo(like.totalLoad()) == 0;
@@ -274,7 +291,7 @@ final class WeekAsDone {
         like.rehabilitation(),
         Optional.empty(),
         why(like, done, sets, load, asked),
-        like.path());
+        place);
   }
 
   private static List<Derivation> why(

@@ -559,4 +559,14 @@ class HeardProperties {
         .max()
         .orElse(0);
   }
+
+  /** What is said of an exercise is found under its session, whatever day it was planned for. */
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
+  void anExerciseStandsInItsSession(@ForAll("stories") Story story) {
+    for (DatedSession session : story.heard(log(story.lines())).sessions()) {
+      for (PlannedExercise exercise : session.exercises()) {
+        assertTrue(session.path().contains(exercise.path()), exercise.path().toString());
+      }
+    }
+  }
 }
