@@ -11,14 +11,16 @@ public final class Reached {
   private static final int ENOUGH = 1000;
 
   /**
-   * Counts how often a property was not empty, and fails a long enough run in which that was rare.
+   * Counts how often a property was not empty, and fails a long enough run in which that was rarer
+   * than half of what is usual.
    */
-  public static void reached(boolean reached, double atLeastPercent) {
+  public static void reached(boolean reached, double usualPercent) {
     Statistics.label("reached").collect(reached);
     Statistics.label("reached")
         .coverage(
             c ->
                 c.check(true)
-                    .count((count, all) -> all < ENOUGH || count * 100.0 / all >= atLeastPercent));
+                    .count(
+                        (count, all) -> all < ENOUGH || count * 100.0 / all >= usualPercent / 2));
   }
 }
