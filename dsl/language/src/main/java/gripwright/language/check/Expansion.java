@@ -46,7 +46,8 @@ final class Expansion {
     long weeks = blocks.stream().mapToLong(Block::weeks).sum();
     long tests =
         retests.stream()
-            .mapToLong(t -> LEAST_STEPS * t.setups().size() * (weeks / t.everyWeeks() + 1))
+            .mapToLong(
+                t -> LEAST_STEPS * t.setups().size() * (weeks / Math.max(1, t.everyWeeks()) + 1))
             .sum();
     long each = Math.min(ENDLESS, tests + blocks.stream().mapToLong(Expansion::of).sum());
     return Math.min(ENDLESS, athletes * each);
