@@ -111,6 +111,9 @@ class WrittenInvariantProperties {
       double step = largestStep(season.athlete().equipment());
       for (int i = 0; i < one.sessions().size(); i++) {
         DatedSession session = one.sessions().get(i);
+        if (session.exercises().stream().anyMatch(e -> e.mix().isPresent())) {
+          continue;
+        }
         for (int j = 0; j < session.exercises().size(); j++) {
           assertNear(session.exercises().get(j), other.sessions().get(i).exercises().get(j), step);
         }
@@ -125,9 +128,10 @@ class WrittenInvariantProperties {
             s ->
                 s.date()
                     + s.name()
-                    + s.minutes()
                     + s.hard()
                     + s.exercises().stream()
+                        .filter(
+                            e -> e.mix().isEmpty()) // two grips of equal worth may change places
                         .map(e -> e.setup().grip().name() + e.scheme().sets())
                         .toList())
         .toList();
