@@ -1,5 +1,6 @@
 package gripwright.plan;
 
+import gripwright.finding.ModelPath;
 import gripwright.plan.PlanChange.Measure;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
@@ -38,9 +39,18 @@ final class ExerciseChanges {
                 o.order() == n.order() && (o.protocol().equals(n.protocol()) || sameHold(o, n))));
     pairs.sort(Comparator.comparingInt(p -> p.after().order()));
     for (Pair<PlannedExercise> pair : pairs) {
-      for (Measure measure : differences(pair.before(), pair.after())) {
+      List<Measure> found = differences(pair.before(), pair.after());
+      Optional<Pair<PlannedExercise>> asked = asked(sessions, pair);
+      if (!found.contains(Measure.LOAD)) {
+        asked.ifPresent(p -> note(found, Measure.LEVEL, p.before(), p.after(), e -> level(e)));
+      }
+      if (found.isEmpty()) {
+        note(found, Measure.HARDNESS, pair.before(), pair.after(), PlannedExercise::hard);
+      }
+      for (Measure measure : found) {
+        Pair<PlannedExercise> told = measure == Measure.LEVEL ? asked.orElse(pair) : pair;
         changes.add(
-            new PlanChange.ExerciseChanged(sessions.after(), pair.before(), pair.after(), measure));
+            new PlanChange.ExerciseChanged(sessions.after(), told.before(), told.after(), measure));
       }
     }
     boolean reordered = !sorted(pairs, p -> p.before().order());
@@ -76,7 +86,7 @@ final class ExerciseChanges {
         && one.setup().lifting() == other.setup().lifting();
   }
 
-  /** Returns what differs between two exercises that stand for each other. */
+  /** Returns what differs between two exercises that stand for each other, but for level. */
   private static List<Measure> differences(PlannedExercise was, PlannedExercise is) {
     List<Measure> found = new ArrayList<>();
     note(found, Measure.PROTOCOL, was, is, PlannedExercise::protocol);
@@ -93,13 +103,37 @@ final class ExerciseChanges {
     if (found.isEmpty() && !course(was).equals(course(is))) {
       found.add(Measure.COURSE);
     }
-    if (!found.contains(Measure.LOAD)) {
-      note(found, Measure.LEVEL, was, is, ExerciseChanges::level);
-    }
-    if (found.isEmpty()) {
-      note(found, Measure.HARDNESS, was, is, PlannedExercise::hard);
-    }
     return found;
+  }
+
+  /** Returns two exercises as they were asked; empty if one of them was trained unasked. */
+  private static Optional<Pair<PlannedExercise>> asked(
+      Pair<DatedSession> sessions, Pair<PlannedExercise> exercises) {
+    Optional<PlannedExercise> was = asked(sessions.before(), exercises.before());
+    return asked(sessions.after(), exercises.after())
+        .flatMap(is -> was.map(w -> new Pair<>(w, is)));
+  }
+
+  /** What was trained has a load of its own; the level is that of the plan for it. */
+  private static Optional<PlannedExercise> asked(DatedSession session, PlannedExercise exercise) {
+    return session.happened().isEmpty()
+        ? Optional.of(exercise)
+        : session
+            .happened()
+            .flatMap(Happened::planned)
+            .flatMap(
+                planned ->
+                    planned.exercises().stream()
+                        .filter(e -> number(e).equals(number(exercise)))
+                        .filter(e -> e.protocol().equals(exercise.protocol()))
+                        .filter(e -> sameHold(e, exercise))
+                        .findFirst());
+  }
+
+  /** Returns which exercise of its session it is, as its place says. */
+  private static String number(PlannedExercise exercise) {
+    List<ModelPath.Step> steps = exercise.path().steps();
+    return steps.isEmpty() ? "" : steps.get(steps.size() - 1).name();
   }
 
   /** Returns a load as documents write it: what is less than 0.1 g is noise of reckoning. */

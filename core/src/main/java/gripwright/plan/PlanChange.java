@@ -170,7 +170,8 @@ public sealed interface PlanChange {
    * @param session the session now
    * @param before the exercise as it was
    * @param after the exercise as it is
-   * @param measure what changed
+   * @param measure what changed; of a level, both exercises are as they were asked, whatever was
+   *     trained
    */
   record ExerciseChanged(
       DatedSession session, PlannedExercise before, PlannedExercise after, Measure measure)

@@ -155,6 +155,11 @@ public record Scheme(List<Step> steps) {
     return flat(steps).stream().filter(Hold.class::isInstance).map(Hold.class::cast).toList();
   }
 
+  /** Returns the levels of all holds as written, in order, each once. */
+  public List<Level> levels() {
+    return holds().stream().map(Hold::level).distinct().toList();
+  }
+
   /** Returns the first hold's time where all holds last the same, in whole seconds or not. */
   public Optional<Duration> holdTime() {
     List<Duration> times = holds().stream().map(Hold::time).distinct().toList();

@@ -93,6 +93,57 @@ final class DiffCommandTest extends CommandLine {
   }
 
   @Test
+  void ofAPastSessionTheLevelsAskedAreTold() throws IOException {
+    String log =
+        ATHLETE.replace(
+            "load 80 kg }",
+            """
+            load 80 kg
+              2027-01-05 session fingers {
+                max-holds on half-crimp edge 20 mm: sets 4 of 4, load 53 kg, effort 6
+              }
+              2027-01-07 session fingers {
+                max-holds on half-crimp edge 20 mm: sets 4 of 4, load 54.5 kg, effort 6
+              }
+            }
+            """);
+    both("eir.grip", log, log);
+    both("winter.grip", PLAN, PLAN.replace("70 %", "72 %")); // asks for 53 kg, then 54.5 kg
+    diff();
+    assertTrue(
+        out()
+            .startsWith(
+                """
+                WINTER for Eir Moe
+                  every fingers session of week 1: half-crimp 20 mm, level asked 72 % instead of
+                  70 %, and what was trained stays
+                """),
+        out());
+    diff("--as", "json");
+    JsonNode change = new ObjectMapper().readTree(out()).get("changes").get(0);
+    assertEquals("level", change.get("measure").asText());
+    assertEquals("70 %", change.get("before").asText());
+    assertEquals("72 %", change.get("after").asText());
+  }
+
+  @Test
+  void aLevelOfAnotherKindIsToldAsItIsWritten() throws IOException {
+    both("winter.grip", PLAN, PLAN.replace("70 % max", "53 kg"));
+    diff();
+    assertEquals(
+        """
+        WINTER for Eir Moe
+          every fingers session: half-crimp 20 mm, level 53 kg instead of 70 %, and the
+          load stays
+        """,
+        out());
+    diff("--as", "json");
+    JsonNode change = new ObjectMapper().readTree(out()).get("changes").get(0);
+    assertEquals("70 %", change.get("before").asText());
+    assertEquals("53 kg", change.get("after").asText());
+  }
+
+  @Test
   void causesComeFirst() throws IOException {
     both("eir.grip", ATHLETE, ATHLETE.replace("load 80 kg", "load 84 kg"));
     diff();

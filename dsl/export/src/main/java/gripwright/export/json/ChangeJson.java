@@ -6,6 +6,7 @@ import gripwright.plan.DatedSession;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanChange;
 import gripwright.plan.PlannedExercise;
+import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Numbers;
 import java.time.Duration;
@@ -193,7 +194,7 @@ final class ChangeJson {
       case LEVEL ->
           exercise.percentOfMax().isPresent()
               ? Numbers.plain(exercise.percentOfMax().getAsDouble(), 3) + " %"
-              : null;
+              : scheme.levels().stream().map(Level::toString).collect(Collectors.joining(" and "));
       case REHABILITATION -> exercise.rehabilitation().orElse(null);
       case ORDER -> Integer.toString(exercise.order());
       case HARDNESS -> exercise.hard() ? "hard" : "not hard";

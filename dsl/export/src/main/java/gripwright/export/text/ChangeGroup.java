@@ -60,6 +60,7 @@ record ChangeGroup(List<PlanChange> changes) {
               c.session().name(),
               about(c.after()),
               c.measure(),
+              c.measure() == PlanChange.Measure.LEVEL && c.session().happened().isPresent(),
               ChangeWords.value(c.before(), c.measure()),
               ChangeWords.value(c.after(), c.measure()));
     }

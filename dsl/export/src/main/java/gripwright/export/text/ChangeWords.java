@@ -10,6 +10,7 @@ import gripwright.plan.PlanChange;
 import gripwright.plan.PlanChange.ExerciseChanged;
 import gripwright.plan.PlanChange.Measure;
 import gripwright.plan.PlannedExercise;
+import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
@@ -301,16 +302,19 @@ final class ChangeWords {
               ? "no longer part of a rehabilitation"
               : "part of the rehabilitation \"" + is + "\"";
       case ORDER -> "in place " + is + " instead of " + was;
-      case LEVEL -> levels(one) + ", and the load stays";
+      case LEVEL ->
+          one.session().happened().isPresent()
+              ? levels("level asked ", one) + ", and what was trained stays"
+              : levels("level ", one) + ", and the load stays";
       case HARDNESS -> is + " instead of " + was;
     };
   }
 
   /** Writes levels with as many decimals as tell them apart. */
-  private static String levels(ExerciseChanged change) {
+  private static String levels(String what, ExerciseChanged change) {
     String was = level(change.before(), 1);
     String is = level(change.after(), 1);
-    return "level "
+    return what
         + (is.equals(was) ? level(change.after(), 3) : is)
         + " instead of "
         + (is.equals(was) ? level(change.before(), 3) : was);
@@ -319,7 +323,9 @@ final class ChangeWords {
   private static String level(PlannedExercise exercise, int decimals) {
     return exercise.percentOfMax().isPresent()
         ? Numbers.plain(exercise.percentOfMax().getAsDouble(), decimals) + " %"
-        : "in other words";
+        : exercise.scheme().levels().stream()
+            .map(Level::toString)
+            .collect(Collectors.joining(" and "));
   }
 
   private static String range(List<Load> loads) {

@@ -174,8 +174,7 @@ final class ExerciseTable {
     if (exercise.percentOfMax().isPresent()) {
       return Numbers.plain(exercise.percentOfMax().getAsDouble(), 1) + " %";
     }
-    List<Level> levels =
-        exercise.scheme().holds().stream().map(Scheme.Hold::level).distinct().toList();
+    List<Level> levels = exercise.scheme().levels();
     boolean inWords =
         levels.size() == 1
             && (levels.get(0) instanceof Level.Reserve || levels.get(0) instanceof Level.Effort);
