@@ -1,6 +1,7 @@
 package gripwright.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ReportedFinding;
@@ -20,6 +21,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -41,6 +44,9 @@ class ForgottenTokenTest {
   private static final Set<String> CHOICES =
       Set.of("DECLARATION", "HEAD", "PRIMARY", "RESERVED", "STEP", "SKIPPED_LINE");
 
+  private static final Pattern EXPECTED_FOUND =
+      Pattern.compile("expected (.*) here, found (.*)", Pattern.DOTALL);
+
   private static final boolean BLESS = Boolean.getBoolean("gripwright.bless");
   private static final Path FOLDER = Path.of("../../examples/plans");
   private static final Path EXPECTED = Path.of("src/test/resources/forgotten.expected");
@@ -61,10 +67,17 @@ class ForgottenTokenTest {
         ReadOptions.standard().withFiles(SourceLoader.of(others)).withAllFindings();
     for (ReportedFinding finding : Gripwright.read(name, text, options).findings()) {
       if (finding.severity() == Severity.ERROR) {
+        assertFalse(isAtOdds(finding.message()), finding.message());
         counts.merge(finding.code(), 1, Integer::sum);
       }
     }
     return counts;
+  }
+
+  /** Tells whether a sentence expects what it says was found. */
+  private static boolean isAtOdds(String message) {
+    Matcher told = EXPECTED_FOUND.matcher(message);
+    return told.matches() && List.of(told.group(1).split(", | or ")).contains(told.group(2));
   }
 
   @Test

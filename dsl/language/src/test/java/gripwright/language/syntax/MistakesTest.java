@@ -56,6 +56,24 @@ class MistakesTest {
   }
 
   @Test
+  void whatIsMissingBehindAnOfIsNamed() {
+    String log =
+        "language 1\nlog ylva {\n  2027-01-05 session s {\n    p on g edge 20 mm: %s\n  }\n}\n";
+    String rules = "language 1\nrules r {\n  rule a {\n    require load > %s\n  }\n}\n";
+    assertEquals("a number here, found `,`", missing(log, "sets 3 of, load 60 kg"));
+    assertEquals("a number here, found the end of the line", missing(log, "sets 3 of"));
+    assertEquals("a number here, found `load`", missing(log, "sets 3 of load 60 kg"));
+    assertEquals("a value here, found the end of the line", missing(rules, "3 % of"));
+    assertEquals("`%` here, found `of`", missing(rules, "3 of load"));
+  }
+
+  private static String missing(String text, String words) {
+    var findings = Texts.parse(text.replace("%s", words)).findings();
+    assertEquals(1, findings.size());
+    return Wording.sentence(findings.get(0).finding()).replace("expected ", "");
+  }
+
+  @Test
   void theFileIsReadPastItsMistake() {
     Path file = Texts.MISTAKES.resolve("no-close-brace-session.grip");
     ParsedFile parsed = Texts.parse(Texts.read(file));

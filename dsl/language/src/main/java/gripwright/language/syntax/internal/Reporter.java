@@ -95,12 +95,21 @@ final class Reporter {
       add(before, IntervalSet.of(GripParser.WORD), new IntervalSet(), nameContext);
     } else if (before != null && possible.contains(GripParser.PLUS) && isGrade(before, token)) {
       add(before, SCALES, new IntervalSet(), context);
+    } else if (token.getType() == GripParser.OF && possible.contains(GripParser.OF)) {
+      add(scan.after(token), afterOf(possible), new IntervalSet(), context);
     } else if (possible.contains(GripParser.PERCENT)
         && (token.getType() == GripParser.MAX || token.getType() == GripParser.OF)) {
       add(token, IntervalSet.of(GripParser.PERCENT), new IntervalSet(), context);
     } else {
       add(token, required, possible, context);
     }
+  }
+
+  /** Returns what belongs behind an {@code of} that fits: any value of a share, else a number. */
+  private static IntervalSet afterOf(IntervalSet possible) {
+    return possible.contains(GripParser.MAX)
+        ? IntervalSet.of(GripParser.NUMBER).or(IntervalSet.of(GripParser.LPAREN))
+        : IntervalSet.of(GripParser.NUMBER);
   }
 
   /** Reports that something else was expected where a statement begins. */

@@ -249,6 +249,16 @@ final class Scan {
     return index < 0 ? null : tokens.get(index);
   }
 
+  /** Returns the token behind one, leaving aside what means nothing. */
+  CommonToken after(Token token) {
+    for (int i = token.getTokenIndex() + 1; i < tokens.size(); i++) {
+      if (tokens.get(i).getChannel() == Token.DEFAULT_CHANNEL) {
+        return tokens.get(i);
+      }
+    }
+    return tokens.get(tokens.size() - 1);
+  }
+
   /** Returns the first token on the line of one. */
   CommonToken lineOpener(Token token) {
     return tokens.get(openers[token.getTokenIndex()]);
