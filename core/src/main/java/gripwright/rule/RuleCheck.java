@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Checks a compiled plan against rules. Stateless; the same input gives the same findings. */
 public final class RuleCheck {
@@ -72,20 +73,31 @@ public final class RuleCheck {
    * @param ofOnePlan results of {@link #check} for the same plan, one an athlete
    */
   public static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
+    Set<Finding> everywhere = new HashSet<>();
+    for (int i = 0; i < ofOnePlan.size(); i++) {
+      Set<Finding> here = aboutWaivers(ofOnePlan.get(i));
+      if (i == 0) {
+        everywhere.addAll(here);
+      } else {
+        everywhere.retainAll(here);
+      }
+    }
     List<CompiledPlan> all = new ArrayList<>();
     for (CompiledPlan compiled : ofOnePlan) {
       boolean first = all.isEmpty();
       all.add(
           compiled.withFindings(
               compiled.findings().stream()
-                  .filter(f -> !WaiverBook.isAboutWaiver(f) || (first && everywhere(f, ofOnePlan)))
+                  .filter(f -> !WaiverBook.isAboutWaiver(f) || (first && everywhere.contains(f)))
                   .toList()));
     }
     return all;
   }
 
-  private static boolean everywhere(Finding finding, List<CompiledPlan> ofOnePlan) {
-    return ofOnePlan.stream().allMatch(p -> p.findings().contains(finding));
+  private static Set<Finding> aboutWaivers(CompiledPlan plan) {
+    return plan.findings().stream()
+        .filter(WaiverBook::isAboutWaiver)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static List<RuleSet> named(Plan plan, List<RuleSet> ruleSets) {

@@ -8,8 +8,11 @@ import static gripwright.rule.Expression.subject;
 import static gripwright.rule.Winter.FRONT_TWO;
 import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
@@ -23,6 +26,7 @@ import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -160,6 +164,24 @@ class LinearWorkTest {
     long more = steps(200);
     assertTrue(some > 50 * 3 * 2, "everything was looked at");
     assertTrue(more <= 4.2 * some, more + " steps for four times " + some);
+  }
+
+  /**
+   * The limit is generous, for a busy machine: each with all would be ten thousand million looks.
+   */
+  @Test
+  void manyWaiversThatWaiveNothingAreToldSoon() {
+    CompiledPlan plan = plan(1);
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 1; i <= 100_000; i++) {
+      ModelPath place = plan.plan().path().then("waiver", i);
+      findings.add(Finding.warning("plan.waiver-unused", place).with("rule", "sets"));
+    }
+    CompiledPlan many = plan.withFindings(findings);
+    List<CompiledPlan> together =
+        assertTimeout(Duration.ofSeconds(30), () -> RuleCheck.acrossAthletes(List.of(many, many)));
+    assertEquals(100_000, together.get(0).findings().size());
+    assertEquals(0, together.get(1).findings().size());
   }
 
   @Test
