@@ -10,10 +10,13 @@ import gripwright.language.resolve.Declared;
 import gripwright.language.resolve.Names;
 import gripwright.language.resolve.Project;
 import gripwright.language.syntax.Declaration;
+import gripwright.language.syntax.NodeKind;
+import gripwright.language.syntax.ParsedFile;
 import gripwright.plan.Plan;
 import gripwright.protocol.Protocol;
 import gripwright.rule.RuleSet;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +31,8 @@ public final class Checker {
 
   private final Names names;
   private final boolean complete;
+  private final Set<NodeKind> nameless = EnumSet.noneOf(NodeKind.class);
+  private final Set<String> lost = new HashSet<>();
   private final List<LocatedFinding> findings = new ArrayList<>();
 
   /** How many holds and rests the plans have that were made so far. */
@@ -38,7 +43,11 @@ public final class Checker {
 
   private Checker(Project project) {
     this.names = project.names();
-    this.complete = project.complete();
+    this.complete = project.complete() && project.files().stream().noneMatch(f -> f.lost().file());
+    for (ParsedFile file : project.files()) {
+      nameless.addAll(file.lost().nameless());
+      lost.addAll(file.lost().names());
+    }
   }
 
   /**
@@ -52,24 +61,24 @@ public final class Checker {
   }
 
   private Checked check(Standard standard) {
-    Known<Grip> grips = new Known<>("grip", complete);
+    Known<Grip> grips = known("grip", NodeKind.GRIP);
     grips.addAll(standard.grips());
     make(grips, names.grips(), d -> GripCheck.check(d, grips, findings));
-    Known<Protocol> protocols = new Known<>("protocol", complete);
+    Known<Protocol> protocols = known("protocol", NodeKind.PROTOCOL);
     protocols.addAll(standard.protocols());
     make(protocols, names.protocols(), d -> ProtocolCheck.check(d, findings));
-    Known<Athlete> athletes = new Known<>("athlete", complete);
+    Known<Athlete> athletes = known("athlete", NodeKind.ATHLETE);
     make(athletes, names.athletes(), d -> AthleteCheck.check(d, grips, findings));
-    Known<RuleSet> ruleSets = new Known<>("rule set", complete);
+    Known<RuleSet> ruleSets = known("rule set", NodeKind.RULES);
     RuleNames ruleNames = new RuleNames(grips::declares, protocols::declares, standard.ruleSets());
     make(ruleSets, names.ruleSets(), d -> ruleSet(d, ruleNames, grips, protocols));
     Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules());
-    Known<Plan> plans = new Known<>("plan", complete);
+    Known<Plan> plans = known("plan", NodeKind.PLAN);
     make(plans, names.plans(), d -> plan(d, tables));
     if (tooMuch) {
       names.plans().forEach(d -> plans.declare(d.name().text()));
     }
-    Known<Comparison> comparisons = new Known<>("comparison", complete);
+    Known<Comparison> comparisons = known("comparison", NodeKind.COMPARE);
     make(comparisons, names.comparisons(), d -> CompareCheck.check(d, tables, findings));
     List<CheckedLog> logs = new ArrayList<>();
     Set<String> unsettled = new HashSet<>();
@@ -88,6 +97,10 @@ public final class Checker {
         logs,
         unsettled,
         findings);
+  }
+
+  private <T> Known<T> known(String kind, NodeKind node) {
+    return new Known<>(kind, complete && !nameless.contains(node), lost);
   }
 
   private Optional<Plan> plan(Declared<Declaration.Plan> declared, Tables tables) {

@@ -18,6 +18,7 @@ final class Known<T> {
 
   private final String kind;
   private final boolean complete;
+  private final Set<String> lost;
   private final SortedMap<String, T> made = new TreeMap<>();
   private final Set<String> broken = new HashSet<>();
   private final Set<String> names = new TreeSet<>();
@@ -26,11 +27,14 @@ final class Known<T> {
    * Returns a table with nothing in it.
    *
    * @param kind what is in it, in a word or two
-   * @param complete false if there may be more in files that could not be read
+   * @param complete false if there may be more in files that could not be read, or under a heading
+   *     without its name
+   * @param lost words that may be the name of something whose keyword is missing
    */
-  Known(String kind, boolean complete) {
+  Known(String kind, boolean complete, Set<String> lost) {
     this.kind = kind;
     this.complete = complete;
+    this.lost = Set.copyOf(lost);
   }
 
   /** Notes a declaration of which nothing is made yet. */
@@ -63,12 +67,15 @@ final class Known<T> {
     return Collections.unmodifiableSet(names);
   }
 
-  /** Tells whether there is a declaration of a name, or may be one in a file that was not read. */
+  /**
+   * Tells whether there is a declaration of a name. One that is not known is reported, unless a
+   * mistake that was told may have taken its declaration.
+   */
   boolean declares(Ledger ledger, Word name) {
     if (made.containsKey(name.text()) || broken.contains(name.text())) {
       return true;
     }
-    if (complete) {
+    if (complete && !lost.contains(name.text())) {
       ledger.unknown(name, kind, names());
     } else {
       ledger.spoil();

@@ -176,8 +176,8 @@ final class PlanCheck {
 
   private void ruleSet(Word word) {
     boolean known = tables.ruleSets().declares(ledger, word);
+    ruleSets.add(word.text());
     if (once.first(word, "rule set", word.text()) && known) {
-      ruleSets.add(word.text());
       builder.rules(word.text());
     }
   }
@@ -207,10 +207,17 @@ final class PlanCheck {
     if (item instanceof PlanItem.RetestItem retest) {
       retest(retest);
     } else if (item instanceof PlanItem.WaiveItem waive) {
-      new WaiverCheck(ledger, blockItems, tables.rulesOf(ruleSets), Damage.in(declaration))
+      new WaiverCheck(ledger, blockItems, rules(), Damage.in(declaration))
           .check(waive)
           .ifPresent(builder::waive);
     }
+  }
+
+  /** Returns the rules that a waiver can name; nothing if some of them may be missing. */
+  private Optional<Set<String>> rules() {
+    return declaration.damaged() && ruleSets.isEmpty()
+        ? Optional.empty()
+        : tables.rulesOf(ruleSets);
   }
 
   private void retest(PlanItem.RetestItem retest) {

@@ -16,6 +16,7 @@ public final class ParsedFile {
   private final List<Declaration> declarations;
   private final Span[] spans;
   private final List<LocatedFinding> findings;
+  private final Lost lost;
 
   ParsedFile(
       SourceFile source,
@@ -28,6 +29,7 @@ public final class ParsedFile {
     this.declarations = List.copyOf(declarations);
     this.spans = spans.toArray(new Span[0]);
     this.findings = List.copyOf(findings);
+    this.lost = Lost.from(tree.root());
   }
 
   /** Returns the file that was read. */
@@ -63,5 +65,10 @@ public final class ParsedFile {
   /** Returns what is wrong with the text, in the order of the text. */
   public List<LocatedFinding> findings() {
     return findings;
+  }
+
+  /** Returns what a mistake in a heading took from the declarations. */
+  public Lost lost() {
+    return lost;
   }
 }
