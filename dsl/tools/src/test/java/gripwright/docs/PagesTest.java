@@ -3,6 +3,9 @@ package gripwright.docs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.language.format.Formatted;
+import gripwright.language.format.Formatter;
+import gripwright.language.source.SourceFile;
 import gripwright.tools.Main;
 import gripwright.tools.command.Console;
 import java.io.ByteArrayOutputStream;
@@ -91,6 +94,27 @@ class PagesTest {
                             flat(Files.readString(Page.root().resolve(found.argument())))
                                 .contains(flat(found.block().text())),
                             found.page() + " quotes what is not there")));
+  }
+
+  /** Blocks that begin like a file; those that are wrong in their text have no layout. */
+  @TestFactory
+  Stream<DynamicTest> everyWholeFileHasTheOneLayout() throws IOException {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (String page : pages()) {
+      for (Page.Block block : Page.read(page).blocks()) {
+        if (block.text().startsWith("language 1")) {
+          Formatted formatted = Formatter.format(SourceFile.of("example.grip", block.text()));
+          tests.add(
+              DynamicTest.dynamicTest(
+                  page + ", line " + block.first(),
+                  () ->
+                      Blessing.block(
+                          Page.read(page), block, formatted.text().orElse(block.text()))));
+        }
+      }
+    }
+    Collections.reverse(tests); // from below, so that a rewritten block moves none to come
+    return tests.stream();
   }
 
   @Test
