@@ -83,7 +83,7 @@ final class Measured {
         limit > 1 && (bound == Shortfall.Bound.AT_MOST || bound == Shortfall.Bound.UNDER);
     double by = rise ? 1 : 0;
     Writer writer = new Writer(Type.Quantity.NUMBER, Optional.of(Unit.PERCENT));
-    int decimals = writer.decimals(was - by, limit - by);
+    int decimals = writer.decimals(was, limit);
     return Optional.of(
         new Shortfall(
             at.called(),

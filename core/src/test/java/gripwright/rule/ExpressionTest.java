@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.quantity.Dimension;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,42 @@ class ExpressionTest {
   }
 
   @Test
+  void whatDoesNotAddUpIsRefusedInWords() {
+    Expression exercises = PLAN.get("exercises");
+    assertEquals(
+        "sum of a share of the maximum",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> exercises.summarize(Expression.Summary.SUM, EXERCISE.get("level")))
+            .getMessage());
+    refused(() -> exercises.summarize(Expression.Summary.MEAN, EXERCISE.get("date")));
+    refused(
+        () -> exercises.summarize(Expression.Summary.LARGEST, EXERCISE.get("grip").get("name")));
+  }
+
+  @Test
+  void typesOfProductsAndQuotients() {
+    Expression level = EXERCISE.get("level");
+    Expression load = PLAN.get("load");
+    assertEquals(Type.Plain.LEVEL, level.times(number(2)).type());
+    assertEquals(Type.Plain.LEVEL, number(2).times(level).type());
+    assertEquals(Type.Plain.LEVEL, level.dividedBy(number(2)).type());
+    assertEquals(Type.Plain.LEVEL, level.plus(level).type());
+    assertEquals(Type.Plain.LEVEL, level.minus(level).type());
+    assertEquals(Type.Quantity.NUMBER, level.dividedBy(level).type());
+    assertEquals(Type.Quantity.NUMBER, load.dividedBy(load).type());
+    assertEquals(new Type.Quantity(Dimension.MASS), load.dividedBy(amount(1, Unit.SECOND)).type());
+    assertEquals(load.type(), amount(1, Unit.KILOGRAM).times(amount(1, Unit.SECOND)).type());
+    refused(() -> level.times(level));
+    refused(() -> level.times(amount(1, Unit.SECOND)));
+    refused(() -> level.dividedBy(amount(1, Unit.SECOND)));
+    refused(() -> number(2).dividedBy(level));
+    refused(() -> amount(1, Unit.SECOND).times(level));
+    refused(() -> PLAN.get("from").plus(number(1)));
+    refused(() -> PLAN.get("from").plus(PLAN.get("from")));
+  }
+
+  @Test
   void subjectsMustStandWhereTheyAreSoughtAndRulesCheckThat() {
     refused(
         () ->
@@ -93,6 +130,11 @@ class ExpressionTest {
         truth(from.plus(amount(1, Unit.WEEK)).equalTo(Expression.date(LocalDate.of(2027, 1, 11)))));
     assertEquals(
         Unit.DAY.toBase(3.0), value(Expression.date(LocalDate.of(2027, 1, 7)).minus(from)), 1e-6);
+    assertEquals(
+        Compiler.YES,
+        truth(from.minus(amount(2, Unit.DAY)).equalTo(Expression.date(LocalDate.of(2027, 1, 2)))));
+    assertEquals(4, value(number(12).dividedBy(number(3))));
+    assertEquals(7, value(number(12).minus(number(5))));
   }
 
   @Test

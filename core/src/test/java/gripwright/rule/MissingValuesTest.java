@@ -15,19 +15,19 @@ class MissingValuesTest {
   private static final Expression BEFORE = WEEK.get("previous");
   private static final Expression EXERCISE = subject(Kind.EXERCISE);
 
-  private static final PlanView PLAN =
+  private final PlanView plan =
       new PlanView(
           new Winter()
               .session(0, line(HALF_CRIMP, 85))
               .session(7, line(HALF_CRIMP, 50))
               .compiled());
 
-  private static int first(Expression condition) {
-    return Compiler.truth(condition, Kind.WEEK).of(PLAN.weeks.get(0));
+  private int first(Expression condition) {
+    return Compiler.truth(condition, Kind.WEEK).of(plan.weeks.get(0));
   }
 
-  private static int second(Expression condition) {
-    return Compiler.truth(condition, Kind.WEEK).of(PLAN.weeks.get(1));
+  private int second(Expression condition) {
+    return Compiler.truth(condition, Kind.WEEK).of(plan.weeks.get(1));
   }
 
   @Test
@@ -54,6 +54,6 @@ class MissingValuesTest {
   @Test
   void aMinusSignTurnsANumberRound() {
     Compiler.Value value = Compiler.number(WEEK.get("number").negated(), Kind.WEEK);
-    assertEquals(-2, value.of(PLAN.weeks.get(1)));
+    assertEquals(-2, value.of(plan.weeks.get(1)));
   }
 }

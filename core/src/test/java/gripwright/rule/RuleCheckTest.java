@@ -266,4 +266,90 @@ class RuleCheckTest {
     assertEquals("50 % max", finding.arguments().get("was"));
     assertEquals("40 % max", finding.arguments().get("limit"));
   }
+
+  @Test
+  void whatConcernsThePlanAsAWholeHasNoListOfPlaces() {
+    Rule long8 =
+        Rule.advice("short", Scope.PLAN)
+            .require(subject(Kind.PLAN).get("length").atMost(amount(7, Unit.WEEK)))
+            .message("more than seven weeks")
+            .build();
+    Finding finding = new Winter().rules("mine").check(RuleSet.of("mine", long8)).get(0);
+    assertEquals("rule.short", finding.code());
+    assertEquals(List.of(), finding.places());
+  }
+
+  @Test
+  void ofOneDayFindingsComeByTheirPlaceInThePlan() {
+    Rule never =
+        Rule.advice("never", Scope.SESSION)
+            .require(new Expression.Truth(false))
+            .message("always broken")
+            .build();
+    List<Finding> findings =
+        new Winter()
+            .rules("mine")
+            .session("power", 0, line(HALF_CRIMP, 50))
+            .session("base", 0, line(HALF_CRIMP, 50))
+            .check(RuleSet.of("mine", never));
+    assertEquals(
+        List.of("base", "power"),
+        findings.stream().map(f -> f.place().steps().get(4).name()).toList());
+  }
+
+  private static final Expression GAP = subject(Kind.PAIR).get("gap");
+
+  private static List<String> datesOfPairs(Winter winter, Expression require) {
+    Rule rule =
+        Rule.advice("pairs", Scope.PAIR_OF_SESSIONS)
+            .require(require)
+            .message("two that do not go together")
+            .build();
+    return winter.rules("mine").check(RuleSet.of("mine", rule)).stream()
+        .filter(f -> f.code().equals("rule.pairs"))
+        .flatMap(f -> f.places().stream())
+        .map(p -> p.steps().get(p.steps().size() - 1).name())
+        .toList();
+  }
+
+  @Test
+  void placesOfPairsComeByDate() {
+    Winter winter = new Winter();
+    for (int day : new int[] {0, 2, 3, 5}) {
+      winter.session(day, line(HALF_CRIMP, 50));
+    }
+    // Of Monday's pairs only that with Saturday is broken, and of Wednesday's that with Thursday.
+    assertEquals(
+        List.of("2027-01-07", "2027-01-09"),
+        datesOfPairs(
+            winter, GAP.notEqualTo(amount(5, Unit.DAY)).and(GAP.notEqualTo(amount(1, Unit.DAY)))));
+  }
+
+  @Test
+  void aPairStandsAtItsTrainingAndElseAtItsTest() {
+    Expression never = GAP.lessThan(amount(0, Unit.HOUR));
+    assertEquals(
+        List.of("2027-01-07"), datesOfPairs(new Winter().climbing(1).retest(3, HALF_CRIMP), never));
+    assertEquals(
+        List.of("2027-01-05"), datesOfPairs(new Winter().retest(1, HALF_CRIMP).climbing(3), never));
+    assertEquals(
+        List.of("2027-01-04"),
+        datesOfPairs(new Winter().session(0, line(HALF_CRIMP, 50)).retest(3, HALF_CRIMP), never));
+    assertEquals(
+        List.of("2027-01-08"),
+        datesOfPairs(new Winter().retest(3, HALF_CRIMP).session(4, line(HALF_CRIMP, 50)), never));
+    assertEquals(List.of(), datesOfPairs(new Winter().climbing(1).climbing(3), never));
+  }
+
+  @Test
+  void aRuleThatAsksForAGapOrForSomethingElseIsLookedAtAsFarAsTheGap() {
+    Expression other = subject(Kind.PAIR).get("shared-hard-fingers").not();
+    Winter winter = new Winter();
+    winter.session(0, line(HALF_CRIMP, 85)).session(3, line(HALF_CRIMP, 85));
+    assertEquals(
+        List.of("2027-01-07"), datesOfPairs(winter, other.or(GAP.atLeast(amount(4, Unit.DAY)))));
+    assertEquals(List.of(), datesOfPairs(winter, other.or(GAP.atLeast(amount(3, Unit.DAY)))));
+    assertEquals(
+        List.of("2027-01-07"), datesOfPairs(winter, GAP.moreThan(amount(3, Unit.DAY)).or(other)));
+  }
 }

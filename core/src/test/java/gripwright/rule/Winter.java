@@ -92,10 +92,40 @@ final class Winter {
     private double bodyMass = 60;
     private Hands hands = Hands.BOTH;
     private Optional<String> rehabilitation = Optional.empty();
+    private boolean inKilograms;
+    private boolean oneLevel = true;
+    private boolean tested = true;
+    private double lifted;
 
     Line(Grip grip, double percent) {
       this.grip = grip;
       this.percent = percent;
+      lifted = percent;
+    }
+
+    /** Written as a load, not as a share of the maximum. */
+    Line inKilograms() {
+      inKilograms = true;
+      oneLevel = false;
+      return this;
+    }
+
+    /** Of holds whose levels are not told as one. */
+    Line mixed() {
+      oneLevel = false;
+      return this;
+    }
+
+    /** Without a maximum. */
+    Line untested() {
+      tested = false;
+      return this;
+    }
+
+    /** With another load than the level asks for. */
+    Line lifted(double kilograms) {
+      lifted = kilograms;
+      return this;
     }
 
     Line edge(double millimetres) {
@@ -126,9 +156,11 @@ final class Winter {
     private PlannedExercise planned(int order, ModelPath session) {
       List<PlannedExercise.LoadedStep> steps = new ArrayList<>();
       for (int i = 0; i < sets; i++) {
-        steps.add(new PlannedExercise.LoadedStep(10, Optional.of(Load.ofKilograms(percent))));
+        steps.add(new PlannedExercise.LoadedStep(10, Optional.of(Load.ofKilograms(lifted))));
       }
-      Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(10), new Level.OfMax(percent / 100));
+      Level level =
+          inKilograms ? new Level.Total(Load.ofKilograms(lifted)) : new Level.OfMax(percent / 100);
+      Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(10), level);
       Load maximum = Load.ofKilograms(100);
       Setup setup = new Setup(grip, Length.ofMillimetres(edge), hands, false);
       GripFit fit = GripFit.of(grip, HAND, setup.edge());
@@ -139,8 +171,10 @@ final class Winter {
           hands.sides().stream().collect(Collectors.toMap(side -> side, side -> fit)),
           new Scheme(List.of(new Scheme.Repeat(sets, Duration.ofMinutes(3), List.of(hold)))),
           steps,
-          OptionalDouble.of(percent),
-          Optional.of(new PlannedExercise.Maximum(maximum, maximum, maximum)),
+          oneLevel ? OptionalDouble.of(percent) : OptionalDouble.empty(),
+          tested
+              ? Optional.of(new PlannedExercise.Maximum(maximum, maximum, maximum))
+              : Optional.empty(),
           Load.ofKilograms(bodyMass),
           percent >= 80,
           Optional.empty(),
