@@ -191,4 +191,32 @@ class AcheTest {
         aches(Hands.BOTH, dull(-5, 2), dull(2, 3)),
         "what was before the days asked for is remembered");
   }
+
+  private static Pain at(int day, Structure structure, Side side, double score) {
+    return new Pain(
+        MONDAY.plusDays(day),
+        Finger.RING,
+        Optional.of(structure),
+        Optional.of(side),
+        score,
+        Pain.Kind.DULL,
+        Optional.empty());
+  }
+
+  @Test
+  void anotherStructureAndTheOtherHandAreOtherPlaces() {
+    assertEquals(
+        List.of(false, true),
+        rising(at(2, Structure.A2, Side.LEFT, 2), at(9, Structure.A2, Side.LEFT, 3)));
+    assertEquals(
+        List.of(false, false),
+        rising(at(2, Structure.A2, Side.LEFT, 2), at(9, Structure.A4, Side.LEFT, 3)));
+    assertEquals(
+        List.of(false, false),
+        rising(at(2, Structure.A2, Side.LEFT, 2), at(9, Structure.A2, Side.RIGHT, 3)));
+  }
+
+  private static List<Boolean> rising(LogEntry... entries) {
+    return of(Hands.BOTH, entries).stream().map(Ache::rising).toList();
+  }
 }
