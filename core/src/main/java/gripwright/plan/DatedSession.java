@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param exercises in the order of training
  * @param path where it stands; a {@code week} in a path is the week of the block
  * @param happened how it was trained, for a session of the past; its day and exercises are then
- *     what was done
+ *     what was done; empty where it lies ahead
  */
 public record DatedSession(
     LocalDate date,
@@ -42,36 +42,6 @@ public record DatedSession(
   /** Copies the exercises. */
   public DatedSession {
     exercises = List.copyOf(exercises);
-  }
-
-  /** A session that is planned and has not happened. */
-  public DatedSession(
-      LocalDate date,
-      int week,
-      String block,
-      int blockWeek,
-      String name,
-      int minutes,
-      boolean hard,
-      boolean eased,
-      Load bodyMass,
-      String placedBecause,
-      List<PlannedExercise> exercises,
-      ModelPath path) {
-    this(
-        date,
-        week,
-        block,
-        blockWeek,
-        name,
-        minutes,
-        hard,
-        eased,
-        bodyMass,
-        placedBecause,
-        exercises,
-        path,
-        Optional.empty());
   }
 
   /** Returns all holds, in seconds. */

@@ -1,8 +1,11 @@
 package gripwright.plan;
 
 import gripwright.grip.GripFit;
+import gripwright.hand.Finger;
+import gripwright.hand.FingerPose;
 import gripwright.hand.Side;
-import gripwright.tissue.FingerForces;
+import gripwright.tissue.Pulley;
+import gripwright.tissue.TissueLoad;
 import gripwright.tissue.TissueModel;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -16,7 +19,7 @@ import java.util.Map;
 public final class FingerLedger {
 
   private final TissueModel model;
-  private final IdentityHashMap<GripFit, List<FingerForces>> known = new IdentityHashMap<>();
+  private final IdentityHashMap<GripFit, TissueLoad> known = new IdentityHashMap<>();
 
   /** Starts a ledger with {@link TissueModel#STANDARD}. */
   public FingerLedger() {
@@ -38,15 +41,17 @@ public final class FingerLedger {
     List<FingerWork> work = new ArrayList<>();
     for (Map.Entry<Side, GripFit> hand : exercise.fits().entrySet()) {
       double known = hand.getValue().reachable() ? impulse : Double.NaN;
-      for (FingerForces forces : forces(hand.getValue())) {
+      TissueLoad newton = ofOneNewton(hand.getValue());
+      for (FingerPose pose : hand.getValue().pose().fingers()) {
+        Finger finger = pose.finger();
         work.add(
             new FingerWork(
                 hand.getKey(),
-                forces.finger(),
+                finger,
                 seconds,
-                forces.fingertip() * known,
-                forces.a2() * known,
-                forces.a4() * known));
+                newton.fingertip(finger) * known,
+                newton.force(finger, Pulley.A2) * known,
+                newton.force(finger, Pulley.A4) * known));
       }
     }
     return work;
@@ -61,7 +66,8 @@ public final class FingerLedger {
     return FingerWork.together(parts);
   }
 
-  private List<FingerForces> forces(GripFit fit) {
-    return known.computeIfAbsent(fit, f -> FingerForces.of(f, model));
+  /** Forces go in proportion to the load, so that those of 1 N serve every load. */
+  private TissueLoad ofOneNewton(GripFit fit) {
+    return known.computeIfAbsent(fit, f -> TissueLoad.of(f, 1, model));
   }
 }

@@ -61,7 +61,8 @@ final class LoneExercise {
             session.bodyMass(),
             session.placedBecause(),
             List.of(exercise),
-            session.path());
+            session.path(),
+            Optional.empty());
     CompiledPlan trial =
         new CompiledPlan(
             plan, athlete, log, List.of(alone), List.of(week), List.of(), List.of(), List.of());
@@ -128,7 +129,20 @@ final class LoneExercise {
             List.of(),
             path.then("exercise", 1));
     DatedSession session =
-        new DatedSession(day, 1, name, 1, name, 1, false, false, mass, "", List.of(hold), path);
+        new DatedSession(
+            day,
+            1,
+            name,
+            1,
+            name,
+            1,
+            false,
+            false,
+            mass,
+            "",
+            List.of(hold),
+            path,
+            Optional.empty());
     PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
     return breaches(hold, session, week, plan, athlete, log);
   }

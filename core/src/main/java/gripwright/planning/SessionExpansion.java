@@ -160,7 +160,8 @@ final class SessionExpansion {
         prescription.bodyMassOn(day),
         because,
         exercises,
-        path(block, week, session, day));
+        path(block, week, session, day),
+        Optional.empty());
   }
 
   private ModelPath path(

@@ -40,7 +40,8 @@ class SessionMatchesProperties {
         Load.ofKilograms(60),
         "",
         List.of(),
-        ModelPath.of("plan", "winter").then("date", day));
+        ModelPath.of("plan", "winter").then("date", day),
+        Optional.empty());
   }
 
   /** Even numbers are trained, odd ones skipped. */

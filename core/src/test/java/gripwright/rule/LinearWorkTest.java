@@ -149,7 +149,8 @@ class LinearWorkTest {
         Load.ofKilograms(60),
         "a test",
         exercises,
-        path.then("session", "strength").then("date", date.toString()));
+        path.then("session", "strength").then("date", date.toString()),
+        Optional.empty());
   }
 
   private static long steps(int weeks) {

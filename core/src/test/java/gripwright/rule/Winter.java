@@ -260,7 +260,8 @@ final class Winter {
             Load.ofKilograms(60),
             "a test",
             exercises,
-            path));
+            path,
+            Optional.empty()));
     return this;
   }
 

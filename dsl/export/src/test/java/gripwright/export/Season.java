@@ -245,7 +245,8 @@ public final class Season {
         SUNNIVA.bodyMass(),
         "90 min free for 62 min",
         exercises,
-        path);
+        path,
+        Optional.empty());
   }
 
   /** Four weeks: two trained, one partly away, one eased; a test, climbing, findings. */
@@ -328,7 +329,8 @@ public final class Season {
         session.bodyMass(),
         session.placedBecause(),
         session.exercises().stream().map(change).toList(),
-        session.path());
+        session.path(),
+        Optional.empty());
   }
 
   private static PlannedExercise of(Athlete athlete, PlannedExercise exercise) {

@@ -147,7 +147,8 @@ final class TrainingYears {
         Load.ofKilograms(BODY_MASS),
         "the benchmark says so",
         exercises,
-        path);
+        path,
+        Optional.empty());
   }
 
   private PlannedExercise exercise(int order, ModelPath session, boolean strong) {
