@@ -11,7 +11,7 @@ import java.util.Optional;
  * One thing that is wrong, or worth knowing, about a model.
  *
  * <p>One mistake gives one finding: where one line of a plan breaks a rule in many weeks, the
- * finding lists those weeks in {@link #places}. Immutable.
+ * finding lists those weeks in {@link #places}, and its facts are those of the worst. Immutable.
  *
  * @param code dotted and stable, such as {@code name.unknown} or {@code rule.weekly-rise}
  * @param severity how grave it is
@@ -62,6 +62,11 @@ public record Finding(
     List<ModelPath> more = new ArrayList<>(places);
     more.add(another);
     return new Finding(code, severity, place, arguments, more, waivedBecause);
+  }
+
+  /** Returns this finding with the facts of another in the place of its own. */
+  public Finding withFactsOf(Finding other) {
+    return new Finding(code, severity, place, other.arguments, places, waivedBecause);
   }
 
   /** Returns this finding, accepted by the coach for a written reason. */

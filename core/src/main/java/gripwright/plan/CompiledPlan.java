@@ -2,6 +2,7 @@ package gripwright.plan;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.log.Log;
 import java.time.LocalDate;
@@ -143,5 +144,16 @@ public record CompiledPlan(
   /** Tells whether the sessions may be used: no error stands against them. */
   public boolean usable() {
     return findings.stream().noneMatch(Finding::blocks);
+  }
+
+  /** Tells whether all days of a place of this plan are past: what stands there has happened. */
+  public boolean isPast(ModelPath place) {
+    return place.steps().stream()
+        .filter(step -> step.kind().equals("date"))
+        .map(step -> LocalDate.parse(step.name()))
+        .findFirst()
+        .map(heard::isPast)
+        .orElseGet(
+            () -> weeks.stream().anyMatch(w -> w.path().contains(place) && heard.isPast(w.to())));
   }
 }

@@ -3,6 +3,7 @@ package gripwright.planning;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,8 +19,19 @@ final class FindingList {
   private record Key(String code, ModelPath line, Object grip) {}
 
   private final Map<Key, Finding> findings = new LinkedHashMap<>();
+  private final Map<Key, Double> most = new HashMap<>();
 
   void add(Finding finding) {
+    add(finding, 0);
+  }
+
+  /**
+   * Adds a finding.
+   *
+   * @param by how bad it is: of several on one line the facts of the worst are told, of those alike
+   *     the first
+   */
+  void add(Finding finding, double by) {
     Key key =
         new Key(
             finding.code(), line(finding.place()), finding.arguments().getOrDefault("grip", ""));
@@ -29,7 +41,11 @@ final class FindingList {
     for (ModelPath place : places) {
       known = known.places().contains(place) ? known : known.alsoAt(place);
     }
-    findings.put(key, known);
+    boolean worse = by > most.getOrDefault(key, Double.NEGATIVE_INFINITY);
+    if (worse) {
+      most.put(key, by);
+    }
+    findings.put(key, worse ? known.withFactsOf(finding) : known);
   }
 
   /** Leaves out what is doubtful on a line that is told as certain. */

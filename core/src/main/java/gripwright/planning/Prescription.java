@@ -422,7 +422,8 @@ final class Prescription {
           Finding.error("plan.level-over-max", path)
               .with("setup", setup)
               .with("percent", Numbers.plain(wanted / maximum.get() * 100, 1) + " %")
-              .with("maximum", Load.ofKilograms(maximum.get())));
+              .with("maximum", Load.ofKilograms(maximum.get())),
+          wanted / maximum.get());
       return maximum.get();
     }
 
@@ -434,7 +435,8 @@ final class Prescription {
             Finding.error("plan.load-too-small", path)
                 .with("setup", setup)
                 .with("wanted", Load.ofKilograms(wanted))
-                .with("least", least()));
+                .with("least", least()),
+            -wanted);
         return Optional.empty();
       }
       double added = total.get().kilograms() - mass.kilograms();

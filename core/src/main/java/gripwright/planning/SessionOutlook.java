@@ -70,7 +70,11 @@ final class SessionOutlook {
             exercises.stream().map(PlannedExercise::percentOfMax).toList(),
             between);
     Outcome outcome = known.computeIfAbsent(session, s -> outcome(s, exercises));
-    outcome.told().forEach(told -> findings.add(finding(told, exercises, outcome)));
+    outcome
+        .told()
+        .forEach(
+            told ->
+                findings.add(finding(told, exercises, outcome), -carried(told.miss(), exercises)));
     List<PlannedExercise> all = new ArrayList<>();
     for (int i = 0; i < exercises.size(); i++) {
       PlannedExercise exercise = exercises.get(i);
@@ -154,6 +158,12 @@ final class SessionOutlook {
       }
     }
     return does == 0 ? OptionalInt.empty() : OptionalInt.of(does);
+  }
+
+  /** Returns how many holds of its exercise are carried, the one that fails by its part. */
+  private static double carried(Miss miss, List<PlannedExercise> exercises) {
+    double asked = exercises.get(miss.exercise()).scheme().holds().get(miss.hold()).seconds();
+    return miss.hold() + miss.carriedSeconds() / asked;
   }
 
   private static Finding finding(Told told, List<PlannedExercise> exercises, Outcome outcome) {

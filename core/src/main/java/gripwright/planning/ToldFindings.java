@@ -124,7 +124,7 @@ final class ToldFindings {
     for (Finding finding : findings) {
       List<ModelPath> places =
           finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
-      List<ModelPath> past = places.stream().filter(p -> isPast(p, compiled)).toList();
+      List<ModelPath> past = places.stream().filter(compiled::isPast).toList();
       if (!finding.blocks() || past.isEmpty()) {
         settled.add(finding);
         continue;
@@ -155,15 +155,6 @@ final class ToldFindings {
       breach = breach.alsoAt(place);
     }
     return breach;
-  }
-
-  private static boolean isPast(ModelPath place, CompiledPlan compiled) {
-    return date(place)
-        .map(compiled.heard()::isPast)
-        .orElseGet(
-            () ->
-                compiled.weeks().stream()
-                    .anyMatch(w -> w.path().contains(place) && compiled.heard().isPast(w.to())));
   }
 
   private static Optional<LocalDate> date(ModelPath place) {

@@ -116,7 +116,8 @@ final class WeekPlacing {
       findings.add(
           Finding.advice("plan.days-unproved", path(block, week))
               .with("week", week.number())
-              .with("more", found.more()));
+              .with("more", found.more()),
+          found.more());
     }
   }
 
@@ -131,7 +132,8 @@ final class WeekPlacing {
                 "plan.session-too-long", path(block, week).then("session", draft.session().name()))
             .with("session", draft.session().name())
             .with("minutes", draft.request().minutes())
-            .with("longest", longest.toMinutes()));
+            .with("longest", longest.toMinutes()),
+        draft.request().minutes());
     return false;
   }
 
@@ -177,7 +179,8 @@ final class WeekPlacing {
             .with("placed", wanted - missing)
             .with(
                 "reason",
-                new PlacementWords(fixed, athlete, week.number()).reason(draft.request(), facts)));
+                new PlacementWords(fixed, athlete, week.number()).reason(draft.request(), facts)),
+        missing);
   }
 
   private ModelPath path(Block block, PlanRun.WeekOfBlock week) {

@@ -2,6 +2,7 @@ package gripwright.rule;
 
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Severity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -46,7 +47,7 @@ record BreachGroup(List<Breach> breaches) {
   }
 
   /** Returns one finding for the places that nobody waived and one for each reason given. */
-  List<Finding> findings(WaiverBook waivers) {
+  List<Finding> findings(WaiverBook waivers, Worst worst) {
     Map<Optional<String>, List<Breach>> byReason = new LinkedHashMap<>();
     for (Breach breach : breaches) {
       byReason.computeIfAbsent(waivers.reason(breach), reason -> new ArrayList<>()).add(breach);
@@ -54,7 +55,7 @@ record BreachGroup(List<Breach> breaches) {
     List<Finding> findings = new ArrayList<>();
     byReason.forEach(
         (reason, some) -> {
-          Finding finding = finding(some);
+          Finding finding = finding(some, worst.of(reason.isEmpty() ? ahead(some) : some));
           findings.add(reason.map(finding::waived).orElse(finding));
         });
     return findings;
@@ -66,7 +67,18 @@ record BreachGroup(List<Breach> breaches) {
     return places.size() > 1 || !first.equals(first.without("week", "date"));
   }
 
-  private static Finding finding(List<Breach> breaches) {
+  /** An error about days that are past is told apart, so that its numbers are of the others. */
+  private static List<Breach> ahead(List<Breach> breaches) {
+    Breach first = breaches.get(0);
+    if (first.rule().severity() != Severity.ERROR) {
+      return breaches;
+    }
+    List<Breach> ahead =
+        breaches.stream().filter(b -> !b.plan().compiled.isPast(b.path())).toList();
+    return ahead.isEmpty() ? breaches : ahead;
+  }
+
+  private static Finding finding(List<Breach> breaches, Breach worst) {
     Breach first = breaches.get(0);
     Rule rule = first.rule();
     List<ModelPath> places = breaches.stream().map(Breach::path).distinct().toList();
@@ -82,13 +94,22 @@ record BreachGroup(List<Breach> breaches) {
     if (rule.source().isPresent()) {
       finding = finding.with("source", rule.source().get());
     }
-    List<Shortfall> missing =
-        Standing.at(rule.scope().kind(), first.subject()).shortfalls(rule.require());
-    return missing.isEmpty()
-        ? finding
-        : finding
+    List<Shortfall> missing = missing(worst);
+    if (missing.isEmpty()) {
+      return finding;
+    }
+    Finding numbered =
+        finding
             .with("was", missing.get(0).was())
             .with("limit", missing.get(0).limit())
             .with("missing", missing);
+    return missing.equals(missing(first))
+        ? numbered
+        : numbered.with("worst", worst.path().without("for"));
+  }
+
+  private static List<Shortfall> missing(Breach breach) {
+    Rule rule = breach.rule();
+    return Standing.at(rule.scope().kind(), breach.subject()).shortfalls(rule.require());
   }
 }

@@ -91,9 +91,9 @@ final class Compiler {
   private int memos;
 
   /** The outermost place spoken of since it was last set. */
-  private int outermost = Integer.MAX_VALUE;
+  int outermost = Integer.MAX_VALUE;
 
-  private Compiler(List<Kind> around, Steps steps) {
+  Compiler(List<Kind> around, Steps steps) {
     this.steps = steps;
     around.forEach(kind -> subjects.add(kind));
     depth = around.size();
@@ -125,8 +125,12 @@ final class Compiler {
   /** Compiles a value that notes how many elements of collections it goes through. */
   static Value number(Expression value, Kind root, Steps steps) {
     Compiler compiler = new Compiler(List.of(root), steps);
-    NumberCode code = compiler.number(value);
-    return new Value(code, compiler.depth + compiler.memos);
+    return compiler.value(compiler.number(value));
+  }
+
+  /** Returns what was compiled as a value that is ready to be asked for. */
+  Value value(NumberCode code) {
+    return new Value(code, depth + memos);
   }
 
   /** Answers a condition where a rule stands: {@link #NO} and so on. */
@@ -149,7 +153,7 @@ final class Compiler {
   }
 
   /** Returns a frame with what stands around; to be called once all is compiled. */
-  private @Nullable Object[] frame(Standing at) {
+  @Nullable Object[] frame(Standing at) {
     @Nullable Object[] frame = new Object[depth + memos];
     for (int i = 0; i < at.things().size(); i++) {
       frame[i] = at.things().get(i);
@@ -179,11 +183,11 @@ final class Compiler {
     depth = Math.max(depth, subjects.size());
   }
 
-  private void leave() {
+  void leave() {
     subjects.remove(subjects.size() - 1);
   }
 
-  private TruthCode truth(Expression e) {
+  TruthCode truth(Expression e) {
     if (e instanceof Expression.Truth truth) {
       int value = truth.value() ? YES : NO;
       return frame -> value;
@@ -301,16 +305,16 @@ final class Compiler {
     return frame -> (int) number.at(frame);
   }
 
-  private TruthCode where(Optional<Expression> condition) {
+  TruthCode where(Optional<Expression> condition) {
     return condition.isPresent() ? truth(condition.get()) : frame -> YES;
   }
 
-  private int enterElementOf(Expression collection) {
+  int enterElementOf(Expression collection) {
     enter(((Type.Many) collection.type()).kind());
     return subjects.size() - 1;
   }
 
-  private NumberCode number(Expression e) {
+  NumberCode number(Expression e) {
     if (e instanceof Expression.Amount amount) {
       double value = amount.base();
       return frame -> value;
@@ -392,7 +396,7 @@ final class Compiler {
    * @param around the outermost place spoken of before the elements were entered
    * @param place of the elements
    */
-  private NumberCode asOnce(int around, int place, ObjectCode collection, NumberCode code) {
+  NumberCode asOnce(int around, int place, ObjectCode collection, NumberCode code) {
     boolean elementsOnly = outermost >= place;
     outermost = Math.min(outermost, around);
     if (!elementsOnly) {
@@ -410,7 +414,7 @@ final class Compiler {
     };
   }
 
-  private ObjectCode object(Expression e) {
+  ObjectCode object(Expression e) {
     if (e instanceof Expression.Subject subject) {
       int place = subjects.size() - 1 - subject.outward();
       if (subject.outward() < 0 || place < 0 || subjects.get(place) != subject.kind()) {

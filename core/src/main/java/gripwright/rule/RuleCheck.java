@@ -23,8 +23,9 @@ public final class RuleCheck {
    * the rules that gate a grip, the first in order speaks and the others keep silent about the same
    * exercise. Waivers are applied: places that one covers make a finding of their own, with the
    * reason; a waiver that waives nothing is {@code plan.waiver-unused}, and one of a rule that is
-   * never waived is {@code plan.waiver-refused}. The order of rule sets changes nothing. Findings
-   * come in the order of their first date.
+   * never waived is {@code plan.waiver-refused}. The numbers of a finding are those of the place
+   * that misses the limit by most, which its argument {@code worst} names if that is not the first.
+   * The order of rule sets changes nothing. Findings come in the order of their first date.
    *
    * @param plan dated sessions
    * @param ruleSets all rule sets that are known; the plan names those that apply
@@ -42,8 +43,9 @@ public final class RuleCheck {
     List<Rule> rules = new ArrayList<>(StandardRules.STANDARD.rules());
     named.forEach(set -> rules.addAll(set.rules()));
     WaiverBook waivers = new WaiverBook(plan.plan());
+    Worst worst = new Worst();
     for (BreachGroup group : BreachGroup.of(finder.breaches(StandardRules.GATES.rules(), rules))) {
-      findings.addAll(group.findings(waivers));
+      findings.addAll(group.findings(waivers, worst));
     }
     Set<String> refused = new HashSet<>();
     neverWaived(named).forEach(rule -> refused.add(rule.name()));

@@ -70,26 +70,13 @@ record Standing(List<Kind> kinds, List<Object> things) {
       Standing inside = inside(kind, element);
       boolean counts =
           every.where().isEmpty() || Compiler.truth(every.where().get(), inside) == Compiler.YES;
-      if (counts && inside.fails(every.body()) && inside.excess(every.body()) > most) {
-        most = inside.excess(every.body());
-        worst = Optional.of(inside);
+      if (counts && inside.fails(every.body())) {
+        double excess = Excess.at(every.body(), inside);
+        worst = excess > most ? Optional.of(inside) : worst;
+        most = Math.max(most, excess);
       }
     }
     return worst;
-  }
-
-  /** Returns by how much of the limit a broken requirement misses it; 0 where it has no number. */
-  private double excess(Expression require) {
-    if (require instanceof Expression.And and) {
-      return Math.max(
-          fails(and.left()) ? excess(and.left()) : 0, fails(and.right()) ? excess(and.right()) : 0);
-    }
-    if (require instanceof Expression.Compare compare) {
-      double limit = number(compare.right());
-      double by = Math.abs(number(compare.left()) - limit);
-      return by == 0 ? 0 : by / Math.abs(limit);
-    }
-    return 0;
   }
 
   /** Returns what the innermost element is called; empty outside of collections. */

@@ -363,6 +363,8 @@ class PlannerTest {
             .orElseThrow();
     assertTrue(finding.blocks());
     assertEquals(4, finding.places().size(), "weeks 5 and 6, two sessions each");
+    assertEquals("107.2 %", finding.arguments().get("percent"), "of week 6");
+    assertTrue(finding.place().toString().contains("week 5"), "the first place");
   }
 
   @Test

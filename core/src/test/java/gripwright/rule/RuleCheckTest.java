@@ -8,6 +8,7 @@ import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.MONDAY;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.Finding;
@@ -34,6 +35,16 @@ class RuleCheckTest {
                   .atMost(amount(50, Unit.SECOND)))
           .message("too much work on split grips this week")
           .source("club rule")
+          .build();
+
+  /** The club's own: no more than 35 s on one finger a week. */
+  private static final Rule FINGER_TIME =
+      Rule.warning("finger-time", Scope.WEEK)
+          .require(
+              WEEK.get("fingers")
+                  .every(
+                      subject(Kind.FINGER).get("time-under-load").atMost(amount(35, Unit.SECOND))))
+          .message("too much for one finger")
           .build();
 
   private static final RuleSet CLUB = RuleSet.of("club", SPLIT_TIME);
@@ -72,6 +83,35 @@ class RuleCheckTest {
     assertEquals("50 s", finding.arguments().get("limit"));
     assertEquals(Winter.weekPath(1), finding.place());
     assertEquals(3, finding.places().size());
+  }
+
+  @Test
+  void theNumbersAreThoseOfTheWorstPlaceAndPlacesKeepTheirOrder() {
+    Winter winter = new Winter().rules("club");
+    winter.session(0, line(FRONT_TWO, 50).sets(6));
+    winter.session(7, line(FRONT_TWO, 50).sets(9));
+    winter.session(14, line(FRONT_TWO, 50).sets(9)).session(21, line(FRONT_TWO, 50).sets(7));
+    Finding finding = winter.check(CLUB).get(0);
+    assertEquals("90 s", finding.arguments().get("was"));
+    assertEquals(Winter.weekPath(2).without("for"), finding.arguments().get("worst"));
+    assertEquals(Winter.weekPath(1), finding.place());
+    assertEquals(List.of(1, 2, 3, 4).stream().map(Winter::weekPath).toList(), finding.places());
+  }
+
+  @Test
+  void placesThatAreAlikeHaveNoWorst() {
+    assertFalse(splitWeeks().check(CLUB).get(0).arguments().containsKey("worst"));
+  }
+
+  @Test
+  void ofSeveralElementsTheWorstOfAllPlacesIsTold() {
+    RuleSet club = RuleSet.of("club", FINGER_TIME);
+    Winter winter = new Winter().rules("club");
+    winter.session(0, line(HALF_CRIMP, 50).sets(4));
+    winter.session(7, line(HALF_CRIMP, 50).sets(3), line(FRONT_TWO, 50).sets(3));
+    Finding finding = winter.check(club).get(0);
+    assertEquals("60 s", finding.arguments().get("was"));
+    assertEquals(Winter.weekPath(2).without("for"), finding.arguments().get("worst"));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package gripwright.language.finding;
 
 import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
 import gripwright.rule.Shortfall;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,26 +27,32 @@ final class BreachWords {
       return message;
     }
     boolean several = missing.size() > 1;
-    boolean first = finding.places().size() > 1;
+    boolean places = finding.places().size() > 1;
     String numbers =
-        String.join("; ", missing.stream().map(s -> numbers(s, several, first)).toList());
+        String.join("; ", missing.stream().map(s -> numbers(s, several, places)).toList());
     return Wording.part(
         message.endsWith(")") ? "breach.after-brackets" : "breach.numbers",
-        Map.of(
-            "message",
-            message,
-            "numbers",
-            first ? Wording.part("breach.first", Map.of("numbers", numbers)) : numbers));
+        Map.of("message", message, "numbers", places ? ofOne(finding, numbers) : numbers));
   }
 
-  private static String numbers(Shortfall shortfall, boolean several, boolean first) {
+  /** Says whose numbers they are: those of the worst place, which is the first if none is named. */
+  private static String ofOne(Finding finding, String numbers) {
+    if (!(finding.arguments().get("worst") instanceof ModelPath worst)) {
+      return Wording.part("breach.first", Map.of("numbers", numbers));
+    }
+    return Where.inWords(List.of(worst))
+        .map(where -> Wording.part("breach.worst-in", Map.of("where", where, "numbers", numbers)))
+        .orElseGet(() -> Wording.part("breach.worst", Map.of("numbers", numbers)));
+  }
+
+  private static String numbers(Shortfall shortfall, boolean several, boolean places) {
     String bound =
         Wording.part("breach." + shortfall.bound().word(), Map.of("limit", shortfall.limit()));
     String what = several ? shortfall.what() : "";
     String of = shortfall.of();
     String was = what.isEmpty() ? shortfall.was() : what + " " + shortfall.was();
     String key =
-        of.isEmpty() ? (what.isEmpty() && !first ? "breach.was" : "breach.plain") : "breach.of";
+        of.isEmpty() ? (what.isEmpty() && !places ? "breach.was" : "breach.plain") : "breach.of";
     return Wording.part(key, Map.of("of", of, "was", was, "bound", bound));
   }
 }

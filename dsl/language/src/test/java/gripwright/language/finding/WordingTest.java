@@ -219,6 +219,12 @@ final class WordingTest {
         Wording.sentence(broken(List.of(time, grade))));
     Finding twice = broken(List.of(time)).alsoAt(PLAN.then("week", 1)).alsoAt(PLAN.then("week", 2));
     assertEquals("too much (first: 14 months, at least 24 months)", Wording.sentence(twice));
+    assertEquals(
+        "too much (worst in week 2: 14 months, at least 24 months)",
+        Wording.sentence(twice.with("worst", PLAN.then("week", 2))));
+    assertEquals(
+        "too much (worst: 14 months, at least 24 months)",
+        Wording.sentence(twice.with("worst", PLAN)));
     Shortfall ring = new Shortfall("left ring finger", "x", "82 s", Bound.UNDER, "80 s");
     assertEquals(
         "too much (left ring finger: 82 s, under 80 s)", Wording.sentence(broken(List.of(ring))));
