@@ -130,6 +130,12 @@ final class LogReasons {
         reasons.add(session.name() + " trained on " + session.date());
       }
     }
+    for (LogEntry.Trained other : heard.log().of(LogEntry.Trained.class)) {
+      boolean ahead = !heard.heard().isPast(other.date()); // its own day may not be over
+      if (ahead && isNear(other.date(), day, Placement.HARD_GAP_DAYS)) {
+        reasons.add(other.session() + " trained on " + other.date());
+      }
+    }
     return reasons;
   }
 
