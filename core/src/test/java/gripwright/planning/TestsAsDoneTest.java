@@ -1,0 +1,104 @@
+package gripwright.planning;
+
+import static gripwright.planning.Skarvdal.DRAG;
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.HOLDS;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gripwright.finding.ModelPath;
+import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Block;
+import gripwright.plan.CompiledPlan;
+import gripwright.plan.DatedRetest;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What becomes of tests that were planned in a week of which a log tells. */
+class TestsAsDoneTest {
+
+  private static final Plan PLAN =
+      Plan.named("spring")
+          .athlete("ylva")
+          .from(MONDAY)
+          .block(
+              Block.named("base", 2)
+                  .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+                  .build())
+          .build();
+
+  /** Planned for Thursday: a half crimp and a drag. */
+  private static final DatedRetest THURSDAY =
+      new DatedRetest(
+          MONDAY.plusDays(3),
+          1,
+          "base",
+          List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
+          Duration.ofSeconds(7),
+          "strength",
+          "rested",
+          ModelPath.of("plan", "spring").then("retest", 1).then("date", "2027-03-04"));
+
+  private final FindingList findings = new FindingList();
+
+  private List<DatedRetest> tests(Log log) {
+    return new TestsAsDone(log, new Heard(PLAN, Skarvdal.ylva().build(), log), findings)
+        .of(MONDAY, List.of(THURSDAY));
+  }
+
+  private static LogEntry tested(int day, Grip grip) {
+    return new LogEntry.Tested(Skarvdal.test(grip, MONDAY.plusDays(day), 90), Optional.empty());
+  }
+
+  private static LogEntry skipped(int day) {
+    return new LogEntry.Skipped(MONDAY.plusDays(day), "strength", Optional.empty());
+  }
+
+  @Test
+  void aTestStandsOnTheDayOnWhichTheFirstOfItsGripsWasTested() {
+    for (Grip grip : List.of(HALF_CRIMP, DRAG)) {
+      DatedRetest done = tests(Log.empty("ylva").with(tested(4, grip)).with(skipped(6))).get(0);
+      assertEquals(LocalDate.of(2027, 3, 5), done.date());
+      assertEquals("tested on this day, as logged", done.placedBecause());
+      assertEquals("strength", done.insteadOf());
+      assertEquals("plan spring / retest 1 / date 2027-03-05", done.path().toString());
+    }
+    assertEquals(List.of(), findings.all());
+  }
+
+  @Test
+  void aTestOfTheWholeWeekCountsAndOfNoOther() {
+    for (int day : new int[] {0, 6}) {
+      assertEquals(
+          MONDAY.plusDays(day), tests(Log.empty("ylva").with(tested(day, DRAG))).get(0).date());
+    }
+    for (int day : new int[] {-1, 7}) {
+      assertEquals(
+          List.of(THURSDAY), tests(Log.empty("ylva").with(tested(day, DRAG))), "day " + day);
+    }
+  }
+
+  @Test
+  void anotherGripTellsNothingOfATest() {
+    assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(tested(3, Skarvdal.FRONT_THREE))));
+  }
+
+  @Test
+  void aTestWhoseDayIsPastAndWithoutALineIsGoneAndTold() {
+    assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(skipped(2))), "still ahead");
+    assertEquals(List.of(), tests(Log.empty("ylva").with(skipped(5))));
+    assertEquals(CompiledPlan.TEST_NOT_LOGGED, findings.all().get(0).code());
+    assertEquals(MONDAY.plusDays(3), findings.all().get(0).arguments().get("dates"));
+    assertEquals(MONDAY.plusDays(5), findings.all().get(0).arguments().get("until"));
+  }
+}
