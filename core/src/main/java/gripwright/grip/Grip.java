@@ -57,6 +57,12 @@ public record Grip(
     }
   }
 
+  /** Returns the hash of the name, which grips of a project do not share. */
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
   /** Returns the band of a joint; empty if the joint is free. */
   public Optional<Band> band(Finger finger, Joint joint) {
     return Optional.ofNullable(bands.get(new At(finger, joint)));

@@ -21,6 +21,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * How one athlete's hands take grips on edges, and what there is to say about it. A grip on an edge
@@ -39,18 +41,18 @@ final class HandFits {
           FitAdvice.Reason.AT_OWN_LIMIT,
           FitAdvice.Reason.AWAY_FROM_NATURAL);
 
-  private record Question(Grip grip, Length edge, HandShape shape) {}
-
   private final Athlete athlete;
   private final HandShape left;
   private final HandShape right;
-  private final Map<Question, GripFit> known = new HashMap<>();
+  private final Map<Grip, SortedMap<Length, GripFit>> ofLeft = new HashMap<>();
+  private final Map<Grip, SortedMap<Length, GripFit>> ofRight;
   private int edgesTried;
 
   HandFits(Athlete athlete) {
     this.athlete = athlete;
     this.left = athlete.shape(Side.LEFT);
     this.right = athlete.shape(Side.RIGHT);
+    this.ofRight = left.equals(right) ? ofLeft : new HashMap<>();
   }
 
   /** Returns the fits of the hands that hold, by side; equal hands share one. */
@@ -64,9 +66,10 @@ final class HandFits {
 
   /** Returns the fit of one hand, whether or not the setup has it hold. */
   GripFit of(Setup setup, Side side) {
-    return known.computeIfAbsent(
-        new Question(setup.grip(), setup.edge(), side == Side.LEFT ? left : right),
-        q -> GripFit.of(q.grip(), q.shape(), q.edge()));
+    return (side == Side.LEFT ? ofLeft : ofRight)
+        .computeIfAbsent(setup.grip(), grip -> new TreeMap<>())
+        .computeIfAbsent(
+            setup.edge(), edge -> GripFit.of(setup.grip(), side == Side.LEFT ? left : right, edge));
   }
 
   /** Tells whether every hand that holds takes the grip on the edge. */

@@ -477,8 +477,10 @@ final class Prescription {
       if (wanted / maximum.get() >= HARD_SHARE - TOLERANCE) {
         return true;
       }
-      ForceTime.HoldTime time = strength.get().time(Load.ofKilograms(wanted));
-      return time.reserveSeconds(hold.seconds()) <= HARD_RESERVE_SECONDS;
+      // Loads fall with time, so that a small reserve is a load that could hardly be held longer.
+      double seconds = Math.max(hold.seconds() + HARD_RESERVE_SECONDS, ForceTime.SHORTEST_SECONDS);
+      return wanted
+          >= low(strength.get(), Math.min(seconds, ForceTime.LONGEST_SECONDS)) * (1 - TOLERANCE);
     }
 
     private static double low(ForceTime curve, double seconds) {

@@ -14,7 +14,10 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -36,6 +39,8 @@ final class Progression {
   private final Block.Content block;
   private final Setbacks setbacks;
   private final Optional<Progression> unlightened;
+  private final IdentityHashMap<Week, IdentityHashMap<Exercise, Map<String, Dose>>> known =
+      new IdentityHashMap<>();
 
   /**
    * Prepares the progress of a block.
@@ -112,7 +117,15 @@ final class Progression {
     }
   }
 
-  Dose dose(Exercise exercise, Grip grip, Week anyGrip) {
+  /** Returns an exercise as it stands in a week, whatever its day; worked out once a week. */
+  Dose dose(Exercise exercise, Grip grip, Week week) {
+    return known
+        .computeIfAbsent(week, w -> new IdentityHashMap<>())
+        .computeIfAbsent(exercise, e -> new HashMap<>())
+        .computeIfAbsent(grip.name(), name -> worked(exercise, grip, week));
+  }
+
+  private Dose worked(Exercise exercise, Grip grip, Week anyGrip) {
     List<Derivation> why = new ArrayList<>();
     Optional<Block.Introduction> introduction = introduction(grip);
     Week week = introduction.isPresent() ? anyGrip.of(grip) : anyGrip;

@@ -4,18 +4,20 @@ import gripwright.finding.Finding;
 import gripwright.plan.PlannedExercise;
 import gripwright.plan.PlannedExercise.Derivation;
 import gripwright.plan.PlannedExercise.EndReserve;
+import gripwright.plan.PlannedExercise.LoadedStep;
 import gripwright.planning.SessionFatigue.Miss;
 import gripwright.planning.SessionFatigue.Witness;
 import gripwright.planning.SessionFatigue.Work;
 import gripwright.quantity.Load;
+import gripwright.strength.ForceTime;
 import gripwright.strength.StrengthMap;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 
@@ -33,13 +35,12 @@ final class SessionOutlook {
   static final String DOUBTFUL = "plan.hold-doubtful";
 
   private final HandFits fits;
-  private final Map<Session, Outcome> known = new HashMap<>();
+  private final Map<List<Object>, Outcome> known = new HashMap<>();
+  private final IdentityHashMap<ForceTime, Integer> curves = new IdentityHashMap<>();
 
   SessionOutlook(HandFits fits) {
     this.fits = fits;
   }
-
-  private record Session(List<Work> works, List<OptionalDouble> percents, Duration between) {}
 
   private record Outcome(List<Optional<EndReserve>> reserves, List<Told> told) {}
 
@@ -64,12 +65,10 @@ final class SessionOutlook {
       Duration between,
       StrengthMap strength,
       FindingList findings) {
-    Session session =
-        new Session(
-            exercises.stream().map(e -> work(e, strength)).toList(),
-            exercises.stream().map(PlannedExercise::percentOfMax).toList(),
-            between);
-    Outcome outcome = known.computeIfAbsent(session, s -> outcome(s, exercises));
+    List<Work> works = exercises.stream().map(e -> work(e, strength)).toList();
+    Outcome outcome =
+        known.computeIfAbsent(
+            asFelt(exercises, works, between), felt -> outcome(exercises, works, between));
     outcome
         .told()
         .forEach(
@@ -86,6 +85,30 @@ final class SessionOutlook {
       all.add(told);
     }
     return all;
+  }
+
+  /** Returns all that an outcome rests on, in numbers: quickly compared. */
+  private List<Object> asFelt(List<PlannedExercise> exercises, List<Work> works, Duration between) {
+    List<Object> felt = new ArrayList<>();
+    felt.add(between);
+    for (int i = 0; i < works.size(); i++) {
+      Work work = works.get(i);
+      felt.add(work.hands());
+      felt.add(exercises.get(i).percentOfMax());
+      work.maximum()
+          .ifPresent(
+              m -> {
+                felt.add(m.used().kilograms());
+                felt.add(m.mean().kilograms());
+                felt.add(m.high().kilograms());
+              });
+      work.curve().ifPresent(c -> felt.add(curves.computeIfAbsent(c, n -> curves.size())));
+      for (LoadedStep step : work.steps()) {
+        felt.add(step.seconds());
+        felt.add(step.load().map(Load::kilograms).orElse(-1.0));
+      }
+    }
+    return felt;
   }
 
   private static Work work(PlannedExercise exercise, StrengthMap strength) {
@@ -114,12 +137,13 @@ final class SessionOutlook {
     return (int) Math.rint(share * 100);
   }
 
-  private static Outcome outcome(Session session, List<PlannedExercise> exercises) {
-    SessionFatigue fatigue = new SessionFatigue(session.works(), session.between().toNanos() / 1e9);
+  private static Outcome outcome(
+      List<PlannedExercise> exercises, List<Work> works, Duration between) {
+    SessionFatigue fatigue = new SessionFatigue(works, between.toNanos() / 1e9);
     return new Outcome(
         fatigue.reserves(),
         fatigue.misses().stream()
-            .map(miss -> told(fatigue, miss, exercises.get(miss.exercise()), session.works()))
+            .map(miss -> told(fatigue, miss, exercises.get(miss.exercise()), works))
             .toList());
   }
 

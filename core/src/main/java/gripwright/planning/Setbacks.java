@@ -50,6 +50,7 @@ final class Setbacks {
   private final Log log;
   private final Heard heard;
   private final List<DatedSession> soFar;
+  private final boolean silent;
   private final Map<Question, List<String>> known = new HashMap<>();
 
   /**
@@ -62,6 +63,7 @@ final class Setbacks {
     this.log = log;
     this.heard = heard;
     this.soFar = soFar;
+    this.silent = log.entries().stream().allMatch(e -> e.date().isBefore(plan.from()));
   }
 
   /**
@@ -183,6 +185,9 @@ final class Setbacks {
    * @param line where it stands in the plan; empty for the greatest of all alike
    */
   Optional<HeldLoad> held(Asked asked, Optional<ModelPath> line, LocalDate before) {
+    if (silent) {
+      return Optional.empty();
+    }
     return HeldLoad.last(soFar, before, e -> asked.is(e.protocol(), e.setup()), line)
         .filter(last -> last.byLog() || cutShort(asked, last.monday(plan.from()), before));
   }
@@ -213,6 +218,9 @@ final class Setbacks {
    * @param before first day of the week that would be harder
    */
   List<String> against(Asked asked, LocalDate since, LocalDate before) {
+    if (silent) {
+      return List.of();
+    }
     Question question =
         new Question(
             asked.exercise().protocol().name(),
@@ -268,6 +276,9 @@ final class Setbacks {
    * @param edge the edge of that day; on a deeper one than last there is no such limit
    */
   Optional<Dose.Ceiling> ceiling(Asked asked, Length edge, LocalDate day) {
+    if (silent) {
+      return Optional.empty();
+    }
     Optional<LoggedWork> last =
         facts(asked, day).stream()
             .filter(f -> f.done().isPresent() && f.load().isPresent())

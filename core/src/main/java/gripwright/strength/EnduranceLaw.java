@@ -1,8 +1,5 @@
 package gripwright.strength;
 
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
-
 /**
  * A published law of how long a share of maximal voluntary force can be held without a rest.
  *
@@ -28,9 +25,11 @@ public enum EnduranceLaw {
       if (seconds <= rohmert(1)) {
         return 1;
       }
-      UnivariateFunction difference = share -> rohmert(share) - seconds;
-      return new BracketingNthOrderBrentSolver(ACCURACY, 5)
-          .solve(200, difference, UNLIMITED_SHARE, 1);
+      // With v = 1/f - 2 the polynomial is 6 v^3 + 54 v + 66; its only root by hyperbolic sines.
+      double scale = 2 * Math.sqrt(3);
+      double sine = (seconds - 66) / (18 * scale);
+      double v = scale * Math.sinh(Math.log(sine + Math.sqrt(sine * sine + 1)) / 3);
+      return 1 / (v + 2);
     }
   },
   /**

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
@@ -90,6 +91,7 @@ public final class StrengthMap {
 
   private final Function<Setup, Posture> postures;
   private final Map<Region, Field> fields;
+  private final Map<Setup, Answer> answers = new ConcurrentHashMap<>();
 
   private StrengthMap(Function<Setup, Posture> postures, Map<Region, Field> fields) {
     this.postures = postures;
@@ -109,6 +111,9 @@ public final class StrengthMap {
           depth > EdgeDepth.SHALLOWEST_RECKONED ? 0 : Math.round(depth * HUNDREDTHS));
     }
   }
+
+  /** What is known of a setup that was asked for. */
+  private record Answer(Estimate maximum, ForceTime curve) {}
 
   /** A test that tells something. */
   private record Known(StrengthTest test, Effort effort) {}
@@ -219,21 +224,7 @@ public final class StrengthMap {
    * @return empty if no test tells anything about this setup
    */
   public Optional<Estimate> maximum(Setup setup) {
-    Field field = fields.get(Region.of(setup));
-    if (field == null) {
-      return Optional.empty();
-    }
-    FadeField.Point point = point(field, setup);
-    List<Weight> basis = new ArrayList<>();
-    for (int i = 0; i < field.tests().size(); i++) {
-      basis.add(new Weight(field.tests().get(i).test(), point.weights().get(i)));
-    }
-    basis.sort(Comparator.comparingDouble((Weight weight) -> -Math.abs(weight.share())));
-    return Optional.of(
-        new Estimate(
-            LoadEstimate.ofLogarithm(point.level(), point.levelVariance()),
-            basis.stream().anyMatch(weight -> same(weight.test().setup(), setup)),
-            basis));
+    return answer(setup).map(Answer::maximum);
   }
 
   /**
@@ -243,8 +234,32 @@ public final class StrengthMap {
    * @return empty if no test tells anything about this setup
    */
   public Optional<ForceTime> curve(Setup setup) {
-    return Optional.ofNullable(fields.get(Region.of(setup)))
-        .map(field -> new FadingForce(EnduranceLaw.ROHMERT, point(field, setup)));
+    return answer(setup).map(Answer::curve);
+  }
+
+  private Optional<Answer> answer(Setup setup) {
+    Answer answer = answers.get(setup);
+    Field field = answer == null ? fields.get(Region.of(setup)) : null;
+    if (field != null) {
+      answer = answer(field, setup);
+      answers.put(setup, answer);
+    }
+    return Optional.ofNullable(answer);
+  }
+
+  private Answer answer(Field field, Setup setup) {
+    FadeField.Point point = point(field, setup);
+    List<Weight> basis = new ArrayList<>();
+    for (int i = 0; i < field.tests().size(); i++) {
+      basis.add(new Weight(field.tests().get(i).test(), point.weights().get(i)));
+    }
+    basis.sort(Comparator.comparingDouble((Weight weight) -> -Math.abs(weight.share())));
+    return new Answer(
+        new Estimate(
+            LoadEstimate.ofLogarithm(point.level(), point.levelVariance()),
+            basis.stream().anyMatch(weight -> same(weight.test().setup(), setup)),
+            basis),
+        new FadingForce(EnduranceLaw.ROHMERT, point));
   }
 
   private FadeField.Point point(Field field, Setup setup) {

@@ -30,12 +30,10 @@ record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, bo
 
   /** Sorts and counts findings; the gravest are kept where there are too many. */
   static Findings of(List<LocatedFinding> all, ReadOptions options) {
-    List<LocatedFinding> distinct = all.stream().distinct().toList();
     boolean usable = all.stream().noneMatch(f -> f.finding().blocks());
     List<LocatedFinding> shown = new ArrayList<>();
     Map<String, List<LocatedFinding>> byFile = new LinkedHashMap<>();
-    distinct.stream()
-        .sorted(BY_PLACE)
+    distinct(all)
         .forEach(f -> byFile.computeIfAbsent(f.file().name(), k -> new ArrayList<>()).add(f));
     for (List<LocatedFinding> ofFile : byFile.values()) {
       shown.addAll(capped(ofFile, options.maxFindingsPerFile()));
@@ -43,6 +41,22 @@ record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, bo
     shown = capped(shown, options.maxFindings());
     shown.sort(BY_PLACE);
     return new Findings(List.copyOf(shown), shown.stream().map(Wording::report).toList(), usable);
+  }
+
+  /** Sorts findings and leaves out what is there twice, which then stands close together. */
+  private static List<LocatedFinding> distinct(List<LocatedFinding> all) {
+    List<LocatedFinding> distinct = new ArrayList<>();
+    int alike = 0;
+    for (LocatedFinding finding : all.stream().sorted(BY_PLACE).toList()) {
+      int end = distinct.size();
+      if (end > 0 && BY_PLACE.compare(distinct.get(end - 1), finding) != 0) {
+        alike = end;
+      }
+      if (!distinct.subList(alike, end).contains(finding)) {
+        distinct.add(finding);
+      }
+    }
+    return distinct;
   }
 
   private static List<LocatedFinding> capped(List<LocatedFinding> all, int most) {

@@ -145,7 +145,7 @@ public final class Reading {
     List<RuleSet> ruleSets = List.copyOf(model.ruleSets().values());
     List<CompiledPlan> compiled = new ArrayList<>();
     List<LocatedFinding> all = new ArrayList<>();
-    Set<Athlete> athletes = new LinkedHashSet<>();
+    Set<String> athletes = new LinkedHashSet<>();
     for (Plan plan : plans) {
       List<CompiledPlan> ofPlan = new ArrayList<>();
       for (String name : plan.athletes().stream().sorted().toList()) {
@@ -153,7 +153,7 @@ public final class Reading {
         if (athlete != null && !model.unsettled().contains(name)) {
           Log log = model.logs().getOrDefault(name, Log.empty(name));
           ofPlan.add(Planner.compile(plan, athlete, log, ruleSets, model.protocols()));
-          if (athletes.add(athlete)) {
+          if (athletes.add(name)) {
             Review.oddTests(athlete, log).forEach(finding -> all.add(located(finding)));
           }
         }
@@ -168,7 +168,7 @@ public final class Reading {
           .filter(finding -> allKnown || !NEEDS_ALL.contains(finding.code()))
           .forEach(finding -> all.add(located(finding)));
     }
-    athletes.forEach(athlete -> all.addAll(unknownNames(athlete.name(), compiled)));
+    athletes.forEach(athlete -> all.addAll(unknownNames(athlete, compiled)));
     List<LocatedFinding> everything = new ArrayList<>(model.findings());
     everything.addAll(SamePlace.merged(all));
     return new Compilation(compiled, Findings.of(everything, options));

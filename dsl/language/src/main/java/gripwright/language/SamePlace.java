@@ -3,13 +3,10 @@ package gripwright.language;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
-import gripwright.language.check.Source;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.source.SourceFile;
-import gripwright.language.source.Span;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,39 +22,42 @@ final class SamePlace {
 
   private SamePlace() {}
 
-  private record Said(
-      SourceFile file,
-      Span span,
-      String code,
-      Map<String, Object> arguments,
-      Optional<String> waived) {}
-
   static List<LocatedFinding> merged(List<LocatedFinding> findings) {
-    Map<Said, LocatedFinding> bySaying = new LinkedHashMap<>();
+    List<LocatedFinding> merged = new ArrayList<>();
+    Map<List<Object>, List<Integer>> alike = new HashMap<>();
+    Set<List<Object>> wrong = new HashSet<>();
     for (LocatedFinding located : findings) {
       Finding finding = located.finding();
-      bySaying.merge(
-          new Said(
-              located.file(),
-              located.span(),
-              finding.code(),
-              finding.arguments(),
-              finding.waivedBecause()),
-          located,
-          SamePlace::joined);
-    }
-    Set<Source> wrong = new HashSet<>();
-    for (LocatedFinding located : bySaying.values()) {
-      if (located.finding().blocks()) {
-        wrong.add(new Source(located.file(), located.span()));
+      if (finding.blocks()) {
+        wrong.add(where(located));
+      }
+      List<Integer> candidates =
+          alike.computeIfAbsent(List.of(finding.code(), where(located)), key -> new ArrayList<>());
+      Optional<Integer> same =
+          candidates.stream()
+              .filter(i -> saysTheSame(merged.get(i).finding(), finding))
+              .findFirst();
+      if (same.isPresent()) {
+        merged.set(same.get(), joined(merged.get(same.get()), located));
+      } else {
+        candidates.add(merged.size());
+        merged.add(located);
       }
     }
-    return bySaying.values().stream()
+    return merged.stream()
         .filter(
             located ->
-                located.finding().severity() != Severity.ADVICE
-                    || !wrong.contains(new Source(located.file(), located.span())))
+                located.finding().severity() != Severity.ADVICE || !wrong.contains(where(located)))
         .toList();
+  }
+
+  private static List<Object> where(LocatedFinding located) {
+    return List.of(located.file(), located.span().start(), located.span().length());
+  }
+
+  private static boolean saysTheSame(Finding one, Finding other) {
+    return one.arguments().equals(other.arguments())
+        && one.waivedBecause().equals(other.waivedBecause());
   }
 
   private static LocatedFinding joined(LocatedFinding first, LocatedFinding second) {

@@ -7,6 +7,7 @@ import gripwright.language.check.Checked.Line;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -45,15 +46,18 @@ final class MergedLogs {
   }
 
   private static List<Line> once(String athlete, List<Line> lines, List<LocatedFinding> findings) {
-    Map<LogEntry, Line> first = new HashMap<>();
+    Map<LocalDate, List<Line>> byDay = new HashMap<>();
     Map<List<Object>, Line> taken = new HashMap<>();
     List<Line> kept = new ArrayList<>();
     for (Line line : lines.stream().sorted(AS_WRITTEN).toList()) {
-      Line same = first.putIfAbsent(line.entry(), line);
-      if (same != null) {
-        findings.add(located(line, same, warning("log.repeated", athlete)));
+      List<Line> ofDay = byDay.computeIfAbsent(line.entry().date(), day -> new ArrayList<>());
+      Optional<Line> same =
+          ofDay.stream().filter(other -> other.entry().equals(line.entry())).findFirst();
+      if (same.isPresent()) {
+        findings.add(located(line, same.get(), warning("log.repeated", athlete)));
         continue;
       }
+      ofDay.add(line);
       kept.add(line);
       Optional<List<Object>> claim = claim(line.entry());
       Line other = claim.map(c -> taken.putIfAbsent(c, line)).orElse(null);

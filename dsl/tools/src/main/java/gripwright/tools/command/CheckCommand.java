@@ -10,10 +10,9 @@ import gripwright.language.Reading;
 import gripwright.language.finding.CodePages;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,7 +39,8 @@ public final class CheckCommand {
 
   private final Arguments given;
   private final Console console;
-  private final Set<ReportedFinding> all = new LinkedHashSet<>();
+  private final List<ReportedFinding> all = new ArrayList<>();
+  private final Set<ReportedFinding> told = new HashSet<>();
   private final List<SarifResult> results = new ArrayList<>();
   private final Map<String, String> ownRules = new HashMap<>();
   private int exit = Exit.FINE;
@@ -73,8 +73,14 @@ public final class CheckCommand {
 
   /** Tells what is new in a file: what it shares with one before it was told there. */
   private void take(String file, Reading reading, Compilation compilation) {
-    List<LocatedFinding> fresh =
-        compilation.located().stream().filter(f -> all.add(Wording.report(f))).toList();
+    List<LocatedFinding> fresh = new ArrayList<>();
+    for (int i = 0; i < compilation.findings().size(); i++) {
+      ReportedFinding finding = compilation.findings().get(i);
+      if (given.rest().size() == 1 || told.add(finding)) {
+        all.add(finding);
+        fresh.add(compilation.located().get(i));
+      }
+    }
     exit = Math.max(exit, exit(reading, compilation));
     if (given.asSarif()) {
       fresh.forEach(finding -> results.add(SarifFindings.of(finding, reading)));
@@ -95,7 +101,7 @@ public final class CheckCommand {
     if (given.asSarif()) {
       console.out(SarifLog.of(Version.text(), results, this::description, exit != Exit.USAGE));
     } else if (given.asJson()) {
-      console.out(JsonDocuments.findings(List.copyOf(all)));
+      console.out(JsonDocuments.findings(all));
     }
   }
 
