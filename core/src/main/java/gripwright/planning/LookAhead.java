@@ -33,12 +33,22 @@ final class LookAhead {
   private final Setbacks setbacks;
   private final SessionExpansion expansion;
   private final Map<String, List<Placement.Request>> ofBlock = new HashMap<>();
+  private final Map<String, Integer> gapDays = new HashMap<>();
 
   LookAhead(Plan plan, Athlete athlete, Setbacks setbacks, SessionExpansion expansion) {
     this.plan = plan;
     this.athlete = athlete;
     this.setbacks = setbacks;
     this.expansion = expansion;
+    plan.blocks().stream()
+        .flatMap(block -> block.contentFor(athlete.name()).sessions().stream())
+        .forEach(
+            session -> gapDays.merge(session.name(), Placement.gapDays(session.gap()), Math::max));
+  }
+
+  /** Returns the longest gap that sessions of a name keep anywhere in the plan, in days. */
+  int gapDays(String name) {
+    return gapDays.getOrDefault(name, 1);
   }
 
   /** Returns the tests that are due in a week of the plan, numbered from 1. */

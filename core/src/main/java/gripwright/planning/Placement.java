@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
 
 /**
  * Finds the days of a week for its sessions, with an eye on the weeks that follow.
@@ -35,6 +36,11 @@ final class Placement {
 
   private Placement() {}
 
+  /** Returns the least whole days between two dates that a gap allows. */
+  static int gapDays(Duration gap) {
+    return (int) Math.max(1, (gap.toMinutes() + 24 * 60 - 1) / (24 * 60));
+  }
+
   /**
    * A session that wants a day.
    *
@@ -53,7 +59,7 @@ final class Placement {
 
     /** Returns the least whole days between two dates that the gap allows. */
     int gapDays() {
-      return (int) Math.max(1, (gap.toMinutes() + 24 * 60 - 1) / (24 * 60));
+      return Placement.gapDays(gap);
     }
   }
 
@@ -145,11 +151,12 @@ final class Placement {
    * Places the sessions and tests of a week.
    *
    * @param asked the week
+   * @param gapDays the longest gap that sessions of a name keep, in this week or later, in days
    * @param later gives the weeks after it, as far as they can be told; asked only if they matter
    */
-  static Found place(Asked asked, Supplier<List<Asked>> later) {
+  static Found place(Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
     Found alone = new PlacementSearch(List.of(asked)).search();
-    if (!alone.proved() || !reachesOver(asked, alone.first())) {
+    if (!alone.proved() || !reachesOver(asked, alone.first(), gapDays)) {
       return alone;
     }
     int horizon = MOST_TRIES / Math.max(1, alone.tries()); // a week more is as much work again
@@ -163,13 +170,13 @@ final class Placement {
   /**
    * Tells whether a gap that begins in a week covers a day on which something could be after it.
    */
-  private static boolean reachesOver(Asked asked, Days days) {
+  private static boolean reachesOver(Asked asked, Days days, ToIntFunction<String> gapDays) {
     LocalDate next = asked.week().first().plusDays(DAYS);
     LocalDate free = next;
     for (int i = 0; i < asked.requests().size(); i++) {
       Request request = asked.requests().get(i);
       int gap = request.hardFingers().isPresent() ? HARD_GAP_DAYS : 1;
-      free = later(free, days.sessions().get(i), Math.max(gap, request.gapDays()));
+      free = later(free, days.sessions().get(i), Math.max(gap, gapDays.applyAsInt(request.name())));
     }
     for (Optional<LocalDate> test : days.tests()) {
       free = later(free, test, HARD_GAP_DAYS);

@@ -79,7 +79,7 @@ final class RestOfWeek {
     List<Placement.Request> requests =
         wanted.stream().map(SessionExpansion.Draft::request).toList();
     List<Optional<LocalDate>> days =
-        Placement.place(new Placement.Asked(week, requests, List.of()), List::of)
+        Placement.place(new Placement.Asked(week, requests, List.of()), name -> 1, List::of)
             .first()
             .sessions();
     PlacementWords words = new PlacementWords(week, athlete, 0);

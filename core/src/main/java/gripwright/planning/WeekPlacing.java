@@ -79,6 +79,7 @@ final class WeekPlacing {
     Placement.Found found =
         Placement.place(
             new Placement.Asked(fixed, requests, lookAhead.testsIn(week.number())),
+            lookAhead::gapDays,
             () ->
                 lookAhead.after(
                     block,

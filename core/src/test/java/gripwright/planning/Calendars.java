@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -24,17 +25,27 @@ final class Calendars {
 
   private Calendars() {}
 
-  /** Weeks of up to so many kinds of session, each up to so many times a week. */
+  /**
+   * Weeks of up to so many kinds of session, each up to so many times a week; another block with
+   * sessions of the same names may begin in one of them.
+   */
   static Arbitrary<List<Placement.Asked>> weeks(int count, int kinds, int most) {
-    Arbitrary<List<Integer>> minutes = Arbitraries.of(0, 0, 30, 60, 90).list().ofSize(7 * count);
     return Combinators.combine(
-            minutes,
-            kind("a", most),
-            kinds > 1 ? kind("b", most) : none(),
-            kinds > 2 ? kind("c", most) : none(),
+            Arbitraries.of(0, 0, 30, 60, 90).list().ofSize(7 * count),
+            block(kinds, most),
+            block(kinds, most),
+            Arbitraries.integers().between(1, count),
             tests(),
             Arbitraries.integers().between(0, count))
-        .as((m, a, b, c, tests, testWeek) -> asked(count, m, List.of(a, b, c), tests, testWeek));
+        .as(Calendars::asked);
+  }
+
+  private static Arbitrary<List<Placement.Request>> block(int kinds, int most) {
+    return Combinators.combine(
+            kind("a", most),
+            kinds > 1 ? kind("b", most) : none(),
+            kinds > 2 ? kind("c", most) : none())
+        .as((a, b, c) -> Stream.of(a, b, c).flatMap(List::stream).toList());
   }
 
   private static Arbitrary<List<Placement.Request>> none() {
@@ -68,14 +79,14 @@ final class Calendars {
   }
 
   private static List<Placement.Asked> asked(
-      int count,
       List<Integer> minutes,
-      List<List<Placement.Request>> kinds,
+      List<Placement.Request> block,
+      List<Placement.Request> nextBlock,
+      int turn,
       List<Placement.Tests> tests,
       int testWeek) {
-    List<Placement.Request> requests = kinds.stream().flatMap(List::stream).toList();
     List<Placement.Asked> weeks = new ArrayList<>();
-    for (int w = 0; w < count; w++) {
+    for (int w = 0; w < minutes.size() / 7; w++) {
       weeks.add(
           new Placement.Asked(
               new Placement.Week(
@@ -84,7 +95,7 @@ final class Calendars {
                   List.of(
                       new Placement.HardDay(MONDAY.plusDays(9), FingerSet.FOUR, "hard climbing")),
                   w == 0 ? Map.of("a", LAST_A) : Map.of()),
-              requests,
+              w < turn ? block : nextBlock,
               w == testWeek ? tests : List.of()));
     }
     return weeks;
@@ -151,7 +162,8 @@ final class Calendars {
   }
 
   private static boolean compatible(Placed one, Placed other, long apart) {
-    if (one.name().equals(other.name()) && !one.tests() && apart < one.gapDays()) {
+    boolean later = !one.day().isBefore(other.day()); // which keeps its gap to the one before
+    if (later && one.name().equals(other.name()) && !one.tests() && apart < one.gapDays()) {
       return false;
     }
     boolean shared = (one.hard() & other.hard()) != 0;

@@ -9,6 +9,7 @@ import gripwright.finding.ModelPath;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
+import gripwright.log.LogEntry;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
@@ -118,14 +119,15 @@ class ChangedSeasonInvariantProperties {
 
   /**
    * Pairs the loads of two plans: the same line, grip, edge, sets and holds, in the same session of
-   * the same week, up to the first week that only one of them trains alike.
+   * the same week, up to the first week that only one of them trains alike. Where a log tells of
+   * pain, up to the first week with a session on another day: of two days one may be before it.
    */
   private static List<Pair> pairs(Season season, CompiledPlan one, CompiledPlan other) {
     List<Pair> pairs = new ArrayList<>();
     for (PlanWeek week : one.weeks()) {
       List<DatedSession> before = one.sessionsOf(week.number());
       List<DatedSession> after = other.sessionsOf(week.number());
-      if (before.isEmpty() != after.isEmpty()) {
+      if (before.isEmpty() != after.isEmpty() || (hurts(season) && !onSameDays(before, after))) {
         break;
       }
       for (DatedSession session : before) {
@@ -140,6 +142,22 @@ class ChangedSeasonInvariantProperties {
       }
     }
     return pairs;
+  }
+
+  private static boolean hurts(Season season) {
+    return season.log().entries().stream()
+        .filter(e -> !e.date().isBefore(season.plan().from()))
+        .anyMatch(
+            e ->
+                e instanceof LogEntry.Pain
+                    || (e instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()));
+  }
+
+  private static boolean onSameDays(List<DatedSession> some, List<DatedSession> others) {
+    return some.stream()
+        .map(DatedSession::date)
+        .toList()
+        .equals(others.stream().map(DatedSession::date).toList());
   }
 
   private static boolean news(Season season, DatedSession one, DatedSession other) {
@@ -204,7 +222,6 @@ class ChangedSeasonInvariantProperties {
     for (Pair pair : pairs) {
       assertTrue(pair.after() <= pair.before() + SecondLook.SLACK, pair.toString());
     }
-    assertTrue(injured.sessions().size() <= plan.sessions().size() || !plan.usable());
     Statistics.label("an error more").collect(plan.usable() && !injured.usable());
     Reached.reached(!pairs.isEmpty(), 60);
   }

@@ -9,8 +9,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -77,12 +79,22 @@ class PlacementProperties {
     Placement.Found found =
         Placement.place(
             weeks.get(0),
+            longestGaps(weeks)::get,
             () -> {
               asked[0] = true;
               return weeks.subList(1, 3);
             });
     assertEquals(new PlacementSearch(weeks).search().first(), found.first());
     Statistics.label("looked ahead").collect(asked[0]);
+  }
+
+  /** Returns the longest gap of each name, in days. */
+  static Map<String, Integer> longestGaps(List<Placement.Asked> weeks) {
+    Map<String, Integer> gaps = new HashMap<>();
+    weeks.stream()
+        .flatMap(week -> week.requests().stream())
+        .forEach(request -> gaps.merge(request.name(), request.gapDays(), Math::max));
+    return gaps;
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)

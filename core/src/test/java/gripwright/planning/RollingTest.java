@@ -100,6 +100,7 @@ class RollingTest {
       Placement.Found found =
           Placement.place(
               known(weeks.get(w), hard, last),
+              PlacementProperties.longestGaps(weeks)::get,
               () -> {
                 count[0]++;
                 return weeks.subList(now + 1, Math.min(weeks.size(), now + horizon));
