@@ -59,4 +59,15 @@ class FindingListTest {
     assertEquals(List.of("certain", "doubtful"), list.all().stream().map(Finding::code).toList());
     assertEquals(LINE.then("exercise", 2), list.all().get(1).place());
   }
+
+  @Test
+  void ofSeveralOnOneLineTheFactsOfTheWorstAreToldOfThoseAlikeTheFirst() {
+    FindingList list = new FindingList();
+    list.add(finding("plan.level-over-max", on(1, "2027-03-02")).with("percent", "102 %"), 1.02);
+    list.add(finding("plan.level-over-max", on(2, "2027-03-09")).with("percent", "106 %"), 1.06);
+    list.add(finding("plan.level-over-max", on(3, "2027-03-16")).with("percent", "105 %"), 1.05);
+    list.add(finding("plan.level-over-max", on(4, "2027-03-23")).with("percent", "alike"), 1.06);
+    assertEquals("106 %", list.all().get(0).arguments().get("percent"));
+    assertEquals(4, list.all().get(0).places().size());
+  }
 }

@@ -312,4 +312,61 @@ class PrescriptionTest {
             .stream()
             .noneMatch(w -> w.step().equals("failed before")));
   }
+
+  /** Returns the chain of a hold after more tests of the same setup, each a week apart. */
+  private static List<String> basis(int tests) {
+    Log log = Log.empty("ylva");
+    for (int i = 1; i <= tests; i++) {
+      log =
+          log.with(
+              new LogEntry.Tested(
+                  Skarvdal.test(HALF_CRIMP, MONDAY.minusWeeks(i), 90), Optional.empty()));
+    }
+    PlannedExercise exercise =
+        exercise(compile(Skarvdal.ylva().build(), log, 1, b -> b, line(new Level.OfMax(0.8))), 1);
+    return exercise.why().stream()
+        .filter(w -> w.step().startsWith("weight") || w.step().equals("maximum, best estimate"))
+        .map(w -> w.step().startsWith("weight") ? Math.round(w.value()) + " %" : w.from())
+        .toList();
+  }
+
+  @Test
+  void ofManyTestsFourAreNamedAndTheOthersCounted() {
+    assertEquals(List.of("100 %", "held for 7 s, from this test"), basis(1));
+    List<String> two = basis(2);
+    assertEquals(3, two.size(), two.toString());
+    assertEquals("held for 7 s, from these tests", two.get(2));
+    List<String> six = basis(6);
+    assertEquals(5, six.size(), six.toString());
+    assertEquals("held for 7 s, from these tests and 2 of less weight", six.get(4));
+  }
+
+  @Test
+  void aMaximumOfAnotherGripSaysSo() {
+    PlannedExercise modelled = first(Exercise.of(HOLDS, Skarvdal.FRONT_THREE, EDGE));
+    assertTrue(
+        link(modelled, "maximum, best estimate").from().startsWith("held for 7 s, modelled from"));
+  }
+
+  @Test
+  void aFailureOfAnotherSetupOrOfLongerTellsNothing() {
+    Exercise reserve = line(new Level.Reserve(Duration.ofSeconds(3)));
+    StrengthTest.Result longer =
+        new StrengthTest.ToFailure(Load.ofKilograms(55), Duration.ofMillis(13_100));
+    StrengthTest.Result sooner =
+        new StrengthTest.ToFailure(Load.ofKilograms(55), Duration.ofSeconds(13));
+    LogEntry onDrag =
+        new LogEntry.Tested(
+            new StrengthTest(MONDAY.minusDays(7), Setup.of(Skarvdal.DRAG, EDGE), sooner),
+            Optional.empty());
+    for (Log log :
+        List.of(
+            with(longer, MONDAY.minusDays(7)),
+            Skarvdal.tested().with(onDrag),
+            with(sooner, MONDAY.plusDays(20)))) {
+      PlannedExercise exercise =
+          exercise(compile(Skarvdal.ylva().build(), log, 1, b -> b, reserve), 1);
+      assertTrue(exercise.why().stream().noneMatch(w -> w.step().equals("failed before")));
+    }
+  }
 }
