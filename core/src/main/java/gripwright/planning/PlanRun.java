@@ -340,17 +340,10 @@ final class PlanRun {
 
   /** Tells whether every day of the week on which the athlete trains is spent away. */
   private boolean isAwayAllWeek(LocalDate first) {
-    boolean anyDay = false;
-    for (int d = 0; d < 7; d++) {
-      LocalDate day = first.plusDays(d);
-      if (athlete.available().containsKey(day.getDayOfWeek())) {
-        if (!athlete.isAway(day)) {
-          return false;
-        }
-        anyDay = true;
-      }
-    }
-    return anyDay;
+    return first
+        .datesUntil(first.plusDays(7))
+        .filter(day -> athlete.available().containsKey(day.getDayOfWeek()))
+        .allMatch(athlete::isAway);
   }
 
   private void noteIdleTaper() {

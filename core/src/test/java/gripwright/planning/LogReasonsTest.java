@@ -172,4 +172,15 @@ class LogReasonsTest {
         plan.heard().changes().stream().allMatch(c -> c.change().date().isAfter(until)),
         plan.heard().changes().toString());
   }
+
+  @Test
+  void whatLiesNearTheDayItHadIsWhyASessionMoves() {
+    CompiledPlan plan = compile(WEEKLY, trained(1), trained(5), climbed(7, true));
+    assertEquals(
+        List.of("hard climbing on 2027-03-08"), because(plan, PlanChange.SessionMoved.class));
+    assertEquals(
+        List.of(),
+        compile(WEEKLY, trained(1), climbed(3, true)).heard().changes(),
+        "two days before is not near");
+  }
 }

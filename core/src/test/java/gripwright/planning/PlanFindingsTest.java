@@ -272,4 +272,11 @@ class PlanFindingsTest {
     assertEquals(MONDAY.plusDays(1), shorter.arguments().get("after"));
     assertEquals(3, finding(plan, "plan.no-day").arguments().get("week"));
   }
+
+  @Test
+  void hardClimbingLeavesTooFewDaysWithoutAGoal() {
+    Finding none = finding(compile(plan(base(1, 3)), sundays()), "plan.no-day");
+    assertTrue(none.arguments().get("goal") == null);
+    assertEquals(2, none.arguments().get("placed"));
+  }
 }

@@ -271,4 +271,22 @@ class SessionOutlookTest {
         1e-9);
     assertEquals(List.of(), told(plan));
   }
+
+  @Test
+  void ofSeveralWeeksTheOneThatCarriesLeastIsTold() {
+    Block.Builder growing =
+        Block.named("base", 3)
+            .session(SessionPlan.of("strength", 1, series(80, 5)))
+            .advance(Advance.weekly(new Advance.LoadByShare(0.04)));
+    List<Finding> told = told(compile(growing.build()));
+    assertEquals(1, told.size());
+    Finding last = told(compile(series(80 * 1.04 * 1.04, 5))).get(0);
+    assertEquals(last.arguments().get("hold"), told.get(0).arguments().get("hold"));
+    assertEquals(last.arguments().get("carried"), told.get(0).arguments().get("carried"));
+    Finding first = told(compile(series(80, 5))).get(0);
+    assertTrue(
+        !first.arguments().get("hold").equals(last.arguments().get("hold"))
+            || !first.arguments().get("carried").equals(last.arguments().get("carried")));
+    assertTrue(told.get(0).places().size() > 1);
+  }
 }

@@ -14,6 +14,7 @@ import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -54,5 +55,37 @@ class UntestedSetupTest {
     assertEquals(Set.of("hands"), named(BOTH, BOTH.withHands(Hands.LEFT)));
     assertEquals(Set.of("lift"), named(LIFT, BOTH));
     assertEquals(Set.of("hang"), named(BOTH, LIFT));
+  }
+
+  private static Finding finding(Setup setup, StrengthTest... tests) {
+    return UntestedSetup.of(setup, Skarvdal.log(tests), MONDAY, ModelPath.of("plan", "base"));
+  }
+
+  private static StrengthTest held(Setup setup, LocalDate day, int seconds) {
+    return new StrengthTest(
+        day, setup, new StrengthTest.Held(Duration.ofSeconds(seconds), Load.ofKilograms(40)));
+  }
+
+  @Test
+  void testsThatAreNotKnownYetOrTellNothingDoNotCount() {
+    Finding none = finding(BOTH, held(LIFT, MONDAY.plusDays(1), 7), held(LIFT, MONDAY, 1));
+    assertEquals(Set.of("setup"), none.arguments().keySet());
+    assertEquals(Hands.BOTH, finding(BOTH, held(LIFT, MONDAY, 7)).arguments().get("hang"));
+  }
+
+  @Test
+  void theEdgeTestedLastIsNamed() {
+    Length shallower = Length.ofMillimetres(3);
+    assertEquals(
+        shallower,
+        finding(
+                BOTH,
+                held(BOTH.withEdge(SHALLOW), MONDAY.minusDays(9), 7),
+                held(BOTH.withEdge(shallower), MONDAY.minusDays(2), 7))
+            .arguments()
+            .get("tested"));
+    Length limit = Length.ofMillimetres(4.3);
+    assertEquals(
+        limit, finding(BOTH.withEdge(limit), held(BOTH, MONDAY, 7)).arguments().get("shallow"));
   }
 }
