@@ -57,6 +57,11 @@ public record Finding(
     return new Finding(code, severity, place, more, places, waivedBecause);
   }
 
+  /** Returns this finding at another place; what else it lists stays as it is. */
+  public Finding at(ModelPath another) {
+    return new Finding(code, severity, another, arguments, places, waivedBecause);
+  }
+
   /** Returns this finding with one more place where the same mistake shows. */
   public Finding alsoAt(ModelPath another) {
     List<ModelPath> more = new ArrayList<>(places);

@@ -63,7 +63,9 @@ record Dose(
 
   /** Returns this dose with a limit from the log, if there is one. */
   Dose under(Optional<Ceiling> limit) {
-    return new Dose(scheme, whole, edge, loadFactor, loadStep, ramp, why, limit);
+    return limit.equals(ceiling)
+        ? this
+        : new Dose(scheme, whole, edge, loadFactor, loadStep, ramp, why, limit);
   }
 
   /** Returns this dose with other sets and what led to them. */

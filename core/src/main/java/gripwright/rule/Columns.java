@@ -27,9 +27,9 @@ final class Columns {
   private final Kind kind;
   private final Subjects subjects;
   private final Steps steps;
-  private final Map<Expression, Column<double[]>> numbers = new HashMap<>();
-  private final Map<Expression, Column<byte[]>> truths = new HashMap<>();
-  private final Map<Expression, Inside> insides = new HashMap<>();
+  private final Map<Written, Column<double[]>> numbers = new HashMap<>();
+  private final Map<Written, Column<byte[]>> truths = new HashMap<>();
+  private final Map<Written, Inside> insides = new HashMap<>();
   private int from;
   private int count;
 
@@ -76,10 +76,11 @@ final class Columns {
 
   /** Returns the column of a condition: {@link Compiler#NO} and so on. */
   Column<byte[]> truth(Expression e) {
-    Column<byte[]> known = truths.get(e);
+    Written key = new Written(e);
+    Column<byte[]> known = truths.get(key);
     if (known == null) {
       known = new Column<>(new byte[SIZE], truthFill(e));
-      truths.put(e, known);
+      truths.put(key, known);
     }
     return known;
   }
@@ -208,10 +209,11 @@ final class Columns {
   }
 
   private Column<double[]> number(Expression e) {
-    Column<double[]> known = numbers.get(e);
+    Written key = new Written(e);
+    Column<double[]> known = numbers.get(key);
     if (known == null) {
       known = new Column<>(new double[SIZE], numberFill(e));
-      numbers.put(e, known);
+      numbers.put(key, known);
     }
     return known;
   }
@@ -308,10 +310,11 @@ final class Columns {
     if (!asked.allMatch(e -> Compiler.elementsOnly(e, kind, many.kind()))) {
       return Optional.empty();
     }
-    Inside known = insides.get(collection);
+    Written key = new Written(collection);
+    Inside known = insides.get(key);
     if (known == null) {
       known = new Inside(get, access, many.kind());
-      insides.put(collection, known);
+      insides.put(key, known);
     }
     return Optional.of(known);
   }

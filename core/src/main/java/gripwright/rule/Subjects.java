@@ -14,11 +14,11 @@ import org.jspecify.annotations.Nullable;
 final class Subjects {
 
   private final Object[] things;
-  private final Map<Expression, double[]> numbers = new HashMap<>();
-  private final Map<Expression, byte[]> truths = new HashMap<>();
-  private final Map<Expression, @Nullable Object[]> objects = new HashMap<>();
-  private final Map<Expression, Words> words = new HashMap<>();
-  private final Map<Expression, Elements> elements = new HashMap<>();
+  private final Map<Written, double[]> numbers = new HashMap<>();
+  private final Map<Written, byte[]> truths = new HashMap<>();
+  private final Map<Written, @Nullable Object[]> objects = new HashMap<>();
+  private final Map<Written, Words> words = new HashMap<>();
+  private final Map<Written, Elements> elements = new HashMap<>();
 
   /** What the collections of one kind hold, of all things in one row. */
   static final class Elements {
@@ -62,7 +62,8 @@ final class Subjects {
 
   /** Returns a property that is a number, of each thing; NaN where it is missing. */
   double[] numbers(Expression.Get get, PropertyTable.NumberAccess access) {
-    double[] known = numbers.get(get);
+    Written key = new Written(get);
+    double[] known = numbers.get(key);
     if (known == null) {
       known = new double[things.length];
       @Nullable Object[] of = objects(get.of());
@@ -70,14 +71,15 @@ final class Subjects {
         Object thing = of[i];
         known[i] = thing == null ? Double.NaN : access.read().applyAsDouble(thing);
       }
-      numbers.put(get, known);
+      numbers.put(key, known);
     }
     return known;
   }
 
   /** Returns a property that is a truth, of each thing: {@link Compiler#NO} and so on. */
   byte[] truths(Expression.Get get, PropertyTable.TruthAccess access) {
-    byte[] known = truths.get(get);
+    Written key = new Written(get);
+    byte[] known = truths.get(key);
     if (known == null) {
       known = new byte[things.length];
       @Nullable Object[] of = objects(get.of());
@@ -88,14 +90,15 @@ final class Subjects {
                 ? Compiler.UNDECIDED
                 : (byte) (access.read().test(thing) ? Compiler.YES : Compiler.NO);
       }
-      truths.put(get, known);
+      truths.put(key, known);
     }
     return known;
   }
 
   /** Returns a property that is a word, of each thing. */
   Words words(Expression e) {
-    Words read = words.get(e);
+    Written key = new Written(e);
+    Words read = words.get(key);
     if (read == null) {
       Map<String, Integer> places = new LinkedHashMap<>();
       @Nullable Object[] of = objects(e);
@@ -106,14 +109,15 @@ final class Subjects {
             word == null ? 0 : places.computeIfAbsent(word.toString(), w -> places.size() + 1);
       }
       read = new Words(List.copyOf(places.keySet()), ofThings);
-      words.put(e, read);
+      words.put(key, read);
     }
     return read;
   }
 
   /** Returns what a collection of each thing holds. */
   Elements elements(Expression.Get get, PropertyTable.ObjectAccess access) {
-    Elements known = elements.get(get);
+    Written key = new Written(get);
+    Elements known = elements.get(key);
     if (known == null) {
       List<Object> all = new ArrayList<>();
       int[] starts = new int[things.length + 1];
@@ -124,7 +128,7 @@ final class Subjects {
         starts[i + 1] = all.size();
       }
       known = new Elements(new Subjects(all), starts);
-      elements.put(get, known);
+      elements.put(key, known);
     }
     return known;
   }
@@ -135,7 +139,8 @@ final class Subjects {
         && Compiler.entry(get).access() instanceof PropertyTable.ObjectAccess access)) {
       return things;
     }
-    @Nullable Object[] known = objects.get(e);
+    Written key = new Written(e);
+    @Nullable Object[] known = objects.get(key);
     if (known == null) {
       known = new Object[things.length];
       @Nullable Object[] of = objects(get.of());
@@ -143,7 +148,7 @@ final class Subjects {
         Object thing = of[i];
         known[i] = thing == null ? null : access.read().apply(thing);
       }
-      objects.put(e, known);
+      objects.put(key, known);
     }
     return known;
   }
