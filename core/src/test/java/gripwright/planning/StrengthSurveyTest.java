@@ -222,4 +222,107 @@ class StrengthSurveyTest {
         List.of(StrengthSurvey.Reason.TOO_SHORT, StrengthSurvey.Reason.TOO_LONG),
         survey.unused().stream().map(StrengthSurvey.Unused::reason).sorted().toList());
   }
+
+  private static StrengthTest on(Setup setup, int daysAgo) {
+    return new StrengthTest(
+        MONDAY.minusDays(daysAgo),
+        setup,
+        new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(80)));
+  }
+
+  @Test
+  void ofSeveralEdgesTheShallowOnesAloneAreUnreckoned() {
+    Length shallow = Length.ofMillimetres(4);
+    Athlete owner = Skarvdal.ylva().edge(shallow).build();
+    Section section =
+        StrengthSurvey.of(owner, Skarvdal.tested(), List.of(HALF_CRIMP), Optional.empty(), MONDAY)
+            .sections()
+            .get(0);
+    assertEquals(List.of(shallow), section.unreckoned());
+    assertEquals(
+        List.of(20.0, 15.0),
+        section.rows().stream().map(r -> r.setup().edge().millimetres()).toList());
+  }
+
+  @Test
+  void testsOfOneWayOfHoldingTellNothingOfAnother() {
+    Length deep = Length.ofMillimetres(30);
+    List<Section> sections =
+        survey(
+                on(Setup.of(DRAG, EDGE), 7),
+                on(new Setup(HALF_CRIMP, deep, Hands.LEFT, false), 6),
+                new StrengthTest(
+                    MONDAY.minusDays(5),
+                    Setup.of(DRAG, EDGE),
+                    new StrengthTest.Held(Duration.ofSeconds(10), Load.ofKilograms(70))))
+            .sections();
+    assertEquals(
+        List.of(20.0, 15.0),
+        sections.get(0).rows().stream()
+            .map(r -> r.setup().edge().millimetres())
+            .distinct()
+            .toList());
+    assertTrue(sections.get(0).testedAtSeveralTimes());
+    assertFalse(sections.get(1).testedAtSeveralTimes());
+    assertEquals(deep, sections.get(1).rows().get(0).setup().edge());
+  }
+
+  private static Setup curve(Optional<Length> only, StrengthTest... tests) {
+    return StrengthSurvey.of(
+            YLVA, Skarvdal.log(tests), List.of(DRAG, HALF_CRIMP, FRONT_THREE), only, MONDAY)
+        .sections()
+        .get(0)
+        .curves()
+        .get(0)
+        .setup();
+  }
+
+  @Test
+  void theCurveIsOfTheSetupTestedMostThenLastThenFirstInTheAlphabet() {
+    Setup half = Setup.of(HALF_CRIMP, EDGE);
+    Setup drag = Setup.of(DRAG, EDGE);
+    Setup front = Setup.of(FRONT_THREE, EDGE);
+    Optional<Length> any = Optional.empty();
+    assertEquals(half, curve(any, on(half, 30), on(half, 20), on(drag, 10)));
+    assertEquals(drag, curve(any, on(half, 30), on(drag, 10)));
+    assertEquals(half, curve(any, on(half, 10), on(drag, 30)));
+    assertEquals(front, curve(any, on(half, 10), on(drag, 10), on(front, 10)));
+    Setup deep = half.withEdge(Length.ofMillimetres(25));
+    assertEquals(deep, curve(any, on(half, 10), on(deep, 10)), "the deeper one");
+  }
+
+  @Test
+  void onAnEdgeThatWasAskedForItsOwnTestsGoFirst() {
+    Length deep = Length.ofMillimetres(25);
+    Setup half = Setup.of(HALF_CRIMP, EDGE);
+    Setup drag = Setup.of(DRAG, deep);
+    assertEquals(drag, curve(Optional.of(deep), on(half, 30), on(half, 20), on(drag, 40)));
+    assertEquals(
+        half.withEdge(Length.ofMillimetres(12)),
+        curve(Optional.of(Length.ofMillimetres(12)), on(half, 30), on(half, 20), on(drag, 40)));
+  }
+
+  @Test
+  void seriesHaveNoPartInTheCriticalForceOfHolds() {
+    Critical holds =
+        survey(series(90, Hands.BOTH, 30), toFailure(60, 52), toFailure(200, 34))
+            .criticalForces()
+            .stream()
+            .filter(c -> c.force().definition() == Definition.HOLDS_TO_FAILURE)
+            .findFirst()
+            .orElseThrow();
+    assertEquals(MONDAY.minusDays(3), holds.first());
+    assertEquals(
+        survey(toFailure(60, 52), toFailure(200, 34)).criticalForces().get(0).force(),
+        holds.force());
+  }
+
+  @Test
+  void twoSecondsAreLongEnough() {
+    assertEquals(List.of(), survey(toFailure(2, 99)).unused());
+    assertEquals(
+        List.of(StrengthSurvey.Reason.TOO_SHORT),
+        survey(toFailure(1.9, 99)).unused().stream().map(StrengthSurvey.Unused::reason).toList());
+    assertEquals(List.of(), survey(toFailure(600, 20)).unused());
+  }
 }

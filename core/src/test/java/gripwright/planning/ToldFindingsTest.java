@@ -17,6 +17,9 @@ import gripwright.plan.CompiledPlan;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -104,6 +107,21 @@ class ToldFindingsTest {
         1, plan.findings().stream().filter(f -> f.code().equals("plan.session-unplanned")).count());
     assertEquals(
         "2027-03-03", unplanned.place().steps().get(unplanned.place().steps().size() - 1).name());
+  }
+
+  @Test
+  void aSessionThatWouldComeTooSoonAfterWhatWasDoneIsNotMadeUp() {
+    Exercise light =
+        Exercise.of(HOLDS, HALF_CRIMP, EDGE)
+            .with("level", new Argument.AtLevel(new Level.OfMax(0.5)));
+    Block.Builder apart =
+        Block.named("base", 2)
+            .session(SessionPlan.of("strength", 2, light).atLeastApart(Duration.ofHours(96)));
+    Finding dropped = finding(compile(apart, trained(3, "strength")), "plan.session-not-made-up");
+    assertEquals("strength", dropped.arguments().get("session"));
+    assertEquals(MONDAY.plusDays(5), dropped.arguments().get("dates"));
+    assertEquals(1, dropped.arguments().get("week"));
+    assertEquals(MONDAY.plusDays(3), dropped.arguments().get("until"));
   }
 
   /** Known up to Saturday of the first week. */
