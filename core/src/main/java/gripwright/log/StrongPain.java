@@ -6,12 +6,17 @@ import gripwright.hand.Side;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Pain that calls for stopping, wherever it is written: on a line of its own, sharp, sudden or
  * above 5 of 10; above 5 on the line of an exercise, then of all its fingers, or of climbing, then
- * of all four. Immutable.
+ * of all four. Pain that {@linkplain RisingPain rises} from week to week in its place calls for it
+ * likewise, from the score on with which it does. Immutable.
  *
  * @param date the day
  * @param fingers the fingers that may hurt
@@ -20,26 +25,70 @@ import java.util.List;
  */
 public record StrongPain(LocalDate date, FingerSet fingers, Hands hands, boolean inTraining) {
 
+  /**
+   * A score and where it was felt.
+   *
+   * @param place scores of one place rise or don't
+   * @param stops true if the score alone calls for stopping
+   */
+  private record Felt(List<Object> place, double score, boolean stops, StrongPain pain) {}
+
   /** Returns all such pain of a log, oldest first. */
   public static List<StrongPain> of(Log log) {
-    List<StrongPain> all = new ArrayList<>();
-    for (LogEntry entry : log.entries()) {
-      if (entry instanceof LogEntry.Pain pain && pain.stops()) {
-        Hands hands =
-            pain.side().map(s -> s == Side.LEFT ? Hands.LEFT : Hands.RIGHT).orElse(Hands.BOTH);
-        all.add(new StrongPain(pain.date(), FingerSet.of(pain.finger()), hands, false));
-      } else if (entry instanceof LogEntry.Climbed climbed
-          && climbed.pain().orElse(0) > LogEntry.Pain.LIMIT) {
-        all.add(new StrongPain(climbed.date(), FingerSet.FOUR, Hands.BOTH, false));
-      } else if (entry instanceof LogEntry.Trained trained) {
-        trained.done().stream()
-            .filter(done -> done.pain().orElse(0) > LogEntry.Pain.LIMIT)
-            .map(LogEntry.Done::setup)
-            .map(s -> new StrongPain(trained.date(), s.grip().fingers(), s.hands(), true))
-            .forEach(all::add);
+    List<Felt> all = new ArrayList<>();
+    log.entries().forEach(entry -> read(entry, all));
+    Map<List<Object>, SortedMap<LocalDate, Double>> worst = new HashMap<>();
+    all.forEach(
+        felt ->
+            worst
+                .computeIfAbsent(felt.place(), place -> new TreeMap<>())
+                .merge(felt.pain().date(), felt.score(), Math::max));
+    return all.stream()
+        .filter(
+            felt ->
+                felt.stops()
+                    || RisingPain.on(
+                        felt.pain().date(),
+                        worst.getOrDefault(felt.place(), Collections.emptySortedMap())))
+        .map(Felt::pain)
+        .toList();
+  }
+
+  private static void read(LogEntry entry, List<Felt> all) {
+    if (entry instanceof LogEntry.Pain pain) {
+      Hands hands =
+          pain.side().map(s -> s == Side.LEFT ? Hands.LEFT : Hands.RIGHT).orElse(Hands.BOTH);
+      all.add(
+          new Felt(
+              List.of(pain.finger(), pain.structure(), pain.side()),
+              pain.score(),
+              pain.stops(),
+              new StrongPain(pain.date(), FingerSet.of(pain.finger()), hands, false)));
+    } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
+      double score = climbed.pain().getAsDouble();
+      all.add(
+          new Felt(
+              List.of("climbing"),
+              score,
+              score > LogEntry.Pain.LIMIT,
+              new StrongPain(climbed.date(), FingerSet.FOUR, Hands.BOTH, false)));
+    } else if (entry instanceof LogEntry.Trained trained) {
+      for (LogEntry.Done done : trained.done()) {
+        done.pain()
+            .ifPresent(
+                score ->
+                    all.add(
+                        new Felt(
+                            List.of("grip", done.setup().grip().name()),
+                            score,
+                            score > LogEntry.Pain.LIMIT,
+                            new StrongPain(
+                                trained.date(),
+                                done.setup().grip().fingers(),
+                                done.setup().hands(),
+                                true))));
       }
     }
-    return List.copyOf(all);
   }
 
   /** Tells whether fingers of some hands are among those that may hurt; two hands hang together. */

@@ -55,15 +55,13 @@ record Ache(LocalDate date, double score, boolean stops, boolean rising, String 
                 .merge(f.date(), f.score(), Math::max));
     return felt.stream()
         .filter(f -> !f.date().isBefore(from))
-        .map(
-            f ->
-                new Ache(
-                    f.date(),
-                    f.score(),
-                    f.stops(),
-                    RisingPain.on(f.date(), worst.getOrDefault(f.place(), new TreeMap<>())),
-                    f.words()))
+        .map(f -> ache(f, worst.getOrDefault(f.place(), new TreeMap<>())))
         .toList();
+  }
+
+  private static Ache ache(Felt felt, TreeMap<LocalDate, Double> worst) {
+    boolean rising = RisingPain.on(felt.date(), worst);
+    return new Ache(felt.date(), felt.score(), felt.stops() || rising, rising, felt.words());
   }
 
   private static void read(LogEntry entry, Grip grip, Hands hands, List<Felt> felt) {

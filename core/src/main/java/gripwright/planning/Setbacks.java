@@ -36,13 +36,13 @@ import java.util.OptionalInt;
  *
  * <p>Pain of 0 to 2 goes on; above 2 and up to 5 the next two sessions of a grip that uses the
  * finger are the same or lower (pain-monitoring model, Silbernagel 2007, whose limit is 5; the
- * lower limit is common practice), and so are they while pain rises week on week. Effort is too
- * high above what the line on progress asks, else above what the exercise's own level says, else
- * above 9 of 10, the library's own choice.
+ * lower limit is common practice). After missed sets or too much effort so are the next two of the
+ * exercise. Effort is too high above what the line on progress asks, else above what the exercise's
+ * own level says, else above 9 of 10, the library's own choice.
  */
 final class Setbacks {
 
-  private static final int SESSIONS_AFTER_PAIN = 2;
+  private static final int SESSIONS_HELD = 2;
   private static final double MOST_EFFORT = 9;
   private static final int REASONS_TOLD = 2;
 
@@ -169,6 +169,13 @@ final class Setbacks {
             wanted));
   }
 
+  /** Returns what was trained last, as far as its load is known. */
+  private static Optional<LoggedWork> last(List<LoggedWork> facts) {
+    return facts.stream()
+        .filter(f -> f.done().isPresent() && f.load().isPresent())
+        .reduce((first, second) -> second);
+  }
+
   /** Tells whether less was loaded than asked between two days, and something stood against it. */
   private boolean cutShort(Asked asked, LocalDate since, LocalDate before) {
     List<LoggedWork> facts =
@@ -194,7 +201,7 @@ final class Setbacks {
 
   private List<Ache> aches(Asked asked, LocalDate before) {
     return Ache.of(log, plan.from(), before, asked.grip(), asked.exercise().hands()).stream()
-        .filter(a -> a.stops() || a.rising() || a.score() > asked.mostPain())
+        .filter(a -> a.stops() || a.score() > asked.mostPain())
         .toList();
   }
 
@@ -207,8 +214,9 @@ final class Setbacks {
         .count();
   }
 
-  private boolean isFresh(Ache ache, Grip grip, LocalDate day) {
-    return sessionsBetween(grip, ache.date(), day) < SESSIONS_AFTER_PAIN;
+  /** Tells whether what was told of a day still holds the load of a grip on another. */
+  private boolean isFresh(LocalDate told, Grip grip, LocalDate day) {
+    return sessionsBetween(grip, told, day) < SESSIONS_HELD;
   }
 
   /**
@@ -242,18 +250,24 @@ final class Setbacks {
   private List<String> reasons(Asked asked, LocalDate since, LocalDate before) {
     List<String> reasons = new ArrayList<>();
     aches(asked, before).stream()
-        .filter(a -> (a.stops() && !a.date().isBefore(since)) || isFresh(a, asked.grip(), before))
+        .filter(
+            a ->
+                (a.stops() && !a.date().isBefore(since)) || isFresh(a.date(), asked.grip(), before))
         .sorted(Comparator.comparing(Ache::score).reversed().thenComparing(Ache::date))
         .forEach(a -> reasons.add(a.told()));
-    facts(asked, before).stream()
-        .filter(f -> !f.date().isBefore(since))
-        .forEach(
-            f -> {
-              f.trouble(asked).ifPresent(reasons::add);
-              if (f.done().isEmpty()) {
-                reasons.add("left out on " + f.date());
-              }
-            });
+    List<LoggedWork> facts = facts(asked, before);
+    for (LoggedWork fact : facts) {
+      if (!fact.date().isBefore(since)) {
+        fact.trouble(asked).ifPresent(reasons::add);
+        if (fact.done().isEmpty()) {
+          reasons.add("left out on " + fact.date());
+        }
+      }
+    }
+    last(facts)
+        .filter(f -> isFresh(f.date(), asked.grip(), before))
+        .flatMap(f -> f.trouble(asked))
+        .ifPresent(reasons::add);
     held(asked, Optional.empty(), before)
         .ifPresent(h -> reasons.add("the load comes back first, from " + h.told()));
     if (heard.isPast(before.minusDays(1)) && !isTrained(asked, since, before)) {
@@ -270,8 +284,8 @@ final class Setbacks {
   }
 
   /**
-   * Returns the most that may be loaded on a day after trouble: what was loaded last; empty without
-   * trouble.
+   * Returns the most that may be loaded on a day after trouble: in the next two sessions of the
+   * grip what was loaded last; empty without trouble, or once they are over.
    *
    * @param edge the edge of that day; on a deeper one than last there is no such limit
    */
@@ -279,20 +293,17 @@ final class Setbacks {
     if (silent) {
       return Optional.empty();
     }
-    Optional<LoggedWork> last =
-        facts(asked, day).stream()
-            .filter(f -> f.done().isPresent() && f.load().isPresent())
-            .reduce((first, second) -> second);
+    Optional<LoggedWork> last = last(facts(asked, day));
     if (last.isEmpty() || edge.compareTo(last.get().done().orElseThrow().setup().edge()) > 0) {
       return Optional.empty();
     }
     Optional<String> trouble =
-        last.get()
-            .trouble(asked)
+        last.filter(f -> isFresh(f.date(), asked.grip(), day))
+            .flatMap(f -> f.trouble(asked))
             .or(
                 () ->
                     aches(asked, day).stream()
-                        .filter(a -> isFresh(a, asked.grip(), day))
+                        .filter(a -> isFresh(a.date(), asked.grip(), day))
                         .max(Comparator.comparing(Ache::score).thenComparing(Ache::date))
                         .map(Ache::told));
     Load load = last.get().load().orElseThrow();
@@ -329,7 +340,7 @@ final class Setbacks {
       LocalDate day = i < facts.size() ? facts.get(i).date() : before;
       while (next < aches.size() && aches.get(next).date().isBefore(day)) {
         row = 0;
-        cooling = SESSIONS_AFTER_PAIN;
+        cooling = SESSIONS_HELD;
         steps -= lost(lastStep, aches.get(next).date());
         lastStep = kept(lastStep, aches.get(next).date());
         next++;

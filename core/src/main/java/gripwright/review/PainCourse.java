@@ -38,7 +38,7 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
   /** Up to this score training goes on. */
   public static final double MILD = RisingPain.MILD;
 
-  /** Days for which a score above 5, or sharp or sudden pain, stops a grip. */
+  /** Days for which a score above 5, or sharp, sudden or rising pain, stops a grip. */
   public static final int STOP_DAYS = 14;
 
   /** Sessions with the finger that stay the same or get lighter after a score of 3 to 5. */
@@ -117,7 +117,7 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     MILD,
     /** A score above 2 and up to 5. */
     MODERATE,
-    /** The highest score of a week is above that of the week before. */
+    /** With a score of late the highest of seven days was above that of the seven before. */
     RISING,
     /** Sharp or sudden pain. */
     SHARP,
@@ -227,7 +227,9 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     if (!stopping.isEmpty()) {
       return Because.SHARP;
     }
-    if (rising(scores, day)) {
+    if (scores.stream()
+        .filter(score -> score.date().isAfter(day.minusDays(STOP_DAYS)))
+        .anyMatch(score -> rises(scores, score.date()))) {
       return Because.RISING;
     }
     boolean held =
@@ -237,7 +239,8 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     return held ? Because.MODERATE : Because.MILD;
   }
 
-  private static boolean rising(List<Score> scores, LocalDate day) {
+  /** Tells whether pain rises week on week with the scores of a day. */
+  private static boolean rises(List<Score> scores, LocalDate day) {
     TreeMap<LocalDate, Double> worst = new TreeMap<>();
     scores.forEach(score -> worst.merge(score.date(), score.value(), Math::max));
     return RisingPain.on(day, worst);

@@ -92,8 +92,8 @@ final class ExerciseProperties {
             e -> e.plan().history.usesOpenInjury(e))
         .truth(
             "uses-painful-finger",
-            "A finger in use had strong or sharp pain, logged in the 14 days before, also in training"
-                + " or while climbing, and no injury written down.",
+            "A finger in use had strong, sharp, sudden or rising pain, logged in the 14 days before,"
+                + " also in training or while climbing, and no injury written down.",
             e -> e.plan().history.usesPainfulFinger(e))
         .time(
             "since-clearance",

@@ -245,9 +245,9 @@ public final class StandardRules {
         .when(subject(Kind.EXERCISE).get("rehabilitation").not())
         .require(subject(Kind.EXERCISE).get("uses-painful-finger").not())
         .message(
-            "a grip that uses a finger with sharp, sudden or strong pain (above 5 of 10) in the last 14 days")
+            "a grip that uses a finger with pain that was sharp, sudden, above 5 of 10 or rising week on week in the last 14 days")
         .source(
-            "pain-monitoring model, Silbernagel 2007 (limit of 5); the 14 days are common practice")
+            "pain-monitoring model, Thomee 1997 and Silbernagel 2007 (no rise from week to week, limit of 5); the 14 days are common practice")
         .neverWaived()
         .build();
   }

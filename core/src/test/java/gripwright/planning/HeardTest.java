@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
@@ -243,6 +245,26 @@ class HeardTest {
   }
 
   @Test
+  void afterTroubleTheNextTwoSessionsAreHeldAndNoMore() {
+    for (Felt trouble : List.of(new Felt(5, 0, 9.5, 0), new Felt(4, 0, 7, 0))) {
+      CompiledPlan plan = compile(week(Skarvdal.tested(), 1, trouble));
+      assertEquals("- 84 85.68 87.39 89.14 90.92", levels(plan));
+      double held = load(plan, 2);
+      assertEquals(held, plan.sessionsOf(2).get(1).exercises().get(0).totalLoad().kilograms());
+      assertTrue(load(plan, 3) > held, load(plan, 3) + " after " + held);
+      assertTrue(load(plan, 4) > load(plan, 3), load(plan, 4) + " after " + load(plan, 3));
+    }
+  }
+
+  @Test
+  void whatTroubleHeldDownComesBackByTenPerCentAWeek() {
+    CompiledPlan plan = compile(week(Skarvdal.tested(), 1, new Felt(4, 50, 7, 0)));
+    assertEquals(50, load(plan, 2), 1e-9, "held");
+    assertTrue(load(plan, 3) > 50 && load(plan, 3) <= 55, "" + load(plan, 3));
+    assertTrue(load(plan, 4) > load(plan, 3) && load(plan, 4) <= 60.5, "" + load(plan, 4));
+  }
+
+  @Test
   void mildPainKeepsTheNextTwoSessionsAndNoMore() {
     Log log = week(Skarvdal.tested(), 1, Felt.FINE);
     assertEquals(
@@ -407,8 +429,16 @@ class HeardTest {
     assertTrue(load(compiled, 4) > 50 && load(compiled, 4) <= 55, "" + load(compiled, 4));
   }
 
+  private static LocalDate dateOf(ModelPath place) {
+    return place.steps().stream()
+        .filter(step -> step.kind().equals("date"))
+        .map(step -> LocalDate.parse(step.name()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   @Test
-  void painThatRisesWeekOnWeekHoldsTheStep() {
+  void painThatRisesWeekOnWeekStops() {
     Log rising =
         week(week(week(Skarvdal.tested(), 1, Felt.FINE), 2, Felt.FINE), 3, Felt.FINE)
             .with(pain(day(1, SUN), 0))
@@ -418,6 +448,16 @@ class HeardTest {
     assertTrue(
         heldBack(plan, 4).contains("pain ring 2, rising week on week, on 2027-03-21"),
         heldBack(plan, 4));
+    Finding stop =
+        plan.findings().stream()
+            .filter(f -> f.code().equals("rule.painful-finger"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(stop.blocks(), "as in a review");
+    assertEquals(
+        List.of(day(4, TUE), day(4, SAT), day(5, TUE), day(5, SAT)),
+        stop.places().stream().map(HeardTest::dateOf).toList(),
+        "for 14 days");
     Log steady =
         week(week(week(Skarvdal.tested(), 1, Felt.FINE), 2, Felt.FINE), 3, Felt.FINE)
             .with(pain(day(1, SUN), 1))

@@ -1,14 +1,17 @@
 package gripwright.planning;
 
 import gripwright.athlete.Injury;
+import gripwright.grip.Grip;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.log.LogEntry;
 import gripwright.plan.DatedSession;
 import gripwright.plan.PlannedExercise;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** What injuries and pain ask for, reckoned apart from the rules. */
 final class Wounds {
@@ -27,12 +30,15 @@ final class Wounds {
   }
 
   /**
-   * Tells whether a finger in use had sharp, sudden or strong pain in the 14 days up to a day, but
-   * for pain of an injury that is written down.
+   * Tells whether a finger in use had sharp, sudden, strong or rising pain in the 14 days up to a
+   * day, but for pain of an injury that is written down.
    */
   static boolean painful(Season season, PlannedExercise exercise, LocalDate day) {
     for (LogEntry.Pain pain : season.log().of(LogEntry.Pain.class)) {
-      boolean stops = pain.score() > 5 || pain.kind() != LogEntry.Pain.Kind.DULL;
+      boolean stops =
+          pain.score() > 5
+              || pain.kind() != LogEntry.Pain.Kind.DULL
+              || rises(season, pain.date(), entry -> score(entry, pain));
       boolean recent = !pain.date().isAfter(day) && pain.date().plusDays(14).isAfter(day);
       boolean written =
           season.athlete().injuries().stream()
@@ -50,14 +56,57 @@ final class Wounds {
     return hurtAtWork(season, exercise, day);
   }
 
-  /** Tells the same of pain above 5 on the line of an exercise, or of climbing. */
+  private static double score(LogEntry entry, LogEntry.Pain like) {
+    return entry instanceof LogEntry.Pain pain
+            && pain.finger() == like.finger()
+            && pain.structure().equals(like.structure())
+            && pain.side().equals(like.side())
+        ? pain.score()
+        : -1;
+  }
+
+  private static double score(LogEntry entry, Grip grip) {
+    return entry instanceof LogEntry.Trained trained
+        ? trained.done().stream()
+            .filter(d -> d.pain().isPresent() && d.setup().grip().name().equals(grip.name()))
+            .mapToDouble(d -> d.pain().getAsDouble())
+            .max()
+            .orElse(-1)
+        : -1;
+  }
+
+  /**
+   * Tells whether the worst of seven days is above that of the seven before: above 2, or for the
+   * second time.
+   *
+   * @param scores the score of a line; below 0 for a line that has nothing to do with it
+   */
+  private static boolean rises(Season season, LocalDate day, ToDoubleFunction<LogEntry> scores) {
+    double[] worst = {-1, -1, -1};
+    for (LogEntry entry : season.log().entries()) {
+      long ago = ChronoUnit.DAYS.between(entry.date(), day);
+      if (ago >= 0 && ago < 21) {
+        int week = (int) (ago / 7);
+        worst[week] = Math.max(worst[week], scores.applyAsDouble(entry));
+      }
+    }
+    boolean again = worst[2] >= 0 && worst[1] > worst[2];
+    return worst[1] >= 0 && worst[0] > worst[1] && (worst[0] > 2 || again);
+  }
+
+  /** Tells the same of pain on the line of an exercise, or of climbing. */
   private static boolean hurtAtWork(Season season, PlannedExercise exercise, LocalDate day) {
     for (LogEntry entry : season.log().entries()) {
       if (entry.date().isAfter(day) || !entry.date().plusDays(14).isAfter(day)) {
         continue;
       }
       if (entry instanceof LogEntry.Climbed climbed
-          && climbed.pain().orElse(0) > 5
+          && climbed.pain().isPresent()
+          && (climbed.pain().getAsDouble() > 5
+              || rises(
+                  season,
+                  climbed.date(),
+                  e -> e instanceof LogEntry.Climbed c ? c.pain().orElse(-1) : -1))
           && season.athlete().injuries().stream().noneMatch(i -> open(i, climbed.date()))) {
         return true;
       }
@@ -67,7 +116,11 @@ final class Wounds {
               season.athlete().injuries().stream()
                   .filter(i -> open(i, trained.date()))
                   .anyMatch(i -> uses(done, i.finger(), i.side()));
-          if (done.pain().orElse(0) > 5
+          boolean stops =
+              done.pain().isPresent()
+                  && (done.pain().getAsDouble() > 5
+                      || rises(season, trained.date(), e -> score(e, done.setup().grip())));
+          if (stops
               && !written
               && done.setup().grip().fingers().fingers().stream()
                   .anyMatch(f -> shares(exercise, done, f))) {

@@ -2,10 +2,17 @@ package gripwright.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Pain.Kind;
+import gripwright.log.StrongPain;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -101,5 +108,23 @@ final class PainCourseTest {
         Logs.review(
             DAY, Logs.trained(10, "half-crimp", 6, 0), Logs.trained(13, "half-crimp", 6, 0));
     assertEquals("review.earned", without.next().get(0).code());
+  }
+
+  /** A plan is stopped by the same pain, for the same days, as a review says. */
+  @Property(tries = 300)
+  void aReviewStopsWhatAPlanStops(
+      @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 0, max = 23) Integer> days,
+      @ForAll @Size(6) List<@IntRange(min = 0, max = 6) Integer> scores) {
+    List<LogEntry> entries = new ArrayList<>();
+    for (int i = 0; i < days.size(); i++) {
+      entries.add(Logs.pain(days.get(i), scores.get(i), Kind.DULL));
+    }
+    Log log = new Log("signe", entries);
+    for (PainCourse course : Logs.review(DAY, entries).pain()) {
+      boolean stops =
+          StrongPain.of(log).stream()
+              .anyMatch(p -> p.date().isAfter(DAY.minusDays(14)) && !p.date().isAfter(DAY));
+      assertEquals(stops, course.rule() == PainCourse.Rule.STOP, course.toString());
+    }
   }
 }
