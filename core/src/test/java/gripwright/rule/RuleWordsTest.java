@@ -63,6 +63,62 @@ class RuleWordsTest {
   }
 
   @Test
+  void whatIsJoinedMustBeAYesOrNoOnBothSidesAndWhatIsComparedAlike() {
+    Expression hard = subject(Kind.EXERCISE).get("hard");
+    Expression sets = subject(Kind.EXERCISE).get("sets");
+    Expression edge = subject(Kind.EXERCISE).get("edge");
+    String noTruth = "a number is not a yes or no";
+    assertEquals(noTruth, refusal(() -> hard.and(sets)));
+    assertEquals(noTruth, refusal(() -> sets.and(hard)));
+    assertEquals(noTruth, refusal(() -> hard.or(sets)));
+    assertEquals(noTruth, refusal(() -> sets.or(hard)));
+    assertEquals(noTruth, refusal(() -> sets.not()));
+    assertEquals(
+        "a number does not compare with a length", refusal(() -> sets.between(edge, sets)));
+    assertEquals(
+        "a number does not compare with a length", refusal(() -> sets.between(sets, edge)));
+    assertEquals("a number + a length", refusal(() -> sets.plus(edge)));
+    assertEquals("a number - a length", refusal(() -> sets.minus(edge)));
+  }
+
+  @Test
+  void theConditionOfARuleSpeaksOfWhatTheRuleLooksAt() {
+    assertEquals(
+        "no exercise stands 0 outward here",
+        refusal(
+            () ->
+                Rule.error("wrong", Scope.WEEK)
+                    .when(subject(Kind.EXERCISE).get("hard"))
+                    .require(new Expression.Truth(true))
+                    .message("none")
+                    .build()));
+  }
+
+  @Test
+  void theLargestNeedNotBeTheLast() {
+    PlanView plan =
+        new PlanView(
+            new Winter()
+                .session(0, line(FRONT_TWO, 50), line(BACK_TWO, 80), line(BACK_TWO, 60))
+                .compiled());
+    Expression exercises = subject(Kind.PLAN).get("exercises");
+    Expression load = subject(Kind.EXERCISE).get("total-load");
+    assertEquals(
+        80,
+        Compiler.number(exercises.summarize(Expression.Summary.LARGEST, load), Kind.PLAN).of(plan));
+    assertEquals(
+        50,
+        Compiler.number(exercises.summarize(Expression.Summary.SMALLEST, load), Kind.PLAN)
+            .of(plan));
+  }
+
+  @Test
+  void aDayOfClimbingStandsInItsWeek() {
+    PlanView plan = new PlanView(new Winter().climbing(8).compiled());
+    assertEquals(Winter.weekPath(2).then("date", "2027-01-12"), plan.events.get(0).path);
+  }
+
+  @Test
   void aSessionUsesTheFingersOfAllItsExercises() {
     PlanView plan =
         new PlanView(
