@@ -74,12 +74,17 @@ final class Columns {
     count = number;
   }
 
+  /** Returns how many subjects there are at most in a batch. */
+  private int capacity() {
+    return Math.min(SIZE, subjects.size());
+  }
+
   /** Returns the column of a condition: {@link Compiler#NO} and so on. */
   Column<byte[]> truth(Expression e) {
     Written key = new Written(e);
     Column<byte[]> known = truths.get(key);
     if (known == null) {
-      known = new Column<>(new byte[SIZE], truthFill(e));
+      known = new Column<>(new byte[capacity()], truthFill(e));
       truths.put(key, known);
     }
     return known;
@@ -212,7 +217,7 @@ final class Columns {
     Written key = new Written(e);
     Column<double[]> known = numbers.get(key);
     if (known == null) {
-      known = new Column<>(new double[SIZE], numberFill(e));
+      known = new Column<>(new double[capacity()], numberFill(e));
       numbers.put(key, known);
     }
     return known;
