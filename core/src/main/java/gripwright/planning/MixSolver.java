@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.optim.MaxIter;
 import org.hipparchus.optim.PointValuePair;
@@ -123,7 +124,7 @@ final class MixSolver {
       boolean taken = grips.contains(candidates.get(i).grip());
       double least = Math.min(LEAST_SHARE, caps.get(i));
       if (least <= 0) {
-        continue;
+        continue; // stays out
       }
       solved(
               caps,
@@ -213,42 +214,71 @@ final class MixSolver {
    * each share from the demand.
    */
   private final class Goal {
-    private final int size = candidates.size();
-    private final int marginAt = 2 * size;
-    private final int distanceAt = 2 * size + 1;
-    private final int unknowns = 3 * size + 1;
+    private final int[] open;
+    private final int size;
+    private final int marginAt;
+    private final int distanceAt;
+    private final int unknowns;
     private final double floor;
     private final List<Double> caps;
 
+    /**
+     * Poses it for the candidates that may take part.
+     *
+     * @param floor least margin
+     * @param caps greatest share of each candidate; with 0 it stays out
+     */
     Goal(double floor, List<Double> caps) {
       this.floor = floor;
       this.caps = caps;
+      open = IntStream.range(0, caps.size()).filter(i -> caps.get(i) > 0).toArray();
+      size = open.length;
+      marginAt = 2 * size;
+      distanceAt = 2 * size + 1;
+      unknowns = 3 * size + 1;
     }
 
     /** Returns shares that reach the most with these prices. */
     double[] reached(double ofMatch, double ofMargin, double ofCarryOver) {
-      return solve(ofMatch, ofMargin, ofCarryOver, List.of()).orElseThrow();
+      double[] prices = prices(ofMatch, ofMargin, ofCarryOver);
+      return shares(optimum(prices, constraints(List.of()), GoalType.MAXIMIZE));
     }
 
     Optional<double[]> solve(
         double ofMatch, double ofMargin, double ofCarryOver, List<Condition> further) {
-      double[] prices = new double[unknowns];
-      for (int i = 0; i < size; i++) {
-        prices[i] = ofCarryOver * candidates.get(i).carryOver();
-        prices[size + i] = ofMatch;
+      if (size == 0) {
+        return Optional.empty();
       }
-      prices[marginAt] = margins.isEmpty() ? 0 : ofMargin;
+      double[] prices = prices(ofMatch, ofMargin, ofCarryOver);
       List<LinearConstraint> constraints = constraints(further);
       try {
         double most = optimum(prices, constraints, GoalType.MAXIMIZE).getValue();
         constraints.add(new LinearConstraint(prices, Relationship.GEQ, most - TOLERANCE));
         double[] distance = new double[unknowns];
         Arrays.fill(distance, distanceAt, unknowns, 1);
-        double[] point = optimum(distance, constraints, GoalType.MINIMIZE).getPoint();
-        return Optional.of(Arrays.copyOf(point, size));
+        return Optional.of(shares(optimum(distance, constraints, GoalType.MINIMIZE)));
       } catch (MathIllegalStateException unsolvable) {
         return Optional.empty();
       }
+    }
+
+    private double[] prices(double ofMatch, double ofMargin, double ofCarryOver) {
+      double[] prices = new double[unknowns];
+      for (int i = 0; i < size; i++) {
+        prices[i] = ofCarryOver * candidates.get(open[i]).carryOver();
+        prices[size + i] = ofMatch;
+      }
+      prices[marginAt] = margins.isEmpty() ? 0 : ofMargin;
+      return prices;
+    }
+
+    /** Returns the shares of all candidates. */
+    private double[] shares(PointValuePair found) {
+      double[] shares = new double[candidates.size()];
+      for (int i = 0; i < size; i++) {
+        shares[open[i]] = found.getPoint()[i];
+      }
+      return shares;
     }
 
     private PointValuePair optimum(
@@ -267,17 +297,11 @@ final class MixSolver {
       double[] sum = new double[unknowns];
       Arrays.fill(sum, 0, size, 1);
       all.add(new LinearConstraint(sum, Relationship.EQ, 1));
-      double demanded = 0;
-      int open = 0;
+      double demanded = Arrays.stream(open).mapToDouble(i -> candidates.get(i).demand()).sum();
       for (int i = 0; i < size; i++) {
-        demanded += caps.get(i) > 0 ? candidates.get(i).demand() : 0;
-        open += caps.get(i) > 0 ? 1 : 0;
-      }
-      for (int i = 0; i < size; i++) {
-        Candidate candidate = candidates.get(i);
-        double part = demanded > 0 ? candidate.demand() / demanded : 1.0 / Math.max(1, open);
-        double wish = caps.get(i) > 0 ? part : 0;
-        all.add(row(i, 1, -1, 0, Relationship.LEQ, caps.get(i)));
+        Candidate candidate = candidates.get(open[i]);
+        double wish = demanded > 0 ? candidate.demand() / demanded : 1.0 / size;
+        all.add(row(i, 1, -1, 0, Relationship.LEQ, caps.get(open[i])));
         all.add(row(size + i, 1, i, -1, Relationship.LEQ, 0));
         all.add(row(size + i, 1, -1, 0, Relationship.LEQ, candidate.demand()));
         all.add(row(i, 1, distanceAt + i, -1, Relationship.LEQ, wish));
@@ -287,12 +311,13 @@ final class MixSolver {
         double[] row = new double[unknowns];
         row[marginAt] = 1;
         for (int i = 0; i < size; i++) {
-          row[i] = -one.gain().get(i);
+          row[i] = -one.gain().get(open[i]);
         }
         all.add(new LinearConstraint(row, Relationship.LEQ, one.base() - floor));
       }
       for (Condition one : further) {
-        all.add(row(one.candidate(), 1, -1, 0, one.relation(), one.value()));
+        int at = Arrays.binarySearch(open, one.candidate());
+        all.add(row(at, 1, -1, 0, one.relation(), one.value()));
       }
       return all;
     }
