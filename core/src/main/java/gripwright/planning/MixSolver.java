@@ -251,14 +251,26 @@ final class MixSolver {
       }
       double[] prices = prices(ofMatch, ofMargin, ofCarryOver);
       List<LinearConstraint> constraints = constraints(further);
+      PointValuePair best;
       try {
-        double most = optimum(prices, constraints, GoalType.MAXIMIZE).getValue();
-        constraints.add(new LinearConstraint(prices, Relationship.GEQ, most - TOLERANCE));
-        double[] distance = new double[unknowns];
-        Arrays.fill(distance, distanceAt, unknowns, 1);
-        return Optional.of(shares(optimum(distance, constraints, GoalType.MINIMIZE)));
+        best = optimum(prices, constraints, GoalType.MAXIMIZE);
       } catch (MathIllegalStateException unsolvable) {
         return Optional.empty();
+      }
+      return Optional.of(shares(nearest(prices, constraints, best)));
+    }
+
+    /** Returns the solution of the same worth that is nearest to the demand. */
+    private PointValuePair nearest(
+        double[] prices, List<LinearConstraint> constraints, PointValuePair best) {
+      List<LinearConstraint> alike = new ArrayList<>(constraints);
+      alike.add(new LinearConstraint(prices, Relationship.GEQ, best.getValue() - TOLERANCE));
+      double[] distance = new double[unknowns];
+      Arrays.fill(distance, distanceAt, unknowns, 1);
+      try {
+        return optimum(distance, alike, GoalType.MINIMIZE);
+      } catch (MathIllegalStateException unsolvable) {
+        return best; // what is so narrow may seem empty after rounding, and the best is in it
       }
     }
 
