@@ -70,6 +70,14 @@ record Dose(
 
   /** Returns this dose with other sets and what led to them. */
   Dose withSets(int sets, List<Derivation> chain) {
-    return new Dose(scheme.withSets(sets), whole, edge, loadFactor, loadStep, ramp, chain, ceiling);
+    return new Dose(
+        scheme.withSets(sets),
+        whole.map(unshortened -> unshortened.withSets(sets)),
+        edge,
+        loadFactor,
+        loadStep,
+        ramp,
+        chain,
+        ceiling);
   }
 }

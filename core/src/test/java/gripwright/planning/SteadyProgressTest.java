@@ -7,7 +7,9 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.grip.Grip;
 import gripwright.grip.Setup;
+import gripwright.hand.Hands;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
@@ -109,15 +111,7 @@ class SteadyProgressTest {
 
   @Test
   void aMixTakesNoMoreSetsWhileOneOfItsGripsIsIntroduced() {
-    Exercise exercise =
-        new Exercise(
-            HOLDS,
-            Map.of(),
-            new Exercise.BestOf(List.of(HALF_CRIMP, DRAG), Optional.empty()),
-            EDGE,
-            gripwright.hand.Hands.BOTH,
-            false,
-            Optional.empty());
+    Exercise exercise = bestOf(HALF_CRIMP, DRAG);
     Block block =
         block(4, exercise)
             .advance(Advance.weekly(new Advance.SetsTo(9, 1)))
@@ -131,5 +125,31 @@ class SteadyProgressTest {
         compiled.sessions().stream()
             .map(s -> s.exercises().stream().mapToInt(e -> e.scheme().sets()).sum())
             .toList());
+  }
+
+  @Test
+  void aMixSharesMoreSetsInAnEasedWeekThanOneOfItsGripsHasByItself() {
+    Exercise exercise = bestOf(HALF_CRIMP, DRAG).with("sets", new Argument.Count(1));
+    Advance ofOneGrip = Advance.weekly(new Advance.SetsTo(7, 1)).on(HALF_CRIMP.name());
+    Block block = block(7, exercise).advance(ofOneGrip).ease(7, 0.8).build();
+    Plan plan = Plan.named("winter").athlete("ylva").from(MONDAY).block(block).build();
+    CompiledPlan compiled =
+        Planner.compile(plan, Skarvdal.ylva().build(), Skarvdal.tested(), List.of());
+    assertEquals(
+        List.of(1, 2, 3, 4, 5, 6, 4),
+        compiled.sessions().stream()
+            .map(s -> s.exercises().stream().mapToInt(e -> e.scheme().sets()).sum())
+            .toList());
+  }
+
+  private static Exercise bestOf(Grip... grips) {
+    return new Exercise(
+        HOLDS,
+        Map.of(),
+        new Exercise.BestOf(List.of(grips), Optional.empty()),
+        EDGE,
+        Hands.BOTH,
+        false,
+        Optional.empty());
   }
 }
