@@ -68,6 +68,11 @@ record Dose(
         : new Dose(scheme, whole, edge, loadFactor, loadStep, ramp, why, limit);
   }
 
+  /** Returns this dose with what led to it. */
+  Dose because(List<Derivation> chain) {
+    return new Dose(scheme, whole, edge, loadFactor, loadStep, ramp, chain, ceiling);
+  }
+
   /** Returns this dose with other sets and what led to them. */
   Dose withSets(int sets, List<Derivation> chain) {
     return new Dose(

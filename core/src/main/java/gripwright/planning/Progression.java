@@ -19,6 +19,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -119,13 +120,35 @@ final class Progression {
 
   /** Returns an exercise as it stands in a week, whatever its day; worked out once a week. */
   Dose dose(Exercise exercise, Grip grip, Week week) {
+    return dose(exercise, grip, week, OptionalInt.empty());
+  }
+
+  private Dose dose(Exercise exercise, Grip grip, Week week, OptionalInt ofLine) {
     return known
         .computeIfAbsent(week, w -> new IdentityHashMap<>())
         .computeIfAbsent(exercise, e -> new HashMap<>())
-        .computeIfAbsent(grip.name(), name -> worked(exercise, grip, week));
+        .computeIfAbsent(
+            grip.name() + ofLine, key -> eased(full(exercise, grip, week), week, ofLine));
   }
 
-  private Dose worked(Exercise exercise, Grip grip, Week anyGrip) {
+  /** Returns how many sets an exercise has in a week before it is eased. */
+  int fullSets(Exercise exercise, Grip grip, Week week) {
+    return full(exercise, grip, week).scheme().sets();
+  }
+
+  /** Eases a dose if its week is; the sets are those of its line, where that has several grips. */
+  private static Dose eased(Dose full, Week week, OptionalInt ofLine) {
+    Dose dose =
+        ofLine.isPresent() ? withScheme(full, full.scheme().withSets(ofLine.getAsInt())) : full;
+    if (week.easedTo().isEmpty()) {
+      return dose;
+    }
+    List<Derivation> why = new ArrayList<>(dose.why());
+    Dose eased = eased(dose, week.easedTo().get(), why);
+    return eased.because(why);
+  }
+
+  private Dose full(Exercise exercise, Grip grip, Week anyGrip) {
     List<Derivation> why = new ArrayList<>();
     Optional<Block.Introduction> introduction = introduction(grip);
     Week week = introduction.isPresent() ? anyGrip.of(grip) : anyGrip;
@@ -146,17 +169,7 @@ final class Progression {
       why.add(new Derivation("return", week.returning() * 100, "%", week.returnsFrom()));
       dose = scaled(dose, week.returning());
     }
-    if (week.easedTo().isPresent()) {
-      dose = eased(dose, week.easedTo().get(), why);
-    }
-    return new Dose(
-        dose.scheme(),
-        dose.whole(),
-        dose.edge(),
-        dose.loadFactor(),
-        dose.loadStep(),
-        dose.ramp(),
-        why);
+    return dose.because(why);
   }
 
   /** Counts the steps that nothing in the log stood against, and tells of the others. */
@@ -195,7 +208,23 @@ final class Progression {
    * @param place where the exercise stands
    */
   Dose dose(Exercise exercise, Grip grip, Week week, LocalDate day, ModelPath place) {
-    Dose dose = dose(exercise, grip, week);
+    return dose(exercise, grip, week, OptionalInt.empty(), day, place);
+  }
+
+  /**
+   * Returns the dose of one grip of several on a line.
+   *
+   * @param sets how many the line has before it is eased, which all its grips share
+   * @param place where the exercise stands
+   */
+  Dose doseOfMix(
+      Exercise exercise, Grip grip, Week week, int sets, LocalDate day, ModelPath place) {
+    return dose(exercise, grip, week, OptionalInt.of(sets), day, place);
+  }
+
+  private Dose dose(
+      Exercise exercise, Grip grip, Week week, OptionalInt ofLine, LocalDate day, ModelPath place) {
+    Dose dose = dose(exercise, grip, week, ofLine);
     Optional<Advance.Pace> pace = advance(grip).map(a -> a.first().when());
     Setbacks.Asked asked = new Setbacks.Asked(exercise, grip, pace);
     Optional<Dose.Ceiling> back =

@@ -309,20 +309,21 @@ final class SessionExpansion {
     List<PlannedExercise> chosen = new ArrayList<>();
     SortedMap<String, Double> shares = mix.best().shares();
     Grip first = gripNamed(exercise, shares.firstKey());
-    Dose leading = progression.dose(exercise, first, state);
     // A grip that is introduced takes its steps later, and the line as a whole waits for it.
-    int all =
+    int full =
         shares.keySet().stream()
             .map(name -> gripNamed(exercise, name))
-            .filter(grip -> progression.introduction(grip).isPresent())
-            .mapToInt(grip -> progression.dose(exercise, grip, state).scheme().sets())
-            .reduce(leading.scheme().sets(), Math::min);
+            .filter(grip -> grip.equals(first) || progression.introduction(grip).isPresent())
+            .mapToInt(grip -> progression.fullSets(exercise, grip, state))
+            .min()
+            .orElseThrow();
+    int all = progression.doseOfMix(exercise, first, state, full, day, path).scheme().sets();
     Choice.apportion(all, shares)
         .forEach(
             (name, sets) -> {
               if (sets > 0) {
                 Grip grip = gripNamed(exercise, name);
-                Dose dose = progression.dose(exercise, grip, state, day, path);
+                Dose dose = progression.doseOfMix(exercise, grip, state, full, day, path);
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
                     MixWords.why(

@@ -142,6 +142,30 @@ class SteadyProgressTest {
             .toList());
   }
 
+  @Test
+  void aMixOfOneSetIsEasedByAShorterHoldWhicheverGripTakesIt() {
+    Exercise exercise =
+        bestOf(HALF_CRIMP, DRAG).with("sets", new Argument.Count(1)); // which half crimp leads
+    Advance ofTheOther = Advance.weekly(new Advance.SetsTo(7, 1)).on(DRAG.name());
+    Plan plan =
+        Plan.named("winter")
+            .athlete("ylva")
+            .from(MONDAY)
+            .demand(HALF_CRIMP, 0.3)
+            .demand(DRAG, 0.7)
+            .weights(new Exercise.Weights(1, 0, 0))
+            .block(block(5, exercise).advance(ofTheOther).ease(5, 0.5).build())
+            .build();
+    CompiledPlan compiled =
+        Planner.compile(plan, Skarvdal.ylva().build(), Skarvdal.tested(), List.of());
+    List<PlannedExercise> weeks =
+        compiled.sessions().stream().flatMap(s -> s.exercises().stream()).toList();
+    assertEquals(5, weeks.size());
+    assertEquals(DRAG, weeks.get(4).setup().grip());
+    assertEquals(5, weeks.get(4).timeUnderLoadSeconds());
+    assertEquals(weeks.get(3).totalLoad(), weeks.get(4).totalLoad());
+  }
+
   private static Exercise bestOf(Grip... grips) {
     return new Exercise(
         HOLDS,
