@@ -158,6 +158,11 @@ public record Season(Athlete athlete, Log log, Plan plan) {
     return new Season(athlete, new Log(log.athlete(), entries), plan);
   }
 
+  /** Returns the season as it is planned when it begins: the log tells nothing of it. */
+  Season ahead() {
+    return new Season(athlete, Heard.before(log, plan.from()), plan);
+  }
+
   /** Returns the season of an athlete whose left hand is this one's right, and the other way. */
   Season mirrored() {
     Athlete mirror = athlete(athlete.injuries(), athlete.available());
