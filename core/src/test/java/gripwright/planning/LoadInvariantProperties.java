@@ -61,7 +61,10 @@ class LoadInvariantProperties {
     Reached.reached(compared, 50);
   }
 
-  /** Invariant 2; an eased week is left out on both sides, since it is given back. */
+  /**
+   * Invariant 2; an eased week is left out on both sides, since it is given back, and a mix whose
+   * grips have steps of their own, since one may get a load while another brings the line a set.
+   */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void oneVariableAtMostGetsHarderFromOneTrainedWeekToTheNext(@ForAll Season season) {
     SecondLook look = new SecondLook(season);
@@ -75,7 +78,10 @@ class LoadInvariantProperties {
         Map<ModelPath, DatedSession> before = firstByLine(look, weeks.get(i - 1));
         for (var entry : firstByLine(look, weeks.get(i)).entrySet()) {
           DatedSession earlier = before.get(entry.getKey());
-          if (earlier != null) {
+          boolean apart =
+              block.content().advances().size() > 1
+                  && SecondLook.on(entry.getKey(), entry.getValue()).get(0).mix().isPresent();
+          if (earlier != null && !apart) {
             Set<String> changes = harder(look, entry.getKey(), earlier, entry.getValue());
             harder |= !changes.isEmpty();
             assertTrue(changes.size() <= 1, entry.getValue().path() + ": " + changes);
