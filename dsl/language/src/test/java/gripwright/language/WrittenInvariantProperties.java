@@ -106,12 +106,18 @@ class WrittenInvariantProperties {
     if (metric.usable()) {
       CompiledPlan one = only(metric.compile());
       CompiledPlan other = only(imperial.compile());
-      assertEquals(days(one), days(other));
       assertEquals(one.retests().size(), other.retests().size());
+      assertEquals(one.sessions().size(), other.sessions().size());
+      if (replaces(one) && !days(one).equals(days(other))) {
+        return; // of two sessions a step apart, a test takes the place of either
+      }
+      assertEquals(days(one), days(other));
       double step = largestStep(season.athlete().equipment());
       for (int i = 0; i < one.sessions().size(); i++) {
         DatedSession session = one.sessions().get(i);
-        if (session.exercises().stream().anyMatch(e -> e.mix().isPresent())) {
+        // A line of a log may be told of either of two exercises that it is as near to.
+        if (session.happened().isPresent()
+            || session.exercises().stream().anyMatch(e -> e.mix().isPresent())) {
           continue;
         }
         for (int j = 0; j < session.exercises().size(); j++) {
@@ -120,6 +126,10 @@ class WrittenInvariantProperties {
       }
     }
     Reached.reached(metric.usable(), 80);
+  }
+
+  private static boolean replaces(CompiledPlan plan) {
+    return plan.retests().stream().anyMatch(retest -> !retest.insteadOf().isEmpty());
   }
 
   private static List<String> days(CompiledPlan plan) {
@@ -133,6 +143,7 @@ class WrittenInvariantProperties {
                         .filter(
                             e -> e.mix().isEmpty()) // two grips of equal worth may change places
                         .map(e -> e.setup().grip().name() + e.scheme().sets())
+                        .sorted()
                         .toList())
         .toList();
   }
