@@ -4,8 +4,8 @@ import java.util.Optional;
 
 /**
  * An expression as a key: equal to what is written alike, as expressions are among themselves, but
- * compared part by part in plain code. What the records bring is put together when it is first
- * used, kind by kind, which takes longer than a small plan does.
+ * compared part by part in plain code. What the records bring is linked when each kind is first
+ * used, which a cold start feels.
  */
 final class Written {
 
