@@ -40,6 +40,9 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
   /** Share of a step that counts as none, so that 80.25 / 1.25 is not taken for a little less. */
   private static final double TOLERANCE = 1e-9;
 
+  /** A total up to this much, in kg, is no load: nobody hangs from an edge by nothing. */
+  private static final double NOTHING = 1e-6;
+
   /** Copies the edges. */
   public Equipment {
     edges = List.copyOf(edges);
@@ -55,7 +58,8 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
    *
    * @param wanted the total load asked for
    * @param bodyMass the athlete's mass; zero where a weight is lifted from the floor
-   * @return the total, or empty if even the least that can be built is above what is wanted
+   * @return the total, above 0 kg, or empty if even the least that can be built is above what is
+   *     wanted
    */
   public Optional<Load> greatestUpTo(Load wanted, Load bodyMass) {
     double difference = wanted.kilograms() - bodyMass.kilograms();
@@ -63,7 +67,7 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
       long steps =
           added.map(a -> Math.min(a.count(), whole(difference / a.step().kilograms()))).orElse(0L);
       double step = added.map(a -> a.step().kilograms()).orElse(0.0);
-      return Optional.of(bodyMass.plus(Load.ofKilograms(Math.max(0, steps) * step)));
+      return load(bodyMass.plus(Load.ofKilograms(Math.max(0, steps) * step)));
     }
     if (assist.isEmpty() || bodyMass.kilograms() == 0) {
       return Optional.empty();
@@ -71,8 +75,34 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     double step = assist.get().step().kilograms();
     long steps = (long) Math.ceil(-difference / step - TOLERANCE);
     return steps <= assist.get().count()
-        ? Optional.of(bodyMass.minus(Load.ofKilograms(steps * step)))
+        ? load(bodyMass.minus(Load.ofKilograms(steps * step)))
         : Optional.empty();
+  }
+
+  private static Optional<Load> load(Load total) {
+    return Optional.of(total).filter(t -> t.kilograms() > NOTHING);
+  }
+
+  /**
+   * Returns the least total load above 0 kg that can be built.
+   *
+   * @param bodyMass the athlete's mass; zero where a weight is lifted from the floor
+   * @return the total, or empty if nothing can be built
+   */
+  public Optional<Load> least(Load bodyMass) {
+    if (bodyMass.kilograms() <= NOTHING) {
+      return added.filter(steps -> steps.count() > 0).map(Steps::step);
+    }
+    double off =
+        assist
+            .map(
+                steps -> {
+                  double step = steps.step().kilograms();
+                  return Math.min(steps.count(), whole((bodyMass.kilograms() - NOTHING) / step))
+                      * step;
+                })
+            .orElse(0.0);
+    return Optional.of(bodyMass.minus(Load.ofKilograms(off)));
   }
 
   private static long whole(double steps) {

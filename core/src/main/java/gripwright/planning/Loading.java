@@ -245,12 +245,12 @@ final class Loading {
 
   private Optional<Load> built(Scheme.Hold hold, double wanted, List<Derivation> why) {
     Optional<Load> total = equipment.greatestUpTo(Load.ofKilograms(wanted), mass);
-    if (total.isEmpty() || total.get().kilograms() <= 0) {
+    if (total.isEmpty()) {
       miss(
           Finding.error("plan.load-too-small", NOWHERE)
               .with("setup", setup)
               .with("wanted", Load.ofKilograms(wanted))
-              .with("least", least()),
+              .with("least", equipment.least(mass).orElse(mass)),
           -wanted);
       return Optional.empty();
     }
@@ -267,14 +267,6 @@ final class Loading {
     why.add(new Derivation("total load", total.get().kilograms(), "kg", "on the edge"));
     hard |= isHard(hold, wanted);
     return total;
-  }
-
-  private Load least() {
-    return equipment
-        .assist()
-        .filter(a -> !setup.lifting())
-        .map(a -> mass.minus(a.limit()))
-        .orElse(mass);
   }
 
   private boolean isHard(Scheme.Hold hold, double wanted) {

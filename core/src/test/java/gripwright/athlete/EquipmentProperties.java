@@ -77,4 +77,34 @@ class EquipmentProperties {
         22.5, equipment.greatestUpTo(Load.ofKilograms(23.7), Load.ZERO).orElseThrow().kilograms());
     assertEquals(Optional.empty(), equipment.greatestUpTo(Load.ofKilograms(-1), Load.ZERO));
   }
+
+  @Property
+  void theLeastLoadIsAboveNothingAndNothingBelowItCanBeBuilt(
+      @ForAll("steps") double add,
+      @ForAll("steps") double assist,
+      @ForAll @DoubleRange(min = 20, max = 100) double kilograms,
+      @ForAll boolean wholeSteps,
+      @ForAll boolean lifting) {
+    Equipment equipment = equipment(add, assist);
+    double standing = wholeSteps ? Math.floor(kilograms / assist) * assist : kilograms;
+    Load mass = lifting ? Load.ZERO : Load.ofKilograms(standing);
+    double least = equipment.least(mass).orElseThrow().kilograms();
+    Statistics.label("how").collect(lifting ? "lifting" : standing <= 40 ? "all off" : "some off");
+    assertTrue(least > 0);
+    assertTrue(equipment.canBuild(Load.ofKilograms(least), mass), least + " kg");
+    assertEquals(
+        Optional.empty(), equipment.greatestUpTo(Load.ofKilograms(least * 0.999 - 1e-6), mass));
+  }
+
+  /** The last step of assistance would leave nothing on the edge, in kg and a hair beside it. */
+  @Example
+  void aTotalOfNothingIsNoLoad() {
+    Equipment equipment = equipment(0.5, 0.5);
+    for (double beside : new double[] {-1e-13, 0, 1e-13}) {
+      Load mass = Load.ofKilograms(40 + beside);
+      assertEquals(Optional.empty(), equipment.greatestUpTo(Load.ofKilograms(0.49), mass));
+      assertEquals("0.5 kg", equipment.least(mass).orElseThrow().toString());
+    }
+    assertEquals(Optional.empty(), equipment.greatestUpTo(Load.ofKilograms(0.49), Load.ZERO));
+  }
 }
