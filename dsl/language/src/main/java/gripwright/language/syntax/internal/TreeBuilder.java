@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.ParserRuleContext;
@@ -70,14 +69,24 @@ final class TreeBuilder {
   private static NodeKind[] kinds() {
     NodeKind[] kinds = new NodeKind[GripParser.ruleNames.length];
     for (int rule = 0; rule < kinds.length; rule++) {
-      kinds[rule] =
-          NodeKind.valueOf(
-              GripParser.ruleNames[rule]
-                  .replaceAll("_$", "")
-                  .replaceAll("([a-z])([A-Z])", "$1_$2")
-                  .toUpperCase(Locale.ROOT));
+      kinds[rule] = NodeKind.valueOf(constantName(GripParser.ruleNames[rule]));
     }
     return kinds;
+  }
+
+  /** Returns the name of a rule as a constant is named: {@code gripItem} as {@code GRIP_ITEM}. */
+  private static String constantName(String rule) {
+    StringBuilder name = new StringBuilder();
+    for (int i = 0; i < rule.length(); i++) {
+      char letter = rule.charAt(i);
+      if (Character.isUpperCase(letter)) {
+        name.append('_');
+      }
+      if (letter != '_') {
+        name.append(Character.toUpperCase(letter));
+      }
+    }
+    return name.toString();
   }
 
   /** A node under construction. */
