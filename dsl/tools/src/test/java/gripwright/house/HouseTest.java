@@ -87,6 +87,7 @@ final class HouseTest {
 
     room("export", "core");
     room("tools.command", "core", "language", "export");
+    room("tools.prelink");
     room("tools", "tools.command");
   }
 
@@ -126,6 +127,16 @@ final class HouseTest {
           .should()
           .beFreeOfCycles()
           .because("two packages that need each other are one package in two folders");
+
+  @ArchTest
+  static final ArchRule classFilesAreWrittenInOneRoom =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("gripwright.tools.prelink..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.objectweb.asm..")
+          .because("what Java loads is as it was compiled; only the launcher's copies are changed");
 
   @ArchTest
   static final ArchRule internalSyntaxIsUsedBySyntaxOnly =

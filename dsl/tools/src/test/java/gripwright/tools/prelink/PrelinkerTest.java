@@ -1,0 +1,229 @@
+package gripwright.tools.prelink;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassVisitor;
+import org.objectweb.asm.Handle;
+import org.objectweb.asm.MethodVisitor;
+import org.objectweb.asm.Opcodes;
+
+/** What is linked beforehand does what Java's own linking does, which is the reference here. */
+final class PrelinkerTest {
+
+  /** Defines classes of its own instead of those of the same names that the tests run in. */
+  private static final class Loader extends ClassLoader {
+    private final Map<String, byte[]> classes;
+
+    Loader(Map<String, byte[]> classes) {
+      super(PrelinkerTest.class.getClassLoader());
+      this.classes = classes;
+    }
+
+    @Override
+    protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+      byte[] bytes = classes.get(name.replace('.', '/'));
+      if (bytes == null) {
+        return super.loadClass(name, resolve);
+      }
+      synchronized (getClassLoadingLock(name)) {
+        Class<?> known = findLoadedClass(name);
+        return known != null ? known : defineClass(name, bytes, 0, bytes.length);
+      }
+    }
+  }
+
+  private static Map<String, byte[]> classesIn(Path folder) throws IOException {
+    Map<String, byte[]> classes = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".class")).toList()) {
+        String name = folder.relativize(file).toString().replace(File.separatorChar, '/');
+        classes.put(name.substring(0, name.length() - ".class".length()), Files.readAllBytes(file));
+      }
+    }
+    return classes;
+  }
+
+  /** Returns our classes on the class path, whether they lie in folders or in jars. */
+  private static Map<String, byte[]> ours() throws IOException {
+    Map<String, byte[]> classes = new TreeMap<>();
+    for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
+      Path path = Path.of(entry);
+      if (Files.isDirectory(path)) {
+        classes.putAll(classesIn(path));
+      } else if (path.getFileName().toString().startsWith("gripwright-")) {
+        try (InputStream jar = Files.newInputStream(path)) {
+          entries(jar.readAllBytes())
+              .forEach(
+                  (name, bytes) -> {
+                    if (name.endsWith(".class")) {
+                      classes.put(name.substring(0, name.length() - ".class".length()), bytes);
+                    }
+                  });
+        }
+      }
+    }
+    return classes;
+  }
+
+  private static Map<String, byte[]> entries(byte[] jar) throws IOException {
+    Map<String, byte[]> entries = new TreeMap<>();
+    ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(jar));
+    for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+      entries.put(entry.getName(), in.readAllBytes());
+    }
+    return entries;
+  }
+
+  private static final Set<String> LINKERS =
+      Set.of(
+          "java/lang/invoke/LambdaMetafactory.metafactory",
+          "java/lang/runtime/ObjectMethods.bootstrap");
+
+  /** Returns lambdas and record methods that Java would still have to link. */
+  private static List<String> unlinked(Map<String, byte[]> classes) {
+    List<String> sites = new ArrayList<>();
+    classes.forEach(
+        (name, bytes) ->
+            new ClassReader(bytes)
+                .accept(
+                    new ClassVisitor(Opcodes.ASM9) {
+                      @Override
+                      public MethodVisitor visitMethod(
+                          int access,
+                          String method,
+                          String descriptor,
+                          @Nullable String signature,
+                          String @Nullable [] exceptions) {
+                        return new MethodVisitor(Opcodes.ASM9) {
+                          @Override
+                          public void visitInvokeDynamicInsn(
+                              String called, String type, Handle bootstrap, Object... arguments) {
+                            String linker = bootstrap.getOwner() + "." + bootstrap.getName();
+                            if (LINKERS.contains(linker)) {
+                              sites.add(name + "." + called);
+                            }
+                          }
+                        };
+                      }
+                    },
+                    0));
+    return sites;
+  }
+
+  private static Map<String, byte[]> withMembers(Class<?> host) throws IOException {
+    Map<String, byte[]> classes = ours();
+    classes.keySet().removeIf(n -> !(n + "$").startsWith(host.getName().replace('.', '/') + "$"));
+    return classes;
+  }
+
+  private static void assertTellsTheSame(Class<? extends Callable<String>> type) throws Exception {
+    Map<String, byte[]> classes = withMembers(type);
+    assertTrue(unlinked(classes).size() > 3, "nothing to link");
+    Map<String, byte[]> linked = Prelinker.prelinked(classes);
+    assertEquals(List.of(), unlinked(linked));
+    Class<?> again = new Loader(linked).loadClass(type.getName());
+    assertNotSame(type, again);
+    assertEquals(
+        type.getConstructor().newInstance().call(),
+        ((Callable<?>) again.getConstructor().newInstance()).call());
+  }
+
+  @Test
+  void lambdasDoWhatTheyDid() throws Exception {
+    assertTellsTheSame(Shapes.class);
+  }
+
+  @Test
+  void recordsAreAsTheyWere() throws Exception {
+    assertTellsTheSame(Values.class);
+  }
+
+  /** Every class that was made is checked by the verifier when it is initialised. */
+  @Test
+  void javaAcceptsEveryClass() throws Exception {
+    Map<String, byte[]> ours = ours();
+    Map<String, byte[]> linked = Prelinker.prelinked(ours);
+    Loader loader = new Loader(linked);
+    List<String> made = linked.keySet().stream().filter(name -> !ours.containsKey(name)).toList();
+    assertTrue(made.size() > 1000, made.size() + " classes");
+    for (String name : made) {
+      Class.forName(name.replace('/', '.'), true, loader);
+    }
+    assertEquals(List.of(), unlinked(linked));
+  }
+
+  /** The same command by the classes as they are and as they are linked. */
+  @Test
+  void aSeasonIsCompiledToTheSameText() throws Exception {
+    String season = Path.of("../../examples/plans/season.grip").toString();
+    Loader loader = new Loader(Prelinker.prelinked(ours()));
+    for (String format : List.of("text", "json")) {
+      List<String> arguments = List.of("compile", "--as", format, season);
+      String plain = output(getClass().getClassLoader(), arguments);
+      assertTrue(plain.length() > 1000, plain);
+      assertEquals(plain, output(loader, arguments));
+    }
+  }
+
+  private static String output(ClassLoader loader, List<String> arguments) throws Exception {
+    Class<?> consoles = loader.loadClass("gripwright.tools.command.Console");
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Object console =
+        consoles
+            .getConstructor(OutputStream.class, OutputStream.class, Path.class, boolean.class)
+            .newInstance(out, err, Path.of(""), false);
+    Object exit =
+        loader
+            .loadClass("gripwright.tools.Main")
+            .getMethod("run", List.class, consoles, Map.class)
+            .invoke(null, arguments, console, Map.of());
+    assertEquals(0, exit, err.toString(StandardCharsets.UTF_8));
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void jarsKeepEverythingElse() throws IOException {
+    byte[] text = "text".getBytes(StandardCharsets.UTF_8);
+    byte[] shapes = withMembers(Shapes.class).get("gripwright/tools/prelink/Shapes");
+    ByteArrayOutputStream jar = new ByteArrayOutputStream();
+    try (ZipOutputStream out = new ZipOutputStream(jar)) {
+      for (String name : List.of("META-INF/MANIFEST.MF", "META-INF/versions/21/Shapes.class")) {
+        out.putNextEntry(new ZipEntry(name));
+        out.write(name.endsWith("F") ? text : shapes);
+        out.closeEntry();
+      }
+    }
+    ByteArrayOutputStream copy = new ByteArrayOutputStream();
+    Prelinker.copy(new ByteArrayInputStream(jar.toByteArray()), copy);
+    Map<String, byte[]> before = entries(jar.toByteArray());
+    Map<String, byte[]> after = entries(copy.toByteArray());
+    assertEquals(before.keySet(), after.keySet());
+    before.forEach((name, bytes) -> assertTrue(Arrays.equals(bytes, after.get(name)), name));
+  }
+}

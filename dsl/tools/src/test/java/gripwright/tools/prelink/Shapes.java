@@ -1,0 +1,198 @@
+package gripwright.tools.prelink;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BiFunction;
+import java.util.function.BinaryOperator;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import java.util.function.IntBinaryOperator;
+import java.util.function.IntFunction;
+import java.util.function.IntToDoubleFunction;
+import java.util.function.LongFunction;
+import java.util.function.LongSupplier;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+import java.util.function.ToLongFunction;
+import java.util.function.UnaryOperator;
+
+/** Lambdas and method references of every shape; what they return is told in words. */
+public final class Shapes implements Callable<String> {
+
+  private final List<Object> told = new ArrayList<>();
+  private final int seed;
+
+  /** Made by reflection, once as it is and once linked beforehand. */
+  public Shapes() {
+    this.seed = 7;
+  }
+
+  private Shapes(int seed) {
+    this.seed = seed;
+  }
+
+  /** A function whose type arguments narrow what it takes and returns. */
+  private interface Narrow<T extends Number> {
+    T apply(T one, T other);
+
+    default Narrow<T> twice() {
+      return (one, other) -> apply(apply(one, other), other);
+    }
+
+    private static int hidden(int value) {
+      IntFunction<Integer> inInterface = i -> i + 1;
+      return inInterface.apply(value);
+    }
+  }
+
+  /** A method that its user refers to by way of {@code super}. */
+  private static class Base {
+    String name() {
+      return "base";
+    }
+  }
+
+  private static final class Derived extends Base {
+    @Override
+    String name() {
+      Supplier<String> above = super::name;
+      return above.get() + " of derived";
+    }
+
+    private String lambdaOfItsOwn() {
+      Supplier<String> own = () -> "own " + name();
+      return own.get();
+    }
+  }
+
+  @Override
+  public String call() throws Exception {
+    captures();
+    conversions();
+    references();
+    nested();
+    return told.toString();
+  }
+
+  private void captures() {
+    boolean flag = told.isEmpty();
+    byte small = 3;
+    char letter = 'x';
+    short number = 300;
+    int count = 70_000;
+    long many = 1L << 40;
+    float share = 0.25f;
+    double exact = 1.0 / 3;
+    String word = "word";
+    int[] array = {1, 2, 3};
+    Supplier<String> nothing = () -> "nothing";
+    Supplier<List<Object>> all =
+        () ->
+            List.of(
+                flag, small, letter, number, count, many, share, exact, word, array.length, seed);
+    BiFunction<Long, Double, String> between =
+        (more, part) -> many + more + " and " + (exact + part) + word;
+    told.add(nothing.get());
+    told.add(all.get());
+    told.add(between.apply(2L, 0.5));
+  }
+
+  private void conversions() throws Exception {
+    ToIntFunction<Integer> unboxed = i -> i + 1;
+    Function<Integer, Integer> boxed = Math::abs;
+    ToLongFunction<Integer> widened = Integer::intValue;
+    ToDoubleFunction<Long> fromLong = Long::longValue;
+    ToDoubleFunction<Float> fromFloat = Float::floatValue;
+    ToDoubleFunction<Character> fromCharacter = c -> c;
+    IntToDoubleFunction root = Math::sqrt;
+    DoubleUnaryOperator square = d -> d * d;
+    LongFunction<Object> asObject = Long::valueOf;
+    LongSupplier fromInt = () -> seed;
+    BooleanSupplier is = told::isEmpty;
+    IntBinaryOperator most = Math::max;
+    BinaryOperator<Integer> least = Math::min;
+    Callable<Object> called = () -> 'c';
+    Narrow<Integer> sum = Integer::sum;
+    Narrow<Double> product = (one, other) -> one * other;
+    List<String> heard = new ArrayList<>();
+    Consumer<String> dropped = heard::add;
+    Consumer<AtomicLong> droppedTwoWide = AtomicLong::incrementAndGet;
+    Function<Long, Object> boxedAgain = Long::longValue;
+    dropped.accept("heard");
+    AtomicLong counter = new AtomicLong(1L << 33);
+    droppedTwoWide.accept(counter);
+    told.addAll(heard);
+    told.add(unboxed.applyAsInt(41));
+    told.add(boxed.apply(-5));
+    told.add(widened.applyAsLong(9));
+    told.add(fromLong.applyAsDouble(9L));
+    told.add(fromFloat.applyAsDouble(0.5f));
+    told.add(fromCharacter.applyAsDouble('a'));
+    told.add(root.applyAsDouble(16));
+    told.add(square.applyAsDouble(1.5));
+    told.add(asObject.apply(8L));
+    told.add(fromInt.getAsLong());
+    told.add(is.getAsBoolean());
+    told.add(most.applyAsInt(3, 4));
+    told.add(least.apply(3, 4));
+    told.add(called.call());
+    told.add(sum.twice().apply(2, 3));
+    told.add(product.twice().apply(2.0, 3.0));
+    told.add(boxedAgain.apply(6L));
+    told.add(counter.get());
+    told.add(Narrow.hidden(10));
+  }
+
+  private void references() {
+    Function<Integer, Shapes> made = Shapes::new;
+    Supplier<TreeSet<String>> set = TreeSet::new;
+    IntFunction<String[]> array = String[]::new;
+    UnaryOperator<String> unbound = String::toUpperCase;
+    Predicate<String> bound = "a word"::contains;
+    Function<Collection<String>, Integer> ofInterface = Collection::size;
+    BiFunction<Shapes, Integer, Integer> hidden = Shapes::plus;
+    Function<Integer, Integer> boundHidden = this::plus;
+    Function<String, Object> wider = String::length;
+    told.add(made.apply(11).seed);
+    told.add(set.get().add("one"));
+    told.add(array.apply(3).length);
+    told.add(unbound.apply("loud"));
+    told.add(bound.test("word"));
+    told.add(ofInterface.apply(List.of("a", "b")));
+    told.add(hidden.apply(this, 5));
+    told.add(boundHidden.apply(6));
+    told.add(wider.apply("four"));
+    told.add(new Derived().name());
+    told.add(new Derived().lambdaOfItsOwn());
+  }
+
+  private int plus(int more) {
+    return seed + more;
+  }
+
+  private void nested() {
+    Function<Integer, Function<Integer, Supplier<Integer>>> sum =
+        one -> other -> () -> one + other + seed;
+    told.add(sum.apply(1).apply(2).get());
+    Supplier<Supplier<String>> inner =
+        () ->
+            new Supplier<>() {
+              @Override
+              public String get() {
+                Supplier<String> deep = () -> "deep " + seed;
+                return deep.get();
+              }
+            };
+    told.add(inner.get().get());
+    told.add(Arrays.stream(new int[] {3, 1, 2}).mapToObj(i -> "n" + i).sorted().toList());
+  }
+}
