@@ -15,6 +15,7 @@ import gripwright.plan.GripMix.Limit;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
+import gripwright.rule.RuleCheck;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -39,6 +40,9 @@ final class Choice {
 
   /** A limit that costs less is not told. */
   private static final double LEAST_COST = 1e-6;
+
+  /** Parts of a set that count as none. */
+  private static final double ALIKE = 1e-6;
 
   private final Plan plan;
   private final Athlete athlete;
@@ -102,12 +106,8 @@ final class Choice {
    * @param session the session it would be part of, its other exercises left out
    */
   Optional<Out> outByRule(PlannedExercise candidate, DatedSession session, PlanWeek week) {
-    return LoneExercise.breaches(candidate, session, week, plan, athlete, log).stream()
-        .filter(Finding::blocks)
-        .findFirst()
-        .map(
-            finding ->
-                new Out(candidate.setup().grip().name(), Kind.GATE, finding.rule().orElseThrow()));
+    return RuleCheck.stopping(LoneExercise.planned(candidate, session, week, plan, athlete, log))
+        .map(rule -> new Out(candidate.setup().grip().name(), Kind.GATE, rule));
   }
 
   /**
@@ -177,8 +177,9 @@ final class Choice {
   }
 
   /**
-   * Splits whole sets by share: the largest remainders get what is left over, grips earlier in the
-   * alphabet first.
+   * Splits whole sets by share: the largest remainders get what is left over, of those alike the
+   * grips earlier in the alphabet. Parts of a set that differ by less than a millionth are alike,
+   * since no share is known more closely.
    *
    * @return sets by grip name, some of them 0; the sum is {@code sets}
    */
@@ -187,13 +188,16 @@ final class Choice {
     List<String> byRemainder = new ArrayList<>(shares.keySet());
     int given = 0;
     for (Map.Entry<String, Double> share : shares.entrySet()) {
-      int least = (int) Math.floor(sets * share.getValue() + 1e-9);
+      int least = (int) Math.floor(sets * share.getValue() + ALIKE);
       whole.put(share.getKey(), least);
       given += least;
     }
     byRemainder.sort(
         Comparator.comparingDouble(
-            grip -> whole.getOrDefault(grip, 0) - sets * shares.getOrDefault(grip, 0.0)));
+            grip ->
+                Math.rint(
+                    (whole.getOrDefault(grip, 0) - sets * shares.getOrDefault(grip, 0.0))
+                        / ALIKE)));
     for (int i = 0; given < sets; i++, given++) {
       whole.merge(byRemainder.get(i), 1, Integer::sum);
     }

@@ -29,8 +29,8 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
  * <p>Each of match, margin and carry-over is the least of several linear functions of the shares,
  * or linear itself, so the optimum is that of a linear program, found and proved by the simplex
  * method (Dantzig GB 1963, Linear Programming and Extensions; Hipparchus). Among mixes of equal
- * score the one nearest to the demand is taken, so the answer does not hang on the order of the
- * grips.
+ * score the one nearest to the demand is taken, and of those as near the one whose grips come first
+ * by name, so the answer hangs neither on the order of the grips nor on how a computer rounds.
  */
 final class MixSolver {
 
@@ -39,6 +39,12 @@ final class MixSolver {
 
   /** A smaller share is an artefact of the tolerance; a set is never split so finely. */
   private static final double NEGLIGIBLE = 1e-5;
+
+  /**
+   * What names weigh beside distances, so that of grips alike in all that counts the first by name
+   * is taken; too little to make up for any distance.
+   */
+  private static final double BY_NAME = 1e-3;
 
   /** What a grip that joins a mix takes at least, when the next best is looked for. */
   private static final double LEAST_SHARE = 0.1;
@@ -267,6 +273,9 @@ final class MixSolver {
       alike.add(new LinearConstraint(prices, Relationship.GEQ, best.getValue() - TOLERANCE));
       double[] distance = new double[unknowns];
       Arrays.fill(distance, distanceAt, unknowns, 1);
+      for (int i = 0; i < size; i++) {
+        distance[i] = BY_NAME * i / size;
+      }
       try {
         return optimum(distance, alike, GoalType.MINIMIZE);
       } catch (MathIllegalStateException unsolvable) {

@@ -116,8 +116,7 @@ class WrittenInvariantProperties {
       for (int i = 0; i < one.sessions().size(); i++) {
         DatedSession session = one.sessions().get(i);
         // A line of a log may be told of either of two exercises that it is as near to.
-        if (session.happened().isPresent()
-            || session.exercises().stream().anyMatch(e -> e.mix().isPresent())) {
+        if (session.happened().isPresent()) {
           continue;
         }
         for (int j = 0; j < session.exercises().size(); j++) {
@@ -140,8 +139,6 @@ class WrittenInvariantProperties {
                     + s.name()
                     + s.hard()
                     + s.exercises().stream()
-                        .filter(
-                            e -> e.mix().isEmpty()) // two grips of equal worth may change places
                         .map(e -> e.setup().grip().name() + e.scheme().sets())
                         .sorted()
                         .toList())
