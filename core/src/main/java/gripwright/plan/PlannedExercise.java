@@ -1,12 +1,10 @@
 package gripwright.plan;
 
 import gripwright.finding.ModelPath;
-import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.hand.Side;
 import gripwright.protocol.Scheme;
-import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
 import java.util.ArrayList;
@@ -16,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * An exercise with its loads. Immutable.
@@ -121,10 +118,12 @@ public record PlannedExercise(
    *     that holds, and for no other
    */
   public PlannedExercise {
-    Grip grip = setup.grip();
-    Length edge = setup.edge();
-    if (!fits.keySet().equals(Set.copyOf(setup.hands().sides()))
-        || !fits.values().stream().allMatch(f -> f.grip().equals(grip) && f.edge().equals(edge))) {
+    boolean fitting = fits.size() == setup.hands().sides().size();
+    for (Side side : setup.hands().sides()) {
+      GripFit fit = fits.get(side);
+      fitting &= fit != null && fit.grip().equals(setup.grip()) && fit.edge().equals(setup.edge());
+    }
+    if (!fitting) {
       throw new IllegalArgumentException("not the fits of " + setup + ": " + fits);
     }
     fits = Collections.unmodifiableMap(new EnumMap<>(fits));

@@ -30,6 +30,8 @@ final class HardDays {
   private final Plan plan;
   private final Map<ModelPath, FingerSet> unlightened;
 
+  private final List<LogEntry.Climbed> climbed;
+
   /** Sessions that the plan doesn't have, on days of which the log doesn't tell otherwise. */
   private final List<LogEntry.Trained> others;
 
@@ -47,6 +49,7 @@ final class HardDays {
     this.others = new Heard(plan, athlete, log).others();
     this.athlete = athlete;
     this.log = log;
+    this.climbed = log.of(LogEntry.Climbed.class);
     goal = plan.towards().map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, GOAL));
   }
 
@@ -135,15 +138,24 @@ final class HardDays {
 
   /** What was logged of a day's climbing stands for what is usual on its weekday. */
   private boolean climbsHard(LocalDate day) {
-    List<LogEntry.Climbed> logged =
-        log.of(LogEntry.Climbed.class).stream().filter(c -> c.date().equals(day)).toList();
-    if (!logged.isEmpty() && !day.isBefore(plan.from())) {
-      return logged.stream().anyMatch(HardDays::isHard);
+    boolean logged = false;
+    boolean hard = false;
+    for (LogEntry.Climbed entry : climbed) {
+      boolean then = entry.date().equals(day);
+      logged |= then;
+      hard |= then && isHard(entry);
     }
-    boolean usually =
-        !athlete.isAway(day)
-            && athlete.climbing().stream().anyMatch(c -> c.hard() && c.day() == day.getDayOfWeek());
-    return usually || logged.stream().anyMatch(HardDays::isHard);
+    boolean told = logged && !day.isBefore(plan.from());
+    return hard || (!told && usuallyHard(day));
+  }
+
+  private boolean usuallyHard(LocalDate day) {
+    for (Athlete.ClimbingDay usual : athlete.climbing()) {
+      if (usual.hard() && usual.day() == day.getDayOfWeek()) {
+        return !athlete.isAway(day);
+      }
+    }
+    return false;
   }
 
   private static boolean isHard(LogEntry.Climbed climbed) {

@@ -35,13 +35,13 @@ final class LoneExercise {
   private LoneExercise() {}
 
   /**
-   * Returns the rules that an exercise breaks; waivers of the plan are applied.
+   * Returns a plan whose one exercise is that of a session.
    *
    * @param exercise the exercise
    * @param session the session it would be part of, whose other exercises are left out
    * @param week the week of the session
    */
-  static List<Finding> breaches(
+  static CompiledPlan planned(
       PlannedExercise exercise,
       DatedSession session,
       PlanWeek week,
@@ -63,10 +63,8 @@ final class LoneExercise {
             List.of(exercise),
             session.path(),
             Optional.empty());
-    CompiledPlan trial =
-        new CompiledPlan(
-            plan, athlete, log, List.of(alone), List.of(week), List.of(), List.of(), List.of());
-    return RuleCheck.check(trial, List.of()).stream().filter(f -> f.rule().isPresent()).toList();
+    return new CompiledPlan(
+        plan, athlete, log, List.of(alone), List.of(week), List.of(), List.of(), List.of());
   }
 
   /**
@@ -144,6 +142,8 @@ final class LoneExercise {
             path,
             Optional.empty());
     PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
-    return breaches(hold, session, week, plan, athlete, log);
+    return RuleCheck.check(planned(hold, session, week, plan, athlete, log), List.of()).stream()
+        .filter(finding -> finding.rule().isPresent())
+        .toList();
   }
 }

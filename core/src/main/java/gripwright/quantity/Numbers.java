@@ -21,6 +21,9 @@ public final class Numbers {
 
   /** Rounds half up to the given count of decimals, without trailing zeros; never minus zero. */
   public static BigDecimal rounded(double value, int decimals) {
+    if (value == (int) value) {
+      return BigDecimal.valueOf((int) value);
+    }
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.scale() < 0 ? rounded.setScale(0) : rounded;

@@ -1,6 +1,7 @@
 package gripwright.rule;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Severity;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.Plan;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Checks a compiled plan against rules. Stateless; the same input gives the same findings. */
 public final class RuleCheck {
@@ -51,6 +53,43 @@ public final class RuleCheck {
     neverWaived(named).forEach(rule -> refused.add(rule.name()));
     findings.addAll(waivers.findings(refused));
     return List.copyOf(findings);
+  }
+
+  /**
+   * Returns the first built-in rule that stops an exercise of a plan: one whose breach is an error
+   * that no waiver of the plan covers. It is the rule of the first such finding of {@link #check}.
+   *
+   * @param plan dated sessions with one exercise among them
+   * @return its name, or empty if no rule stops the exercise
+   * @throws IllegalArgumentException unless there is exactly one exercise
+   */
+  public static Optional<String> stopping(CompiledPlan plan) {
+    PlanView view = new PlanView(plan);
+    Subjects exercises = view.subjects(Scope.EXERCISE);
+    if (exercises.size() != 1) {
+      throw new IllegalArgumentException("not one exercise: " + exercises.size());
+    }
+    Object exercise = exercises.at(0);
+    WaiverBook waivers = new WaiverBook(plan.plan());
+    return Stream.concat(
+            broken(StandardRules.GATES, exercise).limit(1),
+            broken(StandardRules.STANDARD, exercise))
+        .filter(rule -> rule.severity() == Severity.ERROR)
+        .filter(rule -> waivers.reason(new Breach(rule, 0, view, exercise)).isEmpty())
+        .map(Rule::name)
+        .findFirst();
+  }
+
+  private static Stream<Rule> broken(RuleSet set, Object exercise) {
+    return set.rules().stream()
+        .filter(rule -> rule.scope() == Scope.EXERCISE && isBroken(rule, exercise));
+  }
+
+  private static boolean isBroken(Rule rule, Object exercise) {
+    boolean asked =
+        rule.when().isEmpty()
+            || Compiler.truth(rule.when().get(), Kind.EXERCISE).of(exercise) == Compiler.YES;
+    return asked && Compiler.truth(rule.require(), Kind.EXERCISE).of(exercise) == Compiler.NO;
   }
 
   /**

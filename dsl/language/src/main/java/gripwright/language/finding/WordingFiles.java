@@ -12,41 +12,43 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-/** The property files with the wording, read once when the first sentence is needed. */
+/** The property files with the wording; a file is read when a sentence of it is first needed. */
 final class WordingFiles {
 
+  /** Files of what is wrong with a text, read together. */
+  private static final List<String> OF_TEXT = List.of("syntax", "names", "values", "rules");
+
+  /** Files of one word each, with which every key in them begins. */
+  private static final List<String> OF_ONE_WORD =
+      List.of("plan", "related", "fit", "hold", "breach", "log", "review");
+
   /** One file per area, so that two writers rarely meet in one. */
-  static final List<String> AREAS =
-      List.of(
-          "syntax", "names", "values", "plan", "rules", "related", "fit", "hold", "breach", "log",
-          "review");
+  static final List<String> AREAS = Stream.concat(OF_TEXT.stream(), OF_ONE_WORD.stream()).toList();
 
-  private static final Pattern PART =
-      Pattern.compile(
-          ".*\\.(message|hint|label)(\\..*)?"
-              + "|related\\..*|fit\\..*|hold\\..*|breach\\..*|review\\..*");
-
-  private static final Map<String, String> ALL = load();
-  private static final SortedSet<String> CODES = codesOf(ALL);
+  private static final Map<List<String>, Map<String, String>> READ = new ConcurrentHashMap<>();
 
   private WordingFiles() {}
 
   static Optional<String> find(String key) {
-    return Optional.ofNullable(ALL.get(key));
+    String word = key.substring(0, Math.max(0, key.indexOf('.')));
+    return Optional.ofNullable(of(OF_ONE_WORD.contains(word) ? List.of(word) : OF_TEXT).get(key));
   }
 
   static SortedSet<String> codes() {
-    return CODES;
+    return Codes.ALL;
   }
 
   static List<String> variants(String key) {
     List<String> found = new ArrayList<>();
-    for (Map.Entry<String, String> entry : ALL.entrySet()) {
+    for (Map.Entry<String, String> entry : of(AREAS).entrySet()) {
       if (entry.getKey().equals(key) || entry.getKey().startsWith(key + ".")) {
         found.add(entry.getValue());
       }
@@ -54,21 +56,34 @@ final class WordingFiles {
     return found;
   }
 
-  private static SortedSet<String> codesOf(Map<String, String> all) {
-    TreeSet<String> codes = new TreeSet<>();
-    for (String key : all.keySet()) {
-      if (!PART.matcher(key).matches()) {
-        codes.add(key);
-      }
+  /** The codes, told from their parts when somebody first asks for them. */
+  private static final class Codes {
+    private static final Pattern PART =
+        Pattern.compile(
+            ".*\\.(message|hint|label)(\\..*)?"
+                + "|related\\..*|fit\\..*|hold\\..*|breach\\..*|review\\..*");
+
+    static final SortedSet<String> ALL = among(of(AREAS).keySet());
+
+    private static SortedSet<String> among(Set<String> keys) {
+      TreeSet<String> codes = new TreeSet<>(keys);
+      codes.removeIf(key -> PART.matcher(key).matches());
+      return Collections.unmodifiableSortedSet(codes);
     }
-    return Collections.unmodifiableSortedSet(codes);
   }
 
-  private static Map<String, String> load() {
+  private static Map<String, String> of(List<String> areas) {
+    return READ.computeIfAbsent(areas, WordingFiles::load);
+  }
+
+  private static Map<String, String> load(List<String> areas) {
     TreeMap<String, String> all = new TreeMap<>();
-    for (String area : AREAS) {
+    for (String area : areas) {
       for (Map.Entry<Object, Object> entry : read(area).entrySet()) {
         String key = (String) entry.getKey();
+        if (OF_ONE_WORD.contains(area) && !key.startsWith(area + ".")) {
+          throw new IllegalStateException("wording of " + key + " does not belong to " + area);
+        }
         if (all.put(key, ((String) entry.getValue()).strip()) != null) {
           throw new IllegalStateException("wording of " + key + " stands in two files");
         }
