@@ -50,15 +50,17 @@ record Dose(
     why = List.copyOf(why);
   }
 
-  Dose(
-      Scheme scheme,
-      Optional<Scheme> whole,
-      Length edge,
-      double loadFactor,
-      Load loadStep,
-      Optional<Ramp> ramp,
-      List<Derivation> why) {
-    this(scheme, whole, edge, loadFactor, loadStep, ramp, why, Optional.empty());
+  /** Returns an exercise as it is written, on an edge. */
+  static Dose written(Scheme scheme, Length edge) {
+    return new Dose(
+        scheme,
+        Optional.empty(),
+        edge,
+        1,
+        Load.ZERO,
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
   }
 
   /** Returns this dose with a limit from the log, if there is one. */
@@ -71,6 +73,36 @@ record Dose(
   /** Returns this dose with what led to it. */
   Dose because(List<Derivation> chain) {
     return new Dose(scheme, whole, edge, loadFactor, loadStep, ramp, chain, ceiling);
+  }
+
+  /** Returns this dose of a grip that is still on its way, if it is. */
+  Dose onRamp(Optional<Ramp> way) {
+    return new Dose(scheme, whole, edge, loadFactor, loadStep, way, why, ceiling);
+  }
+
+  /** Returns this dose with other holds and sets. */
+  Dose with(Scheme other) {
+    return new Dose(other, whole, edge, loadFactor, loadStep, ramp, why, ceiling);
+  }
+
+  /** Returns this dose with shorter holds, whose loads stay those of the holds as they are now. */
+  Dose shortened(Scheme shorter) {
+    return new Dose(shorter, Optional.of(scheme), edge, loadFactor, loadStep, ramp, why, ceiling);
+  }
+
+  /** Returns this dose on another edge. */
+  Dose on(Length other) {
+    return new Dose(scheme, whole, other, loadFactor, loadStep, ramp, why, ceiling);
+  }
+
+  /** Returns this dose with its load multiplied. */
+  Dose scaled(double factor) {
+    return new Dose(scheme, whole, edge, loadFactor * factor, loadStep, ramp, why, ceiling);
+  }
+
+  /** Returns this dose with a load added to its total. */
+  Dose heavierBy(Load step) {
+    return new Dose(scheme, whole, edge, loadFactor, loadStep.plus(step), ramp, why, ceiling);
   }
 
   /** Returns this dose with other sets and what led to them. */

@@ -138,8 +138,7 @@ final class Progression {
 
   /** Eases a dose if its week is; the sets are those of its line, where that has several grips. */
   private static Dose eased(Dose full, Week week, OptionalInt ofLine) {
-    Dose dose =
-        ofLine.isPresent() ? withScheme(full, full.scheme().withSets(ofLine.getAsInt())) : full;
+    Dose dose = ofLine.isPresent() ? full.with(full.scheme().withSets(ofLine.getAsInt())) : full;
     if (week.easedTo().isEmpty()) {
       return dose;
     }
@@ -158,16 +157,14 @@ final class Progression {
         introduction
             .filter(i -> chances < i.weeks() - 1)
             .map(i -> new Dose.Ramp(i.fromFraction(), (double) chances / (i.weeks() - 1)));
-    Dose dose =
-        new Dose(
-            exercise.scheme(), Optional.empty(), exercise.edge(), 1, Load.ZERO, ramp, List.of());
+    Dose dose = Dose.written(exercise.scheme(), exercise.edge()).onRamp(ramp);
     Optional<Advance> advance = ramp.isPresent() ? Optional.empty() : advance(grip);
     if (advance.isPresent()) {
       dose = advanced(dose, advance.get(), exercise, grip, week, chances - ramped, why);
     }
     if (week.returning() < 1) {
       why.add(new Derivation("return", week.returning() * 100, "%", week.returnsFrom()));
-      dose = scaled(dose, week.returning());
+      dose = dose.scaled(week.returning());
     }
     return dose.because(why);
   }
@@ -330,24 +327,17 @@ final class Progression {
               factor * 100,
               "%",
               count + " of " + Numbers.plain(share.fraction() * 100, 3) + " %"));
-      return scaled(dose, factor);
+      return dose.scaled(factor);
     }
     if (change instanceof Advance.LoadBy by) {
       double kilograms = by.step().kilograms() * steps;
       why.add(new Derivation("advance load", kilograms, "kg", count + " of " + by.step()));
-      return new Dose(
-          dose.scheme(),
-          dose.whole(),
-          dose.edge(),
-          dose.loadFactor(),
-          dose.loadStep().plus(Load.ofKilograms(kilograms)),
-          dose.ramp(),
-          dose.why());
+      return dose.heavierBy(Load.ofKilograms(kilograms));
     }
     if (change instanceof Advance.SetsTo to) {
       int sets = Math.min(to.limit(), dose.scheme().sets() + steps * to.step());
       why.add(new Derivation("advance sets", sets, "", count + " of " + to.step()));
-      return withScheme(dose, dose.scheme().withSets(sets));
+      return dose.with(dose.scheme().withSets(sets));
     }
     if (change instanceof Advance.HoldTo to) {
       Duration more = to.step().multipliedBy(steps);
@@ -359,7 +349,7 @@ final class Progression {
               scheme.holds().get(0).seconds(),
               "s",
               count + " of " + Numbers.plain(to.step().toNanos() / 1e9, 3) + " s"));
-      return withScheme(dose, scheme);
+      return dose.with(scheme);
     }
     if (change instanceof Advance.EdgeTo to) {
       double depth =
@@ -367,14 +357,7 @@ final class Progression {
               to.limit().millimetres(),
               dose.edge().millimetres() - steps * to.step().millimetres());
       why.add(new Derivation("advance edge", depth, "mm", count + " of " + to.step()));
-      return new Dose(
-          dose.scheme(),
-          dose.whole(),
-          Length.ofMillimetres(depth),
-          dose.loadFactor(),
-          dose.loadStep(),
-          dose.ramp(),
-          dose.why());
+      return dose.on(Length.ofMillimetres(depth));
     }
     return dose;
   }
@@ -387,35 +370,13 @@ final class Progression {
     return time.compareTo(to.limit()) > 0 ? time : to.limit();
   }
 
-  private static Dose scaled(Dose dose, double factor) {
-    return new Dose(
-        dose.scheme(),
-        dose.whole(),
-        dose.edge(),
-        dose.loadFactor() * factor,
-        dose.loadStep(),
-        dose.ramp(),
-        dose.why());
-  }
-
-  private static Dose withScheme(Dose dose, Scheme scheme) {
-    return new Dose(
-        scheme,
-        dose.whole(),
-        dose.edge(),
-        dose.loadFactor(),
-        dose.loadStep(),
-        dose.ramp(),
-        dose.why());
-  }
-
   /** Keeps a share of the sets, at least one; of a single set, a share of each hold. */
   private static Dose eased(Dose dose, double keep, List<Derivation> why) {
     int sets = dose.scheme().sets();
     if (sets > 1) {
       int kept = Math.max(1, (int) Math.floor(sets * keep + 1e-9));
       why.add(new Derivation("ease", kept, "", Numbers.plain(keep * 100, 1) + " % of " + sets));
-      return withScheme(dose, dose.scheme().withSets(kept));
+      return dose.with(dose.scheme().withSets(kept));
     }
     Scheme shorter =
         dose.scheme().mapHolds(h -> new Scheme.Hold(shorter(h.time(), keep), h.level()));
@@ -425,14 +386,7 @@ final class Progression {
             shorter.holds().get(0).seconds(),
             "s",
             Numbers.plain(keep * 100, 1) + " % of the one set's hold"));
-    return new Dose(
-        shorter,
-        Optional.of(dose.scheme()),
-        dose.edge(),
-        dose.loadFactor(),
-        dose.loadStep(),
-        dose.ramp(),
-        dose.why());
+    return dose.shortened(shorter);
   }
 
   private static Duration shorter(Duration time, double keep) {

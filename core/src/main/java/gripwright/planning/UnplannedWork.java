@@ -60,15 +60,7 @@ final class UnplannedWork {
             setup.hands(),
             setup.lifting(),
             Optional.empty());
-    Dose dose =
-        new Dose(
-            exercise.scheme(),
-            Optional.empty(),
-            setup.edge(),
-            1,
-            Load.ZERO,
-            Optional.empty(),
-            List.of());
+    Dose dose = Dose.written(exercise.scheme(), setup.edge());
     return prescription
         .prescribe(exercise, setup.grip(), dose, day, 1, path, new FindingList())
         .or(() -> byLine(done, exercise.scheme(), day, path));
