@@ -21,9 +21,9 @@ public final class StartUp {
 
   private static final int ROUNDS = 20;
 
-  /** The flags that the launcher {@code gripwright} starts Java with. */
+  /** The flags that the launcher {@code gripwright} starts Java with, whatever the system. */
   private static final List<String> LAUNCHER_FLAGS =
-      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData");
 
   private StartUp() {}
 
@@ -52,15 +52,19 @@ public final class StartUp {
     String launcher = root.resolve("gripwright").toString();
     String season = root.resolve("examples/plans/season.grip").toString();
     String weeks = root.resolve("examples/plans/first-weeks.grip").toString();
+    String one = root.resolve("examples/plans/one-season.grip").toString();
     return List.of(
         empty(LAUNCHER_FLAGS),
         new Program("`gripwright --help`", List.of(launcher, "--help")),
         new Program("`gripwright check` of the first weeks", List.of(launcher, "check", weeks)),
-        new Program("`gripwright check` of the example season", List.of(launcher, "check", season)),
+        new Program("`gripwright check` of one athlete's season", List.of(launcher, "check", one)),
+        new Program(
+            "`gripwright check` of the club's season, three athletes",
+            List.of(launcher, "check", season)),
         new Program(
             "`gripwright check` of 1,000 lines", List.of(launcher, "check", thousand.toString())),
         new Program(
-            "`check` of the example season by Java alone, without stored classes",
+            "`check` of the club's season by Java alone, without stored classes",
             java(LAUNCHER_FLAGS, commandLine(root), "gripwright.tools.Main", "check", season)));
   }
 

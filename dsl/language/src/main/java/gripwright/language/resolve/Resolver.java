@@ -156,7 +156,8 @@ public final class Resolver {
 
   /** Returns a path relative to the root, or null if it leads out of it. Touches no file. */
   private static @Nullable String inRoot(String from, String wanted) {
-    if (wanted.startsWith("/") || wanted.matches("[A-Za-z]:.*")) {
+    boolean onDrive = wanted.length() > 1 && wanted.charAt(1) == ':';
+    if (wanted.startsWith("/") || (onDrive && Character.isLetter(wanted.charAt(0)))) {
       return null;
     }
     List<String> way = new ArrayList<>();

@@ -77,7 +77,7 @@ final class Arguments {
           DefaultParser.builder()
               .setAllowPartialMatching(false)
               .get()
-              .parse(options, AmountOption.joined(arguments, AMOUNTS).toArray(String[]::new));
+              .parse(options, withUnits(arguments).toArray(String[]::new));
       once(line);
       Arguments read = new Arguments(line, console.folder());
       read.checkFormat(specs);
@@ -92,6 +92,13 @@ final class Arguments {
     } catch (ParseException e) {
       throw new UsageException("the options make no sense: " + e.getMessage());
     }
+  }
+
+  /** Joins units to their numbers, if there is an option with a unit at all. */
+  private static List<String> withUnits(List<String> arguments) {
+    boolean measured =
+        arguments.stream().anyMatch(word -> AMOUNTS.stream().anyMatch(word::startsWith));
+    return measured ? AmountOption.joined(arguments, AMOUNTS) : arguments;
   }
 
   /** Of an option that comes twice one value would be dropped without a word. */

@@ -31,7 +31,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class TreeBuilder {
 
-  private static final NodeKind[] KINDS = kinds();
+  /** By the number of the grammar's rule: they stand in the same order. */
+  private static final NodeKind[] KINDS = NodeKind.values();
 
   /** Nodes that are replaced by what they hold if that is one node and nothing else. */
   private static final Set<NodeKind> THROUGH =
@@ -64,29 +65,6 @@ final class TreeBuilder {
 
   TreeBuilder(Scan scan) {
     this.scan = scan;
-  }
-
-  private static NodeKind[] kinds() {
-    NodeKind[] kinds = new NodeKind[GripParser.ruleNames.length];
-    for (int rule = 0; rule < kinds.length; rule++) {
-      kinds[rule] = NodeKind.valueOf(constantName(GripParser.ruleNames[rule]));
-    }
-    return kinds;
-  }
-
-  /** Returns the name of a rule as a constant is named: {@code gripItem} as {@code GRIP_ITEM}. */
-  private static String constantName(String rule) {
-    StringBuilder name = new StringBuilder();
-    for (int i = 0; i < rule.length(); i++) {
-      char letter = rule.charAt(i);
-      if (Character.isUpperCase(letter)) {
-        name.append('_');
-      }
-      if (letter != '_') {
-        name.append(Character.toUpperCase(letter));
-      }
-    }
-    return name.toString();
   }
 
   /** A node under construction. */

@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.language.source.SourceFile;
+import gripwright.language.syntax.NodeKind;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.antlr.v4.runtime.BailErrorStrategy;
 import org.antlr.v4.runtime.CommonTokenStream;
@@ -54,8 +57,16 @@ class GrammarTest {
   }
 
   @Test
-  void everyRuleHasAKindOfNode() {
-    assertEquals(GripParser.ruleNames.length, gripwright.language.syntax.NodeKind.values().length);
+  void everyRuleHasItsKindOfNodeInTheSameOrder() {
+    assertEquals(
+        Arrays.stream(GripParser.ruleNames)
+            .map(
+                rule ->
+                    rule.replaceAll("_$", "")
+                        .replaceAll("([a-z])([A-Z])", "$1_$2")
+                        .toUpperCase(Locale.ROOT))
+            .toList(),
+        Arrays.stream(NodeKind.values()).map(Enum::name).toList());
   }
 
   @Test
