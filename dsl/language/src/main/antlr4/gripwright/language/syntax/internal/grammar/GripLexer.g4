@@ -6,6 +6,8 @@
  */
 lexer grammar GripLexer;
 
+options { tokenVocab = GripWords; }
+
 channels { SPACE, REMARK, ODD }
 
 @members {
@@ -20,7 +22,7 @@ channels { SPACE, REMARK, ODD }
     return types;
   }
 
-  /** Gives a word that is spelt like a keyword the type of that keyword. */
+  /** Gives a word that is spelt like a keyword of GripWords the type of that keyword. */
   @Override
   public Token emit() {
     if (_type == WORD || _type == BAD_WORD) {
@@ -82,169 +84,3 @@ fragment LETTER
 // What may go on in a word but not begin it: marks over letters, and other writings of digits.
 fragment WORD_TAIL
     : [\u00B2\u00B3\u00B9\u00BC-\u00BE\u0300-\u036F\u2070-\u209F\uFE20-\uFE2F\uFF10-\uFF19] ;
-
-// No text is cut in this mode: a WORD or BAD_WORD that is spelt like one of these is of its type,
-// wherever it stands (see `emit`). Were they rules beside WORD, a program that starts would work out
-// a state for every beginning of every keyword, which takes longer than all the rest of reading.
-mode KEYWORDS;
-
-// Words that mean something where a statement expects them; anywhere else they are names.
-LANGUAGE       : 'language' ;
-USE            : 'use' ;
-ATHLETE        : 'athlete' ;
-GRIP           : 'grip' ;
-PROTOCOL       : 'protocol' ;
-PLAN           : 'plan' ;
-RULES          : 'rules' ;
-LOG            : 'log' ;
-COMPARE        : 'compare' ;
-REPLACES       : 'replaces' ;
-BORN           : 'born' ;
-BODY_MASS      : 'body-mass' ;
-TRAINED        : 'trained' ;
-AS             : 'as' ;
-OF             : 'of' ;
-ABILITY        : 'ability' ;
-SEX            : 'sex' ;
-HAND           : 'hand' ;
-FAMILIAR       : 'familiar' ;
-INJURY         : 'injury' ;
-LEFT           : 'left' ;
-RIGHT          : 'right' ;
-FROM           : 'from' ;
-CLEARED        : 'cleared' ;
-AVAILABLE      : 'available' ;
-CLIMBING       : 'climbing' ;
-AWAY           : 'away' ;
-TO             : 'to' ;
-EQUIPMENT      : 'equipment' ;
-NOTE           : 'note' ;
-LENGTH         : 'length' ;
-BREADTH        : 'breadth' ;
-KNUCKLES       : 'knuckles' ;
-INDEX          : 'index' ;
-MIDDLE         : 'middle' ;
-RING           : 'ring' ;
-LITTLE         : 'little' ;
-THUMB          : 'thumb' ;
-EDGES          : 'edges' ;
-ADDED          : 'added' ;
-ASSIST         : 'assist' ;
-STEPS          : 'steps' ;
-FINGERS        : 'fingers' ;
-FAMILY         : 'family' ;
-CAUTION        : 'caution' ;
-NEEDS          : 'needs' ;
-INCLUDED       : 'included' ;
-WITHIN         : 'within' ;
-AIM            : 'aim' ;
-GIVEN          : 'given' ;
-REPEAT         : 'repeat' ;
-RESTING        : 'resting' ;
-HOLD           : 'hold' ;
-AT             : 'at' ;
-REST           : 'rest' ;
-FOR            : 'for' ;
-TOWARDS        : 'towards' ;
-TAPER          : 'taper' ;
-DEMAND         : 'demand' ;
-BLOCK          : 'block' ;
-RETEST         : 'retest' ;
-WAIVE          : 'waive' ;
-WEEKLY_RISE    : 'weekly-rise' ;
-MOST           : 'most' ;
-WARM_UP        : 'warm-up' ;
-BETWEEN        : 'between' ;
-EXERCISES      : 'exercises' ;
-WEIGH          : 'weigh' ;
-SESSION        : 'session' ;
-PER            : 'per' ;
-WEEK           : 'week' ;
-LEAST          : 'least' ;
-APART          : 'apart' ;
-ONLY           : 'only' ;
-PREFER         : 'prefer' ;
-DO             : 'do' ;
-WITH           : 'with' ;
-ON             : 'on' ;
-BEST           : 'best' ;
-EDGE           : 'edge' ;
-LIFTING        : 'lifting' ;
-REHABILITATION : 'rehabilitation' ;
-ADVANCE        : 'advance' ;
-FIRST          : 'first' ;
-THEN           : 'then' ;
-LOAD           : 'load' ;
-SETS           : 'sets' ;
-BY             : 'by' ;
-WEEKLY         : 'weekly' ;
-EVERY          : 'every' ;
-WHEN           : 'when' ;
-AND            : 'and' ;
-DONE           : 'done' ;
-IN             : 'in' ;
-FULL           : 'full' ;
-EFFORT         : 'effort' ;
-PAIN           : 'pain' ;
-TWICE          : 'twice' ;
-EASE           : 'ease' ;
-INTRODUCE      : 'introduce' ;
-OVER           : 'over' ;
-EXERCISE       : 'exercise' ;
-BECAUSE        : 'because' ;
-RULE           : 'rule' ;
-SEVERITY       : 'severity' ;
-PAIR           : 'pair' ;
-SESSIONS       : 'sessions' ;
-REQUIRE        : 'require' ;
-MESSAGE        : 'message' ;
-SOURCE         : 'source' ;
-NEVER          : 'never' ;
-WAIVED         : 'waived' ;
-TEST           : 'test' ;
-TO_FAILURE     : 'to-failure' ;
-LASTING        : 'lasting' ;
-SERIES         : 'series' ;
-X              : 'x' ;
-MEAN           : 'mean' ;
-SKIPPED        : 'skipped' ;
-SHARP          : 'sharp' ;
-SUDDEN         : 'sudden' ;
-MATCH          : 'match' ;
-EACH           : 'each' ;
-MEASURE        : 'measure' ;
-OR             : 'or' ;
-NOT            : 'not' ;
-IS             : 'is' ;
-MAX            : 'max' ;
-RESERVE        : 'reserve' ;
-HAS            : 'has' ;
-SUM            : 'sum' ;
-LARGEST        : 'largest' ;
-SMALLEST       : 'smallest' ;
-COUNT          : 'count' ;
-ANY            : 'any' ;
-WHERE          : 'where' ;
-FRENCH         : 'french' ;
-FONT           : 'font' ;
-V              : 'v' ;
-YDS            : 'yds' ;
-UIAA           : 'uiaa' ;
-IRCRA          : 'ircra' ;
-
-// Units; `week` is above, since statements use it too.
-DEG            : 'deg' ;
-MM             : 'mm' ;
-CM             : 'cm' ;
-INCH           : 'inch' ;
-KG             : 'kg' ;
-LB             : 'lb' ;
-NEWTON         : 'N' ;
-SECOND         : 's' ;
-MIN            : 'min' ;
-HOUR           : 'h' ;
-DAYS           : 'days' ;
-DAY            : 'day' ;
-WEEKS          : 'weeks' ;
-MONTHS         : 'months' ;
-MONTH          : 'month' ;
