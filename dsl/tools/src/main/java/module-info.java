@@ -5,7 +5,7 @@ module gripwright.tools {
   requires gripwright.language;
   requires gripwright.export;
   requires org.apache.commons.cli;
-  requires org.objectweb.asm;
+  requires static org.objectweb.asm;
 
   exports gripwright.tools;
 }

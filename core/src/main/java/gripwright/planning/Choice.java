@@ -178,8 +178,8 @@ final class Choice {
 
   /**
    * Splits whole sets by share: the largest remainders get what is left over, of those alike the
-   * grips earlier in the alphabet. Parts of a set that differ by less than a millionth are alike,
-   * since no share is known more closely.
+   * grips earlier in the alphabet. They are rounded to a millionth of a set, since no share is
+   * known more closely.
    *
    * @return sets by grip name, some of them 0; the sum is {@code sets}
    */

@@ -246,11 +246,14 @@ final class Loading {
   private Optional<Load> built(Scheme.Hold hold, double wanted, List<Derivation> why) {
     Optional<Load> total = equipment.greatestUpTo(Load.ofKilograms(wanted), mass);
     if (total.isEmpty()) {
+      Optional<Load> least = equipment.least(mass);
       miss(
-          Finding.error("plan.load-too-small", NOWHERE)
-              .with("setup", setup)
-              .with("wanted", Load.ofKilograms(wanted))
-              .with("least", equipment.least(mass).orElse(mass)),
+          least.isEmpty()
+              ? Finding.error("plan.nothing-to-lift", NOWHERE).with("setup", setup)
+              : Finding.error("plan.load-too-small", NOWHERE)
+                  .with("setup", setup)
+                  .with("wanted", Load.ofKilograms(wanted))
+                  .with("least", least.get()),
           -wanted);
       return Optional.empty();
     }

@@ -30,7 +30,7 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
  * or linear itself, so the optimum is that of a linear program, found and proved by the simplex
  * method (Dantzig GB 1963, Linear Programming and Extensions; Hipparchus). Among mixes of equal
  * score the one nearest to the demand is taken, and of those as near the one whose grips come first
- * by name, so the answer hangs neither on the order of the grips nor on how a computer rounds.
+ * by name, so the answer does not hang on the order of the grips, nor on the last digits of a load.
  */
 final class MixSolver {
 
@@ -42,7 +42,7 @@ final class MixSolver {
 
   /**
    * What names weigh beside distances, so that of grips alike in all that counts the first by name
-   * is taken; too little to make up for any distance.
+   * is taken; a thousandth, and by the square root of the place, so that pairs don't balance.
    */
   private static final double BY_NAME = 1e-3;
 
@@ -274,7 +274,7 @@ final class MixSolver {
       double[] distance = new double[unknowns];
       Arrays.fill(distance, distanceAt, unknowns, 1);
       for (int i = 0; i < size; i++) {
-        distance[i] = BY_NAME * i / size;
+        distance[i] = BY_NAME * Math.sqrt((double) i / size);
       }
       try {
         return optimum(distance, alike, GoalType.MINIMIZE);

@@ -232,6 +232,20 @@ class PrescriptionTest {
   }
 
   @Test
+  void withoutWeightsNothingIsLifted() {
+    Finding finding =
+        finding(
+            compile(
+                unassisted().build(),
+                Skarvdal.tested(),
+                1,
+                b -> b,
+                lifted(new Level.Total(Load.ofKilograms(20)))),
+            "plan.nothing-to-lift");
+    assertTrue(finding.arguments().containsKey("setup"), finding.toString());
+  }
+
+  @Test
   void fromEightyPerCentOnAHoldIsHard() {
     assertEquals(true, first(line(new Level.OfMax(0.8))).hard());
     assertEquals(false, first(line(new Level.OfMax(0.79))).hard());

@@ -1,22 +1,40 @@
 package gripwright.planning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Severity;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedSession;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
+import gripwright.rule.Rule;
 import gripwright.rule.RuleCheck;
+import gripwright.rule.RuleSet;
+import gripwright.rule.Scope;
+import gripwright.rule.StandardRules;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.statistics.Statistics;
 
 /** One exercise alone is stopped by the rule that a check of everything tells first. */
 class StoppingRuleProperties {
+
+  /** Else one exercise alone could be stopped by a rule that is never asked of it. */
+  @Example
+  void everyBuiltInErrorIsAboutAnExercise() {
+    for (RuleSet set : StandardRules.sets()) {
+      for (Rule rule : set.rules()) {
+        assertTrue(
+            rule.severity() != Severity.ERROR || rule.scope() == Scope.EXERCISE, rule.name());
+      }
+    }
+  }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
   void theRuleThatStopsAnExerciseIsTheFirstErrorOfItsCheck(@ForAll Season season) {

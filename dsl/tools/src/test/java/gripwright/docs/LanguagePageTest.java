@@ -98,7 +98,7 @@ class LanguagePageTest {
         Page.read(PAGE),
         "grammar",
         PublishedGrammar.of(
-            Files.readString(root.resolve(GRAMMAR + "Words.g4"))
+            Files.readString(root.resolve(GRAMMAR + "Keywords.g4"))
                 + Files.readString(root.resolve(GRAMMAR + "Lexer.g4")),
             Files.readString(root.resolve(GRAMMAR + "Parser.g4"))));
   }

@@ -38,8 +38,12 @@ final class WordingFiles {
   private WordingFiles() {}
 
   static Optional<String> find(String key) {
+    return Optional.ofNullable(of(areas(key)).get(key));
+  }
+
+  private static List<String> areas(String key) {
     String word = key.substring(0, Math.max(0, key.indexOf('.')));
-    return Optional.ofNullable(of(OF_ONE_WORD.contains(word) ? List.of(word) : OF_TEXT).get(key));
+    return OF_ONE_WORD.contains(word) ? List.of(word) : OF_TEXT;
   }
 
   static SortedSet<String> codes() {
@@ -81,7 +85,7 @@ final class WordingFiles {
     for (String area : areas) {
       for (Map.Entry<Object, Object> entry : read(area).entrySet()) {
         String key = (String) entry.getKey();
-        if (OF_ONE_WORD.contains(area) && !key.startsWith(area + ".")) {
+        if (!areas(key).contains(area)) {
           throw new IllegalStateException("wording of " + key + " does not belong to " + area);
         }
         if (all.put(key, ((String) entry.getValue()).strip()) != null) {

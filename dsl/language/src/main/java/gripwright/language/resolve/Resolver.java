@@ -154,10 +154,14 @@ public final class Resolver {
     }
   }
 
+  private static boolean isOnDrive(String path) {
+    char first = path.isEmpty() ? ' ' : Character.toLowerCase(path.charAt(0));
+    return path.startsWith(":", 1) && first >= 'a' && first <= 'z';
+  }
+
   /** Returns a path relative to the root, or null if it leads out of it. Touches no file. */
   private static @Nullable String inRoot(String from, String wanted) {
-    boolean onDrive = wanted.length() > 1 && wanted.charAt(1) == ':';
-    if (wanted.startsWith("/") || (onDrive && Character.isLetter(wanted.charAt(0)))) {
+    if (wanted.startsWith("/") || isOnDrive(wanted)) {
       return null;
     }
     List<String> way = new ArrayList<>();

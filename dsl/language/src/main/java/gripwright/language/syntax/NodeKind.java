@@ -1,6 +1,6 @@
 package gripwright.language.syntax;
 
-/** What a node of the tree is: one kind for each rule of the grammar. */
+/** What a node of the tree is: one kind for each rule of the grammar, in the grammar's order. */
 public enum NodeKind {
   /** Grammar rule {@code file}. */
   FILE,

@@ -20,25 +20,27 @@ final class ClassPrelinker extends ClassVisitor {
   private final Map<String, byte[]> made = new LinkedHashMap<>();
   private final Map<String, Object[]> ofRecord = new LinkedHashMap<>();
   private final ClassWriter writer;
+  private final byte[] original;
   private String name = "";
   private String host = "";
   private int version;
 
-  private ClassPrelinker(ClassWriter writer) {
+  private ClassPrelinker(byte[] original, ClassWriter writer) {
     super(Opcodes.ASM9, writer);
+    this.original = original;
     this.writer = writer;
   }
 
   /** Reads a class file and links its call sites. */
   static ClassPrelinker of(byte[] bytes) {
-    ClassPrelinker linker = new ClassPrelinker(new ClassWriter(ClassWriter.COMPUTE_MAXS));
+    ClassPrelinker linker = new ClassPrelinker(bytes, new ClassWriter(ClassWriter.COMPUTE_MAXS));
     new ClassReader(bytes).accept(linker, 0);
     return linker;
   }
 
-  /** Returns the class, linked. */
+  /** Returns the class, linked; the very same if there was nothing to link. */
   byte[] linked() {
-    return writer.toByteArray();
+    return made.isEmpty() && ofRecord.isEmpty() ? original : writer.toByteArray();
   }
 
   /** Returns the classes that were made for it, by internal name. */

@@ -48,17 +48,25 @@ final class Conversion {
       cast(exact, to);
       return;
     }
-    String wrapper =
-        WRAPPERS.containsKey(exact.getInternalName()) ? exact.getInternalName() : wrapper(to);
+    Type inside = WRAPPERS.get(exact.getInternalName());
+    if (inside != null) {
+      unbox(from, exact.getInternalName(), inside);
+      widen(inside, to);
+    } else if (to.getSort() == Type.BOOLEAN || to.getSort() == Type.CHAR) {
+      unbox(from, wrapper(to), to);
+    } else {
+      unbox(from, "java/lang/Number", to); // of any number, as a call of its method would
+    }
+  }
+
+  private void unbox(Type from, String wrapper, Type inside) {
     cast(from, Type.getObjectType(wrapper));
-    Type inside = WRAPPERS.getOrDefault(wrapper, to);
     code.visitMethodInsn(
         Opcodes.INVOKEVIRTUAL,
         wrapper,
         inside.getClassName() + "Value",
         Type.getMethodDescriptor(inside),
         false);
-    widen(inside, to);
   }
 
   private void cast(Type from, Type to) {

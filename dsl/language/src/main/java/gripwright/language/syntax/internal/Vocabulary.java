@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class Vocabulary {
 
   private static final int FIRST_KEYWORD = GripLexer.LANGUAGE;
-  private static final int LAST_KEYWORD = GripLexer.MONTH;
+  private static final int LAST_KEYWORD = GripLexer.DATE - 1;
 
   /** Words that people write for a unit; what is merely misspelt is found by nearness. */
   private static final Map<String, String> UNIT_WORDS =
@@ -74,7 +74,7 @@ final class Vocabulary {
   }
 
   static boolean isUnit(int type) {
-    return type >= GripLexer.DEG && type <= GripLexer.MONTH;
+    return type >= GripLexer.DEG && type <= LAST_KEYWORD;
   }
 
   static boolean isUnknownWord(int type) {

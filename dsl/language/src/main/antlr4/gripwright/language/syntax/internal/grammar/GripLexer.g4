@@ -6,7 +6,7 @@
  */
 lexer grammar GripLexer;
 
-options { tokenVocab = GripWords; }
+options { tokenVocab = GripKeywords; }
 
 channels { SPACE, REMARK, ODD }
 
@@ -15,14 +15,14 @@ channels { SPACE, REMARK, ODD }
 
   private static java.util.Map<String, Integer> types() {
     java.util.Map<String, Integer> types = new java.util.HashMap<>();
-    for (int type = LANGUAGE; type <= MONTH; type++) {
+    for (int type = LANGUAGE; type < DATE; type++) {
       String quoted = VOCABULARY.getLiteralName(type);
       types.put(quoted.substring(1, quoted.length() - 1), type);
     }
     return types;
   }
 
-  /** Gives a word that is spelt like a keyword of GripWords the type of that keyword. */
+  /** Gives a word that is spelt like a keyword of GripKeywords the type of that keyword. */
   @Override
   public Token emit() {
     if (_type == WORD || _type == BAD_WORD) {

@@ -5,7 +5,7 @@
  * of its type, wherever it stands. Were they rules beside WORD, a program that starts would work out
  * a state for every beginning of every keyword, which takes longer than all the rest of reading.
  */
-lexer grammar GripWords;
+lexer grammar GripKeywords;
 
 // Words that mean something where a statement expects them; anywhere else they are names.
 LANGUAGE       : 'language' ;
