@@ -136,5 +136,13 @@ class ChoiceGripsTest {
   void ofEqualRemaindersTheFirstInTheAlphabetIsTaken() {
     assertEquals(
         Map.of("a", 3, "b", 2), Choice.apportion(5, new TreeMap<>(Map.of("a", 0.5, "b", 0.5))));
+    assertEquals(
+        Map.of("a", 3, "b", 2),
+        Choice.apportion(5, new TreeMap<>(Map.of("a", 0.5 - 1e-9, "b", 0.5 + 1e-9))),
+        "alike as far as shares are known");
+    assertEquals(
+        Map.of("a", 2, "b", 1),
+        Choice.apportion(3, new TreeMap<>(Map.of("a", 2.0 / 3 - 1e-9, "b", 1.0 / 3 + 1e-9))),
+        "two whole sets but for a rounding error");
   }
 }
