@@ -16,9 +16,14 @@ module gripwright.core {
   exports gripwright.athlete;
   exports gripwright.log;
   exports gripwright.plan;
-  exports gripwright.compare;
+  exports gripwright.schedule;
+  exports gripwright.change;
+  exports gripwright.history;
+  exports gripwright.expression;
   exports gripwright.rule;
-  exports gripwright.diff;
-  exports gripwright.planning;
+  exports gripwright.survey;
+  exports gripwright.season;
   exports gripwright.review;
+  exports gripwright.compare;
+  exports gripwright.diff;
 }

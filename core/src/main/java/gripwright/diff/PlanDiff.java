@@ -1,8 +1,8 @@
 package gripwright.diff;
 
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.PlanChange;
-import gripwright.plan.PlanChanges;
+import gripwright.change.PlanChange;
+import gripwright.change.PlanChanges;
+import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -39,7 +39,7 @@ public record PlanDiff(
    * @param redefined true if a grip or protocol is another, so that a block that uses it is too
    */
   static PlanDiff between(CompiledPlan before, CompiledPlan after, boolean redefined) {
-    List<PlanChange> all = PlanChanges.between(before, after);
+    List<PlanChange> all = PlanChanges.between(before.schedule(), after.schedule());
     return new PlanDiff(
         before,
         after,

@@ -1,10 +1,14 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.planning.placement.Placement;
+import gripwright.planning.progression.Progression;
+import gripwright.planning.progression.ProgressionBlockers;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -30,15 +34,15 @@ final class LookAhead {
 
   private final Plan plan;
   private final Athlete athlete;
-  private final Setbacks setbacks;
+  private final ProgressionBlockers blockers;
   private final SessionExpansion expansion;
   private final Map<String, List<Placement.Request>> ofBlock = new HashMap<>();
   private final Map<String, Integer> gapDays = new HashMap<>();
 
-  LookAhead(Plan plan, Athlete athlete, Setbacks setbacks, SessionExpansion expansion) {
+  LookAhead(Plan plan, Athlete athlete, ProgressionBlockers blockers, SessionExpansion expansion) {
     this.plan = plan;
     this.athlete = athlete;
-    this.setbacks = setbacks;
+    this.blockers = blockers;
     this.expansion = expansion;
     plan.blocks().stream()
         .flatMap(block -> block.contentFor(athlete.name()).sessions().stream())
@@ -88,19 +92,17 @@ final class LookAhead {
   /**
    * Returns what the weeks after one will want.
    *
-   * @param block the block of the present week
    * @param now what the present week wants
    * @param week the present week
    * @param hardDays what is hard near a week that begins on a day
    */
   List<Placement.Asked> after(
-      Block block,
-      PlanRun.WeekOfBlock week,
+      WeekContext week,
       List<Placement.Request> now,
       Function<LocalDate, List<Placement.HardDay>> hardDays) {
     List<Placement.Asked> weeks = new ArrayList<>();
-    int left = block.weeks() - week.blockWeek();
-    int next = plan.blocks().indexOf(block);
+    int left = week.block().weeks() - week.blockWeek();
+    int next = plan.blocks().indexOf(week.block());
     List<Placement.Request> requests = now;
     for (int ahead = 1; ahead < WEEKS; ahead++) {
       while (left == 0 && ++next < plan.blocks().size()) {
@@ -125,18 +127,28 @@ final class LookAhead {
     return ofBlock.computeIfAbsent(
         block.name(),
         name -> {
-          Progression progression = new Progression(block.contentFor(athlete.name()), setbacks);
-          PlanRun.WeekOfBlock week = new PlanRun.WeekOfBlock(1, 1, first, false);
-          Progression.Week state =
-              new Progression.Week(
-                  first, List.of(), List.of(), Optional.empty(), 1, "", Optional.empty());
+          WeekContext week =
+              new WeekContext(
+                  block,
+                  1,
+                  1,
+                  first,
+                  plan.path().then("for", athlete.name()).then("block", name).then("week", 1),
+                  new Progression.Week(
+                      first,
+                      List.of(),
+                      List.of(),
+                      Optional.empty(),
+                      Progression.Returning.NOTHING,
+                      blockers,
+                      Optional.empty()));
           List<Placement.Request> requests = new ArrayList<>();
           block.contentFor(athlete.name()).sessions().stream()
               .sorted(Comparator.comparing(SessionPlan::name))
               .forEach(
                   session ->
                       expansion
-                          .draft(block, week, session, progression, state, new FindingList())
+                          .draft(week, session, new FindingList())
                           .ifPresent(
                               draft ->
                                   requests.addAll(

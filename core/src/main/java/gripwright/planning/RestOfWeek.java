@@ -1,7 +1,9 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
-import gripwright.plan.DatedSession;
+import gripwright.planning.placement.Placement;
+import gripwright.planning.placement.PlacementWords;
+import gripwright.schedule.DatedSession;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -22,7 +24,6 @@ final class RestOfWeek {
   private final LocalDate first;
   private final List<Placement.HardDay> hardDays;
   private final Map<String, LocalDate> lastOfName;
-  private final List<DatedSession> dropped = new ArrayList<>();
 
   /**
    * Prepares to place what is left.
@@ -54,8 +55,16 @@ final class RestOfWeek {
    */
   record Dated(SessionExpansion.Draft draft, LocalDate day, String because) {}
 
-  /** Returns the days of the sessions that are left; what finds none is in {@link #dropped}. */
-  List<Dated> place(List<DatedSession> ahead, List<SessionExpansion.Draft> drafts) {
+  /**
+   * The sessions that are left.
+   *
+   * @param dated those that have a day
+   * @param dropped those that found none
+   */
+  record Placed(List<Dated> dated, List<DatedSession> dropped) {}
+
+  /** Returns the days of the sessions that are left. */
+  Placed place(List<DatedSession> ahead, List<SessionExpansion.Draft> drafts) {
     List<SessionExpansion.Draft> wanted = new ArrayList<>();
     for (DatedSession session : ahead) {
       drafts.stream()
@@ -68,7 +77,7 @@ final class RestOfWeek {
       for (int i = 0; i < ahead.size(); i++) {
         kept.add(new Dated(wanted.get(i), ahead.get(i).date(), ahead.get(i).placedBecause()));
       }
-      return kept;
+      return new Placed(kept, List.of());
     }
     Placement.Week week =
         new Placement.Week(
@@ -84,6 +93,7 @@ final class RestOfWeek {
             .sessions();
     PlacementWords words = new PlacementWords(week, athlete, 0);
     List<Dated> placed = new ArrayList<>();
+    List<DatedSession> dropped = new ArrayList<>();
     for (int i = 0; i < wanted.size(); i++) {
       Placement.Request request = requests.get(i);
       SessionExpansion.Draft draft = wanted.get(i);
@@ -99,12 +109,7 @@ final class RestOfWeek {
                       .reduce((one, other) -> other)
                       .ifPresent(dropped::add));
     }
-    return placed;
-  }
-
-  /** Returns the sessions that found no day. */
-  List<DatedSession> dropped() {
-    return List.copyOf(dropped);
+    return new Placed(placed, dropped);
   }
 
   private boolean keepsItsDays(List<DatedSession> ahead, List<SessionExpansion.Draft> wanted) {

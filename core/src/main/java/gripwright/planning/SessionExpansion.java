@@ -1,27 +1,39 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.fatigue.SessionOutlook;
 import gripwright.finding.Finding;
+import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
-import gripwright.plan.GripMix;
 import gripwright.plan.Plan;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
-import gripwright.plan.PlannedExercise.Derivation;
 import gripwright.plan.SessionPlan;
+import gripwright.planning.load.Dose;
+import gripwright.planning.load.HandFindings;
+import gripwright.planning.load.Prescription;
+import gripwright.planning.load.UnplannedWork;
+import gripwright.planning.mix.Choice;
+import gripwright.planning.mix.MixWords;
+import gripwright.planning.placement.Placement;
+import gripwright.planning.progression.Progression;
 import gripwright.protocol.Protocol;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.GripMix;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.PlannedExercise.Derivation;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,31 +45,38 @@ final class SessionExpansion {
 
   private final Plan plan;
   private final Athlete athlete;
-  private final ModelPath root;
-  private final HandFits fits;
-  private final FindingList findings;
+  private final HandFindings hands;
   private final Prescription prescription;
   private final Choice choice;
   private final SessionOutlook outlook;
   private final UnplannedWork unplannedWork;
+  private final Map<Block, Progression> progressions = new IdentityHashMap<>();
 
   SessionExpansion(
       Plan plan,
       Athlete athlete,
-      Log log,
+      LogTimeline timeline,
       Map<String, Protocol> protocols,
-      ModelPath root,
-      HandFits fits,
-      FindingList findings) {
+      HandFindings hands) {
     this.plan = plan;
     this.athlete = athlete;
-    this.root = root;
-    this.fits = fits;
-    this.findings = findings;
-    this.prescription = new Prescription(athlete, log, plan.from(), fits);
-    this.outlook = new SessionOutlook(fits);
-    this.unplannedWork = new UnplannedWork(protocols, prescription, fits);
-    this.choice = new Choice(plan, athlete, log, fits, prescription);
+    this.hands = hands;
+    this.prescription = new Prescription(athlete, timeline.log(), plan.from(), hands);
+    this.outlook = new SessionOutlook();
+    this.unplannedWork = new UnplannedWork(protocols, prescription, hands.fits());
+    this.choice =
+        new Choice(
+            plan,
+            athlete,
+            timeline,
+            hands.fits(),
+            prescription.strengthOn(plan.from()),
+            prescription.bodyMassOn(plan.from()));
+  }
+
+  private Progression progression(WeekContext week) {
+    return progressions.computeIfAbsent(
+        week.block(), block -> new Progression(block.contentFor(athlete.name())));
   }
 
   /**
@@ -73,22 +92,18 @@ final class SessionExpansion {
    * then tells why.
    */
   Optional<Draft> draft(
-      Block block,
-      PlanRun.WeekOfBlock week,
+      WeekContext week,
       SessionPlan session,
-      Progression progression,
-      Progression.Week state,
       FindingList into) {
     FindingList unsaid = new FindingList();
-    List<PlannedExercise> exercises =
-        exercises(block, week, session, progression, state, week.first(), unsaid);
+    List<PlannedExercise> exercises = exercises(week, session, week.first(), unsaid);
     if (exercises.isEmpty()) {
       unsaid.all().forEach(into::add);
       return Optional.empty();
     }
     Optional<FingerSet> hard =
         Stream.concat(
-                exercises.stream(), unlightened(block, week, session, progression, state).stream())
+                exercises.stream(), withoutLogLimits(week, session).stream())
             .filter(PlannedExercise::hard)
             .map(e -> e.setup().grip().fingers())
             .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
@@ -103,47 +118,31 @@ final class SessionExpansion {
                 session.prefer())));
   }
 
-  /** Days are found as if the log had lightened nothing, so that they stay where they were. */
-  private List<PlannedExercise> unlightened(
-      Block block,
-      PlanRun.WeekOfBlock week,
-      SessionPlan session,
-      Progression progression,
-      Progression.Week state) {
-    return progression
-        .unlightened()
+  /** Days are found as if the log had limited nothing, so that they stay where they were. */
+  private List<PlannedExercise> withoutLogLimits(WeekContext week, SessionPlan session) {
+    return week.standing()
+        .withoutLogLimits()
         .map(
-            without ->
-                exercises(
-                    block,
-                    week,
-                    session,
-                    without,
-                    state.unlightened().orElse(state),
-                    week.first(),
-                    new FindingList()))
+            standing ->
+                exercises(week.with(standing), session, week.first(), new FindingList()))
         .orElseGet(List::of);
   }
 
   /** Returns a session on a day; empty if none of its exercises can be trained on it. */
   Optional<DatedSession> dated(
-      Block block,
-      PlanRun.WeekOfBlock week,
+      WeekContext week,
       SessionPlan session,
-      Progression progression,
-      Progression.Week state,
       LocalDate day,
-      String because) {
-    List<PlannedExercise> exercises =
-        exercises(block, week, session, progression, state, day, findings);
+      String because,
+      FindingList found) {
+    List<PlannedExercise> exercises = exercises(week, session, day, found);
     return exercises.isEmpty()
         ? Optional.empty()
-        : Optional.of(session(block, week, session, day, exercises, because));
+        : Optional.of(session(week, session, day, exercises, because));
   }
 
   private DatedSession session(
-      Block block,
-      PlanRun.WeekOfBlock week,
+      WeekContext week,
       SessionPlan session,
       LocalDate day,
       List<PlannedExercise> exercises,
@@ -151,7 +150,7 @@ final class SessionExpansion {
     return new DatedSession(
         day,
         week.number(),
-        block.name(),
+        week.block().name(),
         week.blockWeek(),
         session.name(),
         minutes(session, exercises),
@@ -160,21 +159,8 @@ final class SessionExpansion {
         prescription.bodyMassOn(day),
         because,
         exercises,
-        path(block, week, session, day),
+        week.path(session.name(), day),
         Optional.empty());
-  }
-
-  private ModelPath path(
-      Block block, PlanRun.WeekOfBlock week, SessionPlan session, LocalDate day) {
-    return path(block, week, session.name(), day);
-  }
-
-  /** Returns where a session of a day stands. */
-  ModelPath path(Block block, PlanRun.WeekOfBlock week, String session, LocalDate day) {
-    return root.then("block", block.name())
-        .then("week", week.blockWeek())
-        .then("session", session)
-        .then("date", day.toString());
   }
 
   /** Returns what a line of the log stands for that no exercise of the week is like. */
@@ -202,110 +188,133 @@ final class SessionExpansion {
     return session.contentFor(athlete.name()).restBetween().orElse(plan.restBetween());
   }
 
-  private List<PlannedExercise> exercises(
-      Block block,
-      PlanRun.WeekOfBlock week,
+  /**
+   * A line of a session on a day.
+   *
+   * @param week the week
+   * @param session the session
+   * @param day the day
+   * @param exercise the line
+   * @param path where it stands
+   * @param before how many exercises the session has before it
+   */
+  private record Line(
+      WeekContext week,
       SessionPlan session,
-      Progression progression,
-      Progression.Week state,
       LocalDate day,
-      FindingList into) {
+      Exercise exercise,
+      ModelPath path,
+      int before) {
+
+    Prescription.Place place(int offset) {
+      return new Prescription.Place(day, before + offset + 1, path);
+    }
+  }
+
+  private List<PlannedExercise> exercises(
+      WeekContext week, SessionPlan session, LocalDate day, FindingList into) {
     List<PlannedExercise> all = new ArrayList<>();
-    ModelPath sessionPath = path(block, week, session, day);
-    int line = 0;
+    ModelPath sessionPath = week.path(session.name(), day);
+    int number = 0;
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
-      line++;
-      ModelPath path = sessionPath.then("exercise", line);
+      number++;
+      Line line =
+          new Line(
+              week, session, day, exercise, sessionPath.then("exercise", number), all.size());
       if (exercise.target() instanceof Exercise.BestOf) {
-        all.addAll(
-            chosen(
-                exercise, progression, state, day, path, into, all.size(), block, week, session));
+        all.addAll(chosen(line, into));
       } else {
         Grip grip = Choice.grips(exercise).get(0);
         prescription
-            .prescribe(
-                exercise,
-                grip,
-                progression.dose(exercise, grip, state, day, path),
-                day,
-                all.size() + 1,
-                path,
-                into)
+            .prescribe(exercise, grip, dose(line, grip), line.place(0), into)
             .ifPresent(all::add);
       }
     }
-    return outlook.of(all, restBetween(session), prescription.strengthOn(day), into);
+    List<PlannedExercise> felt =
+        outlook.of(all, restBetween(session), prescription.strengthOn(day), into);
+    for (int i = 0; i < felt.size(); i++) {
+      PlannedExercise exercise = felt.get(i);
+      if (exercise.hard() && !all.get(i).hard()) {
+        hands.notForced(exercise.setup(), exercise.path()).ifPresent(into::add);
+      }
+    }
+    return felt;
   }
 
-  private List<PlannedExercise> chosen(
-      Exercise exercise,
-      Progression progression,
-      Progression.Week state,
-      LocalDate day,
-      ModelPath path,
-      FindingList into,
-      int before,
-      Block block,
-      PlanRun.WeekOfBlock week,
-      SessionPlan session) {
-    List<Setup> setups =
-        Choice.grips(exercise).stream()
-            .map(g -> exercise.setup(g).withEdge(progression.dose(exercise, g, state).edge()))
-            .toList();
-    PlanWeek planWeek =
+  private Dose dose(Line line, Grip grip) {
+    return progression(line.week())
+        .dose(line.exercise(), grip, line.week().standing(), line.day(), line.path());
+  }
+
+  /** Returns the grips that a line leaves a choice of, on the edges that progress has come to. */
+  private List<Setup> setups(Line line) {
+    Exercise exercise = line.exercise();
+    return Choice.grips(exercise).stream()
+        .map(
+            grip ->
+                exercise
+                    .setup(grip)
+                    .withEdge(
+                        progression(line.week())
+                            .dose(exercise, grip, line.week().standing())
+                            .edge()))
+        .toList();
+  }
+
+  private List<PlannedExercise> chosen(Line line, FindingList into) {
+    Exercise exercise = line.exercise();
+    List<Setup> setups = setups(line);
+    List<Choice.Exclusion> out = new ArrayList<>();
+    for (Setup setup : setups) {
+      excluded(line, setup).ifPresent(out::add);
+    }
+    Optional<GripMix> mix = choice.mix(exercise, setups, out);
+    if (mix.isPresent()) {
+      return shared(line, mix.get(), into);
+    }
+    if (out.stream().allMatch(o -> o.kind() == GripMix.Kind.LOAD)) {
+      // What keeps the first from a load is what the coach has to mend.
+      Grip first = setups.get(0).grip();
+      prescription.prescribe(exercise, first, dose(line, first), line.place(0), into);
+    } else {
+      into.add(noneOpen(line, setups).with("session", line.session().name()));
+    }
+    return List.of();
+  }
+
+  private Optional<Choice.Exclusion> excluded(Line line, Setup setup) {
+    FindingList why = new FindingList();
+    Optional<PlannedExercise> candidate =
+        prescription.prescribe(
+            line.exercise(), setup.grip(), dose(line, setup.grip()), line.place(0), why);
+    Optional<Choice.Exclusion> byHand = choice.excludedByHand(setup);
+    if (byHand.isPresent()) {
+      return byHand;
+    }
+    if (candidate.isEmpty()) {
+      return Optional.of(Choice.Exclusion.withoutLoad(setup, why.all()));
+    }
+    WeekContext week = line.week();
+    return choice.excludedByRule(
+        candidate.get(),
+        session(week, line.session(), line.day(), List.of(candidate.get()), ""),
         new PlanWeek(
             week.number(),
-            block.name(),
+            week.block().name(),
             week.blockWeek(),
             week.first(),
             week.eased(),
             false,
             0,
             0,
-            path);
-    List<Choice.Out> out = new ArrayList<>();
-    for (Setup setup : setups) {
-      Dose dose = progression.dose(exercise, setup.grip(), state, day, path);
-      FindingList why = new FindingList();
-      Optional<PlannedExercise> candidate =
-          prescription.prescribe(exercise, setup.grip(), dose, day, before + 1, path, why);
-      choice
-          .outByItself(setup)
-          .or(
-              () ->
-                  candidate.isEmpty()
-                      ? Optional.of(Choice.Out.withoutLoad(setup, why.all()))
-                      : choice.outByRule(
-                          candidate.get(),
-                          session(block, week, session, day, List.of(candidate.get()), ""),
-                          planWeek))
-          .ifPresent(out::add);
-    }
-    Optional<GripMix> mix = choice.mix(exercise, setups, out);
-    if (mix.isEmpty()) {
-      if (out.stream().allMatch(o -> o.kind() == GripMix.Kind.LOAD)) {
-        // What keeps the first from a load is what the coach has to mend.
-        Setup first = setups.get(0);
-        Dose dose = progression.dose(exercise, first.grip(), state, day, path);
-        prescription.prescribe(exercise, first.grip(), dose, day, before + 1, path, into);
-        return List.of();
-      }
-      into.add(noneOpen(exercise, progression, state, path).with("session", session.name()));
-      return List.of();
-    }
-    return shared(exercise, mix.get(), progression, state, day, path, into, before);
+            line.path()));
   }
 
   /** Prescribes each grip of a mix its share of the sets. */
-  private List<PlannedExercise> shared(
-      Exercise exercise,
-      GripMix mix,
-      Progression progression,
-      Progression.Week state,
-      LocalDate day,
-      ModelPath path,
-      FindingList into,
-      int before) {
+  private List<PlannedExercise> shared(Line line, GripMix mix, FindingList into) {
+    Exercise exercise = line.exercise();
+    Progression progression = progression(line.week());
+    Progression.Week standing = line.week().standing();
     List<PlannedExercise> chosen = new ArrayList<>();
     SortedMap<String, Double> shares = mix.best().shares();
     Grip first = gripNamed(exercise, shares.firstKey());
@@ -314,16 +323,22 @@ final class SessionExpansion {
         shares.keySet().stream()
             .map(name -> gripNamed(exercise, name))
             .filter(grip -> grip.equals(first) || progression.introduction(grip).isPresent())
-            .mapToInt(grip -> progression.fullSets(exercise, grip, state))
+            .mapToInt(grip -> progression.fullSets(exercise, grip, standing))
             .min()
             .orElseThrow();
-    int all = progression.doseOfMix(exercise, first, state, full, day, path).scheme().sets();
+    int all =
+        progression
+            .doseOfMix(exercise, first, standing, full, line.day(), line.path())
+            .scheme()
+            .sets();
     Choice.apportion(all, shares)
         .forEach(
             (name, sets) -> {
               if (sets > 0) {
                 Grip grip = gripNamed(exercise, name);
-                Dose dose = progression.doseOfMix(exercise, grip, state, full, day, path);
+                Dose dose =
+                    progression.doseOfMix(
+                        exercise, grip, standing, full, line.day(), line.path());
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
                     MixWords.why(
@@ -334,13 +349,7 @@ final class SessionExpansion {
                         chosen.stream().findFirst().map(c -> c.setup().grip().name())));
                 prescription
                     .prescribe(
-                        exercise,
-                        grip,
-                        dose.withSets(sets, why),
-                        day,
-                        before + chosen.size() + 1,
-                        path,
-                        into)
+                        exercise, grip, dose.withSets(sets, why), line.place(chosen.size()), into)
                     .map(planned -> planned.chosenBy(mix))
                     .ifPresent(chosen::add);
               }
@@ -355,18 +364,14 @@ final class SessionExpansion {
         .orElseThrow();
   }
 
-  /** Tells that a line leaves no choice, and where the hand alone is why. */
-  private Finding noneOpen(
-      Exercise exercise, Progression progression, Progression.Week state, ModelPath path) {
-    List<Grip> grips = Choice.grips(exercise);
+  /** Reports that a line leaves no choice, and where the hand alone is why. */
+  private Finding noneOpen(Line line, List<Setup> setups) {
     Finding none =
-        Finding.error("plan.choose-none", path)
-            .with("grips", grips.stream().map(Grip::name).toList());
-    List<Setup> beyond =
-        grips.stream()
-            .map(g -> exercise.setup(g).withEdge(progression.dose(exercise, g, state).edge()))
-            .filter(setup -> !fits.takes(setup))
-            .toList();
+        Finding.error("plan.choose-none", line.path())
+            .with(
+                "grips",
+                Choice.grips(line.exercise()).stream().map(Grip::name).toList());
+    List<Setup> beyond = setups.stream().filter(setup -> !hands.fits().takes(setup)).toList();
     return beyond.isEmpty()
         ? none
         : none.with("out-of-reach", beyond.stream().map(s -> s.grip().name()).toList())

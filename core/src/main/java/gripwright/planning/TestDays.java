@@ -2,14 +2,17 @@ package gripwright.planning;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
+import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
-import gripwright.plan.Block;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Plan;
+import gripwright.planning.load.HandFindings;
+import gripwright.planning.placement.Placement;
+import gripwright.planning.placement.RetestDay;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
 
 /** Puts the tests that are due in a week on their days. */
 final class TestDays {
@@ -17,102 +20,103 @@ final class TestDays {
   private final Plan plan;
   private final Athlete athlete;
   private final ModelPath root;
-  private final HandFits fits;
+  private final HandFindings hands;
   private final LookAhead lookAhead;
-  private final FindingList findings;
 
-  TestDays(
-      Plan plan,
-      Athlete athlete,
-      ModelPath root,
-      HandFits fits,
-      LookAhead lookAhead,
-      FindingList findings) {
+  TestDays(Plan plan, Athlete athlete, HandFindings hands, LookAhead lookAhead) {
     this.plan = plan;
     this.athlete = athlete;
-    this.root = root;
-    this.fits = fits;
+    this.root = plan.path().then("for", athlete.name());
+    this.hands = hands;
     this.lookAhead = lookAhead;
-    this.findings = findings;
+  }
+
+  /**
+   * The tests of a week.
+   *
+   * @param sessions the week's sessions without those whose place a test takes
+   * @param tests its tests
+   */
+  record Tested(List<DatedSession> sessions, List<DatedRetest> tests) {}
+
+  /** What is hard near a week, with its sessions and some of its tests. */
+  interface Near {
+    List<Placement.HardDay> with(List<DatedSession> sessions, List<DatedRetest> tests);
   }
 
   /**
    * Returns the tests of a week.
    *
-   * @param kept the week's sessions; one whose place a test takes is removed
-   * @param hardDays what is hard near the week, with some of its tests placed
+   * @param placed the week's sessions
+   * @param near what is hard near the week
+   * @param found what can't be met is added here
    */
-  List<DatedRetest> of(
-      Block block,
-      PlanRun.WeekOfBlock week,
-      List<DatedSession> kept,
-      Function<List<DatedRetest>, List<Placement.HardDay>> hardDays) {
+  Tested of(WeekContext week, List<DatedSession> placed, Near near, FindingList found) {
+    List<DatedSession> kept = new ArrayList<>(placed);
     List<DatedRetest> tests = new ArrayList<>();
     for (int n = 1; n <= plan.retests().size(); n++) {
       Plan.Retest retest = plan.retests().get(n - 1);
       ModelPath place = root.then("retest", n).then("week", week.number());
       boolean due = week.number() % retest.everyWeeks() == 0;
       if (due && lookAhead.tapers(week.number())) {
-        findings.add(Finding.advice("plan.retest-tapered", place).with("week", week.number()));
+        found.add(Finding.advice("plan.retest-tapered", place).with("week", week.number()));
       } else if (due) {
-        noteSetups(retest, place);
-        new RetestDay(retest, lookAhead.minutes(retest))
-            .find(week.first(), athlete, hardDays.apply(tests), kept)
-            .ifPresentOrElse(
-                found -> {
-                  found.displaced().ifPresent(kept::remove);
-                  tests.add(dated(block, week, retest, place, found));
-                  retest.setups().stream() // tests are hard
-                      .flatMap(s -> fits.notForced(s, place).stream())
-                      .forEach(findings::add);
-                  found.displaced().ifPresent(s -> noteDisplaced(place, week, s));
-                },
-                () ->
-                    findings.add(
-                        Finding.warning("plan.retest-no-day", place).with("week", week.number())));
+        noteSetups(retest, place, found);
+        Optional<RetestDay.Found> day =
+            new RetestDay(retest, lookAhead.minutes(retest))
+                .find(week.first(), athlete, near.with(kept, tests), kept);
+        if (day.isEmpty()) {
+          found.add(Finding.warning("plan.retest-no-day", place).with("week", week.number()));
+          continue;
+        }
+        day.get().displaced().ifPresent(kept::remove);
+        tests.add(dated(week, retest, place, day.get()));
+        retest.setups().stream() // tests are hard
+            .flatMap(s -> hands.notForced(s, place).stream())
+            .forEach(found::add);
+        day.get()
+            .displaced()
+            .ifPresent(
+                session ->
+                    found.add(
+                        Finding.advice("plan.retest-displaces", place)
+                            .with("week", week.number())
+                            .with("session", session.name())));
       }
     }
-    return tests;
+    return new Tested(List.copyOf(kept), List.copyOf(tests));
   }
 
   /** A test needs an edge that is there and a hand that takes the grip. */
-  private void noteSetups(Plan.Retest retest, ModelPath place) {
+  private void noteSetups(Plan.Retest retest, ModelPath place, FindingList found) {
     retest.setups().stream()
         .filter(s -> !athlete.equipment().has(s.edge()))
         .findFirst()
         .ifPresent(
             s ->
-                findings.add(
+                found.add(
                     Finding.error("plan.edge-missing", place)
                         .with("edge", s.edge())
                         .with("owned", String.join(", ", edges()))));
     retest.setups().stream()
         .filter(s -> athlete.equipment().has(s.edge()))
-        .flatMap(s -> fits.outOfReach(s, place).stream())
-        .forEach(findings::add);
+        .flatMap(s -> hands.outOfReach(s, place).stream())
+        .forEach(found::add);
   }
 
   private List<String> edges() {
     return athlete.equipment().edges().stream().map(Object::toString).toList();
   }
 
-  private void noteDisplaced(ModelPath place, PlanRun.WeekOfBlock week, DatedSession session) {
-    findings.add(
-        Finding.advice("plan.retest-displaces", place)
-            .with("week", week.number())
-            .with("session", session.name()));
-  }
-
-  private DatedRetest dated(
-      Block block,
-      PlanRun.WeekOfBlock week,
+  private static DatedRetest dated(
+      WeekContext week,
       Plan.Retest retest,
       ModelPath place,
       RetestDay.Found found) {
     return new DatedRetest(
         found.day(),
         week.number(),
-        block.name(),
+        week.block().name(),
         retest.setups(),
         retest.hold(),
         found.displaced().map(DatedSession::name).orElse(""),

@@ -2,93 +2,87 @@ package gripwright.planning;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
+import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
-import gripwright.plan.Block;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
+import gripwright.grip.FingerSet;
+import gripwright.history.LogTimeline;
+import gripwright.planning.placement.Conflict;
+import gripwright.planning.placement.HardDays;
+import gripwright.planning.placement.HardWork;
+import gripwright.planning.placement.Placement;
+import gripwright.planning.placement.PlacementWords;
+import gripwright.schedule.DatedSession;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** Places the sessions of a week and tells what stands against those that find no day. */
+/** Places the sessions of a week and says what prevents those that find no day. */
 final class WeekPlacing {
 
   private final Athlete athlete;
-  private final ModelPath root;
-  private final Heard heard;
+  private final LogTimeline timeline;
   private final SessionExpansion expansion;
   private final LookAhead lookAhead;
-  private final FindingList findings;
-  private final SoFar soFar;
-
-  /**
-   * What lies before the week; grows with the weeks.
-   *
-   * @param sessions all sessions so far
-   * @param retests all tests so far
-   * @param lastOfName the last day of each session's name
-   */
-  record SoFar(
-      List<DatedSession> sessions, List<DatedRetest> retests, Map<String, LocalDate> lastOfName) {}
 
   WeekPlacing(
-      Athlete athlete,
-      ModelPath root,
-      Heard heard,
-      SessionExpansion expansion,
-      LookAhead lookAhead,
-      FindingList findings,
-      SoFar soFar) {
+      Athlete athlete, LogTimeline timeline, SessionExpansion expansion, LookAhead lookAhead) {
     this.athlete = athlete;
-    this.root = root;
-    this.heard = heard;
+    this.timeline = timeline;
     this.expansion = expansion;
     this.lookAhead = lookAhead;
-    this.findings = findings;
-    this.soFar = soFar;
   }
 
   /**
-   * Returns the sessions of a week on their days, and tells which find none.
+   * The sessions of a week on their days.
+   *
+   * @param sessions those that found a day
+   * @param withoutLogLimits fingers that each would work hard if the log had limited nothing
+   */
+  record Placed(List<DatedSession> sessions, Map<ModelPath, FingerSet> withoutLogLimits) {
+
+    /** A week without a session. */
+    static final Placed NOTHING = new Placed(List.of(), Map.of());
+  }
+
+  /**
+   * Returns the sessions of a week on their days, and reports which find none.
    *
    * @param known hard days as far as they were known when the week began
+   * @param before what is dated before the week
+   * @param found what can't be met is added here
    */
-  List<DatedSession> place(
-      Block block,
-      PlanRun.WeekOfBlock week,
+  Placed place(
+      WeekContext week,
       List<SessionExpansion.Draft> drafts,
       HardDays known,
-      Progression progression,
-      Progression.Week state) {
+      HardWork before,
+      FindingList found) {
     Placement.Week fixed =
         new Placement.Week(
             week.first(),
             athlete::availableOn,
-            known.near(week.first(), soFar.sessions(), soFar.retests()),
-            soFar.lastOfName());
+            known.near(week.first(), before),
+            PlanState.lastOfName(before.sessions()));
     PlacementWords words = new PlacementWords(fixed, athlete, week.number());
     List<SessionExpansion.Draft> fitting =
-        drafts.stream().filter(d -> fitsSomeDay(block, week, d)).toList();
+        drafts.stream().filter(d -> fitsSomeDay(week, d, found)).toList();
     List<Placement.Request> requests =
         fitting.stream().map(SessionExpansion.Draft::request).toList();
-    Placement.Found found =
+    Placement.Found search =
         Placement.place(
             new Placement.Asked(fixed, requests, lookAhead.testsIn(week.number())),
             lookAhead::gapDays,
-            () ->
-                lookAhead.after(
-                    block,
-                    week,
-                    requests,
-                    day -> known.near(day, soFar.sessions(), soFar.retests())));
-    noteUnproved(block, week, found);
-    List<Optional<LocalDate>> days = found.first().sessions();
+            () -> lookAhead.after(week, requests, day -> known.near(day, before)));
+    noteUnproved(week, search, found);
+    List<Optional<LocalDate>> days = search.first().sessions();
     List<DatedSession> placed = new ArrayList<>();
+    Map<ModelPath, FingerSet> hardFingers = new HashMap<>();
     List<Placement.Request> dated = new ArrayList<>();
     Map<String, Integer> missing = new TreeMap<>();
     for (int i = 0; i < fitting.size(); i++) {
@@ -98,39 +92,45 @@ final class WeekPlacing {
         String because = words.because(draft.request(), day);
         dated.add(draft.request());
         expansion
-            .dated(block, week, draft.session(), progression, state, day, because)
+            .dated(week, draft.session(), day, because, found)
             .ifPresent(
                 session -> {
-                  known.note(session, draft.request().hardFingers());
+                  draft
+                      .request()
+                      .hardFingers()
+                      .ifPresent(fingers -> hardFingers.put(session.path(), fingers));
                   placed.add(session);
                 });
       } else {
         missing.merge(draft.session().name(), 1, Integer::sum);
       }
     }
-    missing.forEach((name, count) -> noteMissing(block, week, fixed, fitting, dated, name, count));
-    return placed;
+    Search done = new Search(fixed, fitting, dated);
+    missing.forEach((name, count) -> noteMissing(week, done, name, count, found));
+    return new Placed(placed, hardFingers);
   }
 
-  private void noteUnproved(Block block, PlanRun.WeekOfBlock week, Placement.Found found) {
-    if (!found.proved()) {
-      findings.add(
-          Finding.advice("plan.days-unproved", path(block, week))
+  private static void noteUnproved(
+      WeekContext week, Placement.Found search, FindingList found) {
+    if (!search.proved()) {
+      found.add(
+          Finding.advice("plan.days-unproved", week.path())
               .with("week", week.number())
-              .with("more", found.more()),
-          found.more());
+              .with("more", search.more()),
+          search.more());
     }
   }
 
-  private boolean fitsSomeDay(Block block, PlanRun.WeekOfBlock week, SessionExpansion.Draft draft) {
+  private boolean fitsSomeDay(
+      WeekContext week, SessionExpansion.Draft draft, FindingList found) {
     Duration longest =
         athlete.available().values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
     if (draft.request().minutes() <= longest.toMinutes()) {
       return true;
     }
-    findings.add(
+    found.add(
         Finding.error(
-                "plan.session-too-long", path(block, week).then("session", draft.session().name()))
+                "plan.session-too-long", week.path().then("session", draft.session().name()))
             .with("session", draft.session().name())
             .with("minutes", draft.request().minutes())
             .with("longest", longest.toMinutes()),
@@ -138,25 +138,35 @@ final class WeekPlacing {
     return false;
   }
 
-  private void noteMissing(
-      Block block,
-      PlanRun.WeekOfBlock week,
+  /**
+   * How days were looked for.
+   *
+   * @param fixed the week before its sessions
+   * @param drafts sessions that wanted a day
+   * @param placed what those asked for that found one
+   */
+  private record Search(
       Placement.Week fixed,
       List<SessionExpansion.Draft> drafts,
-      List<Placement.Request> placed,
-      String name,
-      int missing) {
-    if (heard.isPast(week.first())) {
-      return; // what was done is told, not what could have been
+      List<Placement.Request> placed) {}
+
+  private void noteMissing(
+      WeekContext week, Search search, String name, int missing, FindingList found) {
+    if (timeline.isPast(week.first())) {
+      return; // what was done counts, not what could have been
     }
     SessionExpansion.Draft draft =
-        drafts.stream().filter(d -> d.session().name().equals(name)).findFirst().orElseThrow();
+        search.drafts().stream()
+            .filter(d -> d.session().name().equals(name))
+            .findFirst()
+            .orElseThrow();
     int wanted = draft.session().perWeek();
-    List<Placement.Request> others = placed.stream().filter(r -> !r.name().equals(name)).toList();
-    Set<Conflict.Fact> facts = new Conflict(fixed, draft.request(), wanted, others).fewest();
+    List<Placement.Request> others =
+        search.placed().stream().filter(r -> !r.name().equals(name)).toList();
+    Set<Conflict.Fact> facts = new Conflict(search.fixed(), draft.request(), wanted, others).fewest();
     boolean away = week.first().datesUntil(week.first().plusDays(7)).anyMatch(athlete::isAway);
-    boolean afterLog = heard.isPast(week.first().minusDays(7));
-    ModelPath place = path(block, week).then("session", name);
+    boolean afterLog = timeline.isPast(week.first().minusDays(7));
+    ModelPath place = week.path().then("session", name);
     Optional<LocalDate> goal =
         facts.stream()
             .filter(
@@ -170,9 +180,9 @@ final class WeekPlacing {
     if (goal.isPresent()) {
       finding = finding.with("goal", goal.get());
     } else if (afterLog && !away) {
-      finding = finding.with("after", heard.until().orElseThrow());
+      finding = finding.with("after", timeline.lastKnownDay().orElseThrow());
     }
-    findings.add(
+    found.add(
         finding
             .with("session", name)
             .with("week", week.number())
@@ -180,11 +190,8 @@ final class WeekPlacing {
             .with("placed", wanted - missing)
             .with(
                 "reason",
-                new PlacementWords(fixed, athlete, week.number()).reason(draft.request(), facts)),
+                new PlacementWords(search.fixed(), athlete, week.number())
+                    .reason(draft.request(), facts)),
         missing);
-  }
-
-  private ModelPath path(Block block, PlanRun.WeekOfBlock week) {
-    return root.then("block", block.name()).then("week", week.blockWeek());
   }
 }

@@ -8,8 +8,10 @@ import gripwright.grip.Setup;
 import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
-import gripwright.plan.CompiledPlan;
 import gripwright.protocol.Protocol;
+import gripwright.schedule.Schedule;
+import gripwright.season.CompiledPlan;
+import gripwright.season.OddTests;
 import gripwright.strength.OutlierTests;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthTest;
@@ -107,7 +109,7 @@ public record Review(
             : TrainingLoad.of(
                 daily(sessions, climbing), known.entries().get(0).date(), day, weekStart);
     List<StrengthTest> tests = known.tests();
-    List<OutlierTests.Odd> odd = new OutlierTests(postures(athlete)).among(tests);
+    List<OutlierTests.Odd> odd = OddTests.among(athlete, tests);
     List<Progress> progress = Progress.of(tests, odd);
     List<SideDifference> sides = SideDifference.of(progress);
     List<PainCourse> pain = PainCourse.of(known, day);
@@ -124,10 +126,10 @@ public record Review(
         pain,
         new NextSteps(athlete, known, day, sessions, load, progress, sides, pain, odd).steps(),
         Stream.concat(
-                odd.stream().map(each -> finding(each, log)),
+                odd.stream().map(each -> OddTests.finding(each, log)),
                 plans.stream()
                     .flatMap(plan -> plan.findings().stream())
-                    .filter(f -> f.code().equals(CompiledPlan.TEST_NOT_LOGGED)))
+                    .filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED)))
             .toList());
   }
 
@@ -146,18 +148,6 @@ public record Review(
         List.of(),
         List.of(NextSteps.begin(athlete)),
         List.of());
-  }
-
-  /**
-   * Returns advice on each test that the athlete's other tests speak against, oldest first; the
-   * place is the line of the log. It is looked for only where two tests of one setup and hold time
-   * lie more than a fifth apart, so that most logs cost nothing; a review looks everywhere.
-   */
-  public static List<Finding> oddTests(Athlete athlete, Log log) {
-    return OutlierTests.likely(log.tests())
-        ? new OutlierTests(postures(athlete))
-            .among(log.tests()).stream().map(each -> finding(each, log)).toList()
-        : List.of();
   }
 
   /** Weeks begin as those of the first plan do, else on Monday. */
@@ -198,38 +188,5 @@ public record Review(
   public long withoutEffort() {
     return sessions.stream().filter(s -> s.trained() && s.effort().isEmpty()).count()
         + climbing.stream().filter(climbed -> climbed.effort().isEmpty()).count();
-  }
-
-  private static java.util.function.Function<Setup, Posture> postures(Athlete athlete) {
-    Map<String, Posture> known = new HashMap<>();
-    return setup ->
-        known.computeIfAbsent(
-            setup.toString(),
-            name ->
-                Posture.of(
-                    setup.hands().sides().stream()
-                        .map(side -> fit(athlete, setup, side))
-                        .toList()));
-  }
-
-  private static GripFit fit(Athlete athlete, Setup setup, Side side) {
-    return GripFit.of(setup.grip(), athlete.shape(side), setup.edge());
-  }
-
-  private static Finding finding(OutlierTests.Odd odd, Log log) {
-    int entry = 0;
-    for (int i = 0; i < log.entries().size(); i++) {
-      if (log.entries().get(i) instanceof LogEntry.Tested tested
-          && tested.test().equals(odd.test())) {
-        entry = i + 1;
-      }
-    }
-    Finding finding =
-        Finding.advice("log.test-outlier", ModelPath.of("log", log.athlete()).then("entry", entry));
-    return (odd.deviations() < 0 ? finding.with("low", "") : finding)
-        .with("setup", odd.test().setup())
-        .with("date", odd.test().date())
-        .with("load", NextSteps.rounded(odd.test().effort().orElseThrow().load()))
-        .with("expected", NextSteps.rounded(odd.expected().best()));
   }
 }

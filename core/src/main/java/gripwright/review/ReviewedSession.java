@@ -1,8 +1,8 @@
 package gripwright.review;
 
+import gripwright.history.ExerciseMatch;
 import gripwright.log.LogEntry;
-import gripwright.plan.DatedSession;
-import gripwright.plan.ExerciseMatch;
+import gripwright.schedule.DatedSession;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

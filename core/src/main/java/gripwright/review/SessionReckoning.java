@@ -1,20 +1,20 @@
 package gripwright.review;
 
+import gripwright.history.ExerciseMatch;
+import gripwright.history.SessionMatches;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
 import gripwright.log.LogEntry.Trained;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
-import gripwright.plan.ExerciseMatch;
-import gripwright.plan.PlannedExercise;
-import gripwright.plan.SessionMatches;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
 import gripwright.review.ReviewedSession.Outcome;
 import gripwright.review.ReviewedSession.Work;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -49,7 +49,7 @@ final class SessionReckoning {
                     .thenComparing(plan -> plan.plan().name()))
             .toList();
     for (CompiledPlan plan : byDate) {
-      SessionMatches matches = SessionMatches.of(plan.asked(), plan.plan().from(), left, day);
+      SessionMatches matches = SessionMatches.of(plan.schedule().planned(), plan.plan().from(), left, day);
       matches.matches().forEach(m -> sessions.add(matched(m)));
       matches.unlogged().forEach(s -> sessions.add(unlogged(s)));
       left = new Log(log.athlete(), matches.unplanned());

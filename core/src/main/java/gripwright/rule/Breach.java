@@ -1,6 +1,13 @@
 package gripwright.rule;
 
 import gripwright.finding.ModelPath;
+import gripwright.rule.view.BlockView;
+import gripwright.rule.view.DayView;
+import gripwright.rule.view.ExerciseView;
+import gripwright.rule.view.PairView;
+import gripwright.rule.view.PlanView;
+import gripwright.rule.view.SessionView;
+import gripwright.rule.view.WeekView;
 import java.time.LocalDate;
 
 /**
@@ -50,6 +57,6 @@ record Breach(Rule rule, int rank, PlanView plan, Object subject) {
     if (subject instanceof PairView pair) {
       return pair.later().date;
     }
-    return subject instanceof BlockView block ? block.from() : plan.compiled.plan().from();
+    return subject instanceof BlockView block ? block.from() : plan.schedule.plan().from();
   }
 }

@@ -1,6 +1,13 @@
 package gripwright.rule;
 
+import gripwright.expression.Columns;
+import gripwright.expression.Expression;
+import gripwright.expression.ExpressionCompiler;
+import gripwright.expression.Kind;
+import gripwright.expression.Scope;
+import gripwright.expression.Subjects;
 import gripwright.quantity.Unit;
+import gripwright.rule.view.PlanView;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -58,7 +65,7 @@ final class BreachFinder {
     return new Look(
         rule,
         ranks.getOrDefault(rule.name(), Integer.MAX_VALUE),
-        columns.computeIfAbsent(subjects, s -> new Columns(rule.scope().kind(), s, plan.steps)));
+        columns.computeIfAbsent(subjects, s -> new Columns(rule.scope().kind(), s, plan.evaluation)));
   }
 
   private void ask(Subjects subjects, Columns columns, List<Look> looks) {
@@ -78,7 +85,7 @@ final class BreachFinder {
     }
     byte[] require = look.require.values();
     for (int i = 0; i < count; i++) {
-      if (require[i] == Compiler.NO && (when == null || when[i] == Compiler.YES)) {
+      if (require[i] == ExpressionCompiler.NO && (when == null || when[i] == ExpressionCompiler.YES)) {
         look.breaches.add(new Breach(look.rule, look.rank, plan, subjects.at(from + i)));
       }
     }
@@ -86,7 +93,7 @@ final class BreachFinder {
 
   private static boolean none(byte[] when, int count) {
     for (int i = 0; i < count; i++) {
-      if (when[i] == Compiler.YES) {
+      if (when[i] == ExpressionCompiler.YES) {
         return false;
       }
     }

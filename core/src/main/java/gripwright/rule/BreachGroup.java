@@ -1,8 +1,11 @@
 package gripwright.rule;
 
+import gripwright.expression.EvaluationContext;
+import gripwright.expression.Shortfall;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
+import gripwright.rule.view.Readers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -74,7 +77,7 @@ record BreachGroup(List<Breach> breaches) {
       return breaches;
     }
     List<Breach> ahead =
-        breaches.stream().filter(b -> !b.plan().compiled.isPast(b.path())).toList();
+        breaches.stream().filter(b -> !b.plan().isPast(b.path())).toList();
     return ahead.isEmpty() ? breaches : ahead;
   }
 
@@ -110,6 +113,7 @@ record BreachGroup(List<Breach> breaches) {
 
   private static List<Shortfall> missing(Breach breach) {
     Rule rule = breach.rule();
-    return Standing.at(rule.scope().kind(), breach.subject()).shortfalls(rule.require());
+    return EvaluationContext.at(rule.scope().kind(), breach.subject(), Readers.ALL)
+        .shortfalls(rule.require());
   }
 }

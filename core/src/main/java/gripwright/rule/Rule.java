@@ -1,5 +1,9 @@
 package gripwright.rule;
 
+import gripwright.expression.Checks;
+import gripwright.expression.Expression;
+import gripwright.expression.ExpressionCompiler;
+import gripwright.expression.Scope;
 import gripwright.finding.Severity;
 import java.util.Optional;
 
@@ -31,8 +35,8 @@ public record Rule(
    * @throws IllegalArgumentException if one is not, or its subjects are not those of the scope
    */
   public Rule {
-    when.ifPresent(condition -> Compiler.truth(condition, scope.kind()));
-    Compiler.truth(require, scope.kind());
+    when.ifPresent(condition -> ExpressionCompiler.check(condition, scope.kind()));
+    ExpressionCompiler.check(require, scope.kind());
   }
 
   /** Starts a rule whose breach is an error. */

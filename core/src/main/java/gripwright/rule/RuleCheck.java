@@ -1,9 +1,18 @@
 package gripwright.rule;
 
+import gripwright.expression.Checks;
+import gripwright.expression.Evaluation;
+import gripwright.expression.ExpressionCompiler;
+import gripwright.expression.Kind;
+import gripwright.expression.Scope;
+import gripwright.expression.Subjects;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
-import gripwright.plan.CompiledPlan;
+import gripwright.history.LogTimeline;
 import gripwright.plan.Plan;
+import gripwright.rule.view.PlanView;
+import gripwright.rule.view.Readers;
+import gripwright.schedule.Schedule;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -29,22 +38,24 @@ public final class RuleCheck {
    * that misses the limit by most, which its argument {@code worst} names if that is not the first.
    * The order of rule sets changes nothing. Findings come in the order of their first date.
    *
-   * @param plan dated sessions
+   * @param schedule dated sessions
+   * @param timeline what is known of the athlete
    * @param ruleSets all rule sets that are known; the plan names those that apply
    */
-  public static List<Finding> check(CompiledPlan plan, List<RuleSet> ruleSets) {
-    return check(new PlanView(plan), ruleSets);
+  public static List<Finding> check(
+      Schedule schedule, LogTimeline timeline, List<RuleSet> ruleSets) {
+    return check(new PlanView(schedule, timeline), ruleSets);
   }
 
-  /** Checks a plan whose {@link PlanView#steps} tell afterwards what it took. */
+  /** Checks a plan whose {@link PlanView#evaluation} tell afterwards what it took. */
   static List<Finding> check(PlanView view, List<RuleSet> ruleSets) {
-    CompiledPlan plan = view.compiled;
-    List<RuleSet> named = named(plan.plan(), ruleSets);
-    List<Finding> findings = new ArrayList<>(wrongNames(plan.plan(), named));
+    Plan plan = view.schedule.plan();
+    List<RuleSet> named = named(plan, ruleSets);
+    List<Finding> findings = new ArrayList<>(wrongNames(plan, named));
     BreachFinder finder = new BreachFinder(view);
     List<Rule> rules = new ArrayList<>(StandardRules.STANDARD.rules());
     named.forEach(set -> rules.addAll(set.rules()));
-    WaiverBook waivers = new WaiverBook(plan.plan());
+    WaiverBook waivers = new WaiverBook(plan);
     Worst worst = new Worst();
     for (BreachGroup group : BreachGroup.of(finder.breaches(StandardRules.GATES.rules(), rules))) {
       findings.addAll(group.findings(waivers, worst));
@@ -59,18 +70,19 @@ public final class RuleCheck {
    * Returns the first built-in rule that stops an exercise of a plan: one whose breach is an error
    * that no waiver of the plan covers. It is the rule of the first such finding of {@link #check}.
    *
-   * @param plan dated sessions with one exercise among them
+   * @param schedule dated sessions with one exercise among them
+   * @param timeline what is known of the athlete
    * @return its name, or empty if no rule stops the exercise
    * @throws IllegalArgumentException unless there is exactly one exercise
    */
-  public static Optional<String> stopping(CompiledPlan plan) {
-    PlanView view = new PlanView(plan);
+  public static Optional<String> stopping(Schedule schedule, LogTimeline timeline) {
+    PlanView view = new PlanView(schedule, timeline);
     Subjects exercises = view.subjects(Scope.EXERCISE);
     if (exercises.size() != 1) {
       throw new IllegalArgumentException("not one exercise: " + exercises.size());
     }
     Object exercise = exercises.at(0);
-    WaiverBook waivers = new WaiverBook(plan.plan());
+    WaiverBook waivers = new WaiverBook(schedule.plan());
     return Stream.concat(
             broken(StandardRules.GATES, exercise).limit(1),
             broken(StandardRules.STANDARD, exercise))
@@ -88,8 +100,8 @@ public final class RuleCheck {
   private static boolean isBroken(Rule rule, Object exercise) {
     boolean asked =
         rule.when().isEmpty()
-            || Compiler.truth(rule.when().get(), Kind.EXERCISE).of(exercise) == Compiler.YES;
-    return asked && Compiler.truth(rule.require(), Kind.EXERCISE).of(exercise) == Compiler.NO;
+            || ExpressionCompiler.truth(rule.when().get(), Kind.EXERCISE, new Evaluation(Readers.ALL)).of(exercise) == ExpressionCompiler.YES;
+    return asked && ExpressionCompiler.truth(rule.require(), Kind.EXERCISE, new Evaluation(Readers.ALL)).of(exercise) == ExpressionCompiler.NO;
   }
 
   /**
@@ -106,39 +118,9 @@ public final class RuleCheck {
     return List.copyOf(names);
   }
 
-  /**
-   * Returns the results of one plan for its several athletes without what only seems wrong with its
-   * waivers: one that waives something for any athlete is not unused, and what is wrong with a
-   * waiver itself is told once, with the first athlete.
-   *
-   * @param ofOnePlan results of {@link #check} for the same plan, one an athlete
-   */
-  public static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
-    Set<Finding> everywhere = new HashSet<>();
-    for (int i = 0; i < ofOnePlan.size(); i++) {
-      Set<Finding> here = aboutWaivers(ofOnePlan.get(i));
-      if (i == 0) {
-        everywhere.addAll(here);
-      } else {
-        everywhere.retainAll(here);
-      }
-    }
-    List<CompiledPlan> all = new ArrayList<>();
-    for (CompiledPlan compiled : ofOnePlan) {
-      boolean first = all.isEmpty();
-      all.add(
-          compiled.withFindings(
-              compiled.findings().stream()
-                  .filter(f -> !WaiverBook.isAboutWaiver(f) || (first && everywhere.contains(f)))
-                  .toList()));
-    }
-    return all;
-  }
-
-  private static Set<Finding> aboutWaivers(CompiledPlan plan) {
-    return plan.findings().stream()
-        .filter(WaiverBook::isAboutWaiver)
-        .collect(Collectors.toUnmodifiableSet());
+  /** Tells whether a finding is about a waiver itself, whatever athlete the plan is for. */
+  public static boolean isAboutWaiver(Finding finding) {
+    return WaiverBook.isAboutWaiver(finding);
   }
 
   private static List<RuleSet> named(Plan plan, List<RuleSet> ruleSets) {

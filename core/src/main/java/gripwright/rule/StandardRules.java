@@ -2,14 +2,16 @@
 // equal. Run that test with -Dgripwright.bless=true to write this file anew; do not edit it.
 package gripwright.rule;
 
-import static gripwright.rule.Expression.amount;
-import static gripwright.rule.Expression.grade;
-import static gripwright.rule.Expression.percent;
-import static gripwright.rule.Expression.percentOfMax;
-import static gripwright.rule.Expression.subject;
+import static gripwright.expression.Expression.amount;
+import static gripwright.expression.Expression.grade;
+import static gripwright.expression.Expression.percent;
+import static gripwright.expression.Expression.percentOfMax;
+import static gripwright.expression.Expression.subject;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
+import gripwright.expression.Kind;
+import gripwright.expression.Scope;
 import gripwright.quantity.Unit;
 import java.util.List;
 import java.util.Optional;

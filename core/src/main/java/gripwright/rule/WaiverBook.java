@@ -78,7 +78,7 @@ final class WaiverBook {
               named(parts, 2, open),
               named(parts, 3, open));
       for (int waiver : byPlace.getOrDefault(place, List.of())) {
-        breach.plan().steps.take(1);
+        breach.plan().evaluation.take(1);
         used[waiver] = true;
         first = Math.min(first, waiver);
       }

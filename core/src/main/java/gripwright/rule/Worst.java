@@ -1,5 +1,8 @@
 package gripwright.rule;
 
+import gripwright.expression.Evaluation;
+import gripwright.expression.Excess;
+import gripwright.expression.ExpressionCompiler;
 import java.util.IdentityHashMap;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -14,11 +17,11 @@ final class Worst {
 
   /** A rule's excess and the frame that keeps what was reckoned once for all places. */
   private static final class Asked {
-    private final Compiler.Value excess;
+    private final ExpressionCompiler.Value excess;
     private final @Nullable Object[] frame;
 
-    Asked(Rule rule, Steps steps) {
-      excess = Excess.of(rule.require(), rule.scope().kind(), steps);
+    Asked(Rule rule, Evaluation evaluation) {
+      excess = Excess.of(rule.require(), rule.scope().kind(), evaluation);
       frame = excess.frame();
     }
 
@@ -48,6 +51,6 @@ final class Worst {
   }
 
   private double excess(Breach breach) {
-    return asked.computeIfAbsent(breach.rule(), r -> new Asked(r, breach.plan().steps)).of(breach);
+    return asked.computeIfAbsent(breach.rule(), r -> new Asked(r, breach.plan().evaluation)).of(breach);
   }
 }

@@ -1,6 +1,7 @@
 package gripwright.planning;
 
 import gripwright.grip.FingerSet;
+import gripwright.planning.placement.Placement;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -18,9 +19,9 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /** Weeks to be placed, and what placement has to keep and to reach, each said the plain way. */
-final class Calendars {
+public final class Calendars {
 
-  static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
+  public static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
   private static final LocalDate LAST_A = MONDAY.minusDays(1);
 
   private Calendars() {}
@@ -29,7 +30,7 @@ final class Calendars {
    * Weeks of up to so many kinds of session, each up to so many times a week; another block with
    * sessions of the same names may begin in one of them.
    */
-  static Arbitrary<List<Placement.Asked>> weeks(int count, int kinds, int most) {
+  public static Arbitrary<List<Placement.Asked>> weeks(int count, int kinds, int most) {
     return Combinators.combine(
             Arbitraries.of(0, 0, 30, 60, 90).list().ofSize(7 * count),
             block(kinds, most),
@@ -134,7 +135,7 @@ final class Calendars {
   }
 
   /** Tells whether days keep every rule; a list that ends early is a plan not finished. */
-  static boolean keepsRules(List<Placement.Asked> weeks, List<Placement.Days> days) {
+  public static boolean keepsRules(List<Placement.Asked> weeks, List<Placement.Days> days) {
     List<Placed> all = placed(weeks, days);
     for (Placed one : all) {
       Placement.Week week = weeks.get(one.week()).week();
@@ -178,7 +179,7 @@ final class Calendars {
   }
 
   /** What days cost, what counts most first; fewer is better. */
-  static long[] cost(List<Placement.Asked> weeks, List<Placement.Days> days) {
+  public static long[] cost(List<Placement.Asked> weeks, List<Placement.Days> days) {
     long[] cost = new long[2 + weeks.size() + 4];
     for (int w = 0; w < weeks.size(); w++) {
       Placement.Asked asked = weeks.get(w);
@@ -209,7 +210,7 @@ final class Calendars {
   }
 
   /** Tries every day for every session and every test, and knows no shortcuts. */
-  static long[] leastCost(List<Placement.Asked> weeks) {
+  public static long[] leastCost(List<Placement.Asked> weeks) {
     return least(weeks, new ArrayList<>(), null);
   }
 

@@ -12,12 +12,12 @@ import gripwright.hand.Structure;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
 import gripwright.rule.RuleCheck;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -301,7 +301,7 @@ class ChangedSeasonInvariantProperties {
   }
 
   private static List<Finding> checked(CompiledPlan plan) {
-    return ToldFindings.settled(RuleCheck.check(plan, List.of()), plan).stream()
+    return LogFindings.settled(RuleCheck.check(plan, List.of()), plan).stream()
         .filter(ChangedSeasonInvariantProperties::isOfRules)
         .toList();
   }

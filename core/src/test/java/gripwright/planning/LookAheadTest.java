@@ -8,18 +8,24 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.planning.load.HandFindings;
+import gripwright.planning.placement.Placement;
+import gripwright.planning.progression.ProgressionBlockers;
+import gripwright.schedule.DatedSession;
+import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.List;
@@ -63,9 +69,9 @@ class LookAheadTest {
     return new LookAhead(
         plan,
         ylva,
-        new Setbacks(plan, log, new Heard(plan, ylva, log), List.of()),
+        new ProgressionBlockers(plan, log, new LogTimeline(plan, ylva, log), List.of()),
         new SessionExpansion(
-            plan, ylva, log, Map.of(), plan.path(), new HandFits(ylva), new FindingList()));
+            plan, ylva, log, Map.of(), plan.path(), new HandFindings(ylva), new FindingList()));
   }
 
   @Test
@@ -100,7 +106,7 @@ class LookAheadTest {
     return ahead(plan)
         .after(
             plan.blocks().get(block),
-            new PlanRun.WeekOfBlock(number, blockWeek, MONDAY.plusWeeks(number - 1L), false),
+            new WeekContext(number, blockWeek, MONDAY.plusWeeks(number - 1L), false),
             List.of(now),
             first -> List.of(new Placement.HardDay(first, FingerSet.FOUR, "hard climbing")))
         .stream()

@@ -11,6 +11,7 @@ import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.Segment;
+import gripwright.planning.load.HandFindings;
 import gripwright.quantity.Length;
 import org.junit.jupiter.api.Test;
 
@@ -28,7 +29,7 @@ class OtherEdgeTest {
       athlete.edge(Length.ofMillimetres(edge));
     }
     Finding finding =
-        new HandFits(athlete.build())
+        new HandFindings(athlete.build())
             .outOfReach(Setup.of(StandardGrips.HALF_CRIMP, EDGE), ModelPath.of("plan", "spring"))
             .orElseThrow();
     return finding.arguments().get("other-edge");

@@ -8,10 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.grip.FingerSet;
 import gripwright.plan.Block;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.planning.placement.Placement;
+import gripwright.schedule.DatedSession;
+import gripwright.season.Planner;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;

@@ -3,13 +3,15 @@ package gripwright.planning;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Injury;
 import gripwright.hand.Side;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.quantity.Load;
+import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
 import gripwright.strength.StrengthTest;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -150,7 +152,7 @@ public record Season(Athlete athlete, Log log, Plan plan) {
   }
 
   /** Returns the season of an athlete who wrote down no session of the plan. */
-  Season unheard() {
+  public Season unheard() {
     List<LogEntry> entries =
         log.entries().stream()
             .filter(e -> !(e instanceof LogEntry.Trained) && !(e instanceof LogEntry.Skipped))
@@ -160,11 +162,11 @@ public record Season(Athlete athlete, Log log, Plan plan) {
 
   /** Returns the season as it is planned when it begins: the log tells nothing of it. */
   Season ahead() {
-    return new Season(athlete, Heard.before(log, plan.from()), plan);
+    return new Season(athlete, LogTimeline.before(log, plan.from()), plan);
   }
 
   /** Returns the season of an athlete whose left hand is this one's right, and the other way. */
-  Season mirrored() {
+  public Season mirrored() {
     Athlete mirror = athlete(athlete.injuries(), athlete.available());
     return new Season(
         new Athlete(

@@ -12,6 +12,7 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.planning.mix.Choice;
 import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
 import java.time.Duration;

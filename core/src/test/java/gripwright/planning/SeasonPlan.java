@@ -10,6 +10,7 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.planning.mix.Choice;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;

@@ -8,13 +8,14 @@ import gripwright.hand.Side;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
+import gripwright.planning.load.HandFindings;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import gripwright.strength.OutlierTests;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
@@ -33,13 +34,13 @@ final class SecondLook {
 
   final Season season;
   final CompiledPlan plan;
-  private final HandFits fits;
+  private final HandFindings fits;
   private final Map<LocalDate, StrengthMap> strength = new HashMap<>();
 
   SecondLook(Season season) {
     this.season = season;
     this.plan = season.compile();
-    this.fits = new HandFits(season.athlete());
+    this.fits = new HandFindings(season.athlete());
   }
 
   /** Tells whether a finding of this code, waived or not, names a place. */

@@ -10,19 +10,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
+import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.hand.Hands;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
-import gripwright.plan.PlannedExercise;
 import gripwright.plan.SessionPlan;
+import gripwright.planning.load.HandFindings;
+import gripwright.planning.progression.Progression;
+import gripwright.planning.progression.ProgressionBlockers;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -138,12 +144,12 @@ class SessionExpansionTest {
     Block block = plan.blocks().get(0);
     Progression progression =
         new Progression(
-            block.content(), new Setbacks(plan, log, new Heard(plan, ylva, log), List.of()));
+            block.content(), new ProgressionBlockers(plan, log, new LogTimeline(plan, ylva, log), List.of()));
     return new SessionExpansion(
-            plan, ylva, log, Map.of(), plan.path(), new HandFits(ylva), new FindingList())
+            plan, ylva, log, Map.of(), plan.path(), new HandFindings(ylva), new FindingList())
         .draft(
             block,
-            new PlanRun.WeekOfBlock(1, 1, MONDAY, false),
+            new WeekContext(1, 1, MONDAY, false),
             block.content().sessions().get(0),
             progression,
             new Progression.Week(

@@ -25,31 +25,31 @@ import java.util.List;
 import java.util.Optional;
 
 /** An invented club whose athletes, grips and protocols the tests of planning share. */
-final class Skarvdal {
+public final class Skarvdal {
 
-  static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
-  static final Length EDGE = Length.ofMillimetres(20);
+  public static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
+  public static final Length EDGE = Length.ofMillimetres(20);
 
-  static final Grip HALF_CRIMP =
+  public static final Grip HALF_CRIMP =
       Grip.named("half-crimp")
           .family(GripFamily.FOUR)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(75, 105))
           .build();
 
-  static final Grip DRAG =
+  public static final Grip DRAG =
       Grip.named("three-finger-drag")
           .family(GripFamily.OPEN)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING)
           .build();
 
-  static final Grip FRONT_THREE =
+  public static final Grip FRONT_THREE =
       Grip.named("front-three")
           .family(GripFamily.SPLIT)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING)
           .build();
 
-  static final Protocol HOLDS =
+  public static final Protocol HOLDS =
       Protocol.named("single-holds")
           .given("work", Duration.ofSeconds(10))
           .given("level", new Level.OfMax(0.84))
@@ -62,7 +62,7 @@ final class Skarvdal {
                   List.of(new Protocol.Part.Hold(Term.given("work"), Term.given("level")))))
           .build();
 
-  static final Protocol SERIES =
+  public static final Protocol SERIES =
       Protocol.named("series")
           .given("level", new Level.OfMax(0.55))
           .given("sets", 3)
@@ -82,7 +82,7 @@ final class Skarvdal {
   private Skarvdal() {}
 
   /** An adult of some years' training who can train on Tuesday, Thursday and Saturday. */
-  static Athlete.Builder ylva() {
+  public static Athlete.Builder ylva() {
     return Athlete.named("ylva")
         .title("Ylva Moen")
         .born(LocalDate.of(1996, 5, 20))
@@ -99,14 +99,14 @@ final class Skarvdal {
         .assist(Load.ofKilograms(0.5), Load.ofKilograms(40));
   }
 
-  static StrengthTest test(Grip grip, LocalDate date, double kilograms) {
+  public static StrengthTest test(Grip grip, LocalDate date, double kilograms) {
     return new StrengthTest(
         date,
         Setup.of(grip, EDGE),
         new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(kilograms)));
   }
 
-  static Log log(StrengthTest... tests) {
+  public static Log log(StrengthTest... tests) {
     Log log = Log.empty("ylva");
     for (StrengthTest test : tests) {
       log = log.with(new LogEntry.Tested(test, Optional.empty()));
@@ -114,7 +114,7 @@ final class Skarvdal {
     return log;
   }
 
-  static Log tested() {
+  public static Log tested() {
     return log(test(HALF_CRIMP, MONDAY.minusDays(7), 92.5), test(DRAG, MONDAY.minusDays(7), 78));
   }
 }

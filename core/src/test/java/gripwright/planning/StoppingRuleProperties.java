@@ -3,17 +3,18 @@ package gripwright.planning;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.expression.Scope;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
+import gripwright.rule.Gates;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
-import gripwright.rule.Scope;
 import gripwright.rule.StandardRules;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.EdgeCasesMode;
@@ -43,7 +44,7 @@ class StoppingRuleProperties {
       PlanWeek week = plan.weeks().get(session.week() - 1);
       for (PlannedExercise exercise : session.exercises()) {
         CompiledPlan alone =
-            LoneExercise.planned(
+            Gates.planned(
                 exercise, session, week, season.plan(), season.athlete(), season.log());
         Optional<String> checked =
             RuleCheck.check(alone, List.of()).stream()

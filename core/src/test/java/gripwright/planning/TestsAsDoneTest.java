@@ -7,17 +7,20 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedRetest;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.Schedule;
+import gripwright.season.CompiledPlan;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -52,7 +55,7 @@ class TestsAsDoneTest {
   private final FindingList findings = new FindingList();
 
   private List<DatedRetest> tests(Log log) {
-    return new TestsAsDone(log, new Heard(PLAN, Skarvdal.ylva().build(), log), findings)
+    return new TestsAsDone(log, new LogTimeline(PLAN, Skarvdal.ylva().build(), log), findings)
         .of(MONDAY, List.of(THURSDAY));
   }
 
@@ -97,7 +100,7 @@ class TestsAsDoneTest {
   void aTestWhoseDayIsPastAndWithoutALineIsGoneAndTold() {
     assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(skipped(2))), "still ahead");
     assertEquals(List.of(), tests(Log.empty("ylva").with(skipped(5))));
-    assertEquals(CompiledPlan.TEST_NOT_LOGGED, findings.all().get(0).code());
+    assertEquals(Schedule.TEST_NOT_LOGGED, findings.all().get(0).code());
     assertEquals(MONDAY.plusDays(3), findings.all().get(0).arguments().get("dates"));
     assertEquals(MONDAY.plusDays(5), findings.all().get(0).arguments().get("until"));
   }

@@ -9,6 +9,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.Prerequisites;
 import gripwright.hand.Finger;
+import gripwright.rule.view.PlanView;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,11 +1,14 @@
 package gripwright.rule;
 
-import static gripwright.rule.Expression.amount;
-import static gripwright.rule.Expression.subject;
+import static gripwright.expression.Expression.amount;
+import static gripwright.expression.Expression.subject;
 import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.expression.Expression;
+import gripwright.expression.Kind;
+import gripwright.expression.Scope;
 import gripwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 

@@ -1,8 +1,8 @@
 package gripwright.rule;
 
-import static gripwright.rule.Expression.amount;
-import static gripwright.rule.Expression.percentOfMax;
-import static gripwright.rule.Expression.subject;
+import static gripwright.expression.Expression.amount;
+import static gripwright.expression.Expression.percentOfMax;
+import static gripwright.expression.Expression.subject;
 import static gripwright.rule.Winter.FRONT_TWO;
 import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.MONDAY;
@@ -11,10 +11,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.expression.Expression;
+import gripwright.expression.Kind;
+import gripwright.expression.Scope;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
-import gripwright.plan.CompiledPlan;
 import gripwright.quantity.Unit;
+import gripwright.season.CompiledPlan;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

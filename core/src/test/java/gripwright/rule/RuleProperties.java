@@ -1,23 +1,28 @@
 package gripwright.rule;
 
-import static gripwright.rule.Expression.amount;
-import static gripwright.rule.Expression.number;
-import static gripwright.rule.Expression.percent;
-import static gripwright.rule.Expression.percentOfMax;
-import static gripwright.rule.Expression.subject;
+import static gripwright.expression.Expression.amount;
+import static gripwright.expression.Expression.number;
+import static gripwright.expression.Expression.percent;
+import static gripwright.expression.Expression.percentOfMax;
+import static gripwright.expression.Expression.subject;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Injury;
+import gripwright.expression.Expression;
+import gripwright.expression.ExpressionCompiler;
+import gripwright.expression.Kind;
+import gripwright.expression.Property;
+import gripwright.expression.Scope;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
 import gripwright.grip.Grip;
 import gripwright.hand.Finger;
 import gripwright.hand.Structure;
-import gripwright.plan.CompiledPlan;
 import gripwright.quantity.Unit;
+import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -32,7 +37,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 
 /** What holds for rules whatever the plan and the athlete. */
-class RuleProperties {
+public class RuleProperties {
 
   private static final Grip[] GRIPS = {
     Winter.HALF_CRIMP, Winter.FULL_CRIMP, Winter.FRONT_TWO, Winter.BACK_TWO, Winter.MIDDLE_ONE
@@ -124,7 +129,7 @@ class RuleProperties {
   @Property
   void theOrderOfSessionsAsTheyAreHandedInChangesNothing(@ForAll long seed) {
     CompiledPlan plan = winter(seed).compiled();
-    List<gripwright.plan.DatedSession> shuffled = new ArrayList<>(plan.sessions());
+    List<gripwright.schedule.DatedSession> shuffled = new ArrayList<>(plan.sessions());
     Collections.shuffle(shuffled, new Random(seed));
     CompiledPlan other =
         new CompiledPlan(
@@ -207,8 +212,8 @@ class RuleProperties {
     Unit unit = Unit.values()[which % Unit.values().length];
     for (Unit other : Unit.of(unit.dimension())) {
       Expression same = amount(other.fromBase(unit.toBase(value)), other);
-      assertEquals(Compiler.YES, truth(amount(value, unit).equalTo(same)), unit + " " + other);
-      assertEquals(Compiler.NO, truth(amount(value, unit).lessThan(same)));
+      assertEquals(ExpressionCompiler.YES, truth(amount(value, unit).equalTo(same)), unit + " " + other);
+      assertEquals(ExpressionCompiler.NO, truth(amount(value, unit).lessThan(same)));
     }
   }
 
@@ -221,7 +226,7 @@ class RuleProperties {
     int less = truth(one.lessThan(other));
     int equal = truth(one.equalTo(other));
     int greater = truth(one.moreThan(other));
-    assertEquals(Compiler.YES, less + equal + greater, "exactly one of three holds");
+    assertEquals(ExpressionCompiler.YES, less + equal + greater, "exactly one of three holds");
     assertEquals(truth(one.atMost(other)), Math.max(less, equal));
     assertEquals(truth(one.atLeast(other)), truth(one.lessThan(other).not()));
     assertEquals(truth(one.notEqualTo(other)), truth(one.equalTo(other).not()));
@@ -229,10 +234,10 @@ class RuleProperties {
   }
 
   private static int truth(Expression expression) {
-    return Compiler.truth(expression, Kind.GRIP).of(Winter.HALF_CRIMP);
+    return ExpressionCompiler.truth(expression, Kind.GRIP).of(Winter.HALF_CRIMP);
   }
 
   private static double of(Expression expression) {
-    return Compiler.number(expression, Kind.GRIP).of(Winter.HALF_CRIMP);
+    return ExpressionCompiler.number(expression, Kind.GRIP).of(Winter.HALF_CRIMP);
   }
 }

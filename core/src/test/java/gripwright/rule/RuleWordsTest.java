@@ -1,13 +1,20 @@
 package gripwright.rule;
 
-import static gripwright.rule.Expression.number;
-import static gripwright.rule.Expression.subject;
+import static gripwright.expression.Expression.number;
+import static gripwright.expression.Expression.subject;
 import static gripwright.rule.Winter.BACK_TWO;
 import static gripwright.rule.Winter.FRONT_TWO;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import gripwright.expression.Expression;
+import gripwright.expression.ExpressionCompiler;
+import gripwright.expression.Kind;
+import gripwright.expression.Scope;
+import gripwright.expression.Vocabulary;
+import gripwright.rule.view.PairView;
+import gripwright.rule.view.PlanView;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -105,10 +112,10 @@ class RuleWordsTest {
     Expression load = subject(Kind.EXERCISE).get("total-load");
     assertEquals(
         80,
-        Compiler.number(exercises.summarize(Expression.Summary.LARGEST, load), Kind.PLAN).of(plan));
+        ExpressionCompiler.number(exercises.summarize(Expression.Summary.LARGEST, load), Kind.PLAN).of(plan));
     assertEquals(
         50,
-        Compiler.number(exercises.summarize(Expression.Summary.SMALLEST, load), Kind.PLAN)
+        ExpressionCompiler.number(exercises.summarize(Expression.Summary.SMALLEST, load), Kind.PLAN)
             .of(plan));
   }
 

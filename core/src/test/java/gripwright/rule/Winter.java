@@ -3,6 +3,7 @@ package gripwright.rule;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
+import gripwright.expression.ExpressionKey;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
@@ -16,17 +17,17 @@ import gripwright.hand.Hands;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Plan;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -45,18 +46,18 @@ import java.util.stream.Collectors;
  * A compiled plan put together by hand: Tove of the Skarvdal club, two blocks of four weeks from a
  * Monday on. Sessions lie where a test puts them.
  */
-final class Winter {
+public final class Winter {
 
-  static final LocalDate MONDAY = LocalDate.of(2027, 1, 4);
-  static final int BLOCK_WEEKS = 4;
+  public static final LocalDate MONDAY = LocalDate.of(2027, 1, 4);
+  public static final int BLOCK_WEEKS = 4;
 
-  static final Grip HALF_CRIMP =
+  public static final Grip HALF_CRIMP =
       grip("half-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
-  static final Grip FULL_CRIMP =
+  public static final Grip FULL_CRIMP =
       grip("full-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
-  static final Grip FRONT_TWO = grip("front-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
-  static final Grip BACK_TWO = grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
-  static final Grip MIDDLE_ONE = grip("middle-one", GripFamily.SINGLE, Finger.MIDDLE);
+  public static final Grip FRONT_TWO = grip("front-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
+  public static final Grip BACK_TWO = grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
+  public static final Grip MIDDLE_ONE = grip("middle-one", GripFamily.SINGLE, Finger.MIDDLE);
 
   private static final Hand HAND = Hand.ofLength(Length.ofMillimetres(180));
 
@@ -79,12 +80,12 @@ final class Winter {
   private OptionalDouble weeklyRise = OptionalDouble.empty();
   private Log log = Log.empty("tove");
 
-  static Grip grip(String name, GripFamily family, Finger first, Finger... others) {
+  public static Grip grip(String name, GripFamily family, Finger first, Finger... others) {
     return Grip.named(name).family(family).fingers(first, others).build();
   }
 
   /** One exercise: three holds of 10 s. Its maximum is 100 kg, so that per cent are kilograms. */
-  static final class Line {
+  public static final class Line {
     private final Grip grip;
     private final double percent;
     private double edge = 20;
@@ -103,52 +104,52 @@ final class Winter {
       lifted = percent;
     }
 
-    /** Written as a load, not as a share of the maximum. */
-    Line inKilograms() {
+    /** ExpressionKey as a load, not as a share of the maximum. */
+    public Line inKilograms() {
       inKilograms = true;
       oneLevel = false;
       return this;
     }
 
     /** Of holds whose levels are not told as one. */
-    Line mixed() {
+    public Line mixed() {
       oneLevel = false;
       return this;
     }
 
     /** Without a maximum. */
-    Line untested() {
+    public Line untested() {
       tested = false;
       return this;
     }
 
     /** With another load than the level asks for. */
-    Line lifted(double kilograms) {
+    public Line lifted(double kilograms) {
       lifted = kilograms;
       return this;
     }
 
-    Line edge(double millimetres) {
+    public Line edge(double millimetres) {
       edge = millimetres;
       return this;
     }
 
-    Line sets(int count) {
+    public Line sets(int count) {
       sets = count;
       return this;
     }
 
-    Line hands(Hands which) {
+    public Line hands(Hands which) {
       hands = which;
       return this;
     }
 
-    Line bodyMass(double kilograms) {
+    public Line bodyMass(double kilograms) {
       bodyMass = kilograms;
       return this;
     }
 
-    Line rehabilitation(String whose) {
+    public Line rehabilitation(String whose) {
       rehabilitation = Optional.of(whose);
       return this;
     }
@@ -185,31 +186,31 @@ final class Winter {
     }
   }
 
-  static Line line(Grip grip, double percent) {
+  public static Line line(Grip grip, double percent) {
     return new Line(grip, percent);
   }
 
-  Winter athlete(UnaryOperator<Athlete.Builder> change) {
+  public Winter athlete(UnaryOperator<Athlete.Builder> change) {
     change.apply(athlete);
     return this;
   }
 
-  Winter log(LogEntry entry) {
+  public Winter log(LogEntry entry) {
     log = log.with(entry);
     return this;
   }
 
-  Winter rules(String name) {
+  public Winter rules(String name) {
     ruleSets.add(name);
     return this;
   }
 
-  Winter weeklyRise(double fraction) {
+  public Winter weeklyRise(double fraction) {
     weeklyRise = OptionalDouble.of(fraction);
     return this;
   }
 
-  Winter eased(int week) {
+  public Winter eased(int week) {
     eased.add(week);
     return this;
   }
@@ -301,14 +302,14 @@ final class Winter {
     return (week - 1) % BLOCK_WEEKS + 1;
   }
 
-  static ModelPath weekPath(int week) {
+  public static ModelPath weekPath(int week) {
     return ModelPath.of("plan", "winter")
         .then("for", "tove")
         .then("block", block(week))
         .then("week", blockWeek(week));
   }
 
-  CompiledPlan compiled() {
+  public CompiledPlan compiled() {
     Block.Content empty =
         new Block.Content(List.<SessionPlan>of(), List.of(), List.of(), List.of());
     Plan.Builder plan =
@@ -348,11 +349,11 @@ final class Winter {
   }
 
   /** Returns severity and code of every finding, with a mark on those that were waived. */
-  List<String> codes(RuleSet... sets) {
+  public List<String> codes(RuleSet... sets) {
     return check(sets).stream().map(Winter::code).toList();
   }
 
-  static String code(Finding finding) {
+  public static String code(Finding finding) {
     return (finding.waivedBecause().isPresent() ? "waived " : "")
         + (finding.severity() == Severity.ERROR ? "" : finding.severity().word() + " ")
         + finding.code();

@@ -1,5 +1,6 @@
 package gripwright.export;
 
+import gripwright.change.PlanChange;
 import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
 import gripwright.diff.PlanDiff;
@@ -7,12 +8,11 @@ import gripwright.diff.Redefinition;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Plan;
-import gripwright.plan.PlanChange;
-import gripwright.plan.PlannedExercise;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

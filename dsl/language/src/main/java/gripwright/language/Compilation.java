@@ -2,7 +2,7 @@ package gripwright.language;
 
 import gripwright.finding.ReportedFinding;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.plan.CompiledPlan;
+import gripwright.season.CompiledPlan;
 import java.util.List;
 
 /**

@@ -5,7 +5,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.source.SourceFile;
-import gripwright.plan.CompiledPlan;
+import gripwright.season.CompiledPlan;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

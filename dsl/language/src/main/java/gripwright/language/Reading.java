@@ -5,20 +5,18 @@ import gripwright.compare.Comparison;
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.grip.Grip;
-import gripwright.language.build.LoggedNames;
 import gripwright.language.build.Model;
 import gripwright.language.check.Source;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import gripwright.log.Log;
-import gripwright.plan.CompiledPlan;
 import gripwright.plan.Plan;
-import gripwright.planning.Planner;
 import gripwright.protocol.Protocol;
-import gripwright.review.Review;
-import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
+import gripwright.season.CompiledSeason;
+import gripwright.season.Season;
+import gripwright.season.SeasonOptions;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -26,6 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
 
 /**
  * What was read: typed objects of what is in order, and findings about what is not. A declaration
@@ -33,9 +32,6 @@ import java.util.SortedMap;
  * Immutable.
  */
 public final class Reading {
-
-  /** Mean nothing where a rule set or an athlete is left out for a mistake in it. */
-  private static final Set<String> NEEDS_ALL = Set.of("plan.waiver-unused", "name.unknown");
 
   private final Model model;
   private final boolean fileRead;
@@ -123,7 +119,7 @@ public final class Reading {
 
   /** Compiles every plan for each of its athletes. */
   public Compilation compile() {
-    return compile(List.copyOf(model.plans().values()));
+    return compile(SeasonOptions.standard());
   }
 
   /**
@@ -133,59 +129,34 @@ public final class Reading {
    * @throws IllegalArgumentException if there is no plan of this name, or it has an error
    */
   public Compilation compile(String plan) {
-    Plan found = model.plans().get(plan);
-    if (found == null) {
-      throw new IllegalArgumentException(
-          "no plan " + plan + " among " + String.join(", ", model.plans().keySet()));
-    }
-    return compile(List.of(found));
+    return compile(SeasonOptions.standard().only(plan));
   }
 
-  private Compilation compile(List<Plan> plans) {
-    List<RuleSet> ruleSets = List.copyOf(model.ruleSets().values());
-    List<CompiledPlan> compiled = new ArrayList<>();
-    List<LocatedFinding> all = new ArrayList<>();
-    Set<String> athletes = new LinkedHashSet<>();
-    for (Plan plan : plans) {
-      List<CompiledPlan> ofPlan = new ArrayList<>();
-      for (String name : plan.athletes().stream().sorted().toList()) {
-        Athlete athlete = model.athletes().get(name);
-        if (athlete != null && !model.unsettled().contains(name)) {
-          Log log = model.logs().getOrDefault(name, Log.empty(name));
-          ofPlan.add(Planner.compile(plan, athlete, log, ruleSets, model.protocols()));
-          if (athletes.add(name)) {
-            Review.oddTests(athlete, log).forEach(finding -> all.add(located(finding)));
-          }
-        }
-      }
-      List<CompiledPlan> together = RuleCheck.acrossAthletes(ofPlan);
-      compiled.addAll(together);
-      boolean allKnown =
-          ofPlan.size() == plan.athletes().size()
-              && model.ruleSets().keySet().containsAll(plan.ruleSets());
-      together.stream()
-          .flatMap(result -> result.findings().stream())
-          .filter(finding -> allKnown || !NEEDS_ALL.contains(finding.code()))
-          .forEach(finding -> all.add(located(finding)));
-    }
-    athletes.forEach(athlete -> all.addAll(unknownNames(athlete, compiled)));
+  private Compilation compile(SeasonOptions how) {
+    CompiledSeason compiled = season().compile(how);
     List<LocatedFinding> everything = new ArrayList<>(model.findings());
-    everything.addAll(SamePlace.merged(all));
-    return new Compilation(compiled, Findings.of(everything, options));
+    everything.addAll(
+        SamePlace.merged(compiled.findings().stream().map(this::located).toList()));
+    return new Compilation(compiled.plans(), Findings.of(everything, options));
   }
 
-  /** Tells of logged sessions that no plan has, where no plan has told of them. */
-  private List<LocatedFinding> unknownNames(String athlete, List<CompiledPlan> compiled) {
-    Set<String> told = new HashSet<>();
-    compiled.stream()
-        .filter(plan -> plan.athlete().name().equals(athlete))
-        .flatMap(plan -> plan.findings().stream())
-        .filter(finding -> finding.code().equals("plan.session-unplanned"))
-        .forEach(finding -> told.add(String.valueOf(finding.arguments().get("session"))));
-    List<Plan> plans =
-        model.plans().values().stream().filter(p -> p.athletes().contains(athlete)).toList();
-    Log log = model.logs().getOrDefault(athlete, Log.empty(athlete));
-    return LoggedNames.unknown(log, plans, told).stream().map(this::located).toList();
+  /**
+   * Returns what was read as a season: what can be compiled, without what has a mistake. A plan for
+   * an athlete who is left out is in it; nothing is compiled for that athlete.
+   */
+  public Season season() {
+    List<Athlete> athletes =
+        model.athletes().values().stream()
+            .filter(athlete -> !model.unsettled().contains(athlete.name()))
+            .toList();
+    Set<String> names = athletes.stream().map(Athlete::name).collect(Collectors.toSet());
+    return Season.of(
+            model.plans().values(),
+            athletes,
+            model.logs().values().stream().filter(log -> names.contains(log.athlete())).toList(),
+            model.ruleSets().values())
+        .withProtocols(model.protocols().values())
+        .withMistakesLeftOut();
   }
 
   /** Returns a finding about this model with the text that its place stands for. */

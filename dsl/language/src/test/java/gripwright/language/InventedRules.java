@@ -2,12 +2,12 @@ package gripwright.language;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
+import gripwright.expression.Expression;
+import gripwright.expression.Kind;
+import gripwright.expression.Scope;
 import gripwright.quantity.Unit;
-import gripwright.rule.Expression;
-import gripwright.rule.Kind;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
-import gripwright.rule.Scope;
 import java.util.Optional;
 import java.util.Random;
 

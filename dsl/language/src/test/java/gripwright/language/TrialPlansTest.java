@@ -2,8 +2,8 @@ package gripwright.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.PlannedExercise;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;

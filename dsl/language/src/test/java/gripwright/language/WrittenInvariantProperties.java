@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Equipment;
 import gripwright.finding.ReportedFinding;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlannedExercise;
 import gripwright.planning.Reached;
 import gripwright.planning.Season;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;

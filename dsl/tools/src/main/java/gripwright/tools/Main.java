@@ -2,7 +2,7 @@ package gripwright.tools;
 
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.SarifLog;
-import gripwright.language.finding.Nearest;
+import gripwright.finding.Nearest;
 import gripwright.tools.command.CheckCommand;
 import gripwright.tools.command.CompileCommand;
 import gripwright.tools.command.Console;

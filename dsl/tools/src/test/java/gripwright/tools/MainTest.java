@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.plan.Caution;
+import gripwright.schedule.Caution;
 import gripwright.tools.command.Console;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import gripwright.plan.Caution;
+import gripwright.schedule.Caution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,8 +1,8 @@
 package gripwright.benchmarks;
 
 import gripwright.finding.Finding;
-import gripwright.plan.CompiledPlan;
 import gripwright.rule.PreparedPlan;
+import gripwright.season.CompiledPlan;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

@@ -2,10 +2,10 @@ package gripwright.benchmarks;
 
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;

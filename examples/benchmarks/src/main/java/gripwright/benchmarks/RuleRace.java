@@ -1,7 +1,7 @@
 package gripwright.benchmarks;
 
-import gripwright.plan.CompiledPlan;
 import gripwright.rule.PreparedPlan;
+import gripwright.season.CompiledPlan;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;

@@ -1,6 +1,7 @@
 package gripwright.rule;
 
-import gripwright.plan.CompiledPlan;
+import gripwright.rule.view.PlanView;
+import gripwright.season.CompiledPlan;
 import java.util.List;
 
 /**

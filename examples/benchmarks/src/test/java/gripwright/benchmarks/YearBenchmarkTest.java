@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.Severity;
-import gripwright.plan.CompiledPlan;
+import gripwright.season.CompiledPlan;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,14 +1,14 @@
 package gripwright.export.json;
 
+import gripwright.change.PlanChange;
 import gripwright.hand.Hands;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Plan;
-import gripwright.plan.PlanChange;
-import gripwright.plan.PlannedExercise;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;

@@ -1,14 +1,14 @@
 package gripwright.export.json;
 
+import gripwright.change.PlanChange;
 import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
 import gripwright.diff.PlanDiff;
 import gripwright.diff.Redefinition;
 import gripwright.finding.ReportedFinding;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlanChange;
-import gripwright.plan.PlannedExercise;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;

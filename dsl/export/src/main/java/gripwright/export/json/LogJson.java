@@ -1,15 +1,16 @@
 package gripwright.export.json;
 
+import gripwright.change.PlanChange;
 import gripwright.grip.Setup;
+import gripwright.history.ExerciseMatch;
+import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
-import gripwright.plan.DatedSession;
-import gripwright.plan.ExerciseMatch;
-import gripwright.plan.Happened;
-import gripwright.plan.LogChange;
-import gripwright.plan.MissedSession;
-import gripwright.plan.PlanChange;
-import gripwright.plan.PlannedExercise;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.Happened;
+import gripwright.schedule.MissedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.LogChange;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,7 +25,7 @@ final class LogJson {
 
   private LogJson() {}
 
-  static void happened(JsonText json, Happened happened) {
+  static void happened(JsonText json, Happened happened, LogEntry.Trained line) {
     json.field(
         "kind",
         switch (happened.kind()) {
@@ -33,17 +34,18 @@ final class LogJson {
           case UNPLANNED -> "unplanned";
         });
     json.field("planned", happened.planned().map(p -> p.date().toString()).orElse(null));
-    json.field("note", happened.logged().note().orElse(null));
-    json.list("exercises", matches(happened), m -> json.line(() -> match(json, m)));
+    json.field("note", line.note().orElse(null));
+    json.list("exercises", matches(happened, line), m -> json.line(() -> match(json, m)));
   }
 
-  private static List<ExerciseMatch> matches(Happened happened) {
+  private static List<ExerciseMatch> matches(
+      Happened happened, LogEntry.Trained line) {
     return happened
         .planned()
-        .map(planned -> ExerciseMatch.of(planned, happened.logged()))
+        .map(planned -> ExerciseMatch.of(planned, line))
         .orElseGet(
             () ->
-                happened.logged().done().stream()
+                line.done().stream()
                     .map(done -> new ExerciseMatch(Optional.empty(), Optional.of(done)))
                     .toList());
   }

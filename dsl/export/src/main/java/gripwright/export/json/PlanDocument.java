@@ -1,7 +1,7 @@
 package gripwright.export.json;
 
 import gripwright.finding.ReportedFinding;
-import gripwright.plan.CompiledPlan;
+import gripwright.season.CompiledPlan;
 import java.util.List;
 
 /**

@@ -6,20 +6,20 @@ import gripwright.hand.FingerPose;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
 import gripwright.hand.Side;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
-import gripwright.plan.FingerLedger;
-import gripwright.plan.FingerWork;
-import gripwright.plan.GripMix;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
-import gripwright.plan.PlannedExercise.Derivation;
-import gripwright.plan.PlannedExercise.EndReserve;
-import gripwright.plan.PlannedExercise.LoadedStep;
-import gripwright.plan.PlannedExercise.Maximum;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.GripMix;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.PlannedExercise.EndReserve;
+import gripwright.schedule.PlannedExercise.LoadedStep;
+import gripwright.schedule.PlannedExercise.Maximum;
+import gripwright.season.CompiledPlan;
+import gripwright.tissue.FingerLedger;
+import gripwright.tissue.FingerWork;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -56,20 +56,20 @@ final class PlanJson {
           json.field("athlete", plan.athlete().name());
           json.field("from", plan.plan().from().toString());
           json.field("to", plan.plan().to().toString());
-          json.list("sessions", plan.sessions(), s -> json.object(() -> session(json, s)));
+          json.list("sessions", plan.sessions(), s -> json.object(() -> session(json, plan, s)));
           FingerLedger ledger = new FingerLedger();
           json.list("weeks", plan.weeks(), w -> json.object(() -> week(json, plan, w, ledger)));
           json.list("retests", plan.retests(), r -> json.object(() -> retest(json, r)));
-          json.field("heardUntil", plan.heard().until().map(LocalDate::toString).orElse(null));
-          json.list("missed", plan.heard().missed(), m -> json.line(() -> LogJson.missed(json, m)));
+          json.field("heardUntil", plan.lastKnownDay().map(LocalDate::toString).orElse(null));
+          json.list("missed", plan.missed(), m -> json.line(() -> LogJson.missed(json, m)));
           json.list(
-              "changes", plan.heard().changes(), c -> json.object(() -> LogJson.change(json, c)));
+              "changes", plan.changes(), c -> json.object(() -> LogJson.change(json, c)));
           json.list("cautions", plan.cautions(), json::text);
           FindingJson.list(json, document.findings());
         });
   }
 
-  private static void session(JsonText json, DatedSession session) {
+  private static void session(JsonText json, CompiledPlan plan, DatedSession session) {
     json.field("date", session.date().toString());
     json.field("week", session.week());
     json.field("block", session.block());
@@ -82,7 +82,8 @@ final class PlanJson {
     session
         .happened()
         .ifPresentOrElse(
-            happened -> json.object("happened", () -> LogJson.happened(json, happened)),
+            happened -> json.object("happened", () -> LogJson.happened(
+                        json, happened, plan.timeline().line(happened))),
             () -> json.nothing("happened"));
     json.list("exercises", session.exercises(), e -> json.object(() -> exercise(json, e)));
   }
@@ -225,7 +226,16 @@ final class PlanJson {
     json.field("taper", plan.plan().taperIn(week.from()).isPresent());
     json.field("timeUnderLoadSeconds", week.timeUnderLoadSeconds(), SECONDS);
     json.field("loadIndex", week.loadIndex(), KILOGRAM_SECONDS);
-    List<FingerWork> fingers = ledger.of(plan.sessionsOf(week.number()));
+    List<FingerWork> parts = new ArrayList<>();
+    for (DatedSession session : plan.sessionsOf(week.number())) {
+      session
+          .exercises()
+          .forEach(
+              e ->
+                  parts.addAll(
+                      ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
+    }
+    List<FingerWork> fingers = FingerWork.together(parts);
     json.list("fingers", fingers, f -> json.line(() -> finger(json, f)));
   }
 

@@ -1,6 +1,6 @@
 package gripwright.export.text;
 
-import gripwright.planning.GripSurvey;
+import gripwright.survey.GripSurvey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

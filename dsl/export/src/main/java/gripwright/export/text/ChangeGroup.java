@@ -1,10 +1,10 @@
 package gripwright.export.text;
 
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlanChange;
-import gripwright.plan.PlannedExercise;
+import gripwright.change.PlanChange;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,19 +1,19 @@
 package gripwright.export.text;
 
+import gripwright.change.PlanChange;
+import gripwright.change.PlanChange.ExerciseChanged;
+import gripwright.change.PlanChange.Measure;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Plan;
-import gripwright.plan.PlanChange;
-import gripwright.plan.PlanChange.ExerciseChanged;
-import gripwright.plan.PlanChange.Measure;
-import gripwright.plan.PlannedExercise;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.TextStyle;

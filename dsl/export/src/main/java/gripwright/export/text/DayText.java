@@ -1,12 +1,12 @@
 package gripwright.export.text;
 
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
-import gripwright.plan.PlannedExercise.Derivation;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +60,7 @@ public final class DayText {
     retests.forEach(this::retest);
     sessions.forEach(this::session);
     compiled
-        .heard()
+        .schedule()
         .missedOn(date)
         .forEach(
             missed -> {
@@ -68,7 +68,7 @@ public final class DayText {
               page.wrapped("", LogNotes.missed(missed));
             });
     LogNotes.addChanges(page, compiled.on(date));
-    if (sessions.isEmpty() && retests.isEmpty() && compiled.heard().missedOn(date).isEmpty()) {
+    if (sessions.isEmpty() && retests.isEmpty() && compiled.schedule().missedOn(date).isEmpty()) {
       page.gap();
       page.wrapped("", nothing());
     }

@@ -1,12 +1,12 @@
 package gripwright.export.text;
 
+import gripwright.change.PlanChange;
 import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
 import gripwright.diff.PlanDiff;
 import gripwright.diff.Redefinition;
 import gripwright.finding.ReportedFinding;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.PlanChange;
+import gripwright.season.CompiledPlan;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

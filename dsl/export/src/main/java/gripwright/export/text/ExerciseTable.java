@@ -2,14 +2,14 @@ package gripwright.export.text;
 
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
-import gripwright.plan.DatedSession;
-import gripwright.plan.PlannedExercise;
-import gripwright.plan.PlannedExercise.EndReserve;
-import gripwright.plan.PlannedExercise.LoadedStep;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.PlannedExercise.EndReserve;
+import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;

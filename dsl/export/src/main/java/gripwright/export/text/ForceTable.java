@@ -7,11 +7,11 @@ import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
-import gripwright.planning.GripSurvey;
-import gripwright.planning.Reservation;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.strength.LoadEstimate;
+import gripwright.survey.GripSurvey;
+import gripwright.survey.ModelCaveat;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Pulley;
@@ -59,7 +59,7 @@ final class ForceTable {
     }
     held(row).ifPresent(held -> page.wrapped(INDENT, held));
     if (row.slips().isEmpty()) {
-      page.wrapped(INDENT, Reservation.SINGLE_FINGER.text());
+      page.wrapped(INDENT, ModelCaveat.SINGLE_FINGER.text());
     } else {
       page.wrapped(INDENT, use(row));
       page.wrapped(INDENT + "slips: ", slips(row));

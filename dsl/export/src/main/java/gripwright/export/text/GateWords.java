@@ -1,7 +1,7 @@
 package gripwright.export.text;
 
-import gripwright.planning.Gate;
-import gripwright.planning.GripSurvey;
+import gripwright.survey.Gate;
+import gripwright.survey.GripSurvey;
 import java.util.List;
 import java.util.stream.Collectors;
 

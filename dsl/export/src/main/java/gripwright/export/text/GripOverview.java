@@ -2,7 +2,7 @@ package gripwright.export.text;
 
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
-import gripwright.planning.GripSurvey;
+import gripwright.survey.GripSurvey;
 import java.util.ArrayList;
 import java.util.List;
 

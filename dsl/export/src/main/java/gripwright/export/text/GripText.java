@@ -2,10 +2,10 @@ package gripwright.export.text;
 
 import gripwright.athlete.Athlete;
 import gripwright.grip.FitSpread;
-import gripwright.plan.Caution;
-import gripwright.planning.GripSurvey;
-import gripwright.planning.Reservation;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Caution;
+import gripwright.survey.GripSurvey;
+import gripwright.survey.ModelCaveat;
 import gripwright.tissue.TissueModel;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -68,7 +68,7 @@ public final class GripText {
     overview.ranges().add(page);
     forces();
     page.gap();
-    for (Reservation reservation : survey.reservations()) {
+    for (ModelCaveat reservation : survey.reservations()) {
       page.wrapped("* ", reservation.text());
     }
     for (Caution caution : Caution.values()) {

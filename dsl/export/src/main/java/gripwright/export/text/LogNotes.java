@@ -1,15 +1,17 @@
 package gripwright.export.text;
 
+import gripwright.change.PlanChange;
+import gripwright.history.ExerciseMatch;
+import gripwright.history.LogTimeline;
+import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
-import gripwright.plan.ExerciseMatch;
-import gripwright.plan.Happened;
-import gripwright.plan.LogChange;
-import gripwright.plan.MissedSession;
-import gripwright.plan.PlanChange;
-import gripwright.plan.PlannedExercise;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.Happened;
+import gripwright.schedule.MissedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
+import gripwright.season.LogChange;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,7 +26,7 @@ final class LogNotes {
 
   /** Adds what the log changed, the gravest first. */
   static void addChanges(Page page, CompiledPlan plan) {
-    List<LogChange> changes = plan.heard().changes();
+    List<LogChange> changes = plan.changes();
     if (changes.isEmpty()) {
       return;
     }
@@ -44,7 +46,7 @@ final class LogNotes {
   private static void add(Page page, ChangeGroup group, CompiledPlan plan) {
     page.wrapped("  ", Page.clean(ChangeWords.sentence(group, plan)));
     List<String> all =
-        plan.heard().changes().stream()
+        plan.changes().stream()
             .filter(c -> group.changes().contains(c.change()))
             .flatMap(c -> c.because().stream())
             .distinct()
@@ -84,18 +86,16 @@ final class LogNotes {
   }
 
   /** Adds how a session of the past felt and what of it was left out. */
-  static void addDone(Page page, DatedSession session) {
+  static void addDone(Page page, DatedSession session, LogTimeline timeline) {
     if (session.happened().isEmpty()) {
       return;
     }
     Happened happened = session.happened().get();
+    LogEntry.Trained line = timeline.line(happened);
     happened.planned().stream()
-        .flatMap(planned -> ExerciseMatch.of(planned, happened.logged()).stream())
+        .flatMap(planned -> ExerciseMatch.of(planned, line).stream())
         .forEach(match -> page.wrapped("    ", Page.clean(words(match))));
-    happened
-        .logged()
-        .note()
-        .ifPresent(note -> page.wrapped("    ", "\"" + Page.clean(note) + "\""));
+    line.note().ifPresent(note -> page.wrapped("    ", "\"" + Page.clean(note) + "\""));
   }
 
   private static String words(ExerciseMatch match) {

@@ -4,7 +4,7 @@ import gripwright.grip.FitSpread;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
-import gripwright.planning.GripSurvey;
+import gripwright.survey.GripSurvey;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

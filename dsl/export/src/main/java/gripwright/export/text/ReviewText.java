@@ -2,10 +2,10 @@ package gripwright.export.text;
 
 import gripwright.finding.Finding;
 import gripwright.log.LogEntry;
-import gripwright.plan.Caution;
 import gripwright.review.Review;
 import gripwright.review.ReviewedSession;
 import gripwright.review.ReviewedSession.Outcome;
+import gripwright.schedule.Caution;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;

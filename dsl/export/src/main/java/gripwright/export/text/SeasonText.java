@@ -5,15 +5,15 @@ import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedRetest;
-import gripwright.plan.DatedSession;
-import gripwright.plan.MissedSession;
 import gripwright.plan.Plan;
-import gripwright.plan.PlanWeek;
-import gripwright.plan.PlannedExercise;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.MissedSession;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -200,7 +200,7 @@ public final class SeasonText {
     for (DatedSession session : compiled.sessionsOf(week.number())) {
       entries.add(new Entry(session.date(), 3, () -> session(session)));
     }
-    for (MissedSession missed : compiled.heard().missed()) {
+    for (MissedSession missed : compiled.missed()) {
       if (missed.planned().week() == week.number()) {
         LocalDate day = missed.planned().date();
         entries.add(new Entry(day, 3, () -> page.wrapped(lead(day), LogNotes.missed(missed))));
@@ -268,7 +268,7 @@ public final class SeasonText {
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);
     }
-    LogNotes.addDone(page, session);
+    LogNotes.addDone(page, session, compiled.timeline());
   }
 
   private static String lead(LocalDate date) {

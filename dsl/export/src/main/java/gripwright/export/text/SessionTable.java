@@ -1,7 +1,7 @@
 package gripwright.export.text;
 
+import gripwright.history.ExerciseMatch;
 import gripwright.log.LogEntry.Done;
-import gripwright.plan.ExerciseMatch;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.review.Review;

@@ -1,8 +1,8 @@
 package gripwright.export.text;
 
-import gripwright.planning.StrengthSurvey;
-import gripwright.planning.StrengthSurvey.Row;
 import gripwright.strength.LoadEstimate;
+import gripwright.survey.StrengthSurvey;
+import gripwright.survey.StrengthSurvey.Row;
 import java.util.List;
 
 /**

@@ -1,15 +1,15 @@
 package gripwright.export.text;
 
 import gripwright.hand.Hands;
-import gripwright.plan.Caution;
-import gripwright.planning.StrengthSurvey;
-import gripwright.planning.StrengthSurvey.Critical;
-import gripwright.planning.StrengthSurvey.Reason;
-import gripwright.planning.StrengthSurvey.Row;
-import gripwright.planning.StrengthSurvey.Section;
 import gripwright.quantity.Length;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Caution;
 import gripwright.strength.CriticalForce;
+import gripwright.survey.StrengthSurvey;
+import gripwright.survey.StrengthSurvey.Critical;
+import gripwright.survey.StrengthSurvey.Reason;
+import gripwright.survey.StrengthSurvey.Row;
+import gripwright.survey.StrengthSurvey.Section;
 import java.util.List;
 import java.util.Locale;
 

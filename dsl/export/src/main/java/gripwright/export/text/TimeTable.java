@@ -1,10 +1,10 @@
 package gripwright.export.text;
 
-import gripwright.planning.StrengthSurvey.Curve;
 import gripwright.quantity.Numbers;
 import gripwright.strength.EnduranceLaw;
 import gripwright.strength.ForceTime;
 import gripwright.strength.LoadEstimate;
+import gripwright.survey.StrengthSurvey.Curve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.export.Hands;
-import gripwright.plan.Caution;
-import gripwright.planning.GripSurvey;
-import gripwright.planning.Reservation;
+import gripwright.schedule.Caution;
+import gripwright.survey.GripSurvey;
+import gripwright.survey.ModelCaveat;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.regex.Pattern;
@@ -116,7 +116,7 @@ final class GripTextTest {
   void reservationsAndCautionsStandAtTheFoot() {
     String text = flat(Hands.alike());
     int last = text.indexOf("LITTLE-SINGLE");
-    for (Reservation reservation : Hands.alike().reservations()) {
+    for (ModelCaveat reservation : Hands.alike().reservations()) {
       assertTrue(text.lastIndexOf(reservation.text()) > last, reservation.name());
     }
     for (Caution caution : Caution.values()) {
@@ -124,7 +124,7 @@ final class GripTextTest {
       assertTrue(at > last, caution.name());
       last = at;
     }
-    assertFalse(flat(Hands.different()).contains(Reservation.SINGLE_FINGER.text()));
+    assertFalse(flat(Hands.different()).contains(ModelCaveat.SINGLE_FINGER.text()));
   }
 
   /** The pulley forces of a single finger are far too high, and it says so beside them. */
@@ -132,7 +132,7 @@ final class GripTextTest {
   void aSingleFingerSaysWhatItsForcesAreWorth() {
     String text = flat(Hands.alike());
     String index = text.substring(text.indexOf("INDEX-SINGLE"), text.indexOf("MIDDLE-SINGLE"));
-    assertTrue(index.contains(Reservation.SINGLE_FINGER.text()), index);
+    assertTrue(index.contains(ModelCaveat.SINGLE_FINGER.text()), index);
     assertFalse(index.contains("most used"), index);
   }
 

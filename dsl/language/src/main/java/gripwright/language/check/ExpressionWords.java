@@ -1,12 +1,12 @@
 package gripwright.language.check;
 
+import gripwright.expression.Expression;
+import gripwright.expression.Kind;
+import gripwright.expression.Property;
+import gripwright.expression.Type;
+import gripwright.expression.Vocabulary;
 import gripwright.language.syntax.Expr;
 import gripwright.language.syntax.Word;
-import gripwright.rule.Expression;
-import gripwright.rule.Kind;
-import gripwright.rule.Property;
-import gripwright.rule.Type;
-import gripwright.rule.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,9 +2,9 @@ package gripwright.language.check;
 
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Nearest;
 import gripwright.finding.Severity;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Nearest;
 import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Syntax;

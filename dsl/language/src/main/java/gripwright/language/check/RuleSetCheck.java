@@ -1,15 +1,15 @@
 package gripwright.language.check;
 
+import gripwright.expression.Expression;
+import gripwright.expression.Scope;
 import gripwright.finding.Severity;
 import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.RuleDecl;
 import gripwright.language.syntax.RuleItem;
 import gripwright.language.syntax.Word;
-import gripwright.rule.Expression;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
-import gripwright.rule.Scope;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,8 +1,8 @@
 package gripwright.language.finding;
 
+import gripwright.expression.Shortfall;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
-import gripwright.rule.Shortfall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

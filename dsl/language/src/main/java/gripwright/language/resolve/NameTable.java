@@ -2,8 +2,8 @@ package gripwright.language.resolve;
 
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Nearest;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Nearest;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Word;

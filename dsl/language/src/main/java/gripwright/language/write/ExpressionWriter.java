@@ -1,13 +1,13 @@
 package gripwright.language.write;
 
+import gripwright.expression.Expression;
+import gripwright.expression.Expression.Operation;
+import gripwright.expression.Expression.Quantifier;
+import gripwright.expression.Expression.Summary;
+import gripwright.expression.Kind;
+import gripwright.expression.Property;
+import gripwright.expression.Type;
 import gripwright.quantity.Unit;
-import gripwright.rule.Expression;
-import gripwright.rule.Expression.Operation;
-import gripwright.rule.Expression.Quantifier;
-import gripwright.rule.Expression.Summary;
-import gripwright.rule.Kind;
-import gripwright.rule.Property;
-import gripwright.rule.Type;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,16 +1,19 @@
 package gripwright.language.check;
 
-import static gripwright.rule.Expression.amount;
-import static gripwright.rule.Expression.number;
-import static gripwright.rule.Expression.outer;
-import static gripwright.rule.Expression.percent;
-import static gripwright.rule.Expression.percentOfMax;
-import static gripwright.rule.Expression.subject;
+import static gripwright.expression.Expression.amount;
+import static gripwright.expression.Expression.number;
+import static gripwright.expression.Expression.outer;
+import static gripwright.expression.Expression.percent;
+import static gripwright.expression.Expression.percentOfMax;
+import static gripwright.expression.Expression.subject;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
+import gripwright.expression.Expression;
+import gripwright.expression.Expression.Summary;
+import gripwright.expression.Kind;
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
@@ -19,9 +22,6 @@ import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Reader;
 import gripwright.quantity.Unit;
-import gripwright.rule.Expression;
-import gripwright.rule.Expression.Summary;
-import gripwright.rule.Kind;
 import gripwright.rule.RuleSet;
 import java.time.LocalDate;
 import java.util.ArrayList;

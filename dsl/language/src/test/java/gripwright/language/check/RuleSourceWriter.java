@@ -1,7 +1,7 @@
 package gripwright.language.check;
 
+import gripwright.expression.Expression;
 import gripwright.quantity.Numbers;
-import gripwright.rule.Expression;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
 import java.util.List;
@@ -21,11 +21,11 @@ final class RuleSourceWriter {
       // equal. Run that test with -Dgripwright.bless=true to write this file anew; do not edit it.
       package gripwright.rule;
 
-      import static gripwright.rule.Expression.amount;
-      import static gripwright.rule.Expression.grade;
-      import static gripwright.rule.Expression.percent;
-      import static gripwright.rule.Expression.percentOfMax;
-      import static gripwright.rule.Expression.subject;
+      import static gripwright.expression.Expression.amount;
+      import static gripwright.expression.Expression.grade;
+      import static gripwright.expression.Expression.percent;
+      import static gripwright.expression.Expression.percentOfMax;
+      import static gripwright.expression.Expression.subject;
 
       import gripwright.ability.Ability;
       import gripwright.ability.GradeScale;

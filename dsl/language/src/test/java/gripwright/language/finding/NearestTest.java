@@ -2,6 +2,7 @@ package gripwright.language.finding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.finding.Nearest;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;

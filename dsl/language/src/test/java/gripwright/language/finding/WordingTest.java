@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.expression.Shortfall;
+import gripwright.expression.Shortfall.Bound;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
@@ -21,8 +23,6 @@ import gripwright.language.source.Span;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.rule.Shortfall;
-import gripwright.rule.Shortfall.Bound;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;

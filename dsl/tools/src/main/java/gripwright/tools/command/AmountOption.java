@@ -1,6 +1,6 @@
 package gripwright.tools.command;
 
-import gripwright.language.finding.Nearest;
+import gripwright.finding.Nearest;
 import gripwright.quantity.Dimension;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;

@@ -1,7 +1,7 @@
 package gripwright.tools.command;
 
+import gripwright.finding.Nearest;
 import gripwright.language.ReadOptions;
-import gripwright.language.finding.Nearest;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import java.nio.file.Files;

@@ -1,9 +1,9 @@
 package gripwright.tools.command;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.Nearest;
 import gripwright.language.Gripwright;
 import gripwright.language.Reading;
-import gripwright.language.finding.Nearest;
 import gripwright.log.Log;
 import java.time.LocalDate;
 import java.util.List;

@@ -5,7 +5,7 @@ import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.finding.Wording;
-import gripwright.plan.CompiledPlan;
+import gripwright.season.CompiledPlan;
 import java.util.ArrayList;
 import java.util.List;
 

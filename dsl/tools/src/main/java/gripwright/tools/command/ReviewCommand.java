@@ -4,18 +4,17 @@ import gripwright.athlete.Athlete;
 import gripwright.export.csv.ReviewCsv;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.ReviewText;
+import gripwright.finding.Nearest;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.Reading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Nearest;
 import gripwright.language.finding.Wording;
 import gripwright.log.Log;
-import gripwright.plan.CompiledPlan;
 import gripwright.plan.Plan;
-import gripwright.planning.Planner;
 import gripwright.review.Review;
-import gripwright.rule.RuleSet;
+import gripwright.season.CompiledPlan;
+import gripwright.season.Season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -114,12 +113,16 @@ public final class ReviewCommand {
       Athlete athlete, Log log, List<Plan> plans, LocalDate day, Reading reading) {
     Log known =
         new Log(log.athlete(), log.entries().stream().filter(e -> !e.date().isAfter(day)).toList());
-    List<RuleSet> rules = List.copyOf(reading.ruleSets().values());
     List<CompiledPlan> compiled =
-        plans.stream()
-            .filter(plan -> !plan.from().isAfter(day))
-            .map(plan -> Planner.compile(plan, athlete, known, rules, reading.protocols()))
-            .toList();
+        Season.of(
+                plans.stream().filter(plan -> !plan.from().isAfter(day)).toList(),
+                List.of(athlete),
+                List.of(known),
+                reading.ruleSets().values())
+            .withProtocols(reading.protocols().values())
+            .withMistakesLeftOut()
+            .compile()
+            .plans();
     return Review.of(athlete, log, compiled, reading.protocols(), day);
   }
 

@@ -3,8 +3,8 @@ package gripwright.tools.command;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.StrengthText;
 import gripwright.language.finding.FindingText;
-import gripwright.planning.StrengthSurvey;
 import gripwright.quantity.Length;
+import gripwright.survey.StrengthSurvey;
 import java.util.List;
 import java.util.Optional;
 

@@ -10,18 +10,18 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
-import gripwright.plan.CompiledPlan;
-import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
-import gripwright.plan.PlannedExercise;
 import gripwright.plan.SessionPlan;
-import gripwright.planning.Planner;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledSeason;
+import gripwright.season.Season;
 import gripwright.strength.StrengthTest;
 import java.io.PrintStream;
 import java.time.DayOfWeek;
@@ -46,12 +46,14 @@ public final class PlanInJava {
   }
 
   static void print(PrintStream out) {
-    CompiledPlan compiled = Planner.compile(plan(), athlete(), log(), List.of());
+    Season season =
+        Season.of(List.of(plan()), List.of(athlete()), List.of(log()), List.of());
+    CompiledSeason compiled = season.compile();
     compiled.findings().forEach(f -> out.println(f.severity() + " " + f.code() + " " + f.place()));
     if (!compiled.usable()) {
       return;
     }
-    for (DatedSession session : compiled.sessions()) {
+    for (DatedSession session : compiled.plans().get(0).sessions()) {
       out.println(session.date() + " " + session.name() + ", " + session.minutes() + " min");
       for (PlannedExercise exercise : session.exercises()) {
         out.println(
@@ -68,7 +70,7 @@ public final class PlanInJava {
                 + " on body mass)");
       }
     }
-    compiled.cautions().forEach(caution -> out.println("* " + caution));
+    compiled.plans().get(0).cautions().forEach(caution -> out.println("* " + caution));
   }
 
   static Athlete athlete() {

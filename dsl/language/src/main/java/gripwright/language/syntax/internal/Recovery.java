@@ -1,7 +1,7 @@
 package gripwright.language.syntax.internal;
 
 import gripwright.finding.Finding;
-import gripwright.language.finding.Nearest;
+import gripwright.finding.Nearest;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package gripwright.language.syntax.internal;
 
 import gripwright.finding.Finding;
-import gripwright.language.finding.Nearest;
+import gripwright.finding.Nearest;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.Optional;

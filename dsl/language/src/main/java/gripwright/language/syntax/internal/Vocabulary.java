@@ -1,6 +1,6 @@
 package gripwright.language.syntax.internal;
 
-import gripwright.language.finding.Nearest;
+import gripwright.finding.Nearest;
 import gripwright.language.syntax.TokenKind;
 import gripwright.language.syntax.internal.grammar.GripLexer;
 import java.text.Normalizer;

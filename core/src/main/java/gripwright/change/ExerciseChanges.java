@@ -1,0 +1,170 @@
+package gripwright.change;
+
+import gripwright.change.PlanChange.Measure;
+import gripwright.finding.ModelPath;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.Happened;
+import gripwright.schedule.PlannedExercise;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Finds what changed between the exercises of two sessions that stand for each other. */
+final class ExerciseChanges {
+
+  private ExerciseChanges() {}
+
+  /** Returns what differs between two sessions that stand for each other, but for their days. */
+  static List<PlanChange> between(Pair<DatedSession> sessions) {
+    List<PlanChange> changes = new ArrayList<>();
+    List<PlannedExercise> olds = new ArrayList<>(sessions.before().exercises());
+    List<PlannedExercise> news = new ArrayList<>(sessions.after().exercises());
+    List<Pair<PlannedExercise>> pairs = new ArrayList<>();
+    pairs.addAll(
+        Pair.taken(olds, news, (o, n) -> o.protocol().equals(n.protocol()) && sameHold(o, n)));
+    pairs.addAll(
+        Pair.taken(
+            olds,
+            news,
+            (o, n) ->
+                o.protocol().equals(n.protocol())
+                    && o.setup().grip().name().equals(n.setup().grip().name())));
+    pairs.addAll(
+        Pair.taken(
+            olds,
+            news,
+            (o, n) ->
+                o.order() == n.order() && (o.protocol().equals(n.protocol()) || sameHold(o, n))));
+    pairs.sort(Comparator.comparingInt(p -> p.after().order()));
+    for (Pair<PlannedExercise> pair : pairs) {
+      List<Measure> found = differences(pair.before(), pair.after());
+      Optional<Pair<PlannedExercise>> asked = asked(sessions, pair);
+      if (!found.contains(Measure.LOAD)) {
+        asked.ifPresent(p -> note(found, Measure.LEVEL, p.before(), p.after(), e -> level(e)));
+      }
+      if (found.isEmpty()) {
+        note(found, Measure.HARDNESS, pair.before(), pair.after(), PlannedExercise::hard);
+      }
+      for (Measure measure : found) {
+        Pair<PlannedExercise> told = measure == Measure.LEVEL ? asked.orElse(pair) : pair;
+        changes.add(
+            new PlanChange.ExerciseChanged(sessions.after(), told.before(), told.after(), measure));
+      }
+    }
+    boolean reordered = !sorted(pairs, p -> p.before().order());
+    if (reordered) {
+      pairs.stream()
+          .filter(p -> p.before().order() != p.after().order())
+          .forEach(
+              p ->
+                  changes.add(
+                      new PlanChange.ExerciseChanged(
+                          sessions.after(), p.before(), p.after(), Measure.ORDER)));
+    }
+    olds.forEach(e -> changes.add(new PlanChange.ExerciseDropped(sessions.after(), e)));
+    news.forEach(e -> changes.add(new PlanChange.ExerciseAdded(sessions.after(), e)));
+    if (changes.isEmpty() && sessions.before().minutes() != sessions.after().minutes()) {
+      changes.add(new PlanChange.SessionTimed(sessions.before(), sessions.after()));
+    }
+    return changes;
+  }
+
+  private static <T> boolean sorted(List<T> list, Function<T, Integer> key) {
+    for (int i = 1; i < list.size(); i++) {
+      if (key.apply(list.get(i - 1)) > key.apply(list.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean sameHold(PlannedExercise one, PlannedExercise other) {
+    return one.setup().grip().name().equals(other.setup().grip().name())
+        && one.setup().hands() == other.setup().hands()
+        && one.setup().lifting() == other.setup().lifting();
+  }
+
+  /** Returns what differs between two exercises that stand for each other, but for level. */
+  private static List<Measure> differences(PlannedExercise was, PlannedExercise is) {
+    List<Measure> found = new ArrayList<>();
+    note(found, Measure.PROTOCOL, was, is, PlannedExercise::protocol);
+    note(found, Measure.GRIP, was, is, e -> e.setup().grip().name());
+    note(found, Measure.EDGE, was, is, e -> e.setup().edge());
+    note(found, Measure.HANDS, was, is, e -> List.of(e.setup().hands(), e.setup().lifting()));
+    note(found, Measure.SETS, was, is, e -> e.scheme().sets());
+    note(found, Measure.REPETITIONS, was, is, e -> e.scheme().repetitionsPerSet());
+    note(found, Measure.HOLD, was, is, e -> e.scheme().holds().get(0).time());
+    note(found, Measure.REST, was, is, e -> e.scheme().restBetweenHolds());
+    note(found, Measure.SET_REST, was, is, e -> e.scheme().restBetweenSets());
+    note(found, Measure.LOAD, was, is, e -> rounded(e.totalLoad()));
+    note(found, Measure.REHABILITATION, was, is, PlannedExercise::rehabilitation);
+    if (found.isEmpty() && !course(was).equals(course(is))) {
+      found.add(Measure.COURSE);
+    }
+    return found;
+  }
+
+  /** Returns two exercises as they were asked; empty if one of them was trained unasked. */
+  private static Optional<Pair<PlannedExercise>> asked(
+      Pair<DatedSession> sessions, Pair<PlannedExercise> exercises) {
+    Optional<PlannedExercise> was = asked(sessions.before(), exercises.before());
+    return asked(sessions.after(), exercises.after())
+        .flatMap(is -> was.map(w -> new Pair<>(w, is)));
+  }
+
+  /** What was trained has a load of its own; the level is that of the plan for it. */
+  private static Optional<PlannedExercise> asked(DatedSession session, PlannedExercise exercise) {
+    return session.happened().isEmpty()
+        ? Optional.of(exercise)
+        : session
+            .happened()
+            .flatMap(Happened::planned)
+            .flatMap(
+                planned ->
+                    planned.exercises().stream()
+                        .filter(e -> number(e).equals(number(exercise)))
+                        .filter(e -> e.protocol().equals(exercise.protocol()))
+                        .filter(e -> sameHold(e, exercise))
+                        .findFirst());
+  }
+
+  /** Returns which exercise of its session it is, as its place says. */
+  private static String number(PlannedExercise exercise) {
+    List<ModelPath.Step> steps = exercise.path().steps();
+    return steps.isEmpty() ? "" : steps.get(steps.size() - 1).name();
+  }
+
+  /** Returns a load as documents write it: what is less than 0.1 g is noise of reckoning. */
+  private static BigDecimal rounded(Load load) {
+    return Numbers.rounded(load.kilograms(), 4);
+  }
+
+  /** Returns the level in per cent as documents write it. */
+  private static Optional<BigDecimal> level(PlannedExercise exercise) {
+    return exercise.percentOfMax().isPresent()
+        ? Optional.of(Numbers.rounded(exercise.percentOfMax().getAsDouble(), 3))
+        : Optional.empty();
+  }
+
+  private static List<Object> course(PlannedExercise exercise) {
+    return exercise.steps().stream()
+        .<Object>map(s -> List.of(s.seconds(), s.load().map(ExerciseChanges::rounded)))
+        .toList();
+  }
+
+  private static void note(
+      List<Measure> found,
+      Measure measure,
+      PlannedExercise was,
+      PlannedExercise is,
+      Function<PlannedExercise, Object> read) {
+    if (!read.apply(was).equals(read.apply(is))) {
+      found.add(measure);
+    }
+  }
+}

@@ -1,0 +1,108 @@
+package gripwright.expression;
+
+import gripwright.expression.ExpressionCompiler.NumberCode;
+import gripwright.expression.ExpressionCompiler.ObjectCode;
+import gripwright.expression.ExpressionCompiler.TruthCode;
+import java.util.List;
+
+/**
+ * By how much of its limit a broken requirement misses it: 0.2 for 72 s where 60 s are the most. Of
+ * several comparisons, or several elements of a collection, the one that misses by most counts. 0
+ * where no number is compared, or one is missing; infinite where the limit is 0.
+ */
+public final class Excess {
+
+  private final ExpressionCompiler compiler;
+  private final Evaluation evaluation;
+
+  private Excess(ExpressionCompiler compiler, Evaluation evaluation) {
+    this.compiler = compiler;
+    this.evaluation = evaluation;
+  }
+
+  /**
+   * Compiles it.
+   *
+   * @param root what the rule looks at
+   * @param evaluation notes how many elements of collections are gone through
+   */
+  public static ExpressionCompiler.Value of(Expression require, Kind root, Evaluation evaluation) {
+    ExpressionCompiler compiler = new ExpressionCompiler(List.of(root), evaluation);
+    return compiler.value(new Excess(compiler, evaluation).code(require));
+  }
+
+  /** Works it out where a rule stands. */
+  static double at(Expression require, EvaluationContext at) {
+    Evaluation unseen = new Evaluation(at.readers());
+    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), unseen);
+    NumberCode code = new Excess(compiler, unseen).code(require);
+    return code.at(compiler.frame(at));
+  }
+
+  private NumberCode code(Expression require) {
+    if (require instanceof Expression.And and) {
+      NumberCode left = ifBroken(and.left());
+      NumberCode right = ifBroken(and.right());
+      return frame -> Math.max(left.at(frame), right.at(frame));
+    }
+    if (require instanceof Expression.Or or) {
+      NumberCode left = code(or.left());
+      NumberCode right = code(or.right());
+      return frame -> Math.max(left.at(frame), right.at(frame));
+    }
+    if (require instanceof Expression.Compare compare) {
+      NumberCode was = compiler.number(compare.left());
+      NumberCode limit = compiler.number(compare.right());
+      return frame -> share(was.at(frame), limit.at(frame));
+    }
+    if (require instanceof Expression.Between between) {
+      NumberCode value = compiler.number(between.value());
+      NumberCode low = compiler.number(between.low());
+      NumberCode high = compiler.number(between.high());
+      return frame -> {
+        double was = value.at(frame);
+        return share(was, was < low.at(frame) ? low.at(frame) : high.at(frame));
+      };
+    }
+    return require instanceof Expression.Quantify quantify
+            && quantify.quantifier() == Expression.Quantifier.EVERY
+        ? every(quantify)
+        : frame -> 0;
+  }
+
+  private NumberCode ifBroken(Expression side) {
+    TruthCode holds = compiler.truth(side);
+    NumberCode excess = code(side);
+    return frame -> holds.at(frame) == ExpressionCompiler.NO ? excess.at(frame) : 0;
+  }
+
+  private static double share(double was, double limit) {
+    double by = Math.abs(was - limit);
+    return by > 0 ? by / Math.abs(limit) : 0;
+  }
+
+  private NumberCode every(Expression.Quantify every) {
+    ObjectCode collection = compiler.object(every.collection());
+    int around = compiler.outermost;
+    compiler.outermost = Integer.MAX_VALUE;
+    int place = compiler.enterElementOf(every.collection());
+    TruthCode where = compiler.where(every.where());
+    NumberCode body = ifBroken(every.body());
+    compiler.leave();
+    NumberCode code =
+        frame -> {
+          double most = 0;
+          if (collection.at(frame) instanceof List<?> things) {
+            for (Object thing : things) {
+              evaluation.take(1);
+              frame[place] = thing;
+              if (where.at(frame) == ExpressionCompiler.YES) {
+                most = Math.max(most, body.at(frame));
+              }
+            }
+          }
+          return most;
+        };
+    return compiler.asOnce(around, place, collection, code);
+  }
+}

@@ -1,0 +1,173 @@
+package gripwright.expression;
+
+import gripwright.quantity.Dimension;
+import gripwright.quantity.Numbers;
+import gripwright.quantity.Unit;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Writes the two sides of a comparison for people, in the units of the rule. */
+final class Measured {
+
+  /** The base units of a product with no unit of its own. */
+  private static final String LOAD_TIME_UNIT = "kg s";
+
+  private static final String IMPULSE_UNIT = "N s";
+
+  private static final int MOST_DECIMALS = 6;
+
+  private Measured() {}
+
+  static Shortfall compared(Expression.Compare compare, EvaluationContext at) {
+    Shortfall.Bound bound = Shortfall.Bound.of(compare.relation());
+    return share(compare, at, bound).orElseGet(() -> absolute(compare, at, bound));
+  }
+
+  private static Shortfall absolute(
+      Expression.Compare compare, EvaluationContext at, Shortfall.Bound bound) {
+    Expression left = compare.left();
+    Expression right = compare.right();
+    Writer writer = new Writer(left.type(), unit(left).or(() -> unit(right)));
+    double was = at.number(left);
+    double limit = at.number(right);
+    int decimals = writer.decimals(was, limit);
+    return new Shortfall(
+        at.called(),
+        property(left),
+        writer.write(was, decimals),
+        bound,
+        writer.write(limit, decimals));
+  }
+
+  static Shortfall between(Expression.Between between, EvaluationContext at) {
+    Writer writer =
+        new Writer(
+            between.value().type(),
+            unit(between.value()).or(() -> unit(between.low())).or(() -> unit(between.high())));
+    double was = at.number(between.value());
+    double low = at.number(between.low());
+    double high = at.number(between.high());
+    int decimals = writer.decimals(was, was < low ? low : high);
+    return new Shortfall(
+        at.called(),
+        property(between.value()),
+        writer.write(was, decimals),
+        Shortfall.Bound.WITHIN,
+        writer.write(low, decimals) + " to " + writer.write(high, decimals));
+  }
+
+  /**
+   * Writes a quantity whose limit is a share of another, such as {@code 110 % of recent-load}, as a
+   * share of that other: kilogram seconds tell nobody how steep a rise is.
+   */
+  private static Optional<Shortfall> share(
+      Expression.Compare compare, EvaluationContext at, Shortfall.Bound bound) {
+    if (!(compare.right() instanceof Expression.Arithmetic product
+        && product.operation() == Expression.Operation.TIMES
+        && compare.left().type() instanceof Type.Quantity quantity
+        && !quantity.equals(Type.Quantity.NUMBER))) {
+      return Optional.empty();
+    }
+    boolean factorFirst = product.left().type().equals(Type.Quantity.NUMBER);
+    Expression factor = factorFirst ? product.left() : product.right();
+    Expression other = factorFirst ? product.right() : product.left();
+    double whole = at.number(other);
+    if (!factor.type().equals(Type.Quantity.NUMBER)
+        || !(other instanceof Expression.Get get)
+        || !(whole > 0)) {
+      return Optional.empty();
+    }
+    double was = at.number(compare.left()) / whole;
+    double limit = at.number(factor);
+    boolean rise =
+        limit > 1 && (bound == Shortfall.Bound.AT_MOST || bound == Shortfall.Bound.UNDER);
+    double by = rise ? 1 : 0;
+    Writer writer = new Writer(Type.Quantity.NUMBER, Optional.of(Unit.PERCENT));
+    int decimals = writer.decimals(was, limit);
+    return Optional.of(
+        new Shortfall(
+            at.called(),
+            property(compare.left()),
+            writer.write(was - by, decimals) + (rise ? " above " : " of ") + path(get),
+            bound,
+            writer.write(limit - by, decimals)));
+  }
+
+  private static String property(Expression value) {
+    return value instanceof Expression.Get get ? get.property() : "";
+  }
+
+  private static String path(Expression.Get get) {
+    return get.of() instanceof Expression.Get outer
+        ? path(outer) + "." + get.property()
+        : get.property();
+  }
+
+  /** Returns the unit that is written, so that a breach is told in the coach's own units. */
+  private static Optional<Unit> unit(Expression value) {
+    return value instanceof Expression.Amount amount ? amount.unit() : Optional.empty();
+  }
+
+  /** Writes numbers of one type in one unit. */
+  private record Writer(Type type, Optional<Unit> written) {
+
+    /** Returns as many decimals as a reader needs to see that two numbers differ. */
+    int decimals(double one, double other) {
+      int decimals = usual();
+      while (decimals < MOST_DECIMALS && write(one, decimals).equals(write(other, decimals))) {
+        decimals++;
+      }
+      return decimals;
+    }
+
+    private int usual() {
+      if (type instanceof Type.Quantity quantity) {
+        Dimension dimension = quantity.dimension();
+        return dimension.equals(Dimension.LOAD_TIME) || dimension.equals(Dimension.IMPULSE)
+            ? 0
+            : dimension.equals(Dimension.MASS) ? 2 : 1;
+      }
+      return type == Type.Plain.LEVEL ? 1 : 0;
+    }
+
+    String write(double number, int decimals) {
+      if (!Double.isFinite(number)) {
+        return "unknown";
+      }
+      if (type == Type.Plain.LEVEL) {
+        return Numbers.plain(number * 100, decimals) + " % max";
+      }
+      if (type == Type.Plain.GRADE) {
+        return "IRCRA " + Numbers.plain(number, decimals);
+      }
+      if (type == Type.Plain.DATE) {
+        return LocalDate.ofEpochDay((long) number).toString();
+      }
+      return type instanceof Type.Quantity quantity
+          ? write(number, quantity.dimension(), decimals)
+          : Numbers.plain(number, decimals);
+    }
+
+    private String write(double base, Dimension dimension, int decimals) {
+      if (dimension.equals(Dimension.LOAD_TIME)) {
+        return Numbers.plain(base, decimals) + " " + LOAD_TIME_UNIT;
+      }
+      if (dimension.equals(Dimension.IMPULSE)) {
+        return Numbers.plain(base, decimals) + " " + IMPULSE_UNIT;
+      }
+      Optional<Unit> unit = written.or(() -> usual(dimension));
+      return unit.map(u -> inUnit(Numbers.plain(u.fromBase(base), decimals), u))
+          .orElseGet(() -> Numbers.plain(base, decimals));
+    }
+
+    private static String inUnit(String number, Unit unit) {
+      String symbol = unit.symbol();
+      boolean one = number.equals("1") && symbol.endsWith("s") && symbol.length() > 1;
+      return number + " " + (one ? symbol.substring(0, symbol.length() - 1) : symbol);
+    }
+
+    private static Optional<Unit> usual(Dimension dimension) {
+      return Unit.of(dimension).stream().filter(u -> u != Unit.PERCENT).findFirst();
+    }
+  }
+}

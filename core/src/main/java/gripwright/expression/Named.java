@@ -1,0 +1,8 @@
+package gripwright.expression;
+
+/** A thing in a collection that a finding can name. */
+public interface Named {
+
+  /** Returns what it is called among the others, such as {@code left ring finger}. */
+  String called();
+}

@@ -1,0 +1,25 @@
+package gripwright.expression;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a rule can ask of a thing. All properties of all kinds are listed by {@link #of(Kind)}.
+ *
+ * @param owner what has it
+ * @param name the word written in a rule
+ * @param type what kind of value it is
+ * @param doc one sentence that says what it means
+ */
+public record Property(Kind owner, String name, Type type, String doc) {
+
+  /** Returns the properties of a kind, in the order a reference lists them. */
+  public static List<Property> of(Kind kind) {
+    return PropertyCatalogue.of(kind);
+  }
+
+  /** Finds a property by its name. */
+  public static Optional<Property> find(Kind kind, String name) {
+    return PropertyCatalogue.find(kind, name);
+  }
+}

@@ -1,0 +1,37 @@
+package gripwright.expression;
+
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/** How properties are read from the things that rules look at. */
+@FunctionalInterface
+public interface PropertyReaders {
+
+  /** Readers for an expression that is only checked: it reads nothing. */
+  PropertyReaders NONE =
+      property -> {
+        if (property.type() == Type.Plain.TRUTH) {
+          return new TruthAccess(thing -> false);
+        }
+        return property.type().ordered()
+            ? new NumberAccess(thing -> Double.NaN)
+            : new ObjectAccess(thing -> null);
+      };
+
+  /** How a property is read. */
+  sealed interface Access {}
+
+  /** Reads a number, level, grade or date; NaN where it is missing. */
+  record NumberAccess(ToDoubleFunction<Object> read) implements Access {}
+
+  /** Reads a truth. */
+  record TruthAccess(Predicate<Object> read) implements Access {}
+
+  /** Reads a word, a thing or a list of things; null where it is missing. */
+  record ObjectAccess(Function<Object, @Nullable Object> read) implements Access {}
+
+  /** Returns how a property of the catalogue is read. */
+  Access of(Property property);
+}

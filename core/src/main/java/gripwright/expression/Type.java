@@ -1,0 +1,141 @@
+package gripwright.expression;
+
+import gripwright.quantity.Dimension;
+import java.util.Optional;
+
+/** What kind of value an expression has, known before anything is evaluated. */
+public sealed interface Type {
+
+  /**
+   * A number with a dimension. Percentages are pure numbers: 115 % is 1.15.
+   *
+   * @param dimension what it measures
+   */
+  record Quantity(Dimension dimension) implements Type {
+    /** A pure number. */
+    public static final Quantity NUMBER = new Quantity(Dimension.NUMBER);
+
+    /** A time. */
+    public static final Quantity TIME = new Quantity(Dimension.TIME);
+
+    @Override
+    public String inWords() {
+      return dimension.inWords();
+    }
+  }
+
+  /** A value of a plain kind. */
+  enum Plain implements Type {
+    /** A share of the reference maximum; 0.6 is {@code 60 % max}. Not a number on its own. */
+    LEVEL("a share of the maximum"),
+    /** A climbing grade; all scales compare by their IRCRA number. */
+    GRADE("a grade"),
+    /** A day of the calendar. */
+    DATE("a date"),
+    /** Yes or no. */
+    TRUTH("a yes or no");
+
+    private final String words;
+
+    Plain(String words) {
+      this.words = words;
+    }
+
+    @Override
+    public String inWords() {
+      return words;
+    }
+  }
+
+  /**
+   * One of some words.
+   *
+   * @param vocabulary the words
+   */
+  record Word(Vocabulary vocabulary) implements Type {
+    @Override
+    public String inWords() {
+      return "a word for the " + vocabulary.what();
+    }
+  }
+
+  /**
+   * A thing with properties.
+   *
+   * @param kind what it is
+   */
+  record One(Kind kind) implements Type {
+    @Override
+    public String inWords() {
+      return kind.one();
+    }
+  }
+
+  /**
+   * Several things.
+   *
+   * @param kind what each is
+   */
+  record Many(Kind kind) implements Type {
+    @Override
+    public String inWords() {
+      return "several " + kind.many();
+    }
+  }
+
+  /** Returns what a coach would call it, with its article, such as {@code a time}. */
+  String inWords();
+
+  /** Tells whether values of this type have an order: all but words, truths and things. */
+  default boolean ordered() {
+    return this instanceof Quantity
+        || this == Plain.LEVEL
+        || this == Plain.GRADE
+        || this == Plain.DATE;
+  }
+
+  /** Tells whether values of the two types can be compared: equal types that have an order. */
+  default boolean comparesWith(Type other) {
+    return ordered() && equals(other);
+  }
+
+  /** Returns the type of a sum with another type, if there is one. */
+  default Optional<Type> plus(Type other) {
+    if (equals(other) && (this instanceof Quantity || this == Plain.LEVEL)) {
+      return Optional.of(this);
+    }
+    return this == Plain.DATE && other.equals(Quantity.TIME)
+        ? Optional.of(Plain.DATE)
+        : Optional.empty();
+  }
+
+  /** Returns the type of a difference from another type, if there is one. */
+  default Optional<Type> minus(Type other) {
+    return this == Plain.DATE && other == Plain.DATE ? Optional.of(Quantity.TIME) : plus(other);
+  }
+
+  /** Returns the type of a product with another type, if there is one. */
+  default Optional<Type> times(Type other) {
+    if (this instanceof Quantity one && other instanceof Quantity two) {
+      return Optional.of(new Quantity(one.dimension().times(two.dimension())));
+    }
+    if ((this == Plain.LEVEL && other.equals(Quantity.NUMBER))
+        || (equals(Quantity.NUMBER) && other == Plain.LEVEL)) {
+      return Optional.of(Plain.LEVEL);
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the type of a quotient by another type, if there is one. */
+  default Optional<Type> dividedBy(Type other) {
+    if (this instanceof Quantity one && other instanceof Quantity two) {
+      return Optional.of(new Quantity(one.dimension().dividedBy(two.dimension())));
+    }
+    if (this == Plain.LEVEL && other == Plain.LEVEL) {
+      return Optional.of(Quantity.NUMBER);
+    }
+    return this == Plain.LEVEL && other.equals(Quantity.NUMBER)
+        ? Optional.of(Plain.LEVEL)
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,52 @@
+package gripwright.expression;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The words a property can have.
+ *
+ * @param what what the words name, such as {@code grip family}
+ * @param words all of them, in a fixed order; empty where a project adds its own, such as the names
+ *     of grips
+ */
+public record Vocabulary(String what, List<String> words) {
+
+  /** Names of grips. */
+  public static final Vocabulary GRIPS = new Vocabulary("grip", List.of());
+
+  /** Names of protocols. */
+  public static final Vocabulary PROTOCOLS = new Vocabulary("protocol", List.of());
+
+  /** Names of sessions. */
+  public static final Vocabulary SESSIONS = new Vocabulary("session", List.of());
+
+  /** Names of blocks. */
+  public static final Vocabulary BLOCKS = new Vocabulary("block", List.of());
+
+  /** Names of plans. */
+  public static final Vocabulary PLANS = new Vocabulary("plan", List.of());
+
+  /** Names of athletes. */
+  public static final Vocabulary ATHLETES = new Vocabulary("athlete", List.of());
+
+  /** Copies the words. */
+  public Vocabulary {
+    words = List.copyOf(words);
+  }
+
+  /** Returns a vocabulary of these words and no others, such as those of an enumeration. */
+  public static Vocabulary of(String what, Object... words) {
+    return new Vocabulary(what, Stream.of(words).map(Object::toString).toList());
+  }
+
+  /** Tells whether a word can be one of them. */
+  public boolean allows(String word) {
+    return words.isEmpty() || words.contains(word);
+  }
+
+  /** Tells whether {@link #words} are all there are. */
+  public boolean closed() {
+    return !words.isEmpty();
+  }
+}

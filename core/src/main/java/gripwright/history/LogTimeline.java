@@ -1,0 +1,213 @@
+package gripwright.history;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.ModelPath;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.log.StrongPain;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.schedule.Happened;
+import gripwright.schedule.PlanWeek;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The log of an athlete beside a plan, read once. Immutable.
+ *
+ * <p>The log covers the plan's sessions once one of them is logged as trained or skipped on the
+ * plan's first day or later. They are known up to the last such line; a later line on climbing or
+ * pain, or of a session that the plan does not have, means that the days before it are over as
+ * well, while its own evening may still be trained.
+ */
+public final class LogTimeline {
+
+  private final Plan plan;
+  private final Athlete athlete;
+  private final Log log;
+  private final Set<String> names;
+  private final Optional<LocalDate> lastKnownDay;
+
+  private LogTimeline(Plan plan, Athlete athlete, Log log) {
+    this.plan = plan;
+    this.athlete = athlete;
+    this.log = log;
+    this.names =
+        plan.blocks().stream()
+            .flatMap(b -> b.contentFor(athlete.name()).sessions().stream())
+            .map(SessionPlan::name)
+            .collect(Collectors.toSet());
+    this.lastKnownDay = lastSession().map(this::orLater);
+  }
+
+  /**
+   * Reads a log.
+   *
+   * @param plan the plan beside which it is read
+   * @param athlete one of the plan's athletes
+   * @param log what is known of the athlete; may be empty
+   */
+  public static LogTimeline of(Plan plan, Athlete athlete, Log log) {
+    return new LogTimeline(plan, athlete, log);
+  }
+
+  /** Returns the log. */
+  public Log log() {
+    return log;
+  }
+
+  /** Returns what the log said before a day. */
+  public LogTimeline before(LocalDate day) {
+    List<LogEntry> earlier =
+        log.entries().stream().filter(e -> e.date().isBefore(day)).toList();
+    return earlier.size() == log.entries().size()
+        ? this
+        : new LogTimeline(plan, athlete, new Log(log.athlete(), earlier));
+  }
+
+  /** Returns the log as it was when the plan began. */
+  public LogTimeline withoutPlanDays() {
+    return before(plan.from());
+  }
+
+  /** Tells whether the log has a line on the plan's first day or later, and not after its last. */
+  public boolean coversPlanDays() {
+    return log.entries().stream().anyMatch(e -> inPlan(e.date()));
+  }
+
+  /** Returns the position of an entry of the log, from 0. */
+  public int entry(LogEntry entry) {
+    return log.entries().indexOf(entry);
+  }
+
+  /**
+   * Returns the line of a session of the past.
+   *
+   * @throws IndexOutOfBoundsException if it is not of this log
+   */
+  public LogEntry.Trained line(Happened happened) {
+    return (LogEntry.Trained) log.entries().get(happened.entry());
+  }
+
+  private Optional<LocalDate> lastSession() {
+    return log.entries().stream()
+        .filter(this::isOfPlan)
+        .map(LogEntry::date)
+        .max(Comparator.naturalOrder());
+  }
+
+  private boolean isOfPlan(LogEntry entry) {
+    Optional<String> name =
+        entry instanceof LogEntry.Trained trained
+            ? Optional.of(trained.session())
+            : entry instanceof LogEntry.Skipped skipped
+                ? Optional.of(skipped.session())
+                : Optional.empty();
+    return inPlan(entry.date()) && name.filter(names::contains).isPresent();
+  }
+
+  /** Tells whether a line is of a session whose name the plan does not have. */
+  private boolean isOther(LogEntry entry) {
+    return entry instanceof LogEntry.Trained trained && !names.contains(trained.session());
+  }
+
+  /**
+   * Returns sessions of other names that were trained in the plan, whose days are not
+   * known otherwise; the fingers worked count in gaps.
+   */
+  public List<LogEntry.Trained> others() {
+    return log.of(LogEntry.Trained.class).stream()
+        .filter(this::isOther)
+        .filter(t -> inPlan(t.date()) && !isPast(t.date()))
+        .toList();
+  }
+
+  private boolean inPlan(LocalDate day) {
+    return !day.isBefore(plan.from()) && !day.isAfter(plan.to());
+  }
+
+  private LocalDate orLater(LocalDate session) {
+    LocalDate before =
+        log.entries().stream()
+            .filter(e -> e instanceof LogEntry.Climbed || e instanceof LogEntry.Pain || isOther(e))
+            .map(LogEntry::date)
+            .max(Comparator.naturalOrder())
+            .map(day -> day.minusDays(1))
+            .filter(session::isBefore)
+            .orElse(session);
+    return before.isAfter(plan.to()) ? plan.to() : before;
+  }
+
+  /** Returns the last day whose sessions are known; empty if there is none. */
+  public Optional<LocalDate> lastKnownDay() {
+    return lastKnownDay;
+  }
+
+  /** Tells whether the sessions of a day are known. */
+  public boolean isPast(LocalDate day) {
+    return lastKnownDay.isPresent() && !day.isAfter(lastKnownDay.get());
+  }
+
+  /**
+   * Tells whether all days of a place are past: what stands there has happened.
+   *
+   * @param place a place in a schedule
+   * @param weeks the weeks of that schedule
+   */
+  public boolean isPast(ModelPath place, List<PlanWeek> weeks) {
+    return place.steps().stream()
+        .filter(step -> step.kind().equals("date"))
+        .map(step -> LocalDate.parse(step.name()))
+        .findFirst()
+        .map(this::isPast)
+        .orElseGet(
+            () -> weeks.stream().anyMatch(w -> w.path().contains(place) && isPast(w.to())));
+  }
+
+  /**
+   * Tells whether pain that stops training was logged from the last session on, and before a week.
+   *
+   * @param last day of the last session; empty if there was none in the plan
+   */
+  public boolean hurts(Optional<LocalDate> last, LocalDate first) {
+    return StrongPain.of(log).stream()
+        .map(StrongPain::date)
+        .filter(day -> !day.isBefore(plan.from()) && day.isBefore(first))
+        .anyMatch(day -> last.isEmpty() || !day.isBefore(last.get()));
+  }
+
+  /** Returns the sessions logged in a week, as a log. */
+  public Log ofWeek(LocalDate first) {
+    List<LogEntry> lines =
+        log.entries().stream()
+            .filter(e -> e instanceof LogEntry.Trained || e instanceof LogEntry.Skipped)
+            .filter(e -> !e.date().isBefore(first) && e.date().isBefore(first.plusDays(7)))
+            .filter(e -> isPast(e.date()))
+            .toList();
+    return new Log(log.athlete(), lines);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LogTimeline timeline
+        && plan.equals(timeline.plan)
+        && athlete.equals(timeline.athlete)
+        && log.equals(timeline.log);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(plan, athlete, log);
+  }
+
+  @Override
+  public String toString() {
+    return "log of " + log.athlete() + " beside " + plan.name();
+  }
+}

@@ -1,0 +1,116 @@
+package gripwright.history;
+
+import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.hand.Hands;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.log.LogEntry.Pain;
+import gripwright.log.RisingPain;
+import gripwright.quantity.Numbers;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Pain on a day, as logged.
+ *
+ * @param date the day
+ * @param score 0 to 10
+ * @param stops true if it calls for stopping
+ * @param rising true if it rises in its place week on week
+ * @param words where
+ */
+public record PainReports(LocalDate date, double score, boolean stops, boolean rising, String words) {
+  public String told() {
+    return words + (rising ? ", rising week on week," : "") + " on " + date;
+  }
+
+  /** Scores of one place, and what to say of them. */
+  private record Felt(String place, LocalDate date, double score, boolean stops, String words) {}
+
+  /**
+   * Returns what was logged of pain that an exercise has to do with, oldest first: of its fingers,
+   * in training of its grip, and while climbing, which uses all fingers.
+   *
+   * @param from the first day that counts
+   * @param before the first day that counts no more
+   */
+  public static List<PainReports> of(Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
+    List<Felt> felt = new ArrayList<>();
+    for (LogEntry entry : log.entries()) {
+      if (entry.date().isBefore(before)) {
+        read(entry, grip, hands, felt);
+      }
+    }
+    Map<String, TreeMap<LocalDate, Double>> worst = new HashMap<>();
+    felt.forEach(
+        f ->
+            worst
+                .computeIfAbsent(f.place(), place -> new TreeMap<>())
+                .merge(f.date(), f.score(), Math::max));
+    return felt.stream()
+        .filter(f -> !f.date().isBefore(from))
+        .map(f -> ache(f, worst.getOrDefault(f.place(), new TreeMap<>())))
+        .toList();
+  }
+
+  private static PainReports ache(Felt felt, TreeMap<LocalDate, Double> worst) {
+    boolean rising = RisingPain.on(felt.date(), worst);
+    return new PainReports(felt.date(), felt.score(), felt.stops() || rising, rising, felt.words());
+  }
+
+  private static void read(LogEntry entry, Grip grip, Hands hands, List<Felt> felt) {
+    if (entry instanceof Pain pain && uses(grip, hands, pain)) {
+      String place =
+          pain.finger().word()
+              + pain.structure().map(s -> " " + s.word()).orElse("")
+              + pain.side().map(s -> " " + s).orElse("");
+      felt.add(new Felt(place, pain.date(), pain.score(), pain.stops(), words(pain)));
+    } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
+      felt.add(score("climbing", climbed.date(), climbed.pain().getAsDouble(), "while climbing"));
+    } else if (entry instanceof LogEntry.Trained trained) {
+      for (LogEntry.Done done : trained.done()) {
+        double score = done.pain().orElse(0);
+        if (done.pain().isPresent() && concerns(done.setup(), score, grip, hands)) {
+          felt.add(score("in " + done.setup().grip().name(), trained.date(), score, "in training"));
+        }
+      }
+    }
+  }
+
+  /** Strong pain in training may be in any finger of its grip, milder pain is of the grip. */
+  private static boolean concerns(Setup trained, double score, Grip grip, Hands hands) {
+    return trained.grip().name().equals(grip.name())
+        || (score > Pain.LIMIT
+            && trained.grip().fingers().overlaps(grip.fingers())
+            && !Collections.disjoint(trained.hands().sides(), hands.sides()));
+  }
+
+  private static Felt score(String place, LocalDate date, double score, String where) {
+    return new Felt(
+        place, date, score, score > Pain.LIMIT, "pain " + Numbers.plain(score, 1) + " " + where);
+  }
+
+  private static boolean uses(Grip grip, Hands hands, Pain pain) {
+    return grip.fingers().has(pain.finger())
+        && (pain.side().isEmpty() || hands.sides().contains(pain.side().get()));
+  }
+
+  private static String words(Pain pain) {
+    return "pain "
+        + pain.finger().word()
+        + pain.structure().map(s -> " " + s.word()).orElse("")
+        + " "
+        + Numbers.plain(pain.score(), 1)
+        + switch (pain.kind()) {
+          case DULL -> "";
+          case SHARP -> ", sharp,";
+          case SUDDEN -> ", sudden,";
+        };
+  }
+}

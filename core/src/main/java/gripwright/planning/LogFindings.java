@@ -1,0 +1,120 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.FindingList;
+import gripwright.finding.ModelPath;
+import gripwright.history.LogTimeline;
+import gripwright.log.LogEntry;
+import gripwright.plan.Block;
+import gripwright.plan.SessionPlan;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.MissedSession;
+import gripwright.season.CompiledPlan;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What there is to say about the days that are known; each line of the plan is reported once. */
+final class LogFindings {
+
+  private static final int DATES_TOLD = 6;
+
+  private final LogTimeline timeline;
+  private final Athlete athlete;
+  private final List<MissedSession> missed;
+  private final Map<String, List<LocalDate>> unplanned = new LinkedHashMap<>();
+  private final Map<String, Finding> firsts = new LinkedHashMap<>();
+  private final List<Finding> others = new ArrayList<>();
+
+  /**
+   * What a week had beside its plan.
+   *
+   * @param week the week
+   * @param unplanned lines that no planned session stands for
+   * @param dropped planned sessions that find no day after what was done
+   */
+  record Note(
+      WeekContext week, List<LogEntry.Trained> unplanned, List<DatedSession> dropped) {}
+
+  LogFindings(LogTimeline timeline, Athlete athlete, PlanState.Past past) {
+    this.timeline = timeline;
+    this.athlete = athlete;
+    this.missed = past.missed();
+    past.notes().forEach(this::note);
+  }
+
+  private void note(Note note) {
+    WeekContext week = note.week();
+    for (LogEntry.Trained line : note.unplanned()) {
+      String names =
+          week.block().contentFor(athlete.name()).sessions().stream()
+              .map(SessionPlan::name)
+              .sorted()
+              .map(name -> "`" + name + "`")
+              .collect(Collectors.joining(", "));
+      ModelPath place =
+          week.path().then("date", line.date().toString());
+      String key = week.block().name() + " " + line.session();
+      firsts.putIfAbsent(
+          key,
+          Finding.advice("plan.session-unplanned", place)
+              .with("session", line.session())
+              .with("names", names));
+      unplanned.computeIfAbsent(key, k -> new ArrayList<>()).add(line.date());
+    }
+    for (DatedSession session : note.dropped()) {
+      others.add(
+          Finding.advice("plan.session-not-made-up", session.path())
+              .with("session", session.name())
+              .with("dates", session.date())
+              .with("week", week.number())
+              .with("until", timeline.lastKnownDay().orElseThrow()));
+    }
+  }
+
+  /** Returns the findings, with those about sessions that have no line. */
+  List<Finding> all() {
+    List<Finding> all = new ArrayList<>();
+    Map<ModelPath, List<DatedSession>> byLine = new LinkedHashMap<>();
+    missed.stream()
+        .filter(m -> m.kind() == MissedSession.Kind.NOT_LOGGED)
+        .map(MissedSession::planned)
+        .forEach(
+            s ->
+                byLine
+                    .computeIfAbsent(FindingList.line(s.path()), line -> new ArrayList<>())
+                    .add(s));
+    byLine.forEach(
+        (line, sessions) -> {
+          Finding finding =
+              Finding.advice("plan.session-not-logged", sessions.get(0).path())
+                  .with("session", sessions.get(0).name())
+                  .with("dates", dates(sessions.stream().map(DatedSession::date).toList()))
+                  .with("until", timeline.lastKnownDay().orElseThrow());
+          for (DatedSession session : sessions) {
+            finding = finding.alsoAt(session.path());
+          }
+          all.add(finding);
+        });
+    unplanned.forEach(
+        (key, days) -> {
+          Finding first = firsts.get(key);
+          if (first != null) {
+            all.add(first.with("dates", dates(days)));
+          }
+        });
+    all.addAll(others);
+    return all;
+  }
+
+  private static String dates(List<LocalDate> days) {
+    String told =
+        days.stream().limit(DATES_TOLD).map(LocalDate::toString).collect(Collectors.joining(", "));
+    return days.size() > DATES_TOLD ? told + " and " + (days.size() - DATES_TOLD) + " more" : told;
+  }
+}

@@ -1,0 +1,47 @@
+package gripwright.planning;
+
+import gripwright.finding.ModelPath;
+import gripwright.plan.Block;
+import gripwright.planning.progression.Progression;
+import gripwright.schedule.DatedSession;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A week of a plan, as its block and what came before make it. Immutable.
+ *
+ * @param block the block that it belongs to
+ * @param number from 1 through the plan
+ * @param blockWeek from 1 in the block
+ * @param first first day
+ * @param path where the week stands
+ * @param standing how far progress has come
+ */
+record WeekContext(
+    Block block,
+    int number,
+    int blockWeek,
+    LocalDate first,
+    ModelPath path,
+    Progression.Week standing) {
+
+  /** Tells whether the block or the taper eases the week. */
+  boolean eased() {
+    return standing.easedTo().isPresent();
+  }
+
+  /** Returns where a session of a day stands. */
+  ModelPath path(String session, LocalDate day) {
+    return path.then("session", session).then("date", day.toString());
+  }
+
+  /** Returns this week where it stands otherwise. */
+  WeekContext with(Progression.Week other) {
+    return new WeekContext(block, number, blockWeek, first, path, other);
+  }
+
+  /** Returns this week after sessions that were trained in it. */
+  WeekContext after(List<DatedSession> sessions) {
+    return new WeekContext(block, number, blockWeek, first, path, standing.after(sessions));
+  }
+}

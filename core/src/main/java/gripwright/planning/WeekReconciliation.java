@@ -1,0 +1,303 @@
+package gripwright.planning;
+
+import gripwright.finding.ModelPath;
+import gripwright.grip.HandFits;
+import gripwright.grip.Setup;
+import gripwright.history.ExerciseMatch;
+import gripwright.history.LogTimeline;
+import gripwright.history.SessionMatches;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.log.LogEntry.Done;
+import gripwright.plan.Block;
+import gripwright.protocol.Hardness;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.Happened;
+import gripwright.schedule.MissedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.PlannedExercise.LoadedStep;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads the log of a week: what was done, what was missed, and what still lies ahead. */
+final class WeekReconciliation {
+
+  private final LocalDate planFrom;
+  private final LogTimeline timeline;
+  private final SessionExpansion expansion;
+  private final HandFits fits;
+
+  WeekReconciliation(
+      LocalDate planFrom, LogTimeline timeline, SessionExpansion expansion, HandFits fits) {
+    this.planFrom = planFrom;
+    this.timeline = timeline;
+    this.expansion = expansion;
+    this.fits = fits;
+  }
+
+  /**
+   * Reads the log of a week.
+   *
+   * @param planned its sessions as they were planned
+   * @param open sessions of the week before that have no line yet
+   */
+  ReconciledWeek read(WeekContext week, List<DatedSession> planned, List<DatedSession> open) {
+    Log lines = timeline.ofWeek(week.first());
+    LocalDate until = timeline.lastKnownDay().orElseThrow();
+    List<DatedSession> candidates = new ArrayList<>(open);
+    candidates.addAll(planned);
+    SessionMatches matches = SessionMatches.of(candidates, planFrom, lines, until);
+    List<DatedSession> done = new ArrayList<>();
+    List<MissedSession> missed = new ArrayList<>();
+    List<DatedSession> late = new ArrayList<>();
+    List<DatedSession> ahead = new ArrayList<>(planned);
+    ahead.sort(Comparator.comparing(DatedSession::date));
+    for (SessionMatches.Match match : matches.matches()) {
+      ahead.remove(match.planned());
+      if (open.contains(match.planned())) {
+        late.add(match.planned());
+      }
+      if (match.logged() instanceof LogEntry.Trained trained) {
+        DatedSession session = done(week, match.planned(), trained, planned);
+        if (session.exercises().isEmpty()) {
+          missed.add(
+              new MissedSession(match.planned(), MissedSession.Kind.NOT_LOGGED, trained.note()));
+        } else {
+          done.add(session);
+        }
+      } else if (match.logged() instanceof LogEntry.Skipped skipped) {
+        missed.add(new MissedSession(match.planned(), MissedSession.Kind.SKIPPED, skipped.note()));
+      }
+    }
+    List<DatedSession> unlogged =
+        matches.unlogged().stream().filter(s -> !open.contains(s)).toList();
+    ahead.removeAll(unlogged);
+    unlogged.forEach(
+        s -> missed.add(new MissedSession(s, MissedSession.Kind.NOT_LOGGED, Optional.empty())));
+    List<LogEntry.Trained> unplanned =
+        matches.unplanned().stream()
+            .filter(LogEntry.Trained.class::isInstance)
+            .map(LogEntry.Trained.class::cast)
+            .toList();
+    for (LogEntry.Trained line : unplanned) {
+      DatedSession session = unplanned(week, line, planned);
+      if (!session.exercises().isEmpty()) {
+        done.add(session);
+      }
+    }
+    return new ReconciledWeek(done, missed, late, ahead, unlogged, unplanned);
+  }
+
+  private DatedSession done(
+      WeekContext week,
+      DatedSession planned,
+      LogEntry.Trained line,
+      List<DatedSession> ofWeek) {
+    List<ExerciseMatch> matches = ExerciseMatch.of(planned, line);
+    boolean full =
+        matches.stream()
+            .filter(m -> m.asked().isPresent())
+            .allMatch(m -> m.done().isPresent() && sets(m) >= m.setsAsked().orElse(1));
+    Happened happened =
+        new Happened(full ? Happened.Kind.DONE : Happened.Kind.IN_PART, Optional.of(planned), timeline.entry(line));
+    String because =
+        line.date().equals(planned.date())
+            ? "trained as planned, as logged"
+            : "trained on this day, as logged; planned for " + planned.date();
+    return session(week, line, matches, ofWeek, happened, because);
+  }
+
+  private static int sets(ExerciseMatch match) {
+    return match.setsDone().orElse(0);
+  }
+
+  private DatedSession unplanned(
+      WeekContext week, LogEntry.Trained line, List<DatedSession> ofWeek) {
+    List<ExerciseMatch> matches =
+        line.done().stream().map(d -> new ExerciseMatch(Optional.empty(), Optional.of(d))).toList();
+    Happened happened = new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line));
+    return session(
+        week, line, matches, ofWeek, happened, "trained without being planned, as logged");
+  }
+
+  private DatedSession session(
+      WeekContext week,
+      LogEntry.Trained line,
+      List<ExerciseMatch> matches,
+      List<DatedSession> ofWeek,
+      Happened happened,
+      String because) {
+    ModelPath path = week.path(line.session(), line.date());
+    Load mass = expansion.bodyMassOn(line.date());
+    List<PlannedExercise> exercises = new ArrayList<>();
+    for (ExerciseMatch match : matches) {
+      Optional<PlannedExercise> like =
+          match
+              .asked()
+              .or(() -> match.done().flatMap(d -> like(d, ofWeek)))
+              .or(
+                  () ->
+                      match
+                          .done()
+                          .flatMap(
+                              d ->
+                                  expansion.unplanned(
+                                      d,
+                                      line.date(),
+                                      path.then("exercise", exercises.size() + 1))));
+      if (like.isPresent() && match.done().isPresent() && setsOf(match, like.get()) > 0) {
+        exercises.add(
+            done(
+                like.get(),
+                match.done().get(),
+                setsOf(match, like.get()),
+                mass,
+                match.asked().isPresent(),
+                exercises.size() + 1,
+                place(path, line.session(), like.get(), exercises.size() + 1)));
+      }
+    }
+    return new DatedSession(
+        line.date(),
+        week.number(),
+        week.block().name(),
+        week.blockWeek(),
+        line.session(),
+        happened.planned().map(DatedSession::minutes).orElse(minutes(week.block(), line, exercises)),
+        exercises.stream().anyMatch(PlannedExercise::hard),
+        week.eased(),
+        mass,
+        because,
+        exercises,
+        path,
+        Optional.of(happened));
+  }
+
+  /** Returns where an exercise stands in a session: with its number in the plan if it is of it. */
+  private static ModelPath place(ModelPath session, String name, PlannedExercise like, int order) {
+    List<ModelPath.Step> steps = like.path().steps();
+    boolean ofIt =
+        steps.stream().anyMatch(s -> s.kind().equals("session") && s.name().equals(name));
+    return session.then(
+        "exercise", ofIt ? steps.get(steps.size() - 1).name() : Integer.toString(order));
+  }
+
+  private int minutes(Block block, LogEntry.Trained line, List<PlannedExercise> exercises) {
+    return block.content().sessions().stream()
+        .filter(s -> s.name().equals(line.session()))
+        .findFirst()
+        .map(s -> expansion.minutes(s, exercises))
+        .orElseGet(
+            () ->
+                (int)
+                    exercises.stream()
+                        .mapToLong(e -> (e.scheme().duration().toSeconds() + 59) / 60)
+                        .sum());
+  }
+
+  private static int setsOf(ExerciseMatch match, PlannedExercise like) {
+    return match
+        .done()
+        .map(d -> d.sets().orElse(d.setsAsked().orElse(like.scheme().sets())))
+        .orElse(0);
+  }
+
+  /**
+   * Returns an exercise of the week that a line is like: the same protocol, the same grip first.
+   */
+  private static Optional<PlannedExercise> like(Done done, List<DatedSession> ofWeek) {
+    List<PlannedExercise> same =
+        ofWeek.stream()
+            .flatMap(s -> s.exercises().stream())
+            .filter(e -> e.protocol().equals(done.protocol()))
+            .toList();
+    return same.stream()
+        .filter(e -> e.setup().toString().equals(done.setup().toString()))
+        .findFirst()
+        .or(() -> done.load().isPresent() ? same.stream().findFirst() : Optional.empty());
+  }
+
+  private PlannedExercise done(
+      PlannedExercise like,
+      Done done,
+      int sets,
+      Load bodyMass,
+      boolean asked,
+      int order,
+      ModelPath place) {
+    Setup setup = done.setup();
+    Load load = done.load().orElse(like.totalLoad());
+    boolean asPlanned = load.compareTo(like.totalLoad()) == 0;
+    double share = load.kilograms() / like.totalLoad().kilograms();
+    Scheme scheme = sets == like.scheme().sets() ? like.scheme() : like.scheme().withSets(sets);
+    List<Load> loads =
+        like.steps().stream().filter(LoadedStep::isHold).flatMap(s -> s.load().stream()).toList();
+    List<LoadedStep> steps = new ArrayList<>();
+    int hold = 0;
+    for (Scheme.Step step : scheme.flat()) {
+      if (step instanceof Scheme.Hold held) {
+        Load one = loads.get(hold++ % loads.size());
+        boolean greatest = one.compareTo(like.totalLoad()) == 0;
+        Load lifted = asPlanned ? one : greatest ? load : Load.ofKilograms(one.kilograms() * share);
+        steps.add(new LoadedStep(held.seconds(), Optional.of(lifted)));
+      } else if (step instanceof Scheme.Rest rest) {
+        steps.add(new LoadedStep(rest.time().toNanos() / 1e9, Optional.empty()));
+      }
+    }
+    boolean sameSetup = setup.toString().equals(like.setup().toString());
+    boolean hard =
+        like.hard()
+            || done.effort().orElse(0) >= Hardness.EFFORT
+            || (sameSetup
+                && like.maximum()
+                    .map(m -> load.compareTo(m.used().times(Hardness.SHARE_OF_MAX)) >= 0)
+                    .orElse(true));
+    return new PlannedExercise(
+        order,
+        like.protocol(),
+        setup,
+        fits.of(setup),
+        asPlanned ? scheme : scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
+        steps,
+        asPlanned && sameSetup ? like.percentOfMax() : OptionalDouble.empty(),
+        sameSetup ? like.maximum() : Optional.empty(),
+        setup.lifting() ? Load.ZERO : bodyMass,
+        hard,
+        Optional.empty(),
+        like.rehabilitation(),
+        Optional.empty(),
+        why(like, done, sets, load, asked),
+        place);
+  }
+
+  private static List<Derivation> why(
+      PlannedExercise like, Done done, int sets, Load load, boolean asked) {
+    List<Derivation> why = new ArrayList<>();
+    if (asked) {
+      why.add(
+          new Derivation("asked", like.totalLoad().kilograms(), "kg", sets(like.scheme().sets())));
+    }
+    String felt =
+        (done.effort().isPresent()
+                ? ", effort " + Numbers.plain(done.effort().getAsDouble(), 1)
+                : "")
+            + (done.pain().isPresent()
+                ? ", pain " + Numbers.plain(done.pain().getAsDouble(), 1)
+                : "");
+    why.add(new Derivation("done", load.kilograms(), "kg", sets(sets) + felt + ", as logged"));
+    return why;
+  }
+
+  private static String sets(int sets) {
+    return sets + (sets == 1 ? " set" : " sets");
+  }
+}

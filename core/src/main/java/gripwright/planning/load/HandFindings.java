@@ -1,0 +1,175 @@
+package gripwright.planning.load;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.FitAdvice;
+import gripwright.grip.FitMiss;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFit;
+import gripwright.grip.HandFits;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.HandShape;
+import gripwright.hand.Hands;
+import gripwright.hand.Side;
+import gripwright.quantity.Angle;
+import gripwright.quantity.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** What there is to say about how one athlete's hands take grips on edges. Not thread-safe. */
+public final class HandFindings {
+
+  /** Edges tried for a better one; the findings shown are fewer than would need more. */
+  private static final int MOST_EDGES_TRIED = 500;
+
+  /** Whether a finger should not be forced is reported of what the model knows well. */
+  private static final List<FitAdvice.Reason> TOLD =
+      List.of(
+          FitAdvice.Reason.WRIST_ROLL,
+          FitAdvice.Reason.BEYOND_OWN_LIMIT,
+          FitAdvice.Reason.AT_OWN_LIMIT,
+          FitAdvice.Reason.AWAY_FROM_NATURAL);
+
+  private final Athlete athlete;
+  private final HandFits fits;
+  private int edgesTried;
+
+  /**
+   * Prepares findings.
+   *
+   * @param athlete whose hands
+   */
+  public HandFindings(Athlete athlete) {
+    this.athlete = athlete;
+    this.fits = new HandFits(athlete.shape(Side.LEFT), athlete.shape(Side.RIGHT));
+  }
+
+  /** Returns the fits. */
+  public HandFits fits() {
+    return fits;
+  }
+
+  /** Returns an error if a hand that holds does not take the grip on the edge. */
+  public Optional<Finding> outOfReach(Setup setup, ModelPath path) {
+    Map<Side, GripFit> refused = fits.of(setup);
+    refused.values().removeIf(GripFit::reachable);
+    if (refused.isEmpty()) {
+      return Optional.empty();
+    }
+    FitMiss worst =
+        refused.values().stream()
+            .flatMap(fit -> fit.misses().stream())
+            .max(Comparator.comparingDouble(HandFindings::gravity))
+            .orElseThrow();
+    Finding finding =
+        finding(Finding.error("plan.grip-out-of-reach", path), setup, refused)
+            .with("reason", rounded(worst));
+    return Optional.of(otherEdge(setup).map(e -> finding.with("other-edge", e)).orElse(finding));
+  }
+
+  /**
+   * Returns advice if a finger of a hand that holds should not be forced into the grip at high
+   * intensity. What is outside the band of a knuckle or end joint is left out: the model knows
+   * those joints only up to the bend of the wrist and the lie of the pad.
+   */
+  public Optional<Finding> notForced(Setup setup, ModelPath path) {
+    Map<Side, GripFit> forced = fits.of(setup);
+    forced.values().removeIf(fit -> told(fit).isEmpty()); // none of a grip out of reach
+    if (forced.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<Finger, FitAdvice> byFinger = new EnumMap<>(Finger.class);
+    for (FitAdvice.Reason reason : TOLD) {
+      Map<Finger, FitAdvice> ofReason = new EnumMap<>(Finger.class);
+      forced.values().stream()
+          .flatMap(fit -> told(fit).stream())
+          .filter(advice -> advice.reason() == reason)
+          .forEach(advice -> ofReason.merge(advice.finger(), advice, HandFindings::larger));
+      ofReason.forEach(byFinger::putIfAbsent);
+    }
+    List<FitAdvice> advice = byFinger.values().stream().map(HandFindings::rounded).toList();
+    return Optional.of(
+        finding(Finding.advice("plan.finger-not-forced", path), setup, forced)
+            .with("advice", advice));
+  }
+
+  private Finding finding(Finding finding, Setup setup, Map<Side, GripFit> concerned) {
+    return finding
+        .with("athlete", athlete.name())
+        .with("grip", setup.grip().name())
+        .with("edge", setup.edge())
+        .with("hands", hands(concerned));
+  }
+
+  private static Hands hands(Map<Side, GripFit> concerned) {
+    if (concerned.size() == Side.values().length) {
+      return Hands.BOTH;
+    }
+    return concerned.containsKey(Side.LEFT) ? Hands.LEFT : Hands.RIGHT;
+  }
+
+  /** Returns the edge of the athlete's nearest in depth on which the same hands take the grip. */
+  private Optional<Length> otherEdge(Setup setup) {
+    List<Length> nearest = new ArrayList<>(athlete.equipment().edges());
+    double depth = setup.edge().millimetres();
+    nearest.sort(
+        Comparator.comparingDouble((Length e) -> Math.abs(e.millimetres() - depth))
+            .thenComparing(Comparator.reverseOrder()));
+    for (Length edge : nearest) {
+      if (edgesTried++ < MOST_EDGES_TRIED && fits.takes(setup.withEdge(edge))) {
+        return Optional.of(edge);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<FitAdvice> told(GripFit fit) {
+    return fit.advice().stream().filter(advice -> TOLD.contains(advice.reason())).toList();
+  }
+
+  private static FitAdvice larger(FitAdvice one, FitAdvice other) {
+    return one.degrees() >= other.degrees() ? one : other;
+  }
+
+  /** A joint that is too stiff is the first to be told, then a short finger, then the rest. */
+  private static double gravity(FitMiss miss) {
+    if (miss instanceof FitMiss.BeyondLimit stiff) {
+      return 720 + stiff.degrees();
+    }
+    return miss instanceof FitMiss.TooShort tooShort
+        ? 360 + tooShort.by().millimetres()
+        : Math.abs(((FitMiss.OutOfBand) miss).degrees());
+  }
+
+  /** Whole degrees and tenths of a millimetre: no estimate of a hand is better than that. */
+  private static FitMiss rounded(FitMiss miss) {
+    if (miss instanceof FitMiss.TooShort tooShort) {
+      return new FitMiss.TooShort(
+          tooShort.finger(),
+          Length.ofMillimetres(Math.rint(tooShort.by().millimetres() * 10) / 10));
+    }
+    if (miss instanceof FitMiss.OutOfBand off) {
+      return new FitMiss.OutOfBand(
+          off.finger(),
+          off.joint(),
+          off.asked(),
+          Angle.ofDegrees(Math.rint(off.nearest().degrees())),
+          Math.rint(off.degrees()));
+    }
+    return miss;
+  }
+
+  private static FitAdvice rounded(FitAdvice advice) {
+    return new FitAdvice(
+        advice.finger(), advice.joint(), advice.reason(), Math.max(1, Math.rint(advice.degrees())));
+  }
+}

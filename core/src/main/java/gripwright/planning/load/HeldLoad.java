@@ -1,0 +1,146 @@
+package gripwright.planning.load;
+
+import gripwright.finding.ModelPath;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.Happened;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.PlannedExercise.Derivation;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+
+/**
+ * What an exercise was loaded with when it was last trained, and whether a log held it down.
+ *
+ * @param date the day
+ * @param week its week of the plan, from 1
+ * @param edge on which edge
+ * @param load what was loaded
+ * @param most what might have been loaded, in kg, at least the load: equipment may build less
+ * @param byLog true if the plan told of a limit from the log in that week
+ */
+public record HeldLoad(LocalDate date, int week, Length edge, Load load, double most, boolean byLog) {
+
+  /** A load this much below what was asked is lighter, whatever a limit was; in kg. */
+  private static final double TOLERANCE = 1e-9;
+
+  /**
+   * Looks for it.
+   *
+   * @param soFar sessions, week after week
+   * @param before the first day that is not looked at
+   * @param same tells which exercises are meant
+   * @param line the line of the plan that counts where that week had it
+   */
+  public static Optional<HeldLoad> last(
+      List<DatedSession> soFar,
+      LocalDate before,
+      Predicate<PlannedExercise> same,
+      Optional<ModelPath> line) {
+    Optional<HeldLoad> found = Optional.empty();
+    boolean byLog = false;
+    boolean onLine = false;
+    for (int i = soFar.size() - 1; i >= 0; i--) {
+      DatedSession session = soFar.get(i);
+      if (found.isPresent() && session.week() != found.get().week()) {
+        break;
+      }
+      if (!session.date().isBefore(before)) {
+        continue;
+      }
+      DatedSession planned = session.happened().flatMap(Happened::planned).orElse(session);
+      byLog |= planned.exercises().stream().filter(same).anyMatch(e -> limit(e).isPresent());
+      for (PlannedExercise exercise : session.exercises()) {
+        if (!same.test(exercise)) {
+          continue;
+        }
+        boolean isOnLine = line.filter(line(exercise)::equals).isPresent();
+        HeldLoad held = of(session, planned, exercise);
+        boolean later = found.isEmpty() || held.date().isAfter(found.get().date());
+        boolean greater =
+            found.isPresent()
+                && held.date().equals(found.get().date())
+                && held.most() > found.get().most();
+        if ((isOnLine && !onLine) || (isOnLine == onLine && (later || greater))) {
+          found = Optional.of(held);
+          onLine = isOnLine;
+        }
+      }
+    }
+    boolean limited = byLog;
+    return found.map(h -> new HeldLoad(h.date(), h.week(), h.edge(), h.load(), h.most(), limited));
+  }
+
+  private static HeldLoad of(DatedSession session, DatedSession planned, PlannedExercise trained) {
+    double load = trained.totalLoad().kilograms();
+    double most =
+        planned.exercises().stream()
+            .filter(e -> line(e).equals(line(trained)))
+            .filter(e -> load >= e.totalLoad().kilograms() - TOLERANCE)
+            .map(HeldLoad::limit)
+            .flatMapToDouble(OptionalDouble::stream)
+            .max()
+            .orElse(load);
+    return new HeldLoad(
+        session.date(),
+        session.week(),
+        trained.setup().edge(),
+        trained.totalLoad(),
+        Math.max(load, most),
+        false);
+  }
+
+  /** Returns the line of the plan that an exercise stands on, whatever the week. */
+  static ModelPath line(PlannedExercise exercise) {
+    return line(exercise.path());
+  }
+
+  /** Returns a place without its week and day. */
+  public static ModelPath line(ModelPath place) {
+    return place.without("week").without("date");
+  }
+
+  /** Returns the limit that a chain tells of, in kg. */
+  private static OptionalDouble limit(PlannedExercise exercise) {
+    return exercise.why().stream()
+        .filter(link -> link.step().equals(Dose.HELD_BACK) && link.unit().equals("kg"))
+        .mapToDouble(Derivation::value)
+        .max();
+  }
+
+  /** Returns the first day of its week of a plan. */
+  public LocalDate monday(LocalDate planFrom) {
+    return planFrom.plusDays(7L * (week - 1));
+  }
+
+  /** Returns it in words. */
+  public String told() {
+    return load + " on " + date;
+  }
+
+  /**
+   * Returns what may be loaded at most on a later day.
+   *
+   * @param rise greatest rise in a week, as a share
+   * @param sameWeek true if the day lies in the same week
+   * @param eased true if that week is eased
+   */
+  public Dose.Ceiling next(double rise, boolean sameWeek, boolean eased) {
+    if (sameWeek || eased) {
+      return new Dose.Ceiling(
+          Load.ofKilograms(most),
+          "no more than " + told() + (eased ? ": it comes back after the eased week" : ""));
+    }
+    return new Dose.Ceiling(
+        Load.ofKilograms(most * (1 + rise)),
+        "the load comes back by "
+            + Numbers.plain(rise * 100, 1)
+            + " % a week at most, from "
+            + told());
+  }
+}

@@ -1,0 +1,230 @@
+package gripwright.planning.mix;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFamily;
+import gripwright.grip.HandFits;
+import gripwright.grip.Setup;
+import gripwright.history.LogTimeline;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.quantity.Load;
+import gripwright.rule.Gates;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.GripMix;
+import gripwright.schedule.GripMix.Blend;
+import gripwright.schedule.GripMix.Kind;
+import gripwright.schedule.GripMix.Limit;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.strength.StrengthMap;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Shares the work of a line among the grips it leaves a choice of.
+ *
+ * <p>A grip takes part if the hand takes it, a load can be given, no built-in rule stands against
+ * it and, for a full crimp or a single finger, the plan's demand names it. The shares are those
+ * that score highest on match, margin and carry-over by the line's weights, see {@link MixSolver}.
+ * What each grip is worth is reckoned once a line and edge, the mix once for each set of grips that
+ * take part. Not thread-safe.
+ */
+public final class Choice {
+
+  private static final String FULL_CRIMP = "full-crimp";
+
+  /** A limit that costs less is not told. */
+  private static final double LEAST_COST = 1e-6;
+
+  /** Parts of a set that count as none. */
+  private static final double ALIKE = 1e-6;
+
+  private final Plan plan;
+  private final Athlete athlete;
+  private final LogTimeline timeline;
+  private final HandFits fits;
+  private final StrengthMap strength;
+  private final Load bodyMass;
+  private final Map<List<Setup>, MixQuestion> questions = new HashMap<>();
+  private final Map<Asked, Optional<GripMix>> answers = new HashMap<>();
+
+  private record Asked(List<Setup> setups, Exercise.Weights weights, List<Exclusion> out) {}
+
+  /**
+   * A grip that does not take part.
+   *
+   * @param grip its name
+   * @param kind what stands against it
+   * @param reason in words
+   */
+  public record Exclusion(String grip, Kind kind, String reason) {
+    /** Returns a grip that no load can be given to, with what was found to stand against it. */
+    public static Exclusion withoutLoad(Setup setup, List<Finding> findings) {
+      return new Exclusion(
+          setup.grip().name(),
+          Kind.LOAD,
+          findings.stream().filter(Finding::blocks).map(Finding::code).findFirst().orElse(""));
+    }
+  }
+
+  /**
+   * Prepares to choose.
+   *
+   * @param strength what is known of the athlete's strength when the plan begins
+   * @param bodyMass on that day
+   */
+  public Choice(
+      Plan plan,
+      Athlete athlete,
+      LogTimeline timeline,
+      HandFits fits,
+      StrengthMap strength,
+      Load bodyMass) {
+    this.plan = plan;
+    this.athlete = athlete;
+    this.timeline = timeline;
+    this.fits = fits;
+    this.strength = strength;
+    this.bodyMass = bodyMass;
+  }
+
+  /** Returns why a hand or the demand leaves a grip out of a line, if one does. */
+  public Optional<Exclusion> excludedByHand(Setup setup) {
+    Grip grip = setup.grip();
+    if (!fits.takes(setup)) {
+      return Optional.of(
+          new Exclusion(grip.name(), Kind.HAND, "the hand does not take it on " + setup.edge()));
+    }
+    boolean named =
+        plan.demand().entrySet().stream()
+            .anyMatch(e -> e.getKey().name().equals(grip.name()) && e.getValue() > 0);
+    return onlyIfNamed(grip) && !named
+        ? Optional.of(new Exclusion(grip.name(), Kind.NOT_NAMED, "no demand of the plan names it"))
+        : Optional.empty();
+  }
+
+  /** Tells whether a grip is never chosen unless the demand names it. */
+  static boolean onlyIfNamed(Grip grip) {
+    return grip.family() == GripFamily.SINGLE || grip.name().equals(FULL_CRIMP);
+  }
+
+  /**
+   * Returns the built-in rule that stands against a grip, if one does.
+   *
+   * @param candidate the exercise as it would be trained on the day
+   * @param session the session it would be part of, its other exercises left out
+   */
+  public Optional<Exclusion> excludedByRule(PlannedExercise candidate, DatedSession session, PlanWeek week) {
+    return Gates.stopping(candidate, session, week, plan, athlete, timeline)
+        .map(rule -> new Exclusion(candidate.setup().grip().name(), Kind.GATE, rule));
+  }
+
+  /**
+   * Returns the mix of a line; empty if no grip takes part.
+   *
+   * @param exercise a line that leaves a choice
+   * @param line each of its grips as it is held after progression
+   * @param out grips that do not take part
+   */
+  public Optional<GripMix> mix(Exercise exercise, List<Setup> line, List<Exclusion> out) {
+    List<Setup> setups =
+        line.stream().sorted(Comparator.comparing(setup -> setup.grip().name())).toList();
+    Exercise.Weights weights =
+        ((Exercise.BestOf) exercise.target()).weights().orElse(plan.weights());
+    return answers.computeIfAbsent(new Asked(setups, weights, List.copyOf(out)), this::solve);
+  }
+
+  private Optional<GripMix> solve(Asked asked) {
+    MixSolver solver =
+        questions
+            .computeIfAbsent(
+                asked.setups(),
+                setups ->
+                    new MixQuestion(
+                        setups,
+                        plan.demand(),
+                        fits,
+                        strength,
+                        bodyMass))
+            .solver(asked.weights());
+    List<Double> caps = caps(asked, Optional.empty());
+    return solver
+        .best(caps)
+        .map(
+            best ->
+                new GripMix(
+                    asked.weights(),
+                    best,
+                    solver.nextBest(caps, best.shares().keySet()),
+                    limits(asked, solver, best)));
+  }
+
+  private static List<Double> caps(Asked asked, Optional<Exclusion> lifted) {
+    return asked.setups().stream()
+        .map(
+            setup ->
+                asked.out().stream()
+                        .filter(out -> lifted.isEmpty() || !out.equals(lifted.get()))
+                        .anyMatch(out -> out.grip().equals(setup.grip().name()))
+                    ? 0.0
+                    : 1.0)
+        .toList();
+  }
+
+  private static List<Limit> limits(Asked asked, MixSolver solver, Blend best) {
+    List<Limit> limits = new ArrayList<>();
+    for (Exclusion out : asked.out()) {
+      double without =
+          solver.best(caps(asked, Optional.of(out))).map(Blend::score).orElse(best.score());
+      double cost = without - best.score();
+      if (cost > LEAST_COST) {
+        limits.add(new Limit(out.grip(), out.kind(), out.reason(), cost));
+      }
+    }
+    limits.sort(Comparator.comparingDouble((Limit limit) -> -limit.cost()));
+    return limits;
+  }
+
+  /**
+   * Splits whole sets by share: the largest remainders get what is left over, of those alike the
+   * grips earlier in the alphabet. They are rounded to a millionth of a set, since no share is
+   * known more closely.
+   *
+   * @return sets by grip name, some of them 0; the sum is {@code sets}
+   */
+  public static SortedMap<String, Integer> apportion(int sets, SortedMap<String, Double> shares) {
+    SortedMap<String, Integer> whole = new TreeMap<>();
+    List<String> byRemainder = new ArrayList<>(shares.keySet());
+    int given = 0;
+    for (Map.Entry<String, Double> share : shares.entrySet()) {
+      int least = (int) Math.floor(sets * share.getValue() + ALIKE);
+      whole.put(share.getKey(), least);
+      given += least;
+    }
+    byRemainder.sort(
+        Comparator.comparingDouble(
+            grip ->
+                Math.rint(
+                    (whole.getOrDefault(grip, 0) - sets * shares.getOrDefault(grip, 0.0))
+                        / ALIKE)));
+    for (int i = 0; given < sets; i++, given++) {
+      whole.merge(byRemainder.get(i), 1, Integer::sum);
+    }
+    return whole;
+  }
+
+  /** Returns the grips a line trains or may choose from, in the order written. */
+  public static List<Grip> grips(Exercise exercise) {
+    return exercise.target() instanceof Exercise.BestOf best
+        ? best.grips()
+        : List.of(((Exercise.On) exercise.target()).grip());
+  }
+}

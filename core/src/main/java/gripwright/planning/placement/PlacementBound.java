@@ -1,0 +1,107 @@
+package gripwright.planning.placement;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * How many sessions must at least go without a day, by three counts that are quick and never too
+ * high: each name by itself with its gap, all together by the time of the days, and those that are
+ * hard on one finger by every other day.
+ */
+final class PlacementBound {
+
+  private static final int DAYS = 7;
+
+  private final int names;
+
+  /** Wanted of each name in each week. */
+  private final int[][] wanted;
+
+  /** Sessions of a name that could follow from a day of a week, by the days since the last one. */
+  private final int[][][][] more;
+
+  /** Fingers that a name works hard in a week. */
+  private final int[][] hard;
+
+  /** Sessions of any name that the days of a week from one on have time for. */
+  private final int[][] room;
+
+  /** Sessions that must be missing in the weeks from one on, if nothing came before. */
+  private final long[] later;
+
+  PlacementBound(List<Placement.Asked> weeks, List<String> names) {
+    this.names = names.size();
+    this.wanted = new int[weeks.size()][this.names];
+    this.more = new int[weeks.size()][this.names][][];
+    this.hard = new int[weeks.size()][this.names];
+    this.room = new int[weeks.size()][DAYS + 1];
+    this.later = new long[weeks.size() + 1];
+    for (int w = weeks.size() - 1; w >= 0; w--) {
+      Placement.Asked week = weeks.get(w);
+      int shortest = week.requests().stream().mapToInt(Placement.Request::minutes).min().orElse(1);
+      for (int d = DAYS - 1; d >= 0; d--) {
+        LocalDate day = week.week().first().plusDays(d);
+        long minutes = week.week().available().apply(day).toMinutes();
+        room[w][d] = room[w][d + 1] + (int) (minutes / Math.max(1, shortest));
+      }
+      for (Placement.Request request : week.requests()) {
+        int name = names.indexOf(request.name());
+        wanted[w][name]++;
+        hard[w][name] = request.hardFingers().map(f -> f.bits()).orElse(0);
+        more[w][name] = follow(week.week(), request);
+      }
+      int[] rested = new int[2 * this.names];
+      java.util.Arrays.fill(rested, 0, this.names, Integer.MAX_VALUE);
+      later[w] = missing(w, 0, rested, this.names);
+    }
+  }
+
+  /** Earliest first is best for one name alone. */
+  private static int[][] follow(Placement.Week week, Placement.Request request) {
+    int gap = request.gapDays();
+    int[][] follow = new int[DAYS + 1][gap + 1];
+    for (int d = DAYS - 1; d >= 0; d--) {
+      boolean open = Placement.fixedObstacle(week, request, week.first().plusDays(d)).isEmpty();
+      for (int age = 0; age <= gap; age++) {
+        follow[d][age] =
+            open && age == gap
+                ? 1 + follow[d + 1][Math.min(1, gap)]
+                : follow[d + 1][Math.min(gap, age + 1)];
+      }
+    }
+    return follow;
+  }
+
+  /** Returns the sessions that must be missing from the first day on if nothing came before. */
+  long missing() {
+    return later[0];
+  }
+
+  /**
+   * Returns the sessions that must be missing in a week and those after it.
+   *
+   * @param day the first day that is still open, 0 to 7
+   * @param now days since the last of each name, and from {@code counts} on how many are placed
+   */
+  long missing(int week, int day, int[] now, int counts) {
+    int missing = 0;
+    int left = 0;
+    int[] leftOfFinger = new int[4];
+    for (int n = 0; n < names; n++) {
+      if (wanted[week][n] > 0) {
+        int open = wanted[week][n] - now[counts + n];
+        int[] byAge = more[week][n][day];
+        missing += Math.max(0, open - byAge[Math.min(byAge.length - 1, now[n])]);
+        left += open;
+        for (int f = 0; f < leftOfFinger.length; f++) {
+          leftOfFinger[f] += ((hard[week][n] >> f) & 1) * open;
+        }
+      }
+    }
+    int hardDays = (DAYS - day + 1) / Placement.HARD_GAP_DAYS;
+    for (int ofFinger : leftOfFinger) {
+      missing = Math.max(missing, ofFinger - hardDays);
+    }
+    return Math.max(missing, left - room[week][day]) + later[week + 1];
+  }
+}

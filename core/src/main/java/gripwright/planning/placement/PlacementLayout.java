@@ -1,0 +1,45 @@
+package gripwright.planning.placement;
+
+/**
+ * Where each number of a situation is: days since the last session of each name first, then how
+ * many of each are placed in the week, then the rest.
+ *
+ * @param names how many names there are
+ */
+record PlacementLayout(int names) {
+  int count(int name) {
+    return names + name;
+  }
+
+  int yesterday() {
+    return 2 * names;
+  }
+
+  int today() {
+    return 2 * names + 1;
+  }
+
+  int minutes() {
+    return 2 * names + 2;
+  }
+
+  int lastDay() {
+    return 2 * names + 3;
+  }
+
+  int tests() {
+    return 2 * names + 4;
+  }
+
+  int testedYesterday() {
+    return 2 * names + 5;
+  }
+
+  int testedToday() {
+    return 2 * names + 6;
+  }
+
+  int size() {
+    return 2 * names + 7;
+  }
+}

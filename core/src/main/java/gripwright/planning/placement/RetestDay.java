@@ -1,0 +1,76 @@
+package gripwright.planning.placement;
+
+import gripwright.athlete.Athlete;
+import gripwright.plan.Plan;
+import gripwright.schedule.DatedSession;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the day of a week on which to test: a rested one, or else that of the hardest session. */
+public final class RetestDay {
+
+  private final Plan.Retest retest;
+  private final int minutes;
+
+  public RetestDay(Plan.Retest retest, int minutes) {
+    this.retest = retest;
+    this.minutes = minutes;
+  }
+
+  /**
+   * The day found.
+   *
+   * @param day the day
+   * @param displaced the session whose place the tests take, if they have no day of their own
+   * @param because why this day, in words
+   */
+  public record Found(LocalDate day, Optional<DatedSession> displaced, String because) {}
+
+  public Optional<Found> find(
+      LocalDate first, Athlete athlete, List<Placement.HardDay> hardDays, List<DatedSession> week) {
+    for (int d = 0; d < 7; d++) {
+      LocalDate day = first.plusDays(d);
+      if (athlete.availableOn(day).toMinutes() >= minutes && rested(day, hardDays, week)) {
+        return Optional.of(
+            new Found(
+                day,
+                Optional.empty(),
+                "rested: nothing hard within 48 h, "
+                    + athlete.availableOn(day).toMinutes()
+                    + " min free"));
+      }
+    }
+    return week.stream()
+        .filter(
+            s ->
+                hardDays.stream()
+                    .noneMatch(h -> h.what().equals(HardDays.GOAL) && near(h.date(), s.date())))
+        .min(
+            Comparator.comparing((DatedSession s) -> !s.hard())
+                .thenComparing(DatedSession::loadIndex, Comparator.reverseOrder())
+                .thenComparing(DatedSession::date)
+                .thenComparing(DatedSession::name))
+        .map(
+            hardest ->
+                new Found(
+                    hardest.date(),
+                    Optional.of(hardest),
+                    "no rested day for "
+                        + retest.setups().size()
+                        + (retest.setups().size() == 1 ? " test" : " tests")
+                        + ", so in place of the hardest session"));
+  }
+
+  private static boolean rested(
+      LocalDate day, List<Placement.HardDay> hardDays, List<DatedSession> week) {
+    return hardDays.stream().noneMatch(h -> near(h.date(), day))
+        && week.stream().noneMatch(s -> s.date().equals(day) || (s.hard() && near(s.date(), day)));
+  }
+
+  private static boolean near(LocalDate one, LocalDate other) {
+    return Math.abs(ChronoUnit.DAYS.between(one, other)) < Placement.HARD_GAP_DAYS;
+  }
+}

@@ -1,0 +1,26 @@
+package gripwright.protocol;
+
+/**
+ * From where on a hold is hard. Hard work keeps days from other hard work on the same fingers, and
+ * several built-in rules ask for it.
+ */
+public final class Hardness {
+
+  /** The share of the maximum from which a hold is hard; common practice. */
+  public static final double SHARE_OF_MAX = 0.8;
+
+  /** The predicted reserve, in seconds, up to which a hold is hard; common practice. */
+  public static final double RESERVE_SECONDS = 3;
+
+  /** The effort from which a hold is hard, of 10; common practice. */
+  public static final double EFFORT = 8;
+
+  private Hardness() {}
+
+  /** Tells whether a level is hard by what is written, whatever is known of the maximum. */
+  public static boolean isWritten(Level level) {
+    return (level instanceof Level.Effort effort && effort.outOfTen() >= EFFORT)
+        || (level instanceof Level.Reserve reserve
+            && reserve.time().toNanos() / 1e9 <= RESERVE_SECONDS);
+  }
+}

@@ -1,0 +1,154 @@
+package gripwright.rule;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.HandFits;
+import gripwright.grip.Setup;
+import gripwright.history.LogTimeline;
+import gripwright.log.Log;
+import gripwright.plan.Block;
+import gripwright.plan.Plan;
+import gripwright.protocol.Level;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Load;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the built-in rules say of one exercise alone, as if nothing else were trained: which of them
+ * close a grip to an athlete on a day, and which limit it.
+ */
+public final class Gates {
+
+  /** The share of the maximum of a light hold: below every ceiling of the built-in rules. */
+  private static final double LIGHT_SHARE = 0.5;
+
+  /** What a hard hold loads by body mass. */
+  private static final double HARD_LOAD = 1.1;
+
+  private static final Duration HOLD = Duration.ofSeconds(10);
+
+  private final Athlete athlete;
+  private final Log log;
+  private final HandFits fits;
+  private final LocalDate day;
+
+  /**
+   * Prepares questions about an athlete on a day. Time in training counts as written unless it says
+   * from which day.
+   *
+   * @param athlete who would hold
+   * @param log what is known of the athlete
+   * @param fits of the athlete's hands
+   * @param day the day
+   */
+  public Gates(Athlete athlete, Log log, HandFits fits, LocalDate day) {
+    this.athlete = athlete;
+    this.log = log;
+    this.fits = fits;
+    this.day = day;
+  }
+
+  /**
+   * Returns the first built-in rule that stops an exercise, see {@link RuleCheck#stopping}.
+   *
+   * @param exercise the exercise
+   * @param session the session it would be part of, whose other exercises are left out
+   * @param week the week of the session
+   * @param plan whose waivers count
+   * @param timeline what is known of the athlete
+   * @return its name, or empty if no rule stops it
+   */
+  public static Optional<String> stopping(
+      PlannedExercise exercise,
+      DatedSession session,
+      PlanWeek week,
+      Plan plan,
+      Athlete athlete,
+      LogTimeline timeline) {
+    DatedSession alone =
+        new DatedSession(
+            session.date(),
+            session.week(),
+            session.block(),
+            session.blockWeek(),
+            session.name(),
+            session.minutes(),
+            exercise.hard(),
+            session.eased(),
+            session.bodyMass(),
+            session.placedBecause(),
+            List.of(exercise),
+            session.path(),
+            Optional.empty());
+    return RuleCheck.stopping(
+        new Schedule(
+            plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
+        timeline);
+  }
+
+  /**
+   * Returns the rules that prevent a grip on an edge however lightly it is held: with both hands,
+   * for 10 s at half the maximum, with nothing added to body mass.
+   */
+  public List<Finding> againstLightHold(Setup setup) {
+    return against(setup, LIGHT_SHARE, LIGHT_SHARE);
+  }
+
+  /**
+   * Returns the rules that prevent a grip on an edge where it is held as hard as it can be: with
+   * both hands, for 10 s at the maximum, with a tenth of body mass added.
+   */
+  public List<Finding> againstHardHold(Setup setup) {
+    return against(setup, 1, HARD_LOAD);
+  }
+
+  private List<Finding> against(Setup setup, double level, double byBodyMass) {
+    String name = setup.grip().name();
+    Plan plan =
+        Plan.named(name)
+            .athlete(athlete.name())
+            .from(day)
+            .block(Block.named(name, 1).build())
+            .build();
+    ModelPath path = athlete.path().then("grip", name);
+    Load mass = log.bodyMassOn(day).orElse(athlete.bodyMass());
+    PlannedExercise hold =
+        new PlannedExercise(
+            1,
+            name,
+            setup,
+            fits.of(setup),
+            new Scheme(List.of(new Scheme.Hold(HOLD, new Level.OfMax(level)))),
+            List.of(
+                new PlannedExercise.LoadedStep(
+                    HOLD.toSeconds(), Optional.of(mass.times(byBodyMass)))),
+            OptionalDouble.of(level * 100),
+            Optional.empty(),
+            mass,
+            false,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            path.then("exercise", 1));
+    DatedSession session =
+        new DatedSession(
+            day, 1, name, 1, name, 1, false, false, mass, "", List.of(hold), path, Optional.empty());
+    PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
+    Schedule schedule =
+        new Schedule(
+            plan, athlete, List.of(session), List.of(week), List.of(), List.of(), List.of());
+    return RuleCheck.check(schedule, LogTimeline.of(plan, athlete, log), List.of()).stream()
+        .filter(finding -> finding.rule().isPresent())
+        .toList();
+  }
+}

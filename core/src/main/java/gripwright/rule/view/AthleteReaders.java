@@ -1,0 +1,25 @@
+package gripwright.rule.view;
+
+import gripwright.expression.Kind;
+import gripwright.expression.Type;
+import gripwright.expression.Vocabulary;
+import gripwright.hand.Sex;
+import gripwright.quantity.Dimension;
+import java.util.List;
+
+/** How the properties are read of athletes. */
+final class AthleteReaders {
+
+  private AthleteReaders() {}
+
+  static void addTo(Readers all) {
+    all.<AthleteView>of(Kind.ATHLETE)
+        .object("name", a -> a.athlete.name())
+        .number("age", AthleteView::age)
+        .number("trained", AthleteView::trained)
+        .number("ability", a -> a.athlete.ability().ircra())
+        .number("body-mass", AthleteView::bodyMass)
+        .object("sex", a -> a.athlete.sex().map(Sex::word).orElse(null))
+        .truth("injured", AthleteView::injured);
+  }
+}

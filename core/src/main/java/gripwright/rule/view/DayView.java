@@ -1,0 +1,66 @@
+package gripwright.rule.view;
+
+import gripwright.expression.Named;
+import gripwright.finding.ModelPath;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A day with something on it, as rules see it. */
+public final class DayView implements Named {
+
+  public final LocalDate date;
+  final PlanView plan;
+  final @Nullable WeekView week;
+  public final ModelPath path;
+  final List<SessionView> sessions;
+  final List<ExerciseView> exercises;
+  final boolean hard;
+  final boolean retest;
+  final boolean climbing;
+  private @Nullable List<FingerView> atWork;
+
+  DayView(LocalDate date, PlanView plan, @Nullable WeekView week, List<SessionView> events) {
+    this.date = date;
+    this.plan = plan;
+    this.week = week;
+    path = (week == null ? plan.path : week.path()).then("date", date.toString());
+    sessions = events.stream().filter(e -> e.what == SessionView.What.TRAINING).toList();
+    exercises = sessions.stream().flatMap(s -> s.exercises.stream()).toList();
+    hard = events.stream().anyMatch(e -> e.hard);
+    retest = events.stream().anyMatch(e -> e.what == SessionView.What.RETEST);
+    climbing = events.stream().anyMatch(e -> e.what == SessionView.What.CLIMBING);
+  }
+
+  double load() {
+    return sessions.stream().mapToDouble(s -> s.load).sum();
+  }
+
+  double timeUnderLoad() {
+    return sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
+  }
+
+  double minutes() {
+    return sessions.stream().mapToDouble(s -> s.minutes).sum();
+  }
+
+  @Nullable BlockView block() {
+    return week == null ? null : week.block;
+  }
+
+  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  List<FingerView> fingers() {
+    List<FingerView> known = atWork;
+    if (known == null) {
+      known =
+          FingerView.of(FingerView.together(sessions.stream().map(SessionView::fingers).toList()));
+      atWork = known;
+    }
+    return known;
+  }
+
+  @Override
+  public String called() {
+    return date.toString();
+  }
+}

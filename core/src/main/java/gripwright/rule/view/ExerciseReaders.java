@@ -1,0 +1,78 @@
+package gripwright.rule.view;
+
+import gripwright.expression.Kind;
+import gripwright.expression.Type;
+import gripwright.expression.Vocabulary;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFamily;
+import gripwright.hand.Finger;
+import gripwright.hand.Hands;
+import gripwright.quantity.Dimension;
+import java.util.List;
+
+/** How the properties are read of exercises and grips. */
+final class ExerciseReaders {
+
+  private ExerciseReaders() {}
+
+  static void addTo(Readers all) {
+    addWork(all.of(Kind.EXERCISE));
+    addHistory(all.of(Kind.EXERCISE));
+    addPlace(all.of(Kind.EXERCISE));
+    addGrip(all.of(Kind.GRIP));
+  }
+
+  private static void addWork(Readers.Of<ExerciseView> exercise) {
+    exercise
+        .object("grip", ExerciseView::grip)
+        .number("edge", e -> e.edge)
+        .object("hands", e -> e.hands)
+        .truth("lifting", e -> e.planned.setup().lifting())
+        .object("protocol", e -> e.planned.protocol())
+        .number("level", e -> e.level)
+        .number("total-load", e -> e.totalLoad)
+        .number("added-load", e -> e.added)
+        .number("load", e -> e.load)
+        .number("time-under-load", e -> e.timeUnderLoad)
+        .number("impulse", e -> e.planned.impulse())
+        .number("sets", e -> e.sets)
+        .number("repetitions", e -> e.planned.scheme().repetitionsPerSet())
+        .number("hold", e -> e.longestHold)
+        .number("rest", e -> e.rest)
+        .number("set-rest", e -> e.setRest)
+        .number("order", e -> e.planned.order())
+        .truth("hard", e -> e.hard)
+        .number("end-reserve", ExerciseView::endReserve);
+  }
+
+  private static void addHistory(Readers.Of<ExerciseView> exercise) {
+    exercise
+        .truth("rehabilitation", e -> e.planned.rehabilitation().isPresent())
+        .truth("meets-needs", e -> e.athlete().meetsNeeds(e.grip()))
+        .number("familiar", e -> e.athlete().familiar(e.grip().name()))
+        .truth("uses-injured-finger", e -> e.plan().history.usesOpenInjury(e))
+        .truth("uses-painful-finger", e -> e.plan().history.usesPainfulFinger(e))
+        .number("since-clearance", e -> e.plan().history.sinceClearance(e))
+        .number("level-before", e -> e.plan().history.levelBefore(e));
+  }
+
+  private static void addPlace(Readers.Of<ExerciseView> exercise) {
+    exercise
+        .object("fingers", ExerciseView::fingersAtWork)
+        .object("session", e -> e.session)
+        .object("week", ExerciseView::week)
+        .object("block", e -> e.session.block())
+        .object("plan", ExerciseView::plan)
+        .object("athlete", ExerciseView::athlete)
+        .number("date", e -> e.session.date.toEpochDay());
+  }
+
+  private static void addGrip(Readers.Of<Grip> grip) {
+    grip.object("name", Grip::name)
+        .object("family", g -> g.family().word())
+        .number("fingers", g -> g.fingers().count());
+    for (Finger finger : Finger.values()) {
+      grip.truth("uses-" + finger, g -> g.fingers().has(finger));
+    }
+  }
+}

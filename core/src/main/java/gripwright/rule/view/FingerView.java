@@ -1,0 +1,57 @@
+package gripwright.rule.view;
+
+import gripwright.expression.Named;
+import gripwright.tissue.FingerWork;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * A finger of one hand as rules see it, in an exercise, session, day, week, block or plan.
+ *
+ * @param work what it does there
+ * @param recent what it did in the last three uneased weeks of the block that have a session and in
+ *     which it held; empty but for weeks
+ */
+public record FingerView(FingerWork work, List<FingerWork> recent) implements Named {
+
+  /** Returns the highest of the recent weeks; NaN if there is none or one is not known. */
+  double recently(ToDoubleFunction<FingerWork> measure) {
+    double highest = Double.NaN;
+    for (FingerWork week : recent) {
+      double value = measure.applyAsDouble(week);
+      highest = Double.isNaN(highest) ? value : Math.max(highest, value);
+    }
+    return highest;
+  }
+
+  static List<FingerView> of(List<FingerWork> work) {
+    return work.stream().map(each -> new FingerView(each, List.of())).toList();
+  }
+
+  /** Adds up the fingers of parts, such as the exercises of a session. */
+  static List<FingerWork> together(List<List<FingerView>> parts) {
+    List<FingerWork> all = new ArrayList<>();
+    parts.forEach(part -> part.forEach(finger -> all.add(finger.work)));
+    return FingerWork.together(all);
+  }
+
+  /** Returns the fingers of a week with what they did in others. */
+  static List<FingerView> besides(List<FingerWork> week, List<List<FingerWork>> others) {
+    return week.stream()
+        .map(
+            work ->
+                new FingerView(
+                    work,
+                    others.stream()
+                        .flatMap(List::stream)
+                        .filter(o -> o.finger() == work.finger() && o.side() == work.side())
+                        .toList()))
+        .toList();
+  }
+
+  @Override
+  public String called() {
+    return work.side() + " " + work.finger() + " finger";
+  }
+}

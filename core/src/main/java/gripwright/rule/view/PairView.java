@@ -1,0 +1,30 @@
+package gripwright.rule.view;
+
+/** Two sessions as rules see them, the earlier first. */
+public record PairView(SessionView earlier, SessionView later) {
+
+  private static final double SECONDS_PER_DAY = 86_400;
+
+  /** Returns whole calendar days of 24 h each, in seconds. */
+  double gap() {
+    return (later.day - earlier.day) * SECONDS_PER_DAY;
+  }
+
+  boolean sharedFingers() {
+    return (earlier.fingerBits & later.fingerBits) != 0;
+  }
+
+  boolean sharedHardFingers() {
+    return (earlier.hardFingerBits & later.hardFingerBits) != 0;
+  }
+
+  /** Returns the session that a finding about the pair stands at: a trained one, if one is. */
+  public SessionView place() {
+    if (later.what == SessionView.What.TRAINING) {
+      return later;
+    }
+    return earlier.what == SessionView.What.TRAINING || later.what == SessionView.What.CLIMBING
+        ? earlier
+        : later;
+  }
+}

@@ -1,0 +1,78 @@
+package gripwright.rule.view;
+
+import gripwright.expression.Kind;
+import gripwright.expression.Property;
+import gripwright.expression.PropertyReaders;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/** How every property of the catalogue is read from a view of a schedule. */
+public final class Readers implements PropertyReaders {
+
+  /** Reads all properties. */
+  public static final Readers ALL = new Readers();
+
+  private final Map<Kind, Map<String, Access>> byKind = new EnumMap<>(Kind.class);
+
+  private Readers() {
+    ExerciseReaders.addTo(this);
+    SessionReaders.addTo(this);
+    SpanReaders.addTo(this);
+    AthleteReaders.addTo(this);
+    FingerReaders.addTo(this);
+  }
+
+  /**
+   * Returns how a property is read.
+   *
+   * @throws IllegalArgumentException if nothing reads it
+   */
+  @Override
+  public Access of(Property property) {
+    Access access = byKind.getOrDefault(property.owner(), Map.of()).get(property.name());
+    if (access == null) {
+      throw new IllegalArgumentException(
+          "nothing reads " + property.name() + " of " + property.owner().one());
+    }
+    return access;
+  }
+
+  <V> Of<V> of(Kind kind) {
+    return new Of<>(byKind.computeIfAbsent(kind, k -> new HashMap<>()));
+  }
+
+  /** Collects the readers of one kind, whose things are of one class. */
+  @SuppressWarnings("unchecked") // expressions are typed before anything is read
+  static final class Of<V> {
+
+    private final Map<String, Access> readers;
+
+    private Of(Map<String, Access> readers) {
+      this.readers = readers;
+    }
+
+    Of<V> number(String name, ToDoubleFunction<V> read) {
+      return add(name, new NumberAccess((ToDoubleFunction<Object>) read));
+    }
+
+    Of<V> truth(String name, Predicate<V> read) {
+      return add(name, new TruthAccess((Predicate<Object>) read));
+    }
+
+    Of<V> object(String name, Function<V, ? extends @Nullable Object> read) {
+      return add(name, new ObjectAccess((Function<Object, @Nullable Object>) read));
+    }
+
+    private Of<V> add(String name, Access access) {
+      if (readers.put(name, access) != null) {
+        throw new IllegalStateException("two readers of " + name);
+      }
+      return this;
+    }
+  }
+}

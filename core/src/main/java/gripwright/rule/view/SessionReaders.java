@@ -1,0 +1,83 @@
+package gripwright.rule.view;
+
+import gripwright.expression.Kind;
+import gripwright.expression.Type;
+import gripwright.expression.Vocabulary;
+import gripwright.quantity.Dimension;
+import gripwright.quantity.Unit;
+import java.time.LocalDate;
+import java.util.List;
+
+/** How the properties are read of sessions, days and pairs of sessions. */
+final class SessionReaders {
+
+  private static final List<String> WEEKDAY_WORDS =
+      List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
+
+  private SessionReaders() {}
+
+  static void addTo(Readers all) {
+    addSession(all.of(Kind.SESSION));
+    addDay(all.of(Kind.DAY));
+    addPair(all.of(Kind.PAIR));
+  }
+
+  private static void addSession(Readers.Of<SessionView> session) {
+    session
+        .object("name", s -> s.name)
+        .object("what", s -> s.what.toString())
+        .number("date", s -> s.date.toEpochDay())
+        .object("weekday", s -> weekday(s.date))
+        .number("minutes", s -> Unit.MINUTE.toBase(s.minutes))
+        .object("intensity", s -> s.hard ? "high" : "low")
+        .truth("hard", s -> s.hard)
+        .truth("eased", s -> s.eased)
+        .number("load", s -> s.load)
+        .number("time-under-load", s -> s.timeUnderLoad)
+        .number("end-reserve", s ->
+                s.exercises.stream()
+                    .mapToDouble(ExerciseView::endReserve)
+                    .filter(reserve -> !Double.isNaN(reserve))
+                    .min()
+                    .orElse(Double.NaN))
+        .number("body-mass", s -> s.bodyMass)
+        .object("exercises", s -> s.exercises)
+        .object("fingers", SessionView::fingers)
+        .object("week", s -> s.week)
+        .object("block", SessionView::block)
+        .object("plan", s -> s.plan)
+        .object("athlete", SessionView::athlete);
+  }
+
+  private static void addDay(Readers.Of<DayView> day) {
+    day.number("date", d -> d.date.toEpochDay())
+        .object("weekday", d -> weekday(d.date))
+        .truth("hard", d -> d.hard)
+        .truth("retest", d -> d.retest)
+        .truth("climbing", d -> d.climbing)
+        .number("minutes", d -> Unit.MINUTE.toBase(d.minutes()))
+        .number("load", DayView::load)
+        .number("time-under-load", DayView::timeUnderLoad)
+        .object("sessions", d -> d.sessions)
+        .object("exercises", d -> d.exercises)
+        .object("fingers", DayView::fingers)
+        .object("week", d -> d.week)
+        .object("block", DayView::block)
+        .object("plan", d -> d.plan)
+        .object("athlete", d -> d.plan.athleteOn(d.date));
+  }
+
+  private static void addPair(Readers.Of<PairView> pair) {
+    pair.object("earlier", PairView::earlier)
+        .object("later", PairView::later)
+        .number("gap", PairView::gap)
+        .truth("shared-fingers", PairView::sharedFingers)
+        .truth("shared-hard-fingers", PairView::sharedHardFingers)
+        .object("plan", p -> p.earlier().plan)
+        .object("athlete", p -> p.later().athlete());
+  }
+
+  private static String weekday(LocalDate date) {
+    return WEEKDAY_WORDS.get(date.getDayOfWeek().ordinal());
+  }
+}

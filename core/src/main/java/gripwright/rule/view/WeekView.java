@@ -1,0 +1,105 @@
+package gripwright.rule.view;
+
+import gripwright.expression.Named;
+import gripwright.finding.ModelPath;
+import gripwright.schedule.PlanWeek;
+import gripwright.tissue.FingerWork;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A week as rules see it. */
+public final class WeekView implements Named {
+
+  /** How many uneased weeks back the greatest load is looked for. */
+  private static final int RECENT = 3;
+
+  final PlanView plan;
+  final @Nullable BlockView block;
+  public final PlanWeek week;
+  final List<SessionView> sessions = new ArrayList<>();
+  final List<ExerciseView> exercises = new ArrayList<>();
+  final List<DayView> days = new ArrayList<>();
+  double load;
+  double timeUnderLoad;
+  double minutes;
+  @Nullable WeekView previous;
+  double recentLoad = Double.NaN;
+  private final @Nullable WeekView before;
+
+  /** The last uneased weeks of the block that have a session, the latest first. */
+  private final List<WeekView> recent = new ArrayList<>(RECENT + 1);
+
+  private @Nullable List<FingerWork> work;
+  private @Nullable List<FingerView> atWork;
+
+  WeekView(PlanWeek week, PlanView plan, @Nullable BlockView block, @Nullable WeekView before) {
+    this.week = week;
+    this.plan = plan;
+    this.block = block;
+    this.before = before;
+  }
+
+  public int number() {
+    return week.number();
+  }
+
+  public ModelPath path() {
+    return week.path();
+  }
+
+  void add(SessionView session) {
+    sessions.add(session);
+    exercises.addAll(session.exercises);
+    load += session.load;
+    timeUnderLoad += session.timeUnderLoad;
+    minutes += session.minutes;
+  }
+
+  /** Looks back once all weeks have their sessions; called in the order of weeks. */
+  void settle() {
+    if (before != null) {
+      previous = before.sessions.isEmpty() ? before.previous : before;
+    }
+    if (previous == null || previous.block != block) {
+      return;
+    }
+    recent.addAll(previous.recent);
+    plan.evaluation.take(recent.size());
+    if (!previous.week.eased()) {
+      recent.add(0, previous);
+    }
+    if (recent.size() > RECENT) {
+      recent.remove(RECENT);
+    }
+    recentLoad = recent.stream().mapToDouble(w -> w.load).max().orElse(Double.NaN);
+  }
+
+  AthleteView athlete() {
+    return plan.athleteOn(week.from());
+  }
+
+  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  List<FingerView> fingers() {
+    List<FingerView> known = atWork;
+    if (known == null) {
+      known = FingerView.besides(work(), recent.stream().map(WeekView::work).toList());
+      atWork = known;
+    }
+    return known;
+  }
+
+  private List<FingerWork> work() {
+    List<FingerWork> known = work;
+    if (known == null) {
+      known = FingerView.together(sessions.stream().map(SessionView::fingers).toList());
+      work = known;
+    }
+    return known;
+  }
+
+  @Override
+  public String called() {
+    return "week " + number();
+  }
+}

@@ -1,0 +1,45 @@
+package gripwright.schedule;
+
+import java.util.Optional;
+
+/**
+ * How a session of the past was trained, as logged. Immutable.
+ *
+ * @param kind what became of the plan for it
+ * @param planned the session as it was planned, with its day and loads; empty if it was not
+ * @param entry position of its line in the log, from 0
+ */
+public record Happened(Kind kind, Optional<DatedSession> planned, int entry) {
+
+  /**
+   * Checks the position.
+   *
+   * @throws IllegalArgumentException if it is negative
+   */
+  public Happened {
+    if (entry < 0) {
+      throw new IllegalArgumentException("entry " + entry + " is less than 0");
+    }
+  }
+
+  /** What became of the plan for a session. */
+  public enum Kind {
+    /** All of it was done: every exercise, in all its sets. */
+    DONE("done"),
+    /** Sets or exercises are missing. */
+    IN_PART("done in part"),
+    /** It was trained and not planned. */
+    UNPLANNED("not planned");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    /** Returns it in words, such as {@code done in part}. */
+    public String words() {
+      return words;
+    }
+  }
+}

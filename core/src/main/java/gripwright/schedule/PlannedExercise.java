@@ -1,0 +1,212 @@
+package gripwright.schedule;
+
+import gripwright.finding.ModelPath;
+import gripwright.grip.GripFit;
+import gripwright.grip.Setup;
+import gripwright.hand.Side;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Load;
+import gripwright.quantity.Unit;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * An exercise with its loads. Immutable.
+ *
+ * @param order position in the session as the coach wrote it, from 1
+ * @param protocol name of the protocol
+ * @param setup grip, edge and hands
+ * @param fits how each hand that holds lies on the edge, by side, left first; two equal hands share
+ *     one fit
+ * @param scheme sets, holds and rests after progression
+ * @param steps holds with their loads and rests, in the order they happen
+ * @param percentOfMax the written level after progression, in per cent, where it is one and all
+ *     holds share it
+ * @param maximum what levels were reckoned from, where there is one
+ * @param bodyMass zero where a weight is lifted from the floor
+ * @param hard true if it counts as hard
+ * @param endReserve estimated capacity left after the last hold, where the maximum is known
+ * @param rehabilitation whose plan it follows, if it is part of a rehabilitation
+ * @param mix how it was chosen among several grips, where the line left a choice
+ * @param why how each number came about, in order
+ * @param path where it stands
+ */
+public record PlannedExercise(
+    int order,
+    String protocol,
+    Setup setup,
+    Map<Side, GripFit> fits,
+    Scheme scheme,
+    List<LoadedStep> steps,
+    OptionalDouble percentOfMax,
+    Optional<Maximum> maximum,
+    Load bodyMass,
+    boolean hard,
+    Optional<EndReserve> endReserve,
+    Optional<String> rehabilitation,
+    Optional<GripMix> mix,
+    List<Derivation> why,
+    ModelPath path) {
+
+  /**
+   * A hold with its load, or a rest.
+   *
+   * @param seconds how long
+   * @param load total load; empty for a rest
+   */
+  public record LoadedStep(double seconds, Optional<Load> load) {
+    /** Tells whether it is a hold. */
+    public boolean isHold() {
+      return load.isPresent();
+    }
+  }
+
+  /**
+   * The reference maximum of a setup: the greatest load held for 7 s.
+   *
+   * @param used the lower credible bound, which levels are reckoned from
+   * @param mean the best estimate
+   * @param high the upper credible bound
+   */
+  public record Maximum(Load used, Load mean, Load high) {}
+
+  /**
+   * What the fingers could still carry after the last hold, once the load is let go, as a share of
+   * what they could at the beginning of the session: an estimate, never a measurement. Of two hands
+   * the more tired one counts.
+   *
+   * @param mean by published or fitted rates and the best estimate of the maximum, 0..1
+   * @param low by the pessimistic end of both, 0..1 and at most the mean
+   * @param high by the optimistic end of both, 0..1 and at least the mean
+   */
+  public record EndReserve(double mean, double low, double high) {
+
+    /** An exercise that leaves less, by the mean, is hard. */
+    public static final double LITTLE = 0.15;
+
+    /**
+     * Checks the order.
+     *
+     * @throws IllegalArgumentException unless low, mean and high lie between 0 and 1 in this order
+     */
+    public EndReserve {
+      if (!(low >= 0 && low <= mean && mean <= high && high <= 1)) {
+        throw new IllegalArgumentException("not a reserve: " + low + ", " + mean + ", " + high);
+      }
+    }
+  }
+
+  /**
+   * One link of the chain behind a number.
+   *
+   * @param step what was done
+   * @param value the number it gave
+   * @param unit its unit, such as {@code kg}; empty for a pure number
+   * @param from what it was made from, in words
+   */
+  public record Derivation(String step, double value, String unit, String from) {}
+
+  /**
+   * Copies the parts.
+   *
+   * @throws IllegalArgumentException unless there is a fit of this grip on this edge for each hand
+   *     that holds, and for no other
+   */
+  public PlannedExercise {
+    boolean fitting = fits.size() == setup.hands().sides().size();
+    for (Side side : setup.hands().sides()) {
+      GripFit fit = fits.get(side);
+      fitting &= fit != null && fit.grip().equals(setup.grip()) && fit.edge().equals(setup.edge());
+    }
+    if (!fitting) {
+      throw new IllegalArgumentException("not the fits of " + setup + ": " + fits);
+    }
+    fits = Collections.unmodifiableMap(new EnumMap<>(fits));
+    steps = List.copyOf(steps);
+    why = List.copyOf(why);
+  }
+
+  /** Returns this exercise as one that was chosen. */
+  public PlannedExercise chosenBy(GripMix chosen) {
+    return with(hard, endReserve, Optional.of(chosen), why);
+  }
+
+  /**
+   * Returns this exercise with what it is estimated to leave.
+   *
+   * @param reserve capacity left after the last hold
+   * @param link where it comes from, added to the chain
+   * @param countsAsHard true if it makes the exercise hard, if it is not already
+   */
+  public PlannedExercise leaving(EndReserve reserve, Derivation link, boolean countsAsHard) {
+    List<Derivation> longer = new ArrayList<>(why);
+    longer.add(link);
+    return with(hard || countsAsHard, Optional.of(reserve), mix, longer);
+  }
+
+  private PlannedExercise with(
+      boolean asHard,
+      Optional<EndReserve> reserve,
+      Optional<GripMix> chosen,
+      List<Derivation> chain) {
+    return new PlannedExercise(
+        order,
+        protocol,
+        setup,
+        fits,
+        scheme,
+        steps,
+        percentOfMax,
+        maximum,
+        bodyMass,
+        asHard,
+        reserve,
+        rehabilitation,
+        chosen,
+        chain,
+        path);
+  }
+
+  /** Returns the greatest total load of any hold. */
+  public Load totalLoad() {
+    Load greatest = Load.ZERO;
+    for (LoadedStep step : steps) {
+      Load load = step.load().orElse(Load.ZERO);
+      greatest = load.compareTo(greatest) > 0 ? load : greatest;
+    }
+    return greatest;
+  }
+
+  /** Returns what is added to body mass at the greatest load; negative means taken off. */
+  public Load added() {
+    return totalLoad().minus(bodyMass);
+  }
+
+  /** Returns all holds, in seconds. */
+  public double timeUnderLoadSeconds() {
+    double seconds = 0;
+    for (LoadedStep step : steps) {
+      seconds += step.isHold() ? step.seconds() : 0;
+    }
+    return seconds;
+  }
+
+  /** Returns the sum of total load times hold time, in kg s. */
+  public double loadIndex() {
+    double sum = 0;
+    for (LoadedStep step : steps) {
+      sum += step.load().isPresent() ? step.load().get().kilograms() * step.seconds() : 0;
+    }
+    return sum;
+  }
+
+  /** Returns the impulse on the hands together, in N s. */
+  public double impulse() {
+    return loadIndex() * Unit.NEWTONS_PER_KILOGRAM;
+  }
+}

@@ -1,0 +1,88 @@
+package gripwright.season;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.finding.Nearest;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * Names of logged sessions that no plan of the athlete has. Lines outside the days of all plans are
+ * left alone: they may well be of plans that are no longer kept.
+ */
+final class LoggedNames {
+
+  private static final int DATES_TOLD = 6;
+
+  private LoggedNames() {}
+
+  /**
+   * Returns advice on each unknown name, at its first line, by name.
+   *
+   * @param plans all plans of the athlete
+   * @param told names that are reported already
+   */
+  static List<Finding> unknown(Log log, Collection<Plan> plans, Set<String> told) {
+    Set<String> known = new TreeSet<>();
+    for (Plan plan : plans) {
+      plan.blocks().stream()
+          .flatMap(block -> block.contentFor(log.athlete()).sessions().stream())
+          .map(SessionPlan::name)
+          .forEach(known::add);
+    }
+    SortedMap<String, List<Integer>> lines = new TreeMap<>();
+    for (int i = 0; i < log.entries().size(); i++) {
+      LogEntry entry = log.entries().get(i);
+      int line = i;
+      name(entry)
+          .filter(name -> !known.contains(name) && !told.contains(name))
+          .filter(name -> plans.stream().anyMatch(plan -> lies(entry.date(), plan)))
+          .ifPresent(name -> lines.computeIfAbsent(name, n -> new ArrayList<>()).add(line));
+    }
+    List<Finding> findings = new ArrayList<>();
+    lines.forEach((name, of) -> findings.add(finding(log, name, of, known)));
+    return findings;
+  }
+
+  private static Finding finding(Log log, String name, List<Integer> lines, Set<String> known) {
+    List<LocalDate> days = lines.stream().map(i -> log.entries().get(i).date()).toList();
+    String dates =
+        days.stream().limit(DATES_TOLD).map(LocalDate::toString).collect(Collectors.joining(", "))
+            + (days.size() > DATES_TOLD ? " and " + (days.size() - DATES_TOLD) + " more" : "");
+    Finding finding =
+        Finding.advice(
+                "log.session-unknown",
+                ModelPath.of("log", log.athlete()).then("entry", lines.get(0) + 1))
+            .with("session", name)
+            .with("dates", dates)
+            .with("athlete", log.athlete())
+            .with(
+                "names", known.stream().map(n -> "`" + n + "`").collect(Collectors.joining(", ")));
+    return Nearest.to(name, known).map(near -> finding.with("suggestion", near)).orElse(finding);
+  }
+
+  private static Optional<String> name(LogEntry entry) {
+    if (entry instanceof LogEntry.Trained trained) {
+      return Optional.of(trained.session());
+    }
+    return entry instanceof LogEntry.Skipped skipped
+        ? Optional.of(skipped.session())
+        : Optional.empty();
+  }
+
+  private static boolean lies(LocalDate day, Plan plan) {
+    return !day.isBefore(plan.from()) && !day.isAfter(plan.to());
+  }
+}

@@ -1,0 +1,78 @@
+package gripwright.season;
+
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.history.LogTimeline;
+import gripwright.schedule.Schedule;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Broken rules on days that are past: nobody can keep them any more. */
+final class PastBreaches {
+
+  private static final int DATES_TOLD = 6;
+
+  private PastBreaches() {}
+
+  private static String dates(List<LocalDate> days) {
+    String told =
+        days.stream().limit(DATES_TOLD).map(LocalDate::toString).collect(Collectors.joining(", "));
+    return days.size() > DATES_TOLD ? told + " and " + (days.size() - DATES_TOLD) + " more" : told;
+  }
+
+  /**
+   * Returns findings of rules such that what has happened stops nobody: an error about days that
+   * are past is advice, and stays an error for the days ahead.
+   */
+  static List<Finding> downgraded(
+      List<Finding> findings, Schedule schedule, LogTimeline timeline) {
+    if (timeline.lastKnownDay().isEmpty()) {
+      return findings;
+    }
+    List<Finding> settled = new ArrayList<>();
+    for (Finding finding : findings) {
+      List<ModelPath> places =
+          finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
+      List<ModelPath> past = places.stream().filter(p -> timeline.isPast(p, schedule.weeks())).toList();
+      if (!finding.blocks() || past.isEmpty()) {
+        settled.add(finding);
+        continue;
+      }
+      List<ModelPath> ahead = places.stream().filter(p -> !past.contains(p)).toList();
+      if (!ahead.isEmpty()) {
+        settled.add(
+            new Finding(
+                finding.code(),
+                finding.severity(),
+                ahead.get(0),
+                finding.arguments(),
+                finding.places().isEmpty() ? List.of() : ahead,
+                finding.waivedBecause()));
+      }
+      settled.add(breach(finding, past));
+    }
+    return settled;
+  }
+
+  private static Finding breach(Finding finding, List<ModelPath> past) {
+    Finding breach =
+        Finding.advice("plan.past-breach", past.get(0))
+            .with("rule", finding.rule().orElse(finding.code()))
+            .with("message", finding.arguments().getOrDefault("message", ""))
+            .with("dates", dates(past.stream().flatMap(p -> date(p).stream()).distinct().toList()));
+    for (ModelPath place : past) {
+      breach = breach.alsoAt(place);
+    }
+    return breach;
+  }
+
+  private static Optional<LocalDate> date(ModelPath place) {
+    return place.steps().stream()
+        .filter(s -> s.kind().equals("date"))
+        .map(s -> LocalDate.parse(s.name()))
+        .findFirst();
+  }
+}

@@ -1,0 +1,5 @@
+/** The one way into planning: plans, athletes, logs and rules in, compiled plans out. */
+@NullMarked
+package gripwright.season;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,313 @@
+package gripwright.survey;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFit;
+import gripwright.grip.HandFits;
+import gripwright.grip.Setup;
+import gripwright.grip.StandardGrips;
+import gripwright.hand.Finger;
+import gripwright.hand.HandShape;
+import gripwright.hand.Segment;
+import gripwright.hand.Side;
+import gripwright.log.Log;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.rule.Gates;
+import gripwright.strength.EdgeDepth;
+import gripwright.strength.Posture;
+import gripwright.strength.StrengthMap;
+import gripwright.tissue.Estimate;
+import gripwright.tissue.LumbricalIndex;
+import gripwright.tissue.Slip;
+import gripwright.tissue.TissueLoad;
+import gripwright.tissue.TissueModel;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Every grip fitted to one athlete's hands on one edge: what the hands take, what it asks of
+ * tendons and pulleys at a stated load, and which rules stand against it. Immutable.
+ *
+ * <p>Forces are estimates with intervals, not measurements; {@link TissueLoad} says what they are
+ * worth. Rules are asked of a light hold, so that what stands against it stands against any, and of
+ * one at the maximum, so that what stands against that alone is a limit.
+ *
+ * @param athlete whose hands
+ * @param day the day for which rules are asked
+ * @param edge depth of the edge
+ * @param total what the two hands hold together; each holds half
+ * @param left the left hand
+ * @param right the right hand
+ * @param rows one row a grip, or one a hand where the two don't hold it alike; the catalogue's
+ *     grips come first, crimps before open, split and single ones
+ * @param notes rules broken by the athlete whatever the grip
+ */
+public record GripSurvey(
+    Athlete athlete,
+    LocalDate day,
+    Length edge,
+    Load total,
+    HandShape left,
+    HandShape right,
+    List<Row> rows,
+    List<Gate> notes) {
+
+  /** From here on the rules of youth end, in months. */
+  private static final int YOUTH_MONTHS = 16 * 12;
+
+  /** The parameters of every estimate of a survey. */
+  public static final TissueModel MODEL = TissueModel.STANDARD;
+
+  /** The catalogue first, crimps before open, split and single grips. */
+  static Comparator<Grip> order() {
+    Map<String, Grip> catalogue = StandardGrips.byName();
+    return Comparator.comparing((Grip grip) -> !grip.equals(catalogue.get(grip.name())))
+        .thenComparing(Grip::family)
+        .thenComparing(grip -> -grip.fingers().count())
+        .thenComparing(grip -> grip.fingers().fingers().get(0))
+        .thenComparing(grip -> !grip.needs().isNone())
+        .thenComparing(Grip::name);
+  }
+
+  /**
+   * A grip on one hand.
+   *
+   * @param side which hand; empty if both hold it alike
+   * @param fit how the hand takes it; the left one where both hold it alike
+   * @param load what it asks of tendons and pulleys; in the nearest pose if the hand does not take
+   *     it
+   * @param slips what the other fingers take over when one leaves; empty for a single finger
+   * @param lumbrical the lumbrical index in mm, with idle fingers relaxed
+   * @param lumbricalPulledLow the same with idle fingers pulled into the palm
+   * @param gates rules that even a light hold of this grip breaks
+   * @param limits further rules that a hold of it at the maximum with load added breaks
+   * @param maximum the greatest load of both hands together, held for 7 s, by the athlete's tests;
+   *     empty if they tell nothing of it
+   */
+  public record Row(
+      Optional<Side> side,
+      GripFit fit,
+      TissueLoad load,
+      List<Slip> slips,
+      Estimate lumbrical,
+      Estimate lumbricalPulledLow,
+      List<Gate> gates,
+      List<Gate> limits,
+      Optional<StrengthMap.Estimate> maximum) {
+
+    /** Copies the lists. */
+    public Row {
+      slips = List.copyOf(slips);
+      gates = List.copyOf(gates);
+      limits = List.copyOf(limits);
+    }
+
+    /** Returns the grip. */
+    public Grip grip() {
+      return fit.grip();
+    }
+
+    /** Tells whether no rule closes the grip to this athlete; warnings close nothing. */
+    public boolean open() {
+      return gates.stream().noneMatch(Gate::closes);
+    }
+
+    /** Tells whether the grip is open to this athlete, but not at any load. */
+    public boolean limited() {
+      return open() && limits.stream().anyMatch(Gate::closes);
+    }
+  }
+
+  /**
+   * Tells whether the stated load is more than the athlete's tests say the grip is held with.
+   *
+   * @return empty if the tests tell nothing of the grip
+   */
+  public Optional<Boolean> aboveMaximum(Row row) {
+    return row.maximum().map(estimate -> total.compareTo(estimate.load().best()) > 0);
+  }
+
+  /** Copies the lists. */
+  public GripSurvey {
+    rows = List.copyOf(rows);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * Fits grips to an athlete's hands. Time in training counts as written, unless it says from which
+   * day.
+   *
+   * @param athlete whose hands
+   * @param log what is known of the athlete, for pain
+   * @param grips the grips, in any order
+   * @param edge depth of the edge, above 0
+   * @param total what the two hands hold together, above 0
+   * @param day the day for which rules are asked
+   * @throws IllegalArgumentException if edge or load are not above 0
+   */
+  public static GripSurvey of(
+      Athlete athlete, Log log, Collection<Grip> grips, Length edge, Load total, LocalDate day) {
+    if (!(total.kilograms() > 0)) {
+      throw new IllegalArgumentException("not a load to hold: " + total);
+    }
+    HandFits fits = new HandFits(athlete.shape(Side.LEFT), athlete.shape(Side.RIGHT));
+    Gates rules = new Gates(athlete, log, fits, day);
+    StrengthMap strength =
+        StrengthMap.of(log.tests(), setup -> Posture.of(fits.of(setup).values()), day);
+    List<Row> rows = new ArrayList<>();
+    Map<String, Gate> notes = new LinkedHashMap<>();
+    for (Grip grip : grips.stream().sorted(order()).toList()) {
+      Setup setup = Setup.of(grip, edge);
+      List<Finding> light = rules.againstLightHold(setup);
+      light.stream()
+          .filter(breach -> !ofGrip(breach))
+          .forEach(breach -> notes.putIfAbsent(breach.code(), new Gate(breach, List.of())));
+      List<Gate> gates = gates(light, grip, athlete, day);
+      List<Finding> hard = rules.againstHardHold(setup);
+      List<Gate> limits =
+          gates(hard, grip, athlete, day).stream().filter(each -> fresh(each, gates)).toList();
+      GripFit leftFit = fits.of(setup, Side.LEFT);
+      GripFit rightFit = fits.of(setup, Side.RIGHT);
+      double newtons = perHand(total);
+      Optional<StrengthMap.Estimate> maximum = strength.maximum(setup);
+      if (alike(leftFit, rightFit)) {
+        rows.add(row(Optional.empty(), leftFit, newtons, gates, limits, maximum));
+      } else {
+        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates, limits, maximum));
+        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates, limits, maximum));
+      }
+    }
+    return new GripSurvey(
+        athlete,
+        day,
+        edge,
+        total,
+        athlete.shape(Side.LEFT),
+        athlete.shape(Side.RIGHT),
+        rows,
+        List.copyOf(notes.values()));
+  }
+
+  /** Tells whether a rule speaks of the grip, and not of the athlete whatever the grip. */
+  private static boolean ofGrip(Finding breach) {
+    return breach.place().steps().stream().anyMatch(step -> step.kind().equals("exercise"));
+  }
+
+  private static boolean fresh(Gate limit, List<Gate> gates) {
+    return gates.stream().noneMatch(gate -> gate.rule().equals(limit.rule()));
+  }
+
+  private static List<Gate> gates(
+      List<Finding> breaches, Grip grip, Athlete athlete, LocalDate day) {
+    return breaches.stream()
+        .filter(GripSurvey::ofGrip)
+        .map(breach -> Gate.of(breach, grip, athlete, day))
+        .toList();
+  }
+
+  private static Row row(
+      Optional<Side> side,
+      GripFit fit,
+      double newtons,
+      List<Gate> gates,
+      List<Gate> limits,
+      Optional<StrengthMap.Estimate> maximum) {
+    TissueLoad load = TissueLoad.of(fit, newtons, MODEL);
+    return new Row(
+        side,
+        fit,
+        load,
+        load.slips(),
+        load.lumbrical(LumbricalIndex.Idle.RELAXED),
+        load.lumbrical(LumbricalIndex.Idle.PULLED_LOW),
+        gates,
+        limits,
+        maximum);
+  }
+
+  /** Tells whether a grip lies alike on both hands, and asks the same of them. */
+  private static boolean alike(GripFit left, GripFit right) {
+    HandShape one = left.pose().shape();
+    HandShape other = right.pose().shape();
+    return left.pose().fingers().equals(right.pose().fingers())
+        && left.misses().equals(right.misses())
+        && left.advice().equals(right.advice())
+        && one.breadth().equals(other.breadth())
+        && left.grip().fingers().fingers().stream().allMatch(f -> alike(one, other, f));
+  }
+
+  private static boolean alike(HandShape left, HandShape right, Finger finger) {
+    for (Segment segment : Segment.values()) {
+      if (!left.bone(finger, segment).equals(right.bone(finger, segment))
+          || left.measured(finger, segment) != right.measured(finger, segment)) {
+        return false;
+      }
+    }
+    return drop(left, finger) == drop(right, finger);
+  }
+
+  /** A finger's place on the palm counts from the middle finger's knuckle. */
+  private static double drop(HandShape shape, Finger finger) {
+    return shape.knuckleAlong(Finger.MIDDLE) - shape.knuckleAlong(finger);
+  }
+
+  /** Tells whether the hands are alike in every measure. */
+  public boolean alike() {
+    return athlete.left().equals(athlete.right());
+  }
+
+  /** Returns what each hand holds, in N. */
+  public double newtonsPerHand() {
+    return perHand(total);
+  }
+
+  private static double perHand(Load total) {
+    return total.newtons() / 2;
+  }
+
+  /** Returns the months of structured finger training on the day. */
+  public double trainedMonths() {
+    return Gate.trained(athlete, day);
+  }
+
+  /** Tells whether the athlete is under 16 on the day: then no finger training is intensive. */
+  public boolean underSixteen() {
+    return athlete.ageInMonths(day) < YOUTH_MONTHS;
+  }
+
+  /** Returns what the reader of these rows has to know. */
+  public List<ModelCaveat> reservations() {
+    boolean estimated = left.bonesEstimated() || right.bonesEstimated();
+    boolean missed = rows.stream().anyMatch(row -> !row.fit().reachable());
+    double depth = edge.millimetres();
+    boolean unmodelled = depth <= EdgeDepth.SHALLOWEST_RECKONED;
+    boolean shallow = !unmodelled && depth < longestPad();
+    boolean single = rows.stream().anyMatch(row -> row.load().fingers().size() == 1);
+    return List.of(ModelCaveat.values()).stream()
+        .filter(each -> each != ModelCaveat.ESTIMATED_BONES || estimated)
+        .filter(each -> each != ModelCaveat.UNMODELLED_EDGE || unmodelled)
+        .filter(each -> each != ModelCaveat.SHALLOW_EDGE || shallow)
+        .filter(each -> each != ModelCaveat.WHOLE_PADS || missed)
+        .filter(each -> each != ModelCaveat.SINGLE_FINGER || single)
+        .toList();
+  }
+
+  /** The longest end bone, in mm. */
+  private double longestPad() {
+    double longest = 0;
+    for (HandShape shape : List.of(left, right)) {
+      for (Finger finger : Finger.values()) {
+        longest = Math.max(longest, shape.bone(finger, Segment.DISTAL).millimetres());
+      }
+    }
+    return longest;
+  }
+}

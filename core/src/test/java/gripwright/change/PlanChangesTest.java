@@ -1,0 +1,331 @@
+package gripwright.change;
+
+import static gripwright.planning.Skarvdal.DRAG;
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.HOLDS;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static gripwright.planning.Skarvdal.SERIES;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.athlete.Athlete;
+import gripwright.change.PlanChange.Measure;
+import gripwright.grip.Setup;
+import gripwright.log.Log;
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.planning.Season;
+import gripwright.planning.Skarvdal;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.quantity.Numbers;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/** What is told of two compiled plans, change by change. */
+class PlanChangesTest {
+
+  private static final Exercise HOLD = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
+  private static final Exercise SERIAL = Exercise.of(SERIES, DRAG, EDGE);
+
+  private static Block.Builder base(int weeks, Exercise... exercises) {
+    return Block.named("base", weeks).session(SessionPlan.of("strength", 2, exercises));
+  }
+
+  private static Block.Builder peak(Exercise... exercises) {
+    return Block.named("peak", 1).session(SessionPlan.of("power", 1, exercises));
+  }
+
+  private static CompiledPlan compile(Plan.Builder plan) {
+    return Planner.compile(plan.build(), Skarvdal.ylva().build(), Skarvdal.tested(), List.of());
+  }
+
+  private static Plan.Builder plan(LocalDate from, Block.Builder... blocks) {
+    Plan.Builder plan = Plan.named("spring").athlete("ylva").from(from);
+    for (Block.Builder block : blocks) {
+      plan.block(block.build());
+    }
+    return plan;
+  }
+
+  private static List<PlanChange> between(Plan.Builder before, Plan.Builder after) {
+    return PlanChanges.between(compile(before), compile(after));
+  }
+
+  @Test
+  void anotherLevelIsAnotherLoadInEverySession() {
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, base(1, HOLD)),
+            plan(MONDAY, base(1, HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7))))));
+    assertEquals(2, changes.size(), changes.toString());
+    for (PlanChange change : changes) {
+      PlanChange.ExerciseChanged load = assertInstanceOf(PlanChange.ExerciseChanged.class, change);
+      assertEquals(Measure.LOAD, load.measure());
+      assertTrue(load.after().totalLoad().compareTo(load.before().totalLoad()) < 0);
+    }
+  }
+
+  @Test
+  void moreSetsAreToldAsSets() {
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, base(1, HOLD)),
+            plan(MONDAY, base(1, HOLD.with("sets", new Argument.Count(6)))));
+    assertEquals(
+        List.of(Measure.SETS, Measure.SETS),
+        changes.stream().map(c -> ((PlanChange.ExerciseChanged) c).measure()).toList());
+  }
+
+  @Test
+  void aPlanThatBeginsLaterIsOneMoveForAllSessions() {
+    List<PlanChange> changes =
+        between(plan(MONDAY, base(2, HOLD)), plan(MONDAY.plusWeeks(2), base(2, HOLD)));
+    assertEquals(new PlanChange.PlanMoved(MONDAY, MONDAY.plusWeeks(2)), changes.get(0));
+    assertTrue(changes.stream().noneMatch(PlanChange.SessionMoved.class::isInstance));
+    assertTrue(
+        changes.stream()
+            .skip(1)
+            .allMatch(
+                c -> c instanceof PlanChange.ExerciseChanged e && e.measure() == Measure.LOAD),
+        "only loads, which rest on tests that are older now");
+  }
+
+  @Test
+  void aLongerBlockMovesTheNextAndAddsItsSessions() {
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, base(1, HOLD), peak(SERIAL)), plan(MONDAY, base(2, HOLD), peak(SERIAL)));
+    assertTrue(
+        changes.contains(new PlanChange.BlockResized("base", MONDAY, 1, 2)), changes.toString());
+    assertTrue(
+        changes.contains(new PlanChange.BlockMoved("peak", 7, MONDAY.plusWeeks(2))),
+        changes.toString());
+    assertEquals(2, changes.stream().filter(PlanChange.SessionAdded.class::isInstance).count());
+    assertEquals(4, changes.size(), changes.toString());
+  }
+
+  @Test
+  void aBlockThatIsGoneOrNewIsNamed() {
+    List<PlanChange> changes =
+        between(plan(MONDAY, base(1, HOLD), peak(SERIAL)), plan(MONDAY, base(1, HOLD)));
+    assertTrue(
+        changes.contains(new PlanChange.BlockDropped("peak", MONDAY.plusWeeks(1), 1)),
+        changes.toString());
+    assertTrue(
+        between(plan(MONDAY, base(1, HOLD)), plan(MONDAY, base(1, HOLD), peak(SERIAL)))
+            .contains(new PlanChange.BlockAdded("peak", MONDAY.plusWeeks(1), 1)));
+  }
+
+  @Test
+  void aNewExerciseIsOneChangeASession() {
+    List<PlanChange> changes =
+        between(plan(MONDAY, base(1, HOLD)), plan(MONDAY, base(1, HOLD, SERIAL)));
+    assertEquals(2, changes.size(), changes.toString());
+    assertTrue(changes.stream().allMatch(PlanChange.ExerciseAdded.class::isInstance));
+  }
+
+  @Test
+  void exercisesThatChangePlacesAreToldAsOrder() {
+    List<PlanChange> changes =
+        between(plan(MONDAY, base(1, HOLD, SERIAL)), plan(MONDAY, base(1, SERIAL, HOLD)));
+    assertTrue(
+        changes.stream()
+            .allMatch(
+                c -> c instanceof PlanChange.ExerciseChanged e && e.measure() == Measure.ORDER),
+        changes.toString());
+    assertEquals(4, changes.size());
+  }
+
+  @Test
+  void anotherDayIsAMove() {
+    CompiledPlan before = compile(plan(MONDAY, peak(HOLD)));
+    CompiledPlan after =
+        Planner.compile(
+            plan(MONDAY, peak(HOLD)).build(),
+            Skarvdal.ylva()
+                .away(
+                    new Athlete.Absence(
+                        before.sessions().get(0).date(),
+                        before.sessions().get(0).date(),
+                        Optional.empty()))
+                .build(),
+            Skarvdal.tested(),
+            List.of());
+    PlanChange.SessionMoved moved =
+        assertInstanceOf(PlanChange.SessionMoved.class, PlanChanges.between(before, after).get(0));
+    assertEquals(before.sessions().get(0).date(), moved.before().date());
+    assertEquals(DayOfWeek.THURSDAY, moved.after().date().getDayOfWeek());
+  }
+
+  @Test
+  void anEasedWeekAndAWaiverAreTold() {
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, base(3, HOLD))
+                .waive(
+                    new Plan.Waiver(
+                        "level-near-limit",
+                        Optional.empty(),
+                        OptionalInt.empty(),
+                        Optional.empty(),
+                        OptionalInt.empty(),
+                        "agreed with her")),
+            plan(MONDAY, base(3, HOLD).ease(3, 0.6)));
+    assertTrue(
+        changes.stream()
+            .anyMatch(c -> c instanceof PlanChange.WeekEased w && w.week().number() == 3));
+    assertTrue(changes.stream().anyMatch(PlanChange.WaiverDropped.class::isInstance));
+  }
+
+  @Test
+  void aGripThatBeginsLaterIsTold() {
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, base(1, HOLD, SERIAL), peak(SERIAL)),
+            plan(MONDAY, base(1, HOLD), peak(SERIAL)));
+    assertTrue(
+        changes.stream()
+            .anyMatch(c -> c instanceof PlanChange.GripStarts g && g.grip().equals(DRAG)),
+        changes.toString());
+  }
+
+  @Test
+  void testsAndTheGoalAreCompared() {
+    Plan.Retest tests =
+        new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 2);
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, base(2, HOLD)),
+            plan(MONDAY, base(2, HOLD))
+                .retest(tests)
+                .towards(new Plan.Goal(MONDAY.plusWeeks(6), Optional.of("a trip"))));
+    assertTrue(
+        changes.stream()
+            .anyMatch(c -> c instanceof PlanChange.RetestChanged r && r.before().isEmpty()));
+    assertTrue(changes.stream().anyMatch(PlanChange.GoalChanged.class::isInstance));
+  }
+
+  @Test
+  void aLevelThatTheEquipmentCantBuildIsToldWithoutALoad() {
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7))))),
+            plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7001))))));
+    assertEquals(
+        List.of(Measure.LEVEL),
+        changes.stream().map(c -> ((PlanChange.ExerciseChanged) c).measure()).toList());
+  }
+
+  @Test
+  void whatShowsInNoDayIsToldOnce() {
+    Advance later =
+        new Advance(
+            new Advance.Progress(
+                new Advance.LoadByShare(0.02),
+                new Advance.WhenLogged(true, OptionalDouble.of(8), OptionalDouble.empty(), 2)),
+            Optional.empty(),
+            Optional.empty());
+    List<PlanChange> changes =
+        between(
+            plan(MONDAY, base(1, HOLD)),
+            plan(MONDAY, base(1, HOLD).advance(later))
+                .title("spring at the wall")
+                .weeklyRise(0.1)
+                .demand(HALF_CRIMP, 1));
+    assertEquals(
+        List.of(
+            new PlanChange.PartChanged(MONDAY, PlanChange.Part.TITLE, "", "spring at the wall"),
+            new PlanChange.PartChanged(MONDAY, PlanChange.Part.DEMAND, "", "half-crimp 100 %"),
+            new PlanChange.PartChanged(MONDAY, PlanChange.Part.WEEKLY_RISE, "", "10 %"),
+            new PlanChange.BlockRewritten("base", MONDAY)),
+        changes);
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void aPlanDoesNotDifferFromItself(@ForAll Season season) {
+    assertEquals(List.of(), PlanChanges.between(season.compile(), season.compile()));
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void plansOfTwoSeasonsDifferUnlessTheyTrainTheSame(@ForAll Season season, @ForAll Season other) {
+    CompiledPlan one = season.compile();
+    CompiledPlan two =
+        Planner.compile(season.plan(), season.athlete(), Log.empty("ylva"), List.of());
+    boolean same = trained(one).equals(trained(two)) && tests(one).equals(tests(two));
+    assertEquals(same, PlanChanges.between(one, two).isEmpty());
+    CompiledPlan third = other.compile();
+    List<PlanChange> there = PlanChanges.between(one, third);
+    List<PlanChange> back = PlanChanges.between(third, one);
+    assertEquals(told(there, false), told(back, true));
+  }
+
+  /** Kinds of change with their numbers; what is new the other way is gone this way. */
+  private static SortedMap<String, Long> told(List<PlanChange> changes, boolean back) {
+    SortedMap<String, Long> told = new TreeMap<>();
+    for (PlanChange change : changes) {
+      String kind = change.getClass().getSimpleName();
+      if (change instanceof PlanChange.ExerciseChanged c) {
+        kind += c.measure();
+      }
+      if (back) {
+        kind =
+            kind.endsWith("Added")
+                ? kind.replace("Added", "Dropped")
+                : kind.replace("Dropped", "Added");
+      }
+      told.merge(kind, 1L, Long::sum);
+    }
+    return told;
+  }
+
+  private static List<Object> tests(CompiledPlan plan) {
+    return plan.retests().stream()
+        .<Object>map(r -> List.of(r.date(), r.setups(), r.hold()))
+        .toList();
+  }
+
+  /** What lies below a tenth of a gram is noise of reckoning. */
+  private static List<Object> course(PlannedExercise exercise) {
+    return exercise.steps().stream()
+        .<Object>map(
+            s -> List.of(s.seconds(), s.load().map(l -> Numbers.rounded(l.kilograms(), 4))))
+        .toList();
+  }
+
+  private static List<Object> trained(CompiledPlan plan) {
+    return plan.sessions().stream()
+        .<Object>map(
+            s ->
+                List.of(
+                    s.date(),
+                    s.name(),
+                    s.minutes(),
+                    s.exercises().stream()
+                        .map(
+                            e ->
+                                List.of(
+                                    e.protocol(), e.setup(), e.steps(), e.percentOfMax(), e.hard()))
+                        .toList()))
+        .toList();
+  }
+}

@@ -1,0 +1,135 @@
+package gripwright.fatigue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.finding.Finding;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.planning.Skarvdal;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.statistics.Statistics;
+
+/** What an easier line of a plan does to what the plan says of it. */
+class SessionOutlookProperties {
+
+  /**
+   * A line in two sizes.
+   *
+   * @param seconds time of a hold
+   * @param percent level
+   * @param sets how many
+   * @param pause seconds between sets
+   * @param series true for sets of six holds
+   */
+  record Line(int seconds, int percent, int sets, int pause, boolean series) {
+
+    Exercise exercise() {
+      Exercise exercise =
+          Exercise.of(series ? Skarvdal.SERIES : Skarvdal.HOLDS, Skarvdal.HALF_CRIMP, Skarvdal.EDGE)
+              .with("level", new Argument.AtLevel(new Level.OfMax(percent / 100.0)))
+              .with("sets", new Argument.Count(sets));
+      return series
+          ? exercise
+          : exercise
+              .with("work", new Argument.Time(Duration.ofSeconds(seconds)))
+              .with("pause", new Argument.Time(Duration.ofSeconds(pause)));
+    }
+
+    CompiledPlan compile() {
+      Plan plan =
+          Plan.named("spring")
+              .athlete("ylva")
+              .from(Skarvdal.MONDAY)
+              .block(
+                  Block.named("base", 1).session(SessionPlan.of("strength", 1, exercise())).build())
+              .build();
+      return Planner.compile(plan, Skarvdal.ylva().build(), Skarvdal.tested(), List.of());
+    }
+  }
+
+  @Provide
+  Arbitrary<Line> lines() {
+    return Combinators.combine(
+            Arbitraries.integers().between(3, 180),
+            Arbitraries.integers().between(35, 100),
+            Arbitraries.integers().between(1, 8),
+            Arbitraries.integers().between(5, 200),
+            Arbitraries.of(true, false))
+        .as(Line::new);
+  }
+
+  private static List<Finding> told(CompiledPlan plan) {
+    return plan.findings().stream().filter(f -> f.code().startsWith("plan.hold-")).toList();
+  }
+
+  private static Optional<PlannedExercise.EndReserve> reserve(CompiledPlan plan) {
+    return plan.sessions().stream()
+        .flatMap(s -> s.exercises().get(0).endReserve().stream())
+        .findFirst();
+  }
+
+  private static void assertEasier(Line line, Line easier) {
+    CompiledPlan plan = line.compile();
+    CompiledPlan other = easier.compile();
+    Statistics.label("told").collect(told(plan).size(), told(other).size());
+    assertTrue(told(plan).size() <= 1);
+    if (told(plan).isEmpty() && reserve(plan).isPresent()) {
+      assertEquals(List.of(), told(other));
+    }
+    if (reserve(plan).isPresent() && reserve(other).isPresent()) {
+      assertTrue(
+          reserve(other).get().mean() >= reserve(plan).get().mean() - 1e-9,
+          reserve(plan) + " " + reserve(other));
+    }
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void aLowerLevelNeverLeavesLessNorIsToldAnew(
+      @ForAll("lines") Line line, @ForAll @DoubleRange(min = 0.5, max = 1) double factor) {
+    int lower = Math.max(33, (int) (line.percent() * factor));
+    assertEasier(line, new Line(line.seconds(), lower, line.sets(), line.pause(), line.series()));
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void aLongerRestNeverLeavesLessNorIsToldAnew(
+      @ForAll("lines") Line line, @ForAll @IntRange(min = 1, max = 200) int more) {
+    Line singles = new Line(line.seconds(), line.percent(), line.sets(), line.pause(), false);
+    assertEasier(
+        singles, new Line(line.seconds(), line.percent(), line.sets(), line.pause() + more, false));
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void atTheHintedLevelNothingIsTold(@ForAll("lines") Line line) {
+    for (Finding finding : told(line.compile())) {
+      Object hint = finding.arguments().get("level");
+      if (hint != null) {
+        int percent = Integer.parseInt(hint.toString().substring(0, hint.toString().indexOf(' ')));
+        assertTrue(percent < line.percent());
+        assertEquals(
+            List.of(),
+            told(
+                new Line(line.seconds(), percent, line.sets(), line.pause(), line.series())
+                    .compile()));
+      }
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package gripwright.history;
+
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.HOLDS;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gripwright.grip.Setup;
+import gripwright.log.LogEntry;
+import gripwright.plan.Advance;
+import gripwright.plan.Exercise;
+import gripwright.planning.progression.ProgressionBlockers;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.quantity.Load;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/** What counts as trouble in a line of a log. */
+class LoggedWorkTest {
+
+  private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
+
+  private static LoggedWork work(int sets, int asked, double effort) {
+    LogEntry.Done done =
+        new LogEntry.Done(
+            "single-holds",
+            Setup.of(HALF_CRIMP, EDGE),
+            OptionalInt.of(sets),
+            OptionalInt.empty(),
+            Optional.empty(),
+            OptionalDouble.of(effort),
+            OptionalDouble.empty());
+    return new LoggedWork(
+        MONDAY, Optional.of(done), OptionalInt.of(asked), Optional.empty(), Optional.empty());
+  }
+
+  private static LoggedWork loaded(double load, double asked) {
+    return new LoggedWork(
+        MONDAY,
+        Optional.empty(),
+        OptionalInt.empty(),
+        Optional.of(Load.ofKilograms(load)),
+        Optional.of(Load.ofKilograms(asked)));
+  }
+
+  private static ProgressionBlockers.Asked asked(Exercise line, OptionalDouble effortAtMost) {
+    Advance.Pace pace = new Advance.WhenLogged(true, effortAtMost, OptionalDouble.empty(), 2);
+    return new ProgressionBlockers.Asked(line, HALF_CRIMP, Optional.of(pace));
+  }
+
+  private static final ProgressionBlockers.Asked USUAL =
+      new ProgressionBlockers.Asked(LINE, HALF_CRIMP, Optional.empty());
+
+  @Test
+  void fewerSetsThanAskedAreTrouble() {
+    assertEquals(Optional.of("4 of 5 sets on 2027-03-01"), work(4, 5, 7).trouble(USUAL));
+    assertEquals(Optional.empty(), work(5, 5, 7).trouble(USUAL));
+    assertEquals(Optional.empty(), work(6, 5, 7).trouble(USUAL));
+  }
+
+  @Test
+  void withoutANumberOfSetsNoneIsMissed() {
+    LoggedWork unknown = work(1, 5, 7);
+    assertEquals(
+        false,
+        new LoggedWork(
+                MONDAY, unknown.done(), OptionalInt.empty(), Optional.empty(), Optional.empty())
+            .missedSets());
+    assertEquals(
+        false,
+        new LoggedWork(
+                MONDAY, Optional.empty(), OptionalInt.of(5), Optional.empty(), Optional.empty())
+            .missedSets());
+  }
+
+  @Test
+  void effortAboveNineIsTroubleUnlessTheLineSaysOtherwise() {
+    assertEquals(Optional.empty(), work(5, 5, 9).trouble(USUAL));
+    assertEquals(Optional.of("effort 9.5 on 2027-03-01, above 9"), work(5, 5, 9.5).trouble(USUAL));
+    assertEquals(
+        Optional.of("effort 9 on 2027-03-01, above 8"),
+        work(5, 5, 9).trouble(asked(LINE, OptionalDouble.of(8))));
+    Exercise hard = LINE.with("level", new Argument.AtLevel(new Level.Effort(9.5)));
+    assertEquals(Optional.empty(), work(5, 5, 9.5).trouble(asked(hard, OptionalDouble.empty())));
+    assertEquals(
+        Optional.of("effort 9.6 on 2027-03-01, above 9.5"),
+        work(5, 5, 9.6).trouble(asked(hard, OptionalDouble.empty())));
+  }
+
+  @Test
+  void twoPerCentLessThanAskedIsNotLighter() {
+    assertEquals(false, loaded(100, 100).lighter());
+    assertEquals(false, loaded(98, 100).lighter());
+    assertEquals(true, loaded(97.9, 100).lighter());
+    assertEquals(false, work(5, 5, 7).lighter(), "no load is known");
+  }
+}

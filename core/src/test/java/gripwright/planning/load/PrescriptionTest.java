@@ -1,0 +1,388 @@
+package gripwright.planning.load;
+
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.HOLDS;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.grip.Setup;
+import gripwright.hand.Hands;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.planning.Skarvdal;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
+import gripwright.strength.StrengthTest;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** How a level becomes a load that can be built, step by step, and what counts as hard. */
+class PrescriptionTest {
+
+  private static Exercise line(Level level) {
+    return Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", new Argument.AtLevel(level));
+  }
+
+  private static Exercise line(Level level, int seconds) {
+    return line(level).with("work", new Argument.Time(Duration.ofSeconds(seconds)));
+  }
+
+  private static CompiledPlan compile(
+      Athlete athlete, Log log, int weeks, UnaryOperator<Block.Builder> more, Exercise line) {
+    Block block =
+        more.apply(Block.named("base", weeks).session(SessionPlan.of("strength", 1, line))).build();
+    return Planner.compile(
+        Plan.named("spring").athlete("ylva").from(MONDAY).block(block).build(),
+        athlete,
+        log,
+        List.of());
+  }
+
+  private static CompiledPlan compile(Exercise line) {
+    return compile(Skarvdal.ylva().build(), Skarvdal.tested(), 1, b -> b, line);
+  }
+
+  private static PlannedExercise exercise(CompiledPlan plan, int week) {
+    return plan.sessionsOf(week).get(0).exercises().get(0);
+  }
+
+  private static PlannedExercise first(Exercise line) {
+    return exercise(compile(line), 1);
+  }
+
+  private static Derivation link(PlannedExercise exercise, String step) {
+    return exercise.why().stream().filter(w -> w.step().equals(step)).findFirst().orElseThrow();
+  }
+
+  private static double maximum(PlannedExercise exercise) {
+    return exercise.maximum().orElseThrow().used().kilograms();
+  }
+
+  private static double kilograms(PlannedExercise exercise, String step) {
+    assertEquals("kg", link(exercise, step).unit());
+    return link(exercise, step).value();
+  }
+
+  @Test
+  void aShareOfTheMaximumIsTakenOfItsLowerBound() {
+    PlannedExercise exercise = first(line(new Level.OfMax(0.84)));
+    assertEquals(84, link(exercise, "level").value(), 1e-9);
+    assertEquals("% max", link(exercise, "level").unit());
+    assertEquals(0.84 * maximum(exercise), kilograms(exercise, "load wanted"), 1e-9);
+    assertEquals(60, kilograms(exercise, "body mass"));
+    double total = exercise.totalLoad().kilograms();
+    assertEquals(total - 60, kilograms(exercise, "added"), 1e-9);
+    assertEquals(total, kilograms(exercise, "total load"), 1e-9);
+    assertEquals(84, exercise.percentOfMax().orElseThrow(), 1e-9);
+  }
+
+  @Test
+  void aTotalLoadAndOneAgainstBodyMassAreTakenAsWritten() {
+    PlannedExercise total = first(line(new Level.Total(Load.ofKilograms(50))));
+    assertEquals(50, kilograms(total, "level"));
+    assertEquals(10, kilograms(total, "taken off"));
+    PlannedExercise body = first(line(new Level.BodyMass(Load.ofKilograms(5))));
+    assertEquals(5, kilograms(body, "level"));
+    assertEquals(65, kilograms(body, "load wanted"));
+    assertEquals(5, kilograms(body, "added"));
+    PlannedExercise bare = first(line(new Level.Total(Load.ofKilograms(60))));
+    assertEquals(0, kilograms(bare, "added"), "nothing is taken off");
+  }
+
+  @Test
+  void aReserveAndAnEffortAreToldAsTheTimeThatCouldBeHeld() {
+    PlannedExercise reserve = first(line(new Level.Reserve(Duration.ofMillis(3500))));
+    assertEquals(13.5, link(reserve, "level").value(), 1e-9);
+    assertEquals("s", link(reserve, "level").unit());
+    PlannedExercise effort = first(line(new Level.Effort(8)));
+    assertEquals(12.5, link(effort, "level").value(), 1e-9);
+    assertTrue(kilograms(effort, "load wanted") > kilograms(reserve, "load wanted"));
+  }
+
+  private static Finding finding(CompiledPlan plan, String code) {
+    return plan.findings().stream().filter(f -> f.code().equals(code)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void aTimeBeyondTheCurveIsToldWithTheHoldAndWhatItWouldNeed() {
+    Finding range =
+        finding(compile(line(new Level.Reserve(Duration.ofMinutes(20)), 12)), "plan.hold-range");
+    assertEquals("12 s", range.arguments().get("hold"));
+    assertEquals("1212 s", range.arguments().get("needed"));
+  }
+
+  @Test
+  void stepsInKilogramsAreAddedToTheLevel() {
+    CompiledPlan plan =
+        compile(
+            Skarvdal.ylva().build(),
+            Skarvdal.tested(),
+            2,
+            b -> b.advance(Advance.weekly(new Advance.LoadBy(Load.ofKilograms(2.5)))),
+            line(new Level.OfMax(0.8)));
+    PlannedExercise second = exercise(plan, 2);
+    assertEquals(0.8 * maximum(second) + 2.5, kilograms(second, "load wanted"), 1e-9);
+    assertEquals(80 + 250 / maximum(second), second.percentOfMax().orElseThrow(), 1e-9);
+  }
+
+  @Test
+  void anIntroducedGripIsToldWhereItStandsOnItsWay() {
+    CompiledPlan plan =
+        compile(
+            Skarvdal.ylva().build(),
+            Skarvdal.tested(),
+            3,
+            b -> b.introduce(HALF_CRIMP, 0.5, 3),
+            line(new Level.OfMax(0.8)));
+    Derivation half = link(exercise(plan, 2), "introduce");
+    assertEquals(65, half.value(), 1e-9);
+    assertEquals("% max", half.unit());
+    assertEquals("from 50 % max towards the written level", half.from());
+    assertEquals(
+        0.65 * maximum(exercise(plan, 2)), kilograms(exercise(plan, 2), "load wanted"), 1e-9);
+  }
+
+  @Test
+  void aLevelAboveTheMaximumIsToldAndCutToIt() {
+    CompiledPlan plan =
+        compile(
+            Skarvdal.ylva().build(),
+            Skarvdal.tested(),
+            2,
+            b -> b.advance(Advance.weekly(new Advance.LoadByShare(0.02))),
+            line(new Level.OfMax(1)));
+    Finding over = finding(plan, "plan.level-over-max");
+    assertEquals("102 %", over.arguments().get("percent"));
+    PlannedExercise second = exercise(plan, 2);
+    assertEquals(maximum(second), kilograms(second, "load wanted"), 1e-9);
+    assertEquals(
+        Load.ofKilograms(maximum(second)).toString(),
+        String.valueOf(over.arguments().get("maximum")));
+    assertEquals(1, over.places().size(), "the first week is at the maximum");
+  }
+
+  private static Athlete.Builder unassisted() {
+    return Athlete.named("ylva")
+        .born(LocalDate.of(1996, 5, 20))
+        .bodyMass(Load.ofKilograms(60))
+        .trained(40)
+        .ability(Skarvdal.ylva().build().ability())
+        .hand(Skarvdal.ylva().build().left())
+        .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
+        .edge(EDGE);
+  }
+
+  @Test
+  void aLoadThatCannotBeBuiltIsToldWithTheLeastThatCan() {
+    Finding assisted =
+        finding(compile(line(new Level.Total(Load.ofKilograms(15)))), "plan.load-too-small");
+    assertEquals("15 kg", String.valueOf(assisted.arguments().get("wanted")));
+    assertEquals("20 kg", String.valueOf(assisted.arguments().get("least")));
+    Finding bare =
+        finding(
+            compile(
+                unassisted().build(),
+                Skarvdal.tested(),
+                1,
+                b -> b,
+                line(new Level.Total(Load.ofKilograms(50)))),
+            "plan.load-too-small");
+    assertEquals("60 kg", String.valueOf(bare.arguments().get("least")), "body mass");
+  }
+
+  private static Exercise lifted(Level level) {
+    return new Exercise(
+        HOLDS,
+        Map.of("level", new Argument.AtLevel(level)),
+        new Exercise.On(HALF_CRIMP),
+        EDGE,
+        Hands.LEFT,
+        true,
+        Optional.empty());
+  }
+
+  @Test
+  void bodyMassPlaysNoPartInALift() {
+    PlannedExercise lift = first(lifted(new Level.Total(Load.ofKilograms(20))));
+    assertEquals(0, lift.bodyMass().kilograms());
+    assertEquals(20, kilograms(lift, "added"), 1e-9);
+    assertTrue(lift.why().stream().noneMatch(w -> w.step().equals("body mass")));
+    Finding none =
+        finding(compile(lifted(new Level.Total(Load.ofKilograms(0.5)))), "plan.load-too-small");
+    assertEquals("1.25 kg", String.valueOf(none.arguments().get("least")), "the smallest plate");
+  }
+
+  @Test
+  void withoutWeightsNothingIsLifted() {
+    Finding finding =
+        finding(
+            compile(
+                unassisted().build(),
+                Skarvdal.tested(),
+                1,
+                b -> b,
+                lifted(new Level.Total(Load.ofKilograms(20)))),
+            "plan.nothing-to-lift");
+    assertTrue(finding.arguments().containsKey("setup"), finding.toString());
+  }
+
+  @Test
+  void fromEightyPerCentOnAHoldIsHard() {
+    assertEquals(true, first(line(new Level.OfMax(0.8))).hard());
+    assertEquals(false, first(line(new Level.OfMax(0.79))).hard());
+  }
+
+  @Test
+  void aLongHoldIsHardWhereLittleTimeIsLeft() {
+    assertEquals(true, first(line(new Level.OfMax(0.7), 45)).hard());
+    assertEquals(false, first(line(new Level.OfMax(0.5), 12)).hard());
+  }
+
+  @Test
+  void anEffortFromEightOnAndAReserveUpToThreeSecondsAreHard() {
+    // So long that its load is far below 80 % and the best estimate leaves seconds.
+    assertEquals(true, first(line(new Level.Effort(8), 120)).hard());
+    assertEquals(false, first(line(new Level.Effort(7.9), 120)).hard());
+    assertEquals(true, first(line(new Level.Reserve(Duration.ofSeconds(3)), 120)).hard());
+    assertEquals(false, first(line(new Level.Reserve(Duration.ofSeconds(30)), 120)).hard());
+  }
+
+  @Test
+  void anEdgeThatIsNotThereIsToldWithThoseThatAre() {
+    Finding missing =
+        finding(
+            compile(Exercise.of(HOLDS, HALF_CRIMP, Length.ofMillimetres(12))), "plan.edge-missing");
+    assertEquals("12 mm", String.valueOf(missing.arguments().get("edge")));
+    assertEquals("20 mm, 15 mm", missing.arguments().get("owned"));
+  }
+
+  private static Log with(StrengthTest.Result result, LocalDate day) {
+    return Skarvdal.tested()
+        .with(
+            new LogEntry.Tested(
+                new StrengthTest(day, Setup.of(HALF_CRIMP, EDGE), result), Optional.empty()));
+  }
+
+  @Test
+  void aTestIsToldWithItsLoadItsTimeAndItsWeight() {
+    PlannedExercise exercise = first(line(new Level.OfMax(0.8)));
+    Derivation weight = link(exercise, "weight of test");
+    assertEquals("%", weight.unit());
+    assertEquals("92.5 kg for 7 s, half-crimp edge 20 mm on 2027-02-22", weight.from());
+    assertEquals("80th percentile of the estimate", link(exercise, "maximum, upper bound").from());
+    assertEquals(
+        exercise.maximum().orElseThrow().high().kilograms(),
+        kilograms(exercise, "maximum, upper bound"));
+    assertEquals(maximum(exercise), kilograms(exercise, "maximum, lower bound"));
+  }
+
+  @Test
+  void aFailureCountsForNinetyDaysOnItsOwnSetup() {
+    StrengthTest.Result failure =
+        new StrengthTest.ToFailure(Load.ofKilograms(55), Duration.ofSeconds(13));
+    Exercise reserve = line(new Level.Reserve(Duration.ofSeconds(3)));
+    // The session lies on Tuesday 2 March.
+    assertEquals(
+        55,
+        kilograms(
+            exercise(
+                compile(
+                    Skarvdal.ylva().build(),
+                    with(failure, MONDAY.minusDays(88)),
+                    1,
+                    b -> b,
+                    reserve),
+                1),
+            "failed before"));
+    assertTrue(
+        exercise(
+                compile(
+                    Skarvdal.ylva().build(),
+                    with(failure, MONDAY.minusDays(89)),
+                    1,
+                    b -> b,
+                    reserve),
+                1)
+            .why()
+            .stream()
+            .noneMatch(w -> w.step().equals("failed before")));
+  }
+
+  /** Returns the chain of a hold after more tests of the same setup, each a week apart. */
+  private static List<String> basis(int tests) {
+    Log log = Log.empty("ylva");
+    for (int i = 1; i <= tests; i++) {
+      log =
+          log.with(
+              new LogEntry.Tested(
+                  Skarvdal.test(HALF_CRIMP, MONDAY.minusWeeks(i), 90), Optional.empty()));
+    }
+    PlannedExercise exercise =
+        exercise(compile(Skarvdal.ylva().build(), log, 1, b -> b, line(new Level.OfMax(0.8))), 1);
+    return exercise.why().stream()
+        .filter(w -> w.step().startsWith("weight") || w.step().equals("maximum, best estimate"))
+        .map(w -> w.step().startsWith("weight") ? Math.round(w.value()) + " %" : w.from())
+        .toList();
+  }
+
+  @Test
+  void ofManyTestsFourAreNamedAndTheOthersCounted() {
+    assertEquals(List.of("100 %", "held for 7 s, from this test"), basis(1));
+    List<String> two = basis(2);
+    assertEquals(3, two.size(), two.toString());
+    assertEquals("held for 7 s, from these tests", two.get(2));
+    List<String> six = basis(6);
+    assertEquals(5, six.size(), six.toString());
+    assertEquals("held for 7 s, from these tests and 2 of less weight", six.get(4));
+  }
+
+  @Test
+  void aMaximumOfAnotherGripSaysSo() {
+    PlannedExercise modelled = first(Exercise.of(HOLDS, Skarvdal.FRONT_THREE, EDGE));
+    assertTrue(
+        link(modelled, "maximum, best estimate").from().startsWith("held for 7 s, modelled from"));
+  }
+
+  @Test
+  void aFailureOfAnotherSetupOrOfLongerTellsNothing() {
+    Exercise reserve = line(new Level.Reserve(Duration.ofSeconds(3)));
+    StrengthTest.Result longer =
+        new StrengthTest.ToFailure(Load.ofKilograms(55), Duration.ofMillis(13_100));
+    StrengthTest.Result sooner =
+        new StrengthTest.ToFailure(Load.ofKilograms(55), Duration.ofSeconds(13));
+    LogEntry onDrag =
+        new LogEntry.Tested(
+            new StrengthTest(MONDAY.minusDays(7), Setup.of(Skarvdal.DRAG, EDGE), sooner),
+            Optional.empty());
+    for (Log log :
+        List.of(
+            with(longer, MONDAY.minusDays(7)),
+            Skarvdal.tested().with(onDrag),
+            with(sooner, MONDAY.plusDays(20)))) {
+      PlannedExercise exercise =
+          exercise(compile(Skarvdal.ylva().build(), log, 1, b -> b, reserve), 1);
+      assertTrue(exercise.why().stream().noneMatch(w -> w.step().equals("failed before")));
+    }
+  }
+}

@@ -1,0 +1,151 @@
+package gripwright.planning.mix;
+
+import static gripwright.planning.Skarvdal.DRAG;
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.FRONT_THREE;
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.HOLDS;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.Grip;
+import gripwright.grip.PractisedGrips;
+import gripwright.grip.Setup;
+import gripwright.grip.StandardGrips;
+import gripwright.hand.Hands;
+import gripwright.log.Log;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.planning.Skarvdal;
+import gripwright.planning.load.HandFindings;
+import gripwright.planning.load.Prescription;
+import gripwright.schedule.GripMix;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/** Which grips take part in a choice, what those that don't cost, and how whole sets are split. */
+class ChoiceGripsTest {
+
+  private static Exercise best(Grip... grips) {
+    return new Exercise(
+        HOLDS,
+        Map.of(),
+        new Exercise.BestOf(List.of(grips), Optional.of(new Exercise.Weights(0.6, 0.2, 0.2))),
+        EDGE,
+        Hands.BOTH,
+        false,
+        Optional.empty());
+  }
+
+  private static Choice choice(Exercise line, Map<Grip, Double> demand) {
+    Athlete ylva = Skarvdal.ylva().build();
+    Log log = Skarvdal.tested();
+    Plan.Builder plan =
+        Plan.named("spring")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(Block.named("base", 1).session(SessionPlan.of("strength", 1, line)).build());
+    demand.forEach(plan::demand);
+    HandFindings fits = new HandFindings(ylva);
+    return new Choice(plan.build(), ylva, log, fits, new Prescription(ylva, log, MONDAY, fits));
+  }
+
+  private static Optional<Choice.Exclusion> out(Grip grip, Map<Grip, Double> demand) {
+    return choice(best(HALF_CRIMP, grip), demand).excludedByHand(Setup.of(grip, EDGE));
+  }
+
+  @Test
+  void aFullCrimpOrASingleFingerMustBeNamedByTheDemand() {
+    for (Grip grip : List.of(StandardGrips.FULL_CRIMP, StandardGrips.MIDDLE_SINGLE)) {
+      Choice.Exclusion out = out(grip, Map.of(HALF_CRIMP, 1.0)).orElseThrow();
+      assertEquals(GripMix.Kind.NOT_NAMED, out.kind());
+      assertEquals("no demand of the plan names it", out.reason());
+      assertEquals(Optional.empty(), out(grip, Map.of(HALF_CRIMP, 0.7, grip, 0.3)));
+      assertTrue(out(grip, Map.of(HALF_CRIMP, 1.0, grip, 0.0)).isPresent(), "named with nothing");
+      assertTrue(out(grip, Map.of()).isPresent());
+    }
+    assertEquals(Optional.empty(), out(DRAG, Map.of(HALF_CRIMP, 1.0)));
+  }
+
+  @Test
+  void aGripThatTheHandDoesNotTakeIsOut() {
+    Choice.Exclusion out = out(PractisedGrips.STRAIGHT_FOUR, Map.of()).orElseThrow();
+    assertEquals(GripMix.Kind.HAND, out.kind());
+    assertEquals("the hand does not take it on 20 mm", out.reason());
+  }
+
+  @Test
+  void aGripWithoutALoadIsOutForWhatBlocksIt() {
+    ModelPath place = ModelPath.of("plan", "spring");
+    Choice.Exclusion out =
+        Choice.Exclusion.withoutLoad(
+            Setup.of(DRAG, EDGE),
+            List.of(
+                Finding.advice("plan.load-modelled", place), Finding.error("plan.no-test", place)));
+    assertEquals("plan.no-test", out.reason());
+    assertEquals(GripMix.Kind.LOAD, out.kind());
+    assertEquals("", Choice.Exclusion.withoutLoad(Setup.of(DRAG, EDGE), List.of()).reason());
+  }
+
+  private static GripMix mix(List<Choice.Exclusion> out) {
+    Exercise line = best(HALF_CRIMP, DRAG, FRONT_THREE);
+    return choice(line, Map.of(HALF_CRIMP, 0.5, DRAG, 0.4, FRONT_THREE, 0.1))
+        .mix(line, Choice.grips(line).stream().map(g -> Setup.of(g, EDGE)).toList(), out)
+        .orElseThrow();
+  }
+
+  private static Choice.Exclusion gate(Grip grip) {
+    return new Choice.Exclusion(grip.name(), GripMix.Kind.GATE, "closed");
+  }
+
+  @Test
+  void whatIsOutIsToldByWhatItCostsTheCostliestFirst() {
+    GripMix both = mix(List.of(gate(FRONT_THREE), gate(HALF_CRIMP)));
+    GripMix withoutHalf = mix(List.of(gate(HALF_CRIMP)));
+    GripMix withoutFront = mix(List.of(gate(FRONT_THREE)));
+    assertEquals(
+        List.of("half-crimp", "front-three"),
+        both.limits().stream().map(GripMix.Limit::grip).toList());
+    assertEquals(
+        withoutFront.best().score() - both.best().score(), both.limits().get(0).cost(), 1e-9);
+    assertEquals(
+        withoutHalf.best().score() - both.best().score(), both.limits().get(1).cost(), 1e-9);
+    assertEquals(List.of(), mix(List.of()).limits());
+  }
+
+  private static Map<String, Integer> split(int sets, double a, double b, double c) {
+    return Choice.apportion(sets, new TreeMap<>(Map.of("a", a, "b", b, "c", c)));
+  }
+
+  @Test
+  void theLargestRemaindersGetWhatIsLeftOver() {
+    assertEquals(Map.of("a", 3, "b", 3, "c", 4), split(10, 0.33, 0.33, 0.34));
+    assertEquals(Map.of("a", 0, "b", 2, "c", 3), split(5, 0.06, 0.45, 0.49));
+    assertEquals(Map.of("a", 1, "b", 2, "c", 2), split(5, 0.1, 0.45, 0.45));
+    assertEquals(Map.of("a", 1, "b", 1, "c", 2), split(4, 0.2, 0.35, 0.45));
+    assertEquals(Map.of("a", 1, "b", 1, "c", 1), split(3, 0.3, 0.3, 0.4));
+  }
+
+  @Test
+  void ofEqualRemaindersTheFirstInTheAlphabetIsTaken() {
+    assertEquals(
+        Map.of("a", 3, "b", 2), Choice.apportion(5, new TreeMap<>(Map.of("a", 0.5, "b", 0.5))));
+    assertEquals(
+        Map.of("a", 3, "b", 2),
+        Choice.apportion(5, new TreeMap<>(Map.of("a", 0.5 - 1e-9, "b", 0.5 + 1e-9))),
+        "alike as far as shares are known");
+    assertEquals(
+        Map.of("a", 2, "b", 1),
+        Choice.apportion(3, new TreeMap<>(Map.of("a", 2.0 / 3 - 1e-9, "b", 1.0 / 3 + 1e-9))),
+        "two whole sets but for a rounding error");
+  }
+}

@@ -1,0 +1,201 @@
+package gripwright.planning.mix;
+
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.HOLDS;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.grip.Grip;
+import gripwright.grip.StandardGrips;
+import gripwright.hand.Hands;
+import gripwright.log.Log;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.planning.Skarvdal;
+import gripwright.schedule.GripMix;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What a line that leaves a choice makes of it. */
+class ChoiceTest {
+
+  private static final Grip HALF = StandardGrips.HALF_CRIMP;
+  private static final Grip DRAG = StandardGrips.THREE_FINGER_DRAG;
+  private static final Grip FRONT = StandardGrips.FRONT_THREE;
+  private static final Exercise.Weights MATCH = new Exercise.Weights(1, 0, 0);
+  private static final Exercise.Weights MARGIN = new Exercise.Weights(0, 1, 0);
+  private static final Exercise.Weights CARRY_OVER = new Exercise.Weights(0, 0, 1);
+
+  private static List<PlannedExercise> first(
+      Athlete athlete, Exercise.Weights weights, Map<Grip, Double> demand, Grip... grips) {
+    Plan.Builder plan =
+        Plan.named("thaw")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(
+                Block.named("base", 1)
+                    .session(
+                        SessionPlan.of(
+                            "strength",
+                            1,
+                            new Exercise(
+                                HOLDS,
+                                Map.of(),
+                                new Exercise.BestOf(List.of(grips), Optional.of(weights)),
+                                EDGE,
+                                Hands.BOTH,
+                                false,
+                                Optional.empty())))
+                    .build());
+    demand.forEach(plan::demand);
+    Log log =
+        Skarvdal.log(
+            Skarvdal.test(HALF, MONDAY.minusDays(7), 92.5),
+            Skarvdal.test(DRAG, MONDAY.minusDays(7), 78));
+    CompiledPlan compiled = Planner.compile(plan.build(), athlete, log, List.of());
+    return compiled.sessions().get(0).exercises();
+  }
+
+  private static GripMix mix(Exercise.Weights weights, Map<Grip, Double> demand, Grip... grips) {
+    return first(Skarvdal.ylva().build(), weights, demand, grips).get(0).mix().orElseThrow();
+  }
+
+  @Test
+  void matchAloneFollowsTheDemand() {
+    GripMix mix = mix(MATCH, Map.of(HALF, 0.6, DRAG, 0.4), HALF, DRAG);
+    assertEquals(0.6, mix.best().shares().get("half-crimp"), 1e-6);
+    assertEquals(0.4, mix.best().shares().get("three-finger-drag"), 1e-6);
+    assertEquals(1, mix.best().match(), 1e-6);
+    assertEquals(1, mix.best().score(), 1e-6);
+  }
+
+  @Test
+  void wholeSetsFollowTheShares() {
+    List<PlannedExercise> exercises =
+        first(Skarvdal.ylva().build(), MATCH, Map.of(HALF, 0.6, DRAG, 0.4), HALF, DRAG);
+    assertEquals(List.of(3, 2), exercises.stream().map(e -> e.scheme().sets()).toList());
+    assertTrue(
+        exercises.get(0).why().stream()
+            .anyMatch(w -> w.step().equals("share of work") && w.from().startsWith("3 of 5 sets")),
+        exercises.get(0).why().toString());
+    assertTrue(
+        exercises.get(1).why().stream()
+            .anyMatch(w -> w.from().equals("2 of 5 sets; why, see half-crimp")),
+        exercises.get(1).why().toString());
+  }
+
+  /** Work in the very posture that is asked for carries over in full; any other less. */
+  @Test
+  void carryOverAloneTrainsWhatIsInDemand() {
+    GripMix mix = mix(CARRY_OVER, Map.of(DRAG, 1.0), HALF, DRAG);
+    assertEquals(List.of("three-finger-drag"), List.copyOf(mix.best().shares().keySet()));
+    assertEquals(1, mix.best().carryOver(), 1e-9);
+    assertTrue(mix.nextBest().orElseThrow().carryOver() < 1);
+  }
+
+  /**
+   * The slips of a drag load its own bent middle finger most, and the drag loads that pulley more
+   * than the half crimp does: what hardens it is the drag.
+   */
+  @Test
+  void marginAloneTrainsWhatASlipWouldLoad() {
+    GripMix mix = mix(MARGIN, Map.of(DRAG, 1.0), HALF, DRAG);
+    assertEquals(List.of("three-finger-drag"), List.copyOf(mix.best().shares().keySet()));
+    assertTrue(mix.best().margin() > mix.nextBest().orElseThrow().margin());
+    assertTrue(mix.best().margin() > 0);
+  }
+
+  @Test
+  void aGateThatCostsSomethingIsToldWithItsRule() {
+    Athlete beginner = Skarvdal.ylva().trained(18).build();
+    GripMix mix =
+        first(beginner, MATCH, Map.of(HALF, 0.5, FRONT, 0.5), HALF, FRONT)
+            .get(0)
+            .mix()
+            .orElseThrow();
+    assertEquals(1, mix.best().shares().get("half-crimp"), 1e-9);
+    GripMix.Limit limit = mix.limits().get(0);
+    assertEquals("front-three", limit.grip());
+    assertEquals(GripMix.Kind.GATE, limit.kind());
+    assertEquals("split-grip-gate", limit.reason());
+    assertEquals(1, limit.cost(), 1e-6, "from the worst single grip to the best mix");
+    assertTrue(mix.nextBest().isEmpty());
+  }
+
+  @Test
+  void aFullCrimpIsTakenOnlyWhereTheDemandNamesIt() {
+    GripMix without = mix(CARRY_OVER, Map.of(HALF, 1.0), StandardGrips.FULL_CRIMP, DRAG);
+    assertEquals(List.of("three-finger-drag"), List.copyOf(without.best().shares().keySet()));
+    GripMix.Limit limit = without.limits().get(0);
+    assertEquals(GripMix.Kind.NOT_NAMED, limit.kind());
+    assertTrue(limit.cost() > 0.5, "a full crimp is nearer to a half crimp than a drag is");
+  }
+
+  @Test
+  void theOrderWrittenChangesNothing() {
+    Exercise.Weights weights = Exercise.Weights.STANDARD;
+    Map<Grip, Double> demand = Map.of(HALF, 0.5, DRAG, 0.3, FRONT, 0.2);
+    assertEquals(
+        mix(weights, demand, HALF, DRAG, FRONT).best(),
+        mix(weights, demand, FRONT, HALF, DRAG).best());
+  }
+
+  /** Any mix from 40 to 70 % half crimp matches 70 % of the demand; the demand itself decides. */
+  @Test
+  void ofEquallyGoodMixesTheOneLikestTheDemandIsTaken() {
+    Athlete beginner = Skarvdal.ylva().trained(18).build();
+    GripMix mix =
+        first(beginner, MATCH, Map.of(HALF, 0.4, DRAG, 0.3, FRONT, 0.3), HALF, DRAG, FRONT)
+            .get(0)
+            .mix()
+            .orElseThrow();
+    assertEquals(4 / 7.0, mix.best().shares().get("half-crimp"), 1e-6);
+    assertEquals(3 / 7.0, mix.best().shares().get("three-finger-drag"), 1e-6);
+  }
+
+  @Test
+  void withoutDemandOnlyGripsThatNeedNotBeNamedAreInDemand() {
+    GripMix mix = mix(MATCH, Map.of(), HALF, DRAG, StandardGrips.FULL_CRIMP);
+    assertEquals(1, mix.best().match(), 1e-6);
+    assertEquals(0.5, mix.best().shares().get("half-crimp"), 1e-6);
+  }
+
+  @Test
+  void whereNothingWasTestedThatIsWhatIsTold() {
+    Plan plan =
+        Plan.named("thaw")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(
+                Block.named("base", 1)
+                    .session(
+                        SessionPlan.of(
+                            "strength",
+                            1,
+                            new Exercise(
+                                HOLDS,
+                                Map.of(),
+                                new Exercise.BestOf(List.of(HALF, DRAG), Optional.empty()),
+                                EDGE,
+                                Hands.BOTH,
+                                false,
+                                Optional.empty())))
+                    .build())
+            .build();
+    CompiledPlan compiled =
+        Planner.compile(plan, Skarvdal.ylva().build(), Log.empty("ylva"), List.of());
+    assertEquals(
+        List.of("plan.no-test"),
+        compiled.findings().stream().filter(Finding::blocks).map(Finding::code).toList());
+  }
+}

@@ -1,0 +1,126 @@
+package gripwright.planning.mix;
+
+import static gripwright.planning.Skarvdal.DRAG;
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.athlete.Athlete;
+import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Hand;
+import gripwright.hand.Side;
+import gripwright.log.Log;
+import gripwright.plan.Exercise;
+import gripwright.planning.Skarvdal;
+import gripwright.planning.load.HandFindings;
+import gripwright.planning.load.Prescription;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.schedule.GripMix.Blend;
+import gripwright.tissue.Pulley;
+import gripwright.tissue.Slip;
+import gripwright.tissue.TissueLoad;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What the grips of a line are worth, against the tissue model asked by hand. */
+class MixQuestionTest {
+
+  private static final Exercise.Weights MATCH = new Exercise.Weights(1, 0, 0);
+
+  private static Blend blend(
+      Athlete athlete, Log log, Map<Grip, Double> demand, List<Grip> grips, double... shares) {
+    HandFindings fits = new HandFindings(athlete);
+    return new MixQuestion(
+            grips.stream().map(g -> Setup.of(g, EDGE)).toList(),
+            demand,
+            fits,
+            new Prescription(athlete, log, MONDAY, fits).strengthOn(MONDAY),
+            Load.ofKilograms(60))
+        .solver(MATCH)
+        .blend(shares);
+  }
+
+  /** The least margin of any pulley in any slip if all work is on one grip. */
+  private static double margin(Athlete athlete, double kilograms, Grip grip, Set<Side> sides) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Side side : sides) {
+      TissueLoad load =
+          TissueLoad.of(
+              new HandFindings(athlete).of(Setup.of(grip, EDGE), side), kilograms * 9.80665 / 2);
+      for (Pulley pulley : Pulley.values()) {
+        for (Finger finger : grip.fingers().fingers()) {
+          double worst = 0;
+          for (Slip slip : load.slips()) {
+            if (slip.after().containsKey(finger)) {
+              worst = Math.max(worst, load.use(finger, pulley) * slip.ratio(finger));
+            }
+          }
+          if (worst > 0.01) {
+            double hardened = MixQuestion.HARDENING * load.use(finger, pulley);
+            least = Math.min(least, (1 + hardened) / worst);
+          }
+        }
+      }
+    }
+    return least;
+  }
+
+  @Test
+  void theMarginIsThatOfTheMostLoadedPulleyInTheWorstSlip() {
+    Athlete ylva = Skarvdal.ylva().build();
+    Log none = Log.empty("ylva");
+    for (Grip grip : List.of(DRAG, HALF_CRIMP)) {
+      assertEquals(
+          margin(ylva, 60, grip, Set.of(Side.LEFT)),
+          blend(ylva, none, Map.of(grip, 1.0), List.of(grip), 1).margin(),
+          1e-9,
+          "without a test by body mass");
+    }
+    HandFindings fits = new HandFindings(ylva);
+    double best =
+        new Prescription(ylva, Skarvdal.tested(), MONDAY, fits)
+            .strengthOn(MONDAY)
+            .maximum(Setup.of(DRAG, EDGE))
+            .orElseThrow()
+            .load()
+            .best()
+            .kilograms();
+    assertEquals(
+        margin(ylva, best, DRAG, Set.of(Side.LEFT)),
+        blend(ylva, Skarvdal.tested(), Map.of(DRAG, 1.0), List.of(DRAG), 1).margin(),
+        1e-9);
+  }
+
+  @Test
+  void handsThatDifferAreBothLookedAt() {
+    Athlete uneven =
+        Skarvdal.ylva()
+            .hand(Side.RIGHT, Hand.ofLength(Length.ofMillimetres(200)))
+            .hand(Side.LEFT, Hand.ofLength(Length.ofMillimetres(170)))
+            .build();
+    double left = margin(uneven, 60, DRAG, Set.of(Side.LEFT));
+    double right = margin(uneven, 60, DRAG, Set.of(Side.RIGHT));
+    assertTrue(Math.abs(left - right) > 1e-6);
+    assertEquals(
+        Math.min(left, right),
+        blend(uneven, Log.empty("ylva"), Map.of(DRAG, 1.0), List.of(DRAG), 1).margin(),
+        1e-9);
+  }
+
+  @Test
+  void withoutADemandTheGripsOfTheLineAreInDemandAlike() {
+    Athlete ylva = Skarvdal.ylva().build();
+    List<Grip> two = List.of(HALF_CRIMP, DRAG);
+    Map<Grip, Double> nothing = Collections.emptyMap();
+    assertEquals(1, blend(ylva, Skarvdal.tested(), nothing, two, 0.5, 0.5).match(), 1e-9);
+    assertEquals(0.8, blend(ylva, Skarvdal.tested(), nothing, two, 0.7, 0.3).match(), 1e-9);
+  }
+}

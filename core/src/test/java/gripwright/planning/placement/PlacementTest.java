@@ -1,0 +1,110 @@
+package gripwright.planning.placement;
+
+import static gripwright.planning.Skarvdal.DRAG;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gripwright.grip.FingerSet;
+import gripwright.planning.Skarvdal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What stands against a day, and when later weeks are looked at. */
+class PlacementTest {
+
+  private static final LocalDate TUESDAY = MONDAY.plusDays(1);
+  private static final LocalDate THURSDAY = MONDAY.plusDays(3);
+
+  private static Placement.Week week(Placement.HardDay... hard) {
+    return new Placement.Week(
+        MONDAY, Skarvdal.ylva().build()::availableOn, List.of(hard), Map.of());
+  }
+
+  private static Placement.Request request(int minutes, int gap, Optional<FingerSet> hard) {
+    return new Placement.Request("s", minutes, Duration.ofHours(gap), hard, List.of());
+  }
+
+  private static Placement.HardDay climbing(int day, FingerSet fingers) {
+    return new Placement.HardDay(MONDAY.plusDays(day), fingers, "hard climbing");
+  }
+
+  private static final Optional<FingerSet> DRAGS = Optional.of(DRAG.fingers());
+
+  @Test
+  void aDayHasTimeOrSaysHowMuch() {
+    Placement.Request hour = request(60, 24, Optional.empty());
+    assertEquals(Optional.empty(), Placement.fixedObstacle(week(), hour, THURSDAY));
+    assertEquals(Optional.of("no time"), Placement.fixedObstacle(week(), hour, MONDAY));
+    assertEquals(
+        Optional.of("60 min is too short for 61 min"),
+        Placement.fixedObstacle(week(), request(61, 24, Optional.empty()), THURSDAY));
+  }
+
+  @Test
+  void fortyEightHoursAreKeptFromWhatIsHardOnTheSameFingers() {
+    FingerSet little = new FingerSet(FingerSet.FOUR.bits() & ~DRAG.fingers().bits());
+    for (int day : new int[] {0, 1, 2}) {
+      assertEquals(
+          Optional.of("less than 48 h from hard climbing on " + MONDAY.plusDays(day)),
+          Placement.fixedObstacle(
+              week(climbing(day, FingerSet.FOUR)), request(45, 24, DRAGS), TUESDAY));
+    }
+    for (Placement.HardDay free :
+        List.of(climbing(-1, FingerSet.FOUR), climbing(3, FingerSet.FOUR), climbing(1, little))) {
+      assertEquals(
+          Optional.empty(), Placement.fixedObstacle(week(free), request(45, 24, DRAGS), TUESDAY));
+    }
+    assertEquals(
+        Optional.empty(),
+        Placement.fixedObstacle(
+            week(climbing(1, FingerSet.FOUR)), request(45, 24, Optional.empty()), TUESDAY));
+  }
+
+  @Test
+  void testsNeedTheirTimeAndRestBefore() {
+    assertEquals(
+        true, Placement.restsBefore(week(), new Placement.Tests(90, FingerSet.FOUR), TUESDAY));
+    assertEquals(
+        false, Placement.restsBefore(week(), new Placement.Tests(91, FingerSet.FOUR), TUESDAY));
+    Placement.Tests tests = new Placement.Tests(30, DRAG.fingers());
+    assertEquals(false, Placement.restsBefore(week(climbing(2, FingerSet.FOUR)), tests, TUESDAY));
+    assertEquals(true, Placement.restsBefore(week(climbing(3, FingerSet.FOUR)), tests, TUESDAY));
+  }
+
+  @Test
+  void gapsAreCountedInWholeDays() {
+    assertEquals(1, request(45, 0, Optional.empty()).gapDays());
+    assertEquals(1, request(45, 24, Optional.empty()).gapDays());
+    assertEquals(2, request(45, 25, Optional.empty()).gapDays());
+    assertEquals(3, request(45, 72, Optional.empty()).gapDays());
+  }
+
+  private static boolean looksAhead(
+      Optional<FingerSet> hard, int gapDays, Placement.Tests... tests) {
+    List<Boolean> asked = new ArrayList<>();
+    Placement.Found found =
+        Placement.place(
+            new Placement.Asked(week(), List.of(request(45, 24, hard)), List.of(tests)),
+            name -> gapDays,
+            () -> {
+              asked.add(true);
+              return List.of();
+            });
+    assertEquals(true, found.tries() > 0);
+    return !asked.isEmpty();
+  }
+
+  /** The session lies on Tuesday, the next day to train is the Tuesday after it. */
+  @Test
+  void laterWeeksAreLookedAtOnlyWhereAGapReachesADayOfTraining() {
+    assertEquals(false, looksAhead(Optional.empty(), 1));
+    assertEquals(false, looksAhead(Optional.empty(), 7));
+    assertEquals(true, looksAhead(Optional.empty(), 8));
+    assertEquals(false, looksAhead(DRAGS, 1, new Placement.Tests(30, FingerSet.FOUR)));
+  }
+}

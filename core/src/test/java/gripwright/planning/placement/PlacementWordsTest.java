@@ -1,0 +1,127 @@
+package gripwright.planning.placement;
+
+import static gripwright.planning.Skarvdal.DRAG;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gripwright.athlete.Athlete;
+import gripwright.grip.FingerSet;
+import gripwright.planning.Skarvdal;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Why a session is on its day, or on none: Tuesday, Thursday and Saturday are available. */
+class PlacementWordsTest {
+
+  private static final LocalDate TUESDAY = MONDAY.plusDays(1);
+  private static final LocalDate THURSDAY = MONDAY.plusDays(3);
+
+  private static Placement.Request request(
+      int minutes, Optional<FingerSet> hard, DayOfWeek... prefer) {
+    return new Placement.Request("s", minutes, Duration.ofHours(48), hard, List.of(prefer));
+  }
+
+  private static Placement.HardDay hard(int day, FingerSet fingers, String what) {
+    return new Placement.HardDay(MONDAY.plusDays(day), fingers, what);
+  }
+
+  private static PlacementWords words(
+      Athlete athlete, Map<String, LocalDate> last, Placement.HardDay... hard) {
+    return new PlacementWords(
+        new Placement.Week(MONDAY, athlete::availableOn, List.of(hard), last), athlete, 2);
+  }
+
+  private static PlacementWords words(Placement.HardDay... hard) {
+    return words(Skarvdal.ylva().build(), Map.of(), hard);
+  }
+
+  private static final Optional<FingerSet> FOUR = Optional.of(FingerSet.FOUR);
+
+  @Test
+  void aDayIsToldByItsTimeAndWhatCameBefore() {
+    assertEquals("90 min free for 45 min", words().because(request(45, Optional.empty()), TUESDAY));
+    assertEquals(
+        "60 min free for 45 min, a preferred day",
+        words().because(request(45, Optional.empty(), DayOfWeek.THURSDAY), THURSDAY));
+    assertEquals(
+        "60 min free for 45 min; 4 days after the last one",
+        words(Skarvdal.ylva().build(), Map.of("s", MONDAY.minusDays(1), "t", MONDAY))
+            .because(request(45, Optional.empty()), THURSDAY));
+  }
+
+  @Test
+  void theLatestHardDayBeforeItOnTheSameFingersIsTold() {
+    Placement.HardDay[] days = {
+      hard(-2, FingerSet.FOUR, "hard climbing"),
+      hard(0, DRAG.fingers(), "session power"),
+      hard(3, FingerSet.FOUR, "tests"),
+      hard(5, FingerSet.FOUR, "hard climbing")
+    };
+    assertEquals(
+        "60 min free for 45 min; 3 days after session power",
+        words(days).because(request(45, FOUR), THURSDAY));
+    FingerSet little = new FingerSet(FingerSet.FOUR.bits() & ~DRAG.fingers().bits());
+    assertEquals(
+        "60 min free for 45 min; 5 days after hard climbing",
+        words(days).because(request(45, Optional.of(little)), THURSDAY));
+    assertEquals(
+        "60 min free for 45 min", words(days).because(request(45, Optional.empty()), THURSDAY));
+  }
+
+  private static String reason(PlacementWords words, Conflict.Fact... facts) {
+    Set<Conflict.Fact> all = new LinkedHashSet<>(List.of(facts));
+    return words.reason(request(75, FOUR), all);
+  }
+
+  @Test
+  void aHardSessionAloneIsAReason() {
+    assertEquals(
+        "tue and sat are the only days left in week 2 and it is hard, so 48 h are kept",
+        reason(words(), new Conflict.Hard(), new Conflict.TimeOn(THURSDAY.plusDays(1))));
+  }
+
+  @Test
+  void whatLiesOutsideTheWeekHasItsDate() {
+    assertEquals(
+        "week 2 has seven days and 48 h are kept from tests on sun 2027-02-28, hard climbing on mon"
+            + " and the goal on mon 2027-03-08",
+        reason(
+            words(),
+            new Conflict.HardOn(hard(7, FingerSet.FOUR, "the goal")),
+            new Conflict.HardOn(hard(0, FingerSet.FOUR, "hard climbing")),
+            new Conflict.HardOn(hard(-1, FingerSet.FOUR, "tests"))));
+    assertEquals(
+        "week 2 has seven days and 48 h are kept from tests on sun",
+        reason(words(), new Conflict.HardOn(hard(6, FingerSet.FOUR, "tests"))));
+  }
+
+  @Test
+  void aWeekWithoutADayLeftSaysSo() {
+    Athlete none =
+        Skarvdal.ylva()
+            .away(new Athlete.Absence(MONDAY, MONDAY.plusDays(6), Optional.empty()))
+            .build();
+    assertEquals(
+        "no day is left in week 2 and away on tue",
+        reason(words(none, Map.of()), new Conflict.TimeOn(TUESDAY)));
+  }
+
+  @Test
+  void aDayThatIsJustLongEnoughIsNoReason() {
+    PlacementWords words = words();
+    Set<Conflict.Fact> thursday = Set.of(new Conflict.TimeOn(THURSDAY));
+    assertEquals(
+        "tue, thu and sat are the only days left in week 2",
+        words.reason(request(60, FOUR), thursday));
+    assertEquals(
+        "tue and sat are the only days left in week 2 and thu has 60 min for 61 min",
+        words.reason(request(61, FOUR), thursday));
+  }
+}

@@ -1,0 +1,185 @@
+package gripwright.season;
+
+import static gripwright.planning.Skarvdal.EDGE;
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.HOLDS;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.change.PlanChange;
+import gripwright.grip.Setup;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.planning.Skarvdal;
+import gripwright.quantity.Load;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/** Why days ahead are others than they were before the log was read. */
+class LogReasonsTest {
+
+  private static CompiledPlan compile(Advance advance, LogEntry... entries) {
+    Plan plan =
+        Plan.named("spring")
+            .athlete("ylva")
+            .from(MONDAY)
+            .block(
+                Block.named("base", 3)
+                    .session(SessionPlan.of("strength", 2, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+                    .advance(advance)
+                    .build())
+            .build();
+    Log log = Skarvdal.tested();
+    for (LogEntry entry : entries) {
+      log = log.with(entry);
+    }
+    return Planner.compile(plan, Skarvdal.ylva().build(), log, List.of());
+  }
+
+  private static final Advance WEEKLY = Advance.weekly(new Advance.LoadByShare(0.02));
+
+  private static LogEntry trained(int day, String session, int sets, double effort) {
+    LogEntry.Done done =
+        new LogEntry.Done(
+            "single-holds",
+            Setup.of(HALF_CRIMP, EDGE),
+            OptionalInt.of(sets),
+            OptionalInt.empty(),
+            Optional.empty(),
+            OptionalDouble.of(effort),
+            OptionalDouble.empty());
+    return new LogEntry.Trained(MONDAY.plusDays(day), session, List.of(done), Optional.empty());
+  }
+
+  private static LogEntry trained(int day) {
+    return trained(day, "strength", 5, 7);
+  }
+
+  private static LogEntry climbed(int day, boolean hard) {
+    return new LogEntry.Climbed(
+        MONDAY.plusDays(day),
+        hard,
+        "much",
+        Duration.ofHours(2),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Optional.empty());
+  }
+
+  private static List<String> because(CompiledPlan plan, Class<? extends PlanChange> kind) {
+    List<LogChange> changes =
+        plan.changes().stream().filter(c -> kind.isInstance(c.change())).toList();
+    assertTrue(!changes.isEmpty(), plan.changes().toString());
+    return changes.get(0).because();
+  }
+
+  @Test
+  void aLogOfWhatWasPlannedChangesNothing() {
+    assertEquals(List.of(), compile(WEEKLY, trained(1)).changes());
+  }
+
+  @Test
+  void hardClimbingNearASessionIsWhyItIsGone() {
+    CompiledPlan plan = compile(WEEKLY, trained(1), climbed(4, true));
+    assertEquals(
+        List.of("hard climbing on 2027-03-05"), because(plan, PlanChange.SessionDropped.class));
+  }
+
+  @Test
+  void aSessionThatWasNotPlannedIsWhyAnotherMoves() {
+    CompiledPlan plan = compile(WEEKLY, trained(1), trained(4, "extra", 3, 9));
+    assertEquals(
+        List.of("extra trained on 2027-03-05"), because(plan, PlanChange.SessionDropped.class));
+    CompiledPlan late = compile(WEEKLY, trained(4));
+    assertEquals(
+        List.of("strength trained on 2027-03-05"), because(late, PlanChange.SessionDropped.class));
+  }
+
+  @Test
+  void aTestIsWhyLoadsAreOthersAndWhySessionsAreGone() {
+    LogEntry test =
+        new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, MONDAY.plusDays(4), 99), Optional.empty());
+    CompiledPlan plan = compile(WEEKLY, trained(1), test);
+    assertEquals(List.of("tested on 2027-03-05"), because(plan, PlanChange.SessionDropped.class));
+    assertEquals(List.of("tested on 2027-03-05"), because(plan, PlanChange.ExerciseChanged.class));
+    LogEntry before =
+        new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(1), 99), Optional.empty());
+    assertEquals(List.of(), compile(WEEKLY, before).changes(), "known to the plan");
+  }
+
+  @Test
+  void bodyMassIsWhyWhatIsAddedIsAnother() {
+    LogEntry lighter = new LogEntry.BodyMass(MONDAY.plusDays(2), Load.ofKilograms(58.3));
+    assertEquals(
+        List.of("body mass 58.3 kg"),
+        because(compile(WEEKLY, trained(1), lighter), PlanChange.ExerciseChanged.class));
+  }
+
+  @Test
+  void whatStandsAgainstHarderWorkIsToldPieceByPiece() {
+    CompiledPlan plan = compile(WEEKLY, trained(1, "strength", 3, 7), trained(5, "strength", 4, 7));
+    List<String> because = because(plan, PlanChange.ExerciseChanged.class);
+    assertTrue(because.contains("3 of 5 sets on 2027-03-02"), because.toString());
+    assertTrue(because.contains("4 of 5 sets on 2027-03-06"), because.toString());
+  }
+
+  @Test
+  void whatIsEarnedIsToldAsEarned() {
+    Advance earned =
+        new Advance(
+            new Advance.Progress(
+                new Advance.LoadByShare(0.025),
+                new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 2)),
+            Optional.empty(),
+            Optional.empty());
+    assertEquals(
+        List.of("earned in training: 1 step of 2.5 %"),
+        because(compile(earned, trained(1), trained(5)), PlanChange.ExerciseChanged.class));
+    Advance sets =
+        new Advance(
+            new Advance.Progress(
+                new Advance.SetsTo(9, 1),
+                new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 2)),
+            Optional.empty(),
+            Optional.empty());
+    assertEquals(
+        List.of("earned in training: 1 step of 1"),
+        because(compile(sets, trained(1), trained(5)), PlanChange.ExerciseChanged.class));
+  }
+
+  @Test
+  void easyClimbingMovesNothing() {
+    assertEquals(List.of(), compile(WEEKLY, trained(1), climbed(4, false)).changes());
+  }
+
+  @Test
+  void nothingIsToldOfDaysThatAreOver() {
+    CompiledPlan plan = compile(WEEKLY, trained(2, "strength", 3, 7), trained(5, "strength", 5, 7));
+    LocalDate until = plan.lastKnownDay().orElseThrow();
+    assertTrue(
+        plan.changes().stream().allMatch(c -> c.change().date().isAfter(until)),
+        plan.changes().toString());
+  }
+
+  @Test
+  void whatLiesNearTheDayItHadIsWhyASessionMoves() {
+    CompiledPlan plan = compile(WEEKLY, trained(1), trained(5), climbed(7, true));
+    assertEquals(
+        List.of("hard climbing on 2027-03-08"), because(plan, PlanChange.SessionMoved.class));
+    assertEquals(
+        List.of(),
+        compile(WEEKLY, trained(1), climbed(3, true)).changes(),
+        "two days before is not near");
+  }
+}

@@ -1,0 +1,137 @@
+package gripwright.survey;
+
+import static gripwright.planning.Skarvdal.HALF_CRIMP;
+import static gripwright.planning.Skarvdal.MONDAY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
+import gripwright.athlete.Athlete;
+import gripwright.athlete.Injury;
+import gripwright.expression.Shortfall;
+import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
+import gripwright.grip.Grip;
+import gripwright.grip.GripFamily;
+import gripwright.grip.Prerequisites;
+import gripwright.hand.Finger;
+import gripwright.hand.Side;
+import gripwright.hand.Structure;
+import gripwright.planning.Skarvdal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What an athlete lacks where a built-in rule stands against a grip. */
+class GateTest {
+
+  private static final ModelPath PLACE = ModelPath.of("plan", "spring");
+
+  private static Grip asking(double months, String grade, Map<String, Double> familiar) {
+    return Grip.named("low-open")
+        .family(GripFamily.OPEN)
+        .fingers(Finger.INDEX, Finger.MIDDLE, Finger.LITTLE)
+        .needs(
+            new Prerequisites(months, Optional.of(Ability.of(GradeScale.FRENCH, grade)), familiar))
+        .build();
+  }
+
+  private static List<String> missing(Finding breach, Grip grip, Athlete athlete) {
+    return Gate.of(breach, grip, athlete, MONDAY).missing().stream()
+        .map(m -> m.what() + ": " + m.has() + " of " + m.asked())
+        .toList();
+  }
+
+  private static Finding breach(String rule) {
+    return Finding.error("rule." + rule, PLACE);
+  }
+
+  @Test
+  void eachThingThatAGripAsksForIsToldWhereItIsMissing() {
+    Finding needs = breach("grip-needs-gate");
+    assertEquals(
+        List.of(
+            "training: 40 months of 41 months",
+            "ability: french 7c, IRCRA 21 of french 8a, IRCRA 23",
+            "half-crimp: 1 month of 6 months"),
+        missing(
+            needs,
+            asking(41, "8a", Map.of("half-crimp", 6.0)),
+            Skarvdal.ylva().familiar("half-crimp", 1.5).build()));
+    assertEquals(
+        List.of(),
+        missing(
+            needs,
+            asking(40, "7c", Map.of("half-crimp", 6.0)),
+            Skarvdal.ylva().familiar("half-crimp", 6).build()));
+    assertEquals(
+        List.of("half-crimp: 0 months of 6 months"),
+        missing(
+            needs,
+            asking(40, "7c", Map.of("half-crimp", 6.0)),
+            Skarvdal.ylva().familiar("full-crimp", 6).build()));
+  }
+
+  private static Injury injury(Finger finger, Optional<LocalDate> cleared) {
+    return new Injury(
+        finger,
+        Structure.A2,
+        Optional.of(Side.LEFT),
+        MONDAY.minusDays(30),
+        cleared,
+        Optional.empty());
+  }
+
+  @Test
+  void anOpenInjuryOfAFingerThatHoldsIsToldWithItsDay() {
+    Athlete athlete =
+        Skarvdal.ylva()
+            .injury(injury(Finger.RING, Optional.empty()))
+            .injury(injury(Finger.MIDDLE, Optional.of(MONDAY.minusDays(1))))
+            .build();
+    assertEquals(
+        List.of("ring a2 left: open since 2027-01-30 of cleared"),
+        missing(breach("injured-finger"), HALF_CRIMP, athlete));
+    assertEquals(
+        List.of(),
+        missing(breach("injured-finger"), asking(1, "6a", Map.of()), athlete),
+        "the ring finger does not hold");
+  }
+
+  @Test
+  void whatAnyOtherRuleCountsIsTakenFromIt() {
+    Finding counted =
+        breach("split-grip-gate")
+            .with(
+                "missing",
+                List.of(
+                    new Shortfall(
+                        "", "trained", "40.2 months", Shortfall.Bound.AT_LEAST, "48 months"),
+                    new Shortfall("", "edge", "15 mm", Shortfall.Bound.AT_LEAST, "20 mm")));
+    assertEquals(
+        List.of("training: 40 months of 48 months", "edge: 15 mm of 20 mm"),
+        missing(counted, HALF_CRIMP, Skarvdal.ylva().build()));
+    assertEquals(
+        List.of(), missing(breach("split-grip-gate"), HALF_CRIMP, Skarvdal.ylva().build()));
+  }
+
+  @Test
+  void aGateTellsItsRuleItsSentenceAndWhetherItCloses() {
+    Athlete athlete = Skarvdal.ylva().build();
+    Gate error =
+        Gate.of(
+            breach("split-grip-gate").with("message", "two fingers need two years"),
+            HALF_CRIMP,
+            athlete,
+            MONDAY);
+    assertEquals("split-grip-gate", error.rule());
+    assertEquals("two fingers need two years", error.message());
+    assertEquals(true, error.closes());
+    Gate warning = Gate.of(Finding.warning("rule.edge-small", PLACE), HALF_CRIMP, athlete, MONDAY);
+    assertEquals(false, warning.closes());
+    assertEquals("rule.edge-small", warning.message(), "a rule without a sentence");
+    assertEquals("plan.no-day", new Gate(Finding.error("plan.no-day", PLACE), List.of()).rule());
+  }
+}
