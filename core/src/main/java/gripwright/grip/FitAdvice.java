@@ -1,7 +1,10 @@
 package gripwright.grip;
 
+import gripwright.finding.Message;
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
+import java.util.Locale;
+import java.util.Map;
 
 /**
  * A finger that should not be forced into the grip at high intensity.
@@ -11,7 +14,8 @@ import gripwright.hand.Joint;
  * @param reason why
  * @param degrees how far the joint, or the roll, is from what comes by itself; 0 or more
  */
-public record FitAdvice(Finger finger, Joint joint, Reason reason, double degrees) {
+public record FitAdvice(Finger finger, Joint joint, Reason reason, double degrees)
+    implements Message {
 
   /** Why a finger should not be forced. */
   public enum Reason {
@@ -31,5 +35,15 @@ public record FitAdvice(Finger finger, Joint joint, Reason reason, double degree
     AT_OWN_LIMIT,
     /** The knuckle or end joint lies outside its band, which the model knows only roughly. */
     WISH_NOT_MET
+  }
+
+  @Override
+  public String key() {
+    return "fit." + reason.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of("finger", finger, "joint", new Joint.Name(joint), "degrees", degrees);
   }
 }

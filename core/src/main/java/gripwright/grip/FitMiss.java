@@ -1,13 +1,15 @@
 package gripwright.grip;
 
+import gripwright.finding.Message;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
+import java.util.Map;
 
 /** Why a hand does not take a grip on an edge: what one finger misses in the nearest pose. */
-public sealed interface FitMiss {
+public sealed interface FitMiss extends Message {
 
   /** Returns the finger that misses. */
   Finger finger();
@@ -18,7 +20,18 @@ public sealed interface FitMiss {
    * @param finger which
    * @param by what a straight finger lacks
    */
-  record TooShort(Finger finger, Length by) implements FitMiss {}
+  record TooShort(Finger finger, Length by) implements FitMiss {
+
+    @Override
+    public String key() {
+      return "fit.too-short";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("finger", finger, "by", by);
+    }
+  }
 
   /**
    * A joint can't be bent as the grip asks while the other fingers lie as they do.
@@ -30,7 +43,18 @@ public sealed interface FitMiss {
    * @param degrees what is missing: above 0 if the joint is bent too far, below 0 if too little
    */
   record OutOfBand(Finger finger, Joint joint, Band asked, Angle nearest, double degrees)
-      implements FitMiss {}
+      implements FitMiss {
+
+    @Override
+    public String key() {
+      return "fit.out-of-band";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("finger", finger, "nearest", nearest, "asked", asked);
+    }
+  }
 
   /**
    * The grip asks more of a joint than the athlete's own moves.
@@ -44,5 +68,21 @@ public sealed interface FitMiss {
    * @param degrees what is missing between the two, above 0
    */
   record BeyondLimit(Finger finger, Joint joint, Band asked, FlexionRange limit, double degrees)
-      implements FitMiss {}
+      implements FitMiss {
+
+    @Override
+    public String key() {
+      return "fit.beyond-limit";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of(
+          "finger", finger,
+          "joint", new Joint.Name(joint),
+          "least", limit.low(),
+          "greatest", limit.high(),
+          "asked", asked);
+    }
+  }
 }

@@ -1,11 +1,13 @@
 package gripwright.hand;
 
+import gripwright.finding.Message;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Which hands hold. */
-public enum Hands {
+public enum Hands implements Message {
   /** Both hands together; the load is the total on the two. */
   BOTH,
   /** The left hand alone; the load is all on it. */
@@ -43,5 +45,15 @@ public enum Hands {
   @Override
   public String toString() {
     return word();
+  }
+
+  @Override
+  public String key() {
+    return this == BOTH ? "common.either-hand" : "common." + word + "-hand";
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of();
   }
 }

@@ -1,6 +1,8 @@
 package gripwright.hand;
 
+import gripwright.finding.Message;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** A finger joint, from the palm outwards. */
@@ -25,6 +27,28 @@ public enum Joint {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * A joint as coaches name it, for sentences.
+   *
+   * @param joint which
+   */
+  public record Name(Joint joint) implements Message {
+
+    @Override
+    public String key() {
+      return switch (joint) {
+        case MCP -> "common.knuckle";
+        case PIP -> "common.middle-joint";
+        case DIP -> "common.end-joint";
+      };
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
   }
 
   /** Returns the word. */

@@ -1,8 +1,10 @@
 package gripwright.protocol;
 
+import gripwright.finding.Message;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -123,7 +125,21 @@ public record Scheme(List<Step> steps) {
    * @param repetition which hold of its set, from 1
    * @param repetitions how many holds a set has
    */
-  public record HoldPlace(int set, int sets, int repetition, int repetitions) {}
+  public record HoldPlace(int set, int sets, int repetition, int repetitions) implements Message {
+
+    @Override
+    public String key() {
+      if (repetitions == 1) {
+        return sets == 1 ? "hold.only" : "hold.set";
+      }
+      return sets == 1 ? "hold.repetition" : "hold.repetition-of-set";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("set", set, "repetition", repetition);
+    }
+  }
 
   /**
    * Tells where a hold stands.

@@ -4,7 +4,6 @@ import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -40,7 +39,7 @@ record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, bo
     }
     shown = capped(shown, options.maxFindings());
     shown.sort(BY_PLACE);
-    return new Findings(List.copyOf(shown), shown.stream().map(Wording::report).toList(), usable);
+    return new Findings(List.copyOf(shown), shown.stream().map(f -> f.report(options.wording())).toList(), usable);
   }
 
   /** Sorts findings and leaves out what is there twice, which then stands close together. */

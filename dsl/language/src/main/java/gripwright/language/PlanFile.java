@@ -5,7 +5,7 @@ import gripwright.compare.Comparison;
 import gripwright.finding.Severity;
 import gripwright.grip.Grip;
 import gripwright.grip.StandardGrips;
-import gripwright.language.finding.Wording;
+import gripwright.wording.Wording;
 import gripwright.language.format.Formatted;
 import gripwright.language.format.Formatter;
 import gripwright.language.source.SourceFile;
@@ -131,7 +131,7 @@ public final class PlanFile {
         formatted
             .text()
             .orElseThrow(
-                () -> new Unwritable(Wording.report(formatted.findings().get(0)).message()));
+                () -> new Unwritable(formatted.findings().get(0).report(Wording.english()).message()));
     Reading reading = Gripwright.read(name, text, options);
     if (!reading.usable()) {
       throw new Unwritable(

@@ -2,6 +2,7 @@ package gripwright.language;
 
 import gripwright.language.resolve.SourceLoader;
 import gripwright.language.syntax.Limits;
+import gripwright.wording.Wording;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -14,13 +15,15 @@ import java.util.Optional;
  * @param limits how much of a file is read
  * @param maxFindingsPerFile how many findings of one file are shown, 1 or more
  * @param maxFindings how many findings are shown in all, 1 or more
+ * @param wording the words of findings
  */
 public record ReadOptions(
     Optional<Path> root,
     Optional<SourceLoader> files,
     Limits limits,
     int maxFindingsPerFile,
-    int maxFindings) {
+    int maxFindings,
+    Wording wording) {
 
   /** The findings of one file that are shown unless all are asked for. */
   public static final int STANDARD_FINDINGS_PER_FILE = 30;
@@ -34,7 +37,8 @@ public record ReadOptions(
           Optional.empty(),
           Limits.standard(),
           STANDARD_FINDINGS_PER_FILE,
-          STANDARD_FINDINGS);
+          STANDARD_FINDINGS,
+          Wording.english());
 
   /**
    * Checks the ranges.
@@ -54,22 +58,27 @@ public record ReadOptions(
 
   /** Returns these options with a folder that {@code use} may not leave. */
   public ReadOptions withRoot(Path folder) {
-    return new ReadOptions(Optional.of(folder), files, limits, maxFindingsPerFile, maxFindings);
+    return new ReadOptions(Optional.of(folder), files, limits, maxFindingsPerFile, maxFindings, wording);
   }
 
   /** Returns these options with files from elsewhere than a folder. */
   public ReadOptions withFiles(SourceLoader loader) {
-    return new ReadOptions(root, Optional.of(loader), limits, maxFindingsPerFile, maxFindings);
+    return new ReadOptions(root, Optional.of(loader), limits, maxFindingsPerFile, maxFindings, wording);
   }
 
   /** Returns these options with other limits. */
   public ReadOptions withLimits(Limits other) {
-    return new ReadOptions(root, files, other, maxFindingsPerFile, maxFindings);
+    return new ReadOptions(root, files, other, maxFindingsPerFile, maxFindings, wording);
   }
 
   /** Returns these options with so many findings shown. */
   public ReadOptions withFindings(int perFile, int inAll) {
-    return new ReadOptions(root, files, limits, perFile, inAll);
+    return new ReadOptions(root, files, limits, perFile, inAll, wording);
+  }
+
+  /** Returns these options with findings in other words. */
+  public ReadOptions withWording(Wording other) {
+    return new ReadOptions(root, files, limits, maxFindingsPerFile, maxFindings, other);
   }
 
   /** Returns these options with every finding shown. */

@@ -1,5 +1,7 @@
 package gripwright.language.finding;
 
+import gripwright.wording.Messages;
+import gripwright.wording.Wording;
 import gripwright.rule.Rule;
 import gripwright.rule.StandardRules;
 import java.io.IOException;
@@ -26,7 +28,7 @@ public final class CodePages {
 
   /** Returns every code that has a page, in alphabetical order; built-in rules are among them. */
   public static SortedSet<String> codes() {
-    SortedSet<String> codes = new TreeSet<>(Wording.codes());
+    SortedSet<String> codes = new TreeSet<>(Messages.english().codes());
     StandardRules.sets()
         .forEach(set -> set.rules().forEach(rule -> codes.add("rule." + rule.name())));
     return codes;
@@ -36,7 +38,7 @@ public final class CodePages {
    * Returns the page of a code as text that ends in a line feed; empty if there is no such code.
    */
   public static Optional<String> page(String code) {
-    return Wording.template(code)
+    return Wording.english().template(code)
         .map(sentence -> heading(code, sentence))
         .or(() -> rule(code).map(rule -> heading(code, rule)))
         .map(heading -> heading + explanation(code));
@@ -47,7 +49,7 @@ public final class CodePages {
    * there is no such code.
    */
   public static Optional<String> sentence(String code) {
-    return Wording.template(code).map(CodePages::blanks).or(() -> rule(code).map(Rule::message));
+    return Wording.english().template(code).map(CodePages::blanks).or(() -> rule(code).map(Rule::message));
   }
 
   /**
@@ -60,7 +62,7 @@ public final class CodePages {
 
   private static String heading(String code, String sentence) {
     StringBuilder page = new StringBuilder(code).append("\n\n  ").append(blanks(sentence));
-    List<String> hints = Wording.hintTemplates(code);
+    List<String> hints = Wording.english().hintTemplates(code);
     for (int i = 0; i < hints.size(); i++) {
       page.append(i == 0 ? "\n  help: " : "\n  or: ").append(blanks(hints.get(i)));
     }

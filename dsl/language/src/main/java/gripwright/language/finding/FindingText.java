@@ -2,6 +2,7 @@ package gripwright.language.finding;
 
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -34,19 +35,26 @@ public final class FindingText {
   private static final String BLUE = "\u001B[34m";
 
   private final boolean colour;
+  private final Wording wording;
 
-  private FindingText(boolean colour) {
+  private FindingText(boolean colour, Wording wording) {
     this.colour = colour;
+    this.wording = wording;
   }
 
   /** Returns a text without colours. */
   public static FindingText plain() {
-    return new FindingText(false);
+    return new FindingText(false, Wording.english());
   }
 
   /** Returns a text with the colours of an ANSI terminal. */
   public static FindingText coloured() {
-    return new FindingText(true);
+    return new FindingText(true, Wording.english());
+  }
+
+  /** Returns the same with other words. */
+  public FindingText with(Wording other) {
+    return new FindingText(colour, other);
   }
 
   /** Returns all findings with their lines, and a count at the end; empty if there are none. */
@@ -85,12 +93,12 @@ public final class FindingText {
     return closed(out, findings);
   }
 
-  private static String closed(StringBuilder out, List<Finding> findings) {
+  private String closed(StringBuilder out, List<Finding> findings) {
     return findings.isEmpty() ? "" : out.append(count(findings)).append('\n').toString();
   }
 
   /** Returns how many findings there are, such as {@code 2 errors, 1 warning; 1 waived}. */
-  public static String count(Collection<Finding> findings) {
+  public String count(Collection<Finding> findings) {
     List<String> parts = new ArrayList<>();
     for (Severity severity : Severity.values()) {
       long number =
@@ -98,21 +106,18 @@ public final class FindingText {
               .filter(f -> f.severity() == severity && f.waivedBecause().isEmpty())
               .count();
       if (number > 0) {
-        boolean plural = number > 1 && severity != Severity.ADVICE;
-        parts.add(
-            (severity == Severity.ADVICE
-                    ? number + " piece" + (number > 1 ? "s" : "") + " of "
-                    : "")
-                + (severity == Severity.ADVICE ? "" : number + " ")
-                + severity.word()
-                + (plural ? "s" : ""));
+        String key = "common." + severity.word() + (number == 1 ? "-one" : "-many");
+        parts.add(wording.say(key, Map.of("count", number)));
       }
     }
     long waived = findings.stream().filter(f -> f.waivedBecause().isPresent()).count();
-    String open = parts.isEmpty() ? "no findings" : String.join(", ", parts);
-    return waived == 0
-        ? open
-        : parts.isEmpty() ? waived + " waived" : open + "; " + waived + " waived";
+    String open =
+        parts.isEmpty() ? wording.say("common.no-findings") : String.join(", ", parts);
+    if (waived == 0) {
+      return open;
+    }
+    String some = wording.say("common.waived-many", Map.of("count", waived));
+    return parts.isEmpty() ? some : open + "; " + some;
   }
 
   private void one(StringBuilder out, LocatedFinding located) {
@@ -127,12 +132,12 @@ public final class FindingText {
     title(out, finding);
     position(out, located, line);
     if (!located.file().text().isEmpty()) {
-      marked(out, line, gutter, "^", severityColour(finding), Wording.label(finding));
+      marked(out, line, gutter, "^", severityColour(finding), wording.label(finding));
     }
     notes(out, finding, " ".repeat(gutter + 2));
     for (LocatedFinding.Related related : located.related()) {
-      out.append(" ".repeat(gutter + 2)).append(paint("note: ", BOLD));
-      out.append(Wording.related(related.key())).append('\n');
+      out.append(" ".repeat(gutter + 2)).append(paint(wording.say("common.note") + ": ", BOLD));
+      out.append(wording.related(related.key())).append('\n');
       LocatedFinding place = LocatedFinding.at(related.file(), related.span(), finding);
       MarkedLine other = MarkedLine.of(related.file(), related.span());
       position(out, place, other);
@@ -142,10 +147,10 @@ public final class FindingText {
   }
 
   private void title(StringBuilder out, Finding finding) {
-    String head = finding.severity().word() + "[" + finding.code() + "]";
+    String head = wording.say("common." + finding.severity().word()) + "[" + finding.code() + "]";
     boolean waived = finding.waivedBecause().isPresent();
-    out.append(paint((waived ? "waived " : "") + head, waived ? DIM : severityColour(finding)))
-        .append(paint(": " + Glyphs.printable(Wording.sentence(finding)), waived ? DIM : BOLD))
+    out.append(paint((waived ? wording.say("common.waived") + " " : "") + head, waived ? DIM : severityColour(finding)))
+        .append(paint(": " + Glyphs.printable(wording.sentence(finding)), waived ? DIM : BOLD))
         .append('\n');
   }
 
@@ -175,9 +180,9 @@ public final class FindingText {
   }
 
   private void notes(StringBuilder out, Finding finding, String indent) {
-    note(out, indent, "where", Wording.where(finding));
-    note(out, indent, "help", Wording.advice(finding));
-    note(out, indent, "source", Wording.source(finding));
+    note(out, indent, "where", wording.where(finding));
+    note(out, indent, "help", wording.advice(finding));
+    note(out, indent, "source", wording.source(finding));
     note(out, indent, "waived", finding.waivedBecause());
   }
 
@@ -185,7 +190,7 @@ public final class FindingText {
     text.ifPresent(
         t ->
             out.append(indent)
-                .append(paint(kind + ": ", BOLD))
+                .append(paint(wording.say("common." + kind) + ": ", BOLD))
                 .append(Glyphs.printable(t))
                 .append('\n'));
   }

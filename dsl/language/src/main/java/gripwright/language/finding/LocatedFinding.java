@@ -1,8 +1,10 @@
 package gripwright.language.finding;
 
 import gripwright.finding.Finding;
+import gripwright.finding.ReportedFinding;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,6 +35,17 @@ public record LocatedFinding(Finding finding, SourceFile file, Span span, List<R
   /** Returns a finding at a span. */
   public static LocatedFinding at(SourceFile file, Span span, Finding finding) {
     return new LocatedFinding(finding, file, span, List.of());
+  }
+
+  /** Returns this finding as it is shown, with its sentences. */
+  public ReportedFinding report(Wording wording) {
+    return wording.report(
+        finding,
+        file.name(),
+        file.line(span.start()),
+        file.column(span.start()),
+        file.line(span.end()),
+        file.column(span.end()));
   }
 
   /** Returns this finding with one more related place. */

@@ -110,7 +110,7 @@ public final class CheckCommand {
   }
 
   private static String count(List<LocatedFinding> findings) {
-    return FindingText.count(findings.stream().map(LocatedFinding::finding).toList());
+    return FindingText.plain().count(findings.stream().map(LocatedFinding::finding).toList());
   }
 
   static int exit(Reading reading, Compilation compilation) {

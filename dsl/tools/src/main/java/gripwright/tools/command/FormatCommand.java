@@ -5,7 +5,7 @@ import gripwright.finding.ReportedFinding;
 import gripwright.language.Gripwright;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
+import gripwright.wording.Wording;
 import gripwright.language.format.Formatted;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -79,7 +79,7 @@ public final class FormatCommand {
     console.out(text.body(file.findings()));
     if (file.text().isEmpty()) {
       String count =
-          FindingText.count(file.findings().stream().map(LocatedFinding::finding).toList());
+          FindingText.plain().count(file.findings().stream().map(LocatedFinding::finding).toList());
       console.out(name + ": " + count + ", left as it is\n");
     } else if (file.changed()) {
       console.out(name + (writes ? ": formatted\n" : ": would change\n"));
@@ -98,7 +98,7 @@ public final class FormatCommand {
     return files.values().stream()
         .flatMap(file -> file.findings().stream())
         .distinct()
-        .map(Wording::report)
+        .map(l -> l.report(Wording.english()))
         .toList();
   }
 }

@@ -4,7 +4,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
+import gripwright.wording.Wording;
 import gripwright.season.CompiledPlan;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ final class PlanFindings {
   }
 
   static ReportedFinding report(LocatedFinding finding) {
-    return Wording.report(finding);
+    return finding.report(Wording.english());
   }
 
   /** Tells whether a finding is about a plan, and not about another athlete's part of it. */
@@ -51,8 +51,8 @@ final class PlanFindings {
         .findFirst()
         .or(() -> all.stream().filter(f -> isSame(f.finding(), finding)).findFirst())
         .map(f -> new LocatedFinding(finding, f.file(), f.span(), List.of()))
-        .map(Wording::report)
-        .orElseGet(() -> Wording.report(finding));
+        .map(l -> l.report(Wording.english()))
+        .orElseGet(() -> Wording.english().report(finding));
   }
 
   private static boolean isSame(Finding one, Finding other) {

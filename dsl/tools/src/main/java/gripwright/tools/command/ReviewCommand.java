@@ -9,7 +9,7 @@ import gripwright.finding.ReportedFinding;
 import gripwright.language.Reading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
+import gripwright.wording.Wording;
 import gripwright.log.Log;
 import gripwright.plan.Plan;
 import gripwright.review.Review;
@@ -130,11 +130,11 @@ public final class ReviewCommand {
     List<LocatedFinding> located = new ArrayList<>(reading.located());
     review.findings().forEach(finding -> located.add(reading.located(finding)));
     if (given.asJson()) {
-      List<ReportedFinding> findings = located.stream().map(Wording::report).toList();
-      console.out(JsonDocuments.review(review, Wording::sentence, findings));
+      List<ReportedFinding> findings = located.stream().map(l -> l.report(Wording.english())).toList();
+      console.out(JsonDocuments.review(review, Wording.english()::sentence, findings));
       return;
     }
-    console.out(given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Wording::sentence));
+    console.out(given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Wording.english()::sentence));
     console.err(FindingText.plain().render(located));
   }
 }

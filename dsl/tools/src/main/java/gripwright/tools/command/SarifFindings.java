@@ -5,7 +5,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.language.Reading;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
+import gripwright.wording.Wording;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import java.util.ArrayList;
@@ -25,17 +25,17 @@ final class SarifFindings {
         .related()
         .forEach(
             other ->
-                related.add(related(Wording.related(other.key()), other.file(), other.span())));
+                related.add(related(Wording.english().related(other.key()), other.file(), other.span())));
     for (ModelPath place : finding.places()) {
       LocatedFinding also = reading.located(Finding.error(finding.code(), place));
-      SarifResult.Related here = related(Wording.related("also-here"), also.file(), also.span());
+      SarifResult.Related here = related(Wording.english().related("also-here"), also.file(), also.span());
       boolean same = also.file().name().equals(file.name()) && also.span().equals(located.span());
       if (!same && also.span().length() > 0 && !related.contains(here)) {
         related.add(here);
       }
     }
     return new SarifResult(
-        Wording.report(located),
+        located.report(Wording.english()),
         file.text().isEmpty() ? Optional.empty() : Optional.of(region(file, located.span())),
         finding.places().stream().map(ModelPath::toString).toList(),
         related);

@@ -1,4 +1,4 @@
-package gripwright.language.finding;
+package gripwright.wording;
 
 import gripwright.expression.Shortfall;
 import gripwright.finding.Finding;
@@ -10,10 +10,14 @@ import java.util.Map;
 /** The numbers behind a broken rule, in words: what it was and what the limit is. */
 final class BreachWords {
 
-  private BreachWords() {}
+  private final Wording wording;
+
+  BreachWords(Wording wording) {
+    this.wording = wording;
+  }
 
   /** Returns the rule's message with the numbers, if the rule compares any. */
-  static String sentence(String message, Finding finding) {
+  String sentence(String message, Finding finding) {
     List<Shortfall> missing = new ArrayList<>();
     if (finding.arguments().get("missing") instanceof List<?> all) {
       all.forEach(
@@ -30,29 +34,29 @@ final class BreachWords {
     boolean places = finding.places().size() > 1;
     String numbers =
         String.join("; ", missing.stream().map(s -> numbers(s, several, places)).toList());
-    return Wording.part(
+    return wording.say(
         message.endsWith(")") ? "breach.after-brackets" : "breach.numbers",
         Map.of("message", message, "numbers", places ? ofOne(finding, numbers) : numbers));
   }
 
   /** Says whose numbers they are: those of the worst place, which is the first if none is named. */
-  private static String ofOne(Finding finding, String numbers) {
+  private String ofOne(Finding finding, String numbers) {
     if (!(finding.arguments().get("worst") instanceof ModelPath worst)) {
-      return Wording.part("breach.first", Map.of("numbers", numbers));
+      return wording.say("breach.first", Map.of("numbers", numbers));
     }
-    return Where.inWords(List.of(worst))
-        .map(where -> Wording.part("breach.worst-in", Map.of("where", where, "numbers", numbers)))
-        .orElseGet(() -> Wording.part("breach.worst", Map.of("numbers", numbers)));
+    return new Where(wording).inWords(List.of(worst))
+        .map(where -> wording.say("breach.worst-in", Map.of("where", where, "numbers", numbers)))
+        .orElseGet(() -> wording.say("breach.worst", Map.of("numbers", numbers)));
   }
 
-  private static String numbers(Shortfall shortfall, boolean several, boolean places) {
+  private String numbers(Shortfall shortfall, boolean several, boolean places) {
     String bound =
-        Wording.part("breach." + shortfall.bound().word(), Map.of("limit", shortfall.limit()));
+        wording.say("breach." + shortfall.bound().word(), Map.of("limit", shortfall.limit()));
     String what = several ? shortfall.what() : "";
     String of = shortfall.of();
     String was = what.isEmpty() ? shortfall.was() : what + " " + shortfall.was();
     String key =
         of.isEmpty() ? (what.isEmpty() && !places ? "breach.was" : "breach.plain") : "breach.of";
-    return Wording.part(key, Map.of("of", of, "was", was, "bound", bound));
+    return wording.say(key, Map.of("of", of, "was", was, "bound", bound));
   }
 }

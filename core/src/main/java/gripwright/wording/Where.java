@@ -1,4 +1,4 @@
-package gripwright.language.finding;
+package gripwright.wording;
 
 import gripwright.finding.ModelPath;
 import java.time.DateTimeException;
@@ -24,21 +24,28 @@ final class Where {
   /** With more blocks and athletes than this, the rest are counted. */
   private static final int MOST_GROUPS = 12;
 
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+  private final Wording wording;
+  private final DateTimeFormatter day;
 
-  private Where() {}
+  Where(Wording wording) {
+    this.wording = wording;
+    this.day =
+        DateTimeFormatter.ofPattern(
+            wording.say("common.day-format"), wording.messages().locale());
+  }
 
   /** A block, and whose; a part that is no help is empty. */
-  private record Group(String athlete, String block) {
-    String lead() {
-      return (athlete.isEmpty() ? "" : "for " + athlete + ": ")
-          + (block.isEmpty() ? "" : block + " ");
-    }
+  private record Group(String athlete, String block) {}
+
+  private String lead(Group group) {
+    return (group.athlete().isEmpty()
+            ? ""
+            : wording.say("common.for-athlete", Map.of("athlete", group.athlete())) + " ")
+        + (group.block().isEmpty() ? "" : group.block() + " ");
   }
 
   /** Returns the weeks and days among the places; empty if there are none. */
-  static Optional<String> inWords(List<ModelPath> places) {
+  Optional<String> inWords(List<ModelPath> places) {
     boolean manyAthletes = places.stream().map(p -> name(p, "for")).distinct().count() > 1;
     Map<Group, SortedMap<Integer, Set<LocalDate>>> groups = new LinkedHashMap<>();
     for (ModelPath place : places) {
@@ -60,31 +67,33 @@ final class Where {
     List<String> parts = new ArrayList<>();
     groups.forEach(
         (group, byWeek) ->
-            parts.add(group.lead() + (weeks > WEEKS_WITH_DAYS ? runs(byWeek) : withDays(byWeek))));
+            parts.add(lead(group) + (weeks > WEEKS_WITH_DAYS ? runs(byWeek) : withDays(byWeek))));
     int more = parts.size() - MOST_GROUPS;
     if (more > 0) {
       parts.subList(MOST_GROUPS, parts.size()).clear();
-      parts.add("and " + more + " more");
+      parts.add(wording.say("common.and-more", Map.of("count", more)));
     }
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts));
   }
 
-  private static String withDays(SortedMap<Integer, Set<LocalDate>> byWeek) {
+  private String withDays(SortedMap<Integer, Set<LocalDate>> byWeek) {
     List<String> parts = new ArrayList<>();
     byWeek.forEach(
         (week, dates) -> {
-          String days = String.join(", ", dates.stream().map(DAY::format).toList());
+          String days = String.join(", ", dates.stream().map(day::format).toList());
           if (week == 0) {
             parts.add(days);
           } else {
-            parts.add("week " + week + (days.isEmpty() ? "" : " (" + days + ")"));
+            parts.add(
+                wording.say("common.week", Map.of("week", week))
+                    + (days.isEmpty() ? "" : " (" + days + ")"));
           }
         });
     return String.join(", ", parts);
   }
 
   /** Writes weeks in a row as one, as in {@code weeks 1 to 4, 6}. */
-  private static String runs(SortedMap<Integer, Set<LocalDate>> byWeek) {
+  private String runs(SortedMap<Integer, Set<LocalDate>> byWeek) {
     List<Integer> weeks = new ArrayList<>(byWeek.keySet());
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < weeks.size(); ) {
@@ -92,10 +101,13 @@ final class Where {
       while (j + 1 < weeks.size() && weeks.get(j + 1) == weeks.get(j) + 1) {
         j++;
       }
-      parts.add(i == j ? "" + weeks.get(i) : weeks.get(i) + " to " + weeks.get(j));
+      parts.add(i == j ? "" + weeks.get(i) : wording.say(
+                  "common.range", Map.of("from", weeks.get(i), "to", weeks.get(j))));
       i = j + 1;
     }
-    return (weeks.size() == 1 ? "week " : "weeks ") + String.join(", ", parts);
+    return wording.say(
+        weeks.size() == 1 ? "common.week" : "common.weeks",
+        Map.of("week", String.join(", ", parts)));
   }
 
   private static Optional<String> name(ModelPath place, String kind) {

@@ -1,9 +1,8 @@
-package gripwright.language.finding;
+package gripwright.wording;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.finding.ReportedFinding;
-import gripwright.language.source.SourceFile;
-import gripwright.language.source.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,12 +10,10 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The sentences that findings are told in.
- *
- * <p>All of them stand in property files beside this package, one file per area, where a writer can
- * polish them without reading Java:
+ * Puts into words what core says as data, from one bundle of {@link Messages}:
  *
  * <pre>
  * name.unknown = unknown {kind} `{name}`
@@ -25,11 +22,10 @@ import java.util.regex.Pattern;
  * name.unknown.label = no {kind} of this name here or in the catalogue
  * </pre>
  *
- * <p>A word in braces is replaced by the finding's argument of that name. A hint, label or {@code
- * message} that ends in the name of an argument is used where the finding has that argument. How a
- * finger lies in a grip has words of its own. The sentence of a broken rule is the rule's own
- * message, with what it was and what the limit is. Immutable and thread-safe; the same in every
- * locale.
+ * <p>A word in braces is replaced by the argument of that name. A hint, label or {@code message}
+ * that ends in the name of an argument is used where the finding has that argument. The sentence of
+ * a broken rule is the rule's own message, with what it was and what the limit is. Immutable and
+ * thread-safe.
  */
 public final class Wording {
 
@@ -37,30 +33,46 @@ public final class Wording {
 
   private static final int LONGEST_FACT = 1_000;
 
-  private Wording() {}
+  private static final Wording ENGLISH = new Wording(Messages.english());
 
-  /** Returns a finding as it is shown, with its sentences and its place in the file. */
-  public static ReportedFinding report(LocatedFinding located) {
-    SourceFile file = located.file();
-    Span span = located.span();
-    return reported(
-        located.finding(),
-        file.name(),
-        new int[] {
-          file.line(span.start()),
-          file.column(span.start()),
-          file.line(span.end()),
-          file.column(span.end())
-        });
+  private final Messages messages;
+  private final Arguments print = new Arguments(this);
+
+  private Wording(Messages messages) {
+    this.messages = messages;
+  }
+
+  /** Returns the words of the English messages. */
+  public static Wording english() {
+    return ENGLISH;
+  }
+
+  /** Returns the words of a bundle. */
+  public static Wording of(Messages messages) {
+    return new Wording(messages);
+  }
+
+  /** Returns the bundle. */
+  public Messages messages() {
+    return messages;
   }
 
   /** Returns a finding of a model that has no text; file is null and line and column are 0. */
-  public static ReportedFinding report(Finding finding) {
-    return reported(finding, null, new int[4]);
+  public ReportedFinding report(Finding finding) {
+    return report(finding, null, 0, 0, 0, 0);
   }
 
-  private static ReportedFinding reported(
-      Finding finding, @org.jspecify.annotations.Nullable String file, int[] at) {
+  /**
+   * Returns a finding as it is shown, with its sentences and its place in a file.
+   *
+   * @param file name of the file; null where there is none
+   * @param line line of its beginning, from 1
+   * @param column column of its beginning, from 1
+   * @param endLine line of its end
+   * @param endColumn column after its end
+   */
+  public ReportedFinding report(
+      Finding finding, @Nullable String file, int line, int column, int endLine, int endColumn) {
     String place = finding.place().toString();
     return new ReportedFinding(
         finding.code(),
@@ -68,22 +80,39 @@ public final class Wording {
         sentence(finding),
         hint(finding).orElse(null),
         file,
-        at[0],
-        at[1],
-        at[2],
-        at[3],
+        line,
+        column,
+        endLine,
+        endColumn,
         finding.rule().orElse(null),
         finding.waivedBecause().orElse(null),
         place.isEmpty() ? null : place);
   }
 
+  /** Puts a message into words. */
+  public String say(Message message) {
+    return say(message.key(), message.arguments());
+  }
+
+  /** Puts a message into words that has no type of its own. */
+  public String say(String key, Map<String, Object> arguments) {
+    Optional<String> template = messages.find(key);
+    assert template.isPresent() : "no wording for " + key;
+    return fill(template.orElse(key), key, arguments);
+  }
+
+  /** Puts a message without facts into words. */
+  public String say(String key) {
+    return say(key, Map.of());
+  }
+
   /** Returns the sentence that says what is wrong. */
-  public static String sentence(Finding finding) {
+  public String sentence(Finding finding) {
     Object message = finding.arguments().get("message");
     if (message != null && finding.rule().isPresent()) {
-      return BreachWords.sentence(Arguments.print(message), finding);
+      return new BreachWords(this).sentence(print.of(message), finding);
     }
-    Optional<String> template = WordingFiles.find(finding.code());
+    Optional<String> template = messages.find(finding.code());
     assert template.isPresent() : "no wording for " + finding.code();
     return variant(finding, ".message")
         .or(() -> template.map(t -> fill(t, finding)))
@@ -94,73 +123,68 @@ public final class Wording {
    * Returns what would be right, the places where the mistake shows and the source of a broken
    * rule, as far as there are any, in one line with semicolons.
    */
-  public static Optional<String> hint(Finding finding) {
+  public Optional<String> hint(Finding finding) {
     List<String> parts = new ArrayList<>();
     advice(finding).ifPresent(parts::add);
     where(finding).ifPresent(parts::add);
-    source(finding).ifPresent(s -> parts.add("source: " + s));
+    source(finding).ifPresent(s -> parts.add(say("common.source-of", Map.of("source", s))));
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts));
   }
 
   /** Returns the sentence that says what would be right, if there is one. */
-  public static Optional<String> advice(Finding finding) {
+  public Optional<String> advice(Finding finding) {
     return variant(finding, ".hint");
   }
 
   /** Returns the few words under the marked characters, if there are any. */
-  public static Optional<String> label(Finding finding) {
+  public Optional<String> label(Finding finding) {
     return variant(finding, ".label");
   }
 
   /** Returns where a broken rule comes from, if it says. */
-  public static Optional<String> source(Finding finding) {
+  public Optional<String> source(Finding finding) {
     return finding.rule().isEmpty()
         ? Optional.empty()
-        : Optional.ofNullable(finding.arguments().get("source")).map(Arguments::print);
+        : Optional.ofNullable(finding.arguments().get("source")).map(print::of);
   }
 
   /**
    * Returns the weeks and days where the mistake shows, such as {@code base week 1 (Tue 12 Jan, Thu
    * 14 Jan), week 3}; empty where it is about none.
    */
-  public static Optional<String> where(Finding finding) {
-    return Where.inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
+  public Optional<String> where(Finding finding) {
+    return new Where(this).inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
   }
 
   /** Returns what a related place is, in words, such as {@code first defined here}. */
-  public static String related(String key) {
-    return WordingFiles.find("related." + key).orElseGet(() -> key.replace('-', ' '));
+  public String related(String key) {
+    return messages.find("related." + key).orElseGet(() -> key.replace('-', ' '));
   }
 
   /** Returns every code that has wording, in alphabetical order. */
-  public static SortedSet<String> codes() {
-    return WordingFiles.codes();
+  public SortedSet<String> codes() {
+    return messages.codes();
   }
 
   /** Returns the sentence of a code as it stands in the file, with its words in braces. */
-  public static Optional<String> template(String code) {
-    return WordingFiles.codes().contains(code) ? WordingFiles.find(code) : Optional.empty();
+  public Optional<String> template(String code) {
+    return messages.codes().contains(code) ? messages.find(code) : Optional.empty();
   }
 
   /** Returns the hints of a code as they stand in the file, the general one first. */
-  public static List<String> hintTemplates(String code) {
-    return WordingFiles.variants(code + ".hint");
+  public List<String> hintTemplates(String code) {
+    return messages.variants(code + ".hint");
   }
 
-  /** Returns a part of a sentence that stands in the files under a key of its own. */
-  static String part(String key, Map<String, Object> arguments) {
-    return fill(WordingFiles.find(key).orElse(key), key, arguments);
-  }
-
-  private static Optional<String> variant(Finding finding, String kind) {
+  private Optional<String> variant(Finding finding, String kind) {
     String key = finding.code() + kind;
     for (String argument : finding.arguments().keySet()) {
-      Optional<String> special = WordingFiles.find(key + "." + argument);
+      Optional<String> special = messages.find(key + "." + argument);
       if (special.isPresent()) {
         return special.map(t -> fill(t, finding));
       }
     }
-    return WordingFiles.find(key).map(t -> fill(t, finding));
+    return messages.find(key).map(t -> fill(t, finding));
   }
 
   /** Cuts a fact that is longer than anybody reads, such as a name of a million letters. */
@@ -171,11 +195,11 @@ public final class Wording {
   }
 
   /** Replaces words in braces once; what is put in is never looked at again. */
-  private static String fill(String template, Finding finding) {
+  private String fill(String template, Finding finding) {
     return fill(template, finding.code(), finding.arguments());
   }
 
-  private static String fill(String template, String code, Map<String, Object> arguments) {
+  private String fill(String template, String code, Map<String, Object> arguments) {
     Matcher matcher = PLACEHOLDER.matcher(template);
     StringBuilder filled = new StringBuilder();
     while (matcher.find()) {
@@ -184,7 +208,7 @@ public final class Wording {
           : code + " is told with {" + matcher.group(1) + "} and has only " + arguments.keySet();
       matcher.appendReplacement(
           filled,
-          Matcher.quoteReplacement(argument == null ? "?" : shortened(Arguments.print(argument))));
+          Matcher.quoteReplacement(argument == null ? "?" : shortened(print.of(argument))));
     }
     return matcher.appendTail(filled).toString();
   }
