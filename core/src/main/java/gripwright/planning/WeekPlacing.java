@@ -1,5 +1,7 @@
 package gripwright.planning;
 
+import gripwright.schedule.PlacementReason;
+import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
@@ -10,7 +12,7 @@ import gripwright.planning.placement.Conflict;
 import gripwright.planning.placement.HardDays;
 import gripwright.planning.placement.HardWork;
 import gripwright.planning.placement.Placement;
-import gripwright.planning.placement.PlacementWords;
+import gripwright.planning.placement.PlacementReasons;
 import gripwright.schedule.DatedSession;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -69,7 +71,7 @@ final class WeekPlacing {
             athlete::availableOn,
             known.near(week.first(), before),
             PlanState.lastOfName(before.sessions()));
-    PlacementWords words = new PlacementWords(fixed, athlete, week.number());
+    PlacementReasons reasons = new PlacementReasons(fixed, athlete, week.number());
     List<SessionExpansion.Draft> fitting =
         drafts.stream().filter(d -> fitsSomeDay(week, d, found)).toList();
     List<Placement.Request> requests =
@@ -89,7 +91,7 @@ final class WeekPlacing {
       SessionExpansion.Draft draft = fitting.get(i);
       if (days.get(i).isPresent()) {
         LocalDate day = days.get(i).get();
-        String because = words.because(draft.request(), day);
+        PlacementReason because = reasons.because(draft.request(), day);
         dated.add(draft.request());
         expansion
             .dated(week, draft.session(), day, because, found)
@@ -170,7 +172,7 @@ final class WeekPlacing {
     Optional<LocalDate> goal =
         facts.stream()
             .filter(
-                f -> f instanceof Conflict.HardOn hard && hard.day().what().equals(HardDays.GOAL))
+                f -> f instanceof Conflict.HardOn hard && hard.day().what() instanceof HardThing.Goal)
             .map(f -> ((Conflict.HardOn) f).day().date())
             .findFirst();
     Finding finding =
@@ -190,8 +192,8 @@ final class WeekPlacing {
             .with("placed", wanted - missing)
             .with(
                 "reason",
-                new PlacementWords(search.fixed(), athlete, week.number())
-                    .reason(draft.request(), facts)),
+                new PlacementReasons(search.fixed(), athlete, week.number())
+                    .conflict(draft.request(), facts)),
         missing);
   }
 }

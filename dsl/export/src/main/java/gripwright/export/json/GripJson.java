@@ -57,7 +57,7 @@ final class GripJson {
           json.list("grips", survey.rows(), row -> json.object(() -> grips.grip(row)));
           json.list("athleteNotes", survey.notes(), n -> json.object(() -> grips.gate(n)));
           json.list("reservations", survey.reservations(), r -> json.text(r.text()));
-          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          json.list("cautions", Caution.general(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, findings);
         });
   }

@@ -104,6 +104,6 @@ final class LogJson {
     json.field("measure", about.measure());
     json.field("before", about.before());
     json.field("after", about.after());
-    json.list("because", changed.because(), json::text);
+    json.list("because", changed.because(), c -> json.text(json.wording().say(c)));
   }
 }

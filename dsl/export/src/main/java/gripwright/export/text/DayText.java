@@ -1,11 +1,13 @@
 package gripwright.export.text;
 
+import gripwright.schedule.Caution;
+import gripwright.wording.Wording;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Derivation;
 import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.List;
@@ -73,8 +75,8 @@ public final class DayText {
       page.wrapped("", nothing());
     }
     page.gap();
-    for (String caution : compiled.on(date).cautions()) {
-      page.wrapped("* ", Page.clean(caution));
+    for (Caution caution : compiled.on(date).cautions()) {
+      page.wrapped("* ", Page.clean(Wording.english().say(caution)));
     }
     return page.toString();
   }
@@ -106,7 +108,7 @@ public final class DayText {
             + ExerciseTable.time(retest.hold())
             + ": "
             + retest.setups().stream().map(ExerciseTable::setup).collect(Collectors.joining(", ")));
-    page.wrapped("  ", "on this day because: " + Page.clean(retest.placedBecause()));
+    page.wrapped("  ", "on this day because: " + Page.clean(Wording.english().say(retest.placedBecause())));
     if (!retest.insteadOf().isEmpty()) {
       page.wrapped("  ", "it takes the place of " + retest.insteadOf());
     }
@@ -122,12 +124,12 @@ public final class DayText {
             + session.minutes()
             + " min"
             + (session.hard() ? ", hard" : ""));
-    page.wrapped("  ", "on this day because: " + Page.clean(session.placedBecause()));
+    page.wrapped("  ", "on this day because: " + Page.clean(Wording.english().say(session.placedBecause())));
     ExerciseTable table = new ExerciseTable(List.of(session));
     int steps =
         session.exercises().stream()
             .flatMap(e -> e.why().stream())
-            .mapToInt(w -> w.step().length())
+            .mapToInt(w -> Wording.english().step(w).length())
             .max()
             .orElse(0);
     int amounts =
@@ -143,17 +145,17 @@ public final class DayText {
       for (Derivation link : exercise.why()) {
         page.wrapped(
             INDENT
-                + Page.padRight(link.step(), Math.min(steps, STEP_WIDTH))
+                + Page.padRight(Wording.english().step(link), Math.min(steps, STEP_WIDTH))
                 + "  "
                 + Page.padLeft(amount(link), amounts)
                 + "  ",
-            Page.clean(link.from()));
+            Page.clean(Wording.english().say(link)));
       }
     }
   }
 
   private static String amount(Derivation link) {
-    return Numbers.plain(link.value(), 2) + (link.unit().isEmpty() ? "" : " " + link.unit());
+    return Numbers.plain(link.value(), 2) + (Wording.english().unit(link).isEmpty() ? "" : " " + Wording.english().unit(link));
   }
 
   private String nothing() {

@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.wording.Wording;
 import gripwright.change.PlanChange;
 import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
@@ -65,8 +66,8 @@ public final class DiffText {
                 .thenComparing(ChangeGroup::date))
         .map(group -> ChangeWords.sentence(group, plan.after()))
         .forEach(sentence -> page.wrapped("  ", Page.clean(sentence)));
-    plan.cautionsNew().forEach(c -> page.wrapped("  ", Page.clean("new caution: " + c)));
-    plan.cautionsGone().forEach(c -> page.wrapped("  ", Page.clean("no longer said: " + c)));
+    plan.cautionsNew().forEach(c -> page.wrapped("  ", Page.clean("new caution: " + Wording.english().say(c))));
+    plan.cautionsGone().forEach(c -> page.wrapped("  ", Page.clean("no longer said: " + Wording.english().say(c))));
   }
 
   /** From what moves everything to what is one number. */

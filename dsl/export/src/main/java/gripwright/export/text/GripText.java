@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.wording.Wording;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FitSpread;
 import gripwright.quantity.Numbers;
@@ -71,8 +72,8 @@ public final class GripText {
     for (ModelCaveat reservation : survey.reservations()) {
       page.wrapped("* ", reservation.text());
     }
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    for (Caution caution : Caution.general()) {
+      page.wrapped("* ", Wording.english().say(caution));
     }
     return page.toString();
   }

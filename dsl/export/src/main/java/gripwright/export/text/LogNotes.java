@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.wording.Wording;
 import gripwright.change.PlanChange;
 import gripwright.history.ExerciseMatch;
 import gripwright.history.LogTimeline;
@@ -49,6 +50,7 @@ final class LogNotes {
         plan.changes().stream()
             .filter(c -> group.changes().contains(c.change()))
             .flatMap(c -> c.because().stream())
+            .map(Wording.english()::say)
             .distinct()
             .toList();
     List<String> reasons = all.stream().limit(MOST_REASONS).toList();

@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.wording.Wording;
 import gripwright.finding.Finding;
 import gripwright.log.LogEntry;
 import gripwright.review.Review;
@@ -55,8 +56,8 @@ public final class ReviewText {
     new ReviewTables(review, page).write();
     page.gap();
     page.wrapped("* ", ESTIMATE);
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    for (Caution caution : Caution.general()) {
+      page.wrapped("* ", Wording.english().say(caution));
     }
     return page.toString();
   }

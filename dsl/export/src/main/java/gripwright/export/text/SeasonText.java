@@ -1,5 +1,7 @@
 package gripwright.export.text;
 
+import gripwright.schedule.Caution;
+import gripwright.wording.Wording;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
@@ -73,8 +75,8 @@ public final class SeasonText {
       week(week);
     }
     page.gap();
-    for (String caution : compiled.cautions()) {
-      page.wrapped("* ", Page.clean(caution));
+    for (Caution caution : compiled.cautions()) {
+      page.wrapped("* ", Page.clean(Wording.english().say(caution)));
     }
     return page.toString();
   }

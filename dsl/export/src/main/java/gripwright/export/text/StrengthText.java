@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.wording.Wording;
 import gripwright.hand.Hands;
 import gripwright.quantity.Length;
 import gripwright.quantity.Numbers;
@@ -75,8 +76,8 @@ public final class StrengthText {
     }
     page.gap();
     page.wrapped("* ", ESTIMATE);
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    for (Caution caution : Caution.general()) {
+      page.wrapped("* ", Wording.english().say(caution));
     }
     return page.toString();
   }

@@ -1,5 +1,6 @@
 package gripwright.tools.command;
 
+import gripwright.wording.Wording;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.PlanDocument;
 import gripwright.export.text.SeasonText;
@@ -113,7 +114,7 @@ public final class CompileCommand {
     for (CompiledPlan plan : compilation.plans()) {
       documents.add(document(compilation, plan, plan));
     }
-    return JsonDocuments.compiled(documents, compilation.findings());
+    return JsonDocuments.compiled(documents, compilation.findings(), Wording.english());
   }
 
   /** Returns a plan, or what is left of it, with the findings about it. */

@@ -1,5 +1,6 @@
 package gripwright.tools.command;
 
+import gripwright.wording.Wording;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.PlanDocument;
 import gripwright.export.text.DayText;
@@ -155,7 +156,7 @@ public final class ExplainCommand {
           plans.stream()
               .map(plan -> CompileCommand.document(run.compilation(), plan, plan.on(date)))
               .toList();
-      console.out(JsonDocuments.compiled(documents, run.compilation().findings()));
+      console.out(JsonDocuments.compiled(documents, run.compilation().findings(), Wording.english()));
     } else {
       console.out(
           plans.stream()

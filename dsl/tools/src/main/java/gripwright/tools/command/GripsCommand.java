@@ -1,5 +1,6 @@
 package gripwright.tools.command;
 
+import gripwright.wording.Wording;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.GripText;
 import gripwright.language.finding.FindingText;
@@ -77,7 +78,7 @@ public final class GripsCommand {
                   load.or(() -> log.bodyMassOn(day)).orElse(athlete.bodyMass()),
                   day);
           if (given.asJson()) {
-            console.out(JsonDocuments.grips(survey, reading.findings()));
+            console.out(JsonDocuments.grips(survey, reading.findings(), Wording.english()));
           } else {
             console.out(GripText.of(survey));
             console.err(FindingText.plain().render(reading.located()));
