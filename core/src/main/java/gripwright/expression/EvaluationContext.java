@@ -1,5 +1,6 @@
 package gripwright.expression;
 
+import gripwright.finding.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -83,10 +84,12 @@ public record EvaluationContext(
   }
 
   /** Returns what the innermost element is called; empty outside of collections. */
-  String called() {
+  Optional<Message> called() {
     if (things.size() == 1) {
-      return "";
+      return Optional.empty();
     }
-    return things.get(things.size() - 1) instanceof Named named ? named.called() : "";
+    return things.get(things.size() - 1) instanceof Named named
+        ? Optional.of(named.called())
+        : Optional.empty();
   }
 }

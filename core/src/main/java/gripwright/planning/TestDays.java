@@ -97,7 +97,7 @@ final class TestDays {
                 found.add(
                     Finding.error("plan.edge-missing", place)
                         .with("edge", s.edge())
-                        .with("owned", String.join(", ", edges()))));
+                        .with("owned", edges())));
     retest.setups().stream()
         .filter(s -> athlete.equipment().has(s.edge()))
         .flatMap(s -> hands.outOfReach(s, place).stream())

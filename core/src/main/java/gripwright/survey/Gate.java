@@ -1,5 +1,8 @@
 package gripwright.survey;
 
+import gripwright.finding.WrittenText;
+import gripwright.finding.Message;
+import gripwright.finding.Clause;
 import gripwright.ability.Ability;
 import gripwright.athlete.Athlete;
 import gripwright.expression.Shortfall;
@@ -27,7 +30,7 @@ public record Gate(Finding breach, List<Missing> missing) {
    * @param has what there is, such as {@code 14 months}
    * @param asked what the rule asks, such as {@code 24 months}
    */
-  public record Missing(String what, String has, String asked) {}
+  public record Missing(String what, Message has, Message asked) {}
 
   /** Copies the list. */
   public Gate {
@@ -102,7 +105,10 @@ public record Gate(Finding breach, List<Missing> missing) {
     return athlete.injuries().stream()
         .filter(injury -> injury.openOn(day))
         .filter(injury -> grip.fingers().has(injury.finger()))
-        .map(injury -> new Missing(injury.toString(), "open since " + injury.from(), "cleared"))
+        .map(injury -> new Missing(
+                    injury.toString(),
+                    Clause.of("breach.open-since", "date", injury.from()),
+                    Clause.of("breach.cleared")))
         .toList();
   }
 
@@ -120,13 +126,13 @@ public record Gate(Finding breach, List<Missing> missing) {
         .orElse(0);
   }
 
-  private static String graded(Ability ability) {
-    return ability + ", IRCRA " + ability.ircra();
+  private static Message graded(Ability ability) {
+    return new WrittenText(ability + ", IRCRA " + ability.ircra());
   }
 
   /** Writes whole months that have passed. */
-  private static String months(double months) {
+  private static Message months(double months) {
     String whole = Numbers.plain(Math.floor(months + 1e-9), 0);
-    return whole + (whole.equals("1") ? " month" : " months");
+    return new WrittenText(whole + (whole.equals("1") ? " month" : " months"));
   }
 }

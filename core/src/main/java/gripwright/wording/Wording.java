@@ -138,6 +138,11 @@ public final class Wording {
         .orElse(link.unit());
   }
 
+  /** Writes a fact: a message in words, a number or quantity as it is written everywhere. */
+  public String fact(Object value) {
+    return print.of(value);
+  }
+
   /** Puts a message into words that has no type of its own. */
   public String say(String key, Map<String, Object> arguments) {
     Optional<String> template = messages.find(key);

@@ -319,13 +319,13 @@ final class GripJson {
 
   private void missing(Gate.Missing missing) {
     json.field("what", missing.what());
-    json.field("has", missing.has());
-    json.field("asked", missing.asked());
+    json.field("has", json.wording().say(missing.has()));
+    json.field("asked", json.wording().say(missing.asked()));
   }
 
-  private static @Nullable String argument(Finding finding, String name) {
+  private @Nullable String argument(Finding finding, String name) {
     Object value = finding.arguments().get(name);
-    return value == null ? null : value.toString();
+    return value == null ? null : json.wording().fact(value);
   }
 
   private void advice(FitAdvice advice) {

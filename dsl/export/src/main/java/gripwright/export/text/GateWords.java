@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.wording.Wording;
 import gripwright.survey.Gate;
 import gripwright.survey.GripSurvey;
 import java.util.List;
@@ -33,7 +34,7 @@ final class GateWords {
           case "split-grip-gate", "single-finger-gate" ->
               "; has "
                   + gate.missing().stream()
-                      .map(Gate.Missing::has)
+                      .map(m -> Wording.english().say(m.has()))
                       .collect(Collectors.joining(" and "));
           case "grip-needs-gate" ->
               ": "
@@ -43,21 +44,21 @@ final class GateWords {
           case "injured-finger" ->
               ": "
                   + gate.missing().stream()
-                      .map(m -> m.what() + ", " + m.has())
+                      .map(m -> m.what() + ", " + Wording.english().say(m.has()))
                       .collect(Collectors.joining("; "));
           default -> "";
         };
   }
 
   private static String needed(Gate.Missing missing) {
-    return missing.asked()
+    return Wording.english().say(missing.asked())
         + switch (missing.what()) {
           case "ability" -> "";
           case "training" -> " of training";
           default -> " with " + missing.what();
         }
         + " (has "
-        + missing.has()
+        + Wording.english().say(missing.has())
         + ")";
   }
 
