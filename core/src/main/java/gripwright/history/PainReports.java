@@ -25,7 +25,8 @@ import java.util.TreeMap;
  * @param rising true if it rises in its place week on week
  * @param words where
  */
-public record PainReports(LocalDate date, double score, boolean stops, boolean rising, String words) {
+public record PainReports(
+    LocalDate date, double score, boolean stops, boolean rising, String words) {
   public String told() {
     return words + (rising ? ", rising week on week," : "") + " on " + date;
   }
@@ -40,7 +41,8 @@ public record PainReports(LocalDate date, double score, boolean stops, boolean r
    * @param from the first day that counts
    * @param before the first day that counts no more
    */
-  public static List<PainReports> of(Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
+  public static List<PainReports> of(
+      Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
     List<Felt> felt = new ArrayList<>();
     for (LogEntry entry : log.entries()) {
       if (entry.date().isBefore(before)) {

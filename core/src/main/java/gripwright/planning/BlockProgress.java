@@ -84,12 +84,7 @@ record BlockProgress(
         all.addAll(grips);
       }
       return new BlockProgress(
-          week.eased() ? since : week.first(),
-          all,
-          opportunities,
-          withoutLogLimits,
-          lost,
-          outcome);
+          week.eased() ? since : week.first(), all, opportunities, withoutLogLimits, lost, outcome);
     }
     List<String> lostNow = new ArrayList<>(lost);
     if (outcome == Outcome.SKIPPED) {

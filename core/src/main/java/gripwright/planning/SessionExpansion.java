@@ -9,7 +9,6 @@ import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
-import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -50,7 +49,7 @@ final class SessionExpansion {
   private final Choice choice;
   private final SessionOutlook outlook;
   private final UnplannedWork unplannedWork;
-  private final Map<Block, Progression> progressions = new IdentityHashMap<>();
+  private final IdentityHashMap<Block, Progression> progressions = new IdentityHashMap<>();
 
   SessionExpansion(
       Plan plan,
@@ -91,10 +90,7 @@ final class SessionExpansion {
    * Returns what a session would ask of a day; empty if none of its exercises can be trained, and
    * then tells why.
    */
-  Optional<Draft> draft(
-      WeekContext week,
-      SessionPlan session,
-      FindingList into) {
+  Optional<Draft> draft(WeekContext week, SessionPlan session, FindingList into) {
     FindingList unsaid = new FindingList();
     List<PlannedExercise> exercises = exercises(week, session, week.first(), unsaid);
     if (exercises.isEmpty()) {
@@ -102,8 +98,7 @@ final class SessionExpansion {
       return Optional.empty();
     }
     Optional<FingerSet> hard =
-        Stream.concat(
-                exercises.stream(), withoutLogLimits(week, session).stream())
+        Stream.concat(exercises.stream(), withoutLogLimits(week, session).stream())
             .filter(PlannedExercise::hard)
             .map(e -> e.setup().grip().fingers())
             .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
@@ -122,19 +117,13 @@ final class SessionExpansion {
   private List<PlannedExercise> withoutLogLimits(WeekContext week, SessionPlan session) {
     return week.standing()
         .withoutLogLimits()
-        .map(
-            standing ->
-                exercises(week.with(standing), session, week.first(), new FindingList()))
+        .map(standing -> exercises(week.with(standing), session, week.first(), new FindingList()))
         .orElseGet(List::of);
   }
 
   /** Returns a session on a day; empty if none of its exercises can be trained on it. */
   Optional<DatedSession> dated(
-      WeekContext week,
-      SessionPlan session,
-      LocalDate day,
-      String because,
-      FindingList found) {
+      WeekContext week, SessionPlan session, LocalDate day, String because, FindingList found) {
     List<PlannedExercise> exercises = exercises(week, session, day, found);
     return exercises.isEmpty()
         ? Optional.empty()
@@ -219,8 +208,7 @@ final class SessionExpansion {
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
       number++;
       Line line =
-          new Line(
-              week, session, day, exercise, sessionPath.then("exercise", number), all.size());
+          new Line(week, session, day, exercise, sessionPath.then("exercise", number), all.size());
       if (exercise.target() instanceof Exercise.BestOf) {
         all.addAll(chosen(line, into));
       } else {
@@ -337,8 +325,7 @@ final class SessionExpansion {
               if (sets > 0) {
                 Grip grip = gripNamed(exercise, name);
                 Dose dose =
-                    progression.doseOfMix(
-                        exercise, grip, standing, full, line.day(), line.path());
+                    progression.doseOfMix(exercise, grip, standing, full, line.day(), line.path());
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
                     MixWords.why(
@@ -368,9 +355,7 @@ final class SessionExpansion {
   private Finding noneOpen(Line line, List<Setup> setups) {
     Finding none =
         Finding.error("plan.choose-none", line.path())
-            .with(
-                "grips",
-                Choice.grips(line.exercise()).stream().map(Grip::name).toList());
+            .with("grips", Choice.grips(line.exercise()).stream().map(Grip::name).toList());
     List<Setup> beyond = setups.stream().filter(setup -> !hands.fits().takes(setup)).toList();
     return beyond.isEmpty()
         ? none

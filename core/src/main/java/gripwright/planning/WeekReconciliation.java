@@ -98,17 +98,17 @@ final class WeekReconciliation {
   }
 
   private DatedSession done(
-      WeekContext week,
-      DatedSession planned,
-      LogEntry.Trained line,
-      List<DatedSession> ofWeek) {
+      WeekContext week, DatedSession planned, LogEntry.Trained line, List<DatedSession> ofWeek) {
     List<ExerciseMatch> matches = ExerciseMatch.of(planned, line);
     boolean full =
         matches.stream()
             .filter(m -> m.asked().isPresent())
             .allMatch(m -> m.done().isPresent() && sets(m) >= m.setsAsked().orElse(1));
     Happened happened =
-        new Happened(full ? Happened.Kind.DONE : Happened.Kind.IN_PART, Optional.of(planned), timeline.entry(line));
+        new Happened(
+            full ? Happened.Kind.DONE : Happened.Kind.IN_PART,
+            Optional.of(planned),
+            timeline.entry(line));
     String because =
         line.date().equals(planned.date())
             ? "trained as planned, as logged"
@@ -124,7 +124,8 @@ final class WeekReconciliation {
       WeekContext week, LogEntry.Trained line, List<DatedSession> ofWeek) {
     List<ExerciseMatch> matches =
         line.done().stream().map(d -> new ExerciseMatch(Optional.empty(), Optional.of(d))).toList();
-    Happened happened = new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line));
+    Happened happened =
+        new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line));
     return session(
         week, line, matches, ofWeek, happened, "trained without being planned, as logged");
   }
@@ -172,7 +173,10 @@ final class WeekReconciliation {
         week.block().name(),
         week.blockWeek(),
         line.session(),
-        happened.planned().map(DatedSession::minutes).orElse(minutes(week.block(), line, exercises)),
+        happened
+            .planned()
+            .map(DatedSession::minutes)
+            .orElse(minutes(week.block(), line, exercises)),
         exercises.stream().anyMatch(PlannedExercise::hard),
         week.eased(),
         mass,

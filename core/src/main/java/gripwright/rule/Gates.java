@@ -90,8 +90,7 @@ public final class Gates {
             session.path(),
             Optional.empty());
     return RuleCheck.stopping(
-        new Schedule(
-            plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
+        new Schedule(plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
         timeline);
   }
 
@@ -142,7 +141,19 @@ public final class Gates {
             path.then("exercise", 1));
     DatedSession session =
         new DatedSession(
-            day, 1, name, 1, name, 1, false, false, mass, "", List.of(hold), path, Optional.empty());
+            day,
+            1,
+            name,
+            1,
+            name,
+            1,
+            false,
+            false,
+            mass,
+            "",
+            List.of(hold),
+            path,
+            Optional.empty());
     PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
     Schedule schedule =
         new Schedule(

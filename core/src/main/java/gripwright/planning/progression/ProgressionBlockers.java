@@ -270,7 +270,8 @@ public final class ProgressionBlockers {
         .filter(
             a ->
                 (a.stops() && !a.date().isBefore(since)) || isFresh(a.date(), asked.grip(), before))
-        .sorted(Comparator.comparing(PainReports::score).reversed().thenComparing(PainReports::date))
+        .sorted(
+            Comparator.comparing(PainReports::score).reversed().thenComparing(PainReports::date))
         .forEach(a -> reasons.add(a.told()));
     List<LoggedWork> facts = facts(asked, before);
     for (LoggedWork fact : facts) {
@@ -321,7 +322,9 @@ public final class ProgressionBlockers {
                 () ->
                     aches(asked, day).stream()
                         .filter(a -> isFresh(a.date(), asked.grip(), day))
-                        .max(Comparator.comparing(PainReports::score).thenComparing(PainReports::date))
+                        .max(
+                            Comparator.comparing(PainReports::score)
+                                .thenComparing(PainReports::date))
                         .map(PainReports::told));
     Load load = last.get().load().orElseThrow();
     return trouble.map(
