@@ -13,8 +13,7 @@ import java.util.Optional;
  * @param things the things themselves
  * @param readers how their properties are read
  */
-public record EvaluationContext(
-    List<Kind> kinds, List<Object> things, PropertyReaders readers) {
+public record EvaluationContext(List<Kind> kinds, List<Object> things, PropertyReaders readers) {
 
   /** Returns the context of a thing that a rule looks at. */
   public static EvaluationContext at(Kind kind, Object thing, PropertyReaders readers) {
@@ -73,7 +72,8 @@ public record EvaluationContext(
     for (Object element : ExpressionCompiler.things(every.collection(), this)) {
       EvaluationContext inside = inside(kind, element);
       boolean counts =
-          every.where().isEmpty() || ExpressionCompiler.truth(every.where().get(), inside) == ExpressionCompiler.YES;
+          every.where().isEmpty()
+              || ExpressionCompiler.truth(every.where().get(), inside) == ExpressionCompiler.YES;
       if (counts && inside.fails(every.body())) {
         double excess = Excess.at(every.body(), inside);
         worst = excess > most ? Optional.of(inside) : worst;

@@ -38,6 +38,9 @@ public final class SessionOutlook {
   private final Map<List<Object>, Outcome> known = new HashMap<>();
   private final IdentityHashMap<ForceTime, Integer> curves = new IdentityHashMap<>();
 
+  /** Begins with no session calculated. */
+  public SessionOutlook() {}
+
   private record Outcome(List<Optional<EndReserve>> reserves, List<Told> told) {}
 
   /**

@@ -85,12 +85,7 @@ record BlockProgress(
         all.addAll(grips);
       }
       return new BlockProgress(
-          week.eased() ? since : week.first(),
-          all,
-          opportunities,
-          withoutLogLimits,
-          lost,
-          outcome);
+          week.eased() ? since : week.first(), all, opportunities, withoutLogLimits, lost, outcome);
     }
     List<Cause> lostNow = new ArrayList<>(lost);
     if (outcome == Outcome.SKIPPED) {

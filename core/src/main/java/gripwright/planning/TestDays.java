@@ -109,10 +109,7 @@ final class TestDays {
   }
 
   private static DatedRetest dated(
-      WeekContext week,
-      Plan.Retest retest,
-      ModelPath place,
-      RetestDay.Found found) {
+      WeekContext week, Plan.Retest retest, ModelPath place, RetestDay.Found found) {
     return new DatedRetest(
         found.day(),
         week.number(),

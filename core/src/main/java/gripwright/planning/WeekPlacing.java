@@ -112,8 +112,7 @@ final class WeekPlacing {
     return new Placed(placed, hardFingers);
   }
 
-  private static void noteUnproved(
-      WeekContext week, Placement.Found search, FindingList found) {
+  private static void noteUnproved(WeekContext week, Placement.Found search, FindingList found) {
     if (!search.proved()) {
       found.add(
           Finding.advice("plan.days-unproved", week.path())
@@ -123,16 +122,14 @@ final class WeekPlacing {
     }
   }
 
-  private boolean fitsSomeDay(
-      WeekContext week, SessionExpansion.Draft draft, FindingList found) {
+  private boolean fitsSomeDay(WeekContext week, SessionExpansion.Draft draft, FindingList found) {
     Duration longest =
         athlete.available().values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
     if (draft.request().minutes() <= longest.toMinutes()) {
       return true;
     }
     found.add(
-        Finding.error(
-                "plan.session-too-long", week.path().then("session", draft.session().name()))
+        Finding.error("plan.session-too-long", week.path().then("session", draft.session().name()))
             .with("session", draft.session().name())
             .with("minutes", draft.request().minutes())
             .with("longest", longest.toMinutes()),
@@ -148,9 +145,7 @@ final class WeekPlacing {
    * @param placed what those asked for that found one
    */
   private record Search(
-      Placement.Week fixed,
-      List<SessionExpansion.Draft> drafts,
-      List<Placement.Request> placed) {}
+      Placement.Week fixed, List<SessionExpansion.Draft> drafts, List<Placement.Request> placed) {}
 
   private void noteMissing(
       WeekContext week, Search search, String name, int missing, FindingList found) {
@@ -165,7 +160,8 @@ final class WeekPlacing {
     int wanted = draft.session().perWeek();
     List<Placement.Request> others =
         search.placed().stream().filter(r -> !r.name().equals(name)).toList();
-    Set<Conflict.Fact> facts = new Conflict(search.fixed(), draft.request(), wanted, others).fewest();
+    Set<Conflict.Fact> facts =
+        new Conflict(search.fixed(), draft.request(), wanted, others).fewest();
     boolean away = week.first().datesUntil(week.first().plusDays(7)).anyMatch(athlete::isAway);
     boolean afterLog = timeline.isPast(week.first().minusDays(7));
     ModelPath place = week.path().then("session", name);

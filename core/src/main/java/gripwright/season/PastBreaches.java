@@ -25,8 +25,7 @@ final class PastBreaches {
    * Returns findings of rules such that what has happened stops nobody: an error about days that
    * are past is advice, and stays an error for the days ahead.
    */
-  static List<Finding> downgraded(
-      List<Finding> findings, Schedule schedule, LogTimeline timeline) {
+  static List<Finding> downgraded(List<Finding> findings, Schedule schedule, LogTimeline timeline) {
     if (timeline.lastKnownDay().isEmpty()) {
       return findings;
     }
@@ -34,7 +33,8 @@ final class PastBreaches {
     for (Finding finding : findings) {
       List<ModelPath> places =
           finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
-      List<ModelPath> past = places.stream().filter(p -> timeline.isPast(p, schedule.weeks())).toList();
+      List<ModelPath> past =
+          places.stream().filter(p -> timeline.isPast(p, schedule.weeks())).toList();
       if (!finding.blocks() || past.isEmpty()) {
         settled.add(finding);
         continue;

@@ -26,7 +26,8 @@ import java.util.function.Predicate;
  * @param most what might have been loaded, in kg, at least the load: equipment may build less
  * @param byLog true if the plan told of a limit from the log in that week
  */
-public record HeldLoad(LocalDate date, int week, Length edge, Load load, double most, boolean byLog) {
+public record HeldLoad(
+    LocalDate date, int week, Length edge, Load load, double most, boolean byLog) {
 
   /** A load this much below what was asked is lighter, whatever a limit was; in kg. */
   private static final double TOLERANCE = 1e-9;

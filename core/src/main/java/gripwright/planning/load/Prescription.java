@@ -105,11 +105,7 @@ public final class Prescription {
    * @return empty if no load can be given
    */
   public Optional<PlannedExercise> prescribe(
-      Exercise exercise,
-      Grip grip,
-      Dose dose,
-      Place place,
-      FindingList findings) {
+      Exercise exercise, Grip grip, Dose dose, Place place, FindingList findings) {
     LocalDate day = place.day();
     ModelPath path = place.path();
     Setup setup = exercise.setup(grip).withEdge(dose.edge());

@@ -120,7 +120,8 @@ public final class Choice {
    * @param candidate the exercise as it would be trained on the day
    * @param session the session it would be part of, its other exercises left out
    */
-  public Optional<Exclusion> excludedByRule(PlannedExercise candidate, DatedSession session, PlanWeek week) {
+  public Optional<Exclusion> excludedByRule(
+      PlannedExercise candidate, DatedSession session, PlanWeek week) {
     return Gates.stopping(candidate, session, week, plan, athlete, timeline)
         .map(rule -> new Exclusion(candidate.setup().grip().name(), new GripMix.ClosedByRule(rule)));
   }
@@ -145,13 +146,7 @@ public final class Choice {
         questions
             .computeIfAbsent(
                 asked.setups(),
-                setups ->
-                    new MixQuestion(
-                        setups,
-                        plan.demand(),
-                        fits,
-                        strength,
-                        bodyMass))
+                setups -> new MixQuestion(setups, plan.demand(), fits, strength, bodyMass))
             .solver(asked.weights());
     List<Double> caps = caps(asked, Optional.empty());
     return solver

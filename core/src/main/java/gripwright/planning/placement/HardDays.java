@@ -2,10 +2,8 @@ package gripwright.planning.placement;
 
 import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
-import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.history.LogTimeline;
-import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Plan;
 import gripwright.protocol.Hardness;
@@ -14,9 +12,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 

@@ -155,7 +155,8 @@ public final class Placement {
    * @param gapDays the longest gap that sessions of a name keep, in this week or later, in days
    * @param later gives the weeks after it, as far as they can be told; asked only if they matter
    */
-  public static Found place(Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
+  public static Found place(
+      Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
     Found alone = new PlacementSearch(List.of(asked)).search();
     if (!alone.proved() || !reachesOver(asked, alone.first(), gapDays)) {
       return alone;

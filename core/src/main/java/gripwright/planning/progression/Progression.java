@@ -89,13 +89,7 @@ public final class Progression {
     /** Returns this week after sessions that were trained in it. */
     public Week after(List<DatedSession> sessions) {
       return new Week(
-          first,
-          opportunities,
-          lost,
-          easedTo,
-          ramp,
-          blockers.after(sessions),
-          withoutLogLimits);
+          first, opportunities, lost, easedTo, ramp, blockers.after(sessions), withoutLogLimits);
     }
 
     /** Returns this week with the steps of a grip alone: those after weeks that trained it. */

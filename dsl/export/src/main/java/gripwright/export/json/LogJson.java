@@ -38,8 +38,7 @@ final class LogJson {
     json.list("exercises", matches(happened, line), m -> json.line(() -> match(json, m)));
   }
 
-  private static List<ExerciseMatch> matches(
-      Happened happened, LogEntry.Trained line) {
+  private static List<ExerciseMatch> matches(Happened happened, LogEntry.Trained line) {
     return happened
         .planned()
         .map(planned -> ExerciseMatch.of(planned, line))
