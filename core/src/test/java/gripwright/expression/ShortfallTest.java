@@ -10,6 +10,7 @@ import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.wording.Words;
 import gripwright.quantity.Unit;
 import gripwright.rule.Winter;
 import gripwright.rule.view.PlanView;
@@ -45,7 +46,16 @@ class ShortfallTest {
   private static List<String> words(List<Shortfall> missing) {
     return missing.stream()
         .map(
-            s -> s.of() + "|" + s.what() + "|" + s.was() + "|" + s.bound().word() + "|" + s.limit())
+            s ->
+                s.of().map(Words::say).orElse("")
+                    + "|"
+                    + s.what()
+                    + "|"
+                    + Words.say(s.was())
+                    + "|"
+                    + s.bound().word()
+                    + "|"
+                    + Words.say(s.limit()))
         .toList();
   }
 

@@ -10,6 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.schedule.Derivation;
+import gripwright.wording.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
 import gripwright.hand.Hands;
@@ -223,10 +225,10 @@ class SessionOutlookTest {
     for (PlannedExercise exercise : both) {
       PlannedExercise.EndReserve reserve = exercise.endReserve().orElseThrow();
       assertTrue(reserve.low() < reserve.mean() && reserve.mean() < reserve.high());
-      PlannedExercise.Derivation last = exercise.why().get(exercise.why().size() - 1);
-      assertEquals("capacity left, estimate", last.step());
+      Derivation last = exercise.why().get(exercise.why().size() - 1);
+      assertEquals("capacity left, estimate", Words.step(last));
       assertEquals(Math.rint(reserve.mean() * 100), last.value());
-      assertTrue(last.from().contains(Math.round(reserve.low() * 100) + " to "), last.from());
+      assertTrue(Words.say(last).contains(Math.round(reserve.low() * 100) + " to "), Words.say(last));
     }
   }
 
@@ -266,7 +268,7 @@ class SessionOutlookTest {
     CompiledPlan plan = compile(unknown, Exercise.of(SERIES, DRAG, EDGE));
     assertEquals(Optional.empty(), first(plan).get(0).endReserve());
     assertTrue(
-        first(plan).get(0).why().stream().noneMatch(w -> w.step().startsWith("capacity left")));
+        first(plan).get(0).why().stream().noneMatch(w -> Words.step(w).startsWith("capacity left")));
     assertEquals(
         reserve(first(compile(Exercise.of(SERIES, DRAG, EDGE))).get(0)),
         reserve(first(plan).get(1)),

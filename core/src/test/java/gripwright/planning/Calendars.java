@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.planning.placement.Placement;
 import java.time.DayOfWeek;
@@ -97,7 +98,7 @@ public final class Calendars {
                   MONDAY.plusWeeks(w),
                   day -> minutesOn(minutes, day),
                   List.of(
-                      new Placement.HardDay(MONDAY.plusDays(9), FingerSet.FOUR, "hard climbing")),
+                      new Placement.HardDay(MONDAY.plusDays(9), FingerSet.FOUR, new HardThing.Climbing())),
                   w == 0 ? Map.of("a", LAST_A) : Map.of()),
               w < turn ? block : nextBlock,
               w == testWeek ? tests : List.of()));

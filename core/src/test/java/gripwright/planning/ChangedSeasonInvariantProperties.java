@@ -3,6 +3,7 @@ package gripwright.planning;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.wording.Words;
 import gripwright.athlete.Injury;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -96,7 +97,7 @@ class ChangedSeasonInvariantProperties {
                     exercise.hard(),
                     exercise.endReserve())
                 .toString());
-        exercise.why().forEach(link -> all.add(link.step() + link.value() + link.unit()));
+        exercise.why().forEach(link -> all.add(Words.step(link) + link.value() + Words.unit(link)));
       }
     }
     for (DatedRetest retest : plan.retests()) {

@@ -8,6 +8,7 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Setup;
@@ -222,7 +223,7 @@ class PlanFindingsTest {
             compile(plan(base(1, 1)).retest(retest(1, small)), Skarvdal.ylva()),
             "plan.edge-missing");
     assertEquals("10 mm", String.valueOf(missing.arguments().get("edge")));
-    assertEquals("20 mm, 15 mm", missing.arguments().get("owned"));
+    assertEquals("20 mm, 15 mm", Words.fact(missing.arguments().get("owned")));
     Plan.Retest half = retest(1, Setup.of(HALF_CRIMP, EDGE));
     Finding displaces =
         finding(compile(plan(base(1, 2)).retest(half), sundays()), "plan.retest-displaces");

@@ -8,6 +8,7 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static gripwright.planning.Skarvdal.SERIES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.wording.Words;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
@@ -26,7 +27,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.Happened;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
@@ -141,7 +142,7 @@ class WeekReconciliationTest {
     return String.join(
         " | ",
         exercise.why().stream()
-            .map((Derivation w) -> w.step() + " " + w.value() + " " + w.unit() + ": " + w.from())
+            .map((Derivation w) -> Words.step(w) + " " + w.value() + " " + w.unit() + ": " + Words.say(w))
             .toList());
   }
 
@@ -149,7 +150,7 @@ class WeekReconciliationTest {
   void whatWasDoneAsPlannedIsWhatWasPlanned() {
     DatedSession session = first(trained(1, holds(), series()));
     PlannedExercise exercise = session.exercises().get(0);
-    assertEquals("trained as planned, as logged", session.placedBecause());
+    assertEquals("trained as planned, as logged", Words.say(session.placedBecause()));
     assertEquals(planned.steps(), exercise.steps());
     assertEquals(planned.scheme(), exercise.scheme());
     assertEquals(planned.percentOfMax(), exercise.percentOfMax());
@@ -163,7 +164,7 @@ class WeekReconciliationTest {
   @Test
   void anotherDayIsTold() {
     DatedSession session = first(trained(2, holds(), series()));
-    assertEquals("trained on this day, as logged; planned for 2027-03-02", session.placedBecause());
+    assertEquals("trained on this day, as logged; planned for 2027-03-02", Words.say(session.placedBecause()));
     assertEquals(compile().sessions().get(0).minutes(), session.minutes());
   }
 
@@ -253,7 +254,7 @@ class WeekReconciliationTest {
   void anUnplannedLineIsReckonedFromTheExerciseThatItIsLike() {
     DatedSession extra = extra(holds().sets(2));
     assertEquals("extra", extra.name());
-    assertEquals("trained without being planned, as logged", extra.placedBecause());
+    assertEquals("trained without being planned, as logged", Words.say(extra.placedBecause()));
     assertEquals(Happened.Kind.UNPLANNED, extra.happened().orElseThrow().kind());
     PlannedExercise exercise = extra.exercises().get(0);
     assertEquals(planned.totalLoad(), exercise.totalLoad());

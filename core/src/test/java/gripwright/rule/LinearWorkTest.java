@@ -10,6 +10,7 @@ import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.expression.Expression;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
@@ -151,7 +152,7 @@ class LinearWorkTest {
         true,
         eased,
         Load.ofKilograms(60),
-        "a test",
+        new PlacementReason.Unplaced(),
         exercises,
         path.then("session", "strength").then("date", date.toString()),
         Optional.empty());

@@ -1,5 +1,6 @@
 package gripwright.rule;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
@@ -233,7 +234,7 @@ public final class Winter {
             List.of(Setup.of(grip, Length.ofMillimetres(20))),
             Duration.ofSeconds(7),
             "",
-            "a test",
+            new PlacementReason.Unplaced(),
             ModelPath.of("plan", "winter").then("retest", 1).then("date", date.toString())));
     return this;
   }
@@ -262,7 +263,7 @@ public final class Winter {
             exercises.stream().anyMatch(PlannedExercise::hard),
             eased.contains(week),
             Load.ofKilograms(60),
-            "a test",
+            new PlacementReason.Unplaced(),
             exercises,
             path,
             Optional.empty()));

@@ -7,6 +7,7 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.wording.Words;
 import gripwright.change.PlanChange;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
@@ -81,7 +82,7 @@ class LogReasonsTest {
     List<LogChange> changes =
         plan.changes().stream().filter(c -> kind.isInstance(c.change())).toList();
     assertTrue(!changes.isEmpty(), plan.changes().toString());
-    return changes.get(0).because();
+    return Words.say(changes.get(0).because());
   }
 
   @Test

@@ -3,6 +3,9 @@ package gripwright.season;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.schedule.Derivation;
+import gripwright.schedule.LoadLink;
+import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.grip.Grip;
 import gripwright.hand.Finger;
@@ -557,8 +560,8 @@ class LoggedSeasonProperties {
   /** Returns the limit from the log that a chain tells of, in kg; 0 if there is none. */
   private static double limit(PlannedExercise exercise) {
     return exercise.why().stream()
-        .filter(link -> link.step().equals(Dose.HELD_BACK) && link.unit().equals("kg"))
-        .mapToDouble(PlannedExercise.Derivation::value)
+        .filter(LoadLink.Limited.class::isInstance)
+        .mapToDouble(Derivation::value)
         .max()
         .orElse(0);
   }

@@ -4,6 +4,8 @@ import static gripwright.planning.Skarvdal.HALF_CRIMP;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.finding.WrittenText;
+import gripwright.wording.Words;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
@@ -40,7 +42,7 @@ class GateTest {
 
   private static List<String> missing(Finding breach, Grip grip, Athlete athlete) {
     return Gate.of(breach, grip, athlete, MONDAY).missing().stream()
-        .map(m -> m.what() + ": " + m.has() + " of " + m.asked())
+        .map(m -> m.what() + ": " + Words.say(m.has()) + " of " + Words.say(m.asked()))
         .toList();
   }
 
@@ -100,6 +102,15 @@ class GateTest {
         "the ring finger does not hold");
   }
 
+  private static Shortfall shortfall(String what, String was, String limit) {
+    return new Shortfall(
+        Optional.empty(),
+        what,
+        new WrittenText(was),
+        Shortfall.Bound.AT_LEAST,
+        new WrittenText(limit));
+  }
+
   @Test
   void whatAnyOtherRuleCountsIsTakenFromIt() {
     Finding counted =
@@ -107,9 +118,8 @@ class GateTest {
             .with(
                 "missing",
                 List.of(
-                    new Shortfall(
-                        "", "trained", "40.2 months", Shortfall.Bound.AT_LEAST, "48 months"),
-                    new Shortfall("", "edge", "15 mm", Shortfall.Bound.AT_LEAST, "20 mm")));
+                    shortfall("trained", "40.2 months", "48 months"),
+                    shortfall("edge", "15 mm", "20 mm")));
     assertEquals(
         List.of("training: 40 months of 48 months", "edge: 15 mm of 20 mm"),
         missing(counted, HALF_CRIMP, Skarvdal.ylva().build()));

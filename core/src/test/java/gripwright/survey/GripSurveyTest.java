@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.wording.Words;
+import gripwright.finding.WrittenText;
+import gripwright.finding.Clause;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
@@ -198,9 +201,9 @@ class GripSurveyTest {
     GripSurvey survey = survey(Skarvdal.ylva().trained(18));
     assertEquals(List.of("split-grip-gate"), gates(survey, "front-three"));
     Gate gate = row(survey, "front-three").gates().get(0);
-    assertEquals("18 months", gate.breach().arguments().get("was"));
-    assertEquals("24 months", gate.breach().arguments().get("limit"));
-    assertEquals(List.of(new Gate.Missing("training", "18 months", "24 months")), gate.missing());
+    assertEquals("18 months", Words.fact(gate.breach().arguments().get("was")));
+    assertEquals("24 months", Words.fact(gate.breach().arguments().get("limit")));
+    assertEquals(List.of(new Gate.Missing("training", new WrittenText("18 months"), new WrittenText("24 months"))), gate.missing());
     Gate both =
         row(
                 survey(Skarvdal.ylva().trained(18).ability(Ability.of(GradeScale.IRCRA, "17"))),
@@ -209,8 +212,8 @@ class GripSurveyTest {
             .get(0);
     assertEquals(
         List.of(
-            new Gate.Missing("training", "18 months", "24 months"),
-            new Gate.Missing("ability", "IRCRA 17", "IRCRA 18")),
+            new Gate.Missing("training", new WrittenText("18 months"), new WrittenText("24 months")),
+            new Gate.Missing("ability", new WrittenText("IRCRA 17"), new WrittenText("IRCRA 18"))),
         both.missing());
     assertTrue(row(survey, "half-crimp").open());
     assertTrue(row(survey(Skarvdal.ylva().trained(24)), "front-three").open());
@@ -235,7 +238,7 @@ class GripSurveyTest {
     GripSurvey without = survey(Skarvdal.ylva());
     assertEquals(List.of("grip-needs-gate"), gates(without, "full-crimp"));
     assertEquals(
-        List.of(new Gate.Missing("half-crimp", "0 months", "12 months")),
+        List.of(new Gate.Missing("half-crimp", new WrittenText("0 months"), new WrittenText("12 months"))),
         row(without, "full-crimp").gates().get(0).missing());
     GripSurvey survey = survey(Skarvdal.ylva().familiar("half-crimp", 12));
     assertTrue(row(survey, "full-crimp").open());
@@ -257,7 +260,7 @@ class GripSurveyTest {
     GripSurvey survey = survey(Skarvdal.ylva().injury(open));
     assertEquals(List.of("injured-finger"), gates(survey, "half-crimp"));
     assertEquals(
-        List.of(new Gate.Missing("ring a2 left", "open since " + DAY.minusDays(30), "cleared")),
+        List.of(new Gate.Missing("ring a2 left", Clause.of("breach.open-since", "date", DAY.minusDays(30)), Clause.of("breach.cleared"))),
         row(survey, "half-crimp").gates().get(0).missing());
     assertTrue(gates(survey, "ring-single").contains("injured-finger"));
     assertFalse(gates(survey, "front-two").contains("injured-finger"));
