@@ -31,7 +31,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What a compiled plan tells of its weeks, with the numbers a coach needs. */
+/** What a compiled plan shows of its weeks, with the numbers a coach needs. */
 class PlanFindingsTest {
 
   private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
@@ -65,7 +65,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aWeekWhoseTrainingDaysAreAllSpentAwayIsToldWithItsDays() {
+  void aWeekWhoseTrainingDaysAreAllSpentAwayIsReportedWithItsDays() {
     // Tuesday to Saturday of the second week
     CompiledPlan plan = compile(plan(base(3, 1)), Skarvdal.ylva().away(away(8, 12)));
     Finding away = finding(plan, "plan.week-away");
@@ -106,7 +106,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aRampThatItsBlockCutsShortTellsHowFarItCame() {
+  void aRampThatItsBlockCutsShortReportsHowFarItCame() {
     CompiledPlan plan =
         compile(
             plan(base(2, 1).introduce(DRAG, 0.5, 3).introduce(HALF_CRIMP, 0.5, 4)),
@@ -130,7 +130,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aSessionLongerThanAnyDayTellsBothTimes() {
+  void aSessionLongerThanAnyDayIsReportedWithBothTimes() {
     Exercise slow = LINE.with("pause", new Argument.Time(Duration.ofMinutes(25)));
     Finding tooLong =
         finding(
@@ -170,7 +170,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aGoalThatLeavesTooFewDaysIsToldWithItsDay() {
+  void aGoalThatLeavesTooFewDaysIsReportedWithItsDay() {
     CompiledPlan plan =
         compile(plan(base(1, 3)).towards(MONDAY.plusDays(6), "first rock"), Skarvdal.ylva());
     Finding shorter = finding(plan, "plan.week-short");
@@ -178,7 +178,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aTaperThatNoWeekBelongsToIsTold() {
+  void aTaperThatNoWeekBelongsToIsReported() {
     CompiledPlan plan =
         compile(
             plan(base(2, 1)).towards(MONDAY.plusWeeks(9), "first rock").taper(2, 0.5),
@@ -215,7 +215,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void whatStandsAgainstATestIsTold() {
+  void whatPreventsATestIsReported() {
     Setup small = Setup.of(HALF_CRIMP, Length.ofMillimetres(10));
     Finding missing =
         finding(

@@ -539,7 +539,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aTestThatWasDueAndIsNotLoggedIsTold() {
+  void aTestThatWasDueAndIsNotLoggedIsReported() {
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

@@ -49,7 +49,7 @@ class GateTest {
   }
 
   @Test
-  void eachThingThatAGripAsksForIsToldWhereItIsMissing() {
+  void eachThingThatAGripAsksForIsReportedWhereItIsMissing() {
     Finding needs = breach("grip-needs-gate");
     assertEquals(
         List.of(
@@ -85,7 +85,7 @@ class GateTest {
   }
 
   @Test
-  void anOpenInjuryOfAFingerThatHoldsIsToldWithItsDay() {
+  void anOpenInjuryOfAFingerThatHoldsIsReportedWithItsDay() {
     Athlete athlete =
         Skarvdal.ylva()
             .injury(injury(Finger.RING, Optional.empty()))
@@ -118,7 +118,7 @@ class GateTest {
   }
 
   @Test
-  void aGateTellsItsRuleItsSentenceAndWhetherItCloses() {
+  void aGateHasItsRuleItsSentenceAndWhetherItCloses() {
     Athlete athlete = Skarvdal.ylva().build();
     Gate error =
         Gate.of(

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** How a mix of grips is told, link by link. */
+/** How a mix of grips is reported, link by link. */
 class MixWordsTest {
 
   private static final GripMix MIX =
@@ -32,14 +32,14 @@ class MixWordsTest {
     return new GripMix.Limit(grip, kind, reason, 0.05);
   }
 
-  private static List<String> told(String grip, int sets, Optional<String> toldWith) {
-    return MixWords.why(MIX, grip, sets, 5, toldWith).stream()
+  private static List<String> reported(String grip, int sets, Optional<String> reportedWith) {
+    return MixWords.why(MIX, grip, sets, 5, reportedWith).stream()
         .map(l -> l.step() + " " + Numbers.plain(l.value(), 2) + l.unit() + ": " + l.from())
         .toList();
   }
 
   @Test
-  void theFirstGripTellsOfTheWholeMix() {
+  void theFirstGripReportsTheWholeMix() {
     assertEquals(
         List.of(
             "share of work 40%: 2 of 5 sets; match counts 50 %, margin 30 %, carry-over 20 %",
@@ -58,13 +58,13 @@ class MixWordsTest {
                 + " so much higher",
             "a limit costs 0.05: pinch: the hand does not take it on 20 mm, or the score would be"
                 + " so much higher"),
-        told("drag", 2, Optional.empty()));
+        reported("drag", 2, Optional.empty()));
   }
 
   @Test
   void theOthersPointToTheFirst() {
     assertEquals(
         List.of("share of work 60%: 3 of 5 sets; why, see drag"),
-        told("half-crimp", 3, Optional.of("drag")));
+        reported("half-crimp", 3, Optional.of("drag")));
   }
 }

@@ -45,7 +45,7 @@ class PlacementWordsTest {
   private static final Optional<FingerSet> FOUR = Optional.of(FingerSet.FOUR);
 
   @Test
-  void aDayIsToldByItsTimeAndWhatCameBefore() {
+  void aDayIsReportedByItsTimeAndWhatCameBefore() {
     assertEquals("90 min free for 45 min", words().because(request(45, Optional.empty()), TUESDAY));
     assertEquals(
         "60 min free for 45 min, a preferred day",
@@ -57,7 +57,7 @@ class PlacementWordsTest {
   }
 
   @Test
-  void theLatestHardDayBeforeItOnTheSameFingersIsTold() {
+  void theLatestHardDayBeforeItOnTheSameFingersIsReported() {
     Placement.HardDay[] days = {
       hard(-2, FingerSet.FOUR, "hard climbing"),
       hard(0, DRAG.fingers(), "session power"),
