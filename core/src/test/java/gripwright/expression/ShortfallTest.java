@@ -60,7 +60,7 @@ class ShortfallTest {
   }
 
   @Test
-  void numbersAreToldInTheUnitOfTheRule() {
+  void numbersAreReportedInTheUnitOfTheRule() {
     assertEquals(
         List.of("|time-under-load|1 min|at-most|0.5 min"),
         week(1, WEEK.get("time-under-load").atMost(amount(0.5, Unit.MINUTE))));
@@ -79,7 +79,7 @@ class ShortfallTest {
   }
 
   @Test
-  void twoNumbersThatDifferAreToldApart() {
+  void twoNumbersThatDifferAreWrittenDifferently() {
     assertEquals(
         List.of("|level|70.04 % max|at-most|70 % max"),
         exercise(2, EXERCISE.get("level").atMost(percentOfMax(70))));
@@ -90,7 +90,7 @@ class ShortfallTest {
   }
 
   @Test
-  void aLimitThatIsAShareIsToldAsAShare() {
+  void aLimitThatIsAShareIsReportedAsAShare() {
     // 1500 + 2101.2 kg s, then 3000 + 2370 kg s
     Expression rise = WEEK.get("load").atMost(percent(110).times(WEEK.get("recent-load")));
     assertEquals(List.of("|load|49.1 % above recent-load|at-most|10 %"), week(2, rise));
@@ -104,7 +104,7 @@ class ShortfallTest {
   }
 
   @Test
-  void ofSeveralTheOneThatMissesByMostIsTold() {
+  void ofSeveralTheOneThatMissesByMostIsReported() {
     Expression second = amount(1, Unit.SECOND);
     assertEquals(
         List.of("left index finger|time-under-load|80 s|at-most|1 s"),
@@ -129,7 +129,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatHasNoNumberIsToldWithoutOne() {
+  void whatHasNoNumberIsReportedWithoutOne() {
     assertEquals(List.of(), exercise(1, EXERCISE.get("hard")));
     assertEquals(
         List.of(), week(1, WEEK.get("exercises").any(EXERCISE.get("grip").get("name").is("none"))));
@@ -176,7 +176,7 @@ class ShortfallTest {
   }
 
   @Test
-  void outsideOfTwoLimitsTheNearerOneIsToldApart() {
+  void outsideOfTwoLimitsTheNearerOneIsWrittenDifferently() {
     Expression level = EXERCISE.get("level");
     assertEquals(
         List.of("|level|70.04 % max|within|60 % max to 70 % max"),
@@ -190,7 +190,7 @@ class ShortfallTest {
   }
 
   @Test
-  void betweenIsToldInTheUnitOfEitherLimit() {
+  void betweenIsReportedInTheUnitOfEitherLimit() {
     Expression time = WEEK.get("time-under-load");
     assertEquals(
         List.of("|time-under-load|1 min|within|2 min to 1 min"),
@@ -211,7 +211,7 @@ class ShortfallTest {
   }
 
   @Test
-  void aShareOfNothingIsToldInItsOwnUnit() {
+  void aShareOfNothingIsReportedInItsOwnUnit() {
     // body mass alone, so nothing is added
     assertEquals(
         List.of("|total-load|60 kg|at-most|0 kg"),
@@ -220,7 +220,7 @@ class ShortfallTest {
   }
 
   @Test
-  void ofTwoWaysToKeepARuleTheFirstIsTold() {
+  void ofTwoWaysToKeepARuleTheFirstIsReported() {
     Expression level = EXERCISE.get("level").atMost(percentOfMax(40));
     Expression edge = EXERCISE.get("edge").atLeast(amount(25, Unit.MILLIMETRE));
     assertEquals(List.of("|level|50 % max|at-most|40 % max"), exercise(1, level.or(edge)));
@@ -249,7 +249,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatMissesByMostIsReckonedAgainstItsOwnLimit() {
+  void whatMissesByMostIsMeasuredByItsOwnLimit() {
     // 50 kg is 10 less than body mass, 79 kg 19 more
     PlanView plan = Views.of(new Winter().session(0, line(FRONT_TWO, 79), line(HALF_CRIMP, 50)));
     Expression require =
@@ -260,7 +260,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatMissesByMostInOneOfTwoWaysIsTold() {
+  void whatMissesByMostInOneOfTwoWaysIsReported() {
     Expression both =
         WEEK.get("exercises")
             .every(

@@ -28,7 +28,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
-/** Which logged pain an exercise has to do with, and how it is told. */
+/** Which logged pain an exercise has to do with, and how it is reported. */
 class PainReportsTest {
 
   private static Pain pain(LocalDate day, Finger finger, double score, Pain.Kind kind) {
@@ -86,7 +86,7 @@ class PainReportsTest {
   }
 
   @Test
-  void painIsToldByItsFingerItsScoreAndItsKind() {
+  void painIsReportedByItsFingerItsScoreAndItsKind() {
     LocalDate day = MONDAY.plusDays(1);
     assertEquals(
         List.of(

@@ -138,7 +138,7 @@ public final class Calendars {
     return all;
   }
 
-  /** Tells whether days keep every rule; a list that ends early is a plan not finished. */
+  /** Returns whether days keep every rule; a list that ends early is a plan not finished. */
   public static boolean keepsRules(List<Placement.Asked> weeks, List<Placement.Days> days) {
     List<Placed> all = placed(weeks, days);
     for (Placed one : all) {

@@ -32,7 +32,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What a compiled plan tells of its weeks, with the numbers a coach needs. */
+/** What a compiled plan shows of its weeks, with the numbers a coach needs. */
 class PlanFindingsTest {
 
   private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
@@ -66,7 +66,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aWeekWhoseTrainingDaysAreAllSpentAwayIsToldWithItsDays() {
+  void aWeekWhoseTrainingDaysAreAllSpentAwayIsReportedWithItsDays() {
     // Tuesday to Saturday of the second week
     CompiledPlan plan = compile(plan(base(3, 1)), Skarvdal.ylva().away(away(8, 12)));
     Finding away = finding(plan, "plan.week-away");
@@ -107,7 +107,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aRampThatItsBlockCutsShortTellsHowFarItCame() {
+  void aRampThatItsBlockCutsShortReportsHowFarItCame() {
     CompiledPlan plan =
         compile(
             plan(base(2, 1).introduce(DRAG, 0.5, 3).introduce(HALF_CRIMP, 0.5, 4)),
@@ -131,7 +131,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aSessionLongerThanAnyDayTellsBothTimes() {
+  void aSessionLongerThanAnyDayIsReportedWithBothTimes() {
     Exercise slow = LINE.with("pause", new Argument.Time(Duration.ofMinutes(25)));
     Finding tooLong =
         finding(
@@ -171,7 +171,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aGoalThatLeavesTooFewDaysIsToldWithItsDay() {
+  void aGoalThatLeavesTooFewDaysIsReportedWithItsDay() {
     CompiledPlan plan =
         compile(plan(base(1, 3)).towards(MONDAY.plusDays(6), "first rock"), Skarvdal.ylva());
     Finding shorter = finding(plan, "plan.week-short");
@@ -179,7 +179,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aTaperThatNoWeekBelongsToIsTold() {
+  void aTaperThatNoWeekBelongsToIsReported() {
     CompiledPlan plan =
         compile(
             plan(base(2, 1)).towards(MONDAY.plusWeeks(9), "first rock").taper(2, 0.5),
@@ -216,7 +216,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void whatStandsAgainstATestIsTold() {
+  void whatPreventsATestIsReported() {
     Setup small = Setup.of(HALF_CRIMP, Length.ofMillimetres(10));
     Finding missing =
         finding(

@@ -128,10 +128,10 @@ class TaperTest {
     for (int day = 14; day < 21; day++) {
       CompiledPlan compiled = compile(plan(4, MONDAY.plusDays(day)));
       int placed = compiled.sessionsOf(3).size();
-      List<Finding> told =
+      List<Finding> reported =
           compiled.findings().stream().filter(f -> f.code().startsWith("plan.")).toList();
-      assertEquals(placed < 2 ? 1 : 0, told.size(), told::toString);
-      told.forEach(
+      assertEquals(placed < 2 ? 1 : 0, reported.size(), reported::toString);
+      reported.forEach(
           f -> {
             assertEquals("plan.week-short", f.code());
             assertEquals(Severity.WARNING, f.severity());
@@ -141,7 +141,7 @@ class TaperTest {
   }
 
   @Test
-  void aTaperThatEasesNothingIsTold() {
+  void aTaperThatEasesNothingIsReported() {
     assertTrue(
         codes(compile(plan(4, MONDAY.plusWeeks(9)).taper(4, 0.5))).contains("plan.taper-idle"));
   }

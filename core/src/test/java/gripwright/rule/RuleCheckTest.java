@@ -77,7 +77,7 @@ class RuleCheckTest {
   }
 
   @Test
-  void aFindingTellsTheMessageTheSourceAndBothSides() {
+  void aFindingHasTheMessageTheSourceAndBothSides() {
     Finding finding = splitWeeks().check(CLUB).get(0);
     assertEquals("rule.split-time", finding.code());
     assertEquals("too much work on split grips this week", finding.arguments().get("message"));
@@ -107,7 +107,7 @@ class RuleCheckTest {
   }
 
   @Test
-  void ofSeveralElementsTheWorstOfAllPlacesIsTold() {
+  void ofSeveralElementsTheWorstOfAllPlacesIsReported() {
     RuleSet club = RuleSet.of("club", FINGER_TIME);
     Winter winter = new Winter().rules("club");
     winter.session(0, line(HALF_CRIMP, 50).sets(4));
@@ -174,7 +174,7 @@ class RuleCheckTest {
   }
 
   @Test
-  void wrongNamesOfAPlanBuiltInJavaAreTold() {
+  void wrongNamesOfAPlanBuiltInJavaAreReported() {
     assertEquals(
         List.of("name.unknown"),
         new Winter().rules("nowhere").session(0, line(HALF_CRIMP, 50)).codes());
@@ -222,7 +222,7 @@ class RuleCheckTest {
     assertEquals(2, places(findings, "block").size());
     assertEquals(
         List.of(ModelPath.of("plan", "winter").then("for", "tove")), places(findings, "plan"));
-    // Three pairs of which two stand at the later session: each line is told once a day.
+    // Three pairs of which two stand at the later session: each line is reported once a day.
     assertEquals(2, places(findings, "pair").size());
   }
 

@@ -128,7 +128,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void whatStandsAgainstHarderWorkIsToldPieceByPiece() {
+  void whatPreventsHarderWorkIsReportedPieceByPiece() {
     CompiledPlan plan = compile(WEEKLY, trained(1, "strength", 3, 7), trained(5, "strength", 4, 7));
     List<String> because = because(plan, PlanChange.ExerciseChanged.class);
     assertTrue(because.contains("3 of 5 sets on 2027-03-02"), because.toString());
@@ -136,7 +136,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void whatIsEarnedIsToldAsEarned() {
+  void whatIsEarnedIsReportedAsEarned() {
     Advance earned =
         new Advance(
             new Advance.Progress(
@@ -165,7 +165,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void nothingIsToldOfDaysThatAreOver() {
+  void nothingIsReportedOfDaysThatAreOver() {
     CompiledPlan plan = compile(WEEKLY, trained(2, "strength", 3, 7), trained(5, "strength", 5, 7));
     LocalDate until = plan.lastKnownDay().orElseThrow();
     assertTrue(

@@ -541,7 +541,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aTestThatWasDueAndIsNotLoggedIsTold() {
+  void aTestThatWasDueAndIsNotLoggedIsReported() {
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

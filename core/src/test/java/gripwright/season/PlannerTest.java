@@ -387,7 +387,7 @@ class PlannerTest {
   }
 
   @Test
-  void oneHandIsNeverReckonedFromTwo() {
+  void oneHandIsNeverEstimatedFromTwo() {
     Exercise left =
         new Exercise(
             HOLDS,
@@ -442,7 +442,7 @@ class PlannerTest {
   }
 
   @Test
-  void aWeekWithTooFewDaysSaysWhichAreLeftAndWhatStandsAgainstThem() {
+  void aWeekWithTooFewDaysNamesThoseLeftAndWhatPreventsThem() {
     Block three =
         Block.named("base", 1)
             .session(SessionPlan.of("strength", 3, holds()).atLeastApart(Duration.ofHours(72)))

@@ -51,7 +51,7 @@ class GateTest {
   }
 
   @Test
-  void eachThingThatAGripAsksForIsToldWhereItIsMissing() {
+  void eachThingThatAGripAsksForIsReportedWhereItIsMissing() {
     Finding needs = breach("grip-needs-gate");
     assertEquals(
         List.of(
@@ -87,7 +87,7 @@ class GateTest {
   }
 
   @Test
-  void anOpenInjuryOfAFingerThatHoldsIsToldWithItsDay() {
+  void anOpenInjuryOfAFingerThatHoldsIsReportedWithItsDay() {
     Athlete athlete =
         Skarvdal.ylva()
             .injury(injury(Finger.RING, Optional.empty()))
@@ -128,7 +128,7 @@ class GateTest {
   }
 
   @Test
-  void aGateTellsItsRuleItsSentenceAndWhetherItCloses() {
+  void aGateHasItsRuleItsSentenceAndWhetherItCloses() {
     Athlete athlete = Skarvdal.ylva().build();
     Gate error =
         Gate.of(

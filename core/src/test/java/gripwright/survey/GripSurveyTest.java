@@ -189,7 +189,7 @@ class GripSurveyTest {
   }
 
   @Test
-  void atSixteenTheNoteIsToldOnceAndClosesNothing() {
+  void atSixteenTheNoteIsReportedOnceAndClosesNothing() {
     GripSurvey survey = survey(Skarvdal.ylva().born(DAY.minusYears(16)));
     assertEquals(List.of("youth-supervision"), survey.notes().stream().map(Gate::rule).toList());
     assertEquals(List.of(), gates(survey, "half-crimp"));
@@ -335,19 +335,21 @@ class GripSurveyTest {
 
   /** The longest end bone of a hand of 180 mm has 19.4 mm. */
   @Test
-  void aShallowEdgeIsTold() {
+  void aShallowEdgeIsReported() {
     Athlete athlete = Skarvdal.ylva().hand(Hand.ofLength(Length.ofMillimetres(180))).build();
     for (double edge : new double[] {1, 4.3, 4.4, 19, 20}) {
-      List<ModelCaveat> told =
+      List<ModelCaveat> reported =
           survey(athlete, Log.empty("ylva"), Length.ofMillimetres(edge)).reservations();
-      assertEquals(edge <= 4.3, told.contains(ModelCaveat.UNMODELLED_EDGE), () -> edge + " mm");
+      assertEquals(edge <= 4.3, reported.contains(ModelCaveat.UNMODELLED_EDGE), () -> edge + " mm");
       assertEquals(
-          edge > 4.3 && edge < 19.4, told.contains(ModelCaveat.SHALLOW_EDGE), () -> edge + " mm");
+          edge > 4.3 && edge < 19.4,
+          reported.contains(ModelCaveat.SHALLOW_EDGE),
+          () -> edge + " mm");
     }
   }
 
   @Test
-  void aLoadAboveWhatTheTestsSayIsTold() {
+  void aLoadAboveWhatTheTestsSayIsReported() {
     Log log =
         Log.empty("ylva")
             .with(

@@ -112,7 +112,7 @@ class PrescriptionTest {
   }
 
   @Test
-  void aReserveAndAnEffortAreToldAsTheTimeThatCouldBeHeld() {
+  void aReserveAndAnEffortAreReportedAsTheTimeThatCouldBeHeld() {
     PlannedExercise reserve = first(line(new Level.Reserve(Duration.ofMillis(3500))));
     assertEquals(13.5, link(reserve, "level").value(), 1e-9);
     assertEquals("s", Words.unit(link(reserve, "level")));
@@ -126,7 +126,7 @@ class PrescriptionTest {
   }
 
   @Test
-  void aTimeBeyondTheCurveIsToldWithTheHoldAndWhatItWouldNeed() {
+  void aTimeBeyondTheCurveIsReportedWithTheHoldAndWhatItWouldNeed() {
     Finding range =
         finding(compile(line(new Level.Reserve(Duration.ofMinutes(20)), 12)), "plan.hold-range");
     assertEquals("12 s", range.arguments().get("hold"));
@@ -148,7 +148,7 @@ class PrescriptionTest {
   }
 
   @Test
-  void anIntroducedGripIsToldWhereItStandsOnItsWay() {
+  void anIntroducedGripIsReportedWhereItStandsOnItsWay() {
     CompiledPlan plan =
         compile(
             Skarvdal.ylva().build(),
@@ -165,7 +165,7 @@ class PrescriptionTest {
   }
 
   @Test
-  void aLevelAboveTheMaximumIsToldAndCutToIt() {
+  void aLevelAboveTheMaximumIsReportedAndCutToIt() {
     CompiledPlan plan =
         compile(
             Skarvdal.ylva().build(),
@@ -195,7 +195,7 @@ class PrescriptionTest {
   }
 
   @Test
-  void aLoadThatCannotBeBuiltIsToldWithTheLeastThatCan() {
+  void aLoadThatCannotBeBuiltIsReportedWithTheLeastThatCan() {
     Finding assisted =
         finding(compile(line(new Level.Total(Load.ofKilograms(15)))), "plan.load-too-small");
     assertEquals("15 kg", String.valueOf(assisted.arguments().get("wanted")));
@@ -270,7 +270,7 @@ class PrescriptionTest {
   }
 
   @Test
-  void anEdgeThatIsNotThereIsToldWithThoseThatAre() {
+  void anEdgeThatIsNotThereIsReportedWithThoseThatAre() {
     Finding missing =
         finding(
             compile(Exercise.of(HOLDS, HALF_CRIMP, Length.ofMillimetres(12))), "plan.edge-missing");
@@ -286,7 +286,7 @@ class PrescriptionTest {
   }
 
   @Test
-  void aTestIsToldWithItsLoadItsTimeAndItsWeight() {
+  void aTestIsReportedWithItsLoadItsTimeAndItsWeight() {
     PlannedExercise exercise = first(line(new Level.OfMax(0.8)));
     Derivation weight = link(exercise, "weight of test");
     assertEquals("%", weight.unit());
@@ -366,7 +366,7 @@ class PrescriptionTest {
   }
 
   @Test
-  void aFailureOfAnotherSetupOrOfLongerTellsNothing() {
+  void aFailureOfAnotherSetupOrOfLongerShowsNothing() {
     Exercise reserve = line(new Level.Reserve(Duration.ofSeconds(3)));
     StrengthTest.Result longer =
         new StrengthTest.ToFailure(Load.ofKilograms(55), Duration.ofMillis(13_100));

@@ -115,7 +115,7 @@ class ChoiceGripsTest {
   }
 
   @Test
-  void whatIsOutIsToldByWhatItCostsTheCostliestFirst() {
+  void whatIsOutIsReportedByWhatItCostsTheCostliestFirst() {
     GripMix both = mix(List.of(gate(FRONT_THREE), gate(HALF_CRIMP)));
     GripMix withoutHalf = mix(List.of(gate(HALF_CRIMP)));
     GripMix withoutFront = mix(List.of(gate(FRONT_THREE)));

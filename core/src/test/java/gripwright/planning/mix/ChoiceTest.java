@@ -117,7 +117,7 @@ class ChoiceTest {
   }
 
   @Test
-  void aGateThatCostsSomethingIsToldWithItsRule() {
+  void aGateThatCostsSomethingIsReportedWithItsRule() {
     Athlete beginner = Skarvdal.ylva().trained(18).build();
     GripMix mix =
         first(beginner, MATCH, Map.of(HALF, 0.5, FRONT, 0.5), HALF, FRONT)
@@ -171,7 +171,7 @@ class ChoiceTest {
   }
 
   @Test
-  void whereNothingWasTestedThatIsWhatIsTold() {
+  void whereNothingWasTestedThatIsWhatIsReported() {
     Plan plan =
         Plan.named("thaw")
             .athlete("ylva")

@@ -211,7 +211,9 @@ class RollingTest {
     assertTrue(count[1] < 52 * 20, count[1] + " tries");
   }
 
-  /** However many sessions: the work has a bound, the days keep the rules, the doubt is told. */
+  /**
+   * However many sessions: the work has a bound, the days keep the rules, the doubt is reported.
+   */
   @Test
   void aCrowdedWeekIsGivenUpInTime() {
     List<Placement.Request> requests = new ArrayList<>();

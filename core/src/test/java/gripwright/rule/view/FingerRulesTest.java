@@ -73,7 +73,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void handsAreReckonedEachByItself() {
+  void handsAreCalculatedEachByItself() {
     Winter winter = new Winter();
     winter.session(
         0, line(HALF_CRIMP, 40).hands(Hands.LEFT), line(BACK_TWO, 40).hands(Hands.RIGHT));

@@ -17,6 +17,7 @@ import gripwright.hand.Hands;
 import gripwright.hand.Joint;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
@@ -33,6 +34,7 @@ import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -286,15 +288,22 @@ public final class Season {
             "strength",
             "no rested day was left",
             THAW.path().then("retest", 1).then("week", 2));
-    return new CompiledPlan(
-        THAW,
-        SUNNIVA,
+    return compiled(
+        new Schedule(
+            THAW,
+            SUNNIVA,
+            sessions,
+            weeks,
+            List.of(retest),
+            List.of(day(1, 7), day(2, 7)),
+            List.of()),
         Log.empty("sunniva"),
-        sessions,
-        weeks,
-        List.of(retest),
-        List.of(day(1, 7), day(2, 7)),
         findings());
+  }
+
+  private static CompiledPlan compiled(Schedule schedule, Log log, List<Finding> findings) {
+    return new CompiledPlan(
+        schedule, LogTimeline.of(schedule.plan(), schedule.athlete(), log), List.of(), findings);
   }
 
   /** The same with another athlete's hands. */
@@ -305,14 +314,16 @@ public final class Season {
   /** The same with other exercises. */
   public static CompiledPlan thaw(Athlete athlete, UnaryOperator<PlannedExercise> change) {
     CompiledPlan thaw = thaw();
-    return new CompiledPlan(
-        thaw.plan(),
-        athlete,
+    return compiled(
+        new Schedule(
+            thaw.plan(),
+            athlete,
+            thaw.sessions().stream().map(session -> of(session, change)).toList(),
+            thaw.weeks(),
+            thaw.retests(),
+            thaw.climbing(),
+            thaw.missed()),
         thaw.log(),
-        thaw.sessions().stream().map(session -> of(session, change)).toList(),
-        thaw.weeks(),
-        thaw.retests(),
-        thaw.climbing(),
         thaw.findings());
   }
 
@@ -370,14 +381,11 @@ public final class Season {
             .from(FROM)
             .block(Block.named("rest", 1).build())
             .build();
-    return new CompiledPlan(
-        plan,
-        SUNNIVA,
+    PlanWeek week =
+        new PlanWeek(1, "rest", 1, FROM, false, true, 0, 0, plan.path().then("week", 1));
+    return compiled(
+        new Schedule(plan, SUNNIVA, List.of(), List.of(week), List.of(), List.of(), List.of()),
         Log.empty("sunniva"),
-        List.of(),
-        List.of(new PlanWeek(1, "rest", 1, FROM, false, true, 0, 0, plan.path().then("week", 1))),
-        List.of(),
-        List.of(),
         List.of());
   }
 

@@ -11,6 +11,7 @@ import gripwright.grip.StandardGrips;
 import gripwright.hand.Hand;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
@@ -21,6 +22,7 @@ import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -89,13 +91,11 @@ final class TrainingYears {
       weeks.add(
           new PlanWeek(week + 1, block(week), inBlock(week), from, false, false, 0, 0, path(week)));
     }
+    Plan built = plan.build();
+    Athlete tove = athlete();
     return new CompiledPlan(
-        plan.build(),
-        athlete(),
-        Log.empty("tove"),
-        sessions,
-        weeks,
-        List.of(),
+        new Schedule(built, tove, sessions, weeks, List.of(), List.of(), List.of()),
+        LogTimeline.of(built, tove, Log.empty("tove")),
         List.of(),
         List.of());
   }
