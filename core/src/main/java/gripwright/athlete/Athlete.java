@@ -9,15 +9,20 @@ import gripwright.hand.Sex;
 import gripwright.hand.Side;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.quantity.Range;
+import gripwright.quantity.Unit;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Who a plan is for. Immutable.
@@ -58,10 +63,21 @@ public record Athlete(
   /**
    * Time in training, as it stood on a day.
    *
-   * @param months 0 or more
+   * @param months 0 to 1200
    * @param asOf the day; empty means the first day of whatever plan is compiled
    */
   public record Experience(double months, Optional<LocalDate> asOf) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the months are outside 0 to 1200, or the year of the day
+     *     is outside 1900 to 2199
+     */
+    public Experience {
+      Objects.requireNonNull(asOf, "asOf");
+      Range.TRAINED.checkIn(Unit.MONTH, months);
+      asOf.ifPresent(Range.YEAR::check);
+    }
 
     /** Months in a day, by a year of 365.25 days. */
     private static final double MONTHS_PER_DAY = 12 / 365.25;
@@ -84,7 +100,13 @@ public record Athlete(
    * @param grip name of the grip
    * @param experience for how long
    */
-  public record Familiarity(String grip, Experience experience) {}
+  public record Familiarity(String grip, Experience experience) {
+    /** Refuses null. */
+    public Familiarity {
+      Objects.requireNonNull(grip, "grip");
+      Objects.requireNonNull(experience, "experience");
+    }
+  }
 
   /**
    * Regular climbing on a weekday.
@@ -94,7 +116,19 @@ public record Athlete(
    * @param how the coach's word for it, such as {@code easy}
    * @param time how long
    */
-  public record ClimbingDay(DayOfWeek day, boolean hard, String how, Duration time) {}
+  public record ClimbingDay(DayOfWeek day, boolean hard, String how, Duration time) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the time is not above 0 and up to a day
+     */
+    public ClimbingDay {
+      Objects.requireNonNull(day, "day");
+      Objects.requireNonNull(how, "how");
+      Objects.requireNonNull(time, "time");
+      Range.CLIMBING.check(time);
+    }
+  }
 
   /**
    * Days away, both ends included.
@@ -105,11 +139,17 @@ public record Athlete(
    */
   public record Absence(LocalDate from, LocalDate to, Optional<String> note) {
     /**
-     * Checks the order.
+     * Checks the days.
      *
-     * @throws IllegalArgumentException if it ends before it begins
+     * @throws IllegalArgumentException if it ends before it begins, or a year is outside 1900 to
+     *     2199
      */
     public Absence {
+      Objects.requireNonNull(from, "from");
+      Objects.requireNonNull(to, "to");
+      Objects.requireNonNull(note, "note");
+      Range.YEAR.check(from);
+      Range.YEAR.check(to);
       if (to.isBefore(from)) {
         throw new IllegalArgumentException("away to " + to + " before " + from);
       }
@@ -121,16 +161,58 @@ public record Athlete(
     }
   }
 
-  /** Copies the lists. */
+  /**
+   * Copies and checks the parts.
+   *
+   * @throws IllegalArgumentException if body mass, a time or a year is outside its {@link Range},
+   *     there is no available day, a grip is familiar twice, or something happened before the date
+   *     of birth
+   */
   public Athlete {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(born, "born");
+    Objects.requireNonNull(bodyMass, "bodyMass");
+    Objects.requireNonNull(trained, "trained");
+    Objects.requireNonNull(ability, "ability");
+    Objects.requireNonNull(sex, "sex");
+    Objects.requireNonNull(left, "left");
+    Objects.requireNonNull(right, "right");
+    Objects.requireNonNull(familiar, "familiar");
+    Objects.requireNonNull(injuries, "injuries");
+    Objects.requireNonNull(available, "available");
+    Objects.requireNonNull(climbing, "climbing");
+    Objects.requireNonNull(away, "away");
+    Objects.requireNonNull(equipment, "equipment");
     familiar = List.copyOf(familiar);
     injuries = List.copyOf(injuries);
     available =
         available.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(available));
     climbing = List.copyOf(climbing);
     away = List.copyOf(away);
-    if (bodyMass.kilograms() <= 0) {
-      throw new IllegalArgumentException("athlete " + name + ": body mass " + bodyMass);
+    Range.YEAR.check(born);
+    Range.BODY_MASS.check(bodyMass);
+    if (available.isEmpty()) {
+      throw new IllegalArgumentException("athlete " + name + " has no available day");
+    }
+    available.values().forEach(Range.AVAILABLE::check);
+    Set<String> grips = new HashSet<>();
+    for (Familiarity each : familiar) {
+      if (!grips.add(each.grip())) {
+        throw new IllegalArgumentException(
+            "athlete " + name + ": " + each.grip() + " is familiar twice");
+      }
+      each.experience().asOf().ifPresent(day -> notBefore(born, day, "time with " + each.grip()));
+    }
+    trained.asOf().ifPresent(day -> notBefore(born, day, "training"));
+    injuries.forEach(injury -> notBefore(born, injury.from(), "injury"));
+    away.forEach(absence -> notBefore(born, absence.from(), "away"));
+  }
+
+  private static void notBefore(LocalDate born, LocalDate day, String what) {
+    if (day.isBefore(born)) {
+      throw new IllegalArgumentException(
+          what + " on " + day + " is before the date of birth " + born);
     }
   }
 

@@ -2,6 +2,7 @@ package gripwright.grip;
 
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
+import java.util.Objects;
 
 /**
  * A finger that should not be forced into the grip at high intensity.
@@ -12,6 +13,12 @@ import gripwright.hand.Joint;
  * @param degrees how far the joint, or the roll, is from what comes by itself; 0 or more
  */
 public record FitAdvice(Finger finger, Joint joint, Reason reason, double degrees) {
+  /** Refuses null. */
+  public FitAdvice {
+    Objects.requireNonNull(finger, "finger");
+    Objects.requireNonNull(joint, "joint");
+    Objects.requireNonNull(reason, "reason");
+  }
 
   /** Why a finger should not be forced. */
   public enum Reason {

@@ -5,6 +5,7 @@ import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
+import java.util.Objects;
 
 /** Why a hand does not take a grip on an edge: what one finger misses in the nearest pose. */
 public sealed interface FitMiss {
@@ -18,7 +19,13 @@ public sealed interface FitMiss {
    * @param finger which
    * @param by what a straight finger lacks
    */
-  record TooShort(Finger finger, Length by) implements FitMiss {}
+  record TooShort(Finger finger, Length by) implements FitMiss {
+    /** Refuses null. */
+    public TooShort {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(by, "by");
+    }
+  }
 
   /**
    * A joint can't be bent as the grip asks while the other fingers lie as they do.
@@ -30,7 +37,15 @@ public sealed interface FitMiss {
    * @param degrees what is missing: above 0 if the joint is bent too far, below 0 if too little
    */
   record OutOfBand(Finger finger, Joint joint, Band asked, Angle nearest, double degrees)
-      implements FitMiss {}
+      implements FitMiss {
+    /** Refuses null. */
+    public OutOfBand {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(joint, "joint");
+      Objects.requireNonNull(asked, "asked");
+      Objects.requireNonNull(nearest, "nearest");
+    }
+  }
 
   /**
    * The grip asks more of a joint than the athlete's own moves.
@@ -44,5 +59,13 @@ public sealed interface FitMiss {
    * @param degrees what is missing between the two, above 0
    */
   record BeyondLimit(Finger finger, Joint joint, Band asked, FlexionRange limit, double degrees)
-      implements FitMiss {}
+      implements FitMiss {
+    /** Refuses null. */
+    public BeyondLimit {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(joint, "joint");
+      Objects.requireNonNull(asked, "asked");
+      Objects.requireNonNull(limit, "limit");
+    }
+  }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -35,15 +36,28 @@ public record Grip(
    * @param finger whose
    * @param joint which
    */
-  public record At(Finger finger, Joint joint) {}
+  public record At(Finger finger, Joint joint) {
+    /** Refuses null. */
+    public At {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(joint, "joint");
+    }
+  }
 
   /**
    * Copies and checks the parts.
    *
-   * @throws IllegalArgumentException if the family does not allow so many fingers, or a band is for
-   *     a finger that does not hold
+   * @throws IllegalArgumentException if the family does not allow so many fingers, a band is for a
+   *     finger that does not hold, or its middle is outside {@link Joint#middleOfRange}
    */
   public Grip {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(fingers, "fingers");
+    Objects.requireNonNull(bands, "bands");
+    Objects.requireNonNull(needs, "needs");
+    Objects.requireNonNull(cautions, "cautions");
     bands = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(bands));
     cautions = List.copyOf(cautions);
     if (!family.allows(fingers.count())) {
@@ -55,6 +69,7 @@ public record Grip(
         throw new IllegalArgumentException("grip " + name + ": " + at.finger() + " does not hold");
       }
     }
+    bands.forEach((at, band) -> at.joint().middleOfRange().check(band.centre().degrees()));
   }
 
   /** Returns the hash of the name, which grips of a project do not share. */

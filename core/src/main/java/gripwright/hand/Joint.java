@@ -1,5 +1,6 @@
 package gripwright.hand;
 
+import gripwright.quantity.Range;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -11,6 +12,18 @@ public enum Joint {
   PIP,
   /** Distal interphalangeal joint. */
   DIP;
+
+  /**
+   * Returns what the middle of a range of flexion can be, in a grip and in a hand alike. Wide on
+   * purpose: our own.
+   */
+  public Range middleOfRange() {
+    return switch (this) {
+      case MCP -> Range.MCP_CENTRE;
+      case PIP -> Range.PIP_CENTRE;
+      case DIP -> Range.DIP_CENTRE;
+    };
+  }
 
   /** Returns the word written in a plan. */
   public String word() {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +24,8 @@ public record Log(String athlete, List<LogEntry> entries) {
 
   /** Sorts the entries. */
   public Log {
+    Objects.requireNonNull(athlete, "athlete");
+    Objects.requireNonNull(entries, "entries");
     entries = inOrder(entries, Function.identity());
   }
 

@@ -3,6 +3,7 @@ package gripwright.plan;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -20,6 +21,10 @@ public record GripMix(
 
   /** Copies the list. */
   public GripMix {
+    Objects.requireNonNull(weights, "weights");
+    Objects.requireNonNull(best, "best");
+    Objects.requireNonNull(nextBest, "nextBest");
+    Objects.requireNonNull(limits, "limits");
     limits = List.copyOf(limits);
   }
 
@@ -43,6 +48,7 @@ public record GripMix(
 
     /** Copies the shares. */
     public Blend {
+      Objects.requireNonNull(shares, "shares");
       shares = Collections.unmodifiableSortedMap(new TreeMap<>(shares));
     }
   }
@@ -55,7 +61,14 @@ public record GripMix(
    * @param reason in words, such as the name of the rule that stands against the grip
    * @param cost by how much the score would rise without this limit, 0 or more
    */
-  public record Limit(String grip, Kind kind, String reason, double cost) {}
+  public record Limit(String grip, Kind kind, String reason, double cost) {
+    /** Refuses null. */
+    public Limit {
+      Objects.requireNonNull(grip, "grip");
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(reason, "reason");
+    }
+  }
 
   /** What binds a grip's share. */
   public enum Kind {

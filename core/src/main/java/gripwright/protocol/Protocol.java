@@ -1,11 +1,13 @@
 package gripwright.protocol;
 
+import gripwright.quantity.Range;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -62,15 +64,20 @@ public record Protocol(
    * Copies and checks the parts.
    *
    * @throws IllegalArgumentException if a place names a parameter that is not given, or one of
-   *     another kind
+   *     another kind, a value is outside its range, or there are more than 10,000 holds and rests
    */
   public Protocol {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(aim, "aim");
+    Objects.requireNonNull(parameters, "parameters");
+    Objects.requireNonNull(steps, "steps");
     parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
     steps = List.copyOf(steps);
     if (steps.isEmpty()) {
       throw new IllegalArgumentException("protocol " + name + " has no steps");
     }
-    bind(name, parameters, steps);
+    Range.STEPS.check(bind(name, parameters, steps).size());
   }
 
   /**

@@ -1,6 +1,7 @@
 package gripwright.strength;
 
 import gripwright.quantity.Load;
+import java.util.Objects;
 import org.hipparchus.special.Erf;
 
 /**
@@ -20,6 +21,7 @@ public record LoadEstimate(Load best, double spread) {
    * @throws IllegalArgumentException if the load is not above 0 kg or the spread is below 0
    */
   public LoadEstimate {
+    Objects.requireNonNull(best, "best");
     if (!(best.kilograms() > 0 && spread >= 0)) {
       throw new IllegalArgumentException("not an estimate: " + best + ", spread " + spread);
     }
