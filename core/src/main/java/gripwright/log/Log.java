@@ -1,5 +1,6 @@
 package gripwright.log;
 
+import gripwright.athlete.Athlete;
 import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
 import java.time.LocalDate;
@@ -77,6 +78,18 @@ public record Log(String athlete, List<LogEntry> entries) {
     List<LogEntry> more = new ArrayList<>(entries);
     more.add(entry);
     return new Log(athlete, more);
+  }
+
+  /**
+   * Refuses to be taken for the log of somebody else.
+   *
+   * @throws IllegalArgumentException if it is not the athlete's log
+   */
+  public void requireOf(Athlete other) {
+    if (!athlete.equals(other.name())) {
+      throw new IllegalArgumentException(
+          "the log of " + athlete + " is not the log of " + other.name());
+    }
   }
 
   /** Returns the entries of one kind, oldest first. */

@@ -69,8 +69,10 @@ public record SessionMatches(
    * Matches what a compiled plan asked for with what was logged.
    *
    * @param until planned sessions up to this day should have a line, and later lines are not known
+   * @throws IllegalArgumentException if it is the log of another athlete
    */
   public static SessionMatches of(CompiledPlan plan, Log log, LocalDate until) {
+    log.requireOf(plan.athlete());
     return of(plan.asked(), plan.plan().from(), log, until);
   }
 

@@ -8,11 +8,14 @@ import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedSession;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
+import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
-import gripwright.protocol.Scheme;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Term;
 import gripwright.quantity.Load;
 import gripwright.rule.RuleCheck;
 import java.time.Duration;
@@ -99,11 +102,16 @@ final class LoneExercise {
       Log log,
       LocalDate day) {
     String name = setup.grip().name();
+    Protocol protocol =
+        Protocol.named(name)
+            .step(new Protocol.Part.Hold(Term.of(HOLD), Term.of(new Level.OfMax(level))))
+            .build();
+    Exercise line = Exercise.of(protocol, setup.grip(), setup.edge());
     Plan plan =
         Plan.named(name)
             .athlete(athlete.name())
             .from(day)
-            .block(Block.named(name, 1).build())
+            .block(Block.named(name, 1).session(SessionPlan.of(name, 1, line)).build())
             .build();
     ModelPath path = athlete.path().then("grip", name);
     Load mass = log.bodyMassOn(day).orElse(athlete.bodyMass());
@@ -113,7 +121,7 @@ final class LoneExercise {
             name,
             setup,
             fits.of(setup),
-            new Scheme(List.of(new Scheme.Hold(HOLD, new Level.OfMax(level)))),
+            line.scheme(),
             List.of(
                 new PlannedExercise.LoadedStep(
                     HOLD.toSeconds(), Optional.of(mass.times(byBodyMass)))),

@@ -29,6 +29,8 @@ public final class Planner {
    * @param athlete one of the plan's athletes
    * @param log what is known of the athlete; may be empty
    * @param ruleSets all rule sets that are known; the plan names those that apply
+   * @throws IllegalArgumentException if the plan is not for the athlete or the log not the
+   *     athlete's
    */
   public static CompiledPlan compile(Plan plan, Athlete athlete, Log log, List<RuleSet> ruleSets) {
     Map<String, Protocol> protocols = new HashMap<>();
@@ -52,6 +54,8 @@ public final class Planner {
    * @param log what is known of the athlete; may be empty
    * @param ruleSets all rule sets that are known; the plan names those that apply
    * @param protocols protocols by name, for logged work that the week's plan does not have
+   * @throws IllegalArgumentException if the plan is not for the athlete or the log not the
+   *     athlete's
    */
   public static CompiledPlan compile(
       Plan plan,
@@ -59,6 +63,8 @@ public final class Planner {
       Log log,
       List<RuleSet> ruleSets,
       Map<String, Protocol> protocols) {
+    plan.requireFor(athlete);
+    log.requireOf(athlete);
     CompiledPlan compiled = new PlanRun(plan, athlete, log, protocols).compile();
     if (Heard.speaks(log, plan)) {
       CompiledPlan unheard =

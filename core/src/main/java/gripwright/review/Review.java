@@ -84,6 +84,7 @@ public record Review(
    * @param plans compiled plans of this athlete; may be empty
    * @param protocols protocols by name, for sessions that were not planned
    * @param day later lines are not known yet
+   * @throws IllegalArgumentException if the log or a plan is not the athlete's
    */
   public static Review of(
       Athlete athlete,
@@ -91,6 +92,8 @@ public record Review(
       List<CompiledPlan> plans,
       Map<String, Protocol> protocols,
       LocalDate day) {
+    log.requireOf(athlete);
+    plans.forEach(plan -> requireOf(athlete, plan));
     Log known =
         new Log(
             log.athlete(),
@@ -131,6 +134,18 @@ public record Review(
             .toList());
   }
 
+  private static void requireOf(Athlete athlete, CompiledPlan plan) {
+    if (!plan.athlete().name().equals(athlete.name())) {
+      throw new IllegalArgumentException(
+          "plan "
+              + plan.plan().name()
+              + " was compiled for "
+              + plan.athlete().name()
+              + ", not for "
+              + athlete.name());
+    }
+  }
+
   /** Returns the review of a log with nothing in it, on no day. */
   public static Review unlogged(Athlete athlete) {
     return new Review(
@@ -152,8 +167,11 @@ public record Review(
    * Returns advice on each test that the athlete's other tests speak against, oldest first; the
    * place is the line of the log. It is looked for only where two tests of one setup and hold time
    * lie more than a fifth apart, so that most logs cost nothing; a review looks everywhere.
+   *
+   * @throws IllegalArgumentException if the log is not the athlete's
    */
   public static List<Finding> oddTests(Athlete athlete, Log log) {
+    log.requireOf(athlete);
     return OutlierTests.likely(log.tests())
         ? new OutlierTests(postures(athlete))
             .among(log.tests()).stream().map(each -> finding(each, log)).toList()

@@ -15,7 +15,10 @@ import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedSession;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.StandardProtocols;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
 import gripwright.protocol.Level;
@@ -74,10 +77,15 @@ final class TrainingYears {
 
   private CompiledPlan plan(int count, String ruleSet) {
     int weekCount = (count + SESSIONS_A_WEEK - 1) / SESSIONS_A_WEEK;
-    Block.Content empty = new Block.Content(List.of(), List.of(), List.of(), List.of());
+    Exercise line =
+        Exercise.of(
+            StandardProtocols.all().get(0), StandardGrips.HALF_CRIMP, Length.ofMillimetres(20));
+    Block.Content content =
+        new Block.Content(
+            List.of(SessionPlan.of("strength", 1, line)), List.of(), List.of(), List.of());
     Plan.Builder plan = Plan.named("years").athlete("tove").from(FROM).rules(ruleSet);
     for (int from = 0; from < weekCount; from += BLOCK_WEEKS) {
-      plan.block(new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), empty, Map.of()));
+      plan.block(new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), content, Map.of()));
     }
     List<DatedSession> sessions = new ArrayList<>();
     for (int i = 0; i < count; i++) {
