@@ -45,9 +45,9 @@ public record Hand(
    * Copies the measures.
    *
    * @throws IllegalArgumentException if the length is not 100 to 280 mm, the breadth not 40 to 140
-   *     mm, a bone not 5 to 80 mm or a knuckle's distance not 0 to 60 mm, as in a plan, if the
-   *     middle finger's knuckle is not 0 mm from itself, or if the middle of a joint's range is
-   *     outside {@link Joint#middleOfRange}
+   *     mm, a bone not 5 to 80 mm or a knuckle's distance not 0 to 60 mm, as in a plan, if a
+   *     knuckle would lie at the wrist or below it, if the middle finger's knuckle is not 0 mm from
+   *     itself, or if the middle of a joint's range is outside {@link Joint#middleOfRange}
    */
   public Hand {
     Objects.requireNonNull(length, "length");
@@ -61,6 +61,19 @@ public record Hand(
     breadth.ifPresent(Range.HAND_BREADTH::check);
     bones.values().forEach(Range.BONE::check);
     knuckles.values().forEach(Range.KNUCKLE::check);
+    Length wrist = HandShape.middleKnuckle(length);
+    for (Map.Entry<Finger, Length> each : knuckles.entrySet()) {
+      if (each.getValue().compareTo(wrist) >= 0) {
+        throw new IllegalArgumentException(
+            "knuckle's distance "
+                + each.getValue()
+                + " of the "
+                + each.getKey()
+                + " finger: the wrist lies "
+                + wrist
+                + " behind the middle finger's");
+      }
+    }
     Length own = knuckles.getOrDefault(Finger.MIDDLE, Length.ZERO);
     if (own.millimetres() != 0) {
       throw new IllegalArgumentException(

@@ -17,6 +17,7 @@ import gripwright.language.syntax.Limits;
 import gripwright.language.syntax.Reader;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
+import gripwright.quantity.Range;
 import gripwright.rule.Kind;
 import gripwright.rule.Property;
 import gripwright.rule.Type;
@@ -141,11 +142,11 @@ class LanguagePageTest {
     row(text, "signs and joining words of an expression", limits.maxOperators());
     row(text, "files of a project", Resolver.MOST_FILES);
     row(text, "all files of a project, in MiB", Resolver.MOST_CHARACTERS >> 20);
-    row(text, "holds and rests of an exercise", constant(check + "Expansion", "MOST_STEPS"));
-    row(text, "exercises of a session", constant(check + "SessionCheck", "MOST_EXERCISES"));
-    row(text, "grips to choose from", constant(check + "ExerciseCheck", "MOST_GRIPS"));
-    row(text, "weeks of a plan", constant(check + "PlanCheck", "MOST_WEEKS"));
-    row(text, "athletes of a plan", constant(check + "PlanCheck", "MOST_ATHLETES"));
+    row(text, "holds and rests of an exercise", (long) Range.STEPS.high());
+    row(text, "exercises of a session", (long) Range.EXERCISES.high());
+    row(text, "grips to choose from", (long) Range.GRIPS.high());
+    row(text, "weeks of a plan", (long) Range.PLAN_WEEKS.high());
+    row(text, "athletes of a plan", (long) Range.ATHLETES.high());
     row(
         text,
         "holds and rests of all plans, for all their athletes",
