@@ -253,6 +253,7 @@ public record Athlete(
 
   /** Starts an athlete. */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 
@@ -283,18 +284,21 @@ public record Athlete(
 
     /** Sets the name people use. */
     public Builder title(String text) {
+      Objects.requireNonNull(text, "text");
       title = text;
       return this;
     }
 
     /** Sets the date of birth. */
     public Builder born(LocalDate date) {
+      Objects.requireNonNull(date, "date");
       born = Optional.of(date);
       return this;
     }
 
     /** Sets the body mass. */
     public Builder bodyMass(Load mass) {
+      Objects.requireNonNull(mass, "mass");
       bodyMass = Optional.of(mass);
       return this;
     }
@@ -306,24 +310,28 @@ public record Athlete(
 
     /** Sets the structured finger training so far. */
     public Builder trained(Experience experience) {
+      Objects.requireNonNull(experience, "experience");
       trained = Optional.of(experience);
       return this;
     }
 
     /** Sets the level. */
     public Builder ability(Ability level) {
+      Objects.requireNonNull(level, "level");
       ability = Optional.of(level);
       return this;
     }
 
     /** Sets the sex, for the norms that differ by it. */
     public Builder sex(Sex value) {
+      Objects.requireNonNull(value, "value");
       sex = Optional.of(value);
       return this;
     }
 
     /** Sets both hands alike. */
     public Builder hand(Hand both) {
+      Objects.requireNonNull(both, "both");
       left = Optional.of(both);
       right = Optional.of(both);
       return this;
@@ -331,6 +339,8 @@ public record Athlete(
 
     /** Sets one hand; set both alike first. */
     public Builder hand(Side side, Hand hand) {
+      Objects.requireNonNull(side, "side");
+      Objects.requireNonNull(hand, "hand");
       if (side == Side.LEFT) {
         left = Optional.of(hand);
       } else {
@@ -341,53 +351,65 @@ public record Athlete(
 
     /** Adds a grip already used in training. */
     public Builder familiar(String grip, double months) {
+      Objects.requireNonNull(grip, "grip");
       return familiar(new Familiarity(grip, new Experience(months, Optional.empty())));
     }
 
     /** Adds a grip already used in training. */
     public Builder familiar(Familiarity grip) {
+      Objects.requireNonNull(grip, "grip");
       familiar.add(grip);
       return this;
     }
 
     /** Adds an injury. */
     public Builder injury(Injury injury) {
+      Objects.requireNonNull(injury, "injury");
       injuries.add(injury);
       return this;
     }
 
     /** Sets the time available on a weekday. */
     public Builder available(DayOfWeek day, Duration time) {
+      Objects.requireNonNull(day, "day");
+      Objects.requireNonNull(time, "time");
       available.put(day, time);
       return this;
     }
 
     /** Adds regular climbing. */
     public Builder climbing(ClimbingDay day) {
+      Objects.requireNonNull(day, "day");
       climbing.add(day);
       return this;
     }
 
     /** Adds days away. */
     public Builder away(Absence absence) {
+      Objects.requireNonNull(absence, "absence");
       away.add(absence);
       return this;
     }
 
     /** Adds an edge. */
     public Builder edge(Length depth) {
+      Objects.requireNonNull(depth, "depth");
       edges.add(depth);
       return this;
     }
 
     /** Sets how load is added. */
     public Builder added(Load step, Load limit) {
+      Objects.requireNonNull(step, "step");
+      Objects.requireNonNull(limit, "limit");
       added = Optional.of(new Equipment.Steps(step, limit));
       return this;
     }
 
     /** Sets how load is taken off. */
     public Builder assist(Load step, Load limit) {
+      Objects.requireNonNull(step, "step");
+      Objects.requireNonNull(limit, "limit");
       assist = Optional.of(new Equipment.Steps(step, limit));
       return this;
     }

@@ -85,6 +85,7 @@ public record Grip(
 
   /** Starts a grip. */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 
@@ -104,41 +105,51 @@ public record Grip(
 
     /** Sets the title for people. */
     public Builder title(String text) {
+      Objects.requireNonNull(text, "text");
       title = Optional.of(text);
       return this;
     }
 
     /** Sets the family. */
     public Builder family(GripFamily value) {
+      Objects.requireNonNull(value, "value");
       family = Optional.of(value);
       return this;
     }
 
     /** Sets the fingers that hold. */
     public Builder fingers(FingerSet value) {
+      Objects.requireNonNull(value, "value");
       fingers = Optional.of(value);
       return this;
     }
 
     /** Sets the fingers that hold. */
     public Builder fingers(Finger first, Finger... others) {
+      Objects.requireNonNull(first, "first");
+      Objects.requireNonNull(others, "others");
       return fingers(FingerSet.of(first, others));
     }
 
     /** Sets the flexion of a joint. */
     public Builder band(Finger finger, Joint joint, Band band) {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(joint, "joint");
+      Objects.requireNonNull(band, "band");
       bands.put(new At(finger, joint), band);
       return this;
     }
 
     /** Sets what an athlete should bring. */
     public Builder needs(Prerequisites value) {
+      Objects.requireNonNull(value, "value");
       needs = value;
       return this;
     }
 
     /** Adds a sentence for the athlete. */
     public Builder caution(String sentence) {
+      Objects.requireNonNull(sentence, "sentence");
       cautions.add(sentence);
       return this;
     }

@@ -2,6 +2,7 @@ package gripwright.hand;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Which hands hold. */
@@ -31,6 +32,7 @@ public enum Hands {
 
   /** Finds what a word stands for. */
   public static Optional<Hands> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Hands value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

@@ -2,6 +2,7 @@ package gripwright.hand;
 
 import gripwright.quantity.Range;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A finger joint, from the palm outwards. */
@@ -32,6 +33,7 @@ public enum Joint {
 
   /** Finds what a word stands for. */
   public static Optional<Joint> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Joint value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

@@ -32,6 +32,8 @@ public record PoseTarget(
 
   /** Returns a finger whose middle joint has a range. */
   public static PoseTarget pip(Finger finger, FlexionRange range) {
+    Objects.requireNonNull(finger, "finger");
+    Objects.requireNonNull(range, "range");
     return new PoseTarget(finger, Optional.of(range), Optional.empty(), Optional.empty());
   }
 

@@ -59,6 +59,8 @@ public record Log(String athlete, List<LogEntry> entries) {
    * @param entry gives the entry of a thing
    */
   public static <T> List<T> inOrder(Collection<T> things, Function<T, LogEntry> entry) {
+    Objects.requireNonNull(things, "things");
+    Objects.requireNonNull(entry, "entry");
     List<Keyed<T>> sorted = new ArrayList<>();
     things.forEach(thing -> sorted.add(new Keyed<>(thing, entry.apply(thing))));
     sorted.sort(

@@ -163,6 +163,7 @@ public record Block(String name, int weeks, Content content, Map<String, Content
 
   /** Starts a block of so many weeks. */
   public static Builder named(String name, int weeks) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name, weeks);
   }
 
@@ -183,12 +184,14 @@ public record Block(String name, int weeks, Content content, Map<String, Content
 
     /** Adds a kind of session. */
     public Builder session(SessionPlan session) {
+      Objects.requireNonNull(session, "session");
       sessions.add(session);
       return this;
     }
 
     /** Adds a way to get harder. */
     public Builder advance(Advance advance) {
+      Objects.requireNonNull(advance, "advance");
       advances.add(advance);
       return this;
     }
@@ -201,12 +204,15 @@ public record Block(String name, int weeks, Content content, Map<String, Content
 
     /** Adds a grip that starts low. */
     public Builder introduce(Grip grip, double fromFraction, int overWeeks) {
+      Objects.requireNonNull(grip, "grip");
       introductions.add(new Introduction(grip, fromFraction, overWeeks));
       return this;
     }
 
     /** Sets other content for one athlete. */
     public Builder onlyFor(String athlete, Content content) {
+      Objects.requireNonNull(athlete, "athlete");
+      Objects.requireNonNull(content, "content");
       only.put(athlete, content);
       return this;
     }

@@ -317,6 +317,7 @@ public record Plan(
 
   /** Starts a plan. */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 
@@ -344,29 +345,35 @@ public record Plan(
 
     /** Sets the title for people. */
     public Builder title(String text) {
+      Objects.requireNonNull(text, "text");
       title = Optional.of(text);
       return this;
     }
 
     /** Adds an athlete by name. */
     public Builder athlete(String athlete) {
+      Objects.requireNonNull(athlete, "athlete");
       athletes.add(athlete);
       return this;
     }
 
     /** Sets the first day. */
     public Builder from(LocalDate day) {
+      Objects.requireNonNull(day, "day");
       from = Optional.of(day);
       return this;
     }
 
     /** Sets what the plan works towards. */
     public Builder towards(LocalDate day, String what) {
+      Objects.requireNonNull(day, "day");
+      Objects.requireNonNull(what, "what");
       return towards(new Goal(day, Optional.of(what)));
     }
 
     /** Sets what the plan works towards. */
     public Builder towards(Goal goal) {
+      Objects.requireNonNull(goal, "goal");
       towards = Optional.of(goal);
       return this;
     }
@@ -381,42 +388,49 @@ public record Plan(
 
     /** Sets the share of the climbing ahead that uses a grip; 0.45 is 45 %. */
     public Builder demand(Grip grip, double share) {
+      Objects.requireNonNull(grip, "grip");
       demand.put(grip, share);
       return this;
     }
 
     /** Adds a rule set by name. */
     public Builder rules(String ruleSet) {
+      Objects.requireNonNull(ruleSet, "ruleSet");
       ruleSets.add(ruleSet);
       return this;
     }
 
     /** Adds a block after those already there. */
     public Builder block(Block block) {
+      Objects.requireNonNull(block, "block");
       blocks.add(block);
       return this;
     }
 
     /** Adds regular tests. */
     public Builder retest(Retest retest) {
+      Objects.requireNonNull(retest, "retest");
       retests.add(retest);
       return this;
     }
 
     /** Adds a waiver. */
     public Builder waive(Waiver waiver) {
+      Objects.requireNonNull(waiver, "waiver");
       waivers.add(waiver);
       return this;
     }
 
     /** Sets the warm-up. */
     public Builder warmUp(Duration time) {
+      Objects.requireNonNull(time, "time");
       warmUp = time;
       return this;
     }
 
     /** Sets the rest between two exercises. */
     public Builder restBetween(Duration time) {
+      Objects.requireNonNull(time, "time");
       restBetween = time;
       return this;
     }
@@ -429,6 +443,7 @@ public record Plan(
 
     /** Sets what counts how much when grips are chosen. */
     public Builder weights(Exercise.Weights value) {
+      Objects.requireNonNull(value, "value");
       weights = value;
       return this;
     }

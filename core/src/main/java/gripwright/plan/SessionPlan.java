@@ -60,6 +60,7 @@ public record SessionPlan(
 
     /** Returns content of these exercises alone. */
     public static Content of(Exercise... exercises) {
+      Objects.requireNonNull(exercises, "exercises");
       return new Content(List.of(exercises), Optional.empty(), Optional.empty());
     }
   }
@@ -94,6 +95,8 @@ public record SessionPlan(
 
   /** Returns a session with the standard gap. */
   public static SessionPlan of(String name, int perWeek, Exercise... exercises) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(exercises, "exercises");
     return new SessionPlan(name, perWeek, STANDARD_GAP, Content.of(exercises), List.of(), Map.of());
   }
 

@@ -55,6 +55,7 @@ public final class OutlierTests {
    * @param postures how the athlete's own fingers lie in a setup, see {@link Posture#of}
    */
   public OutlierTests(Function<Setup, Posture> postures) {
+    Objects.requireNonNull(postures, "postures");
     this.postures = postures;
   }
 

@@ -166,6 +166,9 @@ public final class StrengthMap {
    */
   public static StrengthMap of(
       Collection<StrengthTest> tests, Function<Setup, Posture> postures, LocalDate day) {
+    Objects.requireNonNull(tests, "tests");
+    Objects.requireNonNull(postures, "postures");
+    Objects.requireNonNull(day, "day");
     Map<Region, List<Known>> regions = new HashMap<>();
     for (StrengthTest test : tests) {
       if (!test.date().isAfter(day)) {
@@ -220,6 +223,8 @@ public final class StrengthMap {
    * @throws IllegalArgumentException if the days are the wrong way round
    */
   public static double drift(LocalDate from, LocalDate to) {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     if (to.isBefore(from)) {
       throw new IllegalArgumentException(to + " is before " + from);
     }
