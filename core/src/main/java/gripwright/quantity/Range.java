@@ -105,7 +105,7 @@ public enum Range {
   /** How often steps are repeated. */
   REPEATS("number of repeats", null, 1, false, 1_000),
   /** Sets that were done. */
-  SETS("number of sets", null, 0, false, 1_000),
+  SETS("number of sets done", null, 0, false, 1_000),
   /** Sets that progress leads to, and sets a step. */
   SETS_LIMIT("number of sets", null, 1, false, 100),
   /** Sessions of a kind in a week. */
@@ -162,7 +162,7 @@ public enum Range {
 
   /** Where bounds come from. */
   private static final class Basis {
-    static final String OWN = "our own: catches a slip of the pen or of the unit";
+    static final String OWN = "our own";
     static final String DEFINITION = "by definition";
     static final String SCALE = "a scale of 0 to 10";
   }

@@ -156,6 +156,16 @@ class LanguagePageTest {
     Blessing.generated(Page.read(PAGE), "limits", text.toString());
   }
 
+  @Test
+  void theRangesAreListed() {
+    StringBuilder text = new StringBuilder("\n| what | can be | from |\n|---|---|---|\n");
+    for (Range range : Range.values()) {
+      text.append("| ").append(range.what()).append(" | ").append(range.inWords());
+      text.append(" | ").append(range.source()).append(" |\n");
+    }
+    Blessing.generated(Page.read(PAGE), "ranges", text.toString());
+  }
+
   private static void row(StringBuilder text, String what, long most) {
     text.append("| ").append(what).append(" | ");
     text.append(String.format(Locale.ROOT, "%,d", most)).append(" |\n");
