@@ -22,6 +22,7 @@ import gripwright.plan.Block;
 import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedRetest;
 import gripwright.plan.DatedSession;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
@@ -32,6 +33,7 @@ import gripwright.plan.PlannedExercise.Maximum;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import java.time.DayOfWeek;
@@ -68,13 +70,19 @@ public final class Season {
 
   public static final Athlete SUNNIVA = herself().build();
 
+  private static final SessionPlan STRENGTH =
+      SessionPlan.of(
+          "strength",
+          2,
+          Exercise.of(StandardProtocols.all().get(0), DRAG, Length.ofMillimetres(20)));
+
   public static final Plan THAW =
       Plan.named("thaw")
           .title("Before the thaw")
           .athlete("sunniva")
           .from(FROM)
           .towards(LocalDate.of(2027, 2, 20), "granite at the fjord")
-          .block(Block.named("base", 4).session(SessionPlan.of("strength", 2)).build())
+          .block(Block.named("base", 4).session(STRENGTH).build())
           .build();
 
   private Season() {}
@@ -368,7 +376,7 @@ public final class Season {
         Plan.named("pause")
             .athlete("sunniva")
             .from(FROM)
-            .block(Block.named("rest", 1).build())
+            .block(Block.named("rest", 1).session(STRENGTH).build())
             .build();
     return new CompiledPlan(
         plan,
