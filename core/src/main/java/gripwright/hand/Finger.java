@@ -1,6 +1,7 @@
 package gripwright.hand;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A finger, from the thumb side; the thumb itself takes no part in the grips here. */
@@ -21,6 +22,7 @@ public enum Finger {
 
   /** Finds what a word stands for. */
   public static Optional<Finger> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Finger value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

@@ -1,6 +1,7 @@
 package gripwright.hand;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A side of the body. */
@@ -17,6 +18,7 @@ public enum Side {
 
   /** Finds what a word stands for. */
   public static Optional<Side> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Side value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

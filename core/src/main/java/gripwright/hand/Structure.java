@@ -1,6 +1,7 @@
 package gripwright.hand;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A structure of a finger that can be hurt. */
@@ -45,6 +46,7 @@ public enum Structure {
 
   /** Finds what a word stands for. */
   public static Optional<Structure> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Structure value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

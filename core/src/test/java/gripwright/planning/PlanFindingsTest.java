@@ -110,12 +110,16 @@ class PlanFindingsTest {
   void aRampThatItsBlockCutsShortReportsHowFarItCame() {
     CompiledPlan plan =
         compile(
-            plan(base(2, 1).introduce(DRAG, 0.5, 3).introduce(HALF_CRIMP, 0.5, 4)),
+            plan(
+                base(2, 1)
+                    .session(SessionPlan.of("open", 1, Exercise.of(HOLDS, DRAG, EDGE)))
+                    .introduce(DRAG, 0.5, 3)
+                    .introduce(HALF_CRIMP, 0.5, 4)),
             Skarvdal.ylva());
     List<Finding> ramps =
         plan.findings().stream().filter(f -> f.code().equals("plan.ramp-unfinished")).toList();
     assertEquals(
-        List.of("1 of 3", "2 of 4"),
+        List.of("2 of 3", "2 of 4"),
         ramps.stream()
             .map(f -> f.arguments().get("reached") + " of " + f.arguments().get("weeks"))
             .toList());
@@ -231,7 +235,7 @@ class PlanFindingsTest {
     assertEquals(1, displaces.arguments().get("week"));
     Finding noDay =
         finding(
-            compile(plan(Block.named("base", 1)).retest(half), Skarvdal.ylva().away(away(0, 6))),
+            compile(plan(base(1, 1)).retest(half), Skarvdal.ylva().away(away(0, 6))),
             "plan.retest-no-day");
     assertEquals(1, noDay.arguments().get("week"));
     Finding tapered =

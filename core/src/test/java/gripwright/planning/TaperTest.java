@@ -149,7 +149,10 @@ class TaperTest {
   @Test
   void aTaperNeedsADay() {
     Plan.Builder plan = Plan.named("spring").athlete("ylva").from(MONDAY).taper(2, 0.5);
-    plan.block(Block.named("base", 1).build());
+    plan.block(
+        Block.named("base", 1)
+            .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+            .build());
     assertThrows(IllegalArgumentException.class, plan::build);
   }
 }

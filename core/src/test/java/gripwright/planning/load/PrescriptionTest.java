@@ -128,9 +128,9 @@ class PrescriptionTest {
   @Test
   void aTimeBeyondTheCurveIsReportedWithTheHoldAndWhatItWouldNeed() {
     Finding range =
-        finding(compile(line(new Level.Reserve(Duration.ofMinutes(20)), 12)), "plan.hold-range");
+        finding(compile(line(new Level.Reserve(Duration.ofMinutes(10)), 12)), "plan.hold-range");
     assertEquals("12 s", range.arguments().get("hold"));
-    assertEquals("1212 s", range.arguments().get("needed"));
+    assertEquals("612 s", range.arguments().get("needed"));
   }
 
   @Test

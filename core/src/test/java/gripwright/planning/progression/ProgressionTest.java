@@ -55,7 +55,10 @@ class ProgressionTest {
   private Dose dose(Exercise line, Grip grip, int weeks, UnaryOperator<Block.Builder> progress) {
     Block block =
         progress
-            .apply(Block.named("base", 12).session(SessionPlan.of("strength", 2, LINE)))
+            .apply(
+                Block.named("base", 12)
+                    .session(SessionPlan.of("strength", 2, LINE))
+                    .session(SessionPlan.of("open", 1, Exercise.of(HOLDS, DRAG, EDGE))))
             .build();
     Plan plan = Plan.named("spring").athlete("ylva").from(MONDAY).block(block).build();
     Athlete ylva = Skarvdal.ylva().build();
@@ -163,10 +166,10 @@ class ProgressionTest {
   }
 
   @Test
-  void theLineOfAGripStandsBeforeTheOneForAll() {
+  void eachGripAdvancesByItsOwnLine() {
     UnaryOperator<Block.Builder> both =
         b ->
-            b.advance(Advance.weekly(new Advance.SetsTo(9, 1)))
+            b.advance(Advance.weekly(new Advance.SetsTo(9, 1)).on("half-crimp"))
                 .advance(Advance.weekly(new Advance.LoadByShare(0.02)).on("three-finger-drag"));
     assertEquals("advance sets 6: 1 step of 1", told(dose(LINE, HALF_CRIMP, 1, both)));
     assertEquals("advance load 102 %: 1 step of 2 %", told(dose(LINE, DRAG, 1, both)));

@@ -20,14 +20,17 @@ import gripwright.hand.Side;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
+import gripwright.season.CompiledPlan;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.schedule.DatedRetest;
-import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.Derivation;
@@ -35,7 +38,6 @@ import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
 import gripwright.schedule.Schedule;
-import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -70,13 +72,19 @@ public final class Season {
 
   public static final Athlete SUNNIVA = herself().build();
 
+  private static final SessionPlan STRENGTH =
+      SessionPlan.of(
+          "strength",
+          2,
+          Exercise.of(StandardProtocols.all().get(0), DRAG, Length.ofMillimetres(20)));
+
   public static final Plan THAW =
       Plan.named("thaw")
           .title("Before the thaw")
           .athlete("sunniva")
           .from(FROM)
           .towards(LocalDate.of(2027, 2, 20), "granite at the fjord")
-          .block(Block.named("base", 4).session(SessionPlan.of("strength", 2)).build())
+          .block(Block.named("base", 4).session(STRENGTH).build())
           .build();
 
   private Season() {}
@@ -379,7 +387,7 @@ public final class Season {
         Plan.named("pause")
             .athlete("sunniva")
             .from(FROM)
-            .block(Block.named("rest", 1).build())
+            .block(Block.named("rest", 1).session(STRENGTH).build())
             .build();
     PlanWeek week =
         new PlanWeek(1, "rest", 1, FROM, false, true, 0, 0, plan.path().then("week", 1));
