@@ -1,12 +1,12 @@
 package gripwright.survey;
 
-import gripwright.finding.WrittenText;
-import gripwright.finding.Message;
-import gripwright.finding.Clause;
 import gripwright.ability.Ability;
 import gripwright.athlete.Athlete;
 import gripwright.expression.Shortfall;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
 import gripwright.grip.Grip;
 import gripwright.grip.Prerequisites;
 import gripwright.quantity.Numbers;
@@ -105,7 +105,9 @@ public record Gate(Finding breach, List<Missing> missing) {
     return athlete.injuries().stream()
         .filter(injury -> injury.openOn(day))
         .filter(injury -> grip.fingers().has(injury.finger()))
-        .map(injury -> new Missing(
+        .map(
+            injury ->
+                new Missing(
                     injury.toString(),
                     Clause.of("breach.open-since", "date", injury.from()),
                     Clause.of("breach.cleared")))

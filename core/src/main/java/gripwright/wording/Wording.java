@@ -202,7 +202,8 @@ public final class Wording {
    * 14 Jan), week 3}; empty where it is about none.
    */
   public Optional<String> where(Finding finding) {
-    return new Where(this).inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
+    return new Where(this)
+        .inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
   }
 
   /** Returns what a related place is, in words, such as {@code first defined here}. */
@@ -256,8 +257,7 @@ public final class Wording {
       assert argument != null
           : code + " is told with {" + matcher.group(1) + "} and has only " + arguments.keySet();
       matcher.appendReplacement(
-          filled,
-          Matcher.quoteReplacement(argument == null ? "?" : shortened(print.of(argument))));
+          filled, Matcher.quoteReplacement(argument == null ? "?" : shortened(print.of(argument))));
     }
     return matcher.appendTail(filled).toString();
   }

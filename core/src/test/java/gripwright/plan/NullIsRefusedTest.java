@@ -73,8 +73,7 @@ class NullIsRefusedTest {
       Set.of("ability", "athlete", "grip", "hand", "log", "protocol", "quantity", "strength");
 
   private static final Set<Class<?>> WRITTEN_BY_A_COACH =
-      Set.of(
-          Advance.class, Block.class, Exercise.class, Plan.class, SessionPlan.class);
+      Set.of(Advance.class, Block.class, Exercise.class, Plan.class, SessionPlan.class);
 
   private static final Map<Class<?>, Object> SAMPLES = samples();
 

@@ -1,6 +1,5 @@
 package gripwright.export.json;
 
-import gripwright.wording.Wording;
 import gripwright.change.PlanChange;
 import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
@@ -10,6 +9,7 @@ import gripwright.finding.ReportedFinding;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -73,7 +73,8 @@ final class DiffJson {
     json.object(
         () -> {
           json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
-          json.list("changes", changes(diff, json.wording()), c -> json.object(() -> change(json, c)));
+          json.list(
+              "changes", changes(diff, json.wording()), c -> json.object(() -> change(json, c)));
           FindingJson.list(json, after);
           FindingJson.list(json, "findingsBefore", before);
         });

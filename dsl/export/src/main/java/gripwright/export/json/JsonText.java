@@ -1,10 +1,10 @@
 package gripwright.export.json;
 
-import gripwright.wording.Wording;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import gripwright.quantity.Numbers;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

@@ -1,14 +1,14 @@
 package gripwright.export.text;
 
-import gripwright.schedule.Caution;
-import gripwright.wording.Wording;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.Derivation;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -108,7 +108,8 @@ public final class DayText {
             + ExerciseTable.time(retest.hold())
             + ": "
             + retest.setups().stream().map(ExerciseTable::setup).collect(Collectors.joining(", ")));
-    page.wrapped("  ", "on this day because: " + Page.clean(Wording.english().say(retest.placedBecause())));
+    page.wrapped(
+        "  ", "on this day because: " + Page.clean(Wording.english().say(retest.placedBecause())));
     if (!retest.insteadOf().isEmpty()) {
       page.wrapped("  ", "it takes the place of " + retest.insteadOf());
     }
@@ -124,7 +125,8 @@ public final class DayText {
             + session.minutes()
             + " min"
             + (session.hard() ? ", hard" : ""));
-    page.wrapped("  ", "on this day because: " + Page.clean(Wording.english().say(session.placedBecause())));
+    page.wrapped(
+        "  ", "on this day because: " + Page.clean(Wording.english().say(session.placedBecause())));
     ExerciseTable table = new ExerciseTable(List.of(session));
     int steps =
         session.exercises().stream()
@@ -155,7 +157,8 @@ public final class DayText {
   }
 
   private static String amount(Derivation link) {
-    return Numbers.plain(link.value(), 2) + (Wording.english().unit(link).isEmpty() ? "" : " " + Wording.english().unit(link));
+    return Numbers.plain(link.value(), 2)
+        + (Wording.english().unit(link).isEmpty() ? "" : " " + Wording.english().unit(link));
   }
 
   private String nothing() {

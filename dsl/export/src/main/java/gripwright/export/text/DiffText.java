@@ -1,6 +1,5 @@
 package gripwright.export.text;
 
-import gripwright.wording.Wording;
 import gripwright.change.PlanChange;
 import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
@@ -8,6 +7,7 @@ import gripwright.diff.PlanDiff;
 import gripwright.diff.Redefinition;
 import gripwright.finding.ReportedFinding;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -66,8 +66,11 @@ public final class DiffText {
                 .thenComparing(ChangeGroup::date))
         .map(group -> ChangeWords.sentence(group, plan.after()))
         .forEach(sentence -> page.wrapped("  ", Page.clean(sentence)));
-    plan.cautionsNew().forEach(c -> page.wrapped("  ", Page.clean("new caution: " + Wording.english().say(c))));
-    plan.cautionsGone().forEach(c -> page.wrapped("  ", Page.clean("no longer said: " + Wording.english().say(c))));
+    plan.cautionsNew()
+        .forEach(c -> page.wrapped("  ", Page.clean("new caution: " + Wording.english().say(c))));
+    plan.cautionsGone()
+        .forEach(
+            c -> page.wrapped("  ", Page.clean("no longer said: " + Wording.english().say(c))));
   }
 
   /** From what moves everything to what is one number. */

@@ -1,8 +1,8 @@
 package gripwright.export.text;
 
-import gripwright.wording.Wording;
 import gripwright.survey.Gate;
 import gripwright.survey.GripSurvey;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.stream.Collectors;
 

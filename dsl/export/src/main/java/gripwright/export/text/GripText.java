@@ -1,6 +1,5 @@
 package gripwright.export.text;
 
-import gripwright.wording.Wording;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FitSpread;
 import gripwright.quantity.Numbers;
@@ -8,6 +7,7 @@ import gripwright.schedule.Caution;
 import gripwright.survey.GripSurvey;
 import gripwright.survey.ModelCaveat;
 import gripwright.tissue.TissueModel;
+import gripwright.wording.Wording;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;

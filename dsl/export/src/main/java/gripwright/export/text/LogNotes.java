@@ -1,6 +1,5 @@
 package gripwright.export.text;
 
-import gripwright.wording.Wording;
 import gripwright.change.PlanChange;
 import gripwright.history.ExerciseMatch;
 import gripwright.history.LogTimeline;
@@ -13,6 +12,7 @@ import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.LogChange;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

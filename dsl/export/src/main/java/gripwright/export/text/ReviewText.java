@@ -1,12 +1,12 @@
 package gripwright.export.text;
 
-import gripwright.wording.Wording;
 import gripwright.finding.Finding;
 import gripwright.log.LogEntry;
 import gripwright.review.Review;
 import gripwright.review.ReviewedSession;
 import gripwright.review.ReviewedSession.Outcome;
 import gripwright.schedule.Caution;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;

@@ -1,7 +1,5 @@
 package gripwright.export.text;
 
-import gripwright.schedule.Caution;
-import gripwright.wording.Wording;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
@@ -10,12 +8,14 @@ import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;

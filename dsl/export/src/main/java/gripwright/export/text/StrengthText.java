@@ -1,6 +1,5 @@
 package gripwright.export.text;
 
-import gripwright.wording.Wording;
 import gripwright.hand.Hands;
 import gripwright.quantity.Length;
 import gripwright.quantity.Numbers;
@@ -11,6 +10,7 @@ import gripwright.survey.StrengthSurvey.Critical;
 import gripwright.survey.StrengthSurvey.Reason;
 import gripwright.survey.StrengthSurvey.Row;
 import gripwright.survey.StrengthSurvey.Section;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 

@@ -1,6 +1,5 @@
 package gripwright.tools.command;
 
-import gripwright.wording.Wording;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.PlanDocument;
 import gripwright.export.text.SeasonText;
@@ -11,6 +10,7 @@ import gripwright.language.Reading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -1,6 +1,5 @@
 package gripwright.tools.command;
 
-import gripwright.wording.Wording;
 import gripwright.diff.EditionDiff;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.DiffText;
@@ -10,6 +9,7 @@ import gripwright.language.EditionReading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,7 +71,8 @@ public final class DiffCommand {
         asked(EditionDiff.between(before.edition(), after.edition()), given, before, after);
     if (given.asJson()) {
       console.out(
-          JsonDocuments.diff(diff, before.edition().findings(), after.edition().findings(), Wording.english()));
+          JsonDocuments.diff(
+              diff, before.edition().findings(), after.edition().findings(), Wording.english()));
     } else {
       sayErrors("OLD", given.rest().get(0), before, console);
       sayErrors("NEW", given.rest().get(1), after, console);

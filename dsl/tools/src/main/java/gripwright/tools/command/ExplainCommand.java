@@ -1,6 +1,5 @@
 package gripwright.tools.command;
 
-import gripwright.wording.Wording;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.PlanDocument;
 import gripwright.export.text.DayText;
@@ -13,6 +12,7 @@ import gripwright.language.Reading;
 import gripwright.language.finding.CodePages;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.List;
@@ -156,7 +156,8 @@ public final class ExplainCommand {
           plans.stream()
               .map(plan -> CompileCommand.document(run.compilation(), plan, plan.on(date)))
               .toList();
-      console.out(JsonDocuments.compiled(documents, run.compilation().findings(), Wording.english()));
+      console.out(
+          JsonDocuments.compiled(documents, run.compilation().findings(), Wording.english()));
     } else {
       console.out(
           plans.stream()

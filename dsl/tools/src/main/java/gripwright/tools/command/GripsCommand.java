@@ -1,12 +1,12 @@
 package gripwright.tools.command;
 
-import gripwright.wording.Wording;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.GripText;
 import gripwright.language.finding.FindingText;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.survey.GripSurvey;
+import gripwright.wording.Wording;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -4,8 +4,8 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.wording.Wording;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 

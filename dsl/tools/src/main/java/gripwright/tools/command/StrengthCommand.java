@@ -1,11 +1,11 @@
 package gripwright.tools.command;
 
-import gripwright.wording.Wording;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.StrengthText;
 import gripwright.language.finding.FindingText;
 import gripwright.quantity.Length;
 import gripwright.survey.StrengthSurvey;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
