@@ -26,4 +26,5 @@ module gripwright.core {
   exports gripwright.review;
   exports gripwright.compare;
   exports gripwright.diff;
+  exports gripwright.wording;
 }

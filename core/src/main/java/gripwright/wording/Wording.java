@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -98,7 +99,7 @@ public final class Wording {
   public String say(String key, Map<String, Object> arguments) {
     Optional<String> template = messages.find(key);
     assert template.isPresent() : "no wording for " + key;
-    return fill(template.orElse(key), key, arguments);
+    return fill(template.orElse(key), key, arguments, UnaryOperator.identity());
   }
 
   /** Puts a message without facts into words. */
@@ -196,10 +197,14 @@ public final class Wording {
 
   /** Replaces words in braces once; what is put in is never looked at again. */
   private String fill(String template, Finding finding) {
-    return fill(template, finding.code(), finding.arguments());
+    return fill(template, finding.code(), finding.arguments(), Wording::shortened);
   }
 
-  private String fill(String template, String code, Map<String, Object> arguments) {
+  private String fill(
+      String template,
+      String code,
+      Map<String, Object> arguments,
+      UnaryOperator<String> shortening) {
     Matcher matcher = PLACEHOLDER.matcher(template);
     StringBuilder filled = new StringBuilder();
     while (matcher.find()) {
@@ -208,7 +213,8 @@ public final class Wording {
           : code + " is told with {" + matcher.group(1) + "} and has only " + arguments.keySet();
       matcher.appendReplacement(
           filled,
-          Matcher.quoteReplacement(argument == null ? "?" : shortened(print.of(argument))));
+          Matcher.quoteReplacement(
+              argument == null ? "?" : shortening.apply(print.of(argument))));
     }
     return matcher.appendTail(filled).toString();
   }
