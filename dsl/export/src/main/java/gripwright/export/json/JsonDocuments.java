@@ -1,14 +1,13 @@
 package gripwright.export.json;
 
 import gripwright.diff.EditionDiff;
-import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.review.Review;
 import gripwright.survey.GripSurvey;
 import gripwright.survey.StrengthSurvey;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /**
  * The JSON documents of the commands, as texts that end in a line feed.
@@ -111,11 +110,13 @@ public final class JsonDocuments {
    * shares, estimated forces, slips and gates.
    *
    * @param survey the grips on an athlete's hands
+   * @param wording words of what is missing for a grip, and of what there is to know of the model
    * @param findings what there is to say about the file, worded
    */
-  public static String grips(GripSurvey survey, List<ReportedFinding> findings) {
+  public static String grips(
+      GripSurvey survey, Wording wording, List<ReportedFinding> findings) {
     JsonText json = new JsonText();
-    GripJson.write(json, survey, findings);
+    GripJson.write(json, survey, wording, findings);
     return json.close();
   }
 
@@ -137,13 +138,13 @@ public final class JsonDocuments {
    * by grip, finger and pulley, change between tests, pain, and what comes next.
    *
    * @param review what an athlete's log says
-   * @param sentence gives each step that comes next its words
+   * @param wording words of the steps that come next
    * @param findings what there is to say about the file, worded
    */
   public static String review(
-      Review review, Function<Finding, String> sentence, List<ReportedFinding> findings) {
+      Review review, Wording wording, List<ReportedFinding> findings) {
     JsonText json = new JsonText();
-    ReviewJson.write(json, review, sentence, findings);
+    ReviewJson.write(json, review, wording, findings);
     return json.close();
   }
 

@@ -15,12 +15,12 @@ import gripwright.review.TrainingLoad;
 import gripwright.schedule.Caution;
 import gripwright.schedule.PlannedExercise;
 import gripwright.tissue.Estimate;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.Function;
 
 /** A review as JSON. */
 final class ReviewJson {
@@ -33,19 +33,19 @@ final class ReviewJson {
   private static final int SCORE = 2;
 
   private final JsonText json;
-  private final Function<Finding, String> sentence;
+  private final Wording wording;
 
-  private ReviewJson(JsonText json, Function<Finding, String> sentence) {
+  private ReviewJson(JsonText json, Wording wording) {
     this.json = json;
-    this.sentence = sentence;
+    this.wording = wording;
   }
 
   static void write(
       JsonText json,
       Review review,
-      Function<Finding, String> sentence,
+      Wording wording,
       List<ReportedFinding> findings) {
-    ReviewJson writer = new ReviewJson(json, sentence);
+    ReviewJson writer = new ReviewJson(json, wording);
     json.object(
         () -> {
           json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
@@ -71,7 +71,7 @@ final class ReviewJson {
 
   private void step(Finding step) {
     json.field("code", step.code());
-    json.field("sentence", sentence.apply(step));
+    json.field("sentence", wording.sentence(step));
   }
 
   private void session(ReviewedSession session) {

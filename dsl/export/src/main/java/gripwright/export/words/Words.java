@@ -68,7 +68,12 @@ public final class Words {
 
   /** Returns the words of one of a closed set, such as {@code reviewed.outcome-done}. */
   public String of(String key, Enum<?> constant) {
-    return say(key + "-" + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    return say(key(key, constant));
+  }
+
+  /** Returns the key of one of a closed set, such as {@code reviewed.outcome-done}. */
+  public static String key(String key, Enum<?> constant) {
+    return key + "-" + constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** Returns the words of something that has a name of its own, such as a finger. */

@@ -9,6 +9,7 @@ import gripwright.language.EditionReading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,7 +75,7 @@ public final class DiffCommand {
     } else {
       sayErrors("OLD", given.rest().get(0), before, console);
       sayErrors("NEW", given.rest().get(1), after, console);
-      console.out(DiffText.of(diff));
+      console.out(DiffText.of(diff, Wording.english()));
     }
     return before.usable() && after.usable() ? Exit.FINE : Exit.ERRORS;
   }

@@ -12,6 +12,7 @@ import gripwright.language.Reading;
 import gripwright.language.finding.CodePages;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.List;
@@ -159,7 +160,7 @@ public final class ExplainCommand {
     } else {
       console.out(
           plans.stream()
-              .map(plan -> DayText.of(plan, date))
+              .map(plan -> DayText.of(plan, date, Wording.english()))
               .collect(Collectors.joining(CompileCommand.BETWEEN)));
     }
     return Exit.FINE;

@@ -5,6 +5,7 @@ import gripwright.export.text.StrengthText;
 import gripwright.language.finding.FindingText;
 import gripwright.quantity.Length;
 import gripwright.survey.StrengthSurvey;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
@@ -67,7 +68,7 @@ public final class StrengthCommand {
           if (given.asJson()) {
             console.out(JsonDocuments.strength(survey, reading.findings()));
           } else {
-            console.out(StrengthText.of(survey));
+            console.out(StrengthText.of(survey, Wording.english()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });
