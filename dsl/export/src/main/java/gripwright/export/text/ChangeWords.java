@@ -147,7 +147,7 @@ final class ChangeWords {
           c.week().eased() ? "diff.week-eased" : "diff.week-not-eased",
           "week",
           c.week().number(),
-          "from",
+          "date",
           words.day(c.week().from()));
     }
     return words.say("diff.other-plan", "date", date);

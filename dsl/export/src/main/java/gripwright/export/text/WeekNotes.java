@@ -110,7 +110,7 @@ final class WeekNotes {
     return words.say(
         finding.waivedBecause() == null ? "page.finding" : "page.finding-waived",
         "severity",
-        words.of("common", finding.severity()),
+        words.say("common." + finding.severity().word()),
         "code",
         finding.code());
   }
