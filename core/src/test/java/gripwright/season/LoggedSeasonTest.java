@@ -35,6 +35,7 @@ import gripwright.schedule.Schedule;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -144,7 +145,9 @@ class LoggedSeasonTest {
         .map(
             s ->
                 s.date().getDayOfWeek().name().substring(0, 3)
-                    + s.happened().map(h -> " " + h.kind().words()).orElse(""))
+                    + s.happened()
+                        .map(h -> " " + h.kind().name().toLowerCase(Locale.ROOT))
+                        .orElse(""))
         .collect(Collectors.joining(", "));
   }
 

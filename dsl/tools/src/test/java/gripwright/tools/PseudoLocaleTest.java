@@ -14,6 +14,7 @@ import gripwright.export.text.ReviewText;
 import gripwright.export.text.SeasonText;
 import gripwright.export.text.StrengthText;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.language.EditionReading;
 import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
@@ -78,7 +79,7 @@ final class PseudoLocaleTest {
                   plan.sessions().stream()
                       .flatMap(session -> session.exercises().stream())
                       .flatMap(exercise -> exercise.why().stream())
-                      .flatMap(link -> Stream.of(link.step(), link.from()))),
+                      .flatMap(link -> Stream.of(link.step(), link.from(), link.unit()))),
           "reasons of days",
           said(
               CompiledPlan.class,
@@ -112,7 +113,15 @@ final class PseudoLocaleTest {
                               Stream.concat(
                                   plan.cautionsNew().stream(), plan.cautionsGone().stream()))),
           "facts of findings that are texts, messages of rules among them",
-          said(Finding.class, finding -> new Data().add(finding.arguments()).phrases()),
+          said(
+              Finding.class,
+              finding ->
+                  Stream.concat(
+                      new Data().add(finding.arguments()).phrases(),
+                      // What a place in a file is called, such as "the depth of an edge".
+                      finding.arguments().values().stream()
+                          .filter(fact -> fact instanceof Enum && !(fact instanceof Message))
+                          .map(String::valueOf))),
           "messages of rules and what they count",
           said(
               GripSurvey.class,
@@ -125,15 +134,17 @@ final class PseudoLocaleTest {
                               .toList())
                       .phrases()));
 
-  /** What is not a word: units, signs of tables, what is in backticks, dates, codes and paths. */
+  /** Codes and files, which no sentence is part of. */
+  private static final Pattern CODE =
+      Pattern.compile("\\[[a-z]+\\.[a-z0-9-]+\\]|[\\w./~-]+\\.grip(:[0-9:]+)?");
+
+  /** What is not a word: units, signs of tables, what is in backticks, dates. */
   private static final Pattern NO_WORD =
       Pattern.compile(
           "`[^`]*`"
               + "|\\b[0-9]{4}-[0-9]{2}-[0-9]{2}\\b"
-              + "|\\[[a-z]+\\.[a-z0-9-]+\\]"
-              + "|[\\w./~-]+\\.grip(:[0-9:]+)?"
-              + "|(?<=[0-9])-?[xo]? ?\\b(kg|kN|lb|mm|cm|inch|s|min|h|N|deg)\\b"
-              + "|\\bkg\\b|\\bmin\\b"
+              + "|\\b(kg s|kN s|kN|kg|lb|mm|cm|inch|min|h|N|deg)\\b"
+              + "|(?<=[0-9]) s\\b"
               + "|(?<![A-Za-z])x(?![A-Za-z])"
               + "|(?<![A-Za-z])-*o-*(?![A-Za-z])"
               + "|\\bA[1-5]\\b");
@@ -236,6 +247,7 @@ final class PseudoLocaleTest {
     if (reading.usable()) {
       located.addAll(reading.compile().located());
     }
+    List<String> data = new Data().add(reading).phrases().toList();
     for (LocatedFinding each : located) {
       String text = FindingText.plain().with(PSEUDO).render(List.of(each));
       String withoutSource =
@@ -245,10 +257,7 @@ final class PseudoLocaleTest {
       check(
           file + " finding " + each.finding().code(),
           withoutSource,
-          List.of(
-              each.finding(),
-              new Data().add(reading).phrases().toList(),
-              each.finding().place().toString()));
+          phrases(List.of(each.finding(), data, each.finding().place().toString())));
     }
   }
 
@@ -258,11 +267,12 @@ final class PseudoLocaleTest {
       List<Object> of = new ArrayList<>(List.of(data, plan));
       of.addAll(plan.findings());
       plan.findings().forEach(finding -> of.add(finding.place().toString()));
-      check(file + " season", SeasonText.of(plan, PSEUDO, finding -> Optional.empty()), of);
+      List<String> phrases = phrases(of);
+      check(file + " season", SeasonText.of(plan, PSEUDO, finding -> Optional.empty()), phrases);
       for (LocalDate day = plan.plan().from();
           !day.isAfter(plan.plan().to());
           day = day.plusDays(1)) {
-        check(file + " day", DayText.of(plan, day, PSEUDO), of);
+        check(file + " day", DayText.of(plan, day, PSEUDO), phrases);
       }
     }
   }
@@ -282,13 +292,13 @@ final class PseudoLocaleTest {
                 ? StrengthSurvey.untested(athlete)
                 : StrengthSurvey.of(
                     athlete, log, reading.grips().values(), Optional.of(EDGE), day);
-        check(file + " strength", StrengthText.of(strength, PSEUDO), List.of(data, strength));
+        check(file + " strength", StrengthText.of(strength, PSEUDO), phrases(List.of(data, strength)));
       }
       if (surveyed.add(athlete) || file.toString().contains("examples")) {
         GripSurvey grips =
             GripSurvey.of(
                 athlete, log, reading.grips().values(), EDGE, athlete.bodyMass(), day);
-        check(file + " grips", GripText.of(grips, PSEUDO), List.of(data, grips));
+        check(file + " grips", GripText.of(grips, PSEUDO), phrases(List.of(data, grips)));
       }
       List<CompiledPlan> plans =
           reading.compile().plans().stream()
@@ -300,7 +310,7 @@ final class PseudoLocaleTest {
               : Review.of(athlete, log, plans, reading.protocols(), day);
       List<Object> of = new ArrayList<>(List.of(data, review));
       of.addAll(review.next());
-      check(file + " review", ReviewText.of(review, PSEUDO), of);
+      check(file + " review", ReviewText.of(review, PSEUDO), phrases(of));
     }
   }
 
@@ -326,17 +336,17 @@ final class PseudoLocaleTest {
                 });
       }
       diff.definitions().forEach(definition -> of.add(List.of(definition.name())));
-      check(before + " and " + after, DiffText.of(diff, PSEUDO), of);
+      check(before + " and " + after, DiffText.of(diff, PSEUDO), phrases(of));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
   /** Notes what is left in ASCII letters once all that is data is taken out. */
-  private void check(String name, String text, List<?> of) {
-    String flat = text.replaceAll("\\s+", " ");
+  private void check(String name, String text, List<String> phrases) {
+    String flat = plain(text);
     String rest = flat;
-    for (String phrase : phrases(of)) {
+    for (String phrase : phrases) {
       rest = without(phrase, rest);
     }
     rest = NO_WORD.matcher(rest).replaceAll(" ");
@@ -362,11 +372,15 @@ final class PseudoLocaleTest {
       }
     }
     return all.stream()
-        .map(phrase -> phrase.replaceAll("\\s+", " ").strip())
+        .map(phrase -> plain(phrase).strip())
         .filter(phrase -> WORD.matcher(phrase).find())
         .distinct()
         .sorted(Comparator.comparingInt(String::length).reversed())
         .toList();
+  }
+
+  private static String plain(String text) {
+    return CODE.matcher(text.replaceAll("\\s+", " ")).replaceAll(" ").replaceAll(" +", " ");
   }
 
   /** Takes a phrase out where it stands by itself, in its own letters or in capitals. */
