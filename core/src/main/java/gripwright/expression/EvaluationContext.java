@@ -1,5 +1,6 @@
 package gripwright.expression;
 
+import gripwright.finding.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +13,7 @@ import java.util.Optional;
  * @param things the things themselves
  * @param readers how their properties are read
  */
-public record EvaluationContext(
-    List<Kind> kinds, List<Object> things, PropertyReaders readers) {
+public record EvaluationContext(List<Kind> kinds, List<Object> things, PropertyReaders readers) {
 
   /** Returns the context of a thing that a rule looks at. */
   public static EvaluationContext at(Kind kind, Object thing, PropertyReaders readers) {
@@ -72,7 +72,8 @@ public record EvaluationContext(
     for (Object element : ExpressionCompiler.things(every.collection(), this)) {
       EvaluationContext inside = inside(kind, element);
       boolean counts =
-          every.where().isEmpty() || ExpressionCompiler.truth(every.where().get(), inside) == ExpressionCompiler.YES;
+          every.where().isEmpty()
+              || ExpressionCompiler.truth(every.where().get(), inside) == ExpressionCompiler.YES;
       if (counts && inside.fails(every.body())) {
         double excess = Excess.at(every.body(), inside);
         worst = excess > most ? Optional.of(inside) : worst;
@@ -83,10 +84,12 @@ public record EvaluationContext(
   }
 
   /** Returns what the innermost element is called; empty outside of collections. */
-  String called() {
+  Optional<Message> called() {
     if (things.size() == 1) {
-      return "";
+      return Optional.empty();
     }
-    return things.get(things.size() - 1) instanceof Named named ? named.called() : "";
+    return things.get(things.size() - 1) instanceof Named named
+        ? Optional.of(named.called())
+        : Optional.empty();
   }
 }

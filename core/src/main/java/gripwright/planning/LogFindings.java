@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.finding.Listing;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
@@ -17,12 +18,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What there is to say about the days that are known; each line of the plan is reported once. */
 final class LogFindings {
 
-  private static final int DATES_TOLD = 6;
+  private static final int DATES_SAID = 6;
 
   private final LogTimeline timeline;
   private final Athlete athlete;
@@ -51,12 +51,12 @@ final class LogFindings {
   private void note(Note note) {
     WeekContext week = note.week();
     for (LogEntry.Trained line : note.unplanned()) {
-      String names =
+      List<String> names =
           week.block().contentFor(athlete.name()).sessions().stream()
               .map(SessionPlan::name)
               .sorted()
               .map(name -> "`" + name + "`")
-              .collect(Collectors.joining(", "));
+              .toList();
       ModelPath place =
           week.path().then("date", line.date().toString());
       String key = week.block().name() + " " + line.session();
@@ -112,9 +112,7 @@ final class LogFindings {
     return all;
   }
 
-  private static String dates(List<LocalDate> days) {
-    String told =
-        days.stream().limit(DATES_TOLD).map(LocalDate::toString).collect(Collectors.joining(", "));
-    return days.size() > DATES_TOLD ? told + " and " + (days.size() - DATES_TOLD) + " more" : told;
+  private static Listing dates(List<LocalDate> days) {
+    return Listing.first(DATES_SAID, Listing.Style.COMMAS, days);
   }
 }

@@ -77,8 +77,7 @@ public final class PlanFold {
     this.lookAhead = new LookAhead(plan, athlete, noBlockers, expansion);
     this.testDays = new TestDays(plan, athlete, hands, lookAhead);
     this.placing = new WeekPlacing(athlete, timeline, expansion, lookAhead);
-    this.reconciliation =
-        new WeekReconciliation(plan.from(), timeline, expansion, hands.fits());
+    this.reconciliation = new WeekReconciliation(plan.from(), timeline, expansion, hands.fits());
   }
 
   /**
@@ -154,8 +153,7 @@ public final class PlanFold {
         append(before.weeks(), filled.week()),
         filled.past(),
         progress.after(before.progress(), week, outcome, filled.grips()),
-        ramp.after(
-            outcome == Outcome.TRAINED, week.eased(), share, outcome == Outcome.SKIPPED),
+        ramp.after(outcome == Outcome.TRAINED, week.eased(), share, outcome == Outcome.SKIPPED),
         before.findings().plus(found));
   }
 
@@ -192,17 +190,12 @@ public final class PlanFold {
    * @param grips names of the grips that are trained in it
    */
   private record Filled(
-      PlanWeek week,
-      HardWork work,
-      PlanState.Past past,
-      Outcome outcome,
-      Set<String> grips) {}
+      PlanWeek week, HardWork work, PlanState.Past past, Outcome outcome, Set<String> grips) {}
 
   private Filled fill(PlanState before, WeekContext week, FindingList found) {
     List<SessionExpansion.Draft> drafts = drafts(week, found);
     boolean away = isAwayAllWeek(week.first());
-    HardDays known =
-        timeline.isPast(week.first()) ? hardDays.before(week.first()) : hardDays;
+    HardDays known = timeline.isPast(week.first()) ? hardDays.before(week.first()) : hardDays;
     WeekPlacing.Placed placed =
         away
             ? WeekPlacing.Placed.NOTHING
@@ -296,7 +289,10 @@ public final class PlanFold {
           .dated(afterwards, dated.draft().session(), dated.day(), dated.because(), found)
           .ifPresent(
               session -> {
-                dated.draft().request().hardFingers()
+                dated
+                    .draft()
+                    .request()
+                    .hardFingers()
                     .ifPresent(fingers -> hardFingers.put(session.path(), fingers));
                 ahead.add(session);
               });
@@ -304,8 +300,7 @@ public final class PlanFold {
     List<MissedSession> missed = new ArrayList<>(before.past().missed());
     missed.removeIf(m -> told.late().contains(m.planned()));
     missed.addAll(told.missed());
-    List<DatedRetest> tests =
-        TestsAsDone.of(timeline, week.first(), tested.tests(), found);
+    List<DatedRetest> tests = TestsAsDone.of(timeline, week.first(), tested.tests(), found);
     return new Dated(
         Stream.concat(told.done().stream(), ahead.stream()).toList(),
         done.with(hardFingers).with(sorted(ahead), tests),

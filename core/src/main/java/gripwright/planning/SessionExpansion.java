@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.athlete.Athlete;
 import gripwright.fatigue.SessionOutlook;
 import gripwright.finding.Finding;
@@ -20,7 +21,7 @@ import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Prescription;
 import gripwright.planning.load.UnplannedWork;
 import gripwright.planning.mix.Choice;
-import gripwright.planning.mix.MixWords;
+import gripwright.planning.mix.MixLinks;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.progression.Progression;
 import gripwright.protocol.Protocol;
@@ -29,7 +30,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.GripMix;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Derivation;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -133,7 +134,7 @@ final class SessionExpansion {
       WeekContext week,
       SessionPlan session,
       LocalDate day,
-      String because,
+      PlacementReason because,
       FindingList found) {
     List<PlannedExercise> exercises = exercises(week, session, day, found);
     return exercises.isEmpty()
@@ -146,7 +147,7 @@ final class SessionExpansion {
       SessionPlan session,
       LocalDate day,
       List<PlannedExercise> exercises,
-      String because) {
+      PlacementReason because) {
     return new DatedSession(
         day,
         week.number(),
@@ -272,7 +273,7 @@ final class SessionExpansion {
     if (mix.isPresent()) {
       return shared(line, mix.get(), into);
     }
-    if (out.stream().allMatch(o -> o.kind() == GripMix.Kind.LOAD)) {
+    if (out.stream().allMatch(o -> o.reason() instanceof GripMix.NoLoad)) {
       // What keeps the first from a load is what the coach has to mend.
       Grip first = setups.get(0).grip();
       prescription.prescribe(exercise, first, dose(line, first), line.place(0), into);
@@ -297,7 +298,7 @@ final class SessionExpansion {
     WeekContext week = line.week();
     return choice.excludedByRule(
         candidate.get(),
-        session(week, line.session(), line.day(), List.of(candidate.get()), ""),
+        session(week, line.session(), line.day(), List.of(candidate.get()), new PlacementReason.Unplaced()),
         new PlanWeek(
             week.number(),
             week.block().name(),
@@ -341,7 +342,7 @@ final class SessionExpansion {
                         exercise, grip, standing, full, line.day(), line.path());
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
-                    MixWords.why(
+                    MixLinks.why(
                         mix,
                         name,
                         sets,

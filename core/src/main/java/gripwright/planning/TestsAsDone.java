@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.history.LogTimeline;
@@ -35,7 +36,7 @@ final class TestsAsDone {
                 test.setups(),
                 test.hold(),
                 test.insteadOf(),
-                "tested on this day, as logged",
+                new PlacementReason.TestedOnDay(),
                 test.path().without("date").then("date", done.get().toString())));
       } else if (!timeline.isPast(test.date())) {
         tests.add(test);

@@ -1,5 +1,7 @@
 package gripwright.planning;
 
+import gripwright.schedule.PlacementReason;
+import gripwright.schedule.DoneLink;
 import gripwright.finding.ModelPath;
 import gripwright.grip.HandFits;
 import gripwright.grip.Setup;
@@ -19,7 +21,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.Happened;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -109,10 +111,10 @@ final class WeekReconciliation {
             .allMatch(m -> m.done().isPresent() && sets(m) >= m.setsAsked().orElse(1));
     Happened happened =
         new Happened(full ? Happened.Kind.DONE : Happened.Kind.IN_PART, Optional.of(planned), timeline.entry(line));
-    String because =
+    PlacementReason because =
         line.date().equals(planned.date())
-            ? "trained as planned, as logged"
-            : "trained on this day, as logged; planned for " + planned.date();
+            ? new PlacementReason.AsPlanned()
+            : new PlacementReason.OnAnotherDay(planned.date());
     return session(week, line, matches, ofWeek, happened, because);
   }
 
@@ -126,7 +128,7 @@ final class WeekReconciliation {
         line.done().stream().map(d -> new ExerciseMatch(Optional.empty(), Optional.of(d))).toList();
     Happened happened = new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line));
     return session(
-        week, line, matches, ofWeek, happened, "trained without being planned, as logged");
+        week, line, matches, ofWeek, happened, new PlacementReason.NotPlanned());
   }
 
   private DatedSession session(
@@ -135,7 +137,7 @@ final class WeekReconciliation {
       List<ExerciseMatch> matches,
       List<DatedSession> ofWeek,
       Happened happened,
-      String because) {
+      PlacementReason because) {
     ModelPath path = week.path(line.session(), line.date());
     Load mass = expansion.bodyMassOn(line.date());
     List<PlannedExercise> exercises = new ArrayList<>();
@@ -283,21 +285,9 @@ final class WeekReconciliation {
       PlannedExercise like, Done done, int sets, Load load, boolean asked) {
     List<Derivation> why = new ArrayList<>();
     if (asked) {
-      why.add(
-          new Derivation("asked", like.totalLoad().kilograms(), "kg", sets(like.scheme().sets())));
+      why.add(new DoneLink.Planned(like.totalLoad(), like.scheme().sets()));
     }
-    String felt =
-        (done.effort().isPresent()
-                ? ", effort " + Numbers.plain(done.effort().getAsDouble(), 1)
-                : "")
-            + (done.pain().isPresent()
-                ? ", pain " + Numbers.plain(done.pain().getAsDouble(), 1)
-                : "");
-    why.add(new Derivation("done", load.kilograms(), "kg", sets(sets) + felt + ", as logged"));
+    why.add(new DoneLink.Done(load, sets, done.effort(), done.pain()));
     return why;
-  }
-
-  private static String sets(int sets) {
-    return sets + (sets == 1 ? " set" : " sets");
   }
 }

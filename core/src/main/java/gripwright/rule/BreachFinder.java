@@ -65,7 +65,8 @@ final class BreachFinder {
     return new Look(
         rule,
         ranks.getOrDefault(rule.name(), Integer.MAX_VALUE),
-        columns.computeIfAbsent(subjects, s -> new Columns(rule.scope().kind(), s, plan.evaluation)));
+        columns.computeIfAbsent(
+            subjects, s -> new Columns(rule.scope().kind(), s, plan.evaluation)));
   }
 
   private void ask(Subjects subjects, Columns columns, List<Look> looks) {
@@ -85,7 +86,8 @@ final class BreachFinder {
     }
     byte[] require = look.require.values();
     for (int i = 0; i < count; i++) {
-      if (require[i] == ExpressionCompiler.NO && (when == null || when[i] == ExpressionCompiler.YES)) {
+      if (require[i] == ExpressionCompiler.NO
+          && (when == null || when[i] == ExpressionCompiler.YES)) {
         look.breaches.add(new Breach(look.rule, look.rank, plan, subjects.at(from + i)));
       }
     }

@@ -1,5 +1,6 @@
 package gripwright.rule;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -142,7 +143,7 @@ public final class Gates {
             path.then("exercise", 1));
     DatedSession session =
         new DatedSession(
-            day, 1, name, 1, name, 1, false, false, mass, "", List.of(hold), path, Optional.empty());
+            day, 1, name, 1, name, 1, false, false, mass, new PlacementReason.Unplaced(), List.of(hold), path, Optional.empty());
     PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
     Schedule schedule =
         new Schedule(

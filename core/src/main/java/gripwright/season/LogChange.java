@@ -1,5 +1,6 @@
 package gripwright.season;
 
+import gripwright.schedule.Cause;
 import gripwright.change.PlanChange;
 import java.util.List;
 
@@ -7,9 +8,9 @@ import java.util.List;
  * What a log changed in the days ahead, and why. Immutable.
  *
  * @param change what is another than it would be without the log's lines since the plan began
- * @param because why, in words, the gravest first; at least one
+ * @param because why, the most severe first; at least one
  */
-public record LogChange(PlanChange change, List<String> because) {
+public record LogChange(PlanChange change, List<Cause> because) {
 
   /**
    * Copies the reasons.

@@ -1,5 +1,6 @@
 package gripwright.season;
 
+import gripwright.finding.Listing;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Nearest;
@@ -16,7 +17,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * Names of logged sessions that no plan of the athlete has. Lines outside the days of all plans are
@@ -24,7 +24,7 @@ import java.util.stream.Collectors;
  */
 final class LoggedNames {
 
-  private static final int DATES_TOLD = 6;
+  private static final int DATES_SAID = 6;
 
   private LoggedNames() {}
 
@@ -58,9 +58,7 @@ final class LoggedNames {
 
   private static Finding finding(Log log, String name, List<Integer> lines, Set<String> known) {
     List<LocalDate> days = lines.stream().map(i -> log.entries().get(i).date()).toList();
-    String dates =
-        days.stream().limit(DATES_TOLD).map(LocalDate::toString).collect(Collectors.joining(", "))
-            + (days.size() > DATES_TOLD ? " and " + (days.size() - DATES_TOLD) + " more" : "");
+    Listing dates = Listing.first(DATES_SAID, Listing.Style.COMMAS, days);
     Finding finding =
         Finding.advice(
                 "log.session-unknown",
@@ -69,7 +67,7 @@ final class LoggedNames {
             .with("dates", dates)
             .with("athlete", log.athlete())
             .with(
-                "names", known.stream().map(n -> "`" + n + "`").collect(Collectors.joining(", ")));
+                "names", known.stream().map(n -> "`" + n + "`").toList());
     return Nearest.to(name, known).map(near -> finding.with("suggestion", near)).orElse(finding);
   }
 

@@ -47,8 +47,7 @@ final class PlanCompiler {
     }
     List<Finding> findings = new ArrayList<>(planned.findings());
     findings.addAll(
-        PastBreaches.downgraded(
-            RuleCheck.check(schedule, timeline, ruleSets), schedule, timeline));
+        PastBreaches.downgraded(RuleCheck.check(schedule, timeline, ruleSets), schedule, timeline));
     return new CompiledPlan(schedule, timeline, changes, findings);
   }
 }

@@ -16,7 +16,6 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -134,12 +133,7 @@ public final class Season {
    */
   public Season withProtocols(Collection<Protocol> all) {
     return new Season(
-        plans,
-        athletes,
-        logs,
-        ruleSets,
-        byName("protocol", all, Protocol::name),
-        mistakesLeftOut);
+        plans, athletes, logs, ruleSets, byName("protocol", all, Protocol::name), mistakesLeftOut);
   }
 
   /**
@@ -237,8 +231,7 @@ public final class Season {
         .flatMap(plan -> plan.findings().stream())
         .filter(finding -> finding.code().equals("plan.session-unplanned"))
         .forEach(finding -> reported.add(String.valueOf(finding.arguments().get("session"))));
-    List<Plan> own =
-        plans.values().stream().filter(p -> p.athletes().contains(athlete)).toList();
+    List<Plan> own = plans.values().stream().filter(p -> p.athletes().contains(athlete)).toList();
     return LoggedNames.unknown(log(athlete), own, reported);
   }
 
@@ -247,7 +240,7 @@ public final class Season {
    * waivers: one that waives something for any athlete is not unused, and what is wrong with a
    * waiver itself is reported once, with the first athlete.
    */
-  private static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
+  static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
     Set<Finding> everywhere = new HashSet<>();
     for (int i = 0; i < ofOnePlan.size(); i++) {
       Set<Finding> here = aboutWaivers(ofOnePlan.get(i));

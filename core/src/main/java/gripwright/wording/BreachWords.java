@@ -53,8 +53,8 @@ final class BreachWords {
     String bound =
         wording.say("breach." + shortfall.bound().word(), Map.of("limit", shortfall.limit()));
     String what = several ? shortfall.what() : "";
-    String of = shortfall.of();
-    String was = what.isEmpty() ? shortfall.was() : what + " " + shortfall.was();
+    String of = shortfall.of().map(wording::say).orElse("");
+    String was = (what.isEmpty() ? "" : what + " ") + wording.say(shortfall.was());
     String key =
         of.isEmpty() ? (what.isEmpty() && !places ? "breach.was" : "breach.plain") : "breach.of";
     return wording.say(key, Map.of("of", of, "was", was, "bound", bound));

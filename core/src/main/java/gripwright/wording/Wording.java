@@ -1,8 +1,11 @@
 package gripwright.wording;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
 import gripwright.finding.Message;
 import gripwright.finding.ReportedFinding;
+import gripwright.finding.WrittenText;
+import gripwright.schedule.Derivation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +95,53 @@ public final class Wording {
 
   /** Puts a message into words. */
   public String say(Message message) {
+    if (message instanceof Listing listing) {
+      return listed(listing);
+    }
+    if (message instanceof WrittenText written) {
+      return messages.written(written.text());
+    }
     return say(message.key(), message.arguments());
+  }
+
+  private String listed(Listing listing) {
+    List<String> parts =
+        new ArrayList<>(listing.parts().stream().limit(listing.most()).map(print::of).toList());
+    int more = listing.parts().size() - parts.size();
+    if (more > 0 && listing.style() != Listing.Style.COMMAS) {
+      parts.add(say("common.and-more", Map.of("count", more)));
+    }
+    String separator =
+        say(listing.style() == Listing.Style.CLAUSES ? "common.clause-end" : "common.comma") + " ";
+    String counted =
+        more > 0 && listing.style() == Listing.Style.COMMAS
+            ? " " + say("common.and-more", Map.of("count", more))
+            : "";
+    int last = parts.size() - 1;
+    return listing.style() != Listing.Style.AND || last < 1
+        ? String.join(separator, parts) + counted
+        : say(
+            "common.list-and",
+            Map.of(
+                "parts", String.join(separator, parts.subList(0, last)), "last", parts.get(last)));
+  }
+
+  /** Returns what a link of a derivation did, in words. */
+  public String step(Derivation link) {
+    return say(link.key() + ".step", link.arguments());
+  }
+
+  /** Returns the unit of a link of a derivation: its symbol, or a word; empty if it has none. */
+  public String unit(Derivation link) {
+    return messages
+        .find(link.key() + ".unit")
+        .map(template -> fill(template, link.key(), link.arguments(), UnaryOperator.identity()))
+        .orElse(link.unit());
+  }
+
+  /** Writes a fact: a message in words, a number or quantity as it is written everywhere. */
+  public String fact(Object value) {
+    return print.of(value);
   }
 
   /** Puts a message into words that has no type of its own. */
@@ -111,7 +160,7 @@ public final class Wording {
   public String sentence(Finding finding) {
     Object message = finding.arguments().get("message");
     if (message != null && finding.rule().isPresent()) {
-      return new BreachWords(this).sentence(print.of(message), finding);
+      return new BreachWords(this).sentence(messages.written(print.of(message)), finding);
     }
     Optional<String> template = messages.find(finding.code());
     assert template.isPresent() : "no wording for " + finding.code();

@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.quantity.Unit;
 import gripwright.rule.Winter;
 import gripwright.rule.view.PlanView;
+import gripwright.rule.view.Views;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -29,15 +30,16 @@ class ShortfallTest {
     Winter winter = new Winter();
     winter.session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 70.04).bodyMass(65));
     winter.session(7, line(HALF_CRIMP, 60).sets(5), line(FRONT_TWO, 79));
-    return new PlanView(winter.compiled());
+    return Views.of(winter);
   }
 
   private static List<String> week(int number, Expression require) {
-    return words(EvaluationContext.at(Kind.WEEK, plan().weeks.get(number - 1)).shortfalls(require));
+    return words(ExpressionValues.at(Kind.WEEK, Views.week(plan(), number)).shortfalls(require));
   }
 
   private static List<String> exercise(int number, Expression require) {
-    return words(EvaluationContext.at(Kind.EXERCISE, plan().exercises.get(number - 1)).shortfalls(require));
+    return words(
+        ExpressionValues.at(Kind.EXERCISE, Views.exercise(plan(), number)).shortfalls(require));
   }
 
   private static List<String> words(List<Shortfall> missing) {
@@ -124,7 +126,7 @@ class ShortfallTest {
   }
 
   private static List<String> plan(Expression require) {
-    return words(EvaluationContext.at(Kind.PLAN, plan()).shortfalls(require));
+    return words(ExpressionValues.at(Kind.PLAN, plan()).shortfalls(require));
   }
 
   @Test
@@ -239,13 +241,12 @@ class ShortfallTest {
   @Test
   void whatMissesByMostIsReckonedAgainstItsOwnLimit() {
     // 50 kg is 10 less than body mass, 79 kg 19 more
-    PlanView plan =
-        new PlanView(new Winter().session(0, line(FRONT_TWO, 79), line(HALF_CRIMP, 50)).compiled());
+    PlanView plan = Views.of(new Winter().session(0, line(FRONT_TWO, 79), line(HALF_CRIMP, 50)));
     Expression require =
         WEEK.get("exercises").every(EXERCISE.get("total-load").atMost(EXERCISE.get("added-load")));
     assertEquals(
         List.of("half-crimp|total-load|50 kg|at-most|-10 kg"),
-        words(EvaluationContext.at(Kind.WEEK, plan.weeks.get(0)).shortfalls(require)));
+        words(ExpressionValues.at(Kind.WEEK, Views.week(plan, 1)).shortfalls(require)));
   }
 
   @Test

@@ -2,17 +2,11 @@ package gripwright.history;
 
 import static gripwright.planning.Skarvdal.EDGE;
 import static gripwright.planning.Skarvdal.HALF_CRIMP;
-import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.grip.Setup;
 import gripwright.log.LogEntry;
-import gripwright.plan.Advance;
-import gripwright.plan.Exercise;
-import gripwright.planning.progression.ProgressionBlockers;
-import gripwright.protocol.Argument;
-import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,8 +15,6 @@ import org.junit.jupiter.api.Test;
 
 /** What counts as trouble in a line of a log. */
 class LoggedWorkTest {
-
-  private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
 
   private static LoggedWork work(int sets, int asked, double effort) {
     LogEntry.Done done =
@@ -47,13 +39,7 @@ class LoggedWorkTest {
         Optional.of(Load.ofKilograms(asked)));
   }
 
-  private static ProgressionBlockers.Asked asked(Exercise line, OptionalDouble effortAtMost) {
-    Advance.Pace pace = new Advance.WhenLogged(true, effortAtMost, OptionalDouble.empty(), 2);
-    return new ProgressionBlockers.Asked(line, HALF_CRIMP, Optional.of(pace));
-  }
-
-  private static final ProgressionBlockers.Asked USUAL =
-      new ProgressionBlockers.Asked(LINE, HALF_CRIMP, Optional.empty());
+  private static final double USUAL = 9;
 
   @Test
   void fewerSetsThanAskedAreTrouble() {
@@ -78,17 +64,12 @@ class LoggedWorkTest {
   }
 
   @Test
-  void effortAboveNineIsTroubleUnlessTheLineSaysOtherwise() {
+  void effortAboveTheMostIsTrouble() {
     assertEquals(Optional.empty(), work(5, 5, 9).trouble(USUAL));
     assertEquals(Optional.of("effort 9.5 on 2027-03-01, above 9"), work(5, 5, 9.5).trouble(USUAL));
-    assertEquals(
-        Optional.of("effort 9 on 2027-03-01, above 8"),
-        work(5, 5, 9).trouble(asked(LINE, OptionalDouble.of(8))));
-    Exercise hard = LINE.with("level", new Argument.AtLevel(new Level.Effort(9.5)));
-    assertEquals(Optional.empty(), work(5, 5, 9.5).trouble(asked(hard, OptionalDouble.empty())));
-    assertEquals(
-        Optional.of("effort 9.6 on 2027-03-01, above 9.5"),
-        work(5, 5, 9.6).trouble(asked(hard, OptionalDouble.empty())));
+    assertEquals(Optional.of("effort 9 on 2027-03-01, above 8"), work(5, 5, 9).trouble(8));
+    assertEquals(Optional.empty(), work(5, 5, 9.5).trouble(9.5));
+    assertEquals(Optional.of("effort 9.6 on 2027-03-01, above 9.5"), work(5, 5, 9.6).trouble(9.5));
   }
 
   @Test

@@ -128,7 +128,8 @@ class PainReportsTest {
   @Test
   void painOfAFingerThatDoesNotHoldIsNoConcern() {
     Log log = Log.empty("ylva").with(pain(MONDAY, Finger.LITTLE, 4, Pain.Kind.DULL));
-    assertEquals(List.of(), PainReports.of(log, MONDAY, MONDAY.plusDays(14), FRONT_THREE, Hands.BOTH));
+    assertEquals(
+        List.of(), PainReports.of(log, MONDAY, MONDAY.plusDays(14), FRONT_THREE, Hands.BOTH));
   }
 
   @Test

@@ -21,6 +21,9 @@ import net.jqwik.api.Combinators;
 /** Weeks to be placed, and what placement has to keep and to reach, each said the plain way. */
 public final class Calendars {
 
+  /** Weeks that a plan places together. */
+  public static final int WEEKS_TOGETHER = LookAhead.WEEKS;
+
   public static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
   private static final LocalDate LAST_A = MONDAY.minusDays(1);
 

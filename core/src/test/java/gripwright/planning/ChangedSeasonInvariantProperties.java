@@ -9,15 +9,17 @@ import gripwright.finding.ModelPath;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
+import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
-import gripwright.rule.RuleCheck;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -196,8 +198,9 @@ class ChangedSeasonInvariantProperties {
   void proportionallyHigherTestsNeverLowerALoad(
       @ForAll Season season, @ForAll @DoubleRange(min = 1, max = 1.6) double factor) {
     // Of stronger athletes more is asked, so the sessions of a log would tell of less than asked.
-    CompiledPlan plan = season.unheard().compile();
-    List<Pair> pairs = pairs(season, plan, season.unheard().stronger(factor).compile());
+    CompiledPlan plan = season.withoutSessionsLogged().compile();
+    List<Pair> pairs =
+        pairs(season, plan, season.withoutSessionsLogged().stronger(factor).compile());
     boolean raised = false;
     for (Pair pair : pairs) {
       raised |= pair.after() > pair.before();
@@ -219,8 +222,8 @@ class ChangedSeasonInvariantProperties {
         clearedAfter < 30 ? Optional.empty() : Optional.of(from.plusDays(clearedAfter));
     Injury injury = new Injury(finger, Structure.A2, side, from, cleared, Optional.empty());
     // With other grips chosen, another exercise would be the one that a log holds back.
-    CompiledPlan plan = season.unheard().compile();
-    CompiledPlan injured = season.unheard().injured(injury).compile();
+    CompiledPlan plan = season.withoutSessionsLogged().compile();
+    CompiledPlan injured = season.withoutSessionsLogged().injured(injury).compile();
     List<Pair> pairs = pairs(season, plan, injured);
     for (Pair pair : pairs) {
       assertTrue(pair.after() <= pair.before() + SecondLook.SLACK, pair.toString());
@@ -279,19 +282,17 @@ class ChangedSeasonInvariantProperties {
         plan.findings().stream().filter(ChangedSeasonInvariantProperties::isOfRules).toList();
     List<DatedSession> shuffled = new ArrayList<>(plan.sessions());
     Collections.shuffle(shuffled, random);
-    CompiledPlan again =
-        new CompiledPlan(
+    Schedule again =
+        new Schedule(
             plan.plan(),
             plan.athlete(),
-            plan.log(),
             shuffled,
             plan.weeks(),
             plan.retests(),
             plan.climbing(),
-            List.of(),
-            plan.heard());
-    assertEquals(first, checked(plan));
-    assertEquals(first, checked(again));
+            plan.missed());
+    assertEquals(first, checked(plan.schedule(), plan.timeline()));
+    assertEquals(first, checked(again, plan.timeline()));
     assertEquals(plan, season.compile());
     Reached.reached(plan.usable(), 60);
   }
@@ -300,8 +301,8 @@ class ChangedSeasonInvariantProperties {
     return finding.rule().isPresent() || finding.code().startsWith("plan.waiver");
   }
 
-  private static List<Finding> checked(CompiledPlan plan) {
-    return LogFindings.settled(RuleCheck.check(plan, List.of()), plan).stream()
+  private static List<Finding> checked(Schedule schedule, LogTimeline timeline) {
+    return Planner.checked(schedule, timeline).stream()
         .filter(ChangedSeasonInvariantProperties::isOfRules)
         .toList();
   }

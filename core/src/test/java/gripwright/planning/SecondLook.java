@@ -34,13 +34,13 @@ final class SecondLook {
 
   final Season season;
   final CompiledPlan plan;
-  private final HandFindings fits;
+  private final HandFindings hands;
   private final Map<LocalDate, StrengthMap> strength = new HashMap<>();
 
   SecondLook(Season season) {
     this.season = season;
     this.plan = season.compile();
-    this.fits = new HandFindings(season.athlete());
+    this.hands = new HandFindings(season.athlete());
   }
 
   /** Tells whether a finding of this code, waived or not, names a place. */
@@ -179,7 +179,7 @@ final class SecondLook {
   }
 
   private Posture posture(Setup setup) {
-    return Posture.of(fits.of(setup).values());
+    return Posture.of(hands.fits().of(setup).values());
   }
 
   /** Returns the load that a hold is written to have, before anything advances it, in kg. */

@@ -20,14 +20,13 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.Schedule;
-import gripwright.season.CompiledPlan;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What becomes of tests that were planned in a week of which a log tells. */
+/** What becomes of tests that were planned in a week that a log covers. */
 class TestsAsDoneTest {
 
   private static final Plan PLAN =
@@ -55,8 +54,8 @@ class TestsAsDoneTest {
   private final FindingList findings = new FindingList();
 
   private List<DatedRetest> tests(Log log) {
-    return new TestsAsDone(log, new LogTimeline(PLAN, Skarvdal.ylva().build(), log), findings)
-        .of(MONDAY, List.of(THURSDAY));
+    LogTimeline timeline = LogTimeline.of(PLAN, Skarvdal.ylva().build(), log);
+    return TestsAsDone.of(timeline, MONDAY, List.of(THURSDAY), findings);
   }
 
   private static LogEntry tested(int day, Grip grip) {
@@ -92,12 +91,12 @@ class TestsAsDoneTest {
   }
 
   @Test
-  void anotherGripTellsNothingOfATest() {
+  void anotherGripIsNoLineOfATest() {
     assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(tested(3, Skarvdal.FRONT_THREE))));
   }
 
   @Test
-  void aTestWhoseDayIsPastAndWithoutALineIsGoneAndTold() {
+  void aTestWhoseDayIsPastAndWithoutALineIsGoneAndReported() {
     assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(skipped(2))), "still ahead");
     assertEquals(List.of(), tests(Log.empty("ylva").with(skipped(5))));
     assertEquals(Schedule.TEST_NOT_LOGGED, findings.all().get(0).code());

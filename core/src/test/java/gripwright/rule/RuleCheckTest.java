@@ -17,7 +17,6 @@ import gripwright.expression.Scope;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.quantity.Unit;
-import gripwright.season.CompiledPlan;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -171,23 +170,6 @@ class RuleCheckTest {
             .waive("youth-level");
     assertEquals(List.of("rule.youth-level", "plan.waiver-refused"), child.codes());
     assertEquals("plan winter / waiver 1", child.check().get(1).place().toString());
-  }
-
-  @Test
-  void aWaiverOfSeveralAthletesNeedsOnlyOneWhoNeedsIt() {
-    CompiledPlan needs = checked(splitWeeks().waive("split-time"));
-    CompiledPlan doesNot =
-        checked(new Winter().rules("club").session(0, line(HALF_CRIMP, 50)).waive("split-time"));
-    List<CompiledPlan> both = RuleCheck.acrossAthletes(List.of(doesNot, needs));
-    assertEquals(List.of(), both.get(0).findings());
-    assertEquals(1, both.get(1).findings().size());
-    List<CompiledPlan> neither = RuleCheck.acrossAthletes(List.of(doesNot, doesNot));
-    assertEquals(1, neither.get(0).findings().size());
-    assertEquals(List.of(), neither.get(1).findings());
-  }
-
-  private static CompiledPlan checked(Winter winter) {
-    return winter.compiled().withFindings(winter.check(CLUB));
   }
 
   @Test

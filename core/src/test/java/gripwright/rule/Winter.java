@@ -3,7 +3,6 @@ package gripwright.rule;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
-import gripwright.expression.ExpressionKey;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
@@ -14,6 +13,7 @@ import gripwright.grip.Setup;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.Hands;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
@@ -27,6 +27,7 @@ import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -55,8 +56,10 @@ public final class Winter {
       grip("half-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
   public static final Grip FULL_CRIMP =
       grip("full-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
-  public static final Grip FRONT_TWO = grip("front-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
-  public static final Grip BACK_TWO = grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
+  public static final Grip FRONT_TWO =
+      grip("front-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
+  public static final Grip BACK_TWO =
+      grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
   public static final Grip MIDDLE_ONE = grip("middle-one", GripFamily.SINGLE, Finger.MIDDLE);
 
   private static final Hand HAND = Hand.ofLength(Length.ofMillimetres(180));
@@ -104,14 +107,14 @@ public final class Winter {
       lifted = percent;
     }
 
-    /** ExpressionKey as a load, not as a share of the maximum. */
+    /** Written as a load, not as a share of the maximum. */
     public Line inKilograms() {
       inKilograms = true;
       oneLevel = false;
       return this;
     }
 
-    /** Of holds whose levels are not told as one. */
+    /** Of holds that have no one level. */
     public Line mixed() {
       oneLevel = false;
       return this;
@@ -215,12 +218,12 @@ public final class Winter {
     return this;
   }
 
-  Winter climbing(int day) {
+  public Winter climbing(int day) {
     climbing.add(MONDAY.plusDays(day));
     return this;
   }
 
-  Winter retest(int day, Grip grip) {
+  public Winter retest(int day, Grip grip) {
     LocalDate date = MONDAY.plusDays(day);
     retests.add(
         new DatedRetest(
@@ -236,11 +239,11 @@ public final class Winter {
   }
 
   /** Adds a session of the name {@code strength}, so many days after the first. */
-  Winter session(int day, Line... lines) {
+  public Winter session(int day, Line... lines) {
     return session("strength", day, lines);
   }
 
-  Winter session(String name, int day, Line... lines) {
+  public Winter session(String name, int day, Line... lines) {
     LocalDate date = MONDAY.plusDays(day);
     int week = week(date);
     ModelPath path = weekPath(week).then("session", name).then("date", date.toString());
@@ -266,7 +269,7 @@ public final class Winter {
     return this;
   }
 
-  Winter waive(String rule) {
+  public Winter waive(String rule) {
     waivers.add(
         new Plan.Waiver(
             rule,
@@ -278,7 +281,7 @@ public final class Winter {
     return this;
   }
 
-  Winter waive(String rule, String block, int blockWeek) {
+  public Winter waive(String rule, String block, int blockWeek) {
     waivers.add(
         new Plan.Waiver(
             rule,
@@ -336,8 +339,10 @@ public final class Winter {
               sum(number, DatedSession::loadIndex),
               weekPath(week)));
     }
-    return new CompiledPlan(
-        plan.build(), athlete.build(), log, sessions, weeks, retests, climbing, List.of());
+    Plan built = plan.build();
+    Athlete tove = athlete.build();
+    Schedule schedule = new Schedule(built, tove, sessions, weeks, retests, climbing, List.of());
+    return new CompiledPlan(schedule, LogTimeline.of(built, tove, log), List.of(), List.of());
   }
 
   private double sum(int week, java.util.function.ToDoubleFunction<DatedSession> of) {
@@ -345,7 +350,8 @@ public final class Winter {
   }
 
   List<Finding> check(RuleSet... sets) {
-    return RuleCheck.check(compiled(), List.of(sets));
+    CompiledPlan compiled = compiled();
+    return RuleCheck.check(compiled.schedule(), compiled.timeline(), List.of(sets));
   }
 
   /** Returns severity and code of every finding, with a mark on those that were waived. */

@@ -16,7 +16,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.planning.progression.Progression;
+import gripwright.planning.load.Dose;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
@@ -475,7 +475,9 @@ class LoggedSeasonProperties {
     assertEquals(one.sessions(), other.sessions());
     assertEquals(one.weeks(), other.weeks());
     assertEquals(one.retests(), other.retests());
-    assertEquals(one.heard(), other.heard());
+    assertEquals(one.lastKnownDay(), other.lastKnownDay());
+    assertEquals(one.missed(), other.missed());
+    assertEquals(one.changes(), other.changes());
     assertEquals(one.findings(), other.findings());
   }
 
@@ -555,7 +557,7 @@ class LoggedSeasonProperties {
   /** Returns the limit from the log that a chain tells of, in kg; 0 if there is none. */
   private static double limit(PlannedExercise exercise) {
     return exercise.why().stream()
-        .filter(link -> link.step().equals(Progression.HELD_BACK) && link.unit().equals("kg"))
+        .filter(link -> link.step().equals(Dose.HELD_BACK) && link.unit().equals("kg"))
         .mapToDouble(PlannedExercise.Derivation::value)
         .max()
         .orElse(0);

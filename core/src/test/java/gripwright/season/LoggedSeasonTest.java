@@ -23,7 +23,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.planning.progression.Progression;
+import gripwright.planning.load.Dose;
 import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
@@ -153,7 +153,7 @@ class LoggedSeasonTest {
 
   private static String heldBack(CompiledPlan plan, int week) {
     return plan.sessionsOf(week).get(0).exercises().get(0).why().stream()
-        .filter(w -> w.step().equals(Progression.HELD_BACK))
+        .filter(w -> w.step().equals(Dose.HELD_BACK))
         .map(PlannedExercise.Derivation::from)
         .collect(Collectors.joining(" | "));
   }
@@ -562,8 +562,6 @@ class LoggedSeasonTest {
   }
 
   private static long notLogged(CompiledPlan plan) {
-    return plan.findings().stream()
-        .filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED))
-        .count();
+    return plan.findings().stream().filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED)).count();
   }
 }

@@ -1,5 +1,7 @@
 package gripwright.planning.load;
 
+import gripwright.schedule.StrengthLink;
+import gripwright.schedule.LoadLink;
 import gripwright.athlete.Equipment;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -9,7 +11,7 @@ import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.strength.ForceTime;
 import gripwright.strength.StrengthTest;
@@ -141,8 +143,8 @@ final class Loading {
     }
     wanted = Math.min(allowed, capped(hold, wanted));
     ceiling.ifPresent(
-        c -> why.add(new Derivation(Dose.HELD_BACK, c.most().kilograms(), "kg", c.why())));
-    why.add(new Derivation("load wanted", wanted, "kg", "the level, after progression"));
+        c -> why.add(new LoadLink.Limited(c.most(), c.why())));
+    why.add(new LoadLink.Wanted(wanted));
     return built(hold, wanted, why);
   }
 
@@ -161,15 +163,15 @@ final class Loading {
   private Optional<Double> written(Scheme.Hold hold, List<Derivation> why) {
     Level level = hold.level();
     if (level instanceof Level.Total total) {
-      why.add(new Derivation("level", total.load().kilograms(), "kg", "written as a total load"));
+      why.add(new LoadLink.WrittenTotal(total.load()));
       return Optional.of(total.load().kilograms());
     }
     if (level instanceof Level.BodyMass body) {
-      why.add(new Derivation("level", body.added().kilograms(), "kg", "written against body mass"));
+      why.add(new LoadLink.WrittenAgainstBodyMass(body.added()));
       return Optional.of(mass.kilograms() + body.added().kilograms());
     }
     if (level instanceof Level.OfMax share) {
-      why.add(new Derivation("level", share.fraction() * 100, "% max", "written in the plan"));
+      why.add(new LoadLink.WrittenShare(share.fraction()));
       return Optional.of(maximum.orElseThrow() * share.fraction());
     }
     double seconds =
@@ -186,11 +188,7 @@ final class Loading {
       return Optional.empty();
     }
     why.add(
-        new Derivation(
-            "level",
-            seconds,
-            "s",
-            level + ": the load that could be held this long, by the lower bound"));
+        new LoadLink.WrittenByTime(level, seconds));
     return strength.map(curve -> notAboveAFailure(low(curve, seconds), seconds, why));
   }
 
@@ -203,14 +201,10 @@ final class Loading {
       return wanted;
     }
     why.add(
-        new Derivation(
-            "failed before",
-            failed.getAsDouble(),
-            "kg",
-            "could not be held as long in a test of the last "
-                + Prescription.RECENT_DAYS
-                + " days; without it "
-                + Load.ofKilograms(wanted)));
+        new StrengthLink.FailedBefore(
+            Load.ofKilograms(failed.getAsDouble()),
+            Load.ofKilograms(wanted),
+            Prescription.RECENT_DAYS));
     return failed.getAsDouble();
   }
 
@@ -218,13 +212,7 @@ final class Loading {
     double first = Math.min(written, max * ramp.fromFraction());
     double now = first + (written - first) * ramp.position();
     why.add(
-        new Derivation(
-            "introduce",
-            now / max * 100,
-            "% max",
-            "from "
-                + Numbers.plain(ramp.fromFraction() * 100, 1)
-                + " % max towards the written level"));
+        new LoadLink.Introduced(now / max, ramp.fromFraction()));
     return now;
   }
 
@@ -260,15 +248,11 @@ final class Loading {
     }
     double added = total.get().kilograms() - mass.kilograms();
     if (!setup.lifting()) {
-      why.add(new Derivation("body mass", mass.kilograms(), "kg", "as last weighed"));
+      why.add(new LoadLink.BodyMass(mass));
     }
     why.add(
-        new Derivation(
-            added < 0 ? "taken off" : "added",
-            Math.abs(added),
-            "kg",
-            "what the equipment can build without going over"));
-    why.add(new Derivation("total load", total.get().kilograms(), "kg", "on the edge"));
+        new LoadLink.Built(added));
+    why.add(new LoadLink.Total(total.get()));
     hard |= isHard(hold, wanted);
     return total;
   }

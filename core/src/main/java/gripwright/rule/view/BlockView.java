@@ -1,5 +1,7 @@
 package gripwright.rule.view;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.expression.Named;
 import gripwright.finding.ModelPath;
 import gripwright.plan.Block;
@@ -64,7 +66,7 @@ public final class BlockView implements Named {
   }
 
   @Override
-  public String called() {
-    return "block " + name();
+  public Message called() {
+    return Clause.of("breach.block", "name", name());
   }
 }

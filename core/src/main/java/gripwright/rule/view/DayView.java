@@ -1,5 +1,7 @@
 package gripwright.rule.view;
 
+import gripwright.finding.WrittenText;
+import gripwright.finding.Message;
 import gripwright.expression.Named;
 import gripwright.finding.ModelPath;
 import java.time.LocalDate;
@@ -60,7 +62,7 @@ public final class DayView implements Named {
   }
 
   @Override
-  public String called() {
-    return date.toString();
+  public Message called() {
+    return new WrittenText(date.toString());
   }
 }

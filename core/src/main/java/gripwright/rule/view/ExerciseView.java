@@ -1,5 +1,7 @@
 package gripwright.rule.view;
 
+import gripwright.finding.WrittenText;
+import gripwright.finding.Message;
 import gripwright.expression.Named;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
@@ -121,7 +123,7 @@ public final class ExerciseView implements Named {
   }
 
   @Override
-  public String called() {
-    return grip().name();
+  public Message called() {
+    return new WrittenText(grip().name());
   }
 }

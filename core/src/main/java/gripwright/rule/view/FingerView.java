@@ -1,5 +1,8 @@
 package gripwright.rule.view;
 
+import java.util.Map;
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.expression.Named;
 import gripwright.tissue.FingerWork;
 import java.util.ArrayList;
@@ -51,7 +54,8 @@ public record FingerView(FingerWork work, List<FingerWork> recent) implements Na
   }
 
   @Override
-  public String called() {
-    return work.side() + " " + work.finger() + " finger";
+  public Message called() {
+    return new Clause(
+        "breach.finger", Map.of("side", work.side().toString(), "finger", work.finger().toString()));
   }
 }

@@ -1,5 +1,8 @@
 package gripwright.rule.view;
 
+import java.util.Map;
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.expression.Named;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
@@ -156,7 +159,7 @@ public final class SessionView implements Named {
   }
 
   @Override
-  public String called() {
-    return name + " on " + date;
+  public Message called() {
+    return new Clause("breach.session-on", Map.of("name", name, "date", date));
   }
 }

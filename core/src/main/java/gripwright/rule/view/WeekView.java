@@ -1,5 +1,7 @@
 package gripwright.rule.view;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.expression.Named;
 import gripwright.finding.ModelPath;
 import gripwright.schedule.PlanWeek;
@@ -99,7 +101,7 @@ public final class WeekView implements Named {
   }
 
   @Override
-  public String called() {
-    return "week " + number();
+  public Message called() {
+    return Clause.of("common.week", "week", number());
   }
 }

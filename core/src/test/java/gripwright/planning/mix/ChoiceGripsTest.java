@@ -17,6 +17,7 @@ import gripwright.grip.PractisedGrips;
 import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Hands;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -55,8 +56,16 @@ class ChoiceGripsTest {
             .from(MONDAY)
             .block(Block.named("base", 1).session(SessionPlan.of("strength", 1, line)).build());
     demand.forEach(plan::demand);
-    HandFindings fits = new HandFindings(ylva);
-    return new Choice(plan.build(), ylva, log, fits, new Prescription(ylva, log, MONDAY, fits));
+    Plan built = plan.build();
+    HandFindings hands = new HandFindings(ylva);
+    Prescription prescription = new Prescription(ylva, log, MONDAY, hands);
+    return new Choice(
+        built,
+        ylva,
+        LogTimeline.of(built, ylva, log),
+        hands.fits(),
+        prescription.strengthOn(MONDAY),
+        prescription.bodyMassOn(MONDAY));
   }
 
   private static Optional<Choice.Exclusion> out(Grip grip, Map<Grip, Double> demand) {

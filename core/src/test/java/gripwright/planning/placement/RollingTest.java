@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.grip.FingerSet;
 import gripwright.planning.Calendars;
-import gripwright.planning.LookAhead;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -161,7 +160,7 @@ class RollingTest {
       best = best.plus(Calendars.cost(weeks, found.weeks()), WEEKS);
     }
     assertEquals(new Tally(6755, 380, 2875), best);
-    assertEquals(best, rolled(LookAhead.WEEKS));
+    assertEquals(best, rolled(Calendars.WEEKS_TOGETHER));
     assertEquals(new Tally(6759, 379, 2862), rolled(4));
     assertEquals(new Tally(6921, 372, 2811), rolled(1));
   }
@@ -174,7 +173,7 @@ class RollingTest {
     int ahead = 0;
     for (int seed = 0; seed < 50; seed++) {
       int[] count = new int[3];
-      rolling(season(seed, 52), LookAhead.WEEKS, count);
+      rolling(season(seed, 52), Calendars.WEEKS_TOGETHER, count);
       ahead += count[0];
       all += count[1];
       most = Math.max(most, count[1]);
@@ -206,7 +205,7 @@ class RollingTest {
               List.of()));
     }
     int[] count = new int[3];
-    rolling(weeks, LookAhead.WEEKS, count);
+    rolling(weeks, Calendars.WEEKS_TOGETHER, count);
     assertEquals(0, count[0]);
     assertTrue(count[1] < 52 * 20, count[1] + " tries");
   }

@@ -36,7 +36,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** What a line of the plan has become in a week of its block, and how that is told. */
+/** What a line of the plan has become in a week of its block, and how that is explained. */
 class ProgressionTest {
 
   /** Five holds of 10 s on 20 mm. */
@@ -59,10 +59,10 @@ class ProgressionTest {
     List<Progression.StepOpportunity> chances = new ArrayList<>();
     for (int week = 1; week <= weeks; week++) {
       chances.add(
-          new Progression.StepOpportunity(MONDAY.plusWeeks(week - 1L), MONDAY.plusWeeks(week), trained));
+          new Progression.StepOpportunity(
+              MONDAY.plusWeeks(week - 1L), MONDAY.plusWeeks(week), trained));
     }
-    return new Progression(
-            block.content(), new ProgressionBlockers(plan, log, new LogTimeline(plan, ylva, log), List.of()))
+    return new Progression(block.content())
         .dose(
             line,
             grip,
@@ -71,8 +71,8 @@ class ProgressionTest {
                 chances,
                 lost,
                 easedTo,
-                returning,
-                "first weeks after a rest",
+                new Progression.Returning(returning, "first weeks after a rest"),
+                ProgressionBlockers.of(plan, LogTimeline.of(plan, ylva, log)),
                 Optional.empty()));
   }
 

@@ -54,9 +54,8 @@ final class GripJson {
     this.survey = survey;
   }
 
-  static void write(
-      JsonText json, GripSurvey survey, Wording wording, List<ReportedFinding> findings) {
-    Words words = new Words(wording);
+  static void write(JsonText json, GripSurvey survey, List<ReportedFinding> findings) {
+    Words words = new Words(json.wording());
     GripJson grips = new GripJson(json, survey, words);
     json.object(
         () -> {
@@ -67,7 +66,7 @@ final class GripJson {
               "reservations",
               survey.reservations(),
               r -> json.text(words.of("grips.caveat", r)));
-          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          json.list("cautions", Caution.general(), c -> json.text(words.of(c)));
           FindingJson.list(json, findings);
         });
   }
@@ -320,7 +319,7 @@ final class GripJson {
     json.field("rule", gate.rule());
     json.field("severity", gate.breach().severity().word());
     json.field("closed", gate.closes());
-    json.field("message", gate.message());
+    json.field("message", words.written(gate.message()));
     json.field("was", argument(gate.breach(), "was"));
     json.field("limit", argument(gate.breach(), "limit"));
     json.list("missing", gate.missing(), m -> json.line(() -> missing(m)));
@@ -334,9 +333,9 @@ final class GripJson {
     json.field("asked", said.asked());
   }
 
-  private static @Nullable String argument(Finding finding, String name) {
+  private @Nullable String argument(Finding finding, String name) {
     Object value = finding.arguments().get(name);
-    return value == null ? null : value.toString();
+    return value == null ? null : json.wording().fact(value);
   }
 
   private void advice(FitAdvice advice) {

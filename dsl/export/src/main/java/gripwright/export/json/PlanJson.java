@@ -13,7 +13,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.GripMix;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
@@ -64,7 +64,7 @@ final class PlanJson {
           json.list("missed", plan.missed(), m -> json.line(() -> LogJson.missed(json, m)));
           json.list(
               "changes", plan.changes(), c -> json.object(() -> LogJson.change(json, c)));
-          json.list("cautions", plan.cautions(), json::text);
+          json.list("cautions", plan.cautions(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, document.findings());
         });
   }
@@ -78,7 +78,7 @@ final class PlanJson {
     json.field("hard", session.hard());
     json.field("eased", session.eased());
     json.field("bodyMassKg", session.bodyMass().kilograms(), KILOGRAMS);
-    json.field("placedBecause", session.placedBecause());
+    json.field("placedBecause", json.wording().say(session.placedBecause()));
     session
         .happened()
         .ifPresentOrElse(
@@ -147,8 +147,8 @@ final class PlanJson {
 
   private static void limit(JsonText json, GripMix.Limit limit) {
     json.field("grip", limit.grip());
-    json.field("kind", limit.kind().word());
-    json.field("reason", limit.reason());
+    json.field("kind", limit.reason().word());
+    json.field("reason", json.wording().say(limit.reason().detail()));
     json.field("cost", limit.cost(), SHARE);
   }
 
@@ -213,10 +213,10 @@ final class PlanJson {
   }
 
   private static void why(JsonText json, Derivation link) {
-    json.field("step", link.step());
+    json.field("step", json.wording().step(link));
     json.field("value", link.value(), DERIVED);
-    json.field("unit", link.unit());
-    json.field("from", link.from());
+    json.field("unit", json.wording().unit(link));
+    json.field("from", json.wording().say(link));
   }
 
   private static void week(JsonText json, CompiledPlan plan, PlanWeek week, FingerLedger ledger) {
@@ -259,7 +259,7 @@ final class PlanJson {
     json.field("holdSeconds", seconds(retest.hold()), SECONDS);
     json.list("grips", retest.setups(), s -> json.line(() -> setup(json, s)));
     json.field("insteadOf", retest.insteadOf().isEmpty() ? null : retest.insteadOf());
-    json.field("placedBecause", retest.placedBecause());
+    json.field("placedBecause", json.wording().say(retest.placedBecause()));
   }
 
   private static double seconds(Duration time) {

@@ -33,19 +33,16 @@ final class ReviewJson {
   private static final int SCORE = 2;
 
   private final JsonText json;
-  private final Wording wording;
 
-  private ReviewJson(JsonText json, Wording wording) {
+  private ReviewJson(JsonText json) {
     this.json = json;
-    this.wording = wording;
   }
 
   static void write(
       JsonText json,
       Review review,
-      Wording wording,
       List<ReportedFinding> findings) {
-    ReviewJson writer = new ReviewJson(json, wording);
+    ReviewJson writer = new ReviewJson(json);
     json.object(
         () -> {
           json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
@@ -64,14 +61,14 @@ final class ReviewJson {
           json.list("tests", review.progress(), each -> json.object(() -> writer.progress(each)));
           json.list("sides", review.sides(), each -> json.line(() -> writer.side(each)));
           json.list("pain", review.pain(), each -> json.object(() -> writer.pain(each)));
-          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          json.list("cautions", Caution.general(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, findings);
         });
   }
 
   private void step(Finding step) {
     json.field("code", step.code());
-    json.field("sentence", wording.sentence(step));
+    json.field("sentence", json.wording().sentence(step));
   }
 
   private void session(ReviewedSession session) {

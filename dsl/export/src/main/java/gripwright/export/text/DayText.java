@@ -2,11 +2,12 @@ package gripwright.export.text;
 
 import gripwright.export.words.Words;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.season.CompiledPlan;
 import gripwright.wording.Wording;
 import java.time.LocalDate;
@@ -87,8 +88,8 @@ public final class DayText {
       page.wrapped("", nothing());
     }
     page.gap();
-    for (String caution : compiled.on(date).cautions()) {
-      page.wrapped("* ", Page.clean(caution));
+    for (Caution caution : compiled.on(date).cautions()) {
+      page.wrapped("* ", Page.clean(words.of(caution)));
     }
     return page.toString();
   }
@@ -128,7 +129,7 @@ public final class DayText {
             "setups",
             words.commas(retest.setups().stream().map(words::setup).toList())));
     page.wrapped(
-        "  ", words.say("season.day-because", "reason", Page.clean(retest.placedBecause())));
+        "  ", words.say("season.day-because", "reason", Page.clean(words.of(retest.placedBecause()))));
     if (!retest.insteadOf().isEmpty()) {
       page.wrapped("  ", words.say("season.day-instead", "session", retest.insteadOf()));
     }
@@ -138,12 +139,12 @@ public final class DayText {
     page.gap();
     page.wrapped("", log.head(session));
     page.wrapped(
-        "  ", words.say("season.day-because", "reason", Page.clean(session.placedBecause())));
+        "  ", words.say("season.day-because", "reason", Page.clean(words.of(session.placedBecause()))));
     ExerciseTable table = new ExerciseTable(List.of(session), words);
     int steps =
         session.exercises().stream()
             .flatMap(e -> e.why().stream())
-            .mapToInt(w -> w.step().length())
+            .mapToInt(w -> words.step(w).length())
             .max()
             .orElse(0);
     int amounts =
@@ -166,17 +167,18 @@ public final class DayText {
       for (Derivation link : exercise.why()) {
         page.wrapped(
             INDENT
-                + Page.padRight(link.step(), Math.min(steps, STEP_WIDTH))
+                + Page.padRight(words.step(link), Math.min(steps, STEP_WIDTH))
                 + "  "
                 + Page.padLeft(amount(link), amounts)
                 + "  ",
-            Page.clean(link.from()));
+            Page.clean(words.of(link)));
       }
     }
   }
 
-  private static String amount(Derivation link) {
-    return Numbers.plain(link.value(), 2) + (link.unit().isEmpty() ? "" : " " + link.unit());
+  private String amount(Derivation link) {
+    String unit = words.unit(link);
+    return Numbers.plain(link.value(), 2) + (unit.isEmpty() ? "" : " " + unit);
   }
 
   private String nothing() {

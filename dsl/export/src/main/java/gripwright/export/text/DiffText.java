@@ -7,6 +7,7 @@ import gripwright.diff.PlanDiff;
 import gripwright.diff.Redefinition;
 import gripwright.export.words.Words;
 import gripwright.finding.ReportedFinding;
+import gripwright.schedule.Caution;
 import gripwright.season.CompiledPlan;
 import gripwright.wording.Wording;
 import java.util.Comparator;
@@ -83,7 +84,7 @@ public final class DiffText {
     plan.cautionsGone().forEach(c -> caution("diff.caution-gone", c));
   }
 
-  private void caution(String key, String caution) {
+  private void caution(String key, Caution caution) {
     page.wrapped("  ", Page.clean(words.say(key, "caution", caution)));
   }
 

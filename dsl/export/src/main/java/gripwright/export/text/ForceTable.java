@@ -79,7 +79,7 @@ final class ForceTable {
     }
     if (row.open()) {
       for (String caution : row.grip().cautions()) {
-        page.wrapped(INDENT + "* ", Page.clean(caution));
+        page.wrapped(INDENT + "* ", Page.clean(words.written(caution)));
       }
     }
   }

@@ -23,7 +23,9 @@ final class GateWords {
   /** Returns what stays closed of a grip that is open, one sentence a rule. */
   List<String> limits(GripSurvey.Row row) {
     return row.limited()
-        ? row.limits().stream().filter(Gate::closes).map(Gate::message).toList()
+        ? row.limits().stream().filter(Gate::closes)
+            .map(gate -> words.written(gate.message()))
+            .toList()
         : List.of();
   }
 
@@ -33,7 +35,7 @@ final class GateWords {
   }
 
   private String sentence(Gate gate) {
-    String message = gate.message();
+    String message = words.written(gate.message());
     return switch (gate.rule()) {
       case "split-grip-gate", "single-finger-gate" ->
           words.say(

@@ -64,8 +64,8 @@ public final class GripText {
     for (ModelCaveat reservation : survey.reservations()) {
       page.wrapped("* ", words.of("grips.caveat", reservation));
     }
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    for (Caution caution : Caution.general()) {
+      page.wrapped("* ", words.of(caution));
     }
     return page.toString();
   }
@@ -139,7 +139,7 @@ public final class GripText {
     if (survey.underSixteen()) {
       notes.put(words.say("grips.under-sixteen"), everyGrip);
     }
-    survey.notes().forEach(note -> notes.put(note.message(), everyGrip));
+    survey.notes().forEach(note -> notes.put(words.written(note.message()), everyGrip));
     notes.putAll(reasons(gates::notes));
     return notes;
   }

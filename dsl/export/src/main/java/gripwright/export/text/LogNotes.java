@@ -2,6 +2,8 @@ package gripwright.export.text;
 
 import gripwright.change.PlanChange;
 import gripwright.export.words.Words;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.history.ExerciseMatch;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
@@ -13,6 +15,7 @@ import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.LogChange;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -50,24 +53,20 @@ final class LogNotes {
 
   private void add(Page page, ChangeGroup group, CompiledPlan plan) {
     page.wrapped("  ", Page.clean(new ChangeWords(words).sentence(group, plan)));
-    List<String> all =
+    List<Message> reasons =
         plan.changes().stream()
             .filter(c -> group.changes().contains(c.change()))
             .flatMap(c -> c.because().stream())
+            .<Message>map(reason -> reason)
             .distinct()
             .toList();
-    List<String> reasons = all.stream().limit(MOST_REASONS).toList();
-    int more = all.size() - reasons.size();
-    String shown = words.semicolons(reasons);
     page.wrapped(
         "    ",
         Page.clean(
             words.say(
                 "page.because",
                 "reason",
-                more > 0
-                    ? words.say("season.reasons-more", "reasons", shown, "count", more)
-                    : shown)));
+                Listing.first(MOST_REASONS, Listing.Style.CLAUSES, reasons))));
   }
 
   private static int rank(ChangeGroup group) {

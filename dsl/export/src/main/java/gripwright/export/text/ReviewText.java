@@ -60,8 +60,8 @@ public final class ReviewText {
     new ReviewTables(review, page, words).write();
     page.gap();
     page.wrapped("* ", words.say("reviewed.estimate"));
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    for (Caution caution : Caution.general()) {
+      page.wrapped("* ", words.of(caution));
     }
     return page.toString();
   }

@@ -8,6 +8,7 @@ import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
@@ -79,8 +80,8 @@ public final class SeasonText {
       week(week);
     }
     page.gap();
-    for (String caution : compiled.cautions()) {
-      page.wrapped("* ", Page.clean(caution));
+    for (Caution caution : compiled.cautions()) {
+      page.wrapped("* ", Page.clean(words.of(caution)));
     }
     return page.toString();
   }

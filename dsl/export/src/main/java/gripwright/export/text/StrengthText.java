@@ -69,8 +69,8 @@ public final class StrengthText {
     }
     page.gap();
     page.wrapped("* ", words.say("strength.estimate"));
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    for (Caution caution : Caution.general()) {
+      page.wrapped("* ", words.of(caution));
     }
     return page.toString();
   }

@@ -24,7 +24,7 @@ public record MissingWords(String what, String has, String asked) {
     }
     if (missing instanceof Gate.TrainingByRule training) {
       return new MissingWords(
-          "training", months(training.months(), words), training.shortfall().limit());
+          "training", months(training.months(), words), words.of(training.shortfall().limit()));
     }
     if (missing instanceof Gate.Level level) {
       return new MissingWords(
@@ -42,7 +42,9 @@ public record MissingWords(String what, String has, String asked) {
     }
     Gate.Counted counted = (Gate.Counted) missing;
     return new MissingWords(
-        counted.shortfall().what(), counted.shortfall().was(), counted.shortfall().limit());
+        counted.shortfall().what(),
+        words.of(counted.shortfall().was()),
+        words.of(counted.shortfall().limit()));
   }
 
   /** Writes whole months that have passed. */

@@ -1,14 +1,17 @@
 package gripwright.export.words;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
 import gripwright.finding.Message;
 import gripwright.finding.ReportedFinding;
+import gripwright.finding.WrittenText;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Derivation;
 import gripwright.wording.Wording;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -81,6 +84,21 @@ public final class Words {
     return wording.say(message);
   }
 
+  /** Returns what somebody wrote, or what a bundle has for a sentence of the catalogue. */
+  public String written(String text) {
+    return wording.say(new WrittenText(text));
+  }
+
+  /** Returns what a link of a derivation did. */
+  public String step(Derivation link) {
+    return wording.step(link);
+  }
+
+  /** Returns the unit of a link of a derivation; empty if it has none. */
+  public String unit(Derivation link) {
+    return wording.unit(link);
+  }
+
   /** Returns a finding as it is shown where there is no text. */
   public ReportedFinding report(Finding finding) {
     return wording.report(finding);
@@ -117,23 +135,19 @@ public final class Words {
 
   /** Writes parts in a row with commas between them. */
   public String commas(List<String> parts) {
-    return joined("page.comma", parts);
+    return wording.say(Listing.of(Listing.Style.COMMAS, parts));
   }
 
   /** Writes parts in a row with semicolons between them. */
   public String semicolons(List<String> parts) {
-    return joined("page.semicolon", parts);
+    return wording.say(Listing.of(Listing.Style.CLAUSES, parts));
   }
 
   /** Writes parts in a row with the word for and between them. */
   public String and(List<String> parts) {
-    return joined("page.and", parts);
-  }
-
-  private String joined(String key, List<String> parts) {
-    return parts.size() == 1
-        ? parts.get(0)
-        : String.join(say(key, "one", "", "other", ""), parts);
+    return parts.stream()
+        .reduce((one, other) -> say("page.and", "one", one, "other", other))
+        .orElse("");
   }
 
   /** Returns a text in capitals. */

@@ -114,7 +114,7 @@ public final class CompileCommand {
     for (CompiledPlan plan : compilation.plans()) {
       documents.add(document(compilation, plan, plan));
     }
-    return JsonDocuments.compiled(documents, compilation.findings());
+    return JsonDocuments.compiled(documents, compilation.findings(), Wording.english());
   }
 
   /** Returns a plan, or what is left of it, with the findings about it. */

@@ -78,7 +78,7 @@ public final class GripsCommand {
                   load.or(() -> log.bodyMassOn(day)).orElse(athlete.bodyMass()),
                   day);
           if (given.asJson()) {
-            console.out(JsonDocuments.grips(survey, Wording.english(), reading.findings()));
+            console.out(JsonDocuments.grips(survey, reading.findings(), Wording.english()));
           } else {
             console.out(GripText.of(survey, Wording.english()));
             console.err(FindingText.plain().render(reading.located()));

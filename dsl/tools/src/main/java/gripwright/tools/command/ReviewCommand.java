@@ -131,7 +131,7 @@ public final class ReviewCommand {
     review.findings().forEach(finding -> located.add(reading.located(finding)));
     if (given.asJson()) {
       List<ReportedFinding> findings = located.stream().map(l -> l.report(Wording.english())).toList();
-      console.out(JsonDocuments.review(review, Wording.english(), findings));
+      console.out(JsonDocuments.review(review, findings, Wording.english()));
       return;
     }
     console.out(

@@ -66,7 +66,7 @@ public final class StrengthCommand {
               day.map(on -> StrengthSurvey.of(athlete, log, reading.grips().values(), edge, on))
                   .orElseGet(() -> StrengthSurvey.untested(athlete));
           if (given.asJson()) {
-            console.out(JsonDocuments.strength(survey, reading.findings()));
+            console.out(JsonDocuments.strength(survey, reading.findings(), Wording.english()));
           } else {
             console.out(StrengthText.of(survey, Wording.english()));
             console.err(FindingText.plain().render(reading.located()));
