@@ -15,6 +15,7 @@ import gripwright.export.text.SeasonText;
 import gripwright.export.text.StrengthText;
 import gripwright.finding.Finding;
 import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
 import gripwright.language.EditionReading;
 import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
@@ -25,9 +26,7 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Length;
 import gripwright.review.Review;
-import gripwright.schedule.Caution;
 import gripwright.season.CompiledPlan;
-import gripwright.season.LogChange;
 import gripwright.survey.GripSurvey;
 import gripwright.survey.StrengthSurvey;
 import gripwright.wording.Messages;
@@ -68,29 +67,6 @@ final class PseudoLocaleTest {
    */
   private static final Map<String, Function<Object, Stream<String>>> STILL_ENGLISH =
       Map.of(
-          "cautions of every text",
-          said(Object.class, any -> Stream.of(Caution.values()).map(Caution::text)),
-          "cautions of plans",
-          said(CompiledPlan.class, plan -> plan.cautions().stream()),
-          "derivations",
-          said(
-              CompiledPlan.class,
-              plan ->
-                  plan.sessions().stream()
-                      .flatMap(session -> session.exercises().stream())
-                      .flatMap(exercise -> exercise.why().stream())
-                      .flatMap(link -> Stream.of(link.step(), link.from(), link.unit()))),
-          "reasons of days",
-          said(
-              CompiledPlan.class,
-              plan ->
-                  Stream.concat(
-                      plan.sessions().stream().map(session -> session.placedBecause()),
-                      plan.retests().stream().map(retest -> retest.placedBecause()))),
-          "causes of changes",
-          said(
-              CompiledPlan.class,
-              plan -> plan.changes().stream().map(LogChange::because).flatMap(List::stream)),
           "facts of athletes that changed",
           said(
               EditionDiff.class,
@@ -103,16 +79,7 @@ final class PseudoLocaleTest {
                   diff.plans().stream()
                       .flatMap(plan -> plan.changes().stream())
                       .flatMap(PseudoLocaleTest::parts)),
-          "cautions that changed",
-          said(
-              EditionDiff.class,
-              diff ->
-                  diff.plans().stream()
-                      .flatMap(
-                          plan ->
-                              Stream.concat(
-                                  plan.cautionsNew().stream(), plan.cautionsGone().stream()))),
-          "facts of findings that are texts, messages of rules among them",
+          "facts of findings that are texts",
           said(
               Finding.class,
               finding ->
@@ -121,18 +88,7 @@ final class PseudoLocaleTest {
                       // What a place in a file is called, such as "the depth of an edge".
                       finding.arguments().values().stream()
                           .filter(fact -> fact instanceof Enum && !(fact instanceof Message))
-                          .map(String::valueOf))),
-          "messages of rules and what they count",
-          said(
-              GripSurvey.class,
-              survey ->
-                  new Data()
-                      .add(survey.notes())
-                      .add(
-                          survey.rows().stream()
-                              .flatMap(row -> Stream.of(row.gates(), row.limits()))
-                              .toList())
-                      .phrases()));
+                          .map(String::valueOf))));
 
   /** Codes and files, which no sentence is part of. */
   private static final Pattern CODE =
@@ -147,7 +103,8 @@ final class PseudoLocaleTest {
               + "|(?<=[0-9]) s\\b"
               + "|(?<![A-Za-z])x(?![A-Za-z])"
               + "|(?<![A-Za-z])-*o-*(?![A-Za-z])"
-              + "|\\bA[1-5]\\b");
+              + "|\\bA[1-5]\\b"
+              + "|\\bIRCRA [0-9]+");
 
   private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z-]*");
 
@@ -431,6 +388,10 @@ final class PseudoLocaleTest {
               add(key);
               add(each);
             });
+      } else if (value instanceof WrittenText written) {
+        phrases.add(written.text());
+      } else if (value instanceof Message message) {
+        add(message.arguments());
       } else if (value instanceof Record && seen.add(value)) {
         for (RecordComponent component : value.getClass().getRecordComponents()) {
           try {

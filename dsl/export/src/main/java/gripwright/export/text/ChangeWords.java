@@ -354,7 +354,7 @@ final class ChangeWords {
   private String level(PlannedExercise exercise, int decimals) {
     return exercise.percentOfMax().isPresent()
         ? Numbers.plain(exercise.percentOfMax().getAsDouble(), decimals) + " %"
-        : words.and(exercise.scheme().levels().stream().map(words::level).toList());
+        : words.and(exercise.scheme().levels().stream().map(level -> words.of(level)).toList());
   }
 
   private String range(List<Load> loads) {

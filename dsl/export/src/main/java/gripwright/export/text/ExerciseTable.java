@@ -175,6 +175,6 @@ final class ExerciseTable {
     boolean inWords =
         levels.size() == 1
             && (levels.get(0) instanceof Level.Reserve || levels.get(0) instanceof Level.Effort);
-    return inWords ? words.level(levels.get(0)) : "";
+    return inWords ? words.of(levels.get(0)) : "";
   }
 }

@@ -8,12 +8,8 @@ import gripwright.finding.WrittenText;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
-import gripwright.protocol.Level;
-import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
 import gripwright.schedule.Derivation;
 import gripwright.wording.Wording;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
@@ -190,33 +186,6 @@ public final class Words {
   public String hands(Hands hands, boolean lifting) {
     String which = of("page.hands", hands);
     return lifting ? say("page.hands-lifting", "hands", which) : which;
-  }
-
-  /** Writes how hard a hold is meant to be. */
-  public String level(Level level) {
-    if (level instanceof Level.OfMax share) {
-      return say("page.level-of-max", "percent", Numbers.plain(share.fraction() * 100, 2));
-    }
-    if (level instanceof Level.BodyMass mass) {
-      double added = mass.added().kilograms();
-      return added == 0
-          ? say("page.level-body-mass")
-          : say(
-              added > 0 ? "page.level-body-mass-more" : "page.level-body-mass-less",
-              "load",
-              Load.ofKilograms(Math.abs(added)));
-    }
-    if (level instanceof Level.Reserve reserve) {
-      return say("page.level-reserve", "time", seconds(reserve.time(), 3));
-    }
-    if (level instanceof Level.Effort effort) {
-      return say("page.level-effort", "effort", Numbers.plain(effort.outOfTen(), 1));
-    }
-    return ((Level.Total) level).load().toString();
-  }
-
-  private static String seconds(Duration time, int decimals) {
-    return Numbers.plain(time.toMillis() / 1000.0, decimals) + " s";
   }
 
   /** Writes a range, as in {@code 10 to 20}. */
