@@ -19,4 +19,10 @@ public record WrittenText(String text) implements Message {
   public Map<String, Object> arguments() {
     return Map.of("text", text);
   }
+
+  /** Returns the text. */
+  @Override
+  public String toString() {
+    return text;
+  }
 }

@@ -3,6 +3,7 @@ package gripwright.hand;
 import gripwright.finding.Message;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A finger, from the thumb side; the thumb itself takes no part in the grips here. */
@@ -23,6 +24,7 @@ public enum Finger implements Message {
 
   /** Finds what a word stands for. */
   public static Optional<Finger> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Finger value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

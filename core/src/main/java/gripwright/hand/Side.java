@@ -3,6 +3,7 @@ package gripwright.hand;
 import gripwright.finding.Message;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A side of the body. */
@@ -19,6 +20,7 @@ public enum Side implements Message {
 
   /** Finds what a word stands for. */
   public static Optional<Side> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Side value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

@@ -3,6 +3,7 @@ package gripwright.hand;
 import gripwright.finding.Message;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A structure of a finger that can be hurt. */
@@ -47,6 +48,7 @@ public enum Structure implements Message {
 
   /** Finds what a word stands for. */
   public static Optional<Structure> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Structure value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

@@ -3,8 +3,10 @@ package gripwright.protocol;
 import gripwright.finding.Message;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.quantity.Range;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Objects;
 
 /** How hard a hold is meant to be. */
 public sealed interface Level extends Message {
@@ -21,9 +23,7 @@ public sealed interface Level extends Message {
      * @throws IllegalArgumentException if the fraction is not above 0 and at most 1
      */
     public OfMax {
-      if (!(fraction > 0 && fraction <= 1)) {
-        throw new IllegalArgumentException("not holdable: " + fraction * 100 + " % max");
-      }
+      Range.OF_MAX.check(fraction);
     }
 
     @Override
@@ -51,12 +51,11 @@ public sealed interface Level extends Message {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if the load is not above 0 kg
+     * @throws IllegalArgumentException if the load is not above 0 kg and up to 1000 kg
      */
     public Total {
-      if (load.kilograms() <= 0) {
-        throw new IllegalArgumentException("not a load to hold: " + load);
-      }
+      Objects.requireNonNull(load, "load");
+      Range.LOAD.check(load);
     }
 
     @Override
@@ -81,6 +80,16 @@ public sealed interface Level extends Message {
    * @param added the difference to body mass
    */
   record BodyMass(Load added) implements Level {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the difference is outside -1000 to 1000 kg
+     */
+    public BodyMass {
+      Objects.requireNonNull(added, "added");
+      Range.ADDED.check(added);
+    }
+
     @Override
     public String toString() {
       double kilograms = added.kilograms();
@@ -113,12 +122,11 @@ public sealed interface Level extends Message {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if the time is negative
+     * @throws IllegalArgumentException if the time is outside 0 to 600 s
      */
     public Reserve {
-      if (time.isNegative()) {
-        throw new IllegalArgumentException("not a reserve: " + time);
-      }
+      Objects.requireNonNull(time, "time");
+      Range.RESERVE.check(time);
     }
 
     @Override
@@ -150,9 +158,7 @@ public sealed interface Level extends Message {
      * @throws IllegalArgumentException if the effort is not above 0 and at most 10
      */
     public Effort {
-      if (!(outOfTen > 0 && outOfTen <= 10)) {
-        throw new IllegalArgumentException("not an effort: " + outOfTen);
-      }
+      Range.LEVEL_EFFORT.check(outOfTen);
     }
 
     @Override

@@ -80,6 +80,7 @@ public record Review(
    * @param plans compiled plans of this athlete; may be empty
    * @param protocols protocols by name, for sessions that were not planned
    * @param day later lines are not known yet
+   * @throws IllegalArgumentException if the log or a plan is not the athlete's
    */
   public static Review of(
       Athlete athlete,
@@ -87,6 +88,8 @@ public record Review(
       List<CompiledPlan> plans,
       Map<String, Protocol> protocols,
       LocalDate day) {
+    log.requireOf(athlete);
+    plans.forEach(plan -> requireOf(athlete, plan));
     Log known =
         new Log(
             log.athlete(),
@@ -125,6 +128,18 @@ public record Review(
                     .flatMap(plan -> plan.findings().stream())
                     .filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED)))
             .toList());
+  }
+
+  private static void requireOf(Athlete athlete, CompiledPlan plan) {
+    if (!plan.athlete().name().equals(athlete.name())) {
+      throw new IllegalArgumentException(
+          "plan "
+              + plan.plan().name()
+              + " was compiled for "
+              + plan.athlete().name()
+              + ", not for "
+              + athlete.name());
+    }
   }
 
   /** Returns the review of a log with nothing in it, on no day. */

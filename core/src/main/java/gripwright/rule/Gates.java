@@ -9,13 +9,17 @@ import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
-import gripwright.plan.Plan;
-import gripwright.protocol.Level;
-import gripwright.protocol.Scheme;
-import gripwright.quantity.Load;
+import gripwright.season.CompiledPlan;
 import gripwright.schedule.DatedSession;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Level;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Term;
+import gripwright.quantity.Load;
 import gripwright.schedule.Schedule;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -114,11 +118,16 @@ public final class Gates {
 
   private List<Finding> against(Setup setup, double level, double byBodyMass) {
     String name = setup.grip().name();
+    Protocol protocol =
+        Protocol.named(name)
+            .step(new Protocol.Part.Hold(Term.of(HOLD), Term.of(new Level.OfMax(level))))
+            .build();
+    Exercise line = Exercise.of(protocol, setup.grip(), setup.edge());
     Plan plan =
         Plan.named(name)
             .athlete(athlete.name())
             .from(day)
-            .block(Block.named(name, 1).build())
+            .block(Block.named(name, 1).session(SessionPlan.of(name, 1, line)).build())
             .build();
     ModelPath path = athlete.path().then("grip", name);
     Load mass = log.bodyMassOn(day).orElse(athlete.bodyMass());
@@ -128,7 +137,7 @@ public final class Gates {
             name,
             setup,
             fits.of(setup),
-            new Scheme(List.of(new Scheme.Hold(HOLD, new Level.OfMax(level)))),
+            line.scheme(),
             List.of(
                 new PlannedExercise.LoadedStep(
                     HOLD.toSeconds(), Optional.of(mass.times(byBodyMass)))),

@@ -29,6 +29,8 @@ final class PlanCompiler {
    * @param log what is known of the athlete; may be empty
    * @param ruleSets all rule sets that are known; the plan names those that apply
    * @param protocols protocols by name, for logged work that the week's plan does not have
+   * @throws IllegalArgumentException if the plan is not for the athlete or the log not the
+   *     athlete's
    */
   static CompiledPlan compile(
       Plan plan,
@@ -36,6 +38,8 @@ final class PlanCompiler {
       Log log,
       List<RuleSet> ruleSets,
       Map<String, Protocol> protocols) {
+    plan.requireFor(athlete);
+    log.requireOf(athlete);
     LogTimeline timeline = LogTimeline.of(plan, athlete, log);
     PlanFold.Planned planned = new PlanFold(plan, athlete, timeline, protocols).plan();
     Schedule schedule = planned.schedule();

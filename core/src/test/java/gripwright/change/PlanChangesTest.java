@@ -41,7 +41,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 
-/** What is told of two compiled plans, change by change. */
+/** What is reported of two compiled plans, change by change. */
 class PlanChangesTest {
 
   private static final Exercise HOLD = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
@@ -90,7 +90,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void moreSetsAreToldAsSets() {
+  void moreSetsAreReportedAsSets() {
     List<PlanChange> changes =
         between(
             plan(MONDAY, base(1, HOLD)),
@@ -149,7 +149,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void exercisesThatChangePlacesAreToldAsOrder() {
+  void exercisesThatChangePlacesAreReportedAsOrder() {
     List<PlanChange> changes =
         between(plan(MONDAY, base(1, HOLD, SERIAL)), plan(MONDAY, base(1, SERIAL, HOLD)));
     assertTrue(
@@ -182,7 +182,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void anEasedWeekAndAWaiverAreTold() {
+  void anEasedWeekAndAWaiverAreReported() {
     List<PlanChange> changes =
         between(
             plan(MONDAY, base(3, HOLD))
@@ -202,7 +202,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void aGripThatBeginsLaterIsTold() {
+  void aGripThatBeginsLaterIsReported() {
     List<PlanChange> changes =
         between(
             plan(MONDAY, base(1, HOLD, SERIAL), peak(SERIAL)),
@@ -230,7 +230,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void aLevelThatTheEquipmentCantBuildIsToldWithoutALoad() {
+  void aLevelThatTheEquipmentCantBuildIsReportedWithoutALoad() {
     List<PlanChange> changes =
         between(
             plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7))))),
@@ -241,7 +241,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void whatShowsInNoDayIsToldOnce() {
+  void whatShowsInNoDayIsReportedOnce() {
     Advance later =
         new Advance(
             new Advance.Progress(
@@ -280,12 +280,12 @@ class PlanChangesTest {
     CompiledPlan third = other.compile();
     List<PlanChange> there = between(one, third);
     List<PlanChange> back = between(third, one);
-    assertEquals(told(there, false), told(back, true));
+    assertEquals(reported(there, false), reported(back, true));
   }
 
   /** Kinds of change with their numbers; what is new the other way is gone this way. */
-  private static SortedMap<String, Long> told(List<PlanChange> changes, boolean back) {
-    SortedMap<String, Long> told = new TreeMap<>();
+  private static SortedMap<String, Long> reported(List<PlanChange> changes, boolean back) {
+    SortedMap<String, Long> reported = new TreeMap<>();
     for (PlanChange change : changes) {
       String kind = change.getClass().getSimpleName();
       if (change instanceof PlanChange.ExerciseChanged c) {
@@ -297,9 +297,9 @@ class PlanChangesTest {
                 ? kind.replace("Added", "Dropped")
                 : kind.replace("Dropped", "Added");
       }
-      told.merge(kind, 1L, Long::sum);
+      reported.merge(kind, 1L, Long::sum);
     }
-    return told;
+    return reported;
   }
 
   private static List<Object> tests(CompiledPlan plan) {
@@ -308,7 +308,7 @@ class PlanChangesTest {
         .toList();
   }
 
-  /** What lies below a tenth of a gram is noise of reckoning. */
+  /** What lies below a tenth of a gram is noise of calculation. */
   private static List<Object> course(PlannedExercise exercise) {
     return exercise.steps().stream()
         .<Object>map(

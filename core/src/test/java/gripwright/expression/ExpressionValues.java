@@ -12,7 +12,7 @@ public final class ExpressionValues {
     return ExpressionCompiler.truth(condition, kind, new Evaluation(Readers.ALL)).of(thing);
   }
 
-  /** Tells whether a value that is missing leaves a condition undecided. */
+  /** Returns whether a value that is missing leaves a condition undecided. */
   public static boolean undecided(Expression condition, Kind kind, Object thing) {
     return truth(condition, kind, thing) == ExpressionCompiler.UNDECIDED;
   }

@@ -10,6 +10,7 @@ import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.wording.Words;
 import gripwright.quantity.Unit;
 import gripwright.rule.Winter;
 import gripwright.rule.view.PlanView;
@@ -45,12 +46,21 @@ class ShortfallTest {
   private static List<String> words(List<Shortfall> missing) {
     return missing.stream()
         .map(
-            s -> s.of() + "|" + s.what() + "|" + s.was() + "|" + s.bound().word() + "|" + s.limit())
+            s ->
+                s.of().map(Words::say).orElse("")
+                    + "|"
+                    + s.what()
+                    + "|"
+                    + Words.say(s.was())
+                    + "|"
+                    + s.bound().word()
+                    + "|"
+                    + Words.say(s.limit()))
         .toList();
   }
 
   @Test
-  void numbersAreToldInTheUnitOfTheRule() {
+  void numbersAreReportedInTheUnitOfTheRule() {
     assertEquals(
         List.of("|time-under-load|1 min|at-most|0.5 min"),
         week(1, WEEK.get("time-under-load").atMost(amount(0.5, Unit.MINUTE))));
@@ -69,7 +79,7 @@ class ShortfallTest {
   }
 
   @Test
-  void twoNumbersThatDifferAreToldApart() {
+  void twoNumbersThatDifferAreWrittenDifferently() {
     assertEquals(
         List.of("|level|70.04 % max|at-most|70 % max"),
         exercise(2, EXERCISE.get("level").atMost(percentOfMax(70))));
@@ -80,7 +90,7 @@ class ShortfallTest {
   }
 
   @Test
-  void aLimitThatIsAShareIsToldAsAShare() {
+  void aLimitThatIsAShareIsReportedAsAShare() {
     // 1500 + 2101.2 kg s, then 3000 + 2370 kg s
     Expression rise = WEEK.get("load").atMost(percent(110).times(WEEK.get("recent-load")));
     assertEquals(List.of("|load|49.1 % above recent-load|at-most|10 %"), week(2, rise));
@@ -94,7 +104,7 @@ class ShortfallTest {
   }
 
   @Test
-  void ofSeveralTheOneThatMissesByMostIsTold() {
+  void ofSeveralTheOneThatMissesByMostIsReported() {
     Expression second = amount(1, Unit.SECOND);
     assertEquals(
         List.of("left index finger|time-under-load|80 s|at-most|1 s"),
@@ -119,7 +129,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatHasNoNumberIsToldWithoutOne() {
+  void whatHasNoNumberIsReportedWithoutOne() {
     assertEquals(List.of(), exercise(1, EXERCISE.get("hard")));
     assertEquals(
         List.of(), week(1, WEEK.get("exercises").any(EXERCISE.get("grip").get("name").is("none"))));
@@ -166,7 +176,7 @@ class ShortfallTest {
   }
 
   @Test
-  void outsideOfTwoLimitsTheNearerOneIsToldApart() {
+  void outsideOfTwoLimitsTheNearerOneIsWrittenDifferently() {
     Expression level = EXERCISE.get("level");
     assertEquals(
         List.of("|level|70.04 % max|within|60 % max to 70 % max"),
@@ -180,7 +190,7 @@ class ShortfallTest {
   }
 
   @Test
-  void betweenIsToldInTheUnitOfEitherLimit() {
+  void betweenIsReportedInTheUnitOfEitherLimit() {
     Expression time = WEEK.get("time-under-load");
     assertEquals(
         List.of("|time-under-load|1 min|within|2 min to 1 min"),
@@ -201,7 +211,7 @@ class ShortfallTest {
   }
 
   @Test
-  void aShareOfNothingIsToldInItsOwnUnit() {
+  void aShareOfNothingIsReportedInItsOwnUnit() {
     // body mass alone, so nothing is added
     assertEquals(
         List.of("|total-load|60 kg|at-most|0 kg"),
@@ -210,7 +220,7 @@ class ShortfallTest {
   }
 
   @Test
-  void ofTwoWaysToKeepARuleTheFirstIsTold() {
+  void ofTwoWaysToKeepARuleTheFirstIsReported() {
     Expression level = EXERCISE.get("level").atMost(percentOfMax(40));
     Expression edge = EXERCISE.get("edge").atLeast(amount(25, Unit.MILLIMETRE));
     assertEquals(List.of("|level|50 % max|at-most|40 % max"), exercise(1, level.or(edge)));
@@ -239,7 +249,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatMissesByMostIsReckonedAgainstItsOwnLimit() {
+  void whatMissesByMostIsMeasuredByItsOwnLimit() {
     // 50 kg is 10 less than body mass, 79 kg 19 more
     PlanView plan = Views.of(new Winter().session(0, line(FRONT_TWO, 79), line(HALF_CRIMP, 50)));
     Expression require =
@@ -250,7 +260,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatMissesByMostInOneOfTwoWaysIsTold() {
+  void whatMissesByMostInOneOfTwoWaysIsReported() {
     Expression both =
         WEEK.get("exercises")
             .every(

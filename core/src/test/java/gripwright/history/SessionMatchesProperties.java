@@ -3,6 +3,7 @@ package gripwright.history;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.finding.ModelPath;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -39,7 +40,7 @@ class SessionMatchesProperties {
         true,
         false,
         Load.ofKilograms(60),
-        "",
+        new PlacementReason.Unplaced(),
         List.of(),
         ModelPath.of("plan", "winter").then("date", day),
         Optional.empty());

@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.planning.placement.Placement;
 import java.time.DayOfWeek;
@@ -97,7 +98,7 @@ public final class Calendars {
                   MONDAY.plusWeeks(w),
                   day -> minutesOn(minutes, day),
                   List.of(
-                      new Placement.HardDay(MONDAY.plusDays(9), FingerSet.FOUR, "hard climbing")),
+                      new Placement.HardDay(MONDAY.plusDays(9), FingerSet.FOUR, new HardThing.Climbing())),
                   w == 0 ? Map.of("a", LAST_A) : Map.of()),
               w < turn ? block : nextBlock,
               w == testWeek ? tests : List.of()));
@@ -137,7 +138,7 @@ public final class Calendars {
     return all;
   }
 
-  /** Tells whether days keep every rule; a list that ends early is a plan not finished. */
+  /** Returns whether days keep every rule; a list that ends early is a plan not finished. */
   public static boolean keepsRules(List<Placement.Asked> weeks, List<Placement.Days> days) {
     List<Placed> all = placed(weeks, days);
     for (Placed one : all) {

@@ -3,6 +3,7 @@ package gripwright.planning;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.wording.Words;
 import gripwright.athlete.Injury;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -96,7 +97,7 @@ class ChangedSeasonInvariantProperties {
                     exercise.hard(),
                     exercise.endReserve())
                 .toString());
-        exercise.why().forEach(link -> all.add(link.step() + link.value() + link.unit()));
+        exercise.why().forEach(link -> all.add(Words.step(link) + link.value() + Words.unit(link)));
       }
     }
     for (DatedRetest retest : plan.retests()) {
@@ -124,7 +125,7 @@ class ChangedSeasonInvariantProperties {
 
   /**
    * Pairs the loads of two plans: the same line, grip, edge, sets and holds, in the same session of
-   * the same week, up to the first week that only one of them trains alike. Where a log tells of
+   * the same week, up to the first week that only one of them trains alike. Where a log covers
    * pain, up to the first week with a session on another day: of two days one may be before it.
    */
   private static List<Pair> pairs(Season season, CompiledPlan one, CompiledPlan other) {
@@ -259,7 +260,7 @@ class ChangedSeasonInvariantProperties {
   }
 
   /**
-   * Tells whether sessions get longer with the weeks. Days are found as if the weeks ahead were
+   * Returns whether sessions get longer with the weeks. Days are found as if the weeks ahead were
    * like the present one, and what waits for a week that was not trained stays shorter and lighter.
    */
   private static boolean grows(Season season) {

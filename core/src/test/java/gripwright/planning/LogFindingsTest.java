@@ -6,6 +6,7 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.wording.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
 import gripwright.grip.Setup;
@@ -71,7 +72,7 @@ class LogFindingsTest {
         finding(
             compile(trained(1, "strength"), trained(12, "strength")), "plan.session-not-logged");
     assertEquals("strength", missed.arguments().get("session"));
-    assertEquals("2027-03-06, 2027-03-09", missed.arguments().get("dates"));
+    assertEquals("2027-03-06, 2027-03-09", Words.fact(missed.arguments().get("dates")));
     assertEquals(MONDAY.plusDays(12), missed.arguments().get("until"));
     assertEquals(2, missed.places().size());
     assertEquals(Severity.ADVICE, missed.severity());
@@ -82,11 +83,11 @@ class LogFindingsTest {
     Finding missed = finding(compile(trained(26, "strength")), "plan.session-not-logged");
     assertEquals(
         "2027-03-02, 2027-03-06, 2027-03-09, 2027-03-13, 2027-03-16, 2027-03-20 and 1 more",
-        missed.arguments().get("dates"));
+        Words.fact(missed.arguments().get("dates")));
     Finding six = finding(compile(trained(22, "strength")), "plan.session-not-logged");
     assertEquals(
         "2027-03-02, 2027-03-06, 2027-03-09, 2027-03-13, 2027-03-16, 2027-03-20",
-        six.arguments().get("dates"));
+        Words.fact(six.arguments().get("dates")));
   }
 
   @Test
@@ -100,8 +101,8 @@ class LogFindingsTest {
             trained(12, "strength"));
     Finding unplanned = finding(plan, "plan.session-unplanned");
     assertEquals("extra", unplanned.arguments().get("session"));
-    assertEquals("`arms`, `strength`", unplanned.arguments().get("names"));
-    assertEquals("2027-03-03, 2027-03-10", unplanned.arguments().get("dates"));
+    assertEquals("`arms`, `strength`", Words.fact(unplanned.arguments().get("names")));
+    assertEquals("2027-03-03, 2027-03-10", Words.fact(unplanned.arguments().get("dates")));
     assertEquals(
         1, plan.findings().stream().filter(f -> f.code().equals("plan.session-unplanned")).count());
     assertEquals(

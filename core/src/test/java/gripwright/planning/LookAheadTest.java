@@ -7,6 +7,7 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
@@ -125,7 +126,7 @@ class LookAheadTest {
         .after(
             week(plan, plan.blocks().get(block), number, blockWeek),
             List.of(now),
-            first -> List.of(new Placement.HardDay(first, FingerSet.FOUR, "hard climbing")))
+            first -> List.of(new Placement.HardDay(first, FingerSet.FOUR, new HardThing.Climbing())))
         .stream()
         .map(
             a ->

@@ -6,6 +6,8 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.wording.Words;
+import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -59,7 +61,7 @@ class RestOfWeekTest {
   }
 
   private static Placement.HardDay climbing(int day) {
-    return new Placement.HardDay(MONDAY.plusDays(day), FingerSet.FOUR, "hard climbing");
+    return new Placement.HardDay(MONDAY.plusDays(day), FingerSet.FOUR, new HardThing.Climbing());
   }
 
   private static List<LocalDate> days(RestOfWeek.Placed placed) {
@@ -97,8 +99,8 @@ class RestOfWeekTest {
     assertEquals(List.of(THURSDAY), days(placed));
     assertEquals(
         true,
-        placed.dated().get(0).because().endsWith("; after what was done"),
-        placed.dated().get(0).because());
+        Words.say(placed.dated().get(0).because()).endsWith("; after what was done"),
+        Words.say(placed.dated().get(0).because()));
   }
 
   @Test

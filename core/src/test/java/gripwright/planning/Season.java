@@ -240,7 +240,7 @@ public record Season(Athlete athlete, Log log, Plan plan) {
         plan.weights());
   }
 
-  /** Returns seasons with one thing less: what fails is told with as little as fails. */
+  /** Returns seasons with one thing less: what fails is reported with as little as fails. */
   Stream<Season> simpler() {
     List<Season> less = new ArrayList<>();
     without(plan.blocks()).filter(l -> !l.isEmpty()).forEach(l -> less.add(with(l)));

@@ -176,7 +176,7 @@ class SessionExpansionTest {
   }
 
   @Test
-  void aChoiceWithoutATestTellsWhatItsFirstGripLacks() {
+  void aChoiceWithoutATestReportsWhatItsFirstGripLacks() {
     Plan plan = plan(b -> b, best(EDGE, HALF_CRIMP, DRAG)).build();
     CompiledPlan compiled =
         Planner.compile(plan, Skarvdal.ylva().build(), Log.empty("ylva"), List.of());

@@ -7,6 +7,8 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.wording.Words;
+import gripwright.schedule.PlacementReason;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
@@ -48,7 +50,7 @@ class TestsAsDoneTest {
           List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
           Duration.ofSeconds(7),
           "strength",
-          "rested",
+          new PlacementReason.Rested(60),
           ModelPath.of("plan", "spring").then("retest", 1).then("date", "2027-03-04"));
 
   private final FindingList findings = new FindingList();
@@ -71,7 +73,7 @@ class TestsAsDoneTest {
     for (Grip grip : List.of(HALF_CRIMP, DRAG)) {
       DatedRetest done = tests(Log.empty("ylva").with(tested(4, grip)).with(skipped(6))).get(0);
       assertEquals(LocalDate.of(2027, 3, 5), done.date());
-      assertEquals("tested on this day, as logged", done.placedBecause());
+      assertEquals("tested on this day, as logged", Words.say(done.placedBecause()));
       assertEquals("strength", done.insteadOf());
       assertEquals("plan spring / retest 1 / date 2027-03-05", done.path().toString());
     }

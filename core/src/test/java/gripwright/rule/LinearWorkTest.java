@@ -10,6 +10,7 @@ import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.expression.Expression;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
@@ -91,13 +92,12 @@ class LinearWorkTest {
     CompiledPlan pattern =
         new Winter().session(0, line(HALF_CRIMP, 70), line(FRONT_TWO, 85)).compiled();
     List<PlannedExercise> exercises = pattern.sessions().get(0).exercises();
-    Block.Content empty = new Block.Content(List.of(), List.of(), List.of(), List.of());
     Plan.Builder plan =
         Plan.named("long")
             .athlete("tove")
             .from(Winter.MONDAY)
             .rules("club")
-            .block(new Block("base", weeks, empty, Map.of()));
+            .block(new Block("base", weeks, Winter.content(), Map.of()));
     ModelPath block = ModelPath.of("plan", "long").then("for", "tove").then("block", "base");
     List<DatedSession> sessions = new ArrayList<>();
     List<PlanWeek> planWeeks = new ArrayList<>();
@@ -151,7 +151,7 @@ class LinearWorkTest {
         true,
         eased,
         Load.ofKilograms(60),
-        "a test",
+        new PlacementReason.Unplaced(),
         exercises,
         path.then("session", "strength").then("date", date.toString()),
         Optional.empty());

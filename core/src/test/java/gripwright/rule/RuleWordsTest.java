@@ -88,7 +88,7 @@ class RuleWordsTest {
   }
 
   @Test
-  void theConditionOfARuleSpeaksOfWhatTheRuleLooksAt() {
+  void theConditionOfARuleIsAboutWhatTheRuleLooksAt() {
     assertEquals(
         "no exercise stands 0 outward here",
         refusal(

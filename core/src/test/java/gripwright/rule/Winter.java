@@ -1,5 +1,6 @@
 package gripwright.rule;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
@@ -10,6 +11,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
+import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.Hands;
@@ -17,24 +19,27 @@ import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
+import gripwright.season.CompiledPlan;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.DatedSession;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.schedule.DatedRetest;
-import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
-import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -75,7 +80,7 @@ public final class Winter {
           .edge(Length.ofMillimetres(20));
 
   private final List<Plan.Waiver> waivers = new ArrayList<>();
-  private final List<String> ruleSets = new ArrayList<>();
+  private final Set<String> ruleSets = new LinkedHashSet<>();
   private final List<DatedSession> sessions = new ArrayList<>();
   private final List<DatedRetest> retests = new ArrayList<>();
   private final List<LocalDate> climbing = new ArrayList<>();
@@ -233,7 +238,7 @@ public final class Winter {
             List.of(Setup.of(grip, Length.ofMillimetres(20))),
             Duration.ofSeconds(7),
             "",
-            "a test",
+            new PlacementReason.Unplaced(),
             ModelPath.of("plan", "winter").then("retest", 1).then("date", date.toString())));
     return this;
   }
@@ -262,7 +267,7 @@ public final class Winter {
             exercises.stream().anyMatch(PlannedExercise::hard),
             eased.contains(week),
             Load.ofKilograms(60),
-            "a test",
+            new PlacementReason.Unplaced(),
             exercises,
             path,
             Optional.empty()));
@@ -312,15 +317,23 @@ public final class Winter {
         .then("week", blockWeek(week));
   }
 
+  /** What a block has to have; what the tests look at are the dated sessions. */
+  static Block.Content content() {
+    Exercise line =
+        Exercise.of(
+            StandardProtocols.all().get(0), StandardGrips.HALF_CRIMP, Length.ofMillimetres(20));
+    return new Block.Content(
+        List.of(SessionPlan.of("strength", 1, line)), List.of(), List.of(), List.of());
+  }
+
   public CompiledPlan compiled() {
-    Block.Content empty =
-        new Block.Content(List.<SessionPlan>of(), List.of(), List.of(), List.of());
+    Block.Content content = content();
     Plan.Builder plan =
         Plan.named("winter")
             .athlete("tove")
             .from(MONDAY)
-            .block(new Block("base", BLOCK_WEEKS, empty, java.util.Map.of()))
-            .block(new Block("build", BLOCK_WEEKS, empty, java.util.Map.of()));
+            .block(new Block("base", BLOCK_WEEKS, content, java.util.Map.of()))
+            .block(new Block("build", BLOCK_WEEKS, content, java.util.Map.of()));
     waivers.forEach(plan::waive);
     ruleSets.forEach(plan::rules);
     weeklyRise.ifPresent(plan::weeklyRise);

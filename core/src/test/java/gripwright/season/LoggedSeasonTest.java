@@ -8,6 +8,8 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.schedule.Cause;
+import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -153,8 +155,8 @@ class LoggedSeasonTest {
 
   private static String heldBack(CompiledPlan plan, int week) {
     return plan.sessionsOf(week).get(0).exercises().get(0).why().stream()
-        .filter(w -> w.step().equals(Dose.HELD_BACK))
-        .map(PlannedExercise.Derivation::from)
+        .filter(w -> Words.step(w).equals("held back"))
+        .map(Words::say)
         .collect(Collectors.joining(" | "));
   }
 
@@ -409,7 +411,7 @@ class LoggedSeasonTest {
     assertTrue(
         plan.changes().stream()
             .flatMap(c -> c.because().stream())
-            .anyMatch(b -> b.contains("the load comes back")));
+            .anyMatch(Cause.LoadReturns.class::isInstance));
   }
 
   @Test
@@ -542,7 +544,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aTestThatWasDueAndIsNotLoggedIsTold() {
+  void aTestThatWasDueAndIsNotLoggedIsReported() {
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

@@ -6,6 +6,7 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.wording.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.log.Log;
@@ -87,7 +88,7 @@ class PastBreachesTest {
     Finding breach = downgraded(error(past), logged).get(0);
     assertEquals("too-much", breach.arguments().get("rule"));
     assertEquals("too much", breach.arguments().get("message"));
-    assertEquals("2027-03-06", breach.arguments().get("dates"));
+    assertEquals("2027-03-06", Words.fact(breach.arguments().get("dates")));
     assertEquals(past, breach.place());
   }
 

@@ -4,6 +4,8 @@ import static gripwright.planning.Skarvdal.HALF_CRIMP;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.finding.WrittenText;
+import gripwright.wording.Words;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
@@ -58,10 +60,10 @@ class GateTest {
       return injured.injury() + " since " + injured.injury().from();
     }
     if (missing instanceof Gate.TrainingByRule training) {
-      return "training: " + (int) training.months() + " of " + training.shortfall().limit();
+      return "training: " + (int) training.months() + " of " + Words.say(training.shortfall().limit());
     }
     Shortfall counted = ((Gate.Counted) missing).shortfall();
-    return counted.what() + ": " + counted.was() + " of " + counted.limit();
+    return counted.what() + ": " + Words.say(counted.was()) + " of " + Words.say(counted.limit());
   }
 
   private static Finding breach(String rule) {
@@ -69,7 +71,7 @@ class GateTest {
   }
 
   @Test
-  void eachThingThatAGripAsksForIsToldWhereItIsMissing() {
+  void eachThingThatAGripAsksForIsReportedWhereItIsMissing() {
     Finding needs = breach("grip-needs-gate");
     assertEquals(
         List.of(
@@ -105,7 +107,7 @@ class GateTest {
   }
 
   @Test
-  void anOpenInjuryOfAFingerThatHoldsIsToldWithItsDay() {
+  void anOpenInjuryOfAFingerThatHoldsIsReportedWithItsDay() {
     Athlete athlete =
         Skarvdal.ylva()
             .injury(injury(Finger.RING, Optional.empty()))
@@ -120,6 +122,15 @@ class GateTest {
         "the ring finger does not hold");
   }
 
+  private static Shortfall shortfall(String what, String was, String limit) {
+    return new Shortfall(
+        Optional.empty(),
+        what,
+        new WrittenText(was),
+        Shortfall.Bound.AT_LEAST,
+        new WrittenText(limit));
+  }
+
   @Test
   void whatAnyOtherRuleCountsIsTakenFromIt() {
     Finding counted =
@@ -127,9 +138,8 @@ class GateTest {
             .with(
                 "missing",
                 List.of(
-                    new Shortfall(
-                        "", "trained", "40.2 months", Shortfall.Bound.AT_LEAST, "48 months"),
-                    new Shortfall("", "edge", "15 mm", Shortfall.Bound.AT_LEAST, "20 mm")));
+                    shortfall("trained", "40.2 months", "48 months"),
+                    shortfall("edge", "15 mm", "20 mm")));
     assertEquals(
         List.of("training: 40 of 48 months", "edge: 15 mm of 20 mm"),
         missing(counted, HALF_CRIMP, Skarvdal.ylva().build()));
@@ -138,7 +148,7 @@ class GateTest {
   }
 
   @Test
-  void aGateTellsItsRuleItsSentenceAndWhetherItCloses() {
+  void aGateHasItsRuleItsSentenceAndWhetherItCloses() {
     Athlete athlete = Skarvdal.ylva().build();
     Gate error =
         Gate.of(

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.wording.Words;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
@@ -187,7 +188,7 @@ class GripSurveyTest {
   }
 
   @Test
-  void atSixteenTheNoteIsToldOnceAndClosesNothing() {
+  void atSixteenTheNoteIsReportedOnceAndClosesNothing() {
     GripSurvey survey = survey(Skarvdal.ylva().born(DAY.minusYears(16)));
     assertEquals(List.of("youth-supervision"), survey.notes().stream().map(Gate::rule).toList());
     assertEquals(List.of(), gates(survey, "half-crimp"));
@@ -199,13 +200,13 @@ class GripSurveyTest {
         .map(
             missing ->
                 missing instanceof Gate.TrainingByRule training
-                    ? "trained " + (int) training.months() + " of " + training.shortfall().limit()
+                    ? "trained " + (int) training.months() + " of " + Words.say(training.shortfall().limit())
                     : counted(((Gate.Counted) missing).shortfall()))
         .toList();
   }
 
   private static String counted(Shortfall shortfall) {
-    return shortfall.what() + " " + shortfall.was() + " of " + shortfall.limit();
+    return shortfall.what() + " " + Words.say(shortfall.was()) + " of " + Words.say(shortfall.limit());
   }
 
   @Test
@@ -213,8 +214,8 @@ class GripSurveyTest {
     GripSurvey survey = survey(Skarvdal.ylva().trained(18));
     assertEquals(List.of("split-grip-gate"), gates(survey, "front-three"));
     Gate gate = row(survey, "front-three").gates().get(0);
-    assertEquals("18 months", gate.breach().arguments().get("was"));
-    assertEquals("24 months", gate.breach().arguments().get("limit"));
+    assertEquals("18 months", Words.fact(gate.breach().arguments().get("was")));
+    assertEquals("24 months", Words.fact(gate.breach().arguments().get("limit")));
     assertEquals(List.of("trained 18 of 24 months"), counted(gate));
     Gate both =
         row(
@@ -346,19 +347,21 @@ class GripSurveyTest {
 
   /** The longest end bone of a hand of 180 mm has 19.4 mm. */
   @Test
-  void aShallowEdgeIsTold() {
+  void aShallowEdgeIsReported() {
     Athlete athlete = Skarvdal.ylva().hand(Hand.ofLength(Length.ofMillimetres(180))).build();
     for (double edge : new double[] {1, 4.3, 4.4, 19, 20}) {
-      List<ModelCaveat> told =
+      List<ModelCaveat> reported =
           survey(athlete, Log.empty("ylva"), Length.ofMillimetres(edge)).reservations();
-      assertEquals(edge <= 4.3, told.contains(ModelCaveat.UNMODELLED_EDGE), () -> edge + " mm");
+      assertEquals(edge <= 4.3, reported.contains(ModelCaveat.UNMODELLED_EDGE), () -> edge + " mm");
       assertEquals(
-          edge > 4.3 && edge < 19.4, told.contains(ModelCaveat.SHALLOW_EDGE), () -> edge + " mm");
+          edge > 4.3 && edge < 19.4,
+          reported.contains(ModelCaveat.SHALLOW_EDGE),
+          () -> edge + " mm");
     }
   }
 
   @Test
-  void aLoadAboveWhatTheTestsSayIsTold() {
+  void aLoadAboveWhatTheTestsSayIsReported() {
     Log log =
         Log.empty("ylva")
             .with(

@@ -7,6 +7,7 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.wording.Words;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
@@ -39,18 +40,18 @@ class HeldLoadTest {
     Dose.Ceiling next = HELD.next(0.1, false, false);
     assertEquals(56.1, next.most().kilograms(), 1e-9);
     assertEquals(
-        "the load comes back by 10 % a week at most, from 50 kg on 2027-03-09", next.why());
+        "the load comes back by 10 % a week at most, from 50 kg on 2027-03-09", Words.say(next.why()));
   }
 
   @Test
   void inTheSameWeekAndInAnEasedOneItStays() {
     Dose.Ceiling same = HELD.next(0.1, true, false);
     assertEquals(51, same.most().kilograms(), 1e-9);
-    assertEquals("no more than 50 kg on 2027-03-09", same.why());
+    assertEquals("no more than 50 kg on 2027-03-09", Words.say(same.why()));
     Dose.Ceiling eased = HELD.next(0.1, false, true);
     assertEquals(51, eased.most().kilograms(), 1e-9);
     assertEquals(
-        "no more than 50 kg on 2027-03-09: it comes back after the eased week", eased.why());
+        "no more than 50 kg on 2027-03-09: it comes back after the eased week", Words.say(eased.why()));
   }
 
   @Test

@@ -82,7 +82,7 @@ class UnplannedWorkTest {
   }
 
   @Test
-  void anUnknownProtocolTellsNothing() {
+  void anUnknownProtocolShowsNothing() {
     assertEquals(Optional.empty(), work(Skarvdal.tested(), "repeaters", false, UNWRITTEN));
   }
 }

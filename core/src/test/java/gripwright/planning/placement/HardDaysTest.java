@@ -7,6 +7,7 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.schedule.PlacementReason;
 import gripwright.athlete.Athlete;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
@@ -26,6 +27,7 @@ import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -85,7 +87,7 @@ class HardDaysTest {
             h ->
                 WEEK.until(h.date()).getDays()
                     + " "
-                    + h.what()
+                    + Words.say(h.what())
                     + (h.fingers().equals(FingerSet.FOUR) ? "" : " " + h.fingers().count()))
         .toList();
   }
@@ -247,7 +249,7 @@ class HardDaysTest {
                   : List.of(Setup.of(DRAG, EDGE)),
               Duration.ofSeconds(7),
               "",
-              "",
+              new PlacementReason.Unplaced(),
               ModelPath.of("plan", "spring").then("retest", 1)));
     }
     assertEquals(List.of("-7 tests 3", "3 tests"), near());

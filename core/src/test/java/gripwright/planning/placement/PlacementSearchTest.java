@@ -4,6 +4,7 @@ import static gripwright.planning.Skarvdal.DRAG;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
@@ -66,7 +67,7 @@ class PlacementSearchTest {
   @Test
   void oneSessionTakesTheEarliestDayThatIsLongEnough() {
     assertEquals("TUE", place(request("s", 60, 24, EASY)));
-    hardDays.add(new Placement.HardDay(MONDAY, FingerSet.FOUR, "hard climbing"));
+    hardDays.add(new Placement.HardDay(MONDAY, FingerSet.FOUR, new HardThing.Climbing()));
     assertEquals("THU", place(request("s", 60, 24, HARD)));
     assertEquals("SAT", place(request("s", 61, 24, HARD)));
   }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Calendars;
 import java.time.DayOfWeek;
@@ -57,7 +58,7 @@ class RollingTest {
       List<Placement.HardDay> hard = new ArrayList<>();
       for (int d = -1; d < 8; d++) {
         if (Math.floorMod(d, 7) == climbing) {
-          hard.add(new Placement.HardDay(first.plusDays(d), FingerSet.FOUR, "hard climbing"));
+          hard.add(new Placement.HardDay(first.plusDays(d), FingerSet.FOUR, new HardThing.Climbing()));
         }
       }
       Placement.Week week =
@@ -117,14 +118,14 @@ class RollingTest {
           last.merge(request.name(), day, (a, b) -> a.isAfter(b) ? a : b);
           request
               .hardFingers()
-              .ifPresent(f -> hard.add(new Placement.HardDay(day, f, request.name())));
+              .ifPresent(f -> hard.add(new Placement.HardDay(day, f, new HardThing.Session(request.name()))));
         }
       }
       for (int t = 0; t < days.tests().size(); t++) {
         FingerSet fingers = weeks.get(w).tests().get(t).fingers();
         days.tests()
             .get(t)
-            .ifPresent(day -> hard.add(new Placement.HardDay(day, fingers, "tests")));
+            .ifPresent(day -> hard.add(new Placement.HardDay(day, fingers, new HardThing.Tests())));
       }
     }
     return settled;
@@ -210,7 +211,9 @@ class RollingTest {
     assertTrue(count[1] < 52 * 20, count[1] + " tries");
   }
 
-  /** However many sessions: the work has a bound, the days keep the rules, the doubt is told. */
+  /**
+   * However many sessions: the work has a bound, the days keep the rules, the doubt is reported.
+   */
   @Test
   void aCrowdedWeekIsGivenUpInTime() {
     List<Placement.Request> requests = new ArrayList<>();

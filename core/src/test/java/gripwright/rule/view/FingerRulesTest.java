@@ -73,7 +73,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void handsAreReckonedEachByItself() {
+  void handsAreCalculatedEachByItself() {
     Winter winter = new Winter();
     winter.session(
         0, line(HALF_CRIMP, 40).hands(Hands.LEFT), line(BACK_TWO, 40).hands(Hands.RIGHT));
@@ -148,7 +148,7 @@ class FingerRulesTest {
                     .get("a2-exposure")
                     .atMost(percent(110).times(FINGER.get("recent-a2-exposure")))));
     RuleSet club = RuleSet.of("club", rise);
-    Winter winter = new Winter().rules("club").weeklyRise(9);
+    Winter winter = new Winter().rules("club").weeklyRise(1);
     winter.session(0, line(FRONT_TWO, 50)).session(7, line(HALF_CRIMP, 50));
     assertEquals(List.of(), winter.codes(club), "nothing to compare a first use with");
     winter.session(14, line(HALF_CRIMP, 55));

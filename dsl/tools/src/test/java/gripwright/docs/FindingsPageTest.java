@@ -9,7 +9,7 @@ import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
 import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
-import gripwright.language.finding.Wording;
+import gripwright.wording.Wording;
 import gripwright.rule.StandardRules;
 import java.util.ArrayList;
 import java.util.List;

@@ -8,7 +8,9 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Protocol.Part;
 import gripwright.protocol.Term;
+import gripwright.quantity.Range;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +20,7 @@ import java.util.Set;
 final class Expansion {
 
   /** The most holds and rests that one exercise may have. */
-  static final long MOST_STEPS = 10_000;
+  static final long MOST_STEPS = (long) Range.STEPS.high();
 
   /**
    * The most holds and rests that the plans of a project may have in all their weeks, for all their
@@ -36,7 +38,14 @@ final class Expansion {
 
   /** Returns how many holds and rests a protocol has with these values for its parameters. */
   static long of(Protocol protocol, Map<String, Argument> with) {
-    return size(protocol.steps(), protocol, with);
+    Map<String, Argument> values = new HashMap<>(protocol.parameters());
+    values.putAll(with);
+    return of(protocol.steps(), values);
+  }
+
+  /** Returns how many holds and rests steps have with these values for their parameters. */
+  static long of(List<Part> steps, Map<String, Argument> values) {
+    return size(steps, values);
   }
 
   /**
@@ -86,12 +95,12 @@ final class Expansion {
     return Math.max(LEAST_STEPS, session);
   }
 
-  private static long size(List<Part> parts, Protocol protocol, Map<String, Argument> with) {
+  private static long size(List<Part> parts, Map<String, Argument> values) {
     long size = 0;
     for (Part part : parts) {
       if (part instanceof Part.Repeat repeat) {
-        long once = size(repeat.steps(), protocol, with) + 1;
-        size += Math.min(ENDLESS, once * times(repeat.times(), protocol, with));
+        long once = size(repeat.steps(), values) + 1;
+        size += Math.min(ENDLESS, once * times(repeat.times(), values));
       } else {
         size++;
       }
@@ -100,12 +109,12 @@ final class Expansion {
     return size;
   }
 
-  private static long times(Term<Integer> times, Protocol protocol, Map<String, Argument> with) {
+  private static long times(Term<Integer> times, Map<String, Argument> values) {
     if (times instanceof Term.Fixed<Integer> fixed) {
       return fixed.value();
     }
     String name = ((Term.Given<Integer>) times).parameter();
-    Argument value = with.getOrDefault(name, protocol.parameters().get(name));
+    Argument value = values.get(name);
     return value instanceof Argument.Count count ? count.times() : 1;
   }
 

@@ -13,6 +13,7 @@ import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
+import gripwright.quantity.Range;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,11 +26,8 @@ import java.util.TreeSet;
 /** Checks a plan. */
 final class PlanCheck {
 
-  /** The most weeks that a plan may have: ten years. */
-  private static final int MOST_WEEKS = 520;
-
-  /** The most athletes that a plan may be for. */
-  private static final int MOST_ATHLETES = 1_000;
+  private static final int MOST_WEEKS = (int) Range.PLAN_WEEKS.high();
+  private static final int MOST_ATHLETES = (int) Range.ATHLETES.high();
 
   private final Declaration.Plan declaration;
   private final Tables tables;
@@ -232,7 +230,7 @@ final class PlanCheck {
         setups.add(place.get().with(grip.get()));
       }
     }
-    if (hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
+    if (ledger.sound() && hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
       Plan.Retest made = new Plan.Retest(setups, hold.get(), every.get());
       retests.add(made);
       builder.retest(made);

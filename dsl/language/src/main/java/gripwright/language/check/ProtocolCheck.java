@@ -85,14 +85,13 @@ final class ProtocolCheck {
     if (!ledger.sound()) {
       return Optional.empty();
     }
-    parts.forEach(builder::step);
-    Protocol protocol = builder.build();
-    long size = Expansion.of(protocol, Map.of());
+    long size = Expansion.of(parts, defaults);
     if (size > Expansion.MOST_STEPS) {
       Expansion.report(ledger, declaration.name(), size);
       return Optional.empty();
     }
-    return Optional.of(protocol);
+    parts.forEach(builder::step);
+    return Optional.of(builder.build());
   }
 
   private void item(ProtocolItem item) {
@@ -179,7 +178,7 @@ final class ProtocolCheck {
     if (slot == Slot.HOLD && term.isPresent() && term.get() instanceof Term.Given<?> given) {
       Parameter parameter = parameters.get(given.parameter());
       if (parameter != null && parameter.value() instanceof Amount amount) {
-        amounts.base(amount, Slot.HOLD);
+        amounts.time(amount, Slot.HOLD);
       }
     }
     return term;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
+import gripwright.wording.Wording;
 import gripwright.language.resolve.Declared;
 import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.Declaration;
