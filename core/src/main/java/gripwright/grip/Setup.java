@@ -1,8 +1,10 @@
 package gripwright.grip;
 
+import gripwright.finding.Message;
 import gripwright.hand.Hands;
 import gripwright.quantity.Length;
 import gripwright.quantity.Range;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -14,7 +16,7 @@ import java.util.Objects;
  * @param hands which hands hold
  * @param lifting true if a weight is lifted from the floor, so that body mass plays no part
  */
-public record Setup(Grip grip, Length edge, Hands hands, boolean lifting) {
+public record Setup(Grip grip, Length edge, Hands hands, boolean lifting) implements Message {
   /**
    * Checks the edge.
    *
@@ -50,5 +52,17 @@ public record Setup(Grip grip, Length edge, Hands hands, boolean lifting) {
         + edge
         + (hands == Hands.BOTH ? "" : " " + hands.word() + " hand")
         + (lifting ? " lifting" : "");
+  }
+
+  @Override
+  public String key() {
+    return "common.setup"
+        + (hands == Hands.BOTH ? "" : "-" + hands.word())
+        + (lifting ? "-lifting" : "");
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of("grip", grip.name(), "edge", edge);
   }
 }

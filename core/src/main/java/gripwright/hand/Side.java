@@ -1,11 +1,13 @@
 package gripwright.hand;
 
+import gripwright.finding.Message;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
 /** A side of the body. */
-public enum Side {
+public enum Side implements Message {
   /** Left. */
   LEFT,
   /** Right. */
@@ -31,5 +33,15 @@ public enum Side {
   @Override
   public String toString() {
     return word();
+  }
+
+  @Override
+  public String key() {
+    return "common.side-" + word();
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of();
   }
 }

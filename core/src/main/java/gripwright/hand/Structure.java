@@ -1,11 +1,13 @@
 package gripwright.hand;
 
+import gripwright.finding.Message;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
 /** A structure of a finger that can be hurt. */
-public enum Structure {
+public enum Structure implements Message {
   /** First annular pulley. */
   A1,
   /** Second annular pulley. */
@@ -59,5 +61,15 @@ public enum Structure {
   @Override
   public String toString() {
     return word();
+  }
+
+  @Override
+  public String key() {
+    return "common.structure-" + word();
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of();
   }
 }

@@ -1,13 +1,15 @@
 package gripwright.protocol;
 
+import gripwright.finding.Message;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.quantity.Range;
 import java.time.Duration;
+import java.util.Map;
 import java.util.Objects;
 
 /** How hard a hold is meant to be. */
-public sealed interface Level {
+public sealed interface Level extends Message {
 
   /**
    * A share of the reference maximum at the exercise's own grip, edge and hands.
@@ -27,6 +29,16 @@ public sealed interface Level {
     @Override
     public String toString() {
       return Numbers.plain(fraction * 100, 2) + " % max";
+    }
+
+    @Override
+    public String key() {
+      return "common.level-of-max";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("percent", Numbers.plain(fraction * 100, 2));
     }
   }
 
@@ -49,6 +61,16 @@ public sealed interface Level {
     @Override
     public String toString() {
       return load.toString();
+    }
+
+    @Override
+    public String key() {
+      return "common.level-total";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("load", load);
     }
   }
 
@@ -75,6 +97,20 @@ public sealed interface Level {
           + (kilograms == 0 ? "" : kilograms > 0 ? " + " : " - ")
           + (kilograms == 0 ? "" : Load.ofKilograms(Math.abs(kilograms)).toString());
     }
+
+    @Override
+    public String key() {
+      return added.kilograms() == 0
+          ? "common.level-body-mass"
+          : added.kilograms() > 0
+              ? "common.level-body-mass-more"
+              : "common.level-body-mass-less";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("load", Load.ofKilograms(Math.abs(added.kilograms())));
+    }
   }
 
   /**
@@ -97,6 +133,16 @@ public sealed interface Level {
     public String toString() {
       return "reserve " + Numbers.plain(time.toMillis() / 1000.0, 3) + " s";
     }
+
+    @Override
+    public String key() {
+      return "common.level-reserve";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("time", Numbers.plain(time.toMillis() / 1000.0, 3) + " s");
+    }
   }
 
   /**
@@ -118,6 +164,16 @@ public sealed interface Level {
     @Override
     public String toString() {
       return "effort " + Numbers.plain(outOfTen, 1);
+    }
+
+    @Override
+    public String key() {
+      return "common.level-effort";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("effort", Numbers.plain(outOfTen, 1));
     }
   }
 }

@@ -51,14 +51,20 @@ public final class Messages {
           "derivation",
           "placement",
           "standard-caution",
-          "standard-rule");
+          "standard-rule",
+          "season",
+          "grips",
+          "strength",
+          "reviewed",
+          "diff",
+          "page");
 
   /** Areas whose messages are parts of sentences and no findings. */
   private static final Pattern PART =
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
               + "|(related|fit|hold|breach|review|common|caution|cause|derivation|placement"
-              + "|standard-caution|standard-rule)\\..*");
+              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|page)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -134,7 +135,7 @@ public final class Wording {
   public String unit(Derivation link) {
     return messages
         .find(link.key() + ".unit")
-        .map(template -> fill(template, link.key(), link.arguments()))
+        .map(template -> fill(template, link.key(), link.arguments(), UnaryOperator.identity()))
         .orElse(link.unit());
   }
 
@@ -147,7 +148,7 @@ public final class Wording {
   public String say(String key, Map<String, Object> arguments) {
     Optional<String> template = messages.find(key);
     assert template.isPresent() : "no wording for " + key;
-    return fill(template.orElse(key), key, arguments);
+    return fill(template.orElse(key), key, arguments, UnaryOperator.identity());
   }
 
   /** Puts a message without facts into words. */
@@ -202,8 +203,7 @@ public final class Wording {
    * 14 Jan), week 3}; empty where it is about none.
    */
   public Optional<String> where(Finding finding) {
-    return new Where(this)
-        .inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
+    return new Where(this).inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
   }
 
   /** Returns what a related place is, in words, such as {@code first defined here}. */
@@ -246,10 +246,14 @@ public final class Wording {
 
   /** Replaces words in braces once; what is put in is never looked at again. */
   private String fill(String template, Finding finding) {
-    return fill(template, finding.code(), finding.arguments());
+    return fill(template, finding.code(), finding.arguments(), Wording::shortened);
   }
 
-  private String fill(String template, String code, Map<String, Object> arguments) {
+  private String fill(
+      String template,
+      String code,
+      Map<String, Object> arguments,
+      UnaryOperator<String> shortening) {
     Matcher matcher = PLACEHOLDER.matcher(template);
     StringBuilder filled = new StringBuilder();
     while (matcher.find()) {
@@ -257,7 +261,9 @@ public final class Wording {
       assert argument != null
           : code + " is told with {" + matcher.group(1) + "} and has only " + arguments.keySet();
       matcher.appendReplacement(
-          filled, Matcher.quoteReplacement(argument == null ? "?" : shortened(print.of(argument))));
+          filled,
+          Matcher.quoteReplacement(
+              argument == null ? "?" : shortening.apply(print.of(argument))));
     }
     return matcher.appendTail(filled).toString();
   }

@@ -36,6 +36,7 @@ import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -145,7 +146,9 @@ class LoggedSeasonTest {
         .map(
             s ->
                 s.date().getDayOfWeek().name().substring(0, 3)
-                    + s.happened().map(h -> " " + h.kind().words()).orElse(""))
+                    + s.happened()
+                        .map(h -> " " + h.kind().name().toLowerCase(Locale.ROOT))
+                        .orElse(""))
         .collect(Collectors.joining(", "));
   }
 

@@ -128,7 +128,7 @@ public final class CompileCommand {
     List<String> seasons = new ArrayList<>();
     for (CompiledPlan plan : compilation.plans()) {
       PlanFindings findings = new PlanFindings(compilation.located());
-      seasons.add(SeasonText.of(plan, findings::worded));
+      seasons.add(SeasonText.of(plan, Wording.english(), findings::source));
     }
     return String.join(BETWEEN, seasons);
   }

@@ -76,7 +76,7 @@ public final class DiffCommand {
     } else {
       sayErrors("OLD", given.rest().get(0), before, console);
       sayErrors("NEW", given.rest().get(1), after, console);
-      console.out(DiffText.of(diff));
+      console.out(DiffText.of(diff, Wording.english()));
     }
     return before.usable() && after.usable() ? Exit.FINE : Exit.ERRORS;
   }

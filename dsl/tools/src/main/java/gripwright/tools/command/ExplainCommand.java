@@ -161,7 +161,7 @@ public final class ExplainCommand {
     } else {
       console.out(
           plans.stream()
-              .map(plan -> DayText.of(plan, date))
+              .map(plan -> DayText.of(plan, date, Wording.english()))
               .collect(Collectors.joining(CompileCommand.BETWEEN)));
     }
     return Exit.FINE;

@@ -80,7 +80,7 @@ public final class GripsCommand {
           if (given.asJson()) {
             console.out(JsonDocuments.grips(survey, reading.findings(), Wording.english()));
           } else {
-            console.out(GripText.of(survey));
+            console.out(GripText.of(survey, Wording.english()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });

@@ -68,7 +68,7 @@ public final class StrengthCommand {
           if (given.asJson()) {
             console.out(JsonDocuments.strength(survey, reading.findings(), Wording.english()));
           } else {
-            console.out(StrengthText.of(survey));
+            console.out(StrengthText.of(survey, Wording.english()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });
