@@ -17,12 +17,12 @@ import gripwright.plan.CompiledPlan;
 import gripwright.plan.DatedSession;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
-import gripwright.plan.SessionPlan;
-import gripwright.protocol.StandardProtocols;
 import gripwright.plan.PlanWeek;
 import gripwright.plan.PlannedExercise;
+import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import java.time.DayOfWeek;
@@ -85,7 +85,8 @@ final class TrainingYears {
             List.of(SessionPlan.of("strength", 1, line)), List.of(), List.of(), List.of());
     Plan.Builder plan = Plan.named("years").athlete("tove").from(FROM).rules(ruleSet);
     for (int from = 0; from < weekCount; from += BLOCK_WEEKS) {
-      plan.block(new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), content, Map.of()));
+      plan.block(
+          new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), content, Map.of()));
     }
     List<DatedSession> sessions = new ArrayList<>();
     for (int i = 0; i < count; i++) {
