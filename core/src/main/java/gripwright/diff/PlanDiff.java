@@ -1,8 +1,8 @@
 package gripwright.diff;
 
-import gripwright.schedule.Caution;
 import gripwright.change.PlanChange;
 import gripwright.change.PlanChanges;
+import gripwright.schedule.Caution;
 import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;

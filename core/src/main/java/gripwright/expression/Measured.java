@@ -1,8 +1,8 @@
 package gripwright.expression;
 
-import gripwright.finding.WrittenText;
-import gripwright.finding.Message;
 import gripwright.finding.Clause;
+import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
 import gripwright.quantity.Dimension;
 import gripwright.quantity.Numbers;
 import gripwright.quantity.Unit;

@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A comparison that a broken requirement owes to, with amounts in the units of the rule. A breach of a rule
- * carries those it owes to as its argument {@code missing}.
+ * A comparison that a broken requirement owes to, with amounts in the units of the rule. A breach
+ * of a rule carries those it owes to as its argument {@code missing}.
  *
  * @param of the one among several that misses the limit by most, such as {@code left ring finger};
  *     empty where the rule speaks of no several things

@@ -1,12 +1,12 @@
 package gripwright.fatigue;
 
-import gripwright.schedule.DoneLink;
 import gripwright.fatigue.SessionFatigue.Miss;
 import gripwright.fatigue.SessionFatigue.Witness;
 import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.quantity.Load;
+import gripwright.schedule.DoneLink;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
@@ -119,7 +119,8 @@ public final class SessionOutlook {
   }
 
   private static PlannedExercise leaving(PlannedExercise exercise, EndReserve reserve) {
-    return exercise.leaving(reserve, new DoneLink.CapacityLeft(reserve), reserve.mean() < EndReserve.LITTLE);
+    return exercise.leaving(
+        reserve, new DoneLink.CapacityLeft(reserve), reserve.mean() < EndReserve.LITTLE);
   }
 
   private static int percent(double share) {

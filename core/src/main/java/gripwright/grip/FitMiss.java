@@ -98,11 +98,16 @@ public sealed interface FitMiss extends Message {
     @Override
     public Map<String, Object> arguments() {
       return Map.of(
-          "finger", finger,
-          "joint", new Joint.Name(joint),
-          "least", limit.low(),
-          "greatest", limit.high(),
-          "asked", asked);
+          "finger",
+          finger,
+          "joint",
+          new Joint.Name(joint),
+          "least",
+          limit.low(),
+          "greatest",
+          limit.high(),
+          "asked",
+          asked);
     }
   }
 }

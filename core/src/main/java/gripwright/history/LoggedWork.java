@@ -1,9 +1,8 @@
 package gripwright.history;
 
-import gripwright.schedule.Cause;
 import gripwright.log.LogEntry.Done;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
+import gripwright.schedule.Cause;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;

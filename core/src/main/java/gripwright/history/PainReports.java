@@ -1,8 +1,8 @@
 package gripwright.history;
 
-import gripwright.finding.Message;
-import gripwright.finding.Clause;
 import gripwright.athlete.PainReport;
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
@@ -17,6 +17,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** What a log has of pain, for one grip. */
@@ -34,7 +35,8 @@ public final class PainReports {
    * @param from the first day that counts
    * @param before the first day that counts no more
    */
-  public static List<PainReport> of(Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
+  public static List<PainReport> of(
+      Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
     List<Felt> felt = new ArrayList<>();
     for (LogEntry entry : log.entries()) {
       if (entry.date().isBefore(before)) {
@@ -53,10 +55,9 @@ public final class PainReports {
         .toList();
   }
 
-  private static PainReport report(Felt felt, TreeMap<LocalDate, Double> worst) {
+  private static PainReport report(Felt felt, SortedMap<LocalDate, Double> worst) {
     boolean rising = RisingPain.on(felt.date(), worst);
-    return new PainReport(
-        felt.date(), felt.score(), felt.stops() || rising, rising, felt.where());
+    return new PainReport(felt.date(), felt.score(), felt.stops() || rising, rising, felt.where());
   }
 
   private static void read(LogEntry entry, Grip grip, Hands hands, List<Felt> felt) {
@@ -67,12 +68,18 @@ public final class PainReports {
               + pain.side().map(s -> " " + s).orElse("");
       felt.add(new Felt(place, pain.date(), pain.score(), pain.stops(), words(pain)));
     } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
-      felt.add(score("climbing", climbed.date(), climbed.pain().getAsDouble(), "cause.pain-climbing"));
+      felt.add(
+          score("climbing", climbed.date(), climbed.pain().getAsDouble(), "cause.pain-climbing"));
     } else if (entry instanceof LogEntry.Trained trained) {
       for (LogEntry.Done done : trained.done()) {
         double score = done.pain().orElse(0);
         if (done.pain().isPresent() && concerns(done.setup(), score, grip, hands)) {
-          felt.add(score("in " + done.setup().grip().name(), trained.date(), score, "cause.pain-training"));
+          felt.add(
+              score(
+                  "in " + done.setup().grip().name(),
+                  trained.date(),
+                  score,
+                  "cause.pain-training"));
         }
       }
     }
@@ -88,11 +95,7 @@ public final class PainReports {
 
   private static Felt score(String place, LocalDate date, double score, String key) {
     return new Felt(
-        place,
-        date,
-        score,
-        score > Pain.LIMIT,
-        Clause.of(key, "score", Numbers.plain(score, 1)));
+        place, date, score, score > Pain.LIMIT, Clause.of(key, "score", Numbers.plain(score, 1)));
   }
 
   private static boolean uses(Grip grip, Hands hands, Pain pain) {

@@ -1,8 +1,8 @@
 package gripwright.planning;
 
-import gripwright.schedule.Cause;
 import gripwright.planning.progression.Progression.StepOpportunity;
 import gripwright.planning.progression.ReturnRamp;
+import gripwright.schedule.Cause;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,23 +1,20 @@
 package gripwright.planning;
 
-import gripwright.finding.Listing;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
+import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
-import gripwright.plan.Block;
 import gripwright.plan.SessionPlan;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
-import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** What there is to say about the days that are known; each line of the plan is reported once. */
 final class LogFindings {
@@ -38,8 +35,7 @@ final class LogFindings {
    * @param unplanned lines that no planned session stands for
    * @param dropped planned sessions that find no day after what was done
    */
-  record Note(
-      WeekContext week, List<LogEntry.Trained> unplanned, List<DatedSession> dropped) {}
+  record Note(WeekContext week, List<LogEntry.Trained> unplanned, List<DatedSession> dropped) {}
 
   LogFindings(LogTimeline timeline, Athlete athlete, PlanState.Past past) {
     this.timeline = timeline;
@@ -57,8 +53,7 @@ final class LogFindings {
               .sorted()
               .map(name -> "`" + name + "`")
               .toList();
-      ModelPath place =
-          week.path().then("date", line.date().toString());
+      ModelPath place = week.path().then("date", line.date().toString());
       String key = week.block().name() + " " + line.session();
       firsts.putIfAbsent(
           key,

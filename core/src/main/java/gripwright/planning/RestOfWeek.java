@@ -1,10 +1,10 @@
 package gripwright.planning;
 
-import gripwright.schedule.PlacementReason;
 import gripwright.athlete.Athlete;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.PlacementReasons;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -100,9 +100,7 @@ final class RestOfWeek {
       SessionExpansion.Draft draft = wanted.get(i);
       days.get(i)
           .ifPresentOrElse(
-              day ->
-                  placed.add(
-                      new Dated(draft, day, reasons.because(request, day).whenDone())),
+              day -> placed.add(new Dated(draft, day, reasons.because(request, day).whenDone())),
               () ->
                   ahead.stream()
                       .filter(s -> s.name().equals(request.name()))

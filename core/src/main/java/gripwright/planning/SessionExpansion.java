@@ -1,6 +1,5 @@
 package gripwright.planning;
 
-import gripwright.schedule.PlacementReason;
 import gripwright.athlete.Athlete;
 import gripwright.fatigue.SessionOutlook;
 import gripwright.finding.Finding;
@@ -10,7 +9,6 @@ import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
-import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -27,10 +25,11 @@ import gripwright.planning.progression.Progression;
 import gripwright.protocol.Protocol;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.GripMix;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.Derivation;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -51,7 +50,7 @@ final class SessionExpansion {
   private final Choice choice;
   private final SessionOutlook outlook;
   private final UnplannedWork unplannedWork;
-  private final Map<Block, Progression> progressions = new IdentityHashMap<>();
+  private final IdentityHashMap<Block, Progression> progressions = new IdentityHashMap<>();
 
   SessionExpansion(
       Plan plan,
@@ -92,10 +91,7 @@ final class SessionExpansion {
    * Returns what a session would ask of a day; empty if none of its exercises can be trained, and
    * then tells why.
    */
-  Optional<Draft> draft(
-      WeekContext week,
-      SessionPlan session,
-      FindingList into) {
+  Optional<Draft> draft(WeekContext week, SessionPlan session, FindingList into) {
     FindingList unsaid = new FindingList();
     List<PlannedExercise> exercises = exercises(week, session, week.first(), unsaid);
     if (exercises.isEmpty()) {
@@ -103,8 +99,7 @@ final class SessionExpansion {
       return Optional.empty();
     }
     Optional<FingerSet> hard =
-        Stream.concat(
-                exercises.stream(), withoutLogLimits(week, session).stream())
+        Stream.concat(exercises.stream(), withoutLogLimits(week, session).stream())
             .filter(PlannedExercise::hard)
             .map(e -> e.setup().grip().fingers())
             .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
@@ -123,9 +118,7 @@ final class SessionExpansion {
   private List<PlannedExercise> withoutLogLimits(WeekContext week, SessionPlan session) {
     return week.standing()
         .withoutLogLimits()
-        .map(
-            standing ->
-                exercises(week.with(standing), session, week.first(), new FindingList()))
+        .map(standing -> exercises(week.with(standing), session, week.first(), new FindingList()))
         .orElseGet(List::of);
   }
 
@@ -220,8 +213,7 @@ final class SessionExpansion {
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
       number++;
       Line line =
-          new Line(
-              week, session, day, exercise, sessionPath.then("exercise", number), all.size());
+          new Line(week, session, day, exercise, sessionPath.then("exercise", number), all.size());
       if (exercise.target() instanceof Exercise.BestOf) {
         all.addAll(chosen(line, into));
       } else {
@@ -298,7 +290,12 @@ final class SessionExpansion {
     WeekContext week = line.week();
     return choice.excludedByRule(
         candidate.get(),
-        session(week, line.session(), line.day(), List.of(candidate.get()), new PlacementReason.Unplaced()),
+        session(
+            week,
+            line.session(),
+            line.day(),
+            List.of(candidate.get()),
+            new PlacementReason.Unplaced()),
         new PlanWeek(
             week.number(),
             week.block().name(),
@@ -338,8 +335,7 @@ final class SessionExpansion {
               if (sets > 0) {
                 Grip grip = gripNamed(exercise, name);
                 Dose dose =
-                    progression.doseOfMix(
-                        exercise, grip, standing, full, line.day(), line.path());
+                    progression.doseOfMix(exercise, grip, standing, full, line.day(), line.path());
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
                     MixLinks.why(
@@ -369,9 +365,7 @@ final class SessionExpansion {
   private Finding noneOpen(Line line, List<Setup> setups) {
     Finding none =
         Finding.error("plan.choose-none", line.path())
-            .with(
-                "grips",
-                Choice.grips(line.exercise()).stream().map(Grip::name).toList());
+            .with("grips", Choice.grips(line.exercise()).stream().map(Grip::name).toList());
     List<Setup> beyond = setups.stream().filter(setup -> !hands.fits().takes(setup)).toList();
     return beyond.isEmpty()
         ? none

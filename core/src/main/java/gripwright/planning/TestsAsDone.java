@@ -1,12 +1,12 @@
 package gripwright.planning;
 
-import gripwright.schedule.PlacementReason;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.schedule.DatedRetest;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,7 +1,5 @@
 package gripwright.planning;
 
-import gripwright.schedule.PlacementReason;
-import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
@@ -14,6 +12,8 @@ import gripwright.planning.placement.HardWork;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.PlacementReasons;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
+import gripwright.schedule.PlacementReason;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -168,7 +168,9 @@ final class WeekPlacing {
     Optional<LocalDate> goal =
         facts.stream()
             .filter(
-                f -> f instanceof Conflict.HardOn hard && hard.day().what() instanceof HardThing.Goal)
+                f ->
+                    f instanceof Conflict.HardOn hard
+                        && hard.day().what() instanceof HardThing.Goal)
             .map(f -> ((Conflict.HardOn) f).day().date())
             .findFirst();
     Finding finding =

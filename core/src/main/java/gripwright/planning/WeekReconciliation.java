@@ -1,7 +1,5 @@
 package gripwright.planning;
 
-import gripwright.schedule.PlacementReason;
-import gripwright.schedule.DoneLink;
 import gripwright.finding.ModelPath;
 import gripwright.grip.HandFits;
 import gripwright.grip.Setup;
@@ -16,12 +14,13 @@ import gripwright.protocol.Hardness;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
+import gripwright.schedule.DoneLink;
 import gripwright.schedule.Happened;
 import gripwright.schedule.MissedSession;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -100,17 +99,17 @@ final class WeekReconciliation {
   }
 
   private DatedSession done(
-      WeekContext week,
-      DatedSession planned,
-      LogEntry.Trained line,
-      List<DatedSession> ofWeek) {
+      WeekContext week, DatedSession planned, LogEntry.Trained line, List<DatedSession> ofWeek) {
     List<ExerciseMatch> matches = ExerciseMatch.of(planned, line);
     boolean full =
         matches.stream()
             .filter(m -> m.asked().isPresent())
             .allMatch(m -> m.done().isPresent() && sets(m) >= m.setsAsked().orElse(1));
     Happened happened =
-        new Happened(full ? Happened.Kind.DONE : Happened.Kind.IN_PART, Optional.of(planned), timeline.entry(line));
+        new Happened(
+            full ? Happened.Kind.DONE : Happened.Kind.IN_PART,
+            Optional.of(planned),
+            timeline.entry(line));
     PlacementReason because =
         line.date().equals(planned.date())
             ? new PlacementReason.AsPlanned()
@@ -126,9 +125,9 @@ final class WeekReconciliation {
       WeekContext week, LogEntry.Trained line, List<DatedSession> ofWeek) {
     List<ExerciseMatch> matches =
         line.done().stream().map(d -> new ExerciseMatch(Optional.empty(), Optional.of(d))).toList();
-    Happened happened = new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line));
-    return session(
-        week, line, matches, ofWeek, happened, new PlacementReason.NotPlanned());
+    Happened happened =
+        new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line));
+    return session(week, line, matches, ofWeek, happened, new PlacementReason.NotPlanned());
   }
 
   private DatedSession session(
@@ -174,7 +173,10 @@ final class WeekReconciliation {
         week.block().name(),
         week.blockWeek(),
         line.session(),
-        happened.planned().map(DatedSession::minutes).orElse(minutes(week.block(), line, exercises)),
+        happened
+            .planned()
+            .map(DatedSession::minutes)
+            .orElse(minutes(week.block(), line, exercises)),
         exercises.stream().anyMatch(PlannedExercise::hard),
         week.eased(),
         mass,

@@ -1,6 +1,5 @@
 package gripwright.rule;
 
-import gripwright.schedule.PlacementReason;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -9,17 +8,17 @@ import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
-import gripwright.season.CompiledPlan;
-import gripwright.schedule.DatedSession;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
-import gripwright.schedule.PlanWeek;
-import gripwright.schedule.PlannedExercise;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Term;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -95,8 +94,7 @@ public final class Gates {
             session.path(),
             Optional.empty());
     return RuleCheck.stopping(
-        new Schedule(
-            plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
+        new Schedule(plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
         timeline);
   }
 
@@ -152,7 +150,19 @@ public final class Gates {
             path.then("exercise", 1));
     DatedSession session =
         new DatedSession(
-            day, 1, name, 1, name, 1, false, false, mass, new PlacementReason.Unplaced(), List.of(hold), path, Optional.empty());
+            day,
+            1,
+            name,
+            1,
+            name,
+            1,
+            false,
+            false,
+            mass,
+            new PlacementReason.Unplaced(),
+            List.of(hold),
+            path,
+            Optional.empty());
     PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
     Schedule schedule =
         new Schedule(

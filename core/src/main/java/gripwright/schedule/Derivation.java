@@ -14,8 +14,8 @@ public sealed interface Derivation extends Message
   double value();
 
   /**
-   * Returns the unit of the number, as a symbol such as {@code kg}; empty for a pure number, and for
-   * one that is counted in words.
+   * Returns the unit of the number, as a symbol such as {@code kg}; empty for a pure number, and
+   * for one that is counted in words.
    */
   String unit();
 }

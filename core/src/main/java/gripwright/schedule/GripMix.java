@@ -1,12 +1,12 @@
 package gripwright.schedule;
 
-import java.util.Map;
-import gripwright.quantity.Length;
-import gripwright.finding.WrittenText;
 import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
 import gripwright.plan.Exercise;
+import gripwright.quantity.Length;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;

@@ -29,7 +29,8 @@ public sealed interface MixLink extends Derivation {
    * @param of all sets of the line
    * @param weights what counted how much
    */
-  record Share(String grip, double share, int sets, int of, Exercise.Weights weights) implements MixLink {
+  record Share(String grip, double share, int sets, int of, Exercise.Weights weights)
+      implements MixLink {
     @Override
     public String key() {
       return "derivation.mix-share";
@@ -65,7 +66,8 @@ public sealed interface MixLink extends Derivation {
    * @param of all sets of the line
    * @param first the grip whose links explain the mix
    */
-  record FurtherShare(String grip, double share, int sets, int of, String first) implements MixLink {
+  record FurtherShare(String grip, double share, int sets, int of, String first)
+      implements MixLink {
     @Override
     public String key() {
       return "derivation.mix-share-further";

@@ -49,8 +49,7 @@ public sealed interface PlacementReason extends Message {
           new Clause(
               preferred ? "placement.free-preferred" : "placement.free",
               Map.of("free", freeMinutes, "needed", neededMinutes)));
-      daysSinceLast.ifPresent(
-          days -> parts.add(Clause.of("placement.since-last", "days", days)));
+      daysSinceLast.ifPresent(days -> parts.add(Clause.of("placement.since-last", "days", days)));
       hardBefore.ifPresent(
           hard ->
               parts.add(

@@ -27,7 +27,8 @@ public sealed interface StrengthLink extends Derivation {
    * @param setup what was tested
    * @param date when
    */
-  record TestShare(double share, Optional<Held> held, Setup setup, LocalDate date) implements StrengthLink {
+  record TestShare(double share, Optional<Held> held, Setup setup, LocalDate date)
+      implements StrengthLink {
     @Override
     public String key() {
       return held.isPresent() ? "derivation.test-share" : "derivation.test-share-unheld";
@@ -35,14 +36,17 @@ public sealed interface StrengthLink extends Derivation {
 
     @Override
     public Map<String, Object> arguments() {
-      return held
-          .<Map<String, Object>>map(
+      return held.<Map<String, Object>>map(
               h ->
                   Map.of(
-                      "load", h.load(),
-                      "seconds", Numbers.plain(h.seconds(), 1),
-                      "setup", setup,
-                      "date", date))
+                      "load",
+                      h.load(),
+                      "seconds",
+                      Numbers.plain(h.seconds(), 1),
+                      "setup",
+                      setup,
+                      "date",
+                      date))
           .orElseGet(() -> Map.of("setup", setup, "date", date));
     }
 

@@ -124,7 +124,9 @@ public record CompiledPlan(
         .flatMap(r -> r.setups().stream())
         .forEach(r -> grips.put(r.grip().name(), r.grip()));
     List<Caution> cautions = new ArrayList<>();
-    grips.forEach((name, grip) -> grip.cautions().forEach(text -> cautions.add(new Caution.OfGrip(name, text))));
+    grips.forEach(
+        (name, grip) ->
+            grip.cautions().forEach(text -> cautions.add(new Caution.OfGrip(name, text))));
     cautions.addAll(Caution.general());
     return cautions;
   }

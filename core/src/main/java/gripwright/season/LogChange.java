@@ -1,7 +1,7 @@
 package gripwright.season;
 
-import gripwright.schedule.Cause;
 import gripwright.change.PlanChange;
+import gripwright.schedule.Cause;
 import java.util.List;
 
 /**

@@ -1,17 +1,16 @@
 package gripwright.season;
 
-import gripwright.schedule.ProgressLink;
-import gripwright.schedule.LoadLink;
-import gripwright.schedule.Cause;
 import gripwright.change.PlanChange;
 import gripwright.change.PlanChanges;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
-import gripwright.planning.load.Dose;
 import gripwright.planning.placement.Placement;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Derivation;
+import gripwright.schedule.LoadLink;
+import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.ProgressLink;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;

@@ -1,7 +1,7 @@
 package gripwright.season;
 
-import gripwright.finding.Listing;
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Nearest;
 import gripwright.log.Log;
@@ -66,8 +66,7 @@ final class LoggedNames {
             .with("session", name)
             .with("dates", dates)
             .with("athlete", log.athlete())
-            .with(
-                "names", known.stream().map(n -> "`" + n + "`").toList());
+            .with("names", known.stream().map(n -> "`" + n + "`").toList());
     return Nearest.to(name, known).map(near -> finding.with("suggestion", near)).orElse(finding);
   }
 

@@ -1,7 +1,7 @@
 package gripwright.season;
 
-import gripwright.finding.Listing;
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
 import gripwright.history.LogTimeline;
 import gripwright.schedule.Schedule;

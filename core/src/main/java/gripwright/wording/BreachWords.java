@@ -44,7 +44,8 @@ final class BreachWords {
     if (!(finding.arguments().get("worst") instanceof ModelPath worst)) {
       return wording.say("breach.first", Map.of("numbers", numbers));
     }
-    return new Where(wording).inWords(List.of(worst))
+    return new Where(wording)
+        .inWords(List.of(worst))
         .map(where -> wording.say("breach.worst-in", Map.of("where", where, "numbers", numbers)))
         .orElseGet(() -> wording.say("breach.worst", Map.of("numbers", numbers)));
   }

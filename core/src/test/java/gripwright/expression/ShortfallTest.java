@@ -10,11 +10,11 @@ import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
 import gripwright.quantity.Unit;
 import gripwright.rule.Winter;
 import gripwright.rule.view.PlanView;
 import gripwright.rule.view.Views;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

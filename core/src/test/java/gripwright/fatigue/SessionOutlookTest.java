@@ -10,8 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.schedule.Derivation;
-import gripwright.wording.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
 import gripwright.hand.Hands;
@@ -25,9 +23,11 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.List;
@@ -229,7 +229,8 @@ class SessionOutlookTest {
       Derivation last = exercise.why().get(exercise.why().size() - 1);
       assertEquals("capacity left, estimate", Words.step(last));
       assertEquals(Math.rint(reserve.mean() * 100), last.value());
-      assertTrue(Words.say(last).contains(Math.round(reserve.low() * 100) + " to "), Words.say(last));
+      assertTrue(
+          Words.say(last).contains(Math.round(reserve.low() * 100) + " to "), Words.say(last));
     }
   }
 
@@ -269,7 +270,8 @@ class SessionOutlookTest {
     CompiledPlan plan = compile(unknown, Exercise.of(SERIES, DRAG, EDGE));
     assertEquals(Optional.empty(), first(plan).get(0).endReserve());
     assertTrue(
-        first(plan).get(0).why().stream().noneMatch(w -> Words.step(w).startsWith("capacity left")));
+        first(plan).get(0).why().stream()
+            .noneMatch(w -> Words.step(w).startsWith("capacity left")));
     assertEquals(
         reserve(first(compile(Exercise.of(SERIES, DRAG, EDGE))).get(0)),
         reserve(first(plan).get(1)),

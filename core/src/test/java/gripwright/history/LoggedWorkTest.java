@@ -5,10 +5,10 @@ import static gripwright.planning.Skarvdal.HALF_CRIMP;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
 import gripwright.grip.Setup;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Load;
+import gripwright.wording.Words;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -44,7 +44,8 @@ class LoggedWorkTest {
 
   @Test
   void fewerSetsThanAskedAreTrouble() {
-    assertEquals(Optional.of("4 of 5 sets on 2027-03-01"), work(4, 5, 7).trouble(USUAL).map(Words::say));
+    assertEquals(
+        Optional.of("4 of 5 sets on 2027-03-01"), work(4, 5, 7).trouble(USUAL).map(Words::say));
     assertEquals(Optional.empty(), work(5, 5, 7).trouble(USUAL));
     assertEquals(Optional.empty(), work(6, 5, 7).trouble(USUAL));
   }
@@ -67,10 +68,15 @@ class LoggedWorkTest {
   @Test
   void effortAboveTheMostIsTrouble() {
     assertEquals(Optional.empty(), work(5, 5, 9).trouble(USUAL));
-    assertEquals(Optional.of("effort 9.5 on 2027-03-01, above 9"), work(5, 5, 9.5).trouble(USUAL).map(Words::say));
-    assertEquals(Optional.of("effort 9 on 2027-03-01, above 8"), work(5, 5, 9).trouble(8).map(Words::say));
+    assertEquals(
+        Optional.of("effort 9.5 on 2027-03-01, above 9"),
+        work(5, 5, 9.5).trouble(USUAL).map(Words::say));
+    assertEquals(
+        Optional.of("effort 9 on 2027-03-01, above 8"), work(5, 5, 9).trouble(8).map(Words::say));
     assertEquals(Optional.empty(), work(5, 5, 9.5).trouble(9.5));
-    assertEquals(Optional.of("effort 9.6 on 2027-03-01, above 9.5"), work(5, 5, 9.6).trouble(9.5).map(Words::say));
+    assertEquals(
+        Optional.of("effort 9.6 on 2027-03-01, above 9.5"),
+        work(5, 5, 9.6).trouble(9.5).map(Words::say));
   }
 
   @Test

@@ -7,9 +7,7 @@ import static gripwright.planning.Skarvdal.HALF_CRIMP;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.schedule.Cause;
 import gripwright.athlete.PainReport;
-import gripwright.wording.Words;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.Setup;
@@ -20,6 +18,8 @@ import gripwright.hand.Structure;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Pain;
+import gripwright.schedule.Cause;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;

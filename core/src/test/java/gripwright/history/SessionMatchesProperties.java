@@ -3,12 +3,12 @@ package gripwright.history;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.schedule.PlacementReason;
 import gripwright.finding.ModelPath;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;

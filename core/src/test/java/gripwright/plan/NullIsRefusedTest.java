@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
+import gripwright.finding.Clause;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
@@ -73,8 +74,7 @@ class NullIsRefusedTest {
       Set.of("ability", "athlete", "grip", "hand", "log", "protocol", "quantity", "strength");
 
   private static final Set<Class<?>> WRITTEN_BY_A_COACH =
-      Set.of(
-          Advance.class, Block.class, Exercise.class, Plan.class, SessionPlan.class);
+      Set.of(Advance.class, Block.class, Exercise.class, Plan.class, SessionPlan.class);
 
   private static final Map<Class<?>, Object> SAMPLES = samples();
 
@@ -105,6 +105,7 @@ class NullIsRefusedTest {
     for (Object sample :
         new Object[] {
           "runa",
+          Clause.of("cause.pain-of"),
           grip,
           edge,
           setup,

@@ -1,8 +1,8 @@
 package gripwright.planning;
 
-import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.planning.placement.Placement;
+import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -98,7 +98,8 @@ public final class Calendars {
                   MONDAY.plusWeeks(w),
                   day -> minutesOn(minutes, day),
                   List.of(
-                      new Placement.HardDay(MONDAY.plusDays(9), FingerSet.FOUR, new HardThing.Climbing())),
+                      new Placement.HardDay(
+                          MONDAY.plusDays(9), FingerSet.FOUR, new HardThing.Climbing())),
                   w == 0 ? Map.of("a", LAST_A) : Map.of()),
               w < turn ? block : nextBlock,
               w == testWeek ? tests : List.of()));

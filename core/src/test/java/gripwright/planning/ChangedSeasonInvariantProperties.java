@@ -3,7 +3,6 @@ package gripwright.planning;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.wording.Words;
 import gripwright.athlete.Injury;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -21,6 +20,7 @@ import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;

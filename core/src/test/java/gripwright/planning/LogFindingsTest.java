@@ -6,7 +6,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
 import gripwright.grip.Setup;
@@ -20,6 +19,7 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;

@@ -7,7 +7,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
@@ -24,6 +23,7 @@ import gripwright.planning.placement.Placement;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
 import java.time.DayOfWeek;
@@ -126,7 +126,8 @@ class LookAheadTest {
         .after(
             week(plan, plan.blocks().get(block), number, blockWeek),
             List.of(now),
-            first -> List.of(new Placement.HardDay(first, FingerSet.FOUR, new HardThing.Climbing())))
+            first ->
+                List.of(new Placement.HardDay(first, FingerSet.FOUR, new HardThing.Climbing())))
         .stream()
         .map(
             a ->

@@ -8,7 +8,6 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Setup;
@@ -26,6 +25,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.List;

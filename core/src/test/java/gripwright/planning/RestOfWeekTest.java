@@ -6,8 +6,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
-import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -15,7 +13,9 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.placement.Placement;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;

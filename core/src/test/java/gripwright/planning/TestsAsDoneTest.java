@@ -7,8 +7,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
-import gripwright.schedule.PlacementReason;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
@@ -21,7 +19,9 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.schedule.DatedRetest;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.Schedule;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;

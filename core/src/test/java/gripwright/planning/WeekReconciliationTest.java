@@ -8,7 +8,6 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static gripwright.planning.Skarvdal.SERIES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
@@ -24,13 +23,14 @@ import gripwright.protocol.Term;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.Happened;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -142,7 +142,9 @@ class WeekReconciliationTest {
     return String.join(
         " | ",
         exercise.why().stream()
-            .map((Derivation w) -> Words.step(w) + " " + w.value() + " " + w.unit() + ": " + Words.say(w))
+            .map(
+                (Derivation w) ->
+                    Words.step(w) + " " + w.value() + " " + w.unit() + ": " + Words.say(w))
             .toList());
   }
 
@@ -165,7 +167,9 @@ class WeekReconciliationTest {
   @Test
   void anotherDayIsReported() {
     DatedSession session = first(trained(2, holds(), series()));
-    assertEquals("trained on this day, as logged; planned for 2027-03-02", Words.say(session.placedBecause()));
+    assertEquals(
+        "trained on this day, as logged; planned for 2027-03-02",
+        Words.say(session.placedBecause()));
     assertEquals(compile().sessions().get(0).minutes(), session.minutes());
   }
 

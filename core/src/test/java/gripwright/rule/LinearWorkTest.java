@@ -10,7 +10,6 @@ import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.schedule.PlacementReason;
 import gripwright.expression.Expression;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
@@ -26,6 +25,7 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
 import gripwright.rule.view.PlanView;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;

@@ -11,13 +11,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.wording.Words;
 import gripwright.expression.Expression;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.quantity.Unit;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

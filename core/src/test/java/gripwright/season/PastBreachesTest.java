@@ -6,7 +6,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.log.Log;
@@ -16,6 +15,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
+import gripwright.wording.Words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -11,7 +11,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Setup;
@@ -33,6 +32,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.strength.StrengthTest;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -527,9 +527,7 @@ class PlannerTest {
             Skarvdal.tested(),
             block(2, holds()).advance(Advance.weekly(new Advance.LoadByShare(0.02))).build());
     List<String> steps =
-        plan.sessionsOf(2).get(0).exercises().get(0).why().stream()
-            .map(Words::step)
-            .toList();
+        plan.sessionsOf(2).get(0).exercises().get(0).why().stream().map(Words::step).toList();
     assertEquals(
         List.of(
             "weight of test",

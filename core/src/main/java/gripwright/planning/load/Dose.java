@@ -1,9 +1,9 @@
 package gripwright.planning.load;
 
-import gripwright.schedule.Cause;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.schedule.Cause;
 import gripwright.schedule.Derivation;
 import java.util.List;
 import java.util.Optional;

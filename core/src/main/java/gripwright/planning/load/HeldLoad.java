@@ -1,15 +1,14 @@
 package gripwright.planning.load;
 
-import gripwright.schedule.Cause;
-import gripwright.schedule.LoadLink;
 import gripwright.finding.ModelPath;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.Happened;
-import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Derivation;
+import gripwright.schedule.Happened;
+import gripwright.schedule.LoadLink;
+import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -130,8 +129,7 @@ public record HeldLoad(
    */
   public Dose.Ceiling next(double rise, boolean sameWeek, boolean eased) {
     if (sameWeek || eased) {
-      return new Dose.Ceiling(
-          Load.ofKilograms(most), new Cause.NoMoreThan(load, date, eased));
+      return new Dose.Ceiling(Load.ofKilograms(most), new Cause.NoMoreThan(load, date, eased));
     }
     return new Dose.Ceiling(
         Load.ofKilograms(most * (1 + rise)), new Cause.LoadReturns(rise, load, date));

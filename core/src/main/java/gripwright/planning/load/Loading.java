@@ -1,7 +1,5 @@
 package gripwright.planning.load;
 
-import gripwright.schedule.StrengthLink;
-import gripwright.schedule.LoadLink;
 import gripwright.athlete.Equipment;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -12,7 +10,9 @@ import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.Derivation;
+import gripwright.schedule.LoadLink;
 import gripwright.schedule.PlannedExercise.LoadedStep;
+import gripwright.schedule.StrengthLink;
 import gripwright.strength.ForceTime;
 import gripwright.strength.StrengthTest;
 import java.util.ArrayList;
@@ -142,8 +142,7 @@ final class Loading {
       percents.add(allowed / maximum.get() * 100);
     }
     wanted = Math.min(allowed, capped(hold, wanted));
-    ceiling.ifPresent(
-        c -> why.add(new LoadLink.Limited(c.most(), c.why())));
+    ceiling.ifPresent(c -> why.add(new LoadLink.Limited(c.most(), c.why())));
     why.add(new LoadLink.Wanted(wanted));
     return built(hold, wanted, why);
   }
@@ -187,8 +186,7 @@ final class Loading {
           0);
       return Optional.empty();
     }
-    why.add(
-        new LoadLink.WrittenByTime(level, seconds));
+    why.add(new LoadLink.WrittenByTime(level, seconds));
     return strength.map(curve -> notAboveAFailure(low(curve, seconds), seconds, why));
   }
 
@@ -211,8 +209,7 @@ final class Loading {
   private double ramped(double written, Dose.Ramp ramp, double max, List<Derivation> why) {
     double first = Math.min(written, max * ramp.fromFraction());
     double now = first + (written - first) * ramp.position();
-    why.add(
-        new LoadLink.Introduced(now / max, ramp.fromFraction()));
+    why.add(new LoadLink.Introduced(now / max, ramp.fromFraction()));
     return now;
   }
 
@@ -250,8 +247,7 @@ final class Loading {
     if (!setup.lifting()) {
       why.add(new LoadLink.BodyMass(mass));
     }
-    why.add(
-        new LoadLink.Built(added));
+    why.add(new LoadLink.Built(added));
     why.add(new LoadLink.Total(total.get()));
     hard |= isHard(hold, wanted);
     return total;

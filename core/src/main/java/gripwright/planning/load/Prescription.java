@@ -1,7 +1,5 @@
 package gripwright.planning.load;
 
-import gripwright.strength.LoadEstimate;
-import gripwright.schedule.StrengthLink;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
@@ -13,10 +11,11 @@ import gripwright.plan.Exercise;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
-import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Derivation;
+import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.Maximum;
+import gripwright.schedule.StrengthLink;
+import gripwright.strength.LoadEstimate;
 import gripwright.strength.OutlierTests;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;

@@ -98,8 +98,7 @@ public final class Choice {
   public Optional<Exclusion> excludedByHand(Setup setup) {
     Grip grip = setup.grip();
     if (!fits.takes(setup)) {
-      return Optional.of(
-          new Exclusion(grip.name(), new GripMix.OutOfReach(setup.edge())));
+      return Optional.of(new Exclusion(grip.name(), new GripMix.OutOfReach(setup.edge())));
     }
     boolean named =
         plan.demand().entrySet().stream()
@@ -123,7 +122,8 @@ public final class Choice {
   public Optional<Exclusion> excludedByRule(
       PlannedExercise candidate, DatedSession session, PlanWeek week) {
     return Gates.stopping(candidate, session, week, plan, athlete, timeline)
-        .map(rule -> new Exclusion(candidate.setup().grip().name(), new GripMix.ClosedByRule(rule)));
+        .map(
+            rule -> new Exclusion(candidate.setup().grip().name(), new GripMix.ClosedByRule(rule)));
   }
 
   /**

@@ -1,9 +1,9 @@
 package gripwright.planning.mix;
 
-import gripwright.schedule.MixLink;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.GripMix;
 import gripwright.schedule.GripMix.Blend;
-import gripwright.schedule.Derivation;
+import gripwright.schedule.MixLink;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

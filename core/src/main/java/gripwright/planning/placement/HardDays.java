@@ -1,6 +1,5 @@
 package gripwright.planning.placement;
 
-import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.history.LogTimeline;
@@ -9,6 +8,7 @@ import gripwright.plan.Plan;
 import gripwright.protocol.Hardness;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,7 +38,9 @@ public final class HardDays {
     this.timeline = timeline;
     this.others = timeline.others();
     this.climbed = timeline.log().of(LogEntry.Climbed.class);
-    goal = plan.towards().map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, new HardThing.Goal()));
+    goal =
+        plan.towards()
+            .map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, new HardThing.Goal()));
   }
 
   /** Returns these days as they were known before a day. */
@@ -71,7 +73,9 @@ public final class HardDays {
         hardFingers(other)
             .ifPresent(
                 f ->
-                    near.add(new Placement.HardDay(other.date(), f, new HardThing.Session(other.session()))));
+                    near.add(
+                        new Placement.HardDay(
+                            other.date(), f, new HardThing.Session(other.session()))));
       }
     }
     for (DatedSession session : work.sessions()) {
@@ -80,7 +84,8 @@ public final class HardDays {
             .ifPresent(
                 f ->
                     near.add(
-                        new Placement.HardDay(session.date(), f, new HardThing.Session(session.name()))));
+                        new Placement.HardDay(
+                            session.date(), f, new HardThing.Session(session.name()))));
       }
     }
     for (DatedRetest retest : work.retests()) {

@@ -1,7 +1,7 @@
 package gripwright.planning.placement;
 
-import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
+import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;

@@ -1,13 +1,11 @@
 package gripwright.planning.placement;
 
-import java.util.OptionalLong;
-import java.util.Map;
-import gripwright.schedule.PlacementReason;
-import gripwright.schedule.HardThing;
-import gripwright.finding.Message;
-import gripwright.finding.Listing;
-import gripwright.finding.Clause;
 import gripwright.athlete.Athlete;
+import gripwright.finding.Clause;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
+import gripwright.schedule.HardThing;
+import gripwright.schedule.PlacementReason;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -15,6 +13,8 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -80,10 +80,8 @@ public final class PlacementReasons {
     }
     return switch (left.size()) {
       case 0 -> Clause.of("placement.no-day-left", "week", number);
-      case 1 ->
-          new Clause("placement.only-day", Map.of("days", weekdays(left), "week", number));
-      default ->
-          new Clause("placement.only-days", Map.of("days", weekdays(left), "week", number));
+      case 1 -> new Clause("placement.only-day", Map.of("days", weekdays(left), "week", number));
+      default -> new Clause("placement.only-days", Map.of("days", weekdays(left), "week", number));
     };
   }
 
@@ -156,9 +154,7 @@ public final class PlacementReasons {
         fixed.available().apply(day).toMinutes(),
         request.minutes(),
         request.prefer().contains(day.getDayOfWeek()),
-        last == null
-            ? OptionalLong.empty()
-            : OptionalLong.of(ChronoUnit.DAYS.between(last, day)),
+        last == null ? OptionalLong.empty() : OptionalLong.of(ChronoUnit.DAYS.between(last, day)),
         request
             .hardFingers()
             .flatMap(

@@ -1,10 +1,10 @@
 package gripwright.planning.placement;
 
-import gripwright.schedule.PlacementReason;
-import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.plan.Plan;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
+import gripwright.schedule.PlacementReason;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;

@@ -1,7 +1,5 @@
 package gripwright.planning.progression;
 
-import gripwright.schedule.ProgressLink;
-import gripwright.schedule.Cause;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.plan.Advance;
@@ -11,9 +9,10 @@ import gripwright.planning.load.Dose;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Derivation;
+import gripwright.schedule.ProgressLink;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,7 +24,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -333,8 +331,7 @@ public final class Progression {
       Scheme scheme =
           dose.scheme().mapHolds(h -> new Scheme.Hold(longer(h.time(), more, to), h.level()));
       why.add(
-          new ProgressLink.Hold(
-              steps, to.step().toNanos() / 1e9, scheme.holds().get(0).seconds()));
+          new ProgressLink.Hold(steps, to.step().toNanos() / 1e9, scheme.holds().get(0).seconds()));
       return dose.with(scheme);
     }
     Advance.EdgeTo to = (Advance.EdgeTo) change;

@@ -1,6 +1,5 @@
 package gripwright.planning.progression;
 
-import gripwright.schedule.Cause;
 import gripwright.athlete.PainReport;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
@@ -24,6 +23,7 @@ import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
@@ -62,10 +62,7 @@ public final class ProgressionBlockers {
   private final Map<Question, List<Cause>> known;
 
   private ProgressionBlockers(
-      Plan plan,
-      LogTimeline timeline,
-      List<DatedSession> soFar,
-      Map<Question, List<Cause>> known) {
+      Plan plan, LogTimeline timeline, List<DatedSession> soFar, Map<Question, List<Cause>> known) {
     this.plan = plan;
     this.log = timeline.log();
     this.timeline = timeline;
@@ -322,7 +319,8 @@ public final class ProgressionBlockers {
                 () ->
                     aches(asked, day).stream()
                         .filter(a -> isFresh(a.date(), asked.grip(), day))
-                        .max(Comparator.comparing(PainReport::score).thenComparing(PainReport::date))
+                        .max(
+                            Comparator.comparing(PainReport::score).thenComparing(PainReport::date))
                         .map(ProgressionBlockers::pain));
     Load load = last.get().load().orElseThrow();
     return trouble.map(

@@ -1,7 +1,7 @@
 package gripwright.planning.progression;
 
-import gripwright.schedule.Cause;
 import gripwright.athlete.Athlete;
+import gripwright.schedule.Cause;
 import java.time.LocalDate;
 import java.util.Optional;
 

@@ -1,8 +1,8 @@
 package gripwright.rule.view;
 
+import gripwright.expression.Named;
 import gripwright.finding.Clause;
 import gripwright.finding.Message;
-import gripwright.expression.Named;
 import gripwright.finding.ModelPath;
 import gripwright.plan.Block;
 import java.time.LocalDate;

@@ -1,9 +1,9 @@
 package gripwright.rule.view;
 
-import gripwright.finding.WrittenText;
-import gripwright.finding.Message;
 import gripwright.expression.Named;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
+import gripwright.finding.WrittenText;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

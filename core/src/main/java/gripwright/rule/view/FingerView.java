@@ -1,12 +1,12 @@
 package gripwright.rule.view;
 
-import java.util.Map;
+import gripwright.expression.Named;
 import gripwright.finding.Clause;
 import gripwright.finding.Message;
-import gripwright.expression.Named;
 import gripwright.tissue.FingerWork;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -56,6 +56,7 @@ public record FingerView(FingerWork work, List<FingerWork> recent) implements Na
   @Override
   public Message called() {
     return new Clause(
-        "breach.finger", Map.of("side", work.side().toString(), "finger", work.finger().toString()));
+        "breach.finger",
+        Map.of("side", work.side().toString(), "finger", work.finger().toString()));
   }
 }

@@ -1,9 +1,8 @@
 package gripwright.rule.view;
 
-import java.util.Map;
+import gripwright.expression.Named;
 import gripwright.finding.Clause;
 import gripwright.finding.Message;
-import gripwright.expression.Named;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.schedule.DatedRetest;
@@ -13,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A session as rules see it; a retest and a day of hard climbing count as one. */

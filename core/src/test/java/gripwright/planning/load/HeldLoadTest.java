@@ -7,7 +7,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
@@ -23,6 +22,7 @@ import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -40,7 +40,8 @@ class HeldLoadTest {
     Dose.Ceiling next = HELD.next(0.1, false, false);
     assertEquals(56.1, next.most().kilograms(), 1e-9);
     assertEquals(
-        "the load comes back by 10 % a week at most, from 50 kg on 2027-03-09", Words.say(next.why()));
+        "the load comes back by 10 % a week at most, from 50 kg on 2027-03-09",
+        Words.say(next.why()));
   }
 
   @Test
@@ -51,7 +52,8 @@ class HeldLoadTest {
     Dose.Ceiling eased = HELD.next(0.1, false, true);
     assertEquals(51, eased.most().kilograms(), 1e-9);
     assertEquals(
-        "no more than 50 kg on 2027-03-09: it comes back after the eased week", Words.say(eased.why()));
+        "no more than 50 kg on 2027-03-09: it comes back after the eased week",
+        Words.say(eased.why()));
   }
 
   @Test

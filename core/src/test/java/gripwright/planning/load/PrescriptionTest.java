@@ -7,7 +7,6 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Setup;
@@ -24,11 +23,12 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Derivation;
+import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
 import gripwright.strength.StrengthTest;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -73,7 +73,10 @@ class PrescriptionTest {
   }
 
   private static Derivation link(PlannedExercise exercise, String step) {
-    return exercise.why().stream().filter(w -> Words.step(w).equals(step)).findFirst().orElseThrow();
+    return exercise.why().stream()
+        .filter(w -> Words.step(w).equals(step))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static double maximum(PlannedExercise exercise) {
@@ -291,7 +294,8 @@ class PrescriptionTest {
     Derivation weight = link(exercise, "weight of test");
     assertEquals("%", weight.unit());
     assertEquals("92.5 kg for 7 s, half-crimp edge 20 mm on 2027-02-22", Words.say(weight));
-    assertEquals("80th percentile of the estimate", Words.say(link(exercise, "maximum, upper bound")));
+    assertEquals(
+        "80th percentile of the estimate", Words.say(link(exercise, "maximum, upper bound")));
     assertEquals(
         exercise.maximum().orElseThrow().high().kilograms(),
         kilograms(exercise, "maximum, upper bound"));
@@ -342,7 +346,10 @@ class PrescriptionTest {
     PlannedExercise exercise =
         exercise(compile(Skarvdal.ylva().build(), log, 1, b -> b, line(new Level.OfMax(0.8))), 1);
     return exercise.why().stream()
-        .filter(w -> Words.step(w).startsWith("weight") || Words.step(w).equals("maximum, best estimate"))
+        .filter(
+            w ->
+                Words.step(w).startsWith("weight")
+                    || Words.step(w).equals("maximum, best estimate"))
         .map(w -> Words.step(w).startsWith("weight") ? Math.round(w.value()) + " %" : Words.say(w))
         .toList();
   }
@@ -362,7 +369,8 @@ class PrescriptionTest {
   void aMaximumOfAnotherGripSaysSo() {
     PlannedExercise modelled = first(Exercise.of(HOLDS, Skarvdal.FRONT_THREE, EDGE));
     assertTrue(
-        Words.say(link(modelled, "maximum, best estimate")).startsWith("held for 7 s, modelled from"));
+        Words.say(link(modelled, "maximum, best estimate"))
+            .startsWith("held for 7 s, modelled from"));
   }
 
   @Test

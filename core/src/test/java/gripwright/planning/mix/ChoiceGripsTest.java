@@ -100,7 +100,8 @@ class ChoiceGripsTest {
                 Finding.advice("plan.load-modelled", place), Finding.error("plan.no-test", place)));
     assertEquals(new GripMix.NoLoad("plan.no-test"), out.reason());
     assertEquals(
-        new GripMix.NoLoad(""), Choice.Exclusion.withoutLoad(Setup.of(DRAG, EDGE), List.of()).reason());
+        new GripMix.NoLoad(""),
+        Choice.Exclusion.withoutLoad(Setup.of(DRAG, EDGE), List.of()).reason());
   }
 
   private static GripMix mix(List<Choice.Exclusion> out) {

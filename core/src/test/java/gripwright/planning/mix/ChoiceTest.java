@@ -6,7 +6,6 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Grip;
@@ -22,6 +21,7 @@ import gripwright.schedule.GripMix;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -87,7 +87,10 @@ class ChoiceTest {
     assertEquals(List.of(3, 2), exercises.stream().map(e -> e.scheme().sets()).toList());
     assertTrue(
         exercises.get(0).why().stream()
-            .anyMatch(w -> Words.step(w).equals("share of work") && Words.say(w).startsWith("3 of 5 sets")),
+            .anyMatch(
+                w ->
+                    Words.step(w).equals("share of work")
+                        && Words.say(w).startsWith("3 of 5 sets")),
         exercises.get(0).why().toString());
     assertTrue(
         exercises.get(1).why().stream()

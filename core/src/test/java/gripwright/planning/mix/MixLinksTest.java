@@ -2,11 +2,11 @@ package gripwright.planning.mix;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.quantity.Length;
-import gripwright.wording.Words;
 import gripwright.plan.Exercise;
+import gripwright.quantity.Length;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.GripMix;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,7 +36,14 @@ class MixLinksTest {
 
   private static List<String> told(String grip, int sets, Optional<String> toldWith) {
     return MixLinks.why(MIX, grip, sets, 5, toldWith).stream()
-        .map(l -> Words.step(l) + " " + Numbers.plain(l.value(), 2) + Words.unit(l) + ": " + Words.say(l))
+        .map(
+            l ->
+                Words.step(l)
+                    + " "
+                    + Numbers.plain(l.value(), 2)
+                    + Words.unit(l)
+                    + ": "
+                    + Words.say(l))
         .toList();
   }
 

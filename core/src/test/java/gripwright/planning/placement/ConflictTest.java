@@ -2,11 +2,11 @@ package gripwright.planning.placement;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
-import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
+import gripwright.schedule.HardThing;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;

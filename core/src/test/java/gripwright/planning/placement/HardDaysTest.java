@@ -7,7 +7,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.schedule.PlacementReason;
 import gripwright.athlete.Athlete;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
@@ -25,6 +24,7 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
 import gripwright.wording.Words;

@@ -4,11 +4,11 @@ import static gripwright.planning.Skarvdal.DRAG;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
-import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
+import gripwright.schedule.HardThing;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -48,14 +48,17 @@ class PlacementReasonsTest {
 
   @Test
   void aDayIsToldByItsTimeAndWhatCameBefore() {
-    assertEquals("90 min free for 45 min", Words.say(words().because(request(45, Optional.empty()), TUESDAY)));
+    assertEquals(
+        "90 min free for 45 min",
+        Words.say(words().because(request(45, Optional.empty()), TUESDAY)));
     assertEquals(
         "60 min free for 45 min, a preferred day",
         Words.say(words().because(request(45, Optional.empty(), DayOfWeek.THURSDAY), THURSDAY)));
     assertEquals(
         "60 min free for 45 min; 4 days after the last one",
-        Words.say(words(Skarvdal.ylva().build(), Map.of("s", MONDAY.minusDays(1), "t", MONDAY))
-            .because(request(45, Optional.empty()), THURSDAY)));
+        Words.say(
+            words(Skarvdal.ylva().build(), Map.of("s", MONDAY.minusDays(1), "t", MONDAY))
+                .because(request(45, Optional.empty()), THURSDAY)));
   }
 
   @Test
@@ -74,7 +77,8 @@ class PlacementReasonsTest {
         "60 min free for 45 min; 5 days after hard climbing",
         Words.say(words(days).because(request(45, Optional.of(little)), THURSDAY)));
     assertEquals(
-        "60 min free for 45 min", Words.say(words(days).because(request(45, Optional.empty()), THURSDAY)));
+        "60 min free for 45 min",
+        Words.say(words(days).because(request(45, Optional.empty()), THURSDAY)));
   }
 
   private static String reason(PlacementReasons words, Conflict.Fact... facts) {

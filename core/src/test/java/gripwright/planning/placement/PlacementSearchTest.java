@@ -4,10 +4,10 @@ import static gripwright.planning.Skarvdal.DRAG;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.schedule.HardThing;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
+import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;

@@ -4,9 +4,9 @@ import static gripwright.planning.Skarvdal.DRAG;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
+import gripwright.schedule.HardThing;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -41,8 +41,7 @@ class PlacementTest {
     Placement.Request hour = request(60, 24, Optional.empty());
     assertEquals(true, Placement.isOpen(week(), hour, THURSDAY));
     assertEquals(false, Placement.isOpen(week(), hour, MONDAY));
-    assertEquals(
-        false, Placement.isOpen(week(), request(61, 24, Optional.empty()), THURSDAY));
+    assertEquals(false, Placement.isOpen(week(), request(61, 24, Optional.empty()), THURSDAY));
   }
 
   @Test
@@ -51,13 +50,11 @@ class PlacementTest {
     for (int day : new int[] {0, 1, 2}) {
       assertEquals(
           false,
-          Placement.isOpen(
-              week(climbing(day, FingerSet.FOUR)), request(45, 24, DRAGS), TUESDAY));
+          Placement.isOpen(week(climbing(day, FingerSet.FOUR)), request(45, 24, DRAGS), TUESDAY));
     }
     for (Placement.HardDay free :
         List.of(climbing(-1, FingerSet.FOUR), climbing(3, FingerSet.FOUR), climbing(1, little))) {
-      assertEquals(
-          true, Placement.isOpen(week(free), request(45, 24, DRAGS), TUESDAY));
+      assertEquals(true, Placement.isOpen(week(free), request(45, 24, DRAGS), TUESDAY));
     }
     assertEquals(
         true,

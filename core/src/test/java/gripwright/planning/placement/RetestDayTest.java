@@ -7,7 +7,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Setup;
 import gripwright.plan.Block;
@@ -18,6 +17,7 @@ import gripwright.planning.Skarvdal;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
 import gripwright.season.Planner;
 import gripwright.wording.Words;
 import java.time.Duration;
@@ -93,7 +93,9 @@ class RetestDayTest {
   }
 
   private static final Placement.HardDay[] FULL = {
-    hard(1, new HardThing.Climbing()), hard(3, new HardThing.Climbing()), hard(5, new HardThing.Climbing())
+    hard(1, new HardThing.Climbing()),
+    hard(3, new HardThing.Climbing()),
+    hard(5, new HardThing.Climbing())
   };
 
   @Test
@@ -127,7 +129,9 @@ class RetestDayTest {
   @Test
   void noSessionNearTheGoalGivesItsPlace() {
     Placement.HardDay[] goal = {
-      hard(0, new HardThing.Climbing()), hard(3, new HardThing.Climbing()), hard(6, new HardThing.Goal())
+      hard(0, new HardThing.Climbing()),
+      hard(3, new HardThing.Climbing()),
+      hard(6, new HardThing.Goal())
     };
     assertEquals(
         "TUESDAY: no rested day for 1 test, so in place of the hardest session 2027-03-02",

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.schedule.HardThing;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Calendars;
+import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -58,7 +58,8 @@ class RollingTest {
       List<Placement.HardDay> hard = new ArrayList<>();
       for (int d = -1; d < 8; d++) {
         if (Math.floorMod(d, 7) == climbing) {
-          hard.add(new Placement.HardDay(first.plusDays(d), FingerSet.FOUR, new HardThing.Climbing()));
+          hard.add(
+              new Placement.HardDay(first.plusDays(d), FingerSet.FOUR, new HardThing.Climbing()));
         }
       }
       Placement.Week week =
@@ -118,7 +119,10 @@ class RollingTest {
           last.merge(request.name(), day, (a, b) -> a.isAfter(b) ? a : b);
           request
               .hardFingers()
-              .ifPresent(f -> hard.add(new Placement.HardDay(day, f, new HardThing.Session(request.name()))));
+              .ifPresent(
+                  f ->
+                      hard.add(
+                          new Placement.HardDay(day, f, new HardThing.Session(request.name()))));
         }
       }
       for (int t = 0; t < days.tests().size(); t++) {

@@ -7,7 +7,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
@@ -30,6 +29,7 @@ import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -274,9 +274,7 @@ class ProgressionBlockersTest {
     Log log = log(on(1).sets(3), on(5)).with(ache(5, 3)).with(ache(6, 4));
     assertEquals(
         List.of(
-            "pain ring 4 on 2027-03-07",
-            "pain ring 3 on 2027-03-06",
-            "3 of 5 sets on 2027-03-02"),
+            "pain ring 4 on 2027-03-07", "pain ring 3 on 2027-03-06", "3 of 5 sets on 2027-03-02"),
         reasons(log));
     assertEquals(List.of("3 of 5 sets on 2027-03-02"), reasons(log(on(1).sets(3), on(5))));
   }

@@ -8,8 +8,6 @@ import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.schedule.Cause;
-import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
@@ -26,7 +24,9 @@ import gripwright.planning.load.Dose;
 import gripwright.protocol.Argument;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.schedule.Cause;
 import gripwright.schedule.Derivation;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -278,8 +278,10 @@ class ProgressionTest {
             + " week 3 was not trained",
         told(dose(0, advance)));
     lost = weeks(1, 2, 3, 4, 5);
-    assertEquals("held back 5 steps: week 1 was not trained; week 2 was not trained; week 3 was not trained;"
-            + " and 2 more", told(dose(0, advance)));
+    assertEquals(
+        "held back 5 steps: week 1 was not trained; week 2 was not trained; week 3 was not trained;"
+            + " and 2 more",
+        told(dose(0, advance)));
     lost = weeks(1);
     trained(1, 4);
     assertEquals(

@@ -3,9 +3,9 @@ package gripwright.planning.progression;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.wording.Words;
 import gripwright.athlete.Athlete;
 import gripwright.planning.Skarvdal;
+import gripwright.wording.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,7 +81,8 @@ class ReturnRampTest {
             Week.TRAINED,
             Week.TRAINED);
     assertEquals(List.of(1.0, 1.0, 1.0, 0.8, 0.9, 1.0), course.shares());
-    assertEquals("first weeks after 14 days or more away", Words.say(course.ramp().from().orElseThrow()));
+    assertEquals(
+        "first weeks after 14 days or more away", Words.say(course.ramp().from().orElseThrow()));
     assertEquals(false, course.ramp().byLog());
     assertEquals(true, course.ramp().steady());
   }
@@ -129,7 +130,8 @@ class ReturnRampTest {
     assertEquals(false, ramp.steady());
     assertEquals(true, ramp.byLog());
     assertEquals(
-        "first week after one without training, from 2027-03-08 to 2027-03-14", Words.say(ramp.from().orElseThrow()));
+        "first week after one without training, from 2027-03-08 to 2027-03-14",
+        Words.say(ramp.from().orElseThrow()));
     ReturnRamp next =
         ramp.after(true, false, 0.9, false)
             .before(MONDAY.plusWeeks(3), Optional.of(MONDAY.plusDays(19)), false);
@@ -143,7 +145,8 @@ class ReturnRampTest {
             .ramp()
             .before(MONDAY.plusWeeks(3), Optional.of(MONDAY.plusDays(5)), false);
     assertEquals(0.8, ramp.share(false));
-    assertEquals("first weeks after 2 weeks without training", Words.say(ramp.from().orElseThrow()));
+    assertEquals(
+        "first weeks after 2 weeks without training", Words.say(ramp.from().orElseThrow()));
     assertEquals(true, ramp.byLog());
   }
 
@@ -168,7 +171,8 @@ class ReturnRampTest {
             .ramp()
             .before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(5)), true);
     assertEquals(0.8, ramp.share(false));
-    assertEquals("first weeks after pain that stopped training", Words.say(ramp.from().orElseThrow()));
+    assertEquals(
+        "first weeks after pain that stopped training", Words.say(ramp.from().orElseThrow()));
     assertEquals(true, ramp.byLog());
     ReturnRamp trainedOn =
         course(ramp(), Week.TRAINED, Week.TRAINED)

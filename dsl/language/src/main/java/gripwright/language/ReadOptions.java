@@ -58,12 +58,14 @@ public record ReadOptions(
 
   /** Returns these options with a folder that {@code use} may not leave. */
   public ReadOptions withRoot(Path folder) {
-    return new ReadOptions(Optional.of(folder), files, limits, maxFindingsPerFile, maxFindings, wording);
+    return new ReadOptions(
+        Optional.of(folder), files, limits, maxFindingsPerFile, maxFindings, wording);
   }
 
   /** Returns these options with files from elsewhere than a folder. */
   public ReadOptions withFiles(SourceLoader loader) {
-    return new ReadOptions(root, Optional.of(loader), limits, maxFindingsPerFile, maxFindings, wording);
+    return new ReadOptions(
+        root, Optional.of(loader), limits, maxFindingsPerFile, maxFindings, wording);
   }
 
   /** Returns these options with other limits. */

@@ -13,7 +13,6 @@ import gripwright.grip.StandardGrips;
 import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.wording.Wording;
 import gripwright.language.resolve.Resolver;
 import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.Limits;
@@ -21,6 +20,7 @@ import gripwright.language.syntax.Reader;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Range;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,7 +65,7 @@ class LanguagePageTest {
                       String text = around.get(0) + block.text() + around.get(1);
                       List<LocatedFinding> findings =
                           Reader.parse(SourceFile.of("example.grip", text)).findings();
-                      assertEquals(List.of(), findings.stream().map(Wording::report).toList());
+                      assertEquals(List.of(), findings.stream().map(f -> f.report(Wording.english())).toList());
                     }));
   }
 

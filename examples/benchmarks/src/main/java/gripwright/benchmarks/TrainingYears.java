@@ -14,19 +14,20 @@ import gripwright.hand.Side;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
-import gripwright.season.CompiledPlan;
-import gripwright.schedule.DatedSession;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
-import gripwright.schedule.PlanWeek;
-import gripwright.schedule.PlannedExercise;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.StandardProtocols;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
+import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -87,7 +88,8 @@ final class TrainingYears {
             List.of(SessionPlan.of("strength", 1, line)), List.of(), List.of(), List.of());
     Plan.Builder plan = Plan.named("years").athlete("tove").from(FROM).rules(ruleSet);
     for (int from = 0; from < weekCount; from += BLOCK_WEEKS) {
-      plan.block(new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), content, Map.of()));
+      plan.block(
+          new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), content, Map.of()));
     }
     List<DatedSession> sessions = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -153,7 +155,7 @@ final class TrainingYears {
         exercises.stream().anyMatch(PlannedExercise::hard),
         false,
         Load.ofKilograms(BODY_MASS),
-        "the benchmark says so",
+        new PlacementReason.AsPlanned(),
         exercises,
         path,
         Optional.empty());

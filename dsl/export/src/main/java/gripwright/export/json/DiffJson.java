@@ -73,7 +73,8 @@ final class DiffJson {
     json.object(
         () -> {
           json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
-          json.list("changes", changes(diff, json.wording()), c -> json.object(() -> change(json, c)));
+          json.list(
+              "changes", changes(diff, json.wording()), c -> json.object(() -> change(json, c)));
           FindingJson.list(json, after);
           FindingJson.list(json, "findingsBefore", before);
         });

@@ -115,8 +115,7 @@ public final class JsonDocuments {
    * @param findings what there is to say about the file, worded
    * @param wording the words for what is data
    */
-  public static String grips(
-      GripSurvey survey, List<ReportedFinding> findings, Wording wording) {
+  public static String grips(GripSurvey survey, List<ReportedFinding> findings, Wording wording) {
     JsonText json = new JsonText(wording);
     GripJson.write(json, survey, findings);
     return json.close();
@@ -145,8 +144,7 @@ public final class JsonDocuments {
    * @param findings what there is to say about the file, worded
    * @param wording the words for what is data
    */
-  public static String review(
-      Review review, List<ReportedFinding> findings, Wording wording) {
+  public static String review(Review review, List<ReportedFinding> findings, Wording wording) {
     JsonText json = new JsonText(wording);
     ReviewJson.write(json, review, findings);
     return json.close();

@@ -10,10 +10,10 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.GripMix;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
@@ -62,8 +62,7 @@ final class PlanJson {
           json.list("retests", plan.retests(), r -> json.object(() -> retest(json, r)));
           json.field("heardUntil", plan.lastKnownDay().map(LocalDate::toString).orElse(null));
           json.list("missed", plan.missed(), m -> json.line(() -> LogJson.missed(json, m)));
-          json.list(
-              "changes", plan.changes(), c -> json.object(() -> LogJson.change(json, c)));
+          json.list("changes", plan.changes(), c -> json.object(() -> LogJson.change(json, c)));
           json.list("cautions", plan.cautions(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, document.findings());
         });
@@ -82,8 +81,10 @@ final class PlanJson {
     session
         .happened()
         .ifPresentOrElse(
-            happened -> json.object("happened", () -> LogJson.happened(
-                        json, happened, plan.timeline().line(happened))),
+            happened ->
+                json.object(
+                    "happened",
+                    () -> LogJson.happened(json, happened, plan.timeline().line(happened))),
             () -> json.nothing("happened"));
     json.list("exercises", session.exercises(), e -> json.object(() -> exercise(json, e)));
   }
@@ -230,10 +231,7 @@ final class PlanJson {
     for (DatedSession session : plan.sessionsOf(week.number())) {
       session
           .exercises()
-          .forEach(
-              e ->
-                  parts.addAll(
-                      ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
+          .forEach(e -> parts.addAll(ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
     }
     List<FingerWork> fingers = FingerWork.together(parts);
     json.list("fingers", fingers, f -> json.line(() -> finger(json, f)));

@@ -38,10 +38,7 @@ final class ReviewJson {
     this.json = json;
   }
 
-  static void write(
-      JsonText json,
-      Review review,
-      List<ReportedFinding> findings) {
+  static void write(JsonText json, Review review, List<ReportedFinding> findings) {
     ReviewJson writer = new ReviewJson(json);
     json.object(
         () -> {

@@ -1,8 +1,8 @@
 package gripwright.export.json;
 
-import gripwright.wording.Wording;
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
+import gripwright.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;

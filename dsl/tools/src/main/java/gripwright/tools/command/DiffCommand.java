@@ -71,7 +71,8 @@ public final class DiffCommand {
         asked(EditionDiff.between(before.edition(), after.edition()), given, before, after);
     if (given.asJson()) {
       console.out(
-          JsonDocuments.diff(diff, before.edition().findings(), after.edition().findings(), Wording.english()));
+          JsonDocuments.diff(
+              diff, before.edition().findings(), after.edition().findings(), Wording.english()));
     } else {
       sayErrors("OLD", given.rest().get(0), before, console);
       sayErrors("NEW", given.rest().get(1), after, console);

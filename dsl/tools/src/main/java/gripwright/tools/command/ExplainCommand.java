@@ -156,7 +156,8 @@ public final class ExplainCommand {
           plans.stream()
               .map(plan -> CompileCommand.document(run.compilation(), plan, plan.on(date)))
               .toList();
-      console.out(JsonDocuments.compiled(documents, run.compilation().findings(), Wording.english()));
+      console.out(
+          JsonDocuments.compiled(documents, run.compilation().findings(), Wording.english()));
     } else {
       console.out(
           plans.stream()
