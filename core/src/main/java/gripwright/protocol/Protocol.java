@@ -91,6 +91,40 @@ public record Protocol(
     return bind(name, all, steps);
   }
 
+  /**
+   * Returns how many holds and rests the protocol has when written out, without writing it out;
+   * {@link Scheme#ENDLESS} where it is more.
+   *
+   * @param arguments values by parameter name; parameters not named keep their defaults
+   */
+  public long size(Map<String, Argument> arguments) {
+    return size(steps, arguments);
+  }
+
+  private long size(List<Part> parts, Map<String, Argument> arguments) {
+    long size = 0;
+    for (Part part : parts) {
+      if (part instanceof Part.Repeat repeat) {
+        long once = size(repeat.steps(), arguments) + 1;
+        long times = Math.max(1, times(repeat.times(), arguments));
+        size += once > Scheme.ENDLESS / times ? Scheme.ENDLESS : once * times;
+      } else {
+        size++;
+      }
+      size = Math.min(Scheme.ENDLESS, size);
+    }
+    return size;
+  }
+
+  private long times(Term<Integer> times, Map<String, Argument> arguments) {
+    if (times instanceof Term.Fixed<Integer> fixed) {
+      return fixed.value();
+    }
+    String parameter = ((Term.Given<Integer>) times).parameter();
+    Argument value = arguments.getOrDefault(parameter, parameters.get(parameter));
+    return value instanceof Argument.Count count ? count.times() : 1;
+  }
+
   private static Scheme bind(String name, Map<String, Argument> values, List<Part> parts) {
     return new Scheme(bindAll(name, values, parts));
   }

@@ -306,7 +306,7 @@ public final class Progression {
     }
     if (change instanceof Advance.HoldTo hold) {
       Duration longest =
-          dose.scheme().holds().stream()
+          dose.scheme().written().stream()
               .map(Scheme.Hold::time)
               .max(Duration::compareTo)
               .orElse(Duration.ZERO);
@@ -356,7 +356,7 @@ public final class Progression {
       why.add(
           new Derivation(
               "advance hold",
-              scheme.holds().get(0).seconds(),
+              scheme.written().get(0).seconds(),
               "s",
               count + " of " + Numbers.plain(to.step().toNanos() / 1e9, 3) + " s"));
       return dose.with(scheme);
@@ -393,7 +393,7 @@ public final class Progression {
     why.add(
         new Derivation(
             "ease",
-            shorter.holds().get(0).seconds(),
+            shorter.written().get(0).seconds(),
             "s",
             Numbers.plain(keep * 100, 1) + " % of the one set's hold"));
     return dose.shortened(shorter);
