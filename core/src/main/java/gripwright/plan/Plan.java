@@ -160,9 +160,9 @@ public record Plan(
     return ModelPath.of("plan", name);
   }
 
-  /** Returns how many weeks all blocks have together. */
+  /** Returns how many weeks all blocks have together; of too many to count, the largest number. */
   public int weeks() {
-    return blocks.stream().mapToInt(Block::weeks).sum();
+    return (int) Math.min(Integer.MAX_VALUE, blocks.stream().mapToLong(Block::weeks).sum());
   }
 
   /** Returns the last day: the end of the last week. */

@@ -11,6 +11,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.quantity.Load;
 import gripwright.rule.Gates;
+import gripwright.rule.WaiverIndex;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.GripMix;
 import gripwright.schedule.GripMix.Blend;
@@ -52,6 +53,7 @@ public final class Choice {
   private final LogTimeline timeline;
   private final HandFits fits;
   private final StrengthMap strength;
+  private final WaiverIndex waivers;
   private final Load bodyMass;
   private final Map<List<Setup>, MixQuestion> questions = new HashMap<>();
   private final Map<Asked, Optional<GripMix>> answers = new HashMap<>();
@@ -89,6 +91,7 @@ public final class Choice {
       StrengthMap strength,
       Load bodyMass) {
     this.plan = plan;
+    this.waivers = WaiverIndex.of(plan);
     this.athlete = athlete;
     this.timeline = timeline;
     this.fits = fits;
@@ -123,7 +126,7 @@ public final class Choice {
    * @param session the session it would be part of, its other exercises left out
    */
   public Optional<Exclusion> excludedByRule(PlannedExercise candidate, DatedSession session, PlanWeek week) {
-    return Gates.stopping(candidate, session, week, plan, athlete, timeline)
+    return Gates.stopping(candidate, session, week, plan, waivers, athlete, timeline)
         .map(rule -> new Exclusion(candidate.setup().grip().name(), Kind.GATE, rule));
   }
 
