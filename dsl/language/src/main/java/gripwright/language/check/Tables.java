@@ -1,6 +1,7 @@
 package gripwright.language.check;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Budget;
 import gripwright.grip.Grip;
 import gripwright.protocol.Protocol;
 import gripwright.rule.Rule;
@@ -18,13 +19,15 @@ import java.util.TreeSet;
  * @param protocols protocols
  * @param ruleSets rule sets
  * @param builtInRules names of the rules that every plan is held to
+ * @param budget how large plans may be
  */
 record Tables(
     Known<Athlete> athletes,
     Known<Grip> grips,
     Known<Protocol> protocols,
     Known<RuleSet> ruleSets,
-    Set<String> builtInRules) {
+    Set<String> builtInRules,
+    Budget budget) {
 
   /**
    * Returns the names of all rules of a plan: those built in and those of its rule sets. Empty if
