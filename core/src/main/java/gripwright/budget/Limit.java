@@ -34,11 +34,11 @@ public enum Limit {
   /** Places that findings of a compile list; a finding itself counts as {@link #A_FINDING}. */
   FINDINGS(1_000_000),
   /** Evaluation steps of rules: things that were looked at. */
-  WORK(1_000_000_000),
+  WORK(200_000_000),
   /** Values that rules keep while a plan is checked: what was read, and pairs of sessions. */
   VALUES(10_000_000),
   /** Steps of the search for days. */
-  PLACEMENT(1_000_000_000);
+  PLACEMENT(500_000_000);
 
   /** What a finding counts of {@link #FINDINGS}, beside the places that it lists. */
   public static final int A_FINDING = 10;

@@ -79,14 +79,16 @@ public record EvaluationContext(
     Kind kind = ((Type.Many) every.collection().type()).kind();
     EvaluationContext first = inside(kind, elements.get(0));
     ExpressionCompiler compiler = new ExpressionCompiler(first.kinds(), evaluation);
+    int before = compiler.compiled();
     ExpressionCompiler.TruthCode where = compiler.where(every.where());
     ExpressionCompiler.TruthCode body = compiler.truth(every.body());
     ExpressionCompiler.NumberCode excess = Excess.code(every.body(), compiler, evaluation);
+    long weight = compiler.weightSince(before);
     @Nullable Object[] frame = compiler.frame(first);
     @Nullable Object worst = null;
     double most = -1;
     for (Object element : elements) {
-      evaluation.take(1);
+      evaluation.take(weight);
       frame[things.size()] = element;
       if (where.at(frame) == ExpressionCompiler.YES && body.at(frame) == ExpressionCompiler.NO) {
         double by = excess.at(frame);

@@ -91,15 +91,17 @@ public final class Excess {
     BitSet around = compiler.spoken;
     compiler.spoken = new BitSet();
     int place = compiler.enterElementOf(every.collection());
+    int before = compiler.compiled();
     TruthCode where = compiler.where(every.where());
     NumberCode body = ifBroken(every.body());
+    long weight = compiler.weightSince(before);
     compiler.leave();
     NumberCode code =
         frame -> {
           double most = 0;
           if (collection.at(frame) instanceof List<?> things) {
             for (Object thing : things) {
-              evaluation.take(1);
+              evaluation.take(weight);
               frame[place] = thing;
               if (where.at(frame) == ExpressionCompiler.YES) {
                 most = Math.max(most, body.at(frame));

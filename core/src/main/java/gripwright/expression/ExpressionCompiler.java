@@ -27,6 +27,9 @@ public final class ExpressionCompiler {
   /** See {@link #NO}. */
   public static final int YES = 2;
 
+  /** So many expressions take about the time of one step into a collection. */
+  private static final int EXPRESSIONS_OF_A_STEP = 16;
+
   /** A number, level, grade or date. */
   public interface NumberCode {
     double at(@Nullable Object[] frame);
@@ -90,6 +93,9 @@ public final class ExpressionCompiler {
   private final Evaluation evaluation;
   private int depth;
   private int memos;
+
+  /** How many expressions were compiled so far. */
+  private int compiled;
 
   /** The places spoken of since it was last set. */
   BitSet spoken = new BitSet();
@@ -189,6 +195,7 @@ public final class ExpressionCompiler {
   }
 
   TruthCode truth(Expression e) {
+    compiled++;
     if (e instanceof Expression.Truth truth) {
       int value = truth.value() ? YES : NO;
       return frame -> value;
@@ -242,6 +249,20 @@ public final class ExpressionCompiler {
     throw new IllegalArgumentException(e.type().inWords() + " is not a yes or no");
   }
 
+  /** Returns how many expressions were compiled so far. */
+  int compiled() {
+    return compiled;
+  }
+
+  /**
+   * Returns what one element of a collection counts as: 1, and more where much is asked of it.
+   *
+   * @param before what {@link #compiled} was before that was compiled
+   */
+  long weightSince(int before) {
+    return 1 + (compiled - before) / EXPRESSIONS_OF_A_STEP;
+  }
+
   private static TruthCode compare(Relation relation, NumberCode left, NumberCode right) {
     return frame -> {
       double one = left.at(frame);
@@ -278,8 +299,10 @@ public final class ExpressionCompiler {
     BitSet around = spoken;
     spoken = new BitSet();
     int place = enterElementOf(quantify.collection());
+    int before = compiled;
     TruthCode where = where(quantify.where());
     TruthCode body = truth(quantify.body());
+    long weight = weightSince(before);
     leave();
     boolean every = quantify.quantifier() == Expression.Quantifier.EVERY;
     int decided = every ? NO : YES;
@@ -290,7 +313,7 @@ public final class ExpressionCompiler {
           }
           int result = YES - decided;
           for (Object thing : things) {
-            evaluation.take(1);
+            evaluation.take(weight);
             frame[place] = thing;
             if (where.at(frame) == YES) {
               int one = body.at(frame);
@@ -316,6 +339,7 @@ public final class ExpressionCompiler {
   }
 
   NumberCode number(Expression e) {
+    compiled++;
     if (e instanceof Expression.Amount amount) {
       double value = amount.base();
       return frame -> value;
@@ -365,8 +389,10 @@ public final class ExpressionCompiler {
     BitSet around = spoken;
     spoken = new BitSet();
     int place = enterElementOf(summarize.collection());
+    int before = compiled;
     TruthCode where = where(summarize.where());
     NumberCode value = summarize.value().isPresent() ? number(summarize.value().get()) : f -> 1;
+    long weight = weightSince(before);
     leave();
     Expression.Summary summary = summarize.summary();
     NumberCode code =
@@ -376,7 +402,7 @@ public final class ExpressionCompiler {
           }
           Tally tally = new Tally();
           for (Object thing : things) {
-            evaluation.take(1);
+            evaluation.take(weight);
             frame[place] = thing;
             if (where.at(frame) == YES) {
               tally.add(value.at(frame));
@@ -433,6 +459,7 @@ public final class ExpressionCompiler {
   }
 
   ObjectCode object(Expression e) {
+    compiled++;
     if (e instanceof Expression.Subject subject) {
       int place = subjects.size() - 1 - subject.outward();
       if (subject.outward() < 0 || place < 0 || subjects.get(place) != subject.kind()) {

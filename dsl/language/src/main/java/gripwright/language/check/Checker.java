@@ -101,7 +101,7 @@ public final class Checker {
     RuleNames ruleNames = new RuleNames(grips::declares, protocols::declares, standard.ruleSets());
     make(ruleSets, names.ruleSets(), d -> ruleSet(d, ruleNames, grips, protocols));
     Tables tables = new Tables(
-            athletes, grips, protocols, ruleSets, standard.rules(), meter.budget());
+            athletes, grips, protocols, ruleSets, standard.rules(), meter);
     Known<Plan> plans = known("plan", NodeKind.PLAN);
     make(plans, names.plans(), d -> plan(d, tables));
     if (tooMuch) {

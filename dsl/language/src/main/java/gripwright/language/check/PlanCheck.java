@@ -77,7 +77,13 @@ final class PlanCheck {
     defaults.restBetween().ifPresent(builder::restBetween);
     defaults.weights().ifPresent(builder::weights);
     PlanScope scope =
-        new PlanScope(ledger, tables.grips(), tables.protocols(), athletes, athletesKnown, tables.budget());
+        new PlanScope(
+            ledger,
+            tables.grips(),
+            tables.protocols(),
+            athletes,
+            athletesKnown,
+            tables.budget());
     for (PlanItem.BlockItem block :
         tooManyAthletes() ? List.<PlanItem.BlockItem>of() : blockItems) {
       once.first(block.name(), "block", block.name().text());
@@ -213,7 +219,7 @@ final class PlanCheck {
   private WaiverCheck waivers() {
     WaiverCheck known = waivers;
     if (known == null) {
-      known = new WaiverCheck(ledger, blockItems, rules(), Damage.in(declaration));
+      known = new WaiverCheck(ledger, blockItems, rules(), Damage.in(declaration, tables.meter()));
       waivers = known;
     }
     return known;
