@@ -27,4 +27,5 @@ module gripwright.core {
   exports gripwright.review;
   exports gripwright.compare;
   exports gripwright.diff;
+  exports gripwright.wording;
 }

@@ -3,6 +3,7 @@ package gripwright.ability;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -48,6 +49,8 @@ public record Ability(GradeScale scale, String grade, int ircra) implements Comp
    * @throws IllegalArgumentException if the number is not the grade's
    */
   public Ability {
+    Objects.requireNonNull(scale, "scale");
+    Objects.requireNonNull(grade, "grade");
     if (number(scale, grade).orElse(0) != ircra) {
       throw new IllegalArgumentException(
           "not a grade: " + scale.word() + " " + grade + " as IRCRA " + ircra);

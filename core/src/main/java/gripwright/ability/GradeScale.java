@@ -1,6 +1,7 @@
 package gripwright.ability;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A published scale of climbing grades. */
@@ -25,6 +26,7 @@ public enum GradeScale {
 
   /** Finds the scale a word stands for. */
   public static Optional<GradeScale> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (GradeScale scale : values()) {
       if (scale.word().equals(word)) {
         return Optional.of(scale);

@@ -9,15 +9,20 @@ import gripwright.hand.Sex;
 import gripwright.hand.Side;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.quantity.Range;
+import gripwright.quantity.Unit;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Who a plan is for. Immutable.
@@ -58,10 +63,21 @@ public record Athlete(
   /**
    * Time in training, as it stood on a day.
    *
-   * @param months 0 or more
+   * @param months 0 to 1200
    * @param asOf the day; empty means the first day of whatever plan is compiled
    */
   public record Experience(double months, Optional<LocalDate> asOf) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the months are outside 0 to 1200, or the year of the day
+     *     is outside 1900 to 2199
+     */
+    public Experience {
+      Objects.requireNonNull(asOf, "asOf");
+      Range.TRAINED.checkIn(Unit.MONTH, months);
+      asOf.ifPresent(Range.YEAR::check);
+    }
 
     /** Months in a day, by a year of 365.25 days. */
     private static final double MONTHS_PER_DAY = 12 / 365.25;
@@ -84,7 +100,13 @@ public record Athlete(
    * @param grip name of the grip
    * @param experience for how long
    */
-  public record Familiarity(String grip, Experience experience) {}
+  public record Familiarity(String grip, Experience experience) {
+    /** Refuses null. */
+    public Familiarity {
+      Objects.requireNonNull(grip, "grip");
+      Objects.requireNonNull(experience, "experience");
+    }
+  }
 
   /**
    * Regular climbing on a weekday.
@@ -94,7 +116,19 @@ public record Athlete(
    * @param how the coach's word for it, such as {@code easy}
    * @param time how long
    */
-  public record ClimbingDay(DayOfWeek day, boolean hard, String how, Duration time) {}
+  public record ClimbingDay(DayOfWeek day, boolean hard, String how, Duration time) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the time is not above 0 and up to a day
+     */
+    public ClimbingDay {
+      Objects.requireNonNull(day, "day");
+      Objects.requireNonNull(how, "how");
+      Objects.requireNonNull(time, "time");
+      Range.CLIMBING.check(time);
+    }
+  }
 
   /**
    * Days away, both ends included.
@@ -105,11 +139,17 @@ public record Athlete(
    */
   public record Absence(LocalDate from, LocalDate to, Optional<String> note) {
     /**
-     * Checks the order.
+     * Checks the days.
      *
-     * @throws IllegalArgumentException if it ends before it begins
+     * @throws IllegalArgumentException if it ends before it begins, or a year is outside 1900 to
+     *     2199
      */
     public Absence {
+      Objects.requireNonNull(from, "from");
+      Objects.requireNonNull(to, "to");
+      Objects.requireNonNull(note, "note");
+      Range.YEAR.check(from);
+      Range.YEAR.check(to);
       if (to.isBefore(from)) {
         throw new IllegalArgumentException("away to " + to + " before " + from);
       }
@@ -121,16 +161,58 @@ public record Athlete(
     }
   }
 
-  /** Copies the lists. */
+  /**
+   * Copies and checks the parts.
+   *
+   * @throws IllegalArgumentException if body mass, a time or a year is outside its {@link Range},
+   *     there is no available day, a grip is familiar twice, or something happened before the date
+   *     of birth
+   */
   public Athlete {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(born, "born");
+    Objects.requireNonNull(bodyMass, "bodyMass");
+    Objects.requireNonNull(trained, "trained");
+    Objects.requireNonNull(ability, "ability");
+    Objects.requireNonNull(sex, "sex");
+    Objects.requireNonNull(left, "left");
+    Objects.requireNonNull(right, "right");
+    Objects.requireNonNull(familiar, "familiar");
+    Objects.requireNonNull(injuries, "injuries");
+    Objects.requireNonNull(available, "available");
+    Objects.requireNonNull(climbing, "climbing");
+    Objects.requireNonNull(away, "away");
+    Objects.requireNonNull(equipment, "equipment");
     familiar = List.copyOf(familiar);
     injuries = List.copyOf(injuries);
     available =
         available.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(available));
     climbing = List.copyOf(climbing);
     away = List.copyOf(away);
-    if (bodyMass.kilograms() <= 0) {
-      throw new IllegalArgumentException("athlete " + name + ": body mass " + bodyMass);
+    Range.YEAR.check(born);
+    Range.BODY_MASS.check(bodyMass);
+    if (available.isEmpty()) {
+      throw new IllegalArgumentException("athlete " + name + " has no available day");
+    }
+    available.values().forEach(Range.AVAILABLE::check);
+    Set<String> grips = new HashSet<>();
+    for (Familiarity each : familiar) {
+      if (!grips.add(each.grip())) {
+        throw new IllegalArgumentException(
+            "athlete " + name + ": " + each.grip() + " is familiar twice");
+      }
+      each.experience().asOf().ifPresent(day -> notBefore(born, day, "time with " + each.grip()));
+    }
+    trained.asOf().ifPresent(day -> notBefore(born, day, "training"));
+    injuries.forEach(injury -> notBefore(born, injury.from(), "injury"));
+    away.forEach(absence -> notBefore(born, absence.from(), "away"));
+  }
+
+  private static void notBefore(LocalDate born, LocalDate day, String what) {
+    if (day.isBefore(born)) {
+      throw new IllegalArgumentException(
+          what + " on " + day + " is before the date of birth " + born);
     }
   }
 
@@ -171,6 +253,7 @@ public record Athlete(
 
   /** Starts an athlete. */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 
@@ -201,18 +284,21 @@ public record Athlete(
 
     /** Sets the name people use. */
     public Builder title(String text) {
+      Objects.requireNonNull(text, "text");
       title = text;
       return this;
     }
 
     /** Sets the date of birth. */
     public Builder born(LocalDate date) {
+      Objects.requireNonNull(date, "date");
       born = Optional.of(date);
       return this;
     }
 
     /** Sets the body mass. */
     public Builder bodyMass(Load mass) {
+      Objects.requireNonNull(mass, "mass");
       bodyMass = Optional.of(mass);
       return this;
     }
@@ -224,24 +310,28 @@ public record Athlete(
 
     /** Sets the structured finger training so far. */
     public Builder trained(Experience experience) {
+      Objects.requireNonNull(experience, "experience");
       trained = Optional.of(experience);
       return this;
     }
 
     /** Sets the level. */
     public Builder ability(Ability level) {
+      Objects.requireNonNull(level, "level");
       ability = Optional.of(level);
       return this;
     }
 
     /** Sets the sex, for the norms that differ by it. */
     public Builder sex(Sex value) {
+      Objects.requireNonNull(value, "value");
       sex = Optional.of(value);
       return this;
     }
 
     /** Sets both hands alike. */
     public Builder hand(Hand both) {
+      Objects.requireNonNull(both, "both");
       left = Optional.of(both);
       right = Optional.of(both);
       return this;
@@ -249,6 +339,8 @@ public record Athlete(
 
     /** Sets one hand; set both alike first. */
     public Builder hand(Side side, Hand hand) {
+      Objects.requireNonNull(side, "side");
+      Objects.requireNonNull(hand, "hand");
       if (side == Side.LEFT) {
         left = Optional.of(hand);
       } else {
@@ -259,53 +351,65 @@ public record Athlete(
 
     /** Adds a grip already used in training. */
     public Builder familiar(String grip, double months) {
+      Objects.requireNonNull(grip, "grip");
       return familiar(new Familiarity(grip, new Experience(months, Optional.empty())));
     }
 
     /** Adds a grip already used in training. */
     public Builder familiar(Familiarity grip) {
+      Objects.requireNonNull(grip, "grip");
       familiar.add(grip);
       return this;
     }
 
     /** Adds an injury. */
     public Builder injury(Injury injury) {
+      Objects.requireNonNull(injury, "injury");
       injuries.add(injury);
       return this;
     }
 
     /** Sets the time available on a weekday. */
     public Builder available(DayOfWeek day, Duration time) {
+      Objects.requireNonNull(day, "day");
+      Objects.requireNonNull(time, "time");
       available.put(day, time);
       return this;
     }
 
     /** Adds regular climbing. */
     public Builder climbing(ClimbingDay day) {
+      Objects.requireNonNull(day, "day");
       climbing.add(day);
       return this;
     }
 
     /** Adds days away. */
     public Builder away(Absence absence) {
+      Objects.requireNonNull(absence, "absence");
       away.add(absence);
       return this;
     }
 
     /** Adds an edge. */
     public Builder edge(Length depth) {
+      Objects.requireNonNull(depth, "depth");
       edges.add(depth);
       return this;
     }
 
     /** Sets how load is added. */
     public Builder added(Load step, Load limit) {
+      Objects.requireNonNull(step, "step");
+      Objects.requireNonNull(limit, "limit");
       added = Optional.of(new Equipment.Steps(step, limit));
       return this;
     }
 
     /** Sets how load is taken off. */
     public Builder assist(Load step, Load limit) {
+      Objects.requireNonNull(step, "step");
+      Objects.requireNonNull(limit, "limit");
       assist = Optional.of(new Equipment.Steps(step, limit));
       return this;
     }

@@ -2,8 +2,13 @@ package gripwright.athlete;
 
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import gripwright.quantity.Range;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What there is to train with: edges, weight to add, and weight that can be taken off.
@@ -17,18 +22,23 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
   /**
    * Loads that can be built: every multiple of a step up to a limit.
    *
-   * @param step above 0 kg
-   * @param limit the most, 0 kg or more
+   * @param step above 0 kg and up to 200 kg
+   * @param limit the most, above 0 kg and up to 1000 kg, at least the step
    */
   public record Steps(Load step, Load limit) {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if the step is not above 0 kg or the limit is negative
+     * @throws IllegalArgumentException if step or limit is outside its range, or the limit is below
+     *     the step
      */
     public Steps {
-      if (step.kilograms() <= 0 || limit.kilograms() < 0) {
-        throw new IllegalArgumentException("not load steps: " + step + " to " + limit);
+      Objects.requireNonNull(step, "step");
+      Objects.requireNonNull(limit, "limit");
+      Range.LOAD_STEP.check(step);
+      Range.LOAD_LIMIT.check(limit);
+      if (limit.compareTo(step) < 0) {
+        throw new IllegalArgumentException("load step " + step + " is above the limit " + limit);
       }
     }
 
@@ -43,9 +53,27 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
   /** A total up to this much, in kg, is no load: nobody hangs from an edge by nothing. */
   private static final double NOTHING = 1e-6;
 
-  /** Copies the edges. */
+  /**
+   * Copies and checks the edges.
+   *
+   * @throws IllegalArgumentException if there is none, a depth is outside 1 to 200 mm, or two are
+   *     the same to a hundredth of a millimetre
+   */
   public Equipment {
+    Objects.requireNonNull(edges, "edges");
+    Objects.requireNonNull(added, "added");
+    Objects.requireNonNull(assist, "assist");
     edges = List.copyOf(edges);
+    if (edges.isEmpty()) {
+      throw new IllegalArgumentException("equipment without an edge");
+    }
+    Set<String> depths = new HashSet<>();
+    for (Length edge : edges) {
+      Range.EDGE.check(edge);
+      if (!depths.add(Numbers.plain(edge.millimetres(), 2))) {
+        throw new IllegalArgumentException("edge " + edge + " is there twice");
+      }
+    }
   }
 
   /** Tells whether there is an edge of this depth, to a hundredth of a millimetre. */

@@ -3,7 +3,9 @@ package gripwright.athlete;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
+import gripwright.quantity.Range;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -25,11 +27,20 @@ public record Injury(
     Optional<String> note) {
 
   /**
-   * Checks the order of the dates.
+   * Checks the dates.
    *
-   * @throws IllegalArgumentException if it was cleared before it happened
+   * @throws IllegalArgumentException if it was cleared before it happened, or a year is outside
+   *     1900 to 2199
    */
   public Injury {
+    Objects.requireNonNull(finger, "finger");
+    Objects.requireNonNull(structure, "structure");
+    Objects.requireNonNull(side, "side");
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(cleared, "cleared");
+    Objects.requireNonNull(note, "note");
+    Range.YEAR.check(from);
+    cleared.ifPresent(Range.YEAR::check);
     if (cleared.isPresent() && cleared.get().isBefore(from)) {
       throw new IllegalArgumentException("cleared " + cleared.get() + " before " + from);
     }

@@ -1,4 +1,10 @@
-/** Who a plan is for: history, injuries, days, equipment and level. */
+/**
+ * Who a plan is for: history, injuries, days, equipment and level.
+ *
+ * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
+ * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes
+ * the value and the range.
+ */
 @NullMarked
 package gripwright.athlete;
 

@@ -18,8 +18,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Compares two schedules in meaning: what is trained, when, and how hard. Names of files,
- * order of declarations, derivations and findings play no part.
+ * Compares two schedules in meaning: what is trained, when, and how hard. Names of files, order of
+ * declarations, derivations and findings play no part.
  */
 public final class PlanChanges {
 
@@ -36,8 +36,8 @@ public final class PlanChanges {
   }
 
   /**
-   * Returns what changed from one schedule to another, by date; empty if and only if both say
-   * the same and train the same on the same days, with the same tests, goal and waivers.
+   * Returns what changed from one schedule to another, by date; empty if and only if both say the
+   * same and train the same on the same days, with the same tests, goal and waivers.
    */
   public static List<PlanChange> between(Schedule before, Schedule after) {
     PlanChanges found = new PlanChanges(before, after);

@@ -2,7 +2,10 @@ package gripwright.compare;
 
 import gripwright.grip.Setup;
 import gripwright.protocol.Protocol;
+import gripwright.quantity.Range;
+import gripwright.quantity.Unit;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -35,12 +38,32 @@ public record Comparison(
    * @param quantity the quantity that all protocols shall share
    * @param by the parameter that is solved for
    */
-  public record Match(Measure quantity, String by) {}
+  public record Match(Measure quantity, String by) {
+    /** Refuses null. */
+    public Match {
+      Objects.requireNonNull(quantity, "quantity");
+      Objects.requireNonNull(by, "by");
+    }
+  }
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @throws IllegalArgumentException if there are fewer than two protocols, or sessions a week or
+   *     weeks are outside their {@link Range}
+   */
   public Comparison {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(athlete, "athlete");
+    Objects.requireNonNull(setup, "setup");
+    Objects.requireNonNull(protocols, "protocols");
+    Objects.requireNonNull(match, "match");
+    Objects.requireNonNull(measures, "measures");
     protocols = List.copyOf(protocols);
     measures = List.copyOf(measures);
+    Range.PER_WEEK.check(perWeek);
+    Range.COMPARISON.checkIn(Unit.WEEK, weeks);
     if (protocols.size() < 2) {
       throw new IllegalArgumentException("comparison " + name + " needs two protocols");
     }

@@ -2,6 +2,7 @@ package gripwright.diff;
 
 import gripwright.change.PlanChange;
 import gripwright.change.PlanChanges;
+import gripwright.schedule.Caution;
 import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,15 +17,15 @@ import java.util.stream.Stream;
  * @param before the plan as it was
  * @param after the plan as it is
  * @param changes by date; what follows from another of them is left out
- * @param cautionsNew what the athlete is told now and was not before
- * @param cautionsGone what the athlete was told and no longer is
+ * @param cautionsNew cautions that are new
+ * @param cautionsGone cautions that are gone
  */
 public record PlanDiff(
     CompiledPlan before,
     CompiledPlan after,
     List<PlanChange> changes,
-    List<String> cautionsNew,
-    List<String> cautionsGone) {
+    List<Caution> cautionsNew,
+    List<Caution> cautionsGone) {
 
   /** Copies the lists. */
   public PlanDiff {
@@ -51,8 +52,8 @@ public record PlanDiff(
         without(before.cautions(), after.cautions()));
   }
 
-  private static List<String> without(List<String> some, List<String> others) {
-    Set<String> known = new HashSet<>(others);
+  private static List<Caution> without(List<Caution> some, List<Caution> others) {
+    Set<Caution> known = new HashSet<>(others);
     return some.stream().filter(text -> !known.contains(text)).toList();
   }
 

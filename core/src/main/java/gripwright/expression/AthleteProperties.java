@@ -16,7 +16,10 @@ final class AthleteProperties {
         .time("trained", "Structured finger training so far, on the day.")
         .number("ability", Type.Plain.GRADE, "The level.")
         .quantity("body-mass", Dimension.MASS, "Body mass as last logged on or before the day.")
-        .word("sex", Vocabulary.of("sex", (Object[]) Sex.values()), "Female or male; missing where it is not written.")
+        .word(
+            "sex",
+            Vocabulary.of("sex", (Object[]) Sex.values()),
+            "Female or male; missing where it is not written.")
         .truth("injured", "An injury is not cleared on the day.");
   }
 }

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * Expressions over many subjects of one kind at once: each is worked out for a batch of subjects, a
  * column of values at a time. What several rules have in common is worked out once.
  *
- * <p>The answers are those of {@link ExpressionCompiler}, which also answers what goes through a collection.
- * Not thread-safe.
+ * <p>The answers are those of {@link ExpressionCompiler}, which also answers what goes through a
+ * collection. Not thread-safe.
  */
 public final class Columns {
 
@@ -195,7 +195,8 @@ public final class Columns {
   }
 
   private static byte answer(Relation relation, int order) {
-    return (byte) (Arithmetic.holds(relation, order) ? ExpressionCompiler.YES : ExpressionCompiler.NO);
+    return (byte)
+        (Arithmetic.holds(relation, order) ? ExpressionCompiler.YES : ExpressionCompiler.NO);
   }
 
   private Consumer<byte[]> is(Expression value, Set<String> wanted) {
@@ -205,7 +206,8 @@ public final class Columns {
       byte[] answers = new byte[known.size() + 1];
       answers[0] = ExpressionCompiler.UNDECIDED; // no word
       for (int i = 0; i < known.size(); i++) {
-        answers[i + 1] = (byte) (wanted.contains(known.get(i)) ? ExpressionCompiler.YES : ExpressionCompiler.NO);
+        answers[i + 1] =
+            (byte) (wanted.contains(known.get(i)) ? ExpressionCompiler.YES : ExpressionCompiler.NO);
       }
       int[] places = words.places;
       for (int i = 0; i < count; i++) {

@@ -1,5 +1,6 @@
 package gripwright.expression;
 
+import gripwright.finding.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param things the things themselves
  * @param evaluation how their properties are read; counts what is looked at
  */
-public record EvaluationContext(
-    List<Kind> kinds, List<Object> things, Evaluation evaluation) {
+public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluation evaluation) {
 
   /** Returns the context of a thing that a rule looks at. */
   public static EvaluationContext at(Kind kind, Object thing, PropertyReaders readers) {
@@ -100,10 +100,12 @@ public record EvaluationContext(
   }
 
   /** Returns what the innermost element is called; empty outside of collections. */
-  String called() {
+  Optional<Message> called() {
     if (things.size() == 1) {
-      return "";
+      return Optional.empty();
     }
-    return things.get(things.size() - 1) instanceof Named named ? named.called() : "";
+    return things.get(things.size() - 1) instanceof Named named
+        ? Optional.of(named.called())
+        : Optional.empty();
   }
 }

@@ -175,7 +175,8 @@ public final class ExpressionCompiler {
    * @param element what the collection holds
    */
   static boolean elementsOnly(Expression e, Kind around, Kind element) {
-    ExpressionCompiler compiler = new ExpressionCompiler(List.of(around), new Evaluation(PropertyReaders.NONE));
+    ExpressionCompiler compiler =
+        new ExpressionCompiler(List.of(around), new Evaluation(PropertyReaders.NONE));
     compiler.enter(element);
     if (e.type() == Type.Plain.TRUTH) {
       compiler.truth(e);

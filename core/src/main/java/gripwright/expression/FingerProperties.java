@@ -3,9 +3,7 @@ package gripwright.expression;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.quantity.Dimension;
-import gripwright.tissue.FingerWork;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /** The properties of fingers. */
 final class FingerProperties {
@@ -16,8 +14,7 @@ final class FingerProperties {
   private FingerProperties() {}
 
   static void addTo(List<Property> all) {
-    PropertyCatalogue.Of finger =
-        new PropertyCatalogue.Of(Kind.FINGER, all);
+    PropertyCatalogue.Of finger = new PropertyCatalogue.Of(Kind.FINGER, all);
     finger
         .word("name", Vocabulary.of("finger", (Object[]) Finger.values()), "Which finger it is.")
         .word("hand", Vocabulary.of("hand", (Object[]) Side.values()), "Which hand it belongs to.")
@@ -31,14 +28,12 @@ final class FingerProperties {
     recent(finger, "a4-exposure");
   }
 
-  private static void exposure(
-      PropertyCatalogue.Of finger,
-      String name, String what) {
-    finger.quantity(name, Dimension.IMPULSE, "Sum of " + what + " times time over its holds, an estimate.");
+  private static void exposure(PropertyCatalogue.Of finger, String name, String what) {
+    finger.quantity(
+        name, Dimension.IMPULSE, "Sum of " + what + " times time over its holds, an estimate.");
   }
 
-  private static void recent(
-      PropertyCatalogue.Of finger, String name) {
+  private static void recent(PropertyCatalogue.Of finger, String name) {
     String words = name.replace("a2-", "A2 ").replace("a4-", "A4 ");
     finger.quantity("recent-" + name, Dimension.IMPULSE, recent(words));
   }

@@ -1,9 +1,13 @@
 package gripwright.expression;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
 import gripwright.quantity.Dimension;
 import gripwright.quantity.Numbers;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 
 /** Writes the two sides of a comparison for people, in the units of the rule. */
@@ -53,7 +57,9 @@ final class Measured {
         property(between.value()),
         writer.write(was, decimals),
         Shortfall.Bound.WITHIN,
-        writer.write(low, decimals) + " to " + writer.write(high, decimals));
+        new Clause(
+            "common.range",
+            Map.of("from", writer.write(low, decimals), "to", writer.write(high, decimals))));
   }
 
   /**
@@ -88,7 +94,9 @@ final class Measured {
         new Shortfall(
             at.called(),
             property(compare.left()),
-            writer.write(was - by, decimals) + (rise ? " above " : " of ") + path(get),
+            new Clause(
+                rise ? "breach.share-above" : "breach.share-of",
+                Map.of("share", writer.write(was - by, decimals), "of", path(get))),
             bound,
             writer.write(limit - by, decimals)));
   }
@@ -130,10 +138,14 @@ final class Measured {
       return type == Type.Plain.LEVEL ? 1 : 0;
     }
 
-    String write(double number, int decimals) {
-      if (!Double.isFinite(number)) {
-        return "unknown";
-      }
+    /** Writes a number with its unit. */
+    Message write(double number, int decimals) {
+      return Double.isFinite(number)
+          ? new WrittenText(text(number, decimals))
+          : Clause.of("breach.unknown");
+    }
+
+    private String text(double number, int decimals) {
       if (type == Type.Plain.LEVEL) {
         return Numbers.plain(number * 100, decimals) + " % max";
       }
@@ -144,11 +156,11 @@ final class Measured {
         return LocalDate.ofEpochDay((long) number).toString();
       }
       return type instanceof Type.Quantity quantity
-          ? write(number, quantity.dimension(), decimals)
+          ? text(number, quantity.dimension(), decimals)
           : Numbers.plain(number, decimals);
     }
 
-    private String write(double base, Dimension dimension, int decimals) {
+    private String text(double base, Dimension dimension, int decimals) {
       if (dimension.equals(Dimension.LOAD_TIME)) {
         return Numbers.plain(base, decimals) + " " + LOAD_TIME_UNIT;
       }

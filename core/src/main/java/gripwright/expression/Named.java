@@ -1,8 +1,10 @@
 package gripwright.expression;
 
+import gripwright.finding.Message;
+
 /** A thing in a collection that a finding can name. */
 public interface Named {
 
   /** Returns what it is called among the others, such as {@code left ring finger}. */
-  String called();
+  Message called();
 }

@@ -1,8 +1,6 @@
 package gripwright.expression;
 
 import gripwright.quantity.Dimension;
-import gripwright.quantity.Unit;
-import java.time.LocalDate;
 import java.util.List;
 
 /** The properties of sessions, days and pairs of sessions. */
@@ -24,18 +22,31 @@ final class SessionProperties {
   private static void addSession(PropertyCatalogue.Of session) {
     session
         .word("name", Vocabulary.SESSIONS, "Its name.")
-        .word("what", Vocabulary.of("kind of session", "training", "retest", "climbing"), "What it is: training and, in pairs only, a retest or climbing.")
+        .word(
+            "what",
+            Vocabulary.of("kind of session", "training", "retest", "climbing"),
+            "What it is: training and, in pairs only, a retest or climbing.")
         .number("date", Type.Plain.DATE, "The day.")
         .word("weekday", WEEKDAYS, "The weekday: mon, tue and so on.")
-        .time("minutes", "How long it takes, warm-up and rests included; missing for retests and climbing.")
-        .word("intensity", INTENSITIES, "High if any exercise is hard, else low; retests and hard climbing are high.")
+        .time(
+            "minutes",
+            "How long it takes, warm-up and rests included; missing for retests and climbing.")
+        .word(
+            "intensity",
+            INTENSITIES,
+            "High if any exercise is hard, else low; retests and hard climbing are high.")
         .truth("hard", "Any exercise is hard; retests and hard climbing are.")
         .truth("eased", "It is in an eased week.")
         .quantity("load", Dimension.LOAD_TIME, "Sum of load times time over all holds.")
         .time("time-under-load", "All holds together.")
-        .count("end-reserve", "Least estimated share of capacity left at the end of any of its exercises; missing where"
+        .count(
+            "end-reserve",
+            "Least estimated share of capacity left at the end of any of its exercises; missing where"
                 + " none is known, and for retests and climbing.")
-        .quantity("body-mass", Dimension.MASS, "The body mass that loads were reckoned with; missing for retests and climbing.")
+        .quantity(
+            "body-mass",
+            Dimension.MASS,
+            "The body mass that loads were reckoned with; missing for retests and climbing.")
         .many("exercises", Kind.EXERCISE, "Its exercises in order.")
         .many("fingers", Kind.FINGER, FingerProperties.DOC)
         .one("week", Kind.WEEK, "The week it is in.")
@@ -67,7 +78,9 @@ final class SessionProperties {
         .one("later", Kind.SESSION, "The later session.")
         .time("gap", "Whole calendar days between the two, of 24 h each.")
         .truth("shared-fingers", "Some finger is used in both; climbing uses all four.")
-        .truth("shared-hard-fingers", "Some finger is worked hard in both; retests and hard climbing work theirs hard.")
+        .truth(
+            "shared-hard-fingers",
+            "Some finger is worked hard in both; retests and hard climbing work theirs hard.")
         .one("plan", Kind.PLAN, "The plan.")
         .one("athlete", Kind.ATHLETE, "The athlete on the later day.");
   }

@@ -1,10 +1,12 @@
 package gripwright.expression;
 
+import gripwright.finding.Message;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
- * A comparison that a broken requirement owes to, in words with their units. A breach of a rule
- * carries those it owes to as its argument {@code missing}.
+ * A comparison that a broken requirement owes to, with amounts in the units of the rule. A breach
+ * of a rule carries those it owes to as its argument {@code missing}.
  *
  * @param of the one among several that misses the limit by most, such as {@code left ring finger};
  *     empty where the rule speaks of no several things
@@ -15,7 +17,8 @@ import java.util.Locale;
  * @param bound on which side of the limit it should be
  * @param limit what it was compared with, such as {@code 24 months}
  */
-public record Shortfall(String of, String what, String was, Bound bound, String limit) {
+public record Shortfall(
+    Optional<Message> of, String what, Message was, Bound bound, Message limit) {
 
   /** On which side of a limit something should be. */
   public enum Bound {

@@ -1,7 +1,6 @@
 package gripwright.expression;
 
 import gripwright.quantity.Dimension;
-import gripwright.quantity.Unit;
 import java.util.List;
 
 /** The properties of weeks, blocks and plans. */
@@ -24,8 +23,14 @@ final class SpanProperties {
         .quantity("load", Dimension.LOAD_TIME, "Sum of load times time over all holds.")
         .time("time-under-load", "All holds together.")
         .time("minutes", "All sessions together.")
-        .one("previous", Kind.WEEK, "The nearest earlier week of the plan with a session; missing in the first.")
-        .quantity("recent-load", Dimension.LOAD_TIME, "Highest load of the last three uneased weeks of the block that have a session; missing"
+        .one(
+            "previous",
+            Kind.WEEK,
+            "The nearest earlier week of the plan with a session; missing in the first.")
+        .quantity(
+            "recent-load",
+            Dimension.LOAD_TIME,
+            "Highest load of the last three uneased weeks of the block that have a session; missing"
                 + " if there is none.")
         .many("sessions", Kind.SESSION, "Its sessions by date.")
         .many("exercises", Kind.EXERCISE, "The exercises of its sessions.")
@@ -55,7 +60,9 @@ final class SpanProperties {
         .number("from", Type.Plain.DATE, "The first day.")
         .number("towards", Type.Plain.DATE, "The day it works towards; missing if it says none.")
         .time("length", "How long it is.")
-        .count("weekly-rise", "How much more a week's load may be than before: as the plan says, or else 10 %.")
+        .count(
+            "weekly-rise",
+            "How much more a week's load may be than before: as the plan says, or else 10 %.")
         .quantity("load", Dimension.LOAD_TIME, "Sum of load times time over all holds.")
         .time("time-under-load", "All holds together.")
         .many("blocks", Kind.BLOCK, "Its blocks in order.")

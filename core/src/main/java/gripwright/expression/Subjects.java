@@ -95,7 +95,8 @@ public final class Subjects {
         known[i] =
             thing == null
                 ? ExpressionCompiler.UNDECIDED
-                : (byte) (access.read().test(thing) ? ExpressionCompiler.YES : ExpressionCompiler.NO);
+                : (byte)
+                    (access.read().test(thing) ? ExpressionCompiler.YES : ExpressionCompiler.NO);
       }
       truths.put(key, known);
     }

@@ -6,8 +6,8 @@ import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.quantity.Load;
+import gripwright.schedule.DoneLink;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.strength.ForceTime;
@@ -37,6 +37,9 @@ public final class SessionOutlook {
 
   private final Map<List<Object>, Outcome> known = new HashMap<>();
   private final IdentityHashMap<ForceTime, Integer> curves = new IdentityHashMap<>();
+
+  /** Begins with no session calculated. */
+  public SessionOutlook() {}
 
   private record Outcome(List<Optional<EndReserve>> reserves, List<Told> told) {}
 
@@ -116,17 +119,8 @@ public final class SessionOutlook {
   }
 
   private static PlannedExercise leaving(PlannedExercise exercise, EndReserve reserve) {
-    Derivation link =
-        new Derivation(
-            "capacity left, estimate",
-            percent(reserve.mean()),
-            "%",
-            "after the last hold, of that of fresh fingers; "
-                + percent(reserve.low())
-                + " to "
-                + percent(reserve.high())
-                + " %");
-    return exercise.leaving(reserve, link, reserve.mean() < EndReserve.LITTLE);
+    return exercise.leaving(
+        reserve, new DoneLink.CapacityLeft(reserve), reserve.mean() < EndReserve.LITTLE);
   }
 
   private static int percent(double share) {

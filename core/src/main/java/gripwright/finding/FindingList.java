@@ -29,6 +29,9 @@ public final class FindingList {
 
   private final Map<Key, Entry> entries = new LinkedHashMap<>();
 
+  /** Begins with no findings. */
+  public FindingList() {}
+
   /** Adds a finding. */
   public void add(Finding finding) {
     add(finding, 0);
@@ -68,18 +71,16 @@ public final class FindingList {
     Key key = new Key(finding.code(), new Line(line(finding.place()), grip));
     List<ModelPath> places =
         finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
-    Entry before = entries.get(key);
-    Finding known = before == null ? finding : before.finding();
+    Entry before = entries.getOrDefault(key, new Entry(finding, by, certainty));
+    Finding known = before.finding();
     for (ModelPath place : places) {
       known = known.places().contains(place) ? known : known.alsoAt(place);
     }
-    boolean worse = before == null || by > before.most();
+    boolean worse = by > before.most();
     entries.put(
         key,
         new Entry(
-            worse ? known.withFactsOf(finding) : known,
-            worse ? by : before.most(),
-            certainty));
+            worse ? known.withFactsOf(finding) : known, worse ? by : before.most(), certainty));
   }
 
   /** Returns the path of the line in the plan: without the week and day on which it is trained. */

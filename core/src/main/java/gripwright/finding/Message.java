@@ -3,8 +3,8 @@ package gripwright.finding;
 import java.util.Map;
 
 /**
- * Something that can be put into words: a key, by which wording finds the sentence, and the facts in
- * it. Core says what it has to say as data; no logic reads a sentence.
+ * Something that can be put into words: a key, by which wording finds the sentence, and the facts
+ * in it. Core says what it has to say as data; no logic reads a sentence.
  */
 public interface Message {
 

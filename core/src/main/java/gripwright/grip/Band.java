@@ -1,6 +1,8 @@
 package gripwright.grip;
 
 import gripwright.quantity.Angle;
+import gripwright.quantity.Range;
+import java.util.Objects;
 
 /**
  * The flexion a joint may have in a grip.
@@ -11,10 +13,10 @@ import gripwright.quantity.Angle;
 public record Band(Angle low, Angle high) {
 
   /** The greatest flexion, in degrees, that the centre of a PIP band may have. */
-  public static final double GREATEST_PIP_CENTRE = 120;
+  public static final double GREATEST_PIP_CENTRE = Range.PIP_CENTRE.high();
 
   /** The least flexion, in degrees, that the centre of a PIP band may have. */
-  public static final double LEAST_PIP_CENTRE = -20;
+  public static final double LEAST_PIP_CENTRE = Range.PIP_CENTRE.low();
 
   /**
    * Checks the order.
@@ -22,6 +24,8 @@ public record Band(Angle low, Angle high) {
    * @throws IllegalArgumentException if low is above high
    */
   public Band {
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(high, "high");
     if (low.compareTo(high) > 0) {
       throw new IllegalArgumentException("not a band: " + low + " to " + high);
     }

@@ -4,6 +4,7 @@ import gripwright.hand.Finger;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -29,6 +30,8 @@ public record FingerSet(int bits) {
 
   /** Returns the set of these fingers. */
   public static FingerSet of(Finger first, Finger... others) {
+    Objects.requireNonNull(first, "first");
+    Objects.requireNonNull(others, "others");
     int bits = 1 << first.ordinal();
     for (Finger finger : others) {
       bits |= 1 << finger.ordinal();
@@ -42,6 +45,7 @@ public record FingerSet(int bits) {
    * @throws IllegalArgumentException if there are none
    */
   public static FingerSet of(Collection<Finger> fingers) {
+    Objects.requireNonNull(fingers, "fingers");
     int bits = 0;
     for (Finger finger : fingers) {
       bits |= 1 << finger.ordinal();

@@ -5,6 +5,7 @@ import gripwright.hand.Finger;
 import gripwright.hand.Joint;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A finger that should not be forced into the grip at high intensity.
@@ -16,6 +17,12 @@ import java.util.Map;
  */
 public record FitAdvice(Finger finger, Joint joint, Reason reason, double degrees)
     implements Message {
+  /** Refuses null. */
+  public FitAdvice {
+    Objects.requireNonNull(finger, "finger");
+    Objects.requireNonNull(joint, "joint");
+    Objects.requireNonNull(reason, "reason");
+  }
 
   /** Why a finger should not be forced. */
   public enum Reason {

@@ -7,6 +7,7 @@ import gripwright.hand.Joint;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
 import java.util.Map;
+import java.util.Objects;
 
 /** Why a hand does not take a grip on an edge: what one finger misses in the nearest pose. */
 public sealed interface FitMiss extends Message {
@@ -21,6 +22,11 @@ public sealed interface FitMiss extends Message {
    * @param by what a straight finger lacks
    */
   record TooShort(Finger finger, Length by) implements FitMiss {
+    /** Refuses null. */
+    public TooShort {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(by, "by");
+    }
 
     @Override
     public String key() {
@@ -44,6 +50,13 @@ public sealed interface FitMiss extends Message {
    */
   record OutOfBand(Finger finger, Joint joint, Band asked, Angle nearest, double degrees)
       implements FitMiss {
+    /** Refuses null. */
+    public OutOfBand {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(joint, "joint");
+      Objects.requireNonNull(asked, "asked");
+      Objects.requireNonNull(nearest, "nearest");
+    }
 
     @Override
     public String key() {
@@ -69,6 +82,13 @@ public sealed interface FitMiss extends Message {
    */
   record BeyondLimit(Finger finger, Joint joint, Band asked, FlexionRange limit, double degrees)
       implements FitMiss {
+    /** Refuses null. */
+    public BeyondLimit {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(joint, "joint");
+      Objects.requireNonNull(asked, "asked");
+      Objects.requireNonNull(limit, "limit");
+    }
 
     @Override
     public String key() {
@@ -78,11 +98,16 @@ public sealed interface FitMiss extends Message {
     @Override
     public Map<String, Object> arguments() {
       return Map.of(
-          "finger", finger,
-          "joint", new Joint.Name(joint),
-          "least", limit.low(),
-          "greatest", limit.high(),
-          "asked", asked);
+          "finger",
+          finger,
+          "joint",
+          new Joint.Name(joint),
+          "least",
+          limit.low(),
+          "greatest",
+          limit.high(),
+          "asked",
+          asked);
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -35,15 +36,28 @@ public record Grip(
    * @param finger whose
    * @param joint which
    */
-  public record At(Finger finger, Joint joint) {}
+  public record At(Finger finger, Joint joint) {
+    /** Refuses null. */
+    public At {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(joint, "joint");
+    }
+  }
 
   /**
    * Copies and checks the parts.
    *
-   * @throws IllegalArgumentException if the family does not allow so many fingers, or a band is for
-   *     a finger that does not hold
+   * @throws IllegalArgumentException if the family does not allow so many fingers, a band is for a
+   *     finger that does not hold, or its middle is outside {@link Joint#middleOfRange}
    */
   public Grip {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(fingers, "fingers");
+    Objects.requireNonNull(bands, "bands");
+    Objects.requireNonNull(needs, "needs");
+    Objects.requireNonNull(cautions, "cautions");
     bands = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(bands));
     cautions = List.copyOf(cautions);
     if (!family.allows(fingers.count())) {
@@ -55,6 +69,7 @@ public record Grip(
         throw new IllegalArgumentException("grip " + name + ": " + at.finger() + " does not hold");
       }
     }
+    bands.forEach((at, band) -> at.joint().middleOfRange().check(band.centre().degrees()));
   }
 
   /** Returns the hash of the name, which grips of a project do not share. */
@@ -70,6 +85,7 @@ public record Grip(
 
   /** Starts a grip. */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 
@@ -89,41 +105,51 @@ public record Grip(
 
     /** Sets the title for people. */
     public Builder title(String text) {
+      Objects.requireNonNull(text, "text");
       title = Optional.of(text);
       return this;
     }
 
     /** Sets the family. */
     public Builder family(GripFamily value) {
+      Objects.requireNonNull(value, "value");
       family = Optional.of(value);
       return this;
     }
 
     /** Sets the fingers that hold. */
     public Builder fingers(FingerSet value) {
+      Objects.requireNonNull(value, "value");
       fingers = Optional.of(value);
       return this;
     }
 
     /** Sets the fingers that hold. */
     public Builder fingers(Finger first, Finger... others) {
+      Objects.requireNonNull(first, "first");
+      Objects.requireNonNull(others, "others");
       return fingers(FingerSet.of(first, others));
     }
 
     /** Sets the flexion of a joint. */
     public Builder band(Finger finger, Joint joint, Band band) {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(joint, "joint");
+      Objects.requireNonNull(band, "band");
       bands.put(new At(finger, joint), band);
       return this;
     }
 
     /** Sets what an athlete should bring. */
     public Builder needs(Prerequisites value) {
+      Objects.requireNonNull(value, "value");
       needs = value;
       return this;
     }
 
     /** Adds a sentence for the athlete. */
     public Builder caution(String sentence) {
+      Objects.requireNonNull(sentence, "sentence");
       cautions.add(sentence);
       return this;
     }

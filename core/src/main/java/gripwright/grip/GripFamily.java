@@ -1,6 +1,7 @@
 package gripwright.grip;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** How grips are grouped: what a family asks of the athlete is the same for all its grips. */
@@ -33,6 +34,7 @@ public enum GripFamily {
 
   /** Finds what a word stands for. */
   public static Optional<GripFamily> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (GripFamily value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

@@ -1,8 +1,11 @@
 package gripwright.grip;
 
 import gripwright.ability.Ability;
+import gripwright.quantity.Range;
+import gripwright.quantity.Unit;
 import java.util.Collections;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -19,9 +22,17 @@ public record Prerequisites(
   /** Nothing is asked. */
   public static final Prerequisites NONE = new Prerequisites(0, Optional.empty(), Map.of());
 
-  /** Copies the grips. */
+  /**
+   * Copies the grips.
+   *
+   * @throws IllegalArgumentException if months are outside 0 to 1200
+   */
   public Prerequisites {
+    Objects.requireNonNull(ability, "ability");
+    Objects.requireNonNull(familiar, "familiar");
     familiar = Collections.unmodifiableMap(new TreeMap<>(familiar)); // one order, everywhere
+    Range.TRAINED.checkIn(Unit.MONTH, trainedMonths);
+    familiar.values().forEach(months -> Range.FAMILIAR.checkIn(Unit.MONTH, months));
   }
 
   /** Tells whether nothing is asked. */

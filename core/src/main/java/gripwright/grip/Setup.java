@@ -1,7 +1,11 @@
 package gripwright.grip;
 
+import gripwright.finding.Message;
 import gripwright.hand.Hands;
 import gripwright.quantity.Length;
+import gripwright.quantity.Range;
+import java.util.Map;
+import java.util.Objects;
 
 /**
  * A grip on an edge: what is tested and trained. Each setup has a maximum of its own; nothing is
@@ -12,7 +16,18 @@ import gripwright.quantity.Length;
  * @param hands which hands hold
  * @param lifting true if a weight is lifted from the floor, so that body mass plays no part
  */
-public record Setup(Grip grip, Length edge, Hands hands, boolean lifting) {
+public record Setup(Grip grip, Length edge, Hands hands, boolean lifting) implements Message {
+  /**
+   * Checks the edge.
+   *
+   * @throws IllegalArgumentException if its depth is outside 1 to 200 mm
+   */
+  public Setup {
+    Objects.requireNonNull(grip, "grip");
+    Objects.requireNonNull(edge, "edge");
+    Objects.requireNonNull(hands, "hands");
+    Range.EDGE.check(edge);
+  }
 
   /** Returns a grip on an edge with both hands, hanging. */
   public static Setup of(Grip grip, Length edge) {
@@ -37,5 +52,17 @@ public record Setup(Grip grip, Length edge, Hands hands, boolean lifting) {
         + edge
         + (hands == Hands.BOTH ? "" : " " + hands.word() + " hand")
         + (lifting ? " lifting" : "");
+  }
+
+  @Override
+  public String key() {
+    return "common.setup"
+        + (hands == Hands.BOTH ? "" : "-" + hands.word())
+        + (lifting ? "-lifting" : "");
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of("grip", grip.name(), "edge", edge);
   }
 }

@@ -1,5 +1,9 @@
 /**
  * Grips: which fingers, in which posture, with which prerequisites; and a grip set up on an edge.
+ *
+ * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
+ * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes
+ * the value and the range.
  */
 @NullMarked
 package gripwright.grip;

@@ -1,10 +1,13 @@
 package gripwright.hand;
 
+import gripwright.finding.Message;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A finger, from the thumb side; the thumb itself takes no part in the grips here. */
-public enum Finger {
+public enum Finger implements Message {
   /** The index finger. */
   INDEX,
   /** The middle finger. */
@@ -21,6 +24,7 @@ public enum Finger {
 
   /** Finds what a word stands for. */
   public static Optional<Finger> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Finger value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);
@@ -33,5 +37,15 @@ public enum Finger {
   @Override
   public String toString() {
     return word();
+  }
+
+  @Override
+  public String key() {
+    return "common.finger-" + word();
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of();
   }
 }

@@ -2,6 +2,7 @@ package gripwright.hand;
 
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
+import java.util.Objects;
 
 /**
  * How one finger lies on an edge.
@@ -31,6 +32,17 @@ public record FingerPose(
     double reach,
     Length beyondReach,
     Length contact) {
+  /** Refuses null. */
+  public FingerPose {
+    Objects.requireNonNull(finger, "finger");
+    Objects.requireNonNull(mcp, "mcp");
+    Objects.requireNonNull(pip, "pip");
+    Objects.requireNonNull(dip, "dip");
+    Objects.requireNonNull(rise, "rise");
+    Objects.requireNonNull(pitch, "pitch");
+    Objects.requireNonNull(beyondReach, "beyondReach");
+    Objects.requireNonNull(contact, "contact");
+  }
 
   /**
    * Returns a finger bent as given, with its end bone level on a deep edge: the postures of the

@@ -1,6 +1,7 @@
 package gripwright.hand;
 
 import gripwright.quantity.Angle;
+import java.util.Objects;
 
 /**
  * A range of flexion of one joint.
@@ -16,6 +17,8 @@ public record FlexionRange(Angle low, Angle high) {
    * @throws IllegalArgumentException if low is above high
    */
   public FlexionRange {
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(high, "high");
     if (low.compareTo(high) > 0) {
       throw new IllegalArgumentException("not a range of flexion: " + low + " to " + high);
     }

@@ -1,9 +1,11 @@
 package gripwright.hand;
 
 import gripwright.quantity.Length;
+import gripwright.quantity.Range;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -31,47 +33,65 @@ public record Hand(
    * @param finger whose
    * @param segment which
    */
-  public record Bone(Finger finger, Segment segment) {}
+  public record Bone(Finger finger, Segment segment) {
+    /** Refuses null. */
+    public Bone {
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(segment, "segment");
+    }
+  }
 
   /**
    * Copies the measures.
    *
    * @throws IllegalArgumentException if the length is not 100 to 280 mm, the breadth not 40 to 140
-   *     mm, a bone not 5 to 80 mm or a knuckle's distance not 0 to 60 mm, as in a plan, or if the
-   *     middle finger's knuckle is not 0 mm from itself
+   *     mm, a bone not 5 to 80 mm or a knuckle's distance not 0 to 60 mm, as in a plan, if a
+   *     knuckle would lie at the wrist or below it, if the middle finger's knuckle is not 0 mm from
+   *     itself, or if the middle of a joint's range is outside {@link Joint#middleOfRange}
    */
   public Hand {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(breadth, "breadth");
+    Objects.requireNonNull(bones, "bones");
+    Objects.requireNonNull(knuckles, "knuckles");
+    Objects.requireNonNull(limits, "limits");
     bones = Map.copyOf(bones);
     knuckles = knuckles.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(knuckles));
-    check("hand length", length, SHORTEST, LONGEST);
-    breadth.ifPresent(across -> check("hand breadth", across, NARROWEST, BROADEST));
-    bones.forEach((bone, measured) -> check("bone", measured, SHORTEST_BONE, LONGEST_BONE));
-    knuckles.forEach(
-        (finger, behind) ->
-            check(
-                "distance of the " + finger + " finger's knuckle",
-                behind,
-                0,
-                finger == Finger.MIDDLE ? 0 : FARTHEST_KNUCKLE));
-  }
-
-  private static void check(String what, Length found, double least, double most) {
-    if (!(found.millimetres() >= least && found.millimetres() <= most)) {
-      throw new IllegalArgumentException("not a " + what + ": " + found);
+    Range.HAND_LENGTH.check(length);
+    breadth.ifPresent(Range.HAND_BREADTH::check);
+    bones.values().forEach(Range.BONE::check);
+    knuckles.values().forEach(Range.KNUCKLE::check);
+    Length wrist = HandShape.middleKnuckle(length);
+    for (Map.Entry<Finger, Length> each : knuckles.entrySet()) {
+      if (each.getValue().compareTo(wrist) >= 0) {
+        throw new IllegalArgumentException(
+            "knuckle's distance "
+                + each.getValue()
+                + " of the "
+                + each.getKey()
+                + " finger: the wrist lies "
+                + wrist
+                + " behind the middle finger's");
+      }
     }
+    Length own = knuckles.getOrDefault(Finger.MIDDLE, Length.ZERO);
+    if (own.millimetres() != 0) {
+      throw new IllegalArgumentException(
+          "knuckle's distance " + own + ": the middle finger's is 0 mm from itself");
+    }
+    limits
+        .ranges()
+        .values()
+        .forEach(
+            joints ->
+                joints.forEach((joint, range) -> joint.middleOfRange().check(range.centre())));
   }
-
-  private static final double NARROWEST = 40;
-  private static final double BROADEST = 140;
-  private static final double SHORTEST_BONE = 5;
-  private static final double LONGEST_BONE = 80;
-  private static final double FARTHEST_KNUCKLE = 60;
 
   /** The shortest hand length accepted, in millimetres: well below that of a child of ten. */
-  public static final double SHORTEST = 100;
+  public static final double SHORTEST = Range.HAND_LENGTH.low();
 
   /** The longest hand length accepted, in millimetres: well above the tallest adults'. */
-  public static final double LONGEST = 280;
+  public static final double LONGEST = Range.HAND_LENGTH.high();
 
   /** Returns a hand of which only the length is known. */
   public static Hand ofLength(Length length) {

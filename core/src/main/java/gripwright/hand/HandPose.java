@@ -2,6 +2,7 @@ package gripwright.hand;
 
 import gripwright.quantity.Length;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -18,6 +19,10 @@ public record HandPose(
 
   /** Copies the fingers. */
   public HandPose {
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(edge, "edge");
+    Objects.requireNonNull(palm, "palm");
+    Objects.requireNonNull(fingers, "fingers");
     fingers = List.copyOf(fingers);
   }
 

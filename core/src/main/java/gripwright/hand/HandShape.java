@@ -80,8 +80,6 @@ public final class HandShape {
    *
    * @param hand what was measured; every measure stands over its estimate
    * @param sex for breadth, if it was not measured; the mean of both sexes if empty
-   * @throws IllegalArgumentException if a measured bone has no length, or a knuckle lies below the
-   *     wrist
    */
   public static HandShape of(Hand hand, Optional<Sex> sex) {
     double length = hand.length().millimetres();
@@ -95,9 +93,6 @@ public final class HandShape {
         Length measured = hand.bones().get(new Bone(finger, segment));
         double bone =
             measured == null ? BONES[f][segment.ordinal()] * length : measured.millimetres();
-        if (!(bone > 0)) {
-          throw new IllegalArgumentException("a bone without length: " + finger + " " + segment);
-        }
         bones[f][segment.ordinal()] = bone;
       }
       Length offset = hand.knuckles().get(finger);
@@ -105,9 +100,6 @@ public final class HandShape {
           offset == null
               ? AXIAL[f] * length
               : AXIAL[Finger.MIDDLE.ordinal()] * length - offset.millimetres();
-      if (!(axial[f] > 0)) {
-        throw new IllegalArgumentException("a knuckle below the wrist: " + finger);
-      }
     }
     return new HandShape(
         length,
@@ -128,6 +120,14 @@ public final class HandShape {
       return (FEMALE_BREADTH + MALE_BREADTH) / 2;
     }
     return sex.get() == Sex.FEMALE ? FEMALE_BREADTH : MALE_BREADTH;
+  }
+
+  /**
+   * Returns how far the middle finger's knuckle lies from the wrist crease in a hand of a length.
+   * Other knuckles lie behind it by less.
+   */
+  public static Length middleKnuckle(Length hand) {
+    return Length.ofMillimetres(AXIAL[Finger.MIDDLE.ordinal()] * hand.millimetres());
   }
 
   /** Returns the hand's length, wrist crease to tip of the middle finger. */

@@ -4,6 +4,7 @@ import gripwright.finding.Message;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Which hands hold. */
@@ -33,6 +34,7 @@ public enum Hands implements Message {
 
   /** Finds what a word stands for. */
   public static Optional<Hands> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Hands value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

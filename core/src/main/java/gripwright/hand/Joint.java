@@ -1,8 +1,10 @@
 package gripwright.hand;
 
 import gripwright.finding.Message;
+import gripwright.quantity.Range;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A finger joint, from the palm outwards. */
@@ -14,6 +16,18 @@ public enum Joint {
   /** Distal interphalangeal joint. */
   DIP;
 
+  /**
+   * Returns what the middle of a range of flexion can be, in a grip and in a hand alike. Wide on
+   * purpose: our own.
+   */
+  public Range middleOfRange() {
+    return switch (this) {
+      case MCP -> Range.MCP_CENTRE;
+      case PIP -> Range.PIP_CENTRE;
+      case DIP -> Range.DIP_CENTRE;
+    };
+  }
+
   /** Returns the word written in a plan. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -21,6 +35,7 @@ public enum Joint {
 
   /** Finds what a word stands for. */
   public static Optional<Joint> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Joint value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

@@ -2,6 +2,7 @@ package gripwright.hand;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,7 @@ public record JointLimits(Map<Finger, Map<Joint, FlexionRange>> ranges) {
 
   /** Copies the ranges. */
   public JointLimits {
+    Objects.requireNonNull(ranges, "ranges");
     Map<Finger, Map<Joint, FlexionRange>> copy = new EnumMap<>(Finger.class);
     ranges.forEach(
         (finger, joints) -> {

@@ -3,6 +3,7 @@ package gripwright.hand;
 import gripwright.quantity.Angle;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * How far the joints of a finger move, by the body that published it.
@@ -58,6 +59,9 @@ public enum JointNorms {
    * @return degrees, 0 to 260
    */
   public static double totalActiveMotion(FlexionRange mcp, FlexionRange pip, FlexionRange dip) {
+    Objects.requireNonNull(mcp, "mcp");
+    Objects.requireNonNull(pip, "pip");
+    Objects.requireNonNull(dip, "dip");
     double sum = 0;
     for (FlexionRange joint : new FlexionRange[] {mcp, pip, dip}) {
       sum += joint.high().degrees() - Math.max(0, joint.low().degrees());

@@ -1,6 +1,7 @@
 package gripwright.hand;
 
 import gripwright.quantity.Angle;
+import java.util.Objects;
 
 /**
  * Where the palm is, below the edge that the fingers hold.
@@ -11,4 +12,9 @@ import gripwright.quantity.Angle;
  * @param roll about the forearm's axis: 0 with the palm square to the edge, above 0 with the little
  *     finger's side nearer, as the forearm supinates
  */
-public record PalmPosition(double distance, double depth, Angle roll) {}
+public record PalmPosition(double distance, double depth, Angle roll) {
+  /** Refuses null. */
+  public PalmPosition {
+    Objects.requireNonNull(roll, "roll");
+  }
+}

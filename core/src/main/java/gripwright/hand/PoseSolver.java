@@ -4,6 +4,7 @@ import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
@@ -63,6 +64,10 @@ public final class PoseSolver {
    */
   public static HandPose solve(
       HandShape shape, Length edge, List<PoseTarget> targets, PalmLimits limits) {
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(edge, "edge");
+    Objects.requireNonNull(targets, "targets");
+    Objects.requireNonNull(limits, "limits");
     if (targets.isEmpty()
         || targets.stream().map(PoseTarget::finger).distinct().count() != targets.size()) {
       throw new IllegalArgumentException("not one target a finger: " + targets);

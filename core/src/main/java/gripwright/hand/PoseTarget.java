@@ -1,5 +1,6 @@
 package gripwright.hand;
 
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,13 @@ public record PoseTarget(
     Optional<FlexionRange> pip,
     Optional<FlexionRange> mcp,
     Optional<FlexionRange> dip) {
+  /** Refuses null. */
+  public PoseTarget {
+    Objects.requireNonNull(finger, "finger");
+    Objects.requireNonNull(pip, "pip");
+    Objects.requireNonNull(mcp, "mcp");
+    Objects.requireNonNull(dip, "dip");
+  }
 
   /** Returns a finger that only has to reach the edge. */
   public static PoseTarget free(Finger finger) {
@@ -24,6 +32,8 @@ public record PoseTarget(
 
   /** Returns a finger whose middle joint has a range. */
   public static PoseTarget pip(Finger finger, FlexionRange range) {
+    Objects.requireNonNull(finger, "finger");
+    Objects.requireNonNull(range, "range");
     return new PoseTarget(finger, Optional.of(range), Optional.empty(), Optional.empty());
   }
 

@@ -1,6 +1,7 @@
 package gripwright.hand;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A bone of a finger, from the palm outwards. */
@@ -19,6 +20,7 @@ public enum Segment {
 
   /** Finds what a word stands for. */
   public static Optional<Segment> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Segment value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

@@ -1,6 +1,7 @@
 package gripwright.hand;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Sex as published norms report it. */
@@ -17,6 +18,7 @@ public enum Sex {
 
   /** Finds what a word stands for. */
   public static Optional<Sex> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Sex value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);

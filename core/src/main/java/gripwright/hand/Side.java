@@ -1,10 +1,13 @@
 package gripwright.hand;
 
+import gripwright.finding.Message;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A side of the body. */
-public enum Side {
+public enum Side implements Message {
   /** Left. */
   LEFT,
   /** Right. */
@@ -17,6 +20,7 @@ public enum Side {
 
   /** Finds what a word stands for. */
   public static Optional<Side> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Side value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);
@@ -29,5 +33,15 @@ public enum Side {
   @Override
   public String toString() {
     return word();
+  }
+
+  @Override
+  public String key() {
+    return "common.side-" + word();
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of();
   }
 }

@@ -1,10 +1,13 @@
 package gripwright.hand;
 
+import gripwright.finding.Message;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A structure of a finger that can be hurt. */
-public enum Structure {
+public enum Structure implements Message {
   /** First annular pulley. */
   A1,
   /** Second annular pulley. */
@@ -45,6 +48,7 @@ public enum Structure {
 
   /** Finds what a word stands for. */
   public static Optional<Structure> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Structure value : values()) {
       if (value.word().equals(word)) {
         return Optional.of(value);
@@ -57,5 +61,15 @@ public enum Structure {
   @Override
   public String toString() {
     return word();
+  }
+
+  @Override
+  public String key() {
+    return "common.structure-" + word();
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of();
   }
 }

@@ -1,4 +1,10 @@
-/** The hand: fingers, joints, bones and what was measured of them. */
+/**
+ * The hand: fingers, joints, bones and what was measured of them.
+ *
+ * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
+ * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes
+ * the value and the range.
+ */
 @NullMarked
 package gripwright.hand;
 

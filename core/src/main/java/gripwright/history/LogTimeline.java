@@ -64,8 +64,7 @@ public final class LogTimeline {
 
   /** Returns what the log said before a day. */
   public LogTimeline before(LocalDate day) {
-    List<LogEntry> earlier =
-        log.entries().stream().filter(e -> e.date().isBefore(day)).toList();
+    List<LogEntry> earlier = log.entries().stream().filter(e -> e.date().isBefore(day)).toList();
     return earlier.size() == log.entries().size()
         ? this
         : new LogTimeline(plan, athlete, new Log(log.athlete(), earlier));
@@ -118,8 +117,8 @@ public final class LogTimeline {
   }
 
   /**
-   * Returns sessions of other names that were trained in the plan, whose days are not
-   * known otherwise; the fingers worked count in gaps.
+   * Returns sessions of other names that were trained in the plan, whose days are not known
+   * otherwise; the fingers worked count in gaps.
    */
   public List<LogEntry.Trained> others() {
     return log.of(LogEntry.Trained.class).stream()
@@ -166,8 +165,7 @@ public final class LogTimeline {
         .map(step -> LocalDate.parse(step.name()))
         .findFirst()
         .map(this::isPast)
-        .orElseGet(
-            () -> weeks.stream().anyMatch(w -> w.path().contains(place) && isPast(w.to())));
+        .orElseGet(() -> weeks.stream().anyMatch(w -> w.path().contains(place) && isPast(w.to())));
   }
 
   /**

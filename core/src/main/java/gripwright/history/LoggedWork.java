@@ -2,7 +2,7 @@ package gripwright.history;
 
 import gripwright.log.LogEntry.Done;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
+import gripwright.schedule.Cause;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,20 +43,13 @@ public record LoggedWork(
     return done.map(Done::effort).orElse(OptionalDouble.empty()).orElse(0);
   }
 
-  public Optional<String> trouble(double mostEffort) {
+  public Optional<Cause> trouble(double mostEffort) {
     if (missedSets()) {
       return Optional.of(
-          done.orElseThrow().sets().getAsInt() + " of " + sets.getAsInt() + " sets on " + date);
+          new Cause.MissedSets(done.orElseThrow().sets().getAsInt(), sets.getAsInt(), date));
     }
-    if (effort() > mostEffort) {
-      return Optional.of(
-          "effort "
-              + Numbers.plain(effort(), 1)
-              + " on "
-              + date
-              + ", above "
-              + Numbers.plain(mostEffort, 1));
-    }
-    return Optional.empty();
+    return effort() > mostEffort
+        ? Optional.of(new Cause.TooMuchEffort(effort(), mostEffort, date))
+        : Optional.empty();
   }
 }

@@ -1,5 +1,8 @@
 package gripwright.history;
 
+import gripwright.athlete.PainReport;
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
@@ -14,24 +17,16 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
-/**
- * Pain on a day, as logged.
- *
- * @param date the day
- * @param score 0 to 10
- * @param stops true if it calls for stopping
- * @param rising true if it rises in its place week on week
- * @param words where
- */
-public record PainReports(LocalDate date, double score, boolean stops, boolean rising, String words) {
-  public String told() {
-    return words + (rising ? ", rising week on week," : "") + " on " + date;
-  }
+/** What a log has of pain, for one grip. */
+public final class PainReports {
+
+  private PainReports() {}
 
   /** Scores of one place, and what to say of them. */
-  private record Felt(String place, LocalDate date, double score, boolean stops, String words) {}
+  private record Felt(String place, LocalDate date, double score, boolean stops, Message where) {}
 
   /**
    * Returns what was logged of pain that an exercise has to do with, oldest first: of its fingers,
@@ -40,7 +35,8 @@ public record PainReports(LocalDate date, double score, boolean stops, boolean r
    * @param from the first day that counts
    * @param before the first day that counts no more
    */
-  public static List<PainReports> of(Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
+  public static List<PainReport> of(
+      Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
     List<Felt> felt = new ArrayList<>();
     for (LogEntry entry : log.entries()) {
       if (entry.date().isBefore(before)) {
@@ -55,13 +51,13 @@ public record PainReports(LocalDate date, double score, boolean stops, boolean r
                 .merge(f.date(), f.score(), Math::max));
     return felt.stream()
         .filter(f -> !f.date().isBefore(from))
-        .map(f -> ache(f, worst.getOrDefault(f.place(), new TreeMap<>())))
+        .map(f -> report(f, worst.getOrDefault(f.place(), new TreeMap<>())))
         .toList();
   }
 
-  private static PainReports ache(Felt felt, TreeMap<LocalDate, Double> worst) {
+  private static PainReport report(Felt felt, SortedMap<LocalDate, Double> worst) {
     boolean rising = RisingPain.on(felt.date(), worst);
-    return new PainReports(felt.date(), felt.score(), felt.stops() || rising, rising, felt.words());
+    return new PainReport(felt.date(), felt.score(), felt.stops() || rising, rising, felt.where());
   }
 
   private static void read(LogEntry entry, Grip grip, Hands hands, List<Felt> felt) {
@@ -72,12 +68,18 @@ public record PainReports(LocalDate date, double score, boolean stops, boolean r
               + pain.side().map(s -> " " + s).orElse("");
       felt.add(new Felt(place, pain.date(), pain.score(), pain.stops(), words(pain)));
     } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
-      felt.add(score("climbing", climbed.date(), climbed.pain().getAsDouble(), "while climbing"));
+      felt.add(
+          score("climbing", climbed.date(), climbed.pain().getAsDouble(), "cause.pain-climbing"));
     } else if (entry instanceof LogEntry.Trained trained) {
       for (LogEntry.Done done : trained.done()) {
         double score = done.pain().orElse(0);
         if (done.pain().isPresent() && concerns(done.setup(), score, grip, hands)) {
-          felt.add(score("in " + done.setup().grip().name(), trained.date(), score, "in training"));
+          felt.add(
+              score(
+                  "in " + done.setup().grip().name(),
+                  trained.date(),
+                  score,
+                  "cause.pain-training"));
         }
       }
     }
@@ -91,9 +93,9 @@ public record PainReports(LocalDate date, double score, boolean stops, boolean r
             && !Collections.disjoint(trained.hands().sides(), hands.sides()));
   }
 
-  private static Felt score(String place, LocalDate date, double score, String where) {
+  private static Felt score(String place, LocalDate date, double score, String key) {
     return new Felt(
-        place, date, score, score > Pain.LIMIT, "pain " + Numbers.plain(score, 1) + " " + where);
+        place, date, score, score > Pain.LIMIT, Clause.of(key, "score", Numbers.plain(score, 1)));
   }
 
   private static boolean uses(Grip grip, Hands hands, Pain pain) {
@@ -101,16 +103,14 @@ public record PainReports(LocalDate date, double score, boolean stops, boolean r
         && (pain.side().isEmpty() || hands.sides().contains(pain.side().get()));
   }
 
-  private static String words(Pain pain) {
-    return "pain "
-        + pain.finger().word()
-        + pain.structure().map(s -> " " + s.word()).orElse("")
-        + " "
-        + Numbers.plain(pain.score(), 1)
-        + switch (pain.kind()) {
-          case DULL -> "";
-          case SHARP -> ", sharp,";
-          case SUDDEN -> ", sudden,";
-        };
+  private static Message words(Pain pain) {
+    String place = pain.finger().word() + pain.structure().map(s -> " " + s.word()).orElse("");
+    return new Clause(
+        switch (pain.kind()) {
+          case DULL -> "cause.pain-of";
+          case SHARP -> "cause.pain-of-sharp";
+          case SUDDEN -> "cause.pain-of-sudden";
+        },
+        Map.of("place", place, "score", Numbers.plain(pain.score(), 1)));
   }
 }

@@ -71,8 +71,10 @@ public record SessionMatches(
    * Matches what a schedule planned with what was logged.
    *
    * @param until planned sessions up to this day should have a line, and later lines are not known
+   * @throws IllegalArgumentException if it is the log of another athlete
    */
   public static SessionMatches of(Schedule schedule, Log log, LocalDate until) {
+    log.requireOf(schedule.athlete());
     return of(schedule.planned(), schedule.plan().from(), log, until);
   }
 

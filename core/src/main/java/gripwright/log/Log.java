@@ -1,5 +1,6 @@
 package gripwright.log;
 
+import gripwright.athlete.Athlete;
 import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
 import java.time.LocalDate;
@@ -7,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +25,8 @@ public record Log(String athlete, List<LogEntry> entries) {
 
   /** Sorts the entries. */
   public Log {
+    Objects.requireNonNull(athlete, "athlete");
+    Objects.requireNonNull(entries, "entries");
     entries = inOrder(entries, Function.identity());
   }
 
@@ -55,6 +59,8 @@ public record Log(String athlete, List<LogEntry> entries) {
    * @param entry gives the entry of a thing
    */
   public static <T> List<T> inOrder(Collection<T> things, Function<T, LogEntry> entry) {
+    Objects.requireNonNull(things, "things");
+    Objects.requireNonNull(entry, "entry");
     List<Keyed<T>> sorted = new ArrayList<>();
     things.forEach(thing -> sorted.add(new Keyed<>(thing, entry.apply(thing))));
     sorted.sort(
@@ -74,6 +80,18 @@ public record Log(String athlete, List<LogEntry> entries) {
     List<LogEntry> more = new ArrayList<>(entries);
     more.add(entry);
     return new Log(athlete, more);
+  }
+
+  /**
+   * Refuses to be taken for the log of somebody else.
+   *
+   * @throws IllegalArgumentException if it is not the athlete's log
+   */
+  public void requireOf(Athlete other) {
+    if (!athlete.equals(other.name())) {
+      throw new IllegalArgumentException(
+          "the log of " + athlete + " is not the log of " + other.name());
+    }
   }
 
   /** Returns the entries of one kind, oldest first. */

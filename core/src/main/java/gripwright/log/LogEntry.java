@@ -5,10 +5,12 @@ import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.quantity.Load;
+import gripwright.quantity.Range;
 import gripwright.strength.StrengthTest;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -26,6 +28,17 @@ public sealed interface LogEntry {
    * @param note in the athlete's words
    */
   record Tested(StrengthTest test, Optional<String> note) implements LogEntry {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the year is outside 1900 to 2199
+     */
+    public Tested {
+      Objects.requireNonNull(test, "test");
+      Objects.requireNonNull(note, "note");
+      Range.YEAR.check(test.date());
+    }
+
     @Override
     public LocalDate date() {
       return test.date();
@@ -42,9 +55,18 @@ public sealed interface LogEntry {
    */
   record Trained(LocalDate date, String session, List<Done> done, Optional<String> note)
       implements LogEntry {
-    /** Copies the list. */
+    /**
+     * Copies the list and checks the range.
+     *
+     * @throws IllegalArgumentException if the year is outside 1900 to 2199
+     */
     public Trained {
+      Objects.requireNonNull(date, "date");
+      Objects.requireNonNull(session, "session");
+      Objects.requireNonNull(done, "done");
+      Objects.requireNonNull(note, "note");
       done = List.copyOf(done);
+      Range.YEAR.check(date);
     }
   }
 
@@ -53,9 +75,9 @@ public sealed interface LogEntry {
    *
    * @param protocol name of the protocol
    * @param setup grip, edge and hands
-   * @param sets sets done, if written
-   * @param setsAsked sets asked for, if written
-   * @param load total load, if written
+   * @param sets sets done, 0 to 1000, if written
+   * @param setsAsked sets planned, 1 to 1000, if written
+   * @param load total load, above 0 kg and up to 1000 kg, if written
    * @param effort 0 to 10, if written
    * @param pain 0 to 10, if written
    */
@@ -67,6 +89,25 @@ public sealed interface LogEntry {
       Optional<Load> load,
       OptionalDouble effort,
       OptionalDouble pain) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if a value is there and outside its {@link Range}
+     */
+    public Done {
+      Objects.requireNonNull(protocol, "protocol");
+      Objects.requireNonNull(setup, "setup");
+      Objects.requireNonNull(sets, "sets");
+      Objects.requireNonNull(setsAsked, "setsAsked");
+      Objects.requireNonNull(load, "load");
+      Objects.requireNonNull(effort, "effort");
+      Objects.requireNonNull(pain, "pain");
+      Range.SETS.check(sets);
+      Range.REPEATS.check(setsAsked);
+      load.ifPresent(Range.LOAD::check);
+      Range.EFFORT.check(effort);
+      Range.PAIN.check(pain);
+    }
 
     /** Tells whether all sets that were asked for are written down as done. */
     public boolean inFull() {
@@ -93,7 +134,25 @@ public sealed interface LogEntry {
       OptionalDouble effort,
       OptionalDouble pain,
       Optional<String> note)
-      implements LogEntry {}
+      implements LogEntry {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if a value is outside its {@link Range}
+     */
+    public Climbed {
+      Objects.requireNonNull(date, "date");
+      Objects.requireNonNull(how, "how");
+      Objects.requireNonNull(time, "time");
+      Objects.requireNonNull(effort, "effort");
+      Objects.requireNonNull(pain, "pain");
+      Objects.requireNonNull(note, "note");
+      Range.YEAR.check(date);
+      Range.CLIMBING.check(time);
+      Range.EFFORT.check(effort);
+      Range.PAIN.check(pain);
+    }
+  }
 
   /**
    * A session that was planned and not trained.
@@ -102,15 +161,40 @@ public sealed interface LogEntry {
    * @param session its name in the plan
    * @param note why
    */
-  record Skipped(LocalDate date, String session, Optional<String> note) implements LogEntry {}
+  record Skipped(LocalDate date, String session, Optional<String> note) implements LogEntry {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the year is outside 1900 to 2199
+     */
+    public Skipped {
+      Objects.requireNonNull(date, "date");
+      Objects.requireNonNull(session, "session");
+      Objects.requireNonNull(note, "note");
+      Range.YEAR.check(date);
+    }
+  }
 
   /**
    * Body mass.
    *
    * @param date when
-   * @param mass above 0 kg
+   * @param mass 10 to 300 kg
    */
-  record BodyMass(LocalDate date, Load mass) implements LogEntry {}
+  record BodyMass(LocalDate date, Load mass) implements LogEntry {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the mass is outside 10 to 300 kg, or the year is outside
+     *     1900 to 2199
+     */
+    public BodyMass {
+      Objects.requireNonNull(date, "date");
+      Objects.requireNonNull(mass, "mass");
+      Range.YEAR.check(date);
+      Range.BODY_MASS.check(mass);
+    }
+  }
 
   /**
    * Pain.
@@ -132,6 +216,22 @@ public sealed interface LogEntry {
       Kind kind,
       Optional<String> note)
       implements LogEntry {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the score is outside 0 to 10, or the year is outside 1900
+     *     to 2199
+     */
+    public Pain {
+      Objects.requireNonNull(date, "date");
+      Objects.requireNonNull(finger, "finger");
+      Objects.requireNonNull(structure, "structure");
+      Objects.requireNonNull(side, "side");
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(note, "note");
+      Range.YEAR.check(date);
+      Range.PAIN.check(score);
+    }
 
     /** What the pain was like. */
     public enum Kind {

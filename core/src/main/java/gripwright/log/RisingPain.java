@@ -2,6 +2,7 @@ package gripwright.log;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 
@@ -27,6 +28,8 @@ public final class RisingPain {
    * @param day the last of the last seven days; later scores are not looked at
    */
   public static boolean on(LocalDate day, SortedMap<LocalDate, Double> worst) {
+    Objects.requireNonNull(day, "day");
+    Objects.requireNonNull(worst, "worst");
     Optional<Double> now = week(worst, day);
     Optional<Double> before = week(worst, day.minusDays(WEEK));
     Optional<Double> earlier = week(worst, day.minusDays(2 * WEEK));

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -24,6 +25,12 @@ import java.util.TreeMap;
  * @param inTraining true if it was felt in a logged session of that day
  */
 public record StrongPain(LocalDate date, FingerSet fingers, Hands hands, boolean inTraining) {
+  /** Refuses null. */
+  public StrongPain {
+    Objects.requireNonNull(date, "date");
+    Objects.requireNonNull(fingers, "fingers");
+    Objects.requireNonNull(hands, "hands");
+  }
 
   /**
    * A score and where it was felt.

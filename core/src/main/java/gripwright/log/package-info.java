@@ -1,4 +1,10 @@
-/** What was done, tested and felt, as dated entries. */
+/**
+ * What was done, tested and felt, as dated entries.
+ *
+ * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
+ * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes
+ * the value and the range.
+ */
 @NullMarked
 package gripwright.log;
 

@@ -2,7 +2,10 @@ package gripwright.plan;
 
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.quantity.Range;
+import gripwright.quantity.Unit;
 import java.time.Duration;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -15,6 +18,20 @@ import java.util.OptionalDouble;
  * @param on the one grip it is for; empty means every exercise of the block
  */
 public record Advance(Progress first, Optional<Progress> then, Optional<String> on) {
+  /**
+   * Checks the variables.
+   *
+   * @throws IllegalArgumentException if the second variable is the first again
+   */
+  public Advance {
+    Objects.requireNonNull(first, "first");
+    Objects.requireNonNull(then, "then");
+    Objects.requireNonNull(on, "on");
+    if (then.isPresent() && variable(first.change()).equals(variable(then.get().change()))) {
+      throw new IllegalArgumentException(
+          "advance first " + variable(first.change()) + " then the same: one or the other");
+    }
+  }
 
   /**
    * One variable and when it takes a step.
@@ -22,7 +39,13 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
    * @param change what a step changes
    * @param when the weeks or the log entries that earn a step
    */
-  public record Progress(Change change, Pace when) {}
+  public record Progress(Change change, Pace when) {
+    /** Refuses null. */
+    public Progress {
+      Objects.requireNonNull(change, "change");
+      Objects.requireNonNull(when, "when");
+    }
+  }
 
   /** What a step changes. */
   public sealed interface Change {}
@@ -30,24 +53,53 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
   /**
    * The load rises by a share of itself, compounding.
    *
-   * @param fraction 0.02 is 2 %
+   * @param fraction above 0 and up to 1; 0.02 is 2 %
    */
-  public record LoadByShare(double fraction) implements Change {}
+  public record LoadByShare(double fraction) implements Change {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the share is not above 0 and up to 1
+     */
+    public LoadByShare {
+      Range.LOAD_PERCENT.check(fraction);
+    }
+  }
 
   /**
    * The load rises by a fixed amount.
    *
-   * @param step above 0 kg
+   * @param step above 0 kg and up to 200 kg
    */
-  public record LoadBy(Load step) implements Change {}
+  public record LoadBy(Load step) implements Change {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the step is not above 0 kg and up to 200 kg
+     */
+    public LoadBy {
+      Objects.requireNonNull(step, "step");
+      Range.LOAD_STEP.check(step);
+    }
+  }
 
   /**
    * More sets.
    *
-   * @param limit the most sets
-   * @param step sets a step
+   * @param limit the most sets, 1 to 100
+   * @param step sets a step, 1 to 100
    */
-  public record SetsTo(int limit, int step) implements Change {}
+  public record SetsTo(int limit, int step) implements Change {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if limit or step is outside 1 to 100
+     */
+    public SetsTo {
+      Range.SETS_LIMIT.check(limit);
+      Range.SETS_LIMIT.check(step);
+    }
+  }
 
   /**
    * Longer holds.
@@ -55,7 +107,19 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
    * @param limit the longest hold
    * @param step time a step
    */
-  public record HoldTo(Duration limit, Duration step) implements Change {}
+  public record HoldTo(Duration limit, Duration step) implements Change {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if limit or step is not above 0 s and up to 3600 s
+     */
+    public HoldTo {
+      Objects.requireNonNull(limit, "limit");
+      Objects.requireNonNull(step, "step");
+      Range.HOLD.check(limit);
+      Range.HOLD.check(step);
+    }
+  }
 
   /**
    * A smaller edge.
@@ -63,7 +127,20 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
    * @param limit the smallest edge
    * @param step depth a step
    */
-  public record EdgeTo(Length limit, Length step) implements Change {}
+  public record EdgeTo(Length limit, Length step) implements Change {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the limit is outside 1 to 200 mm, or the step not above 0
+     *     mm and up to 100 mm
+     */
+    public EdgeTo {
+      Objects.requireNonNull(limit, "limit");
+      Objects.requireNonNull(step, "step");
+      Range.EDGE.check(limit);
+      Range.EDGE_STEP.check(step);
+    }
+  }
 
   /** When a step is taken. */
   public sealed interface Pace {}
@@ -71,9 +148,18 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
   /**
    * With the calendar.
    *
-   * @param weeks trained weeks a step, 1 or more
+   * @param weeks trained weeks a step, 1 to 520
    */
-  public record EveryWeeks(int weeks) implements Pace {}
+  public record EveryWeeks(int weeks) implements Pace {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the weeks are outside 1 to 520
+     */
+    public EveryWeeks {
+      Range.EVERY.checkIn(Unit.WEEK, weeks);
+    }
+  }
 
   /**
    * When the log shows that it was earned.
@@ -81,11 +167,35 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
    * @param doneInFull all sets were done
    * @param effortAtMost effort was no higher, 0 to 10
    * @param painAtMost pain was no higher, 0 to 10
-   * @param sessions in so many consecutive sessions, 1 or more
+   * @param sessions in so many consecutive sessions, 1 or 2
    */
   public record WhenLogged(
       boolean doneInFull, OptionalDouble effortAtMost, OptionalDouble painAtMost, int sessions)
-      implements Pace {}
+      implements Pace {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if effort or pain is outside 0 to 10, or sessions outside 1
+     *     to 2
+     */
+    public WhenLogged {
+      Objects.requireNonNull(effortAtMost, "effortAtMost");
+      Objects.requireNonNull(painAtMost, "painAtMost");
+      Range.EFFORT.check(effortAtMost);
+      Range.PAIN.check(painAtMost);
+      Range.IN_A_ROW.check(sessions);
+    }
+  }
+
+  private static String variable(Change change) {
+    if (change instanceof SetsTo) {
+      return "sets";
+    }
+    if (change instanceof HoldTo) {
+      return "hold";
+    }
+    return change instanceof EdgeTo ? "edge" : "load";
+  }
 
   /** Returns an advance of one variable each week, for every exercise of the block. */
   public static Advance weekly(Change change) {

@@ -1,17 +1,22 @@
 package gripwright.plan;
 
 import gripwright.grip.Grip;
+import gripwright.quantity.Range;
+import gripwright.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * Some weeks of a plan that are trained alike. Immutable.
  *
  * @param name kebab-case, unique in its plan
- * @param weeks how many, 1 or more
+ * @param weeks how many, 1 to 520
  * @param content what is done in it
  * @param only other content for some athletes, by athlete name
  */
@@ -20,7 +25,7 @@ public record Block(String name, int weeks, Content content, Map<String, Content
   /**
    * What is done in a block.
    *
-   * @param sessions the kinds of session
+   * @param sessions the kinds of session, at least one
    * @param advances how exercises get harder
    * @param eases weeks of less work
    * @param introductions grips that start low
@@ -30,12 +35,59 @@ public record Block(String name, int weeks, Content content, Map<String, Content
       List<Advance> advances,
       List<Ease> eases,
       List<Introduction> introductions) {
-    /** Copies the lists. */
+    /**
+     * Copies and checks the lists.
+     *
+     * @throws IllegalArgumentException if there is no session, two have one name, two advances are
+     *     for the same exercises, a week is eased or a grip introduced twice, or a grip that
+     *     advances or is introduced is not trained
+     */
     public Content {
+      Objects.requireNonNull(sessions, "sessions");
+      Objects.requireNonNull(advances, "advances");
+      Objects.requireNonNull(eases, "eases");
+      Objects.requireNonNull(introductions, "introductions");
       sessions = List.copyOf(sessions);
       advances = List.copyOf(advances);
       eases = List.copyOf(eases);
       introductions = List.copyOf(introductions);
+      if (sessions.isEmpty()) {
+        throw new IllegalArgumentException("a block without a session");
+      }
+      distinct("session", sessions.stream().map(SessionPlan::name).toList());
+      distinct("eased week", eases.stream().map(Ease::week).toList());
+      distinct("introduced grip", introductions.stream().map(i -> i.grip().name()).toList());
+      Set<String> trained = trained(sessions);
+      introductions.forEach(each -> requireTrained(each.grip().name(), trained));
+      advances.forEach(each -> each.on().ifPresent(grip -> requireTrained(grip, trained)));
+      if (advances.size() > 1 && advances.stream().anyMatch(each -> each.on().isEmpty())) {
+        throw new IllegalArgumentException("two ways to advance the same exercises");
+      }
+      distinct("advanced grip", advances.stream().flatMap(each -> each.on().stream()).toList());
+    }
+  }
+
+  private static void distinct(String what, List<?> all) {
+    Set<Object> seen = new HashSet<>();
+    for (Object each : all) {
+      if (!seen.add(each)) {
+        throw new IllegalArgumentException(what + " " + each + " is there twice");
+      }
+    }
+  }
+
+  /** Returns the names of the grips that are trained, for anybody. */
+  private static Set<String> trained(List<SessionPlan> sessions) {
+    Set<String> trained = new HashSet<>();
+    for (SessionPlan session : sessions) {
+      session.exercises().forEach(exercise -> trained.addAll(exercise.gripNames()));
+    }
+    return trained;
+  }
+
+  private static void requireTrained(String grip, Set<String> trained) {
+    if (!trained.contains(grip)) {
+      throw new IllegalArgumentException("no session of the block trains " + grip);
     }
   }
 
@@ -43,28 +95,64 @@ public record Block(String name, int weeks, Content content, Map<String, Content
    * A week of less work.
    *
    * @param week calendar week of the block, from 1
-   * @param setsFraction share of the sets that is kept, above 0 and below 1
+   * @param setsFraction share of the sets that is kept, above 0 and up to 0.99
    */
-  public record Ease(int week, double setsFraction) {}
+  public record Ease(int week, double setsFraction) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the week is outside 1 to 520, or the share not above 0
+     *     and up to 0.99
+     */
+    public Ease {
+      Range.WEEK.check(week);
+      Range.EASE.check(setsFraction);
+    }
+  }
 
   /**
    * A grip that starts low and rises to its written level.
    *
    * @param grip the grip
-   * @param fromFraction share of the maximum in its first trained week
-   * @param weeks trained weeks until the written level, 1 or more
+   * @param fromFraction share of the maximum in its first trained week, above 0 and up to 1
+   * @param weeks trained weeks until the written level, 1 to 520
    */
-  public record Introduction(Grip grip, double fromFraction, int weeks) {}
+  public record Introduction(Grip grip, double fromFraction, int weeks) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the first share is not above 0 and up to 1, or the weeks
+     *     are outside 1 to 520
+     */
+    public Introduction {
+      Objects.requireNonNull(grip, "grip");
+      Range.OF_MAX.check(fromFraction);
+      Range.RAMP.checkIn(Unit.WEEK, weeks);
+    }
+  }
 
   /**
    * Checks the length.
    *
-   * @throws IllegalArgumentException if there is no week
+   * @throws IllegalArgumentException if the weeks are outside 1 to 520, or an eased week is beyond
+   *     them
    */
   public Block {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(content, "content");
+    Objects.requireNonNull(only, "only");
     only = Collections.unmodifiableMap(new TreeMap<>(only)); // one order, everywhere
-    if (weeks < 1) {
-      throw new IllegalArgumentException("block " + name + ": " + weeks + " weeks");
+    Range.BLOCK.checkIn(Unit.WEEK, weeks);
+    checkEases(name, weeks, content);
+    only.values().forEach(each -> checkEases(name, weeks, each));
+  }
+
+  private static void checkEases(String name, int weeks, Content content) {
+    for (Ease ease : content.eases()) {
+      if (ease.week() > weeks) {
+        throw new IllegalArgumentException(
+            "block " + name + ": eased week " + ease.week() + " is outside 1 to " + weeks);
+      }
     }
   }
 
@@ -75,6 +163,7 @@ public record Block(String name, int weeks, Content content, Map<String, Content
 
   /** Starts a block of so many weeks. */
   public static Builder named(String name, int weeks) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name, weeks);
   }
 
@@ -95,12 +184,14 @@ public record Block(String name, int weeks, Content content, Map<String, Content
 
     /** Adds a kind of session. */
     public Builder session(SessionPlan session) {
+      Objects.requireNonNull(session, "session");
       sessions.add(session);
       return this;
     }
 
     /** Adds a way to get harder. */
     public Builder advance(Advance advance) {
+      Objects.requireNonNull(advance, "advance");
       advances.add(advance);
       return this;
     }
@@ -113,12 +204,15 @@ public record Block(String name, int weeks, Content content, Map<String, Content
 
     /** Adds a grip that starts low. */
     public Builder introduce(Grip grip, double fromFraction, int overWeeks) {
+      Objects.requireNonNull(grip, "grip");
       introductions.add(new Introduction(grip, fromFraction, overWeeks));
       return this;
     }
 
     /** Sets other content for one athlete. */
     public Builder onlyFor(String athlete, Content content) {
+      Objects.requireNonNull(athlete, "athlete");
+      Objects.requireNonNull(content, "content");
       only.put(athlete, content);
       return this;
     }

@@ -7,11 +7,15 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
+import gripwright.quantity.Range;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One line of a session: a protocol, on a grip, on an edge.
@@ -41,18 +45,36 @@ public record Exercise(
    *
    * @param grip the grip
    */
-  public record On(Grip grip) implements Target {}
+  public record On(Grip grip) implements Target {
+    /** Refuses null. */
+    public On {
+      Objects.requireNonNull(grip, "grip");
+    }
+  }
 
   /**
    * The work is shared out among grips by what each is worth to the plan.
    *
-   * @param grips two or more grips, in the order written
+   * @param grips 2 to 30 grips, in the order written
    * @param weights what counts how much; empty means the plan's or else the standard weights
    */
   public record BestOf(List<Grip> grips, Optional<Weights> weights) implements Target {
-    /** Copies the grips. */
+    /**
+     * Copies and checks the grips.
+     *
+     * @throws IllegalArgumentException if there are not 2 to 30 grips, or one is there twice
+     */
     public BestOf {
+      Objects.requireNonNull(grips, "grips");
+      Objects.requireNonNull(weights, "weights");
       grips = List.copyOf(grips);
+      Range.GRIPS.check(grips.size());
+      Set<String> names = new HashSet<>();
+      for (Grip grip : grips) {
+        if (!names.add(grip.name())) {
+          throw new IllegalArgumentException("the best of grips with " + grip.name() + " twice");
+        }
+      }
     }
   }
 
@@ -70,13 +92,13 @@ public record Exercise(
     /**
      * Checks the sum.
      *
-     * @throws IllegalArgumentException if a weight is negative or they do not add to 1
+     * @throws IllegalArgumentException if a weight is outside 0 to 1 or they do not add to 1
      */
     public Weights {
-      if (match < 0
-          || margin < 0
-          || carryOver < 0
-          || Math.abs(match + margin + carryOver - 1) > 1e-9) {
+      Range.SHARE.check(match);
+      Range.SHARE.check(margin);
+      Range.SHARE.check(carryOver);
+      if (Math.abs(match + margin + carryOver - 1) > 1e-9) {
         throw new IllegalArgumentException(
             "weights do not add to 100 %: " + match + ", " + margin + ", " + carryOver);
       }
@@ -86,11 +108,19 @@ public record Exercise(
   /**
    * Copies the values and checks them against the protocol.
    *
-   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind,
+   *     the edge is outside 1 to 200 mm, or there are more than 10,000 holds and rests
    */
   public Exercise {
+    Objects.requireNonNull(protocol, "protocol");
+    Objects.requireNonNull(with, "with");
+    Objects.requireNonNull(target, "target");
+    Objects.requireNonNull(edge, "edge");
+    Objects.requireNonNull(hands, "hands");
+    Objects.requireNonNull(rehabilitation, "rehabilitation");
     with = Collections.unmodifiableMap(new LinkedHashMap<>(with));
-    protocol.bind(with);
+    Range.EDGE.check(edge);
+    Range.STEPS.check(protocol.bind(with).size());
   }
 
   /** Returns an exercise with both hands, hanging, as the protocol says. */
@@ -114,6 +144,13 @@ public record Exercise(
   /** Returns the scheme before any progression. */
   public Scheme scheme() {
     return protocol.bind(with);
+  }
+
+  /** Returns the names of the grips. */
+  List<String> gripNames() {
+    return target instanceof On on
+        ? List.of(on.grip().name())
+        : ((BestOf) target).grips().stream().map(Grip::name).toList();
   }
 
   /** Returns a grip of this exercise set up on its edge. */

@@ -1,18 +1,24 @@
 package gripwright.plan;
 
+import gripwright.athlete.Athlete;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
+import gripwright.quantity.Range;
+import gripwright.quantity.Unit;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * What a coach wrote: blocks of weeks for one or more athletes from a first day on. Immutable.
@@ -30,7 +36,7 @@ import java.util.OptionalInt;
  * @param waivers findings the coach accepts
  * @param warmUp how long the warm-up is, where no session says
  * @param restBetween rest between two exercises, where no session says
- * @param weeklyRise greatest rise of the week's load, where the plan says; 0.1 is 10 %
+ * @param weeklyRise greatest rise of the week's load, where the plan says, 0 to 1; 0.1 is 10 %
  * @param weights what counts how much when grips are chosen, where no session says
  */
 public record Plan(
@@ -65,27 +71,64 @@ public record Plan(
    * @param date the day
    * @param title what it is
    */
-  public record Goal(LocalDate date, Optional<String> title) {}
+  public record Goal(LocalDate date, Optional<String> title) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the year is outside 1900 to 2199
+     */
+    public Goal {
+      Objects.requireNonNull(date, "date");
+      Objects.requireNonNull(title, "title");
+      Range.YEAR.check(date);
+    }
+  }
 
   /**
    * Less work before the day a plan works towards: fewer sets, the load of each hold kept.
    *
-   * @param weeks how many weeks before that day it begins, 1 or more
-   * @param setsFraction share of the sets that is kept, above 0 and below 1
+   * @param weeks how many weeks before that day it begins, 1 to 8
+   * @param setsFraction share of the sets that is kept, above 0 and up to 0.99
    */
-  public record Taper(int weeks, double setsFraction) {}
+  public record Taper(int weeks, double setsFraction) {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the weeks are outside 1 to 8, or the share not above 0
+     *     and up to 0.99
+     */
+    public Taper {
+      Range.TAPER.checkIn(Unit.WEEK, weeks);
+      Range.EASE.check(setsFraction);
+    }
+  }
 
   /**
    * Regular tests.
    *
    * @param setups what is tested, in order
    * @param hold how long each is held
-   * @param everyWeeks in every so manieth week of the plan, 1 or more
+   * @param everyWeeks every N weeks of the plan, 1 to 520
    */
   public record Retest(List<Setup> setups, Duration hold, int everyWeeks) {
-    /** Copies the setups. */
+    /**
+     * Copies and checks the setups.
+     *
+     * @throws IllegalArgumentException if there is nothing to test, a grip is tested twice, the
+     *     hold is not above 0 s and up to 3600 s, or the weeks are outside 1 to 520
+     */
     public Retest {
+      Objects.requireNonNull(setups, "setups");
+      Objects.requireNonNull(hold, "hold");
       setups = List.copyOf(setups);
+      if (setups.isEmpty()) {
+        throw new IllegalArgumentException("a retest of nothing");
+      }
+      if (Set.copyOf(setups).size() < setups.size()) {
+        throw new IllegalArgumentException("a retest of one setup twice: " + setups);
+      }
+      Range.HOLD.check(hold);
+      Range.RETEST.checkIn(Unit.WEEK, everyWeeks);
     }
   }
 
@@ -106,6 +149,29 @@ public record Plan(
       Optional<String> session,
       OptionalInt exercise,
       String because) {
+    /**
+     * Checks the place and the reason.
+     *
+     * @throws IllegalArgumentException if there is no reason, a number is outside its {@link
+     *     Range}, or a week is of no block
+     */
+    public Waiver {
+      Objects.requireNonNull(rule, "rule");
+      Objects.requireNonNull(block, "block");
+      Objects.requireNonNull(week, "week");
+      Objects.requireNonNull(session, "session");
+      Objects.requireNonNull(exercise, "exercise");
+      Objects.requireNonNull(because, "because");
+      week.ifPresent(Range.WEEK::check);
+      exercise.ifPresent(Range.EXERCISE::check);
+      if (because.isBlank()) {
+        throw new IllegalArgumentException("a waiver of " + rule + " without a reason");
+      }
+      if (week.isPresent() && block.isEmpty()) {
+        throw new IllegalArgumentException(
+            "a waiver of " + rule + " in week " + week.getAsInt() + " of no block");
+      }
+    }
 
     /** Tells whether a place in a compiled plan is covered. */
     public boolean covers(ModelPath place) {
@@ -132,10 +198,28 @@ public record Plan(
   /**
    * Copies and checks the parts.
    *
-   * @throws IllegalArgumentException if there is no athlete or no block, the demand does not add to
-   *     100 %, or there is a taper and no day that it leads to
+   * @throws IllegalArgumentException if there is no athlete or no block, there are more than 1000
+   *     athletes or 520 weeks, one of them or a block is there twice, the demand does not add to
+   *     100 %, there is a taper and no day that it leads to, the goal is before the first day,
+   *     content is for somebody else, a waiver is in no place of the plan, or a value is outside
+   *     its {@link Range}
    */
   public Plan {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(athletes, "athletes");
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(towards, "towards");
+    Objects.requireNonNull(taper, "taper");
+    Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(ruleSets, "ruleSets");
+    Objects.requireNonNull(blocks, "blocks");
+    Objects.requireNonNull(retests, "retests");
+    Objects.requireNonNull(waivers, "waivers");
+    Objects.requireNonNull(warmUp, "warmUp");
+    Objects.requireNonNull(restBetween, "restBetween");
+    Objects.requireNonNull(weeklyRise, "weeklyRise");
+    Objects.requireNonNull(weights, "weights");
     athletes = List.copyOf(athletes);
     demand = Collections.unmodifiableMap(new LinkedHashMap<>(demand));
     ruleSets = List.copyOf(ruleSets);
@@ -146,12 +230,36 @@ public record Plan(
       throw new IllegalArgumentException(
           "plan " + name + " has no " + (athletes.isEmpty() ? "athlete" : "block"));
     }
+    Range.YEAR.check(from);
+    Range.ATHLETES.check(athletes.size());
+    Range.PLAN_WEEKS.check(blocks.stream().mapToLong(Block::weeks).sum());
+    Range.WARM_UP.check(warmUp);
+    Range.REST_BETWEEN.check(restBetween);
+    Range.WEEKLY_RISE.check(weeklyRise);
+    demand.values().forEach(Range.SHARE::check);
     double sum = demand.values().stream().mapToDouble(Double::doubleValue).sum();
     if (!demand.isEmpty() && Math.abs(sum - 1) > 1e-9) {
       throw new IllegalArgumentException("plan " + name + ": demand adds to " + sum * 100 + " %");
     }
     if (taper.isPresent() && towards.isEmpty()) {
       throw new IllegalArgumentException("plan " + name + ": a taper towards no day");
+    }
+    if (towards.isPresent() && towards.get().date().isBefore(from)) {
+      throw new IllegalArgumentException(
+          "plan " + name + ": towards " + towards.get().date() + " before its first day " + from);
+    }
+    distinct(name, "athlete", athletes);
+    distinct(name, "block", blocks.stream().map(Block::name).toList());
+    distinct(name, "rule set", ruleSets);
+    new PlanPlaces(name, athletes, blocks).check(waivers);
+  }
+
+  private static void distinct(String plan, String what, List<String> names) {
+    Set<String> seen = new HashSet<>();
+    for (String each : names) {
+      if (!seen.add(each)) {
+        throw new IllegalArgumentException("plan " + plan + ": " + what + " " + each + " twice");
+      }
     }
   }
 
@@ -160,9 +268,31 @@ public record Plan(
     return ModelPath.of("plan", name);
   }
 
-  /** Returns how many weeks all blocks have together; of too many to count, the largest number. */
+  /**
+   * Refuses to be compiled for somebody else.
+   *
+   * @throws IllegalArgumentException if it is not for this athlete, or begins before the athlete's
+   *     date of birth
+   */
+  public void requireFor(Athlete athlete) {
+    if (!athletes.contains(athlete.name())) {
+      throw new IllegalArgumentException(
+          "plan "
+              + name
+              + " is for "
+              + String.join(", ", athletes)
+              + ", not for "
+              + athlete.name());
+    }
+    if (from.isBefore(athlete.born())) {
+      throw new IllegalArgumentException(
+          "plan " + name + " begins on " + from + ", before the date of birth " + athlete.born());
+    }
+  }
+
+  /** Returns how many weeks all blocks have together. */
   public int weeks() {
-    return (int) Math.min(Integer.MAX_VALUE, blocks.stream().mapToLong(Block::weeks).sum());
+    return blocks.stream().mapToInt(Block::weeks).sum();
   }
 
   /** Returns the last day: the end of the last week. */
@@ -187,6 +317,7 @@ public record Plan(
 
   /** Starts a plan. */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 
@@ -214,29 +345,35 @@ public record Plan(
 
     /** Sets the title for people. */
     public Builder title(String text) {
+      Objects.requireNonNull(text, "text");
       title = Optional.of(text);
       return this;
     }
 
     /** Adds an athlete by name. */
     public Builder athlete(String athlete) {
+      Objects.requireNonNull(athlete, "athlete");
       athletes.add(athlete);
       return this;
     }
 
     /** Sets the first day. */
     public Builder from(LocalDate day) {
+      Objects.requireNonNull(day, "day");
       from = Optional.of(day);
       return this;
     }
 
     /** Sets what the plan works towards. */
     public Builder towards(LocalDate day, String what) {
+      Objects.requireNonNull(day, "day");
+      Objects.requireNonNull(what, "what");
       return towards(new Goal(day, Optional.of(what)));
     }
 
     /** Sets what the plan works towards. */
     public Builder towards(Goal goal) {
+      Objects.requireNonNull(goal, "goal");
       towards = Optional.of(goal);
       return this;
     }
@@ -251,42 +388,49 @@ public record Plan(
 
     /** Sets the share of the climbing ahead that uses a grip; 0.45 is 45 %. */
     public Builder demand(Grip grip, double share) {
+      Objects.requireNonNull(grip, "grip");
       demand.put(grip, share);
       return this;
     }
 
     /** Adds a rule set by name. */
     public Builder rules(String ruleSet) {
+      Objects.requireNonNull(ruleSet, "ruleSet");
       ruleSets.add(ruleSet);
       return this;
     }
 
     /** Adds a block after those already there. */
     public Builder block(Block block) {
+      Objects.requireNonNull(block, "block");
       blocks.add(block);
       return this;
     }
 
     /** Adds regular tests. */
     public Builder retest(Retest retest) {
+      Objects.requireNonNull(retest, "retest");
       retests.add(retest);
       return this;
     }
 
     /** Adds a waiver. */
     public Builder waive(Waiver waiver) {
+      Objects.requireNonNull(waiver, "waiver");
       waivers.add(waiver);
       return this;
     }
 
     /** Sets the warm-up. */
     public Builder warmUp(Duration time) {
+      Objects.requireNonNull(time, "time");
       warmUp = time;
       return this;
     }
 
     /** Sets the rest between two exercises. */
     public Builder restBetween(Duration time) {
+      Objects.requireNonNull(time, "time");
       restBetween = time;
       return this;
     }
@@ -299,6 +443,7 @@ public record Plan(
 
     /** Sets what counts how much when grips are chosen. */
     public Builder weights(Exercise.Weights value) {
+      Objects.requireNonNull(value, "value");
       weights = value;
       return this;
     }
@@ -307,8 +452,7 @@ public record Plan(
      * Returns the plan.
      *
      * @throws IllegalStateException if the first day is missing
-     * @throws IllegalArgumentException if there is no athlete or block, the demand does not add to
-     *     100 %, or there is a taper and no day that it leads to
+     * @throws IllegalArgumentException as the constructor does
      */
     public Plan build() {
       return new Plan(

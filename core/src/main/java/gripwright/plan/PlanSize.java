@@ -1,8 +1,10 @@
 package gripwright.plan;
 
+import gripwright.budget.Budget;
 import gripwright.budget.Limit;
 import gripwright.budget.Meter;
 import gripwright.protocol.Scheme;
+import gripwright.quantity.Range;
 import java.util.List;
 
 /**
@@ -68,6 +70,22 @@ public record PlanSize(
         all.exercise,
         times(athletes, all.sessions),
         times(athletes, sum(AN_ATHLETE, sum(tests, all.holds))));
+  }
+
+  /**
+   * Returns the most that a plan may have by a budget; never more than the types allow.
+   *
+   * @param limit one that is about plans
+   */
+  public static long most(Budget budget, Limit limit) {
+    double type =
+        switch (limit) {
+          case WEEKS -> Range.PLAN_WEEKS.high();
+          case ATHLETES -> Range.ATHLETES.high();
+          case EXERCISE -> Range.STEPS.high();
+          default -> Scheme.ENDLESS;
+        };
+    return Math.min(budget.most(limit), (long) type);
   }
 
   private static PlanSize of(Block block) {

@@ -1,12 +1,15 @@
 package gripwright.plan;
 
+import gripwright.quantity.Range;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -14,7 +17,7 @@ import java.util.TreeMap;
  *
  * @param name kebab-case, unique in its block
  * @param perWeek times a week, 1 to 7
- * @param gap least time between two of them; whole days count
+ * @param gap least time between two of them, up to 31 days; whole days count
  * @param content what is done
  * @param prefer weekdays to use first, if any are free
  * @param only other content for some athletes, by athlete name
@@ -33,19 +36,31 @@ public record SessionPlan(
   /**
    * What is done in a session.
    *
-   * @param exercises in the order of training
+   * @param exercises in the order of training, 1 to 100
    * @param warmUp how long the warm-up is, where this session says
    * @param restBetween rest between two exercises, where this session says
    */
   public record Content(
       List<Exercise> exercises, Optional<Duration> warmUp, Optional<Duration> restBetween) {
-    /** Copies the list. */
+    /**
+     * Copies the list and checks the range.
+     *
+     * @throws IllegalArgumentException if there are not 1 to 100 exercises, or a time is outside
+     *     its {@link Range}
+     */
     public Content {
+      Objects.requireNonNull(exercises, "exercises");
+      Objects.requireNonNull(warmUp, "warmUp");
+      Objects.requireNonNull(restBetween, "restBetween");
       exercises = List.copyOf(exercises);
+      Range.EXERCISES.check(exercises.size());
+      warmUp.ifPresent(Range.WARM_UP::check);
+      restBetween.ifPresent(Range.REST_BETWEEN::check);
     }
 
     /** Returns content of these exercises alone. */
     public static Content of(Exercise... exercises) {
+      Objects.requireNonNull(exercises, "exercises");
       return new Content(List.of(exercises), Optional.empty(), Optional.empty());
     }
   }
@@ -53,18 +68,35 @@ public record SessionPlan(
   /**
    * Copies and checks the parts.
    *
-   * @throws IllegalArgumentException if it is not done 1 to 7 times a week
+   * @throws IllegalArgumentException if it is not done 1 to 7 times a week, the gap is outside 0 to
+   *     31 days, or a weekday is preferred twice
    */
   public SessionPlan {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(gap, "gap");
+    Objects.requireNonNull(content, "content");
+    Objects.requireNonNull(prefer, "prefer");
+    Objects.requireNonNull(only, "only");
     prefer = List.copyOf(prefer);
     only = Collections.unmodifiableMap(new TreeMap<>(only)); // one order, everywhere
-    if (perWeek < 1 || perWeek > 7) {
-      throw new IllegalArgumentException("session " + name + ": " + perWeek + " per week");
+    Range.PER_WEEK.check(perWeek);
+    Range.GAP.check(gap);
+    if (Set.copyOf(prefer).size() < prefer.size()) {
+      throw new IllegalArgumentException("session " + name + " prefers a weekday twice: " + prefer);
     }
+  }
+
+  /** Returns the exercises of all athletes. */
+  List<Exercise> exercises() {
+    List<Exercise> all = new ArrayList<>(content.exercises());
+    only.values().forEach(own -> all.addAll(own.exercises()));
+    return all;
   }
 
   /** Returns a session with the standard gap. */
   public static SessionPlan of(String name, int perWeek, Exercise... exercises) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(exercises, "exercises");
     return new SessionPlan(name, perWeek, STANDARD_GAP, Content.of(exercises), List.of(), Map.of());
   }
 

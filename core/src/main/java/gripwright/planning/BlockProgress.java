@@ -2,6 +2,7 @@ package gripwright.planning;
 
 import gripwright.planning.progression.Progression.StepOpportunity;
 import gripwright.planning.progression.ReturnRamp;
+import gripwright.schedule.Cause;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.TreeSet;
  * @param grips names of the grips that were trained in them
  * @param opportunities steps that could have been taken so far
  * @param withoutLogLimits the same if the log had limited nothing
- * @param lost weeks that were not trained, as logged, in words
+ * @param lost weeks that were not trained, as logged
  * @param last what became of the last week
  */
 record BlockProgress(
@@ -23,7 +24,7 @@ record BlockProgress(
     Set<String> grips,
     List<StepOpportunity> opportunities,
     List<StepOpportunity> withoutLogLimits,
-    List<String> lost,
+    List<Cause> lost,
     Outcome last) {
 
   /** What became of a week. */
@@ -84,16 +85,11 @@ record BlockProgress(
         all.addAll(grips);
       }
       return new BlockProgress(
-          week.eased() ? since : week.first(),
-          all,
-          opportunities,
-          withoutLogLimits,
-          lost,
-          outcome);
+          week.eased() ? since : week.first(), all, opportunities, withoutLogLimits, lost, outcome);
     }
-    List<String> lostNow = new ArrayList<>(lost);
+    List<Cause> lostNow = new ArrayList<>(lost);
     if (outcome == Outcome.SKIPPED) {
-      lostNow.add("week " + week.number() + " was not trained");
+      lostNow.add(new Cause.WeekNotTrained(week.number()));
     }
     return new BlockProgress(
         since, grips, before.opportunities, withoutLogLimits, lostNow, outcome);

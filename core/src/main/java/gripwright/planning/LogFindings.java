@@ -3,26 +3,23 @@ package gripwright.planning;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
+import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
-import gripwright.plan.Block;
 import gripwright.plan.SessionPlan;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
-import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What there is to say about the days that are known; each line of the plan is reported once. */
 final class LogFindings {
 
-  private static final int DATES_TOLD = 6;
+  private static final int DATES_SAID = 6;
 
   private final LogTimeline timeline;
   private final Athlete athlete;
@@ -38,8 +35,7 @@ final class LogFindings {
    * @param unplanned lines that no planned session stands for
    * @param dropped planned sessions that find no day after what was done
    */
-  record Note(
-      WeekContext week, List<LogEntry.Trained> unplanned, List<DatedSession> dropped) {}
+  record Note(WeekContext week, List<LogEntry.Trained> unplanned, List<DatedSession> dropped) {}
 
   LogFindings(LogTimeline timeline, Athlete athlete, PlanState.Past past) {
     this.timeline = timeline;
@@ -51,14 +47,13 @@ final class LogFindings {
   private void note(Note note) {
     WeekContext week = note.week();
     for (LogEntry.Trained line : note.unplanned()) {
-      String names =
+      List<String> names =
           week.block().contentFor(athlete.name()).sessions().stream()
               .map(SessionPlan::name)
               .sorted()
               .map(name -> "`" + name + "`")
-              .collect(Collectors.joining(", "));
-      ModelPath place =
-          week.path().then("date", line.date().toString());
+              .toList();
+      ModelPath place = week.path().then("date", line.date().toString());
       String key = week.block().name() + " " + line.session();
       firsts.putIfAbsent(
           key,
@@ -112,9 +107,7 @@ final class LogFindings {
     return all;
   }
 
-  private static String dates(List<LocalDate> days) {
-    String told =
-        days.stream().limit(DATES_TOLD).map(LocalDate::toString).collect(Collectors.joining(", "));
-    return days.size() > DATES_TOLD ? told + " and " + (days.size() - DATES_TOLD) + " more" : told;
+  private static Listing dates(List<LocalDate> days) {
+    return Listing.first(DATES_SAID, Listing.Style.COMMAS, days);
   }
 }

@@ -93,8 +93,7 @@ public final class PlanFold {
     this.lookAhead = new LookAhead(plan, athlete, noBlockers, expansion);
     this.testDays = new TestDays(plan, athlete, hands, lookAhead);
     this.placing = new WeekPlacing(athlete, timeline, expansion, lookAhead, meter);
-    this.reconciliation =
-        new WeekReconciliation(plan.from(), timeline, expansion, hands.fits());
+    this.reconciliation = new WeekReconciliation(plan.from(), timeline, expansion, hands.fits());
   }
 
   /**
@@ -191,8 +190,7 @@ public final class PlanFold {
         append(before.weeks(), filled.week()),
         filled.past(),
         progress.after(before.progress(), week, outcome, filled.grips()),
-        ramp.after(
-            outcome == Outcome.TRAINED, week.eased(), share, outcome == Outcome.SKIPPED),
+        ramp.after(outcome == Outcome.TRAINED, week.eased(), share, outcome == Outcome.SKIPPED),
         before.findings().plus(found));
   }
 
@@ -229,17 +227,12 @@ public final class PlanFold {
    * @param grips names of the grips that are trained in it
    */
   private record Filled(
-      PlanWeek week,
-      HardWork work,
-      PlanState.Past past,
-      Outcome outcome,
-      Set<String> grips) {}
+      PlanWeek week, HardWork work, PlanState.Past past, Outcome outcome, Set<String> grips) {}
 
   private Filled fill(PlanState before, WeekContext week, FindingList found) {
     List<SessionExpansion.Draft> drafts = drafts(week, found);
     boolean away = isAwayAllWeek(week.first());
-    HardDays known =
-        timeline.isPast(week.first()) ? hardDays.before(week.first()) : hardDays;
+    HardDays known = timeline.isPast(week.first()) ? hardDays.before(week.first()) : hardDays;
     WeekPlacing.Placed placed =
         away
             ? WeekPlacing.Placed.NOTHING
@@ -333,7 +326,10 @@ public final class PlanFold {
           .dated(afterwards, dated.draft().session(), dated.day(), dated.because(), found)
           .ifPresent(
               session -> {
-                dated.draft().request().hardFingers()
+                dated
+                    .draft()
+                    .request()
+                    .hardFingers()
                     .ifPresent(fingers -> hardFingers.put(session.path(), fingers));
                 ahead.add(session);
               });
@@ -341,8 +337,7 @@ public final class PlanFold {
     List<MissedSession> missed = new ArrayList<>(before.past().missed());
     missed.removeIf(m -> told.late().contains(m.planned()));
     missed.addAll(told.missed());
-    List<DatedRetest> tests =
-        TestsAsDone.of(timeline, week.first(), tested.tests(), found);
+    List<DatedRetest> tests = TestsAsDone.of(timeline, week.first(), tested.tests(), found);
     return new Dated(
         Stream.concat(told.done().stream(), ahead.stream()).toList(),
         done.with(hardFingers).with(sorted(ahead), tests),

@@ -43,8 +43,7 @@ record PlanState(
    * @param open sessions of the last week that have no line and may still find one
    * @param notes what weeks had beside their plan
    */
-  record Past(
-      List<MissedSession> missed, List<DatedSession> open, List<LogFindings.Note> notes) {
+  record Past(List<MissedSession> missed, List<DatedSession> open, List<LogFindings.Note> notes) {
 
     private static final Past NOTHING = new Past(List.of(), List.of(), List.of());
 
@@ -85,8 +84,7 @@ record PlanState(
   static Map<String, LocalDate> lastOfName(List<DatedSession> sessions) {
     Map<String, LocalDate> last = new HashMap<>();
     for (DatedSession session : sessions) {
-      last.merge(
-          session.name(), session.date(), (one, other) -> one.isAfter(other) ? one : other);
+      last.merge(session.name(), session.date(), (one, other) -> one.isAfter(other) ? one : other);
     }
     return last;
   }

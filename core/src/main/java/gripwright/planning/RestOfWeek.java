@@ -2,8 +2,9 @@ package gripwright.planning;
 
 import gripwright.athlete.Athlete;
 import gripwright.planning.placement.Placement;
-import gripwright.planning.placement.PlacementWords;
+import gripwright.planning.placement.PlacementReasons;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -51,9 +52,9 @@ final class RestOfWeek {
    *
    * @param draft what it comes from
    * @param day the day
-   * @param because why on this day, in words
+   * @param because why on this day
    */
-  record Dated(SessionExpansion.Draft draft, LocalDate day, String because) {}
+  record Dated(SessionExpansion.Draft draft, LocalDate day, PlacementReason because) {}
 
   /**
    * The sessions that are left.
@@ -91,7 +92,7 @@ final class RestOfWeek {
         Placement.place(new Placement.Asked(week, requests, List.of()), name -> 1, List::of)
             .first()
             .sessions();
-    PlacementWords words = new PlacementWords(week, athlete, 0);
+    PlacementReasons reasons = new PlacementReasons(week, athlete, 0);
     List<Dated> placed = new ArrayList<>();
     List<DatedSession> dropped = new ArrayList<>();
     for (int i = 0; i < wanted.size(); i++) {
@@ -99,9 +100,7 @@ final class RestOfWeek {
       SessionExpansion.Draft draft = wanted.get(i);
       days.get(i)
           .ifPresentOrElse(
-              day ->
-                  placed.add(
-                      new Dated(draft, day, words.because(request, day) + "; after what was done")),
+              day -> placed.add(new Dated(draft, day, reasons.because(request, day).whenDone())),
               () ->
                   ahead.stream()
                       .filter(s -> s.name().equals(request.name()))
@@ -120,7 +119,7 @@ final class RestOfWeek {
       LocalDate day = ahead.get(i).date();
       LocalDate before = last.get(request.name());
       boolean tooSoon = before != null && ChronoUnit.DAYS.between(before, day) < request.gapDays();
-      if (tooSoon || Placement.fixedObstacle(week, request, day).isPresent()) {
+      if (tooSoon || !Placement.isOpen(week, request, day)) {
         return false;
       }
       last.put(request.name(), day);

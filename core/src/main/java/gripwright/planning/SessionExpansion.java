@@ -11,7 +11,6 @@ import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
-import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -22,17 +21,18 @@ import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Prescription;
 import gripwright.planning.load.UnplannedWork;
 import gripwright.planning.mix.Choice;
-import gripwright.planning.mix.MixWords;
+import gripwright.planning.mix.MixLinks;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.progression.Progression;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.GripMix;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -55,7 +55,7 @@ final class SessionExpansion {
   private final UnplannedWork unplannedWork;
   private final Map<String, Protocol> protocols;
   private final Meter meter;
-  private final Map<Block, Progression> progressions = new IdentityHashMap<>();
+  private final IdentityHashMap<Block, Progression> progressions = new IdentityHashMap<>();
 
   SessionExpansion(
       Plan plan,
@@ -113,10 +113,7 @@ final class SessionExpansion {
    * Returns what a session would ask of a day; empty if none of its exercises can be trained, and
    * then tells why.
    */
-  Optional<Draft> draft(
-      WeekContext week,
-      SessionPlan session,
-      FindingList into) {
+  Optional<Draft> draft(WeekContext week, SessionPlan session, FindingList into) {
     FindingList unsaid = new FindingList();
     List<PlannedExercise> exercises = exercises(week, session, week.first(), unsaid);
     if (exercises.isEmpty()) {
@@ -124,8 +121,7 @@ final class SessionExpansion {
       return Optional.empty();
     }
     Optional<FingerSet> hard =
-        Stream.concat(
-                exercises.stream(), withoutLogLimits(week, session).stream())
+        Stream.concat(exercises.stream(), withoutLogLimits(week, session).stream())
             .filter(PlannedExercise::hard)
             .map(e -> e.setup().grip().fingers())
             .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
@@ -144,9 +140,7 @@ final class SessionExpansion {
   private List<PlannedExercise> withoutLogLimits(WeekContext week, SessionPlan session) {
     return week.standing()
         .withoutLogLimits()
-        .map(
-            standing ->
-                exercises(week.with(standing), session, week.first(), new FindingList()))
+        .map(standing -> exercises(week.with(standing), session, week.first(), new FindingList()))
         .orElseGet(List::of);
   }
 
@@ -155,7 +149,7 @@ final class SessionExpansion {
       WeekContext week,
       SessionPlan session,
       LocalDate day,
-      String because,
+      PlacementReason because,
       FindingList found) {
     List<PlannedExercise> exercises = exercises(week, session, day, found);
     return exercises.isEmpty()
@@ -168,7 +162,7 @@ final class SessionExpansion {
       SessionPlan session,
       LocalDate day,
       List<PlannedExercise> exercises,
-      String because) {
+      PlacementReason because) {
     return new DatedSession(
         day,
         week.number(),
@@ -245,8 +239,7 @@ final class SessionExpansion {
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
       number++;
       Line line =
-          new Line(
-              week, session, day, exercise, sessionPath.then("exercise", number), all.size());
+          new Line(week, session, day, exercise, sessionPath.then("exercise", number), all.size());
       if (exercise.target() instanceof Exercise.BestOf) {
         all.addAll(chosen(line, into));
       } else {
@@ -312,7 +305,7 @@ final class SessionExpansion {
     if (mix.isPresent()) {
       return shared(line, mix.get(), into);
     }
-    if (out.stream().allMatch(o -> o.kind() == GripMix.Kind.LOAD)) {
+    if (out.stream().allMatch(o -> o.reason() instanceof GripMix.NoLoad)) {
       // What keeps the first from a load is what the coach has to mend.
       Grip first = setups.get(0).grip();
       prescription.prescribe(exercise, first, dose(line, first), line.place(0), into);
@@ -337,7 +330,12 @@ final class SessionExpansion {
     WeekContext week = line.week();
     return choice.excludedByRule(
         candidate.get(),
-        session(week, line.session(), line.day(), List.of(candidate.get()), ""),
+        session(
+            week,
+            line.session(),
+            line.day(),
+            List.of(candidate.get()),
+            new PlacementReason.Unplaced()),
         new PlanWeek(
             week.number(),
             week.block().name(),
@@ -382,7 +380,7 @@ final class SessionExpansion {
                             exercise, grip, standing, full, line.day(), line.path()));
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
-                    MixWords.why(
+                    MixLinks.why(
                         mix,
                         name,
                         sets,
@@ -409,9 +407,7 @@ final class SessionExpansion {
   private Finding noneOpen(Line line, List<Setup> setups) {
     Finding none =
         Finding.error("plan.choose-none", line.path())
-            .with(
-                "grips",
-                Choice.grips(line.exercise()).stream().map(Grip::name).toList());
+            .with("grips", Choice.grips(line.exercise()).stream().map(Grip::name).toList());
     List<Setup> beyond = setups.stream().filter(setup -> !hands.fits().takes(setup)).toList();
     return beyond.isEmpty()
         ? none

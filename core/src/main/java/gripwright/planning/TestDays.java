@@ -97,7 +97,7 @@ final class TestDays {
                 found.add(
                     Finding.error("plan.edge-missing", place)
                         .with("edge", s.edge())
-                        .with("owned", String.join(", ", edges()))));
+                        .with("owned", edges())));
     retest.setups().stream()
         .filter(s -> athlete.equipment().has(s.edge()))
         .flatMap(s -> hands.outOfReach(s, place).stream())
@@ -109,10 +109,7 @@ final class TestDays {
   }
 
   private static DatedRetest dated(
-      WeekContext week,
-      Plan.Retest retest,
-      ModelPath place,
-      RetestDay.Found found) {
+      WeekContext week, Plan.Retest retest, ModelPath place, RetestDay.Found found) {
     return new DatedRetest(
         found.day(),
         week.number(),

@@ -6,6 +6,7 @@ import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.schedule.DatedRetest;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ final class TestsAsDone {
                 test.setups(),
                 test.hold(),
                 test.insteadOf(),
-                "tested on this day, as logged",
+                new PlacementReason.TestedOnDay(),
                 test.path().without("date").then("date", done.get().toString())));
       } else if (!timeline.isPast(test.date())) {
         tests.add(test);

@@ -11,8 +11,10 @@ import gripwright.planning.placement.Conflict;
 import gripwright.planning.placement.HardDays;
 import gripwright.planning.placement.HardWork;
 import gripwright.planning.placement.Placement;
-import gripwright.planning.placement.PlacementWords;
+import gripwright.planning.placement.PlacementReasons;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
+import gripwright.schedule.PlacementReason;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -76,7 +78,7 @@ final class WeekPlacing {
             athlete::availableOn,
             known.near(week.first(), before),
             PlanState.lastOfName(before.sessions()));
-    PlacementWords words = new PlacementWords(fixed, athlete, week.number());
+    PlacementReasons reasons = new PlacementReasons(fixed, athlete, week.number());
     List<SessionExpansion.Draft> fitting =
         drafts.stream().filter(d -> fitsSomeDay(week, d, found)).toList();
     List<Placement.Request> requests =
@@ -97,7 +99,7 @@ final class WeekPlacing {
       SessionExpansion.Draft draft = fitting.get(i);
       if (days.get(i).isPresent()) {
         LocalDate day = days.get(i).get();
-        String because = words.because(draft.request(), day);
+        PlacementReason because = reasons.because(draft.request(), day);
         dated.add(draft.request());
         expansion
             .dated(week, draft.session(), day, because, found)
@@ -118,8 +120,7 @@ final class WeekPlacing {
     return new Placed(placed, hardFingers);
   }
 
-  private static void noteUnproved(
-      WeekContext week, Placement.Found search, FindingList found) {
+  private static void noteUnproved(WeekContext week, Placement.Found search, FindingList found) {
     if (!search.proved()) {
       found.add(
           Finding.advice("plan.days-unproved", week.path())
@@ -129,16 +130,14 @@ final class WeekPlacing {
     }
   }
 
-  private boolean fitsSomeDay(
-      WeekContext week, SessionExpansion.Draft draft, FindingList found) {
+  private boolean fitsSomeDay(WeekContext week, SessionExpansion.Draft draft, FindingList found) {
     Duration longest =
         athlete.available().values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
     if (draft.request().minutes() <= longest.toMinutes()) {
       return true;
     }
     found.add(
-        Finding.error(
-                "plan.session-too-long", week.path().then("session", draft.session().name()))
+        Finding.error("plan.session-too-long", week.path().then("session", draft.session().name()))
             .with("session", draft.session().name())
             .with("minutes", draft.request().minutes())
             .with("longest", longest.toMinutes()),
@@ -154,9 +153,7 @@ final class WeekPlacing {
    * @param placed what those asked for that found one
    */
   private record Search(
-      Placement.Week fixed,
-      List<SessionExpansion.Draft> drafts,
-      List<Placement.Request> placed) {}
+      Placement.Week fixed, List<SessionExpansion.Draft> drafts, List<Placement.Request> placed) {}
 
   private void noteMissing(
       WeekContext week, Search search, String name, int missing, FindingList found) {
@@ -171,14 +168,17 @@ final class WeekPlacing {
     int wanted = draft.session().perWeek();
     List<Placement.Request> others =
         search.placed().stream().filter(r -> !r.name().equals(name)).toList();
-    Set<Conflict.Fact> facts = new Conflict(search.fixed(), draft.request(), wanted, others).fewest(meter);
+    Set<Conflict.Fact> facts =
+        new Conflict(search.fixed(), draft.request(), wanted, others).fewest(meter);
     boolean away = week.first().datesUntil(week.first().plusDays(7)).anyMatch(athlete::isAway);
     boolean afterLog = timeline.isPast(week.first().minusDays(7));
     ModelPath place = week.path().then("session", name);
     Optional<LocalDate> goal =
         facts.stream()
             .filter(
-                f -> f instanceof Conflict.HardOn hard && hard.day().what().equals(HardDays.GOAL))
+                f ->
+                    f instanceof Conflict.HardOn hard
+                        && hard.day().what() instanceof HardThing.Goal)
             .map(f -> ((Conflict.HardOn) f).day().date())
             .findFirst();
     Finding finding =
@@ -198,8 +198,8 @@ final class WeekPlacing {
             .with("placed", wanted - missing)
             .with(
                 "reason",
-                new PlacementWords(search.fixed(), athlete, week.number())
-                    .reason(draft.request(), facts)),
+                new PlacementReasons(search.fixed(), athlete, week.number())
+                    .conflict(draft.request(), facts)),
         missing);
   }
 }

@@ -14,13 +14,14 @@ import gripwright.protocol.Hardness;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
+import gripwright.schedule.DoneLink;
 import gripwright.schedule.Happened;
 import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.MissedSession;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -99,21 +100,21 @@ final class WeekReconciliation {
   }
 
   private DatedSession done(
-      WeekContext week,
-      DatedSession planned,
-      LogEntry.Trained line,
-      List<DatedSession> ofWeek) {
+      WeekContext week, DatedSession planned, LogEntry.Trained line, List<DatedSession> ofWeek) {
     List<ExerciseMatch> matches = ExerciseMatch.of(planned, line);
     boolean full =
         matches.stream()
             .filter(m -> m.asked().isPresent())
             .allMatch(m -> m.done().isPresent() && sets(m) >= m.setsAsked().orElse(1));
     Happened happened =
-        new Happened(full ? Happened.Kind.DONE : Happened.Kind.IN_PART, Optional.of(planned), timeline.entry(line));
-    String because =
+        new Happened(
+            full ? Happened.Kind.DONE : Happened.Kind.IN_PART,
+            Optional.of(planned),
+            timeline.entry(line));
+    PlacementReason because =
         line.date().equals(planned.date())
-            ? "trained as planned, as logged"
-            : "trained on this day, as logged; planned for " + planned.date();
+            ? new PlacementReason.AsPlanned()
+            : new PlacementReason.OnAnotherDay(planned.date());
     return session(week, line, matches, ofWeek, happened, because);
   }
 
@@ -125,9 +126,9 @@ final class WeekReconciliation {
       WeekContext week, LogEntry.Trained line, List<DatedSession> ofWeek) {
     List<ExerciseMatch> matches =
         line.done().stream().map(d -> new ExerciseMatch(Optional.empty(), Optional.of(d))).toList();
-    Happened happened = new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line));
-    return session(
-        week, line, matches, ofWeek, happened, "trained without being planned, as logged");
+    Happened happened =
+        new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line));
+    return session(week, line, matches, ofWeek, happened, new PlacementReason.NotPlanned());
   }
 
   private DatedSession session(
@@ -136,7 +137,7 @@ final class WeekReconciliation {
       List<ExerciseMatch> matches,
       List<DatedSession> ofWeek,
       Happened happened,
-      String because) {
+      PlacementReason because) {
     ModelPath path = week.path(line.session(), line.date());
     Load mass = expansion.bodyMassOn(line.date());
     List<PlannedExercise> exercises = new ArrayList<>();
@@ -173,7 +174,10 @@ final class WeekReconciliation {
         week.block().name(),
         week.blockWeek(),
         line.session(),
-        happened.planned().map(DatedSession::minutes).orElse(minutes(week.block(), line, exercises)),
+        happened
+            .planned()
+            .map(DatedSession::minutes)
+            .orElse(minutes(week.block(), line, exercises)),
         exercises.stream().anyMatch(PlannedExercise::hard),
         week.eased(),
         mass,
@@ -287,21 +291,9 @@ final class WeekReconciliation {
       PlannedExercise like, Done done, int sets, Load load, boolean asked) {
     List<Derivation> why = new ArrayList<>();
     if (asked) {
-      why.add(
-          new Derivation("asked", like.totalLoad().kilograms(), "kg", sets(like.scheme().sets())));
+      why.add(new DoneLink.Planned(like.totalLoad(), like.scheme().sets()));
     }
-    String felt =
-        (done.effort().isPresent()
-                ? ", effort " + Numbers.plain(done.effort().getAsDouble(), 1)
-                : "")
-            + (done.pain().isPresent()
-                ? ", pain " + Numbers.plain(done.pain().getAsDouble(), 1)
-                : "");
-    why.add(new Derivation("done", load.kilograms(), "kg", sets(sets) + felt + ", as logged"));
+    why.add(new DoneLink.Done(load, sets, done.effort(), done.pain()));
     return why;
-  }
-
-  private static String sets(int sets) {
-    return sets + (sets == 1 ? " set" : " sets");
   }
 }

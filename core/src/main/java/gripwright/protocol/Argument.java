@@ -1,6 +1,8 @@
 package gripwright.protocol;
 
+import gripwright.quantity.Range;
 import java.time.Duration;
+import java.util.Objects;
 
 /** What a protocol's parameter can be given. */
 public sealed interface Argument {
@@ -8,18 +10,16 @@ public sealed interface Argument {
   /**
    * How often.
    *
-   * @param times 1 or more
+   * @param times 1 to 1000
    */
   record Count(int times) implements Argument {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if the count is below 1
+     * @throws IllegalArgumentException if the count is outside 1 to 1000
      */
     public Count {
-      if (times < 1) {
-        throw new IllegalArgumentException("not a number of repeats: " + times);
-      }
+      Range.REPEATS.check(times);
     }
   }
 
@@ -32,12 +32,11 @@ public sealed interface Argument {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if the time is negative
+     * @throws IllegalArgumentException if the time is outside 0 s to a day
      */
     public Time {
-      if (time.isNegative()) {
-        throw new IllegalArgumentException("not a time: " + time);
-      }
+      Objects.requireNonNull(time, "time");
+      Range.REST.check(time); // a hold is checked where it is held
     }
   }
 
@@ -46,5 +45,10 @@ public sealed interface Argument {
    *
    * @param level the level
    */
-  record AtLevel(Level level) implements Argument {}
+  record AtLevel(Level level) implements Argument {
+    /** Refuses null. */
+    public AtLevel {
+      Objects.requireNonNull(level, "level");
+    }
+  }
 }

@@ -1,11 +1,14 @@
 package gripwright.protocol;
 
+import gripwright.quantity.Range;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -38,6 +41,9 @@ public record Protocol(
     record Repeat(Term<Integer> times, Term<Duration> resting, List<Part> steps) implements Part {
       /** Copies the steps. */
       public Repeat {
+        Objects.requireNonNull(times, "times");
+        Objects.requireNonNull(resting, "resting");
+        Objects.requireNonNull(steps, "steps");
         steps = List.copyOf(steps);
       }
     }
@@ -48,29 +54,45 @@ public record Protocol(
      * @param time how long, above 0 s
      * @param level how hard
      */
-    record Hold(Term<Duration> time, Term<Level> level) implements Part {}
+    record Hold(Term<Duration> time, Term<Level> level) implements Part {
+      /** Refuses null. */
+      public Hold {
+        Objects.requireNonNull(time, "time");
+        Objects.requireNonNull(level, "level");
+      }
+    }
 
     /**
      * A rest.
      *
      * @param time how long
      */
-    record Rest(Term<Duration> time) implements Part {}
+    record Rest(Term<Duration> time) implements Part {
+      /** Refuses null. */
+      public Rest {
+        Objects.requireNonNull(time, "time");
+      }
+    }
   }
 
   /**
    * Copies and checks the parts.
    *
    * @throws IllegalArgumentException if a place names a parameter that is not given, or one of
-   *     another kind
+   *     another kind, a value is outside its range, or there are more than 10,000 holds and rests
    */
   public Protocol {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(aim, "aim");
+    Objects.requireNonNull(parameters, "parameters");
+    Objects.requireNonNull(steps, "steps");
     parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
     steps = List.copyOf(steps);
     if (steps.isEmpty()) {
       throw new IllegalArgumentException("protocol " + name + " has no steps");
     }
-    bind(name, parameters, steps);
+    Range.STEPS.check(bind(name, parameters, steps).size());
   }
 
   /**
@@ -98,10 +120,17 @@ public record Protocol(
    * @param arguments values by parameter name; parameters not named keep their defaults
    */
   public long size(Map<String, Argument> arguments) {
-    return size(steps, arguments);
+    Map<String, Argument> all = new HashMap<>(parameters);
+    all.putAll(arguments);
+    return size(steps, all);
   }
 
-  private long size(List<Part> parts, Map<String, Argument> arguments) {
+  /**
+   * Returns how many holds and rests steps have when written out.
+   *
+   * @param arguments values by parameter name; a number of repeats that is not there counts as one
+   */
+  public static long size(List<Part> parts, Map<String, Argument> arguments) {
     long size = 0;
     for (Part part : parts) {
       if (part instanceof Part.Repeat repeat) {
@@ -116,12 +145,11 @@ public record Protocol(
     return size;
   }
 
-  private long times(Term<Integer> times, Map<String, Argument> arguments) {
+  private static long times(Term<Integer> times, Map<String, Argument> arguments) {
     if (times instanceof Term.Fixed<Integer> fixed) {
       return fixed.value();
     }
-    String parameter = ((Term.Given<Integer>) times).parameter();
-    Argument value = arguments.getOrDefault(parameter, parameters.get(parameter));
+    Argument value = arguments.get(((Term.Given<Integer>) times).parameter());
     return value instanceof Argument.Count count ? count.times() : 1;
   }
 
@@ -196,6 +224,7 @@ public record Protocol(
 
   /** Starts a protocol. */
   public static Builder named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Builder(name);
   }
 
@@ -213,39 +242,49 @@ public record Protocol(
 
     /** Sets the title for people. */
     public Builder title(String text) {
+      Objects.requireNonNull(text, "text");
       title = Optional.of(text);
       return this;
     }
 
     /** Sets what the protocol is for. */
     public Builder aim(String word) {
+      Objects.requireNonNull(word, "word");
       aim = Optional.of(word);
       return this;
     }
 
     /** Adds a parameter with its default. */
     public Builder given(String parameter, Argument value) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(value, "value");
       parameters.put(parameter, value);
       return this;
     }
 
     /** Adds a parameter that is a number of repeats. */
     public Builder given(String parameter, int times) {
+      Objects.requireNonNull(parameter, "parameter");
       return given(parameter, new Argument.Count(times));
     }
 
     /** Adds a parameter that is a time. */
     public Builder given(String parameter, Duration time) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(time, "time");
       return given(parameter, new Argument.Time(time));
     }
 
     /** Adds a parameter that is a level. */
     public Builder given(String parameter, Level level) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(level, "level");
       return given(parameter, new Argument.AtLevel(level));
     }
 
     /** Adds a step. */
     public Builder step(Part part) {
+      Objects.requireNonNull(part, "part");
       steps.add(part);
       return this;
     }

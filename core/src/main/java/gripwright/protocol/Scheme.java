@@ -1,10 +1,12 @@
 package gripwright.protocol;
 
 import gripwright.finding.Message;
+import gripwright.quantity.Range;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -35,12 +37,17 @@ public record Scheme(List<Step> steps) {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if there is nothing to repeat, or less than once
+     * @throws IllegalArgumentException if there is nothing to repeat, it is not repeated 1 to 1000
+     *     times, or the rest is outside 0 s to a day
      */
     public Repeat {
+      Objects.requireNonNull(resting, "resting");
+      Objects.requireNonNull(steps, "steps");
       steps = List.copyOf(steps);
-      if (times < 1 || steps.isEmpty() || resting.isNegative()) {
-        throw new IllegalArgumentException("not a repeat: " + times + " of " + steps.size());
+      Range.REPEATS.check(times);
+      Range.REST.check(resting);
+      if (steps.isEmpty()) {
+        throw new IllegalArgumentException("a repeat has at least one step");
       }
     }
   }
@@ -55,12 +62,12 @@ public record Scheme(List<Step> steps) {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if the time is not above 0 s
+     * @throws IllegalArgumentException if the time is not above 0 s and up to 3600 s
      */
     public Hold {
-      if (time.isNegative() || time.isZero()) {
-        throw new IllegalArgumentException("not a hold: " + time);
-      }
+      Objects.requireNonNull(time, "time");
+      Objects.requireNonNull(level, "level");
+      Range.HOLD.check(time);
     }
 
     /** Returns the time in seconds. */
@@ -74,7 +81,17 @@ public record Scheme(List<Step> steps) {
    *
    * @param time how long, 0 s or more
    */
-  public record Rest(Duration time) implements Step {}
+  public record Rest(Duration time) implements Step {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the time is outside 0 s to a day
+     */
+    public Rest {
+      Objects.requireNonNull(time, "time");
+      Range.REST.check(time);
+    }
+  }
 
   /**
    * Copies the steps.
@@ -82,6 +99,7 @@ public record Scheme(List<Step> steps) {
    * @throws IllegalArgumentException if there are none
    */
   public Scheme {
+    Objects.requireNonNull(steps, "steps");
     steps = List.copyOf(steps);
     if (steps.isEmpty()) {
       throw new IllegalArgumentException("a scheme has at least one step");

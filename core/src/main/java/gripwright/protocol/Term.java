@@ -1,5 +1,7 @@
 package gripwright.protocol;
 
+import java.util.Objects;
+
 /**
  * A place in a protocol that is either fixed or filled by a named parameter.
  *
@@ -13,7 +15,12 @@ public sealed interface Term<T> {
    * @param value the value
    * @param <T> its kind
    */
-  record Fixed<T>(T value) implements Term<T> {}
+  record Fixed<T>(T value) implements Term<T> {
+    /** Refuses null. */
+    public Fixed {
+      Objects.requireNonNull(value, "value");
+    }
+  }
 
   /**
    * A value that a use of the protocol may set.
@@ -21,7 +28,12 @@ public sealed interface Term<T> {
    * @param parameter the parameter's name
    * @param <T> its kind
    */
-  record Given<T>(String parameter) implements Term<T> {}
+  record Given<T>(String parameter) implements Term<T> {
+    /** Refuses null. */
+    public Given {
+      Objects.requireNonNull(parameter, "parameter");
+    }
+  }
 
   /** Returns a fixed value. */
   static <T> Term<T> of(T value) {

@@ -1,6 +1,10 @@
 /**
  * Protocols: levels, holds, rests and repeats, with named parameters; and schemes, their bound
  * form.
+ *
+ * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
+ * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes
+ * the value and the range.
  */
 @NullMarked
 package gripwright.protocol;

@@ -18,9 +18,7 @@ public record Angle(double degrees) implements Comparable<Angle> {
    * @throws IllegalArgumentException if the value is not within -180 to 180
    */
   public Angle {
-    if (!(degrees >= -180 && degrees <= 180)) {
-      throw new IllegalArgumentException("not a joint angle: " + degrees + " deg");
-    }
+    Range.ANGLE.check(degrees);
     degrees = degrees + 0.0; // minus zero becomes zero, so that equal values print alike
   }
 

@@ -19,7 +19,8 @@ public record Length(double millimetres) implements Comparable<Length> {
    */
   public Length {
     if (!(millimetres >= 0 && Double.isFinite(millimetres))) {
-      throw new IllegalArgumentException("not a length: " + millimetres + " mm");
+      throw new IllegalArgumentException(
+          "length " + millimetres + " mm is outside 0 mm and more, as far as numbers go");
     }
     millimetres = millimetres + 0.0; // minus zero becomes zero, so that equal values print alike
   }

@@ -19,7 +19,7 @@ public record Load(double kilograms) implements Comparable<Load> {
    */
   public Load {
     if (!Double.isFinite(kilograms)) {
-      throw new IllegalArgumentException("not a load: " + kilograms + " kg");
+      throw new IllegalArgumentException("load " + kilograms + " kg is outside the finite numbers");
     }
     kilograms = kilograms + 0.0; // minus zero becomes zero, so that equal values print alike
   }

@@ -1,6 +1,7 @@
 package gripwright.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -75,6 +76,7 @@ public enum Unit {
 
   /** Returns the units of a dimension, smallest first; empty if a plan has no unit for it. */
   public static List<Unit> of(Dimension dimension) {
+    Objects.requireNonNull(dimension, "dimension");
     return List.of(values()).stream().filter(u -> u.dimension.equals(dimension)).toList();
   }
 
@@ -83,6 +85,7 @@ public enum Unit {
    * month} are accepted; case matters, since {@code N} is a newton and {@code n} is nothing.
    */
   public static Optional<Unit> parse(String word) {
+    Objects.requireNonNull(word, "word");
     for (Unit unit : values()) {
       if (unit.symbol.equals(word)
           || (unit.symbol.endsWith("s")

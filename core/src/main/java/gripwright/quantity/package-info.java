@@ -3,6 +3,10 @@
  *
  * <p>A kilogram of load and a newton of force are different dimensions here: a coach who writes one
  * where the other is meant has made a mistake that is worth hearing about.
+ *
+ * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
+ * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes
+ * the value and the range.
  */
 @NullMarked
 package gripwright.quantity;

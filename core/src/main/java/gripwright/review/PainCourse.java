@@ -1,5 +1,6 @@
 package gripwright.review;
 
+import gripwright.finding.Message;
 import gripwright.grip.FingerSet;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
@@ -45,7 +46,7 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
   public static final int HELD_SESSIONS = 2;
 
   /** Where it hurts. */
-  public sealed interface Place {}
+  public sealed interface Place extends Message {}
 
   /**
    * A finger, from a line about pain.
@@ -60,6 +61,21 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     public String toString() {
       return finger + structure.map(s -> " " + s).orElse("") + side.map(s -> " " + s).orElse("");
     }
+
+    @Override
+    public String key() {
+      return (structure.isPresent() ? "common.place-structure" : "common.place-finger")
+          + (side.isPresent() ? "-side" : "");
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      Map<String, Object> facts = new TreeMap<>();
+      facts.put("finger", finger);
+      structure.ifPresent(s -> facts.put("structure", s));
+      side.ifPresent(s -> facts.put("side", s));
+      return facts;
+    }
   }
 
   /**
@@ -73,6 +89,16 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     public String toString() {
       return grip;
     }
+
+    @Override
+    public String key() {
+      return "common.place-grip";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("grip", grip);
+    }
   }
 
   /** Somewhere, from a line about climbing. */
@@ -80,6 +106,16 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     @Override
     public String toString() {
       return "climbing";
+    }
+
+    @Override
+    public String key() {
+      return "common.place-climbing";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
     }
   }
 

@@ -2,10 +2,6 @@ package gripwright.review;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
-import gripwright.finding.ModelPath;
-import gripwright.grip.GripFit;
-import gripwright.grip.Setup;
-import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.protocol.Protocol;
@@ -13,13 +9,11 @@ import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import gripwright.season.OddTests;
 import gripwright.strength.OutlierTests;
-import gripwright.strength.Posture;
 import gripwright.strength.StrengthTest;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,6 +80,7 @@ public record Review(
    * @param plans compiled plans of this athlete; may be empty
    * @param protocols protocols by name, for sessions that were not planned
    * @param day later lines are not known yet
+   * @throws IllegalArgumentException if the log or a plan is not the athlete's
    */
   public static Review of(
       Athlete athlete,
@@ -93,6 +88,8 @@ public record Review(
       List<CompiledPlan> plans,
       Map<String, Protocol> protocols,
       LocalDate day) {
+    log.requireOf(athlete);
+    plans.forEach(plan -> requireOf(athlete, plan));
     Log known =
         new Log(
             log.athlete(),
@@ -131,6 +128,18 @@ public record Review(
                     .flatMap(plan -> plan.findings().stream())
                     .filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED)))
             .toList());
+  }
+
+  private static void requireOf(Athlete athlete, CompiledPlan plan) {
+    if (!plan.athlete().name().equals(athlete.name())) {
+      throw new IllegalArgumentException(
+          "plan "
+              + plan.plan().name()
+              + " was compiled for "
+              + plan.athlete().name()
+              + ", not for "
+              + athlete.name());
+    }
   }
 
   /** Returns the review of a log with nothing in it, on no day. */

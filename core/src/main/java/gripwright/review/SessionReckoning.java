@@ -49,7 +49,8 @@ final class SessionReckoning {
                     .thenComparing(plan -> plan.plan().name()))
             .toList();
     for (CompiledPlan plan : byDate) {
-      SessionMatches matches = SessionMatches.of(plan.schedule().planned(), plan.plan().from(), left, day);
+      SessionMatches matches =
+          SessionMatches.of(plan.schedule().planned(), plan.plan().from(), left, day);
       matches.matches().forEach(m -> sessions.add(matched(m)));
       matches.unlogged().forEach(s -> sessions.add(unlogged(s)));
       left = new Log(log.athlete(), matches.unplanned());

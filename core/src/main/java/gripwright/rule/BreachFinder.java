@@ -69,7 +69,8 @@ final class BreachFinder {
     return new Look(
         rule,
         ranks.getOrDefault(rule.name(), Integer.MAX_VALUE),
-        columns.computeIfAbsent(subjects, s -> new Columns(rule.scope().kind(), s, plan.evaluation)));
+        columns.computeIfAbsent(
+            subjects, s -> new Columns(rule.scope().kind(), s, plan.evaluation)));
   }
 
   /** Does work for a rule, whose name it tells if the budget ends there. */
@@ -101,7 +102,8 @@ final class BreachFinder {
     int before = look.breaches.size();
     byte[] require = look.require.values();
     for (int i = 0; i < count; i++) {
-      if (require[i] == ExpressionCompiler.NO && (when == null || when[i] == ExpressionCompiler.YES)) {
+      if (require[i] == ExpressionCompiler.NO
+          && (when == null || when[i] == ExpressionCompiler.YES)) {
         plan.meter.take(Limit.FINDINGS, 1);
         look.breaches.add(new Breach(look.rule, look.rank, plan, subjects.at(from + i)));
       }

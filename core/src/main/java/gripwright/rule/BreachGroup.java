@@ -86,8 +86,7 @@ record BreachGroup(List<Breach> breaches) {
     if (first.rule().severity() != Severity.ERROR) {
       return breaches;
     }
-    List<Breach> ahead =
-        breaches.stream().filter(b -> !b.plan().isPast(b.path())).toList();
+    List<Breach> ahead = breaches.stream().filter(b -> !b.plan().isPast(b.path())).toList();
     return ahead.isEmpty() ? breaches : ahead;
   }
 

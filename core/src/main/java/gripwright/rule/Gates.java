@@ -8,11 +8,15 @@ import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
-import gripwright.protocol.Scheme;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Term;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
@@ -92,8 +96,7 @@ public final class Gates {
             session.path(),
             Optional.empty());
     return RuleCheck.stopping(
-        new Schedule(
-            plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
+        new Schedule(plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
         timeline,
         waivers);
   }
@@ -131,11 +134,16 @@ public final class Gates {
 
   private List<Finding> against(Setup setup, double level, double byBodyMass) {
     String name = setup.grip().name();
+    Protocol protocol =
+        Protocol.named(name)
+            .step(new Protocol.Part.Hold(Term.of(HOLD), Term.of(new Level.OfMax(level))))
+            .build();
+    Exercise line = Exercise.of(protocol, setup.grip(), setup.edge());
     Plan plan =
         Plan.named(name)
             .athlete(athlete.name())
             .from(day)
-            .block(Block.named(name, 1).build())
+            .block(Block.named(name, 1).session(SessionPlan.of(name, 1, line)).build())
             .build();
     ModelPath path = athlete.path().then("grip", name);
     Load mass = log.bodyMassOn(day).orElse(athlete.bodyMass());
@@ -145,7 +153,7 @@ public final class Gates {
             name,
             setup,
             fits.of(setup),
-            new Scheme(List.of(new Scheme.Hold(HOLD, new Level.OfMax(level)))),
+            line.scheme(),
             List.of(
                 new PlannedExercise.LoadedStep(
                     HOLD.toSeconds(), Optional.of(mass.times(byBodyMass)))),
@@ -160,7 +168,19 @@ public final class Gates {
             path.then("exercise", 1));
     DatedSession session =
         new DatedSession(
-            day, 1, name, 1, name, 1, false, false, mass, "", List.of(hold), path, Optional.empty());
+            day,
+            1,
+            name,
+            1,
+            name,
+            1,
+            false,
+            false,
+            mass,
+            new PlacementReason.Unplaced(),
+            List.of(hold),
+            path,
+            Optional.empty());
     PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
     Schedule schedule =
         new Schedule(

@@ -1,6 +1,5 @@
 package gripwright.rule;
 
-import gripwright.expression.Checks;
 import gripwright.expression.Expression;
 import gripwright.expression.ExpressionCompiler;
 import gripwright.expression.Scope;

@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Checks a compiled plan against rules. Stateless; the same input gives the same findings. */
@@ -124,8 +123,14 @@ public final class RuleCheck {
   private static boolean isBroken(Rule rule, Object exercise) {
     boolean asked =
         rule.when().isEmpty()
-            || ExpressionCompiler.truth(rule.when().get(), Kind.EXERCISE, new Evaluation(Readers.ALL)).of(exercise) == ExpressionCompiler.YES;
-    return asked && ExpressionCompiler.truth(rule.require(), Kind.EXERCISE, new Evaluation(Readers.ALL)).of(exercise) == ExpressionCompiler.NO;
+            || ExpressionCompiler.truth(
+                        rule.when().get(), Kind.EXERCISE, new Evaluation(Readers.ALL))
+                    .of(exercise)
+                == ExpressionCompiler.YES;
+    return asked
+        && ExpressionCompiler.truth(rule.require(), Kind.EXERCISE, new Evaluation(Readers.ALL))
+                .of(exercise)
+            == ExpressionCompiler.NO;
   }
 
   /**

@@ -1,7 +1,6 @@
 package gripwright.rule;
 
 import gripwright.finding.Finding;
-import gripwright.finding.ModelPath;
 import gripwright.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;

@@ -51,6 +51,8 @@ final class Worst {
   }
 
   private double excess(Breach breach) {
-    return asked.computeIfAbsent(breach.rule(), r -> new Asked(r, breach.plan().evaluation)).of(breach);
+    return asked
+        .computeIfAbsent(breach.rule(), r -> new Asked(r, breach.plan().evaluation))
+        .of(breach);
   }
 }

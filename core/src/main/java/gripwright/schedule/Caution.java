@@ -1,29 +1,58 @@
 package gripwright.schedule;
 
+import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
 /** What every output that an athlete may read says at its foot. */
-public enum Caution {
-  /** What the numbers are. */
-  ESTIMATES("Loads and times are estimates, not measurements: when in doubt, take less."),
-  /** Warming up. */
-  WARM_UP("Warm up before the first loaded hold; skip the session if the fingers feel wrong."),
-  /** Pain. */
-  PAIN("Stop at once on sharp or sudden pain, and see a licensed practitioner."),
-  /** Youth. */
-  YOUTH(
-      "Under 16: no intensive finger training. Pain at a growth plate goes to a physician."
-          + " At 16 and 17 train under supervision."),
-  /** Who has the last word. */
-  GUIDANCE(
-      "Follow local guidance and the advice of licensed practitioners; this plan replaces neither.");
+public sealed interface Caution extends Message {
 
-  private final String text;
-
-  Caution(String text) {
-    this.text = text;
+  /** Returns what holds for every plan. */
+  static List<Caution> general() {
+    return List.of(General.values());
   }
 
-  /** Returns the sentence. */
-  public String text() {
-    return text;
+  /** What holds for every plan. */
+  enum General implements Caution {
+    /** What the numbers are. */
+    ESTIMATES,
+    /** Warming up. */
+    WARM_UP,
+    /** Pain. */
+    PAIN,
+    /** Youth. */
+    YOUTH,
+    /** Who has the last word. */
+    GUIDANCE;
+
+    @Override
+    public String key() {
+      return "caution." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+  }
+
+  /**
+   * What a grip calls for.
+   *
+   * @param grip its name
+   * @param text as it is written with the grip
+   */
+  record OfGrip(String grip, String text) implements Caution {
+    @Override
+    public String key() {
+      return "caution.of-grip";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("grip", grip, "caution", new WrittenText(text));
+    }
   }
 }

@@ -15,7 +15,7 @@ import java.util.List;
  * @param setups what is tested, in order
  * @param hold how long each is held
  * @param insteadOf name of the session whose place it took; empty if it has a day of its own
- * @param placedBecause why it is on this day, in words
+ * @param placedBecause why it is on this day
  * @param path where it stands
  */
 public record DatedRetest(
@@ -25,7 +25,7 @@ public record DatedRetest(
     List<Setup> setups,
     Duration hold,
     String insteadOf,
-    String placedBecause,
+    PlacementReason placedBecause,
     ModelPath path) {
 
   /** Copies the setups. */

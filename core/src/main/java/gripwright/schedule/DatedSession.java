@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param hard true if any exercise is hard
  * @param eased true if the week is eased
  * @param bodyMass what the loads were reckoned with
- * @param placedBecause why it is on this day, in words
+ * @param placedBecause why it is on this day
  * @param exercises in the order of training
  * @param path where it stands; a {@code week} in a path is the week of the block
  * @param happened how it was trained, for a session of the past; its day and exercises are then
@@ -34,7 +34,7 @@ public record DatedSession(
     boolean hard,
     boolean eased,
     Load bodyMass,
-    String placedBecause,
+    PlacementReason placedBecause,
     List<PlannedExercise> exercises,
     ModelPath path,
     Optional<Happened> happened) {

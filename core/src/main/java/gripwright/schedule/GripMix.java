@@ -1,9 +1,12 @@
 package gripwright.schedule;
 
+import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
 import gripwright.plan.Exercise;
+import gripwright.quantity.Length;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -52,26 +55,114 @@ public record GripMix(
    * What a binding limit costs.
    *
    * @param grip which grip it binds
-   * @param kind what binds
-   * @param reason in words, such as the name of the rule that stands against the grip
+   * @param reason what binds it
    * @param cost by how much the score would rise without this limit, 0 or more
    */
-  public record Limit(String grip, Kind kind, String reason, double cost) {}
+  public record Limit(String grip, Reason reason, double cost) {}
 
-  /** What binds a grip's share. */
-  public enum Kind {
-    /** A built-in rule stands against it. */
-    GATE,
-    /** It is taken only where the demand names it. */
-    NOT_NAMED,
-    /** The hand does not take it on this edge. */
-    HAND,
-    /** No load can be prescribed or built for it. */
-    LOAD;
+  /** Why a grip takes no part. */
+  public sealed interface Reason extends Message {
 
     /** Returns the word for it, such as {@code not-named}. */
+    String word();
+
+    /** Returns a name for what exactly binds, or what it is in words where it has none. */
+    default Message detail() {
+      return this;
+    }
+  }
+
+  /**
+   * A built-in rule prevents it.
+   *
+   * @param rule its name
+   */
+  public record ClosedByRule(String rule) implements Reason {
+    @Override
     public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return "gate";
+    }
+
+    @Override
+    public String key() {
+      return "derivation.mix-gate";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("rule", rule);
+    }
+
+    @Override
+    public Message detail() {
+      return new WrittenText(rule);
+    }
+  }
+
+  /**
+   * No load can be prescribed or built for it.
+   *
+   * @param code what is wrong with it; empty if nothing was found
+   */
+  public record NoLoad(String code) implements Reason {
+    @Override
+    public String word() {
+      return "load";
+    }
+
+    @Override
+    public String key() {
+      return code.isEmpty() ? "derivation.mix-no-load" : "derivation.mix-no-load-because";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("code", code);
+    }
+
+    @Override
+    public Message detail() {
+      return new WrittenText(code);
+    }
+  }
+
+  /** It is taken only where the demand names it. */
+  public record NotNamed() implements Reason {
+    @Override
+    public String word() {
+      return "not-named";
+    }
+
+    @Override
+    public String key() {
+      return "derivation.mix-not-named";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+  }
+
+  /**
+   * The hand does not take it on this edge.
+   *
+   * @param edge depth of the edge
+   */
+  public record OutOfReach(Length edge) implements Reason {
+    @Override
+    public String word() {
+      return "hand";
+    }
+
+    @Override
+    public String key() {
+      return "derivation.mix-hand";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("edge", edge);
     }
   }
 }

@@ -25,21 +25,10 @@ public record Happened(Kind kind, Optional<DatedSession> planned, int entry) {
   /** What became of the plan for a session. */
   public enum Kind {
     /** All of it was done: every exercise, in all its sets. */
-    DONE("done"),
+    DONE,
     /** Sets or exercises are missing. */
-    IN_PART("done in part"),
+    IN_PART,
     /** It was trained and not planned. */
-    UNPLANNED("not planned");
-
-    private final String words;
-
-    Kind(String words) {
-      this.words = words;
-    }
-
-    /** Returns it in words, such as {@code done in part}. */
-    public String words() {
-      return words;
-    }
+    UNPLANNED
   }
 }

@@ -14,19 +14,8 @@ public record MissedSession(DatedSession planned, Kind kind, Optional<String> no
   /** How it is known that a session was not done. */
   public enum Kind {
     /** The log says that it was skipped. */
-    SKIPPED("skipped"),
+    SKIPPED,
     /** The log goes on after it and has no line for it. */
-    NOT_LOGGED("not logged");
-
-    private final String words;
-
-    Kind(String words) {
-      this.words = words;
-    }
-
-    /** Returns it in words, such as {@code not logged}. */
-    public String words() {
-      return words;
-    }
+    NOT_LOGGED
   }
 }

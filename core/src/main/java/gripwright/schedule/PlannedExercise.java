@@ -102,16 +102,6 @@ public record PlannedExercise(
   }
 
   /**
-   * One link of the chain behind a number.
-   *
-   * @param step what was done
-   * @param value the number it gave
-   * @param unit its unit, such as {@code kg}; empty for a pure number
-   * @param from what it was made from, in words
-   */
-  public record Derivation(String step, double value, String unit, String from) {}
-
-  /**
    * Copies the parts.
    *
    * @throws IllegalArgumentException unless there is a fit of this grip on this edge for each hand

@@ -114,7 +114,7 @@ public record CompiledPlan(
    * Returns the cautions that go with the plan: what each grip it uses calls for, by grip name,
    * then what holds for every plan.
    */
-  public List<String> cautions() {
+  public List<Caution> cautions() {
     SortedMap<String, Grip> grips = new TreeMap<>();
     sessions().stream()
         .flatMap(s -> s.exercises().stream())
@@ -123,11 +123,11 @@ public record CompiledPlan(
     retests().stream()
         .flatMap(r -> r.setups().stream())
         .forEach(r -> grips.put(r.grip().name(), r.grip()));
-    List<String> cautions = new ArrayList<>();
-    grips.forEach((name, grip) -> grip.cautions().forEach(c -> cautions.add(name + ": " + c)));
-    for (Caution caution : Caution.values()) {
-      cautions.add(caution.text());
-    }
+    List<Caution> cautions = new ArrayList<>();
+    grips.forEach(
+        (name, grip) ->
+            grip.cautions().forEach(text -> cautions.add(new Caution.OfGrip(name, text))));
+    cautions.addAll(Caution.general());
     return cautions;
   }
 

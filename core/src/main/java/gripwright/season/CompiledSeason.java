@@ -32,7 +32,6 @@ public record CompiledSeason(List<CompiledPlan> plans, List<Finding> findings) {
     return plans.stream()
         .filter(p -> p.plan().name().equals(plan) && p.athlete().name().equals(athlete))
         .findFirst()
-        .orElseThrow(
-            () -> new IllegalArgumentException("no plan " + plan + " for " + athlete));
+        .orElseThrow(() -> new IllegalArgumentException("no plan " + plan + " for " + athlete));
   }
 }

@@ -4,23 +4,22 @@ import gripwright.change.PlanChange;
 import gripwright.change.PlanChanges;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
-import gripwright.planning.load.Dose;
 import gripwright.planning.placement.Placement;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
+import gripwright.schedule.LoadLink;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.ProgressLink;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Says why a schedule that follows from a log differs from the one without it. */
 final class LogReasons {
-
-  private static final Pattern BETWEEN = Pattern.compile("; ");
 
   private final Schedule before;
   private final Schedule after;
@@ -37,13 +36,9 @@ final class LogReasons {
     List<LogChange> changes = new ArrayList<>();
     for (PlanChange change : PlanChanges.between(before, after)) {
       if (!timeline.isPast(change.date()) && isFelt(change)) {
-        List<String> reasons = new ArrayList<>(reasons(change));
+        List<Cause> reasons = new ArrayList<>(reasons(change));
         if (reasons.isEmpty()) {
-          reasons.add(
-              timeline
-                  .lastKnownDay()
-                  .map(day -> "it follows from what was done up to " + day)
-                  .orElse("it follows from what was logged"));
+          reasons.add(new Cause.FollowsFromLog(timeline.lastKnownDay()));
         }
         changes.add(new LogChange(change, reasons.stream().distinct().toList()));
       }
@@ -59,7 +54,7 @@ final class LogReasons {
                 || c.measure() == PlanChange.Measure.HARDNESS));
   }
 
-  private List<String> reasons(PlanChange change) {
+  private List<Cause> reasons(PlanChange change) {
     if (change instanceof PlanChange.ExerciseChanged changed) {
       return reasons(changed);
     }
@@ -72,31 +67,35 @@ final class LogReasons {
     return near(change.date());
   }
 
-  private List<String> reasons(PlanChange.ExerciseChanged changed) {
+  private List<Cause> reasons(PlanChange.ExerciseChanged changed) {
     PlannedExercise before = changed.before();
     PlannedExercise after = changed.after();
-    List<String> reasons = new ArrayList<>();
+    List<Cause> reasons = new ArrayList<>();
     for (Derivation link : after.why()) {
-      if (link.step().equals(Dose.HELD_BACK) || link.step().equals("return")) {
-        reasons.addAll(List.of(BETWEEN.split(link.from())));
+      if (link instanceof ProgressLink.StepsHeld held) {
+        reasons.addAll(held.causes());
+      } else if (link instanceof LoadLink.Limited limited) {
+        reasons.add(limited.cause());
+      } else if (link instanceof ProgressLink.Returns returns) {
+        reasons.add(returns.cause());
       }
     }
     if (changed.measure() != PlanChange.Measure.LOAD) {
       return reasons.isEmpty() ? earned(after) : reasons;
     }
     if (!before.maximum().equals(after.maximum())) {
-      lastTest(changed.date()).ifPresent(day -> reasons.add("tested on " + day));
+      lastTest(changed.date()).ifPresent(day -> reasons.add(new Cause.Tested(day)));
     }
     if (before.bodyMass().compareTo(after.bodyMass()) != 0) {
-      reasons.add("body mass " + after.bodyMass());
+      reasons.add(new Cause.BodyMass(after.bodyMass()));
     }
     return reasons.isEmpty() ? earned(after) : reasons;
   }
 
-  private static List<String> earned(PlannedExercise after) {
+  private static List<Cause> earned(PlannedExercise after) {
     return after.why().stream()
-        .filter(link -> link.step().startsWith("advance"))
-        .map(link -> "earned in training: " + link.from())
+        .filter(ProgressLink.Advanced.class::isInstance)
+        .<Cause>map(link -> new Cause.Earned((ProgressLink.Advanced) link))
         .toList();
   }
 
@@ -108,18 +107,18 @@ final class LogReasons {
   }
 
   /** Says what lies so near to a day that it may move a session. */
-  private List<String> near(LocalDate day) {
-    List<String> reasons = new ArrayList<>();
+  private List<Cause> near(LocalDate day) {
+    List<Cause> reasons = new ArrayList<>();
     for (LogEntry.Climbed climbed : timeline.log().of(LogEntry.Climbed.class)) {
       boolean hard = after.climbing().contains(climbed.date());
       if (hard && isNear(climbed.date(), day, Placement.HARD_GAP_DAYS)) {
-        reasons.add("hard climbing on " + climbed.date());
+        reasons.add(new Cause.HardClimbing(climbed.date()));
       }
     }
     for (LogEntry.Tested tested : timeline.log().of(LogEntry.Tested.class)) {
       if (!tested.date().isBefore(after.plan().from())
           && isNear(tested.date(), day, Placement.HARD_GAP_DAYS)) {
-        reasons.add("tested on " + tested.date());
+        reasons.add(new Cause.Tested(tested.date()));
       }
     }
     for (DatedSession session : after.sessions()) {
@@ -130,13 +129,13 @@ final class LogReasons {
               .filter(p -> p.date().equals(session.date()))
               .isPresent();
       if (session.happened().isPresent() && !asPlanned && isNear(session.date(), day, 7)) {
-        reasons.add(session.name() + " trained on " + session.date());
+        reasons.add(new Cause.Trained(session.name(), session.date()));
       }
     }
     for (LogEntry.Trained other : timeline.log().of(LogEntry.Trained.class)) {
       boolean ahead = !timeline.isPast(other.date()); // its own day may not be over
       if (ahead && isNear(other.date(), day, Placement.HARD_GAP_DAYS)) {
-        reasons.add(other.session() + " trained on " + other.date());
+        reasons.add(new Cause.Trained(other.session(), other.date()));
       }
     }
     return reasons;

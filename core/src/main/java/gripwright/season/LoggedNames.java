@@ -3,6 +3,7 @@ package gripwright.season;
 import gripwright.budget.Limit;
 import gripwright.budget.Meter;
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Nearest;
 import gripwright.log.Log;
@@ -18,7 +19,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * Names of logged sessions that no plan of the athlete has. Lines outside the days of all plans are
@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
  */
 final class LoggedNames {
 
-  private static final int DATES_TOLD = 6;
+  private static final int DATES_SAID = 6;
 
   private LoggedNames() {}
 
@@ -56,7 +56,7 @@ final class LoggedNames {
           .ifPresent(name -> lines.computeIfAbsent(name, n -> new ArrayList<>()).add(line));
     }
     List<Finding> findings = new ArrayList<>();
-    String names = known.stream().map(n -> "`" + n + "`").collect(Collectors.joining(", "));
+    List<String> names = known.stream().map(n -> "`" + n + "`").toList();
     lines.forEach(
         (name, of) -> {
           meter.take(Limit.WORK, known.size());
@@ -67,11 +67,9 @@ final class LoggedNames {
   }
 
   private static Finding finding(
-      Log log, String name, List<Integer> lines, Set<String> known, String names) {
+      Log log, String name, List<Integer> lines, Set<String> known, List<String> names) {
     List<LocalDate> days = lines.stream().map(i -> log.entries().get(i).date()).toList();
-    String dates =
-        days.stream().limit(DATES_TOLD).map(LocalDate::toString).collect(Collectors.joining(", "))
-            + (days.size() > DATES_TOLD ? " and " + (days.size() - DATES_TOLD) + " more" : "");
+    Listing dates = Listing.first(DATES_SAID, Listing.Style.COMMAS, days);
     Finding finding =
         Finding.advice(
                 "log.session-unknown",

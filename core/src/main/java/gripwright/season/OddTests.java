@@ -27,8 +27,11 @@ public final class OddTests {
    * Returns advice on each odd test, oldest first; the place is the line of the log. It is looked
    * for only where two tests of one setup and hold time lie more than a fifth apart, so that most
    * logs cost nothing; a review looks everywhere.
+   *
+   * @throws IllegalArgumentException if the log is not the athlete's
    */
   public static List<Finding> likely(Athlete athlete, Log log) {
+    log.requireOf(athlete);
     return OutlierTests.likely(log.tests())
         ? among(athlete, log.tests()).stream().map(each -> finding(each, log)).toList()
         : List.of();

@@ -1,6 +1,7 @@
 package gripwright.season;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
 import gripwright.history.LogTimeline;
 import gripwright.schedule.Schedule;
@@ -8,27 +9,23 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Broken rules on days that are past: nobody can keep them any more. */
 final class PastBreaches {
 
-  private static final int DATES_TOLD = 6;
+  private static final int DATES_SAID = 6;
 
   private PastBreaches() {}
 
-  private static String dates(List<LocalDate> days) {
-    String told =
-        days.stream().limit(DATES_TOLD).map(LocalDate::toString).collect(Collectors.joining(", "));
-    return days.size() > DATES_TOLD ? told + " and " + (days.size() - DATES_TOLD) + " more" : told;
+  private static Listing dates(List<LocalDate> days) {
+    return Listing.first(DATES_SAID, Listing.Style.COMMAS, days);
   }
 
   /**
    * Returns findings of rules such that what has happened stops nobody: an error about days that
    * are past is advice, and stays an error for the days ahead.
    */
-  static List<Finding> downgraded(
-      List<Finding> findings, Schedule schedule, LogTimeline timeline) {
+  static List<Finding> downgraded(List<Finding> findings, Schedule schedule, LogTimeline timeline) {
     if (timeline.lastKnownDay().isEmpty()) {
       return findings;
     }
@@ -36,7 +33,8 @@ final class PastBreaches {
     for (Finding finding : findings) {
       List<ModelPath> places =
           finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
-      List<ModelPath> past = places.stream().filter(p -> timeline.isPast(p, schedule.weeks())).toList();
+      List<ModelPath> past =
+          places.stream().filter(p -> timeline.isPast(p, schedule.weeks())).toList();
       if (!finding.blocks() || past.isEmpty()) {
         settled.add(finding);
         continue;

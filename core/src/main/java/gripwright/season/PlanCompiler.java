@@ -34,7 +34,9 @@ final class PlanCompiler {
    * @param protocols protocols by name, for logged work that the week's plan does not have
    * @param meter counts the work
    * @param planned is run after each week
-   * @throws gripwright.budget.OverBudget if it is more than the budget allows
+   * @throws IllegalArgumentException if the plan is not for the athlete or the log not the
+   *     athlete's
+   * @throws gripwright.budget.OverBudget if it is more work than the budget allows
    */
   static CompiledPlan compile(
       Plan plan,
@@ -44,6 +46,8 @@ final class PlanCompiler {
       Map<String, Protocol> protocols,
       Meter meter,
       Runnable planned) {
+    plan.requireFor(athlete);
+    log.requireOf(athlete);
     meter.look();
     LogTimeline timeline = LogTimeline.of(plan, athlete, log);
     PlanFold.Planned result = new PlanFold(plan, athlete, timeline, protocols, meter, planned).plan();

@@ -143,12 +143,7 @@ public final class Season {
    */
   public Season withProtocols(Collection<Protocol> all) {
     return new Season(
-        plans,
-        athletes,
-        logs,
-        ruleSets,
-        byName("protocol", all, Protocol::name),
-        mistakesLeftOut);
+        plans, athletes, logs, ruleSets, byName("protocol", all, Protocol::name), mistakesLeftOut);
   }
 
   /**

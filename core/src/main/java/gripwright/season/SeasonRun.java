@@ -169,7 +169,7 @@ final class SeasonRun {
    * waivers: one that waives something for any athlete is not unused, and what is wrong with a
    * waiver itself is reported once, with the first athlete.
    */
-  private static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
+  static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
     Set<Finding> everywhere = new HashSet<>();
     for (int i = 0; i < ofOnePlan.size(); i++) {
       Set<Finding> here = aboutWaivers(ofOnePlan.get(i));

@@ -3,6 +3,7 @@ package gripwright.strength;
 import gripwright.quantity.Load;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -29,6 +30,11 @@ public record CriticalForce(
     double impulseKgS,
     double impulseSpread,
     boolean levelled) {
+  /** Refuses null. */
+  public CriticalForce {
+    Objects.requireNonNull(definition, "definition");
+    Objects.requireNonNull(force, "force");
+  }
 
   /** How a critical force was found. */
   public enum Definition {

@@ -1,6 +1,7 @@
 package gripwright.strength;
 
 import gripwright.quantity.Length;
+import java.util.Objects;
 
 /**
  * What the depth of an edge does to the greatest load.
@@ -43,6 +44,8 @@ public final class EdgeDepth {
 
   /** Tells whether load on one edge is reckoned from another. */
   public static boolean reckons(Length from, Length to) {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     return same(from, to) || Math.min(from.millimetres(), to.millimetres()) > SHALLOWEST_RECKONED;
   }
 

@@ -2,6 +2,7 @@ package gripwright.strength;
 
 import gripwright.quantity.Load;
 import java.util.Comparator;
+import java.util.Objects;
 
 /**
  * The greatest load held for a time, which is also the longest time that the load was held.
@@ -25,6 +26,7 @@ public record Effort(double seconds, Load load, double drift) {
    * @throws IllegalArgumentException if time or load is not above 0 or drift is below 0
    */
   public Effort {
+    Objects.requireNonNull(load, "load");
     if (!(seconds > 0
         && Double.isFinite(seconds)
         && load.kilograms() > 0

@@ -1,6 +1,7 @@
 package gripwright.strength;
 
 import gripwright.quantity.Load;
+import java.util.Objects;
 
 /**
  * What is left of the impulse above critical force while loads change: above critical force the
@@ -26,6 +27,7 @@ public record ImpulseBalance(CriticalForce critical, double recoverySeconds) {
    * @throws IllegalArgumentException if it is not above 0
    */
   public ImpulseBalance {
+    Objects.requireNonNull(critical, "critical");
     if (!(recoverySeconds > 0)) {
       throw new IllegalArgumentException("not a time of recovery: " + recoverySeconds + " s");
     }

@@ -1,6 +1,7 @@
 package gripwright.strength;
 
 import gripwright.quantity.Load;
+import java.util.Objects;
 import org.hipparchus.special.Erf;
 
 /**
@@ -17,10 +18,12 @@ public record LoadEstimate(Load best, double spread) {
   /**
    * Checks the parts.
    *
-   * @throws IllegalArgumentException if the load is not above 0 kg or the spread is below 0
+   * @throws IllegalArgumentException if the load is not above 0 kg or the spread is below 0 or not
+   *     finite
    */
   public LoadEstimate {
-    if (!(best.kilograms() > 0 && spread >= 0)) {
+    Objects.requireNonNull(best, "best");
+    if (!(best.kilograms() > 0 && spread >= 0 && Double.isFinite(spread))) {
       throw new IllegalArgumentException("not an estimate: " + best + ", spread " + spread);
     }
   }

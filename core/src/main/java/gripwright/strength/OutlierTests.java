@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -38,7 +39,13 @@ public final class OutlierTests {
    * @param expected what the others say of its setup and hold time
    * @param deviations how far off it is, in standard deviations; negative if it is too low
    */
-  public record Odd(StrengthTest test, LoadEstimate expected, double deviations) {}
+  public record Odd(StrengthTest test, LoadEstimate expected, double deviations) {
+    /** Refuses null. */
+    public Odd {
+      Objects.requireNonNull(test, "test");
+      Objects.requireNonNull(expected, "expected");
+    }
+  }
 
   private final Function<Setup, Posture> postures;
 
@@ -48,6 +55,7 @@ public final class OutlierTests {
    * @param postures how the athlete's own fingers lie in a setup, see {@link Posture#of}
    */
   public OutlierTests(Function<Setup, Posture> postures) {
+    Objects.requireNonNull(postures, "postures");
     this.postures = postures;
   }
 

@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -28,6 +29,7 @@ public record Posture(Map<Finger, Angle> flexions) {
    * @throws IllegalArgumentException if no finger holds
    */
   public Posture {
+    Objects.requireNonNull(flexions, "flexions");
     if (flexions.isEmpty()) {
       throw new IllegalArgumentException("no finger holds");
     }

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -130,6 +131,8 @@ public final class StrengthMap {
   public record Estimate(LoadEstimate load, boolean tested, List<Weight> basis) {
     /** Copies the tests. */
     public Estimate {
+      Objects.requireNonNull(load, "load");
+      Objects.requireNonNull(basis, "basis");
       basis = List.copyOf(basis);
     }
 
@@ -146,7 +149,12 @@ public final class StrengthMap {
    * @param test the test
    * @param share all shares sum to 1; below 0 where a test speaks for less elsewhere
    */
-  public record Weight(StrengthTest test, double share) {}
+  public record Weight(StrengthTest test, double share) {
+    /** Refuses null. */
+    public Weight {
+      Objects.requireNonNull(test, "test");
+    }
+  }
 
   /**
    * Draws the map as it is known on a day.
@@ -158,6 +166,9 @@ public final class StrengthMap {
    */
   public static StrengthMap of(
       Collection<StrengthTest> tests, Function<Setup, Posture> postures, LocalDate day) {
+    Objects.requireNonNull(tests, "tests");
+    Objects.requireNonNull(postures, "postures");
+    Objects.requireNonNull(day, "day");
     Map<Region, List<Known>> regions = new HashMap<>();
     for (StrengthTest test : tests) {
       if (!test.date().isAfter(day)) {
@@ -212,6 +223,8 @@ public final class StrengthMap {
    * @throws IllegalArgumentException if the days are the wrong way round
    */
   public static double drift(LocalDate from, LocalDate to) {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     if (to.isBefore(from)) {
       throw new IllegalArgumentException(to + " is before " + from);
     }

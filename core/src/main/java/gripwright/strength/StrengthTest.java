@@ -2,9 +2,11 @@ package gripwright.strength;
 
 import gripwright.grip.Setup;
 import gripwright.quantity.Load;
+import gripwright.quantity.Range;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -15,6 +17,12 @@ import java.util.Optional;
  * @param result what was measured
  */
 public record StrengthTest(LocalDate date, Setup setup, Result result) {
+  /** Refuses null. */
+  public StrengthTest {
+    Objects.requireNonNull(date, "date");
+    Objects.requireNonNull(setup, "setup");
+    Objects.requireNonNull(result, "result");
+  }
 
   /**
    * Returns the effort that counts for the greatest load by time: of a hold to failure the time it
@@ -46,7 +54,20 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
    * @param hold how long, above 0 s
    * @param load total load, above 0 kg
    */
-  public record Held(Duration hold, Load load) implements Result {}
+  public record Held(Duration hold, Load load) implements Result {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the hold is not above 0 s and up to 3600 s, or the load
+     *     not above 0 kg and up to 1000 kg
+     */
+    public Held {
+      Objects.requireNonNull(hold, "hold");
+      Objects.requireNonNull(load, "load");
+      Range.HOLD.check(hold);
+      Range.LOAD.check(load);
+    }
+  }
 
   /**
    * A load held until it could be held no longer.
@@ -54,7 +75,20 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
    * @param load total load, above 0 kg
    * @param lasting how long, above 0 s
    */
-  public record ToFailure(Load load, Duration lasting) implements Result {}
+  public record ToFailure(Load load, Duration lasting) implements Result {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the load is not above 0 kg and up to 1000 kg, or the time
+     *     not above 0 s and up to 2 h
+     */
+    public ToFailure {
+      Objects.requireNonNull(load, "load");
+      Objects.requireNonNull(lasting, "lasting");
+      Range.LOAD.check(load);
+      Range.FAILURE.check(lasting);
+    }
+  }
 
   /**
    * Repeated all-out holds.
@@ -64,9 +98,21 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
    * @param means mean load of each hold, in order
    */
   public record Series(Duration work, Duration rest, List<Load> means) implements Result {
-    /** Copies the means. */
+    /**
+     * Copies the means and checks the range.
+     *
+     * @throws IllegalArgumentException if a hold is not above 0 s and up to 3600 s, a rest not 0 s
+     *     to a day, a mean not above 0 kg and up to 1000 kg, or there are not 1 to 200 means
+     */
     public Series {
+      Objects.requireNonNull(work, "work");
+      Objects.requireNonNull(rest, "rest");
+      Objects.requireNonNull(means, "means");
       means = List.copyOf(means);
+      Range.HOLD.check(work);
+      Range.REST.check(rest);
+      Range.REPETITIONS.check(means.size());
+      means.forEach(Range.LOAD::check);
     }
   }
 }

@@ -1,5 +1,7 @@
 package gripwright.strength;
 
+import java.util.Objects;
+
 /**
  * How much of the work on one posture counts for another, from 0 to 1.
  *
@@ -47,6 +49,8 @@ public record Transfer(double share, double low, double high) {
 
   /** Returns what work in one posture counts for another. */
   public static Transfer between(Posture trained, Posture asked) {
+    Objects.requireNonNull(trained, "trained");
+    Objects.requireNonNull(asked, "asked");
     return new Transfer(
         trained.likeness(asked, Transfer::left),
         trained.likeness(asked, Transfer::leftAtLeast),

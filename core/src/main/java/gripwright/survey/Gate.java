@@ -2,11 +2,11 @@ package gripwright.survey;
 
 import gripwright.ability.Ability;
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Injury;
 import gripwright.expression.Shortfall;
 import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.Prerequisites;
-import gripwright.quantity.Numbers;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,15 +19,55 @@ import java.util.List;
  */
 public record Gate(Finding breach, List<Missing> missing) {
 
+  /** Something that is missing. */
+  public sealed interface Missing {}
+
   /**
-   * Something that is missing.
+   * Months of structured finger training that a grip asks for.
    *
-   * @param what {@code training}, {@code ability}, the name of a grip, an injury such as {@code
-   *     ring a2 left}, or the property that the rule looks at, such as {@code edge}
-   * @param has what there is, such as {@code 14 months}
-   * @param asked what the rule asks, such as {@code 24 months}
+   * @param months what there is
+   * @param asked what the grip asks for
    */
-  public record Missing(String what, String has, String asked) {}
+  public record Training(double months, double asked) implements Missing {}
+
+  /**
+   * A climbing level that a grip asks for.
+   *
+   * @param ability what there is
+   * @param asked what the grip asks for
+   */
+  public record Level(Ability ability, Ability asked) implements Missing {}
+
+  /**
+   * Months with another grip that a grip asks for.
+   *
+   * @param grip name of the other grip
+   * @param months what there is, 0 or more
+   * @param asked what the grip asks for
+   */
+  public record Familiarity(String grip, double months, double asked) implements Missing {}
+
+  /**
+   * An injury of a finger that the grip uses, which is not cleared.
+   *
+   * @param injury which
+   */
+  public record Injured(Injury injury) implements Missing {}
+
+  /**
+   * Months of structured finger training that a rule asks for.
+   *
+   * @param months what there is, on the day
+   * @param shortfall the comparison that the rule owes to
+   */
+  public record TrainingByRule(double months, Shortfall shortfall) implements Missing {}
+
+  /**
+   * Something else that a rule counts, such as an edge.
+   *
+   * @param shortfall the comparison that the rule owes to
+   */
+  public record Counted(Shortfall shortfall) implements Missing {}
 
   /** Copies the list. */
   public Gate {
@@ -67,8 +107,8 @@ public record Gate(Finding breach, List<Missing> missing) {
         if (each instanceof Shortfall shortfall) {
           missing.add(
               shortfall.what().equals("trained")
-                  ? new Missing("training", months(trained(athlete, day)), shortfall.limit())
-                  : new Missing(shortfall.what(), shortfall.was(), shortfall.limit()));
+                  ? new TrainingByRule(trained(athlete, day), shortfall)
+                  : new Counted(shortfall));
         }
       }
     }
@@ -79,20 +119,20 @@ public record Gate(Finding breach, List<Missing> missing) {
     List<Missing> missing = new ArrayList<>();
     double trained = trained(athlete, day);
     if (trained < needs.trainedMonths()) {
-      missing.add(new Missing("training", months(trained), months(needs.trainedMonths())));
+      missing.add(new Training(trained, needs.trainedMonths()));
     }
     Ability ability = athlete.ability();
     needs
         .ability()
         .filter(asked -> ability.compareTo(asked) < 0)
-        .ifPresent(asked -> missing.add(new Missing("ability", graded(ability), graded(asked))));
+        .ifPresent(asked -> missing.add(new Level(ability, asked)));
     needs
         .familiar()
         .forEach(
             (grip, asked) -> {
               double has = familiar(athlete, grip, day);
               if (has < asked) {
-                missing.add(new Missing(grip, months(has), months(asked)));
+                missing.add(new Familiarity(grip, has, asked));
               }
             });
     return missing;
@@ -102,7 +142,7 @@ public record Gate(Finding breach, List<Missing> missing) {
     return athlete.injuries().stream()
         .filter(injury -> injury.openOn(day))
         .filter(injury -> grip.fingers().has(injury.finger()))
-        .map(injury -> new Missing(injury.toString(), "open since " + injury.from(), "cleared"))
+        .<Missing>map(Injured::new)
         .toList();
   }
 
@@ -118,15 +158,5 @@ public record Gate(Finding breach, List<Missing> missing) {
         .mapToDouble(f -> f.experience().monthsOn(day, day))
         .max()
         .orElse(0);
-  }
-
-  private static String graded(Ability ability) {
-    return ability + ", IRCRA " + ability.ircra();
-  }
-
-  /** Writes whole months that have passed. */
-  private static String months(double months) {
-    String whole = Numbers.plain(Math.floor(months + 1e-9), 0);
-    return whole + (whole.equals("1") ? " month" : " months");
   }
 }

@@ -14,6 +14,7 @@ import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.quantity.Range;
 import gripwright.rule.Gates;
 import gripwright.strength.EdgeDepth;
 import gripwright.strength.Posture;
@@ -148,16 +149,17 @@ public record GripSurvey(
    * @param athlete whose hands
    * @param log what is known of the athlete, for pain
    * @param grips the grips, in any order
-   * @param edge depth of the edge, above 0
-   * @param total what the two hands hold together, above 0
+   * @param edge depth of the edge, 1 to 200 mm
+   * @param total what the two hands hold together, above 0 and up to 1000 kg
    * @param day the day for which rules are asked
-   * @throws IllegalArgumentException if edge or load are not above 0
+   * @throws IllegalArgumentException if the edge is outside 1 to 200 mm, the load is not above 0
+   *     and up to 1000 kg, or the log is not the athlete's
    */
   public static GripSurvey of(
       Athlete athlete, Log log, Collection<Grip> grips, Length edge, Load total, LocalDate day) {
-    if (!(total.kilograms() > 0)) {
-      throw new IllegalArgumentException("not a load to hold: " + total);
-    }
+    log.requireOf(athlete);
+    Range.EDGE.check(edge);
+    Range.LOAD.check(total);
     HandFits fits = new HandFits(athlete.shape(Side.LEFT), athlete.shape(Side.RIGHT));
     Gates rules = new Gates(athlete, log, fits, day);
     StrengthMap strength =

@@ -8,6 +8,7 @@ import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.quantity.Length;
+import gripwright.quantity.Range;
 import gripwright.strength.CriticalForce;
 import gripwright.strength.EdgeDepth;
 import gripwright.strength.Effort;
@@ -137,9 +138,13 @@ public record StrengthSurvey(
    * @param edge the only edge to reckon; if empty, those that were tested and those the athlete
    *     owns
    * @param day the day
+   * @throws IllegalArgumentException if the edge is outside 1 to 200 mm, or the log is not the
+   *     athlete's
    */
   public static StrengthSurvey of(
       Athlete athlete, Log log, Collection<Grip> grips, Optional<Length> edge, LocalDate day) {
+    log.requireOf(athlete);
+    edge.ifPresent(Range.EDGE::check);
     return new Surveyor(athlete, log, edge, day)
         .survey(grips.stream().sorted(GripSurvey.order()).toList());
   }

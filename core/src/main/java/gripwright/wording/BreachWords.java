@@ -44,7 +44,8 @@ final class BreachWords {
     if (!(finding.arguments().get("worst") instanceof ModelPath worst)) {
       return wording.say("breach.first", Map.of("numbers", numbers));
     }
-    return new Where(wording).inWords(List.of(worst))
+    return new Where(wording)
+        .inWords(List.of(worst))
         .map(where -> wording.say("breach.worst-in", Map.of("where", where, "numbers", numbers)))
         .orElseGet(() -> wording.say("breach.worst", Map.of("numbers", numbers)));
   }
@@ -53,8 +54,8 @@ final class BreachWords {
     String bound =
         wording.say("breach." + shortfall.bound().word(), Map.of("limit", shortfall.limit()));
     String what = several ? shortfall.what() : "";
-    String of = shortfall.of();
-    String was = what.isEmpty() ? shortfall.was() : what + " " + shortfall.was();
+    String of = shortfall.of().map(wording::say).orElse("");
+    String was = (what.isEmpty() ? "" : what + " ") + wording.say(shortfall.was());
     String key =
         of.isEmpty() ? (what.isEmpty() && !places ? "breach.was" : "breach.plain") : "breach.of";
     return wording.say(key, Map.of("of", of, "was", was, "bound", bound));

@@ -51,14 +51,21 @@ public final class Messages {
           "cause",
           "derivation",
           "placement",
-          "conflict");
+          "standard-caution",
+          "standard-rule",
+          "season",
+          "grips",
+          "strength",
+          "reviewed",
+          "diff",
+          "page");
 
   /** Areas whose messages are parts of sentences and no findings. */
   private static final Pattern PART =
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
               + "|(related|fit|hold|breach|review|common|caution|cause|derivation|placement"
-              + "|conflict)\\..*");
+              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|page)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);
 
@@ -99,6 +106,14 @@ public final class Messages {
   /** Returns the locale of dates. */
   public Locale locale() {
     return locale;
+  }
+
+  /** Returns a sentence of the catalogue or of a built-in rule; any other as it was written. */
+  String written(String text) {
+    if (this == ENGLISH) {
+      return text;
+    }
+    return find(StandardTexts.key(text)).orElse(text);
   }
 
   /** Finds a template. */
@@ -145,6 +160,16 @@ public final class Messages {
 
   private static Map<String, String> load(String area) {
     TreeMap<String, String> all = new TreeMap<>();
+    if (area.startsWith("standard-")) {
+      StandardTexts.all()
+          .forEach(
+              (key, text) -> {
+                if (area(key).equals(area)) {
+                  all.put(key, text);
+                }
+              });
+      return Collections.unmodifiableMap(all);
+    }
     for (String file : area.isEmpty() ? OF_TEXT : List.of(area)) {
       for (Map.Entry<Object, Object> entry : read(file).entrySet()) {
         String key = (String) entry.getKey();

@@ -7,7 +7,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -30,8 +29,7 @@ final class Where {
   Where(Wording wording) {
     this.wording = wording;
     this.day =
-        DateTimeFormatter.ofPattern(
-            wording.say("common.day-format"), wording.messages().locale());
+        DateTimeFormatter.ofPattern(wording.say("common.day-format"), wording.messages().locale());
   }
 
   /** A block, and whose; a part that is no help is empty. */
@@ -101,8 +99,10 @@ final class Where {
       while (j + 1 < weeks.size() && weeks.get(j + 1) == weeks.get(j) + 1) {
         j++;
       }
-      parts.add(i == j ? "" + weeks.get(i) : wording.say(
-                  "common.range", Map.of("from", weeks.get(i), "to", weeks.get(j))));
+      parts.add(
+          i == j
+              ? "" + weeks.get(i)
+              : wording.say("common.range", Map.of("from", weeks.get(i), "to", weeks.get(j))));
       i = j + 1;
     }
     return wording.say(

@@ -1,13 +1,17 @@
 package gripwright.wording;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
 import gripwright.finding.Message;
 import gripwright.finding.ReportedFinding;
+import gripwright.finding.WrittenText;
+import gripwright.schedule.Derivation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -91,14 +95,60 @@ public final class Wording {
 
   /** Puts a message into words. */
   public String say(Message message) {
+    if (message instanceof Listing listing) {
+      return listed(listing);
+    }
+    if (message instanceof WrittenText written) {
+      return messages.written(written.text());
+    }
     return say(message.key(), message.arguments());
+  }
+
+  private String listed(Listing listing) {
+    List<String> parts =
+        new ArrayList<>(listing.parts().stream().limit(listing.most()).map(print::of).toList());
+    int more = listing.parts().size() - parts.size();
+    if (more > 0 && listing.style() != Listing.Style.COMMAS) {
+      parts.add(say("common.and-more", Map.of("count", more)));
+    }
+    String separator =
+        say(listing.style() == Listing.Style.CLAUSES ? "common.clause-end" : "common.comma") + " ";
+    String counted =
+        more > 0 && listing.style() == Listing.Style.COMMAS
+            ? " " + say("common.and-more", Map.of("count", more))
+            : "";
+    int last = parts.size() - 1;
+    return listing.style() != Listing.Style.AND || last < 1
+        ? String.join(separator, parts) + counted
+        : say(
+            "common.list-and",
+            Map.of(
+                "parts", String.join(separator, parts.subList(0, last)), "last", parts.get(last)));
+  }
+
+  /** Returns what a link of a derivation did, in words. */
+  public String step(Derivation link) {
+    return say(link.key() + ".step", link.arguments());
+  }
+
+  /** Returns the unit of a link of a derivation: its symbol, or a word; empty if it has none. */
+  public String unit(Derivation link) {
+    return messages
+        .find(link.key() + ".unit")
+        .map(template -> fill(template, link.key(), link.arguments(), UnaryOperator.identity()))
+        .orElse(link.unit());
+  }
+
+  /** Writes a fact: a message in words, a number or quantity as it is written everywhere. */
+  public String fact(Object value) {
+    return print.of(value);
   }
 
   /** Puts a message into words that has no type of its own. */
   public String say(String key, Map<String, Object> arguments) {
     Optional<String> template = messages.find(key);
     assert template.isPresent() : "no wording for " + key;
-    return fill(template.orElse(key), key, arguments);
+    return fill(template.orElse(key), key, arguments, UnaryOperator.identity());
   }
 
   /** Puts a message without facts into words. */
@@ -110,7 +160,7 @@ public final class Wording {
   public String sentence(Finding finding) {
     Object message = finding.arguments().get("message");
     if (message != null && finding.rule().isPresent()) {
-      return new BreachWords(this).sentence(print.of(message), finding);
+      return new BreachWords(this).sentence(messages.written(print.of(message)), finding);
     }
     Optional<String> template = messages.find(finding.code());
     assert template.isPresent() : "no wording for " + finding.code();
@@ -196,10 +246,14 @@ public final class Wording {
 
   /** Replaces words in braces once; what is put in is never looked at again. */
   private String fill(String template, Finding finding) {
-    return fill(template, finding.code(), finding.arguments());
+    return fill(template, finding.code(), finding.arguments(), Wording::shortened);
   }
 
-  private String fill(String template, String code, Map<String, Object> arguments) {
+  private String fill(
+      String template,
+      String code,
+      Map<String, Object> arguments,
+      UnaryOperator<String> shortening) {
     Matcher matcher = PLACEHOLDER.matcher(template);
     StringBuilder filled = new StringBuilder();
     while (matcher.find()) {
@@ -208,7 +262,8 @@ public final class Wording {
           : code + " is told with {" + matcher.group(1) + "} and has only " + arguments.keySet();
       matcher.appendReplacement(
           filled,
-          Matcher.quoteReplacement(argument == null ? "?" : shortened(print.of(argument))));
+          Matcher.quoteReplacement(
+              argument == null ? "?" : shortening.apply(print.of(argument))));
     }
     return matcher.appendTail(filled).toString();
   }

@@ -41,7 +41,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 
-/** What is told of two compiled plans, change by change. */
+/** What is reported of two compiled plans, change by change. */
 class PlanChangesTest {
 
   private static final Exercise HOLD = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
@@ -53,6 +53,10 @@ class PlanChangesTest {
 
   private static Block.Builder peak(Exercise... exercises) {
     return Block.named("peak", 1).session(SessionPlan.of("power", 1, exercises));
+  }
+
+  private static List<PlanChange> between(CompiledPlan before, CompiledPlan after) {
+    return PlanChanges.between(before.schedule(), after.schedule());
   }
 
   private static CompiledPlan compile(Plan.Builder plan) {
@@ -68,7 +72,7 @@ class PlanChangesTest {
   }
 
   private static List<PlanChange> between(Plan.Builder before, Plan.Builder after) {
-    return PlanChanges.between(compile(before), compile(after));
+    return between(compile(before), compile(after));
   }
 
   @Test
@@ -86,7 +90,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void moreSetsAreToldAsSets() {
+  void moreSetsAreReportedAsSets() {
     List<PlanChange> changes =
         between(
             plan(MONDAY, base(1, HOLD)),
@@ -145,7 +149,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void exercisesThatChangePlacesAreToldAsOrder() {
+  void exercisesThatChangePlacesAreReportedAsOrder() {
     List<PlanChange> changes =
         between(plan(MONDAY, base(1, HOLD, SERIAL)), plan(MONDAY, base(1, SERIAL, HOLD)));
     assertTrue(
@@ -172,13 +176,13 @@ class PlanChangesTest {
             Skarvdal.tested(),
             List.of());
     PlanChange.SessionMoved moved =
-        assertInstanceOf(PlanChange.SessionMoved.class, PlanChanges.between(before, after).get(0));
+        assertInstanceOf(PlanChange.SessionMoved.class, between(before, after).get(0));
     assertEquals(before.sessions().get(0).date(), moved.before().date());
     assertEquals(DayOfWeek.THURSDAY, moved.after().date().getDayOfWeek());
   }
 
   @Test
-  void anEasedWeekAndAWaiverAreTold() {
+  void anEasedWeekAndAWaiverAreReported() {
     List<PlanChange> changes =
         between(
             plan(MONDAY, base(3, HOLD))
@@ -198,7 +202,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void aGripThatBeginsLaterIsTold() {
+  void aGripThatBeginsLaterIsReported() {
     List<PlanChange> changes =
         between(
             plan(MONDAY, base(1, HOLD, SERIAL), peak(SERIAL)),
@@ -226,7 +230,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void aLevelThatTheEquipmentCantBuildIsToldWithoutALoad() {
+  void aLevelThatTheEquipmentCantBuildIsReportedWithoutALoad() {
     List<PlanChange> changes =
         between(
             plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7))))),
@@ -237,7 +241,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void whatShowsInNoDayIsToldOnce() {
+  void whatShowsInNoDayIsReportedOnce() {
     Advance later =
         new Advance(
             new Advance.Progress(
@@ -263,7 +267,7 @@ class PlanChangesTest {
 
   @Property(edgeCases = EdgeCasesMode.NONE)
   void aPlanDoesNotDifferFromItself(@ForAll Season season) {
-    assertEquals(List.of(), PlanChanges.between(season.compile(), season.compile()));
+    assertEquals(List.of(), between(season.compile(), season.compile()));
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
@@ -272,16 +276,16 @@ class PlanChangesTest {
     CompiledPlan two =
         Planner.compile(season.plan(), season.athlete(), Log.empty("ylva"), List.of());
     boolean same = trained(one).equals(trained(two)) && tests(one).equals(tests(two));
-    assertEquals(same, PlanChanges.between(one, two).isEmpty());
+    assertEquals(same, between(one, two).isEmpty());
     CompiledPlan third = other.compile();
-    List<PlanChange> there = PlanChanges.between(one, third);
-    List<PlanChange> back = PlanChanges.between(third, one);
-    assertEquals(told(there, false), told(back, true));
+    List<PlanChange> there = between(one, third);
+    List<PlanChange> back = between(third, one);
+    assertEquals(reported(there, false), reported(back, true));
   }
 
   /** Kinds of change with their numbers; what is new the other way is gone this way. */
-  private static SortedMap<String, Long> told(List<PlanChange> changes, boolean back) {
-    SortedMap<String, Long> told = new TreeMap<>();
+  private static SortedMap<String, Long> reported(List<PlanChange> changes, boolean back) {
+    SortedMap<String, Long> reported = new TreeMap<>();
     for (PlanChange change : changes) {
       String kind = change.getClass().getSimpleName();
       if (change instanceof PlanChange.ExerciseChanged c) {
@@ -293,9 +297,9 @@ class PlanChangesTest {
                 ? kind.replace("Added", "Dropped")
                 : kind.replace("Dropped", "Added");
       }
-      told.merge(kind, 1L, Long::sum);
+      reported.merge(kind, 1L, Long::sum);
     }
-    return told;
+    return reported;
   }
 
   private static List<Object> tests(CompiledPlan plan) {
@@ -304,7 +308,7 @@ class PlanChangesTest {
         .toList();
   }
 
-  /** What lies below a tenth of a gram is noise of reckoning. */
+  /** What lies below a tenth of a gram is noise of calculation. */
   private static List<Object> course(PlannedExercise exercise) {
     return exercise.steps().stream()
         .<Object>map(

@@ -18,7 +18,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
-/** What is told of declarations and findings; plans have their own tests. */
+/** What is reported of declarations and findings; plans have their own tests. */
 class EditionDiffTest {
 
   private static final List<Rule> RULES =
@@ -47,7 +47,7 @@ class EditionDiffTest {
   }
 
   @Test
-  void ofARuleSetTheRulesAreTold() {
+  void ofARuleSetTheRulesAreReported() {
     EditionDiff diff =
         between(
             Edition.builder().rules(rules(RULES.get(0), RULES.get(1))),

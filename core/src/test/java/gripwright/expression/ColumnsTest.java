@@ -11,12 +11,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.quantity.Unit;
 import gripwright.rule.RuleProperties;
 import gripwright.rule.view.PlanView;
+import gripwright.rule.view.Readers;
+import gripwright.rule.view.Views;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
 
 /** Asking many things at once gives what asking one after the other gives. */
 class ColumnsTest {
@@ -67,10 +68,10 @@ class ColumnsTest {
     }
   }
 
-  @Property
+  @net.jqwik.api.Property
   void columnsAnswerAsClosuresDo(@ForAll long seed) {
     Random random = new Random(seed);
-    PlanView plan = new PlanView(RuleProperties.winter(seed).compiled());
+    PlanView plan = Views.of(RuleProperties.winter(seed));
     Subjects subjects = plan.subjects(Scope.EXERCISE);
     List<Expression> conditions = new ArrayList<>();
     for (int i = 0; i < 12; i++) {
@@ -109,10 +110,10 @@ class ColumnsTest {
         .atMost(number(3));
   }
 
-  @Property
+  @net.jqwik.api.Property
   void columnsAnswerOfElementsAsClosuresDo(@ForAll long seed) {
     Random random = new Random(seed);
-    PlanView plan = new PlanView(RuleProperties.winter(seed).compiled());
+    PlanView plan = Views.of(RuleProperties.winter(seed));
     compare(
         plan.subjects(Scope.SESSION),
         Kind.SESSION,
@@ -121,14 +122,14 @@ class ColumnsTest {
   }
 
   private static void compare(Subjects subjects, Kind kind, List<Expression> conditions, int step) {
-    Columns columns = new Columns(kind, subjects, new Steps());
+    Columns columns = new Columns(kind, subjects, new Evaluation(Readers.ALL));
     for (int from = 0; from < subjects.size(); from += step) {
       int count = Math.min(step, subjects.size() - from);
       columns.batch(from, count);
       for (Expression condition : conditions) {
         byte[] values = columns.truth(condition).values();
         for (int i = 0; i < count; i++) {
-          int alone = ExpressionCompiler.truth(condition, kind).of(subjects.at(from + i));
+          int alone = ExpressionValues.truth(condition, kind, subjects.at(from + i));
           assertEquals(alone, values[i], condition::toString);
         }
       }

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.quantity.Unit;
 import gripwright.rule.Winter;
 import gripwright.rule.view.PlanView;
+import gripwright.rule.view.Views;
 import gripwright.rule.view.WeekView;
 import org.junit.jupiter.api.Test;
 
@@ -24,11 +25,10 @@ class ExcessTest {
   /** 60 s in two exercises, at 50 and at 80 % of the maximum on 20 and on 15 mm. */
   private static double excess(Expression require) {
     PlanView plan =
-        new PlanView(
-            new Winter().session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 80).edge(15)).compiled());
-    WeekView week = plan.weeks.get(0);
-    double alone = Excess.at(require, EvaluationContext.at(Kind.WEEK, week));
-    assertEquals(alone, Excess.of(require, Kind.WEEK, plan.steps).of(week), 1e-12);
+        Views.of(new Winter().session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 80).edge(15)));
+    WeekView week = Views.week(plan, 1);
+    double alone = Excess.at(require, ExpressionValues.at(Kind.WEEK, week));
+    assertEquals(alone, Excess.of(require, Kind.WEEK, plan.evaluation).of(week), 1e-12);
     return alone;
   }
 

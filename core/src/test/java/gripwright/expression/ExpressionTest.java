@@ -17,8 +17,8 @@ import gripwright.quantity.Dimension;
 import gripwright.quantity.Unit;
 import gripwright.rule.Rule;
 import gripwright.rule.Winter;
-import gripwright.rule.view.PairView;
 import gripwright.rule.view.PlanView;
+import gripwright.rule.view.Views;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -31,18 +31,17 @@ class ExpressionTest {
   private static final Expression MISSING = PLAN.get("towards");
 
   private final PlanView view =
-      new PlanView(
+      Views.of(
           new Winter()
               .session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 40).sets(1))
-              .session(7, line(HALF_CRIMP, 60))
-              .compiled());
+              .session(7, line(HALF_CRIMP, 60)));
 
   private int truth(Expression expression) {
-    return ExpressionCompiler.truth(expression, Kind.PLAN).of(view);
+    return ExpressionValues.truth(expression, Kind.PLAN, view);
   }
 
   private double value(Expression expression) {
-    return ExpressionCompiler.number(expression, Kind.PLAN).of(view);
+    return ExpressionValues.number(expression, Kind.PLAN, view);
   }
 
   private static void refused(Executable building) {
@@ -114,15 +113,18 @@ class ExpressionTest {
                 .build());
     assertEquals(
         ExpressionCompiler.NO,
-        ExpressionCompiler.truth(WEEK.get("exercises").any(outer(Kind.WEEK, 1).get("eased")), Kind.WEEK)
-            .of(view.weeks.get(0)));
+        ExpressionValues.truth(
+            WEEK.get("exercises").any(outer(Kind.WEEK, 1).get("eased")),
+            Kind.WEEK,
+            Views.week(view, 1)));
   }
 
   @Test
   void unitsAreConvertedAndPercentagesAreNumbers() {
     assertEquals(ExpressionCompiler.YES, truth(amount(2, Unit.DAY).equalTo(amount(48, Unit.HOUR))));
     assertEquals(ExpressionCompiler.YES, truth(percent(115).equalTo(number(1.15))));
-    assertEquals(ExpressionCompiler.YES, truth(amount(1, Unit.INCH).equalTo(amount(25.4, Unit.MILLIMETRE))));
+    assertEquals(
+        ExpressionCompiler.YES, truth(amount(1, Unit.INCH).equalTo(amount(25.4, Unit.MILLIMETRE))));
     assertEquals(56.5, value(PLAN.get("weekly-rise").times(number(565))), 1e-9);
   }
 
@@ -162,8 +164,10 @@ class ExpressionTest {
   @Test
   void everyAndAny() {
     Expression all = PLAN.get("exercises");
-    assertEquals(ExpressionCompiler.YES, truth(all.every(EXERCISE.get("level").atMost(percentOfMax(60)))));
-    assertEquals(ExpressionCompiler.NO, truth(all.every(EXERCISE.get("level").lessThan(percentOfMax(60)))));
+    assertEquals(
+        ExpressionCompiler.YES, truth(all.every(EXERCISE.get("level").atMost(percentOfMax(60)))));
+    assertEquals(
+        ExpressionCompiler.NO, truth(all.every(EXERCISE.get("level").lessThan(percentOfMax(60)))));
     assertEquals(ExpressionCompiler.YES, truth(all.any(EXERCISE.get("sets").equalTo(number(1)))));
     Expression none = EXERCISE.get("order").moreThan(number(9));
     assertEquals(ExpressionCompiler.YES, truth(all.everyWhere(none, new Expression.Truth(false))));
@@ -192,9 +196,12 @@ class ExpressionTest {
   @Test
   void betweenCountsBothEnds() {
     Expression length = PLAN.get("length");
-    assertEquals(ExpressionCompiler.YES, truth(length.between(amount(8, Unit.WEEK), amount(9, Unit.WEEK))));
-    assertEquals(ExpressionCompiler.YES, truth(length.between(amount(1, Unit.WEEK), amount(56, Unit.DAY))));
-    assertEquals(ExpressionCompiler.NO, truth(length.between(amount(9, Unit.WEEK), amount(10, Unit.WEEK))));
+    assertEquals(
+        ExpressionCompiler.YES, truth(length.between(amount(8, Unit.WEEK), amount(9, Unit.WEEK))));
+    assertEquals(
+        ExpressionCompiler.YES, truth(length.between(amount(1, Unit.WEEK), amount(56, Unit.DAY))));
+    assertEquals(
+        ExpressionCompiler.NO, truth(length.between(amount(9, Unit.WEEK), amount(10, Unit.WEEK))));
   }
 
   @Test
@@ -210,24 +217,10 @@ class ExpressionTest {
         assertTrue(property.doc().endsWith("."), property.toString());
         Expression read = new Expression.Subject(kind, 0).get(property.name());
         assertEquals(property.type(), read.type());
-        int seen = ExpressionCompiler.truth(read.exists(), kind).of(one(kind));
-        assertTrue(seen == ExpressionCompiler.YES || seen == ExpressionCompiler.NO, property.toString());
+        int seen = ExpressionValues.truth(read.exists(), kind, Views.first(view, kind));
+        assertTrue(
+            seen == ExpressionCompiler.YES || seen == ExpressionCompiler.NO, property.toString());
       }
     }
-  }
-
-  private Object one(Kind kind) {
-    return switch (kind) {
-      case EXERCISE -> view.exercises.get(0);
-      case SESSION -> view.sessions.get(0);
-      case DAY -> view.days.get(0);
-      case WEEK -> view.weeks.get(0);
-      case BLOCK -> view.blocks.get(0);
-      case PLAN -> view;
-      case PAIR -> new PairView(view.sessions.get(0), view.sessions.get(1));
-      case ATHLETE -> view.athlete;
-      case GRIP -> HALF_CRIMP;
-      case FINGER -> view.weeks.get(0).fingers().get(0);
-    };
   }
 }

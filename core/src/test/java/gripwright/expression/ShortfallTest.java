@@ -13,6 +13,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.quantity.Unit;
 import gripwright.rule.Winter;
 import gripwright.rule.view.PlanView;
+import gripwright.rule.view.Views;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -29,26 +31,36 @@ class ShortfallTest {
     Winter winter = new Winter();
     winter.session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 70.04).bodyMass(65));
     winter.session(7, line(HALF_CRIMP, 60).sets(5), line(FRONT_TWO, 79));
-    return new PlanView(winter.compiled());
+    return Views.of(winter);
   }
 
   private static List<String> week(int number, Expression require) {
-    return words(EvaluationContext.at(Kind.WEEK, plan().weeks.get(number - 1)).shortfalls(require));
+    return words(ExpressionValues.at(Kind.WEEK, Views.week(plan(), number)).shortfalls(require));
   }
 
   private static List<String> exercise(int number, Expression require) {
-    return words(EvaluationContext.at(Kind.EXERCISE, plan().exercises.get(number - 1)).shortfalls(require));
+    return words(
+        ExpressionValues.at(Kind.EXERCISE, Views.exercise(plan(), number)).shortfalls(require));
   }
 
   private static List<String> words(List<Shortfall> missing) {
     return missing.stream()
         .map(
-            s -> s.of() + "|" + s.what() + "|" + s.was() + "|" + s.bound().word() + "|" + s.limit())
+            s ->
+                s.of().map(Words::say).orElse("")
+                    + "|"
+                    + s.what()
+                    + "|"
+                    + Words.say(s.was())
+                    + "|"
+                    + s.bound().word()
+                    + "|"
+                    + Words.say(s.limit()))
         .toList();
   }
 
   @Test
-  void numbersAreToldInTheUnitOfTheRule() {
+  void numbersAreReportedInTheUnitOfTheRule() {
     assertEquals(
         List.of("|time-under-load|1 min|at-most|0.5 min"),
         week(1, WEEK.get("time-under-load").atMost(amount(0.5, Unit.MINUTE))));
@@ -67,7 +79,7 @@ class ShortfallTest {
   }
 
   @Test
-  void twoNumbersThatDifferAreToldApart() {
+  void twoNumbersThatDifferAreWrittenDifferently() {
     assertEquals(
         List.of("|level|70.04 % max|at-most|70 % max"),
         exercise(2, EXERCISE.get("level").atMost(percentOfMax(70))));
@@ -78,7 +90,7 @@ class ShortfallTest {
   }
 
   @Test
-  void aLimitThatIsAShareIsToldAsAShare() {
+  void aLimitThatIsAShareIsReportedAsAShare() {
     // 1500 + 2101.2 kg s, then 3000 + 2370 kg s
     Expression rise = WEEK.get("load").atMost(percent(110).times(WEEK.get("recent-load")));
     assertEquals(List.of("|load|49.1 % above recent-load|at-most|10 %"), week(2, rise));
@@ -92,7 +104,7 @@ class ShortfallTest {
   }
 
   @Test
-  void ofSeveralTheOneThatMissesByMostIsTold() {
+  void ofSeveralTheOneThatMissesByMostIsReported() {
     Expression second = amount(1, Unit.SECOND);
     assertEquals(
         List.of("left index finger|time-under-load|80 s|at-most|1 s"),
@@ -117,14 +129,14 @@ class ShortfallTest {
   }
 
   @Test
-  void whatHasNoNumberIsToldWithoutOne() {
+  void whatHasNoNumberIsReportedWithoutOne() {
     assertEquals(List.of(), exercise(1, EXERCISE.get("hard")));
     assertEquals(
         List.of(), week(1, WEEK.get("exercises").any(EXERCISE.get("grip").get("name").is("none"))));
   }
 
   private static List<String> plan(Expression require) {
-    return words(EvaluationContext.at(Kind.PLAN, plan()).shortfalls(require));
+    return words(ExpressionValues.at(Kind.PLAN, plan()).shortfalls(require));
   }
 
   @Test
@@ -164,7 +176,7 @@ class ShortfallTest {
   }
 
   @Test
-  void outsideOfTwoLimitsTheNearerOneIsToldApart() {
+  void outsideOfTwoLimitsTheNearerOneIsWrittenDifferently() {
     Expression level = EXERCISE.get("level");
     assertEquals(
         List.of("|level|70.04 % max|within|60 % max to 70 % max"),
@@ -178,7 +190,7 @@ class ShortfallTest {
   }
 
   @Test
-  void betweenIsToldInTheUnitOfEitherLimit() {
+  void betweenIsReportedInTheUnitOfEitherLimit() {
     Expression time = WEEK.get("time-under-load");
     assertEquals(
         List.of("|time-under-load|1 min|within|2 min to 1 min"),
@@ -199,7 +211,7 @@ class ShortfallTest {
   }
 
   @Test
-  void aShareOfNothingIsToldInItsOwnUnit() {
+  void aShareOfNothingIsReportedInItsOwnUnit() {
     // body mass alone, so nothing is added
     assertEquals(
         List.of("|total-load|60 kg|at-most|0 kg"),
@@ -208,7 +220,7 @@ class ShortfallTest {
   }
 
   @Test
-  void ofTwoWaysToKeepARuleTheFirstIsTold() {
+  void ofTwoWaysToKeepARuleTheFirstIsReported() {
     Expression level = EXERCISE.get("level").atMost(percentOfMax(40));
     Expression edge = EXERCISE.get("edge").atLeast(amount(25, Unit.MILLIMETRE));
     assertEquals(List.of("|level|50 % max|at-most|40 % max"), exercise(1, level.or(edge)));
@@ -237,19 +249,18 @@ class ShortfallTest {
   }
 
   @Test
-  void whatMissesByMostIsReckonedAgainstItsOwnLimit() {
+  void whatMissesByMostIsMeasuredByItsOwnLimit() {
     // 50 kg is 10 less than body mass, 79 kg 19 more
-    PlanView plan =
-        new PlanView(new Winter().session(0, line(FRONT_TWO, 79), line(HALF_CRIMP, 50)).compiled());
+    PlanView plan = Views.of(new Winter().session(0, line(FRONT_TWO, 79), line(HALF_CRIMP, 50)));
     Expression require =
         WEEK.get("exercises").every(EXERCISE.get("total-load").atMost(EXERCISE.get("added-load")));
     assertEquals(
         List.of("half-crimp|total-load|50 kg|at-most|-10 kg"),
-        words(EvaluationContext.at(Kind.WEEK, plan.weeks.get(0)).shortfalls(require)));
+        words(ExpressionValues.at(Kind.WEEK, Views.week(plan, 1)).shortfalls(require)));
   }
 
   @Test
-  void whatMissesByMostInOneOfTwoWaysIsTold() {
+  void whatMissesByMostInOneOfTwoWaysIsReported() {
     Expression both =
         WEEK.get("exercises")
             .every(

@@ -162,7 +162,7 @@ class CourseTest {
   }
 
   @Test
-  void nothingIsReckonedFromNonsense() {
+  void nothingIsCalculatedFromNonsense() {
     Muscle muscle = new Muscle(RATES);
     assertThrows(IllegalArgumentException.class, () -> muscle.hold(0, 5));
     assertThrows(IllegalArgumentException.class, () -> muscle.hold(0.5, -1));

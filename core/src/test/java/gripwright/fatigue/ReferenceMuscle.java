@@ -14,7 +14,7 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /**
  * The equations as published, all three shares, given to a general-purpose integrator: Dormand and
- * Prince's of order 8(5,3). It is told to begin a new step where capacity meets the load, since the
+ * Prince's of order 8(5,3). It is set to begin a new step where capacity meets the load, since the
  * law has a bend there that costs it two digits.
  */
 public final class ReferenceMuscle {

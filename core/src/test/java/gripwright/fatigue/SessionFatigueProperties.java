@@ -235,12 +235,12 @@ class SessionFatigueProperties {
 
   /** What the athlete's own curve says of one exercise does not hang on the others. */
   @Property
-  void everyExerciseBeyondItsCurveIsTold(@ForAll("sessions") Session session) {
-    List<Integer> told = session.fatigue().misses().stream().map(Miss::exercise).toList();
+  void everyExerciseBeyondItsCurveIsReported(@ForAll("sessions") Session session) {
+    List<Integer> reported = session.fatigue().misses().stream().map(Miss::exercise).toList();
     for (int i = 0; i < session.works().size(); i++) {
       List<Miss> alone = new SessionFatigue(List.of(session.works().get(i)), 0).misses();
       if (alone.stream().anyMatch(miss -> miss.witness() == Witness.CURVE)) {
-        assertTrue(told.contains(i), "exercise " + i + " of " + told);
+        assertTrue(reported.contains(i), "exercise " + i + " of " + reported);
       }
     }
   }

@@ -173,7 +173,7 @@ class SessionFatigueTest {
   }
 
   @Test
-  void ofSeveralExercisesOnlyTheFirstMissOfTheModelSpeaks() {
+  void ofSeveralExercisesOnlyTheFirstMissOfTheModelIsReported() {
     List<Miss> misses =
         session(work(Hands.BOTH, 1, 600, 40), work(Hands.BOTH, 1, 600, 40)).misses();
     assertEquals(1, misses.size());

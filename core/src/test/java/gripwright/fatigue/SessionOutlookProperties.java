@@ -77,7 +77,7 @@ class SessionOutlookProperties {
         .as(Line::new);
   }
 
-  private static List<Finding> told(CompiledPlan plan) {
+  private static List<Finding> reported(CompiledPlan plan) {
     return plan.findings().stream().filter(f -> f.code().startsWith("plan.hold-")).toList();
   }
 
@@ -90,10 +90,10 @@ class SessionOutlookProperties {
   private static void assertEasier(Line line, Line easier) {
     CompiledPlan plan = line.compile();
     CompiledPlan other = easier.compile();
-    Statistics.label("told").collect(told(plan).size(), told(other).size());
-    assertTrue(told(plan).size() <= 1);
-    if (told(plan).isEmpty() && reserve(plan).isPresent()) {
-      assertEquals(List.of(), told(other));
+    Statistics.label("told").collect(reported(plan).size(), reported(other).size());
+    assertTrue(reported(plan).size() <= 1);
+    if (reported(plan).isEmpty() && reserve(plan).isPresent()) {
+      assertEquals(List.of(), reported(other));
     }
     if (reserve(plan).isPresent() && reserve(other).isPresent()) {
       assertTrue(
@@ -103,14 +103,14 @@ class SessionOutlookProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aLowerLevelNeverLeavesLessNorIsToldAnew(
+  void aLowerLevelNeverLeavesLessNorIsReportedAnew(
       @ForAll("lines") Line line, @ForAll @DoubleRange(min = 0.5, max = 1) double factor) {
     int lower = Math.max(33, (int) (line.percent() * factor));
     assertEasier(line, new Line(line.seconds(), lower, line.sets(), line.pause(), line.series()));
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aLongerRestNeverLeavesLessNorIsToldAnew(
+  void aLongerRestNeverLeavesLessNorIsReportedAnew(
       @ForAll("lines") Line line, @ForAll @IntRange(min = 1, max = 200) int more) {
     Line singles = new Line(line.seconds(), line.percent(), line.sets(), line.pause(), false);
     assertEasier(
@@ -118,15 +118,15 @@ class SessionOutlookProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void atTheHintedLevelNothingIsTold(@ForAll("lines") Line line) {
-    for (Finding finding : told(line.compile())) {
+  void atTheHintedLevelNothingIsReported(@ForAll("lines") Line line) {
+    for (Finding finding : reported(line.compile())) {
       Object hint = finding.arguments().get("level");
       if (hint != null) {
         int percent = Integer.parseInt(hint.toString().substring(0, hint.toString().indexOf(' ')));
         assertTrue(percent < line.percent());
         assertEquals(
             List.of(),
-            told(
+            reported(
                 new Line(line.seconds(), percent, line.sets(), line.pause(), line.series())
                     .compile()));
       }

@@ -23,9 +23,11 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.List;
@@ -86,7 +88,7 @@ class SessionOutlookTest {
         Block.named("base", 1).session(SessionPlan.of("strength", 1, exercises)).build());
   }
 
-  private static List<Finding> told(CompiledPlan plan) {
+  private static List<Finding> reported(CompiledPlan plan) {
     return plan.findings().stream().filter(f -> f.code().startsWith("plan.hold-")).toList();
   }
 
@@ -100,9 +102,9 @@ class SessionOutlookTest {
 
   @Test
   void aSeriesThatTheMeanDoesNotFinishIsDoubtfulAndTheHintedLevelIsNot() {
-    List<Finding> told = told(compile(series(85, 5)));
-    assertEquals(1, told.size());
-    Finding finding = told.get(0);
+    List<Finding> reported = reported(compile(series(85, 5)));
+    assertEquals(1, reported.size());
+    Finding finding = reported.get(0);
     assertEquals("plan.hold-doubtful", finding.code());
     assertEquals(Severity.WARNING, finding.severity());
     assertTrue(finding.place().toString().endsWith("/ exercise 1"));
@@ -113,25 +115,26 @@ class SessionOutlookTest {
     String level = (String) finding.arguments().get("level");
     int percent = Integer.parseInt(level.substring(0, level.indexOf(' ')));
     assertTrue(percent > 60 && percent < 85, level);
-    assertEquals(List.of(), told(compile(series(percent, 5))));
-    assertEquals(1, told(compile(series(percent + 2, 5))).size()); // 1 % may be lost in rounding
+    assertEquals(List.of(), reported(compile(series(percent, 5))));
+    assertEquals(
+        1, reported(compile(series(percent + 2, 5))).size()); // 1 % may be lost in rounding
   }
 
   @Test
   void theHoldNamedIsTheFirstOfThePlanThatFails() {
-    Finding finding = told(compile(series(85, 5))).get(0);
+    Finding finding = reported(compile(series(85, 5))).get(0);
     Scheme.HoldPlace hold = (Scheme.HoldPlace) finding.arguments().get("hold");
     assertTrue(hold.set() > 1);
-    assertEquals(List.of(), told(compile(series(85, hold.set() - 1))));
-    assertEquals(1, told(compile(series(85, hold.set()))).size());
+    assertEquals(List.of(), reported(compile(series(85, hold.set() - 1))));
+    assertEquals(1, reported(compile(series(85, hold.set()))).size());
   }
 
   @Test
   void anErrorOnlyWhereEvenTheOptimisticEndFails() {
     CompiledPlan plan = compile(holds(400, 50, 3));
-    List<Finding> told = told(plan);
-    assertEquals(List.of("plan.hold-fails"), told.stream().map(Finding::code).toList());
-    assertTrue(told.get(0).blocks());
+    List<Finding> reported = reported(plan);
+    assertEquals(List.of("plan.hold-fails"), reported.stream().map(Finding::code).toList());
+    assertTrue(reported.get(0).blocks());
     assertFalse(plan.usable());
   }
 
@@ -139,15 +142,15 @@ class SessionOutlookTest {
   @ParameterizedTest
   @CsvSource({"95, 60", "100, 400", "90, 400"})
   void nothingIsCertainAboveEightyPerCentOfMvc(double percent, double seconds) {
-    List<Finding> told = told(compile(holds(seconds, percent, 2)));
-    assertEquals(List.of("plan.hold-doubtful"), told.stream().map(Finding::code).toList());
+    List<Finding> reported = reported(compile(holds(seconds, percent, 2)));
+    assertEquals(List.of("plan.hold-doubtful"), reported.stream().map(Finding::code).toList());
   }
 
   /** Common practice, and near or beyond what the rates were fitted to. */
   @ParameterizedTest
   @CsvSource({"10, 84, 5", "10, 88, 5", "10, 95, 5", "7, 100, 5", "5, 100, 8", "7, 90, 6"})
   void nearMaximalHoldsWithLongRestsAreNotDoubted(double seconds, double percent, int sets) {
-    assertEquals(List.of(), told(compile(holds(seconds, percent, sets))));
+    assertEquals(List.of(), reported(compile(holds(seconds, percent, sets))));
   }
 
   @ParameterizedTest
@@ -156,10 +159,10 @@ class SessionOutlookTest {
     Exercise exercise =
         holds(10, 50, 5)
             .with("level", new Argument.AtLevel(new Level.Reserve(Duration.ofSeconds(seconds))));
-    assertEquals(List.of(), told(compile(exercise)));
+    assertEquals(List.of(), reported(compile(exercise)));
     assertEquals(
         List.of(),
-        told(
+        reported(
             compile(
                 holds(10, 50, 5)
                     .with("level", new Argument.AtLevel(new Level.Effort(10 - seconds))))));
@@ -167,7 +170,7 @@ class SessionOutlookTest {
 
   @Test
   void aHoldBeyondTheAthletesOwnCurveIsDoubtful() {
-    Finding finding = told(compile(holds(30, 90, 1))).get(0);
+    Finding finding = reported(compile(holds(30, 90, 1))).get(0);
     assertEquals("plan.hold-doubtful", finding.code());
     assertTrue(finding.arguments().containsKey("curve"));
     double carried = (double) finding.arguments().get("carried");
@@ -179,35 +182,35 @@ class SessionOutlookTest {
   void oneLineIsOneFindingWhateverTheWeeks() {
     Block block =
         Block.named("base", 3).session(SessionPlan.of("strength", 2, series(85, 5))).build();
-    List<Finding> told = told(compile(block));
-    assertEquals(1, told.size());
-    assertEquals(6, told.get(0).places().size());
+    List<Finding> reported = reported(compile(block));
+    assertEquals(1, reported.size());
+    assertEquals(6, reported.get(0).places().size());
   }
 
   @Test
-  void whatIsCertainInALaterWeekIsNotToldAsDoubtfulToo() {
+  void whatIsCertainInALaterWeekIsNotReportedAsDoubtfulToo() {
     Block block =
         Block.named("base", 6)
             .session(SessionPlan.of("strength", 1, holds(160, 50, 2)))
             .advance(
                 Advance.weekly(new Advance.HoldTo(Duration.ofSeconds(400), Duration.ofSeconds(60))))
             .build();
-    List<Finding> told = told(compile(block));
-    assertEquals(List.of("plan.hold-fails"), told.stream().map(Finding::code).toList());
+    List<Finding> reported = reported(compile(block));
+    assertEquals(List.of("plan.hold-fails"), reported.stream().map(Finding::code).toList());
   }
 
   @Test
-  void aLoadInKilogramsIsToldByHowMuchLessItTakes() {
+  void aLoadInKilogramsIsReportedByHowMuchLessItTakes() {
     Exercise heavy =
         series(85, 5).with("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(78))));
-    Finding finding = told(compile(heavy)).get(0);
+    Finding finding = reported(compile(heavy)).get(0);
     String less = (String) finding.arguments().get("less");
     double percent = Double.parseDouble(less.substring(0, less.indexOf(' ')));
     assertTrue(percent > 1 && percent < 25, less);
     double lighter = 78 * (1 - percent / 100);
     assertEquals(
         List.of(),
-        told(
+        reported(
             compile(
                 series(85, 5)
                     .with(
@@ -216,17 +219,18 @@ class SessionOutlookTest {
   }
 
   @Test
-  void everyExerciseTellsWhatItLeavesOfFreshFingers() {
+  void everyExerciseShowsWhatItLeavesOfFreshFingers() {
     List<PlannedExercise> both = first(compile(holds(10, 84, 5), series(55, 3)));
     List<PlannedExercise> alone = first(compile(series(55, 3)));
     assertTrue(reserve(both.get(1)) < reserve(alone.get(0)), "what came before counts");
     for (PlannedExercise exercise : both) {
       PlannedExercise.EndReserve reserve = exercise.endReserve().orElseThrow();
       assertTrue(reserve.low() < reserve.mean() && reserve.mean() < reserve.high());
-      PlannedExercise.Derivation last = exercise.why().get(exercise.why().size() - 1);
-      assertEquals("capacity left, estimate", last.step());
+      Derivation last = exercise.why().get(exercise.why().size() - 1);
+      assertEquals("capacity left, estimate", Words.step(last));
       assertEquals(Math.rint(reserve.mean() * 100), last.value());
-      assertTrue(last.from().contains(Math.round(reserve.low() * 100) + " to "), last.from());
+      assertTrue(
+          Words.say(last).contains(Math.round(reserve.low() * 100) + " to "), Words.say(last));
     }
   }
 
@@ -259,36 +263,37 @@ class SessionOutlookTest {
     assertFalse(first(compile(holds(30, 26, 1))).get(0).hard());
   }
 
-  /** No test tells of one hand, so nothing is said, and it counts as a rest. */
+  /** No test was made with one hand, so nothing is said, and it counts as a rest. */
   @Test
-  void withoutAMaximumNothingIsTold() {
+  void withoutAMaximumNothingIsReported() {
     Exercise unknown = withHands(series(55, 3), Hands.LEFT, 60);
     CompiledPlan plan = compile(unknown, Exercise.of(SERIES, DRAG, EDGE));
     assertEquals(Optional.empty(), first(plan).get(0).endReserve());
     assertTrue(
-        first(plan).get(0).why().stream().noneMatch(w -> w.step().startsWith("capacity left")));
+        first(plan).get(0).why().stream()
+            .noneMatch(w -> Words.step(w).startsWith("capacity left")));
     assertEquals(
         reserve(first(compile(Exercise.of(SERIES, DRAG, EDGE))).get(0)),
         reserve(first(plan).get(1)),
         1e-9);
-    assertEquals(List.of(), told(plan));
+    assertEquals(List.of(), reported(plan));
   }
 
   @Test
-  void ofSeveralWeeksTheOneThatCarriesLeastIsTold() {
+  void ofSeveralWeeksTheOneThatCarriesLeastIsReported() {
     Block.Builder growing =
         Block.named("base", 3)
             .session(SessionPlan.of("strength", 1, series(80, 5)))
             .advance(Advance.weekly(new Advance.LoadByShare(0.04)));
-    List<Finding> told = told(compile(growing.build()));
-    assertEquals(1, told.size());
-    Finding last = told(compile(series(80 * 1.04 * 1.04, 5))).get(0);
-    assertEquals(last.arguments().get("hold"), told.get(0).arguments().get("hold"));
-    assertEquals(last.arguments().get("carried"), told.get(0).arguments().get("carried"));
-    Finding first = told(compile(series(80, 5))).get(0);
+    List<Finding> reported = reported(compile(growing.build()));
+    assertEquals(1, reported.size());
+    Finding last = reported(compile(series(80 * 1.04 * 1.04, 5))).get(0);
+    assertEquals(last.arguments().get("hold"), reported.get(0).arguments().get("hold"));
+    assertEquals(last.arguments().get("carried"), reported.get(0).arguments().get("carried"));
+    Finding first = reported(compile(series(80, 5))).get(0);
     assertTrue(
         !first.arguments().get("hold").equals(last.arguments().get("hold"))
             || !first.arguments().get("carried").equals(last.arguments().get("carried")));
-    assertTrue(told.get(0).places().size() > 1);
+    assertTrue(reported.get(0).places().size() > 1);
   }
 }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** What fails twice in the same way is told once. */
+/** What fails twice in the same way is reported once. */
 class FindingListTest {
 
   private static final ModelPath LINE =
@@ -48,18 +48,50 @@ class FindingListTest {
   }
 
   @Test
-  void whatIsCertainLeavesOutWhatIsDoubtfulOfTheSameLine() {
+  void aCertainEstimateLeavesOutADoubtfulOneOfTheSameLine() {
     FindingList list = new FindingList();
-    list.add(finding("doubtful", on(1, "2027-03-02")));
-    list.add(finding("certain", on(2, "2027-03-09")));
-    list.add(finding("doubtful", LINE.then("exercise", 2)));
-    list.settle("doubtful", "certain");
+    list.addEstimate(finding("doubtful", on(1, "2027-03-02")), 0, false);
+    list.addEstimate(finding("certain", on(2, "2027-03-09")), 0, true);
+    list.addEstimate(finding("doubtful", LINE.then("exercise", 2)), 0, false);
     assertEquals(List.of("certain", "doubtful"), list.all().stream().map(Finding::code).toList());
     assertEquals(LINE.then("exercise", 2), list.all().get(1).place());
   }
 
   @Test
-  void ofSeveralOnOneLineTheFactsOfTheWorstAreToldOfThoseAlikeTheFirst() {
+  void whatIsNoEstimateNeitherLeavesOutNorIsLeftOut() {
+    FindingList list = new FindingList();
+    list.add(finding("fact", on(1, "2027-03-02")));
+    list.addEstimate(finding("doubtful", on(1, "2027-03-02")), 0, false);
+    assertEquals(List.of("fact", "doubtful"), list.all().stream().map(Finding::code).toList());
+    list.addEstimate(finding("certain", on(1, "2027-03-02")), 0, true);
+    assertEquals(List.of("fact", "certain"), list.all().stream().map(Finding::code).toList());
+  }
+
+  @Test
+  void aGripOfALineLeavesOutNothingOfAnother() {
+    FindingList list = new FindingList();
+    list.addEstimate(finding("doubtful", LINE).with("grip", "drag"), 0, false);
+    list.addEstimate(finding("certain", LINE).with("grip", "half-crimp"), 0, true);
+    assertEquals(2, list.all().size());
+  }
+
+  @Test
+  void twoListsTogetherAreWhatOneListWouldBe() {
+    FindingList one = new FindingList();
+    one.addEstimate(finding("doubtful", on(1, "2027-03-02")), 0, false);
+    one.add(finding("plan.level-over-max", on(1, "2027-03-02")).with("percent", "102 %"), 1.02);
+    FindingList other = new FindingList();
+    other.addEstimate(finding("certain", on(2, "2027-03-09")), 0, true);
+    other.add(finding("plan.level-over-max", on(2, "2027-03-09")).with("percent", "106 %"), 1.06);
+    FindingList both = one.plus(other);
+    assertEquals(List.of("plan.level-over-max 2", "certain 1"), codes(both));
+    assertEquals("106 %", both.all().get(0).arguments().get("percent"));
+    assertEquals(List.of("doubtful 1", "plan.level-over-max 1"), codes(one), "it is left alone");
+    assertEquals(List.of("certain 1", "plan.level-over-max 1"), codes(other));
+  }
+
+  @Test
+  void ofSeveralOnOneLineTheFactsOfTheWorstAreKeptOfThoseAlikeTheFirst() {
     FindingList list = new FindingList();
     list.add(finding("plan.level-over-max", on(1, "2027-03-02")).with("percent", "102 %"), 1.02);
     list.add(finding("plan.level-over-max", on(2, "2027-03-09")).with("percent", "106 %"), 1.06);

@@ -137,7 +137,7 @@ class OwnLimitsTest {
 
   /** Held back by the ring finger the index finger lies at the end of its band too. */
   @Test
-  void theStiffJointIsToldAndNotTheFingerItHoldsBack() {
+  void theStiffJointIsReportedAndNotTheFingerItHoldsBack() {
     Hand hand =
         HAND.withBone(Finger.INDEX, Segment.PROXIMAL, Length.ofMillimetres(46))
             .withLimit(Finger.RING, Joint.PIP, FlexionRange.degrees(5, 72));

@@ -2,18 +2,13 @@ package gripwright.history;
 
 import static gripwright.planning.Skarvdal.EDGE;
 import static gripwright.planning.Skarvdal.HALF_CRIMP;
-import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.grip.Setup;
 import gripwright.log.LogEntry;
-import gripwright.plan.Advance;
-import gripwright.plan.Exercise;
-import gripwright.planning.progression.ProgressionBlockers;
-import gripwright.protocol.Argument;
-import gripwright.protocol.Level;
 import gripwright.quantity.Load;
+import gripwright.wording.Words;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -21,8 +16,6 @@ import org.junit.jupiter.api.Test;
 
 /** What counts as trouble in a line of a log. */
 class LoggedWorkTest {
-
-  private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
 
   private static LoggedWork work(int sets, int asked, double effort) {
     LogEntry.Done done =
@@ -47,17 +40,12 @@ class LoggedWorkTest {
         Optional.of(Load.ofKilograms(asked)));
   }
 
-  private static ProgressionBlockers.Asked asked(Exercise line, OptionalDouble effortAtMost) {
-    Advance.Pace pace = new Advance.WhenLogged(true, effortAtMost, OptionalDouble.empty(), 2);
-    return new ProgressionBlockers.Asked(line, HALF_CRIMP, Optional.of(pace));
-  }
-
-  private static final ProgressionBlockers.Asked USUAL =
-      new ProgressionBlockers.Asked(LINE, HALF_CRIMP, Optional.empty());
+  private static final double USUAL = 9;
 
   @Test
   void fewerSetsThanAskedAreTrouble() {
-    assertEquals(Optional.of("4 of 5 sets on 2027-03-01"), work(4, 5, 7).trouble(USUAL));
+    assertEquals(
+        Optional.of("4 of 5 sets on 2027-03-01"), work(4, 5, 7).trouble(USUAL).map(Words::say));
     assertEquals(Optional.empty(), work(5, 5, 7).trouble(USUAL));
     assertEquals(Optional.empty(), work(6, 5, 7).trouble(USUAL));
   }
@@ -78,17 +66,17 @@ class LoggedWorkTest {
   }
 
   @Test
-  void effortAboveNineIsTroubleUnlessTheLineSaysOtherwise() {
+  void effortAboveTheMostIsTrouble() {
     assertEquals(Optional.empty(), work(5, 5, 9).trouble(USUAL));
-    assertEquals(Optional.of("effort 9.5 on 2027-03-01, above 9"), work(5, 5, 9.5).trouble(USUAL));
     assertEquals(
-        Optional.of("effort 9 on 2027-03-01, above 8"),
-        work(5, 5, 9).trouble(asked(LINE, OptionalDouble.of(8))));
-    Exercise hard = LINE.with("level", new Argument.AtLevel(new Level.Effort(9.5)));
-    assertEquals(Optional.empty(), work(5, 5, 9.5).trouble(asked(hard, OptionalDouble.empty())));
+        Optional.of("effort 9.5 on 2027-03-01, above 9"),
+        work(5, 5, 9.5).trouble(USUAL).map(Words::say));
+    assertEquals(
+        Optional.of("effort 9 on 2027-03-01, above 8"), work(5, 5, 9).trouble(8).map(Words::say));
+    assertEquals(Optional.empty(), work(5, 5, 9.5).trouble(9.5));
     assertEquals(
         Optional.of("effort 9.6 on 2027-03-01, above 9.5"),
-        work(5, 5, 9.6).trouble(asked(hard, OptionalDouble.empty())));
+        work(5, 5, 9.6).trouble(9.5).map(Words::say));
   }
 
   @Test

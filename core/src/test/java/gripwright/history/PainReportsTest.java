@@ -7,6 +7,7 @@ import static gripwright.planning.Skarvdal.HALF_CRIMP;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.athlete.PainReport;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.Setup;
@@ -17,6 +18,8 @@ import gripwright.hand.Structure;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Pain;
+import gripwright.schedule.Cause;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -25,7 +28,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
-/** Which logged pain an exercise has to do with, and how it is told. */
+/** Which logged pain an exercise has to do with, and how it is reported. */
 class PainReportsTest {
 
   private static Pain pain(LocalDate day, Finger finger, double score, Pain.Kind kind) {
@@ -66,10 +69,15 @@ class PainReportsTest {
 
   /** Returns what concerns a half crimp with a hand, or both, in the two weeks from Monday. */
   private static List<String> aches(Hands hands, LogEntry... entries) {
-    return of(hands, entries).stream().map(PainReports::told).toList();
+    return of(hands, entries).stream().map(PainReportsTest::words).toList();
   }
 
-  private static List<PainReports> of(Hands hands, LogEntry... entries) {
+  private static String words(PainReport report) {
+    return Words.say(
+        new Cause.Pain(report.date(), report.score(), report.rising(), report.where()));
+  }
+
+  private static List<PainReport> of(Hands hands, LogEntry... entries) {
     Log log = Log.empty("ylva");
     for (LogEntry entry : entries) {
       log = log.with(entry);
@@ -78,7 +86,7 @@ class PainReportsTest {
   }
 
   @Test
-  void painIsToldByItsFingerItsScoreAndItsKind() {
+  void painIsReportedByItsFingerItsScoreAndItsKind() {
     LocalDate day = MONDAY.plusDays(1);
     assertEquals(
         List.of(
@@ -128,7 +136,8 @@ class PainReportsTest {
   @Test
   void painOfAFingerThatDoesNotHoldIsNoConcern() {
     Log log = Log.empty("ylva").with(pain(MONDAY, Finger.LITTLE, 4, Pain.Kind.DULL));
-    assertEquals(List.of(), PainReports.of(log, MONDAY, MONDAY.plusDays(14), FRONT_THREE, Hands.BOTH));
+    assertEquals(
+        List.of(), PainReports.of(log, MONDAY, MONDAY.plusDays(14), FRONT_THREE, Hands.BOTH));
   }
 
   @Test
@@ -173,7 +182,7 @@ class PainReportsTest {
                 pain(MONDAY.plusDays(3), Finger.RING, 1, Pain.Kind.SHARP),
                 climbed(4, OptionalDouble.of(5.1)))
             .stream()
-            .map(PainReports::stops)
+            .map(PainReport::stops)
             .toList());
     assertEquals(false, of(Hands.BOTH, climbed(4, OptionalDouble.of(5))).get(0).stops());
   }
@@ -217,6 +226,6 @@ class PainReportsTest {
   }
 
   private static List<Boolean> rising(LogEntry... entries) {
-    return of(Hands.BOTH, entries).stream().map(PainReports::rising).toList();
+    return of(Hands.BOTH, entries).stream().map(PainReport::rising).toList();
   }
 }

@@ -8,6 +8,7 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -39,7 +40,7 @@ class SessionMatchesProperties {
         true,
         false,
         Load.ofKilograms(60),
-        "",
+        new PlacementReason.Unplaced(),
         List.of(),
         ModelPath.of("plan", "winter").then("date", day),
         Optional.empty());

@@ -2,6 +2,7 @@ package gripwright.planning;
 
 import gripwright.grip.FingerSet;
 import gripwright.planning.placement.Placement;
+import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -20,6 +21,9 @@ import net.jqwik.api.Combinators;
 
 /** Weeks to be placed, and what placement has to keep and to reach, each said the plain way. */
 public final class Calendars {
+
+  /** Weeks that a plan places together. */
+  public static final int WEEKS_TOGETHER = LookAhead.WEEKS;
 
   public static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
   private static final LocalDate LAST_A = MONDAY.minusDays(1);
@@ -94,7 +98,8 @@ public final class Calendars {
                   MONDAY.plusWeeks(w),
                   day -> minutesOn(minutes, day),
                   List.of(
-                      new Placement.HardDay(MONDAY.plusDays(9), FingerSet.FOUR, "hard climbing")),
+                      new Placement.HardDay(
+                          MONDAY.plusDays(9), FingerSet.FOUR, new HardThing.Climbing())),
                   w == 0 ? Map.of("a", LAST_A) : Map.of()),
               w < turn ? block : nextBlock,
               w == testWeek ? tests : List.of()));
@@ -134,7 +139,7 @@ public final class Calendars {
     return all;
   }
 
-  /** Tells whether days keep every rule; a list that ends early is a plan not finished. */
+  /** Returns whether days keep every rule; a list that ends early is a plan not finished. */
   public static boolean keepsRules(List<Placement.Asked> weeks, List<Placement.Days> days) {
     List<Placed> all = placed(weeks, days);
     for (Placed one : all) {

@@ -9,15 +9,18 @@ import gripwright.finding.ModelPath;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
+import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
-import gripwright.rule.RuleCheck;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
+import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -94,7 +97,7 @@ class ChangedSeasonInvariantProperties {
                     exercise.hard(),
                     exercise.endReserve())
                 .toString());
-        exercise.why().forEach(link -> all.add(link.step() + link.value() + link.unit()));
+        exercise.why().forEach(link -> all.add(Words.step(link) + link.value() + Words.unit(link)));
       }
     }
     for (DatedRetest retest : plan.retests()) {
@@ -122,7 +125,7 @@ class ChangedSeasonInvariantProperties {
 
   /**
    * Pairs the loads of two plans: the same line, grip, edge, sets and holds, in the same session of
-   * the same week, up to the first week that only one of them trains alike. Where a log tells of
+   * the same week, up to the first week that only one of them trains alike. Where a log covers
    * pain, up to the first week with a session on another day: of two days one may be before it.
    */
   private static List<Pair> pairs(Season season, CompiledPlan one, CompiledPlan other) {
@@ -196,8 +199,9 @@ class ChangedSeasonInvariantProperties {
   void proportionallyHigherTestsNeverLowerALoad(
       @ForAll Season season, @ForAll @DoubleRange(min = 1, max = 1.6) double factor) {
     // Of stronger athletes more is asked, so the sessions of a log would tell of less than asked.
-    CompiledPlan plan = season.unheard().compile();
-    List<Pair> pairs = pairs(season, plan, season.unheard().stronger(factor).compile());
+    CompiledPlan plan = season.withoutSessionsLogged().compile();
+    List<Pair> pairs =
+        pairs(season, plan, season.withoutSessionsLogged().stronger(factor).compile());
     boolean raised = false;
     for (Pair pair : pairs) {
       raised |= pair.after() > pair.before();
@@ -219,8 +223,8 @@ class ChangedSeasonInvariantProperties {
         clearedAfter < 30 ? Optional.empty() : Optional.of(from.plusDays(clearedAfter));
     Injury injury = new Injury(finger, Structure.A2, side, from, cleared, Optional.empty());
     // With other grips chosen, another exercise would be the one that a log holds back.
-    CompiledPlan plan = season.unheard().compile();
-    CompiledPlan injured = season.unheard().injured(injury).compile();
+    CompiledPlan plan = season.withoutSessionsLogged().compile();
+    CompiledPlan injured = season.withoutSessionsLogged().injured(injury).compile();
     List<Pair> pairs = pairs(season, plan, injured);
     for (Pair pair : pairs) {
       assertTrue(pair.after() <= pair.before() + SecondLook.SLACK, pair.toString());
@@ -256,7 +260,7 @@ class ChangedSeasonInvariantProperties {
   }
 
   /**
-   * Tells whether sessions get longer with the weeks. Days are found as if the weeks ahead were
+   * Returns whether sessions get longer with the weeks. Days are found as if the weeks ahead were
    * like the present one, and what waits for a week that was not trained stays shorter and lighter.
    */
   private static boolean grows(Season season) {
@@ -279,19 +283,17 @@ class ChangedSeasonInvariantProperties {
         plan.findings().stream().filter(ChangedSeasonInvariantProperties::isOfRules).toList();
     List<DatedSession> shuffled = new ArrayList<>(plan.sessions());
     Collections.shuffle(shuffled, random);
-    CompiledPlan again =
-        new CompiledPlan(
+    Schedule again =
+        new Schedule(
             plan.plan(),
             plan.athlete(),
-            plan.log(),
             shuffled,
             plan.weeks(),
             plan.retests(),
             plan.climbing(),
-            List.of(),
-            plan.heard());
-    assertEquals(first, checked(plan));
-    assertEquals(first, checked(again));
+            plan.missed());
+    assertEquals(first, checked(plan.schedule(), plan.timeline()));
+    assertEquals(first, checked(again, plan.timeline()));
     assertEquals(plan, season.compile());
     Reached.reached(plan.usable(), 60);
   }
@@ -300,8 +302,8 @@ class ChangedSeasonInvariantProperties {
     return finding.rule().isPresent() || finding.code().startsWith("plan.waiver");
   }
 
-  private static List<Finding> checked(CompiledPlan plan) {
-    return LogFindings.settled(RuleCheck.check(plan, List.of()), plan).stream()
+  private static List<Finding> checked(Schedule schedule, LogTimeline timeline) {
+    return Planner.checked(schedule, timeline).stream()
         .filter(ChangedSeasonInvariantProperties::isOfRules)
         .toList();
   }

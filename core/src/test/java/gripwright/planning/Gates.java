@@ -8,14 +8,14 @@ import java.time.Period;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 
-/** What a grip asks of an athlete, reckoned apart from the rules. */
+/** What a grip asks of an athlete, calculated apart from the rules. */
 final class Gates {
 
   private static final double DAYS_IN_MONTH = 365.25 / 12;
 
   private Gates() {}
 
-  /** Tells whether a grip asks for anything. */
+  /** Returns whether a grip asks for anything. */
   static boolean gated(Grip grip) {
     return split(grip) || single(grip) || !grip.needs().isNone();
   }

@@ -122,18 +122,18 @@ class GuardInvariantProperties {
         || exercise.endReserve().map(r -> r.mean() < 0.15).orElse(false);
   }
 
-  /** What a log tells of a day's climbing in the plan stands for what is usual. */
+  /** What is logged of a day's climbing in the plan stands for what is usual. */
   private static boolean climbsHard(Season season, LocalDate day) {
     List<LogEntry.Climbed> logged =
         season.log().of(LogEntry.Climbed.class).stream().filter(c -> c.date().equals(day)).toList();
-    boolean told = logged.stream().anyMatch(c -> c.hard() || c.effort().orElse(0) >= 8);
+    boolean reported = logged.stream().anyMatch(c -> c.hard() || c.effort().orElse(0) >= 8);
     boolean usually =
         season.athlete().climbing().stream()
                 .anyMatch(c -> c.hard() && c.day() == day.getDayOfWeek())
             && season.athlete().away().stream()
                 .noneMatch(a -> !day.isBefore(a.from()) && !day.isAfter(a.to()));
     boolean silent = logged.isEmpty() || day.isBefore(season.plan().from());
-    return told || (silent && usually);
+    return reported || (silent && usually);
   }
 
   /** Invariant 4, of gates. */

@@ -25,7 +25,7 @@ import net.jqwik.api.statistics.Statistics;
 
 /**
  * What holds of the loads of every compiled plan: either its sessions keep it, or a finding names
- * the place. Everything is reckoned again from dates, loads and seconds.
+ * the place. Everything is calculated again from dates, loads and seconds.
  */
 class LoadInvariantProperties {
 

@@ -8,26 +8,27 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.athlete.Athlete;
-import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
 import gripwright.history.LogTimeline;
-import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.load.HandFindings;
 import gripwright.planning.placement.Placement;
+import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
 import java.time.DayOfWeek;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,13 +66,12 @@ class LookAheadTest {
 
   private static LookAhead ahead(Plan plan) {
     Athlete ylva = Skarvdal.ylva().build();
-    Log log = Skarvdal.tested();
+    LogTimeline timeline = LogTimeline.of(plan, ylva, Skarvdal.tested());
     return new LookAhead(
         plan,
         ylva,
-        new ProgressionBlockers(plan, log, new LogTimeline(plan, ylva, log), List.of()),
-        new SessionExpansion(
-            plan, ylva, log, Map.of(), plan.path(), new HandFindings(ylva), new FindingList()));
+        ProgressionBlockers.of(plan, timeline),
+        new SessionExpansion(plan, ylva, timeline, Map.of(), new HandFindings(ylva)));
   }
 
   @Test
@@ -100,15 +100,34 @@ class LookAheadTest {
     assertEquals(false, ahead.tapers(5));
   }
 
+  private static WeekContext week(Plan plan, Block block, int number, int blockWeek) {
+    LocalDate first = MONDAY.plusWeeks(number - 1L);
+    LogTimeline timeline = LogTimeline.of(plan, Skarvdal.ylva().build(), Skarvdal.tested());
+    return new WeekContext(
+        block,
+        number,
+        blockWeek,
+        first,
+        plan.path(),
+        new Progression.Week(
+            first,
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            Progression.Returning.NOTHING,
+            ProgressionBlockers.of(plan, timeline),
+            Optional.empty()));
+  }
+
   private static List<String> after(Plan plan, int block, int number, int blockWeek) {
     Placement.Request now =
         new Placement.Request("now", 30, Duration.ofHours(48), Optional.empty(), List.of());
     return ahead(plan)
         .after(
-            plan.blocks().get(block),
-            new WeekContext(number, blockWeek, MONDAY.plusWeeks(number - 1L), false),
+            week(plan, plan.blocks().get(block), number, blockWeek),
             List.of(now),
-            first -> List.of(new Placement.HardDay(first, FingerSet.FOUR, "hard climbing")))
+            first ->
+                List.of(new Placement.HardDay(first, FingerSet.FOUR, new HardThing.Climbing())))
         .stream()
         .map(
             a ->

@@ -7,7 +7,7 @@ public final class Reached {
 
   private Reached() {}
 
-  /** The tries from which a share is told from chance. */
+  /** The tries from which a share is distinguished from chance. */
   private static final int ENOUGH = 1000;
 
   /**

@@ -13,7 +13,9 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.placement.Placement;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -59,11 +61,11 @@ class RestOfWeekTest {
   }
 
   private static Placement.HardDay climbing(int day) {
-    return new Placement.HardDay(MONDAY.plusDays(day), FingerSet.FOUR, "hard climbing");
+    return new Placement.HardDay(MONDAY.plusDays(day), FingerSet.FOUR, new HardThing.Climbing());
   }
 
-  private static List<LocalDate> days(List<RestOfWeek.Dated> placed) {
-    return placed.stream().map(RestOfWeek.Dated::day).toList();
+  private static List<LocalDate> days(RestOfWeek.Placed placed) {
+    return placed.dated().stream().map(RestOfWeek.Dated::day).toList();
   }
 
   private static final LocalDate TUESDAY = MONDAY.plusDays(1);
@@ -73,10 +75,10 @@ class RestOfWeekTest {
   @Test
   void whatKeepsItsGapsKeepsItsDaysAndItsReasons() {
     RestOfWeek rest = rest(0, Map.of());
-    List<RestOfWeek.Dated> placed = rest.place(planned, List.of(DRAFT));
+    RestOfWeek.Placed placed = rest.place(planned, List.of(DRAFT));
     assertEquals(List.of(TUESDAY, SATURDAY), days(placed));
-    assertEquals(planned.get(0).placedBecause(), placed.get(0).because());
-    assertEquals(List.of(), rest.dropped());
+    assertEquals(planned.get(0).placedBecause(), placed.dated().get(0).because());
+    assertEquals(List.of(), placed.dropped());
   }
 
   @Test
@@ -92,11 +94,13 @@ class RestOfWeekTest {
 
   @Test
   void aDayThatComesTooSoonIsLeftForALaterOne() {
-    List<RestOfWeek.Dated> placed =
+    RestOfWeek.Placed placed =
         rest(0, Map.of("strength", 0)).place(planned.subList(0, 1), List.of(DRAFT));
     assertEquals(List.of(THURSDAY), days(placed));
     assertEquals(
-        true, placed.get(0).because().endsWith("; after what was done"), placed.get(0).because());
+        true,
+        Words.say(placed.dated().get(0).because()).endsWith("; after what was done"),
+        Words.say(placed.dated().get(0).because()));
   }
 
   @Test
@@ -109,18 +113,20 @@ class RestOfWeekTest {
   @Test
   void whatFindsNoDayIsDroppedTheLastFirst() {
     RestOfWeek rest = rest(0, Map.of(), climbing(5));
-    List<RestOfWeek.Dated> placed = rest.place(planned, List.of(DRAFT));
+    RestOfWeek.Placed placed = rest.place(planned, List.of(DRAFT));
     assertEquals(List.of(TUESDAY, THURSDAY), days(placed), "two days before the climbing");
-    RestOfWeek full = rest(0, Map.of(), climbing(3), climbing(5));
-    assertEquals(List.of(TUESDAY), days(full.place(planned, List.of(DRAFT))));
-    assertEquals(List.of(planned.get(1)), full.dropped());
-    RestOfWeek none = rest(5, Map.of("strength", 4));
-    assertEquals(List.of(), none.place(planned, List.of(DRAFT)));
+    RestOfWeek.Placed one =
+        rest(0, Map.of(), climbing(3), climbing(5)).place(planned, List.of(DRAFT));
+    assertEquals(List.of(TUESDAY), days(one));
+    assertEquals(List.of(planned.get(1)), one.dropped());
+    RestOfWeek.Placed none = rest(5, Map.of("strength", 4)).place(planned, List.of(DRAFT));
+    assertEquals(List.of(), none.dated());
     assertEquals(2, none.dropped().size());
   }
 
   @Test
   void aSessionThatCanNoMoreBeTrainedTakesNoDay() {
-    assertEquals(List.of(), rest(0, Map.of()).place(planned, List.of()));
+    RestOfWeek.Placed none = rest(0, Map.of()).place(planned, List.of());
+    assertEquals(List.of(), none.dated());
   }
 }

@@ -152,7 +152,7 @@ public record Season(Athlete athlete, Log log, Plan plan) {
   }
 
   /** Returns the season of an athlete who wrote down no session of the plan. */
-  public Season unheard() {
+  public Season withoutSessionsLogged() {
     List<LogEntry> entries =
         log.entries().stream()
             .filter(e -> !(e instanceof LogEntry.Trained) && !(e instanceof LogEntry.Skipped))
@@ -160,9 +160,9 @@ public record Season(Athlete athlete, Log log, Plan plan) {
     return new Season(athlete, new Log(log.athlete(), entries), plan);
   }
 
-  /** Returns the season as it is planned when it begins: the log tells nothing of it. */
+  /** Returns the season as it is planned when it begins: the log covers none of it. */
   Season ahead() {
-    return new Season(athlete, LogTimeline.before(log, plan.from()), plan);
+    return new Season(athlete, LogTimeline.of(plan, athlete, log).withoutPlanDays().log(), plan);
   }
 
   /** Returns the season of an athlete whose left hand is this one's right, and the other way. */
@@ -240,7 +240,7 @@ public record Season(Athlete athlete, Log log, Plan plan) {
         plan.weights());
   }
 
-  /** Returns seasons with one thing less: what fails is told with as little as fails. */
+  /** Returns seasons with one thing less: what fails is reported with as little as fails. */
   Stream<Season> simpler() {
     List<Season> less = new ArrayList<>();
     without(plan.blocks()).filter(l -> !l.isEmpty()).forEach(l -> less.add(with(l)));

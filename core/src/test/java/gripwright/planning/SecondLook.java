@@ -27,42 +27,42 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reckons again, from dates, loads and seconds alone, what a compiled plan claims. */
+/** Calculates again, from dates, loads and seconds alone, what a compiled plan claims. */
 final class SecondLook {
 
   static final double SLACK = 1e-6;
 
   final Season season;
   final CompiledPlan plan;
-  private final HandFindings fits;
+  private final HandFindings hands;
   private final Map<LocalDate, StrengthMap> strength = new HashMap<>();
 
   SecondLook(Season season) {
     this.season = season;
     this.plan = season.compile();
-    this.fits = new HandFindings(season.athlete());
+    this.hands = new HandFindings(season.athlete());
   }
 
-  /** Tells whether a finding of this code, waived or not, names a place. */
+  /** Returns whether a finding of this code, waived or not, names a place. */
   boolean says(String code, ModelPath place) {
     return plan.findings().stream()
         .filter(f -> f.code().equals(code))
         .anyMatch(f -> f.place().equals(place) || f.places().contains(place));
   }
 
-  /** Tells whether an error that nobody waived names a place. */
+  /** Returns whether an error that nobody waived names a place. */
   boolean refuses(String code, ModelPath place) {
     return plan.findings().stream()
         .filter(f -> f.code().equals(code) && f.blocks())
         .anyMatch(f -> f.place().equals(place) || f.places().contains(place));
   }
 
-  /** Returns the sessions that are planned: the others are as a log tells of them. */
+  /** Returns the sessions that are planned: the others are as logged. */
   List<DatedSession> planned() {
     return plan.sessions().stream().filter(s -> s.happened().isEmpty()).toList();
   }
 
-  /** Tells whether a log tells of a week. */
+  /** Returns whether a log covers a week. */
   boolean past(PlanWeek week) {
     return plan.sessions().stream()
         .anyMatch(s -> s.week() == week.number() && s.happened().isPresent());
@@ -142,7 +142,7 @@ final class SecondLook {
         .sum();
   }
 
-  /** Tells whether the log brings a test or a body mass after one day and up to another. */
+  /** Returns whether the log brings a test or a body mass after one day and up to another. */
   boolean news(LocalDate after, LocalDate upTo) {
     return season.log().entries().stream()
         .filter(e -> e instanceof LogEntry.Tested || e instanceof LogEntry.BodyMass)
@@ -179,7 +179,7 @@ final class SecondLook {
   }
 
   private Posture posture(Setup setup) {
-    return Posture.of(fits.of(setup).values());
+    return Posture.of(hands.fits().of(setup).values());
   }
 
   /** Returns the load that a hold is written to have, before anything advances it, in kg. */
@@ -257,7 +257,7 @@ final class SecondLook {
     return levels.stream().max(Double::compare);
   }
 
-  /** Tells whether an exercise uses a finger of a side, or of either where no side is said. */
+  /** Returns whether an exercise uses a finger of a side, or of either where no side is said. */
   static boolean uses(PlannedExercise exercise, Finger finger, Optional<Side> side) {
     Hands hands = exercise.setup().hands();
     boolean thatHand =

@@ -140,21 +140,25 @@ class SessionExpansionTest {
   private static SessionExpansion.Draft draft(Exercise... lines) {
     Plan plan = plan(b -> b, lines).build();
     Athlete ylva = Skarvdal.ylva().build();
-    Log log = Skarvdal.tested();
+    LogTimeline timeline = LogTimeline.of(plan, ylva, Skarvdal.tested());
     Block block = plan.blocks().get(0);
-    Progression progression =
-        new Progression(
-            block.content(), new ProgressionBlockers(plan, log, new LogTimeline(plan, ylva, log), List.of()));
-    return new SessionExpansion(
-            plan, ylva, log, Map.of(), plan.path(), new HandFindings(ylva), new FindingList())
-        .draft(
+    WeekContext week =
+        new WeekContext(
             block,
-            new WeekContext(1, 1, MONDAY, false),
-            block.content().sessions().get(0),
-            progression,
+            1,
+            1,
+            MONDAY,
+            plan.path(),
             new Progression.Week(
-                MONDAY, List.of(), List.of(), Optional.empty(), 1, "", Optional.empty()),
-            new FindingList())
+                MONDAY,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Progression.Returning.NOTHING,
+                ProgressionBlockers.of(plan, timeline),
+                Optional.empty()));
+    return new SessionExpansion(plan, ylva, timeline, Map.of(), new HandFindings(ylva))
+        .draft(week, block.content().sessions().get(0), new FindingList())
         .orElseThrow();
   }
 
@@ -172,7 +176,7 @@ class SessionExpansionTest {
   }
 
   @Test
-  void aChoiceWithoutATestTellsWhatItsFirstGripLacks() {
+  void aChoiceWithoutATestReportsWhatItsFirstGripLacks() {
     Plan plan = plan(b -> b, best(EDGE, HALF_CRIMP, DRAG)).build();
     CompiledPlan compiled =
         Planner.compile(plan, Skarvdal.ylva().build(), Log.empty("ylva"), List.of());

@@ -14,6 +14,7 @@ import gripwright.rule.StandardRules;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.statistics.Statistics;
 
-/** One exercise alone is stopped by the rule that a check of everything tells first. */
+/** One exercise alone is stopped by the rule that a check of everything reports first. */
 class StoppingRuleProperties {
 
   /** Else one exercise alone could be stopped by a rule that is never asked of it. */
@@ -37,21 +38,44 @@ class StoppingRuleProperties {
     }
   }
 
+  /** A schedule with one exercise and nothing else. */
+  private static Schedule alone(
+      CompiledPlan plan, DatedSession session, PlanWeek week, PlannedExercise exercise) {
+    DatedSession only =
+        new DatedSession(
+            session.date(),
+            session.week(),
+            session.block(),
+            session.blockWeek(),
+            session.name(),
+            session.minutes(),
+            exercise.hard(),
+            session.eased(),
+            session.bodyMass(),
+            session.placedBecause(),
+            List.of(exercise),
+            session.path(),
+            Optional.empty());
+    return new Schedule(
+        plan.plan(), plan.athlete(), List.of(only), List.of(week), List.of(), List.of(), List.of());
+  }
+
   @Property(edgeCases = EdgeCasesMode.NONE)
   void theRuleThatStopsAnExerciseIsTheFirstErrorOfItsCheck(@ForAll Season season) {
     CompiledPlan plan = season.compile();
     for (DatedSession session : plan.sessions()) {
       PlanWeek week = plan.weeks().get(session.week() - 1);
       for (PlannedExercise exercise : session.exercises()) {
-        CompiledPlan alone =
-            Gates.planned(
-                exercise, session, week, season.plan(), season.athlete(), season.log());
+        Schedule alone = alone(plan, session, week, exercise);
         Optional<String> checked =
-            RuleCheck.check(alone, List.of()).stream()
+            RuleCheck.check(alone, plan.timeline(), List.of()).stream()
                 .filter(finding -> finding.rule().isPresent() && finding.blocks())
                 .findFirst()
                 .flatMap(Finding::rule);
-        assertEquals(checked, RuleCheck.stopping(alone));
+        assertEquals(checked, RuleCheck.stopping(alone, plan.timeline()));
+        assertEquals(
+            checked,
+            Gates.stopping(exercise, session, week, plan.plan(), plan.athlete(), plan.timeline()));
         Statistics.label("rule").collect(checked.orElse("none"));
       }
     }

@@ -128,10 +128,10 @@ class TaperTest {
     for (int day = 14; day < 21; day++) {
       CompiledPlan compiled = compile(plan(4, MONDAY.plusDays(day)));
       int placed = compiled.sessionsOf(3).size();
-      List<Finding> told =
+      List<Finding> reported =
           compiled.findings().stream().filter(f -> f.code().startsWith("plan.")).toList();
-      assertEquals(placed < 2 ? 1 : 0, told.size(), told::toString);
-      told.forEach(
+      assertEquals(placed < 2 ? 1 : 0, reported.size(), reported::toString);
+      reported.forEach(
           f -> {
             assertEquals("plan.week-short", f.code());
             assertEquals(Severity.WARNING, f.severity());
@@ -141,7 +141,7 @@ class TaperTest {
   }
 
   @Test
-  void aTaperThatEasesNothingIsTold() {
+  void aTaperThatEasesNothingIsReported() {
     assertTrue(
         codes(compile(plan(4, MONDAY.plusWeeks(9)).taper(4, 0.5))).contains("plan.taper-idle"));
   }
@@ -149,7 +149,10 @@ class TaperTest {
   @Test
   void aTaperNeedsADay() {
     Plan.Builder plan = Plan.named("spring").athlete("ylva").from(MONDAY).taper(2, 0.5);
-    plan.block(Block.named("base", 1).build());
+    plan.block(
+        Block.named("base", 1)
+            .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+            .build());
     assertThrows(IllegalArgumentException.class, plan::build);
   }
 }

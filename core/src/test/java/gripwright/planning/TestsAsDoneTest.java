@@ -19,15 +19,16 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.schedule.DatedRetest;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.Schedule;
-import gripwright.season.CompiledPlan;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What becomes of tests that were planned in a week of which a log tells. */
+/** What becomes of tests that were planned in a week that a log covers. */
 class TestsAsDoneTest {
 
   private static final Plan PLAN =
@@ -49,14 +50,14 @@ class TestsAsDoneTest {
           List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
           Duration.ofSeconds(7),
           "strength",
-          "rested",
+          new PlacementReason.Rested(60),
           ModelPath.of("plan", "spring").then("retest", 1).then("date", "2027-03-04"));
 
   private final FindingList findings = new FindingList();
 
   private List<DatedRetest> tests(Log log) {
-    return new TestsAsDone(log, new LogTimeline(PLAN, Skarvdal.ylva().build(), log), findings)
-        .of(MONDAY, List.of(THURSDAY));
+    LogTimeline timeline = LogTimeline.of(PLAN, Skarvdal.ylva().build(), log);
+    return TestsAsDone.of(timeline, MONDAY, List.of(THURSDAY), findings);
   }
 
   private static LogEntry tested(int day, Grip grip) {
@@ -72,7 +73,7 @@ class TestsAsDoneTest {
     for (Grip grip : List.of(HALF_CRIMP, DRAG)) {
       DatedRetest done = tests(Log.empty("ylva").with(tested(4, grip)).with(skipped(6))).get(0);
       assertEquals(LocalDate.of(2027, 3, 5), done.date());
-      assertEquals("tested on this day, as logged", done.placedBecause());
+      assertEquals("tested on this day, as logged", Words.say(done.placedBecause()));
       assertEquals("strength", done.insteadOf());
       assertEquals("plan spring / retest 1 / date 2027-03-05", done.path().toString());
     }
@@ -92,12 +93,12 @@ class TestsAsDoneTest {
   }
 
   @Test
-  void anotherGripTellsNothingOfATest() {
+  void anotherGripIsNoLineOfATest() {
     assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(tested(3, Skarvdal.FRONT_THREE))));
   }
 
   @Test
-  void aTestWhoseDayIsPastAndWithoutALineIsGoneAndTold() {
+  void aTestWhoseDayIsPastAndWithoutALineIsGoneAndReported() {
     assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(skipped(2))), "still ahead");
     assertEquals(List.of(), tests(Log.empty("ylva").with(skipped(5))));
     assertEquals(Schedule.TEST_NOT_LOGGED, findings.all().get(0).code());

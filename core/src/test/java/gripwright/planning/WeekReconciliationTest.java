@@ -23,13 +23,14 @@ import gripwright.protocol.Term;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.Happened;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -137,11 +138,13 @@ class WeekReconciliationTest {
 
   private final PlannedExercise planned = compile().sessions().get(0).exercises().get(0);
 
-  private static String told(PlannedExercise exercise) {
+  private static String reported(PlannedExercise exercise) {
     return String.join(
         " | ",
         exercise.why().stream()
-            .map((Derivation w) -> w.step() + " " + w.value() + " " + w.unit() + ": " + w.from())
+            .map(
+                (Derivation w) ->
+                    Words.step(w) + " " + w.value() + " " + w.unit() + ": " + Words.say(w))
             .toList());
   }
 
@@ -149,7 +152,7 @@ class WeekReconciliationTest {
   void whatWasDoneAsPlannedIsWhatWasPlanned() {
     DatedSession session = first(trained(1, holds(), series()));
     PlannedExercise exercise = session.exercises().get(0);
-    assertEquals("trained as planned, as logged", session.placedBecause());
+    assertEquals("trained as planned, as logged", Words.say(session.placedBecause()));
     assertEquals(planned.steps(), exercise.steps());
     assertEquals(planned.scheme(), exercise.scheme());
     assertEquals(planned.percentOfMax(), exercise.percentOfMax());
@@ -157,18 +160,21 @@ class WeekReconciliationTest {
     assertEquals(false, exercise.hard());
     double load = planned.totalLoad().kilograms();
     assertEquals(
-        "asked " + load + " kg: 5 sets | done " + load + " kg: 5 sets, as logged", told(exercise));
+        "asked " + load + " kg: 5 sets | done " + load + " kg: 5 sets, as logged",
+        reported(exercise));
   }
 
   @Test
-  void anotherDayIsTold() {
+  void anotherDayIsReported() {
     DatedSession session = first(trained(2, holds(), series()));
-    assertEquals("trained on this day, as logged; planned for 2027-03-02", session.placedBecause());
+    assertEquals(
+        "trained on this day, as logged; planned for 2027-03-02",
+        Words.say(session.placedBecause()));
     assertEquals(compile().sessions().get(0).minutes(), session.minutes());
   }
 
   @Test
-  void anotherLoadAndOtherSetsAreToldWithWhatWasFelt() {
+  void anotherLoadAndOtherSetsAreReportedWithWhatWasFelt() {
     PlannedExercise exercise = holds(holds().sets(1).load(50).felt(7.5, 1));
     assertEquals(1, exercise.scheme().sets());
     assertEquals(List.of(new LoadedStep(10, Optional.of(Load.ofKilograms(50)))), exercise.steps());
@@ -176,7 +182,7 @@ class WeekReconciliationTest {
         "asked "
             + planned.totalLoad().kilograms()
             + " kg: 5 sets | done 50.0 kg: 1 set, effort 7.5, pain 1, as logged",
-        told(exercise));
+        reported(exercise));
     assertEquals(OptionalDouble.empty(), exercise.percentOfMax());
     assertEquals(planned.maximum(), exercise.maximum());
     assertEquals(new Level.Total(Load.ofKilograms(50)), exercise.scheme().holds().get(0).level());
@@ -250,23 +256,23 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void anUnplannedLineIsReckonedFromTheExerciseThatItIsLike() {
+  void anUnplannedLineIsCalculatedFromTheExerciseThatItIsLike() {
     DatedSession extra = extra(holds().sets(2));
     assertEquals("extra", extra.name());
-    assertEquals("trained without being planned, as logged", extra.placedBecause());
+    assertEquals("trained without being planned, as logged", Words.say(extra.placedBecause()));
     assertEquals(Happened.Kind.UNPLANNED, extra.happened().orElseThrow().kind());
     PlannedExercise exercise = extra.exercises().get(0);
     assertEquals(planned.totalLoad(), exercise.totalLoad());
     assertEquals(2, exercise.scheme().sets());
     assertEquals(
-        "done " + planned.totalLoad().kilograms() + " kg: 2 sets, as logged", told(exercise));
+        "done " + planned.totalLoad().kilograms() + " kg: 2 sets, as logged", reported(exercise));
     assertEquals(4, extra.minutes(), "200 s");
     assertEquals(
         "exercise 1", exercise.path().steps().stream().reduce((a, b) -> b).get().toString());
   }
 
   @Test
-  void onAnotherSetupOnlyALineWithALoadIsReckoned() {
+  void onAnotherSetupOnlyALineWithALoadIsCalculated() {
     assertEquals(60, extra(holds().edge(15).load(60)).exercises().get(0).totalLoad().kilograms());
     assertEquals(5, extra(holds().edge(15).load(60)).exercises().get(0).scheme().sets());
     PlannedExercise drag = extra(new Work("single-holds", DRAG)).exercises().get(0);

@@ -13,12 +13,12 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
-/** What injuries and pain ask for, reckoned apart from the rules. */
+/** What injuries and pain ask for, calculated apart from the rules. */
 final class Wounds {
 
   private Wounds() {}
 
-  /** Tells whether a finger in use has an injury that is not cleared on a day. */
+  /** Returns whether a finger in use has an injury that is not cleared on a day. */
   static boolean injured(Season season, PlannedExercise exercise, LocalDate day) {
     return season.athlete().injuries().stream()
         .anyMatch(i -> open(i, day) && SecondLook.uses(exercise, i.finger(), i.side()));
@@ -30,7 +30,7 @@ final class Wounds {
   }
 
   /**
-   * Tells whether a finger in use had sharp, sudden, strong or rising pain in the 14 days up to a
+   * Returns whether a finger in use had sharp, sudden, strong or rising pain in the 14 days up to a
    * day, but for pain of an injury that is written down.
    */
   static boolean painful(Season season, PlannedExercise exercise, LocalDate day) {
@@ -76,7 +76,7 @@ final class Wounds {
   }
 
   /**
-   * Tells whether the worst of seven days is above that of the seven before: above 2, or for the
+   * Returns whether the worst of seven days is above that of the seven before: above 2, or for the
    * second time.
    *
    * @param scores the score of a line; below 0 for a line that has nothing to do with it
@@ -94,7 +94,7 @@ final class Wounds {
     return worst[1] >= 0 && worst[0] > worst[1] && (worst[0] > 2 || again);
   }
 
-  /** Tells the same of pain on the line of an exercise, or of climbing. */
+  /** Returns the same of pain on the line of an exercise, or of climbing. */
   private static boolean hurtAtWork(Season season, PlannedExercise exercise, LocalDate day) {
     for (LogEntry entry : season.log().entries()) {
       if (entry.date().isAfter(day) || !entry.date().plusDays(14).isAfter(day)) {

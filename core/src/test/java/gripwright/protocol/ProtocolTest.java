@@ -68,12 +68,12 @@ class ProtocolTest {
   @Test
   void aParameterThatIsNoneIsRefused() {
     Protocol protocol = holds().step(repeat(hold())).build();
-    String told =
+    String reported =
         assertThrows(
                 IllegalArgumentException.class,
                 () -> protocol.bind(Map.of("rounds", new Argument.Count(2))))
             .getMessage();
-    assertTrue(told.contains("rounds"), told);
+    assertTrue(reported.contains("rounds"), reported);
     assertThrows(
         IllegalArgumentException.class,
         () -> protocol.bind(Map.of("sets", new Argument.Time(WORK))));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,18 +64,14 @@ class SchemeTest {
 
   @Test
   void writingOutIsCountedWithoutDoingIt() {
-    Scheme huge =
-        new Scheme(
-            List.of(
-                new Scheme.Repeat(
-                    1_000_000,
-                    Duration.ZERO,
-                    List.of(
-                        new Scheme.Repeat(
-                            1_000_000,
-                            Duration.ZERO,
-                            List.of(new Scheme.Hold(Duration.ofSeconds(1), LIGHT)))))));
-    assertEquals(2_000_001_000_000L, huge.size());
+    List<Scheme.Step> steps = List.of(new Scheme.Hold(Duration.ofSeconds(1), LIGHT));
+    List<Long> sizes = new ArrayList<>();
+    for (int depth = 1; depth <= 8; depth++) {
+      steps = List.of(new Scheme.Repeat(1_000, Duration.ZERO, steps));
+      sizes.add(new Scheme(steps).size());
+    }
+    assertEquals(List.of(2_000L, 2_001_000L, 2_001_001_000L), sizes.subList(0, 3));
+    assertEquals(1L << 40, sizes.get(7), "no sum overflows");
   }
 
   @Test

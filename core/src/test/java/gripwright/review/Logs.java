@@ -112,7 +112,7 @@ final class Logs {
     Arbitrary<LogEntry> sessions =
         Combinators.combine(days, grips, scores, scores).as(Logs::trained);
     Arbitrary<LogEntry> climbing =
-        Combinators.combine(days, scores, Arbitraries.integers().between(0, 300))
+        Combinators.combine(days, scores, Arbitraries.integers().between(1, 300))
             .as(
                 (day, effort, minutes) ->
                     new LogEntry.Climbed(

@@ -41,7 +41,7 @@ final class ReviewTest {
   }
 
   @Test
-  void changeIsToldFromNoise() {
+  void changeIsDistinguishedFromNoise() {
     Progress.Change within = change(80, 91);
     assertEquals(Progress.Verdict.WITHIN_NOISE, within.verdict());
     assertEquals(0.155 * 85.5, within.detectable(), 0.05);
@@ -84,7 +84,7 @@ final class ReviewTest {
   }
 
   @Test
-  void aSessionThatWasNotPlannedIsReckonedFromItsProtocol() {
+  void aSessionThatWasNotPlannedIsCalculatedFromItsProtocol() {
     Review review = Logs.review(DAY, Logs.trained(1, "half-crimp", 7, 0));
     ReviewedSession session = review.sessions().get(0);
     assertEquals(ReviewedSession.Outcome.UNPLANNED, session.outcome());

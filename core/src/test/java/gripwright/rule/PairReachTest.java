@@ -19,7 +19,7 @@ class PairReachTest {
   private static final Expression GAP = PAIR.get("gap");
   private static final Expression EASY = PAIR.get("shared-hard-fingers").not();
 
-  /** Tells whether two hard sessions, so many days apart, break a rule. */
+  /** Returns whether two hard sessions, so many days apart, break a rule. */
   private static boolean broken(int days, Expression require) {
     Rule rule =
         Rule.advice("pairs", Scope.PAIR_OF_SESSIONS)

@@ -116,7 +116,7 @@ class StandardRulesBoundariesTest {
     }
 
     @Test
-    void theFirstFailedGateSpeaksAlone() {
+    void theFirstFailedGateIsReportedAlone() {
       Winter winter =
           trained(3, "13").session(0, line(FRONT_TWO, 84)).session(7, line(FRONT_TWO, 84));
       assertEquals(List.of("rule.split-grip-gate"), winter.codes());

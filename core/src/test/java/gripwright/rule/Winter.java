@@ -3,7 +3,6 @@ package gripwright.rule;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
-import gripwright.expression.ExpressionKey;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
@@ -11,22 +10,28 @@ import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
+import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.Hands;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -34,6 +39,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,8 +61,10 @@ public final class Winter {
       grip("half-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
   public static final Grip FULL_CRIMP =
       grip("full-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
-  public static final Grip FRONT_TWO = grip("front-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
-  public static final Grip BACK_TWO = grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
+  public static final Grip FRONT_TWO =
+      grip("front-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
+  public static final Grip BACK_TWO =
+      grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
   public static final Grip MIDDLE_ONE = grip("middle-one", GripFamily.SINGLE, Finger.MIDDLE);
 
   private static final Hand HAND = Hand.ofLength(Length.ofMillimetres(180));
@@ -72,7 +80,7 @@ public final class Winter {
           .edge(Length.ofMillimetres(20));
 
   private final List<Plan.Waiver> waivers = new ArrayList<>();
-  private final List<String> ruleSets = new ArrayList<>();
+  private final Set<String> ruleSets = new LinkedHashSet<>();
   private final List<DatedSession> sessions = new ArrayList<>();
   private final List<DatedRetest> retests = new ArrayList<>();
   private final List<LocalDate> climbing = new ArrayList<>();
@@ -104,14 +112,14 @@ public final class Winter {
       lifted = percent;
     }
 
-    /** ExpressionKey as a load, not as a share of the maximum. */
+    /** Written as a load, not as a share of the maximum. */
     public Line inKilograms() {
       inKilograms = true;
       oneLevel = false;
       return this;
     }
 
-    /** Of holds whose levels are not told as one. */
+    /** Of holds that have no one level. */
     public Line mixed() {
       oneLevel = false;
       return this;
@@ -215,12 +223,12 @@ public final class Winter {
     return this;
   }
 
-  Winter climbing(int day) {
+  public Winter climbing(int day) {
     climbing.add(MONDAY.plusDays(day));
     return this;
   }
 
-  Winter retest(int day, Grip grip) {
+  public Winter retest(int day, Grip grip) {
     LocalDate date = MONDAY.plusDays(day);
     retests.add(
         new DatedRetest(
@@ -230,17 +238,17 @@ public final class Winter {
             List.of(Setup.of(grip, Length.ofMillimetres(20))),
             Duration.ofSeconds(7),
             "",
-            "a test",
+            new PlacementReason.Unplaced(),
             ModelPath.of("plan", "winter").then("retest", 1).then("date", date.toString())));
     return this;
   }
 
   /** Adds a session of the name {@code strength}, so many days after the first. */
-  Winter session(int day, Line... lines) {
+  public Winter session(int day, Line... lines) {
     return session("strength", day, lines);
   }
 
-  Winter session(String name, int day, Line... lines) {
+  public Winter session(String name, int day, Line... lines) {
     LocalDate date = MONDAY.plusDays(day);
     int week = week(date);
     ModelPath path = weekPath(week).then("session", name).then("date", date.toString());
@@ -259,14 +267,14 @@ public final class Winter {
             exercises.stream().anyMatch(PlannedExercise::hard),
             eased.contains(week),
             Load.ofKilograms(60),
-            "a test",
+            new PlacementReason.Unplaced(),
             exercises,
             path,
             Optional.empty()));
     return this;
   }
 
-  Winter waive(String rule) {
+  public Winter waive(String rule) {
     waivers.add(
         new Plan.Waiver(
             rule,
@@ -278,7 +286,7 @@ public final class Winter {
     return this;
   }
 
-  Winter waive(String rule, String block, int blockWeek) {
+  public Winter waive(String rule, String block, int blockWeek) {
     waivers.add(
         new Plan.Waiver(
             rule,
@@ -309,15 +317,23 @@ public final class Winter {
         .then("week", blockWeek(week));
   }
 
+  /** What a block has to have; what the tests look at are the dated sessions. */
+  static Block.Content content() {
+    Exercise line =
+        Exercise.of(
+            StandardProtocols.all().get(0), StandardGrips.HALF_CRIMP, Length.ofMillimetres(20));
+    return new Block.Content(
+        List.of(SessionPlan.of("strength", 1, line)), List.of(), List.of(), List.of());
+  }
+
   public CompiledPlan compiled() {
-    Block.Content empty =
-        new Block.Content(List.<SessionPlan>of(), List.of(), List.of(), List.of());
+    Block.Content content = content();
     Plan.Builder plan =
         Plan.named("winter")
             .athlete("tove")
             .from(MONDAY)
-            .block(new Block("base", BLOCK_WEEKS, empty, java.util.Map.of()))
-            .block(new Block("build", BLOCK_WEEKS, empty, java.util.Map.of()));
+            .block(new Block("base", BLOCK_WEEKS, content, java.util.Map.of()))
+            .block(new Block("build", BLOCK_WEEKS, content, java.util.Map.of()));
     waivers.forEach(plan::waive);
     ruleSets.forEach(plan::rules);
     weeklyRise.ifPresent(plan::weeklyRise);
@@ -336,8 +352,10 @@ public final class Winter {
               sum(number, DatedSession::loadIndex),
               weekPath(week)));
     }
-    return new CompiledPlan(
-        plan.build(), athlete.build(), log, sessions, weeks, retests, climbing, List.of());
+    Plan built = plan.build();
+    Athlete tove = athlete.build();
+    Schedule schedule = new Schedule(built, tove, sessions, weeks, retests, climbing, List.of());
+    return new CompiledPlan(schedule, LogTimeline.of(built, tove, log), List.of(), List.of());
   }
 
   private double sum(int week, java.util.function.ToDoubleFunction<DatedSession> of) {
@@ -345,7 +363,8 @@ public final class Winter {
   }
 
   List<Finding> check(RuleSet... sets) {
-    return RuleCheck.check(compiled(), List.of(sets));
+    CompiledPlan compiled = compiled();
+    return RuleCheck.check(compiled.schedule(), compiled.timeline(), List.of(sets));
   }
 
   /** Returns severity and code of every finding, with a mark on those that were waived. */

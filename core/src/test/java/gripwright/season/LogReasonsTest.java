@@ -18,6 +18,7 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.quantity.Load;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -81,7 +82,7 @@ class LogReasonsTest {
     List<LogChange> changes =
         plan.changes().stream().filter(c -> kind.isInstance(c.change())).toList();
     assertTrue(!changes.isEmpty(), plan.changes().toString());
-    return changes.get(0).because();
+    return Words.say(changes.get(0).because());
   }
 
   @Test
@@ -127,7 +128,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void whatStandsAgainstHarderWorkIsToldPieceByPiece() {
+  void whatPreventsHarderWorkIsReportedPieceByPiece() {
     CompiledPlan plan = compile(WEEKLY, trained(1, "strength", 3, 7), trained(5, "strength", 4, 7));
     List<String> because = because(plan, PlanChange.ExerciseChanged.class);
     assertTrue(because.contains("3 of 5 sets on 2027-03-02"), because.toString());
@@ -135,7 +136,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void whatIsEarnedIsToldAsEarned() {
+  void whatIsEarnedIsReportedAsEarned() {
     Advance earned =
         new Advance(
             new Advance.Progress(
@@ -164,7 +165,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void nothingIsToldOfDaysThatAreOver() {
+  void nothingIsReportedOfDaysThatAreOver() {
     CompiledPlan plan = compile(WEEKLY, trained(2, "strength", 3, 7), trained(5, "strength", 5, 7));
     LocalDate until = plan.lastKnownDay().orElseThrow();
     assertTrue(

@@ -23,18 +23,20 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.planning.progression.Progression;
 import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Happened;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -144,14 +146,16 @@ class LoggedSeasonTest {
         .map(
             s ->
                 s.date().getDayOfWeek().name().substring(0, 3)
-                    + s.happened().map(h -> " " + h.kind().words()).orElse(""))
+                    + s.happened()
+                        .map(h -> " " + h.kind().name().toLowerCase(Locale.ROOT))
+                        .orElse(""))
         .collect(Collectors.joining(", "));
   }
 
   private static String heldBack(CompiledPlan plan, int week) {
     return plan.sessionsOf(week).get(0).exercises().get(0).why().stream()
-        .filter(w -> w.step().equals(Progression.HELD_BACK))
-        .map(PlannedExercise.Derivation::from)
+        .filter(w -> Words.step(w).equals("held back"))
+        .map(Words::say)
         .collect(Collectors.joining(" | "));
   }
 
@@ -406,7 +410,7 @@ class LoggedSeasonTest {
     assertTrue(
         plan.changes().stream()
             .flatMap(c -> c.because().stream())
-            .anyMatch(b -> b.contains("the load comes back")));
+            .anyMatch(Cause.LoadReturns.class::isInstance));
   }
 
   @Test
@@ -539,7 +543,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aTestThatWasDueAndIsNotLoggedIsTold() {
+  void aTestThatWasDueAndIsNotLoggedIsReported() {
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")
@@ -559,8 +563,6 @@ class LoggedSeasonTest {
   }
 
   private static long notLogged(CompiledPlan plan) {
-    return plan.findings().stream()
-        .filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED))
-        .count();
+    return plan.findings().stream().filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED)).count();
   }
 }

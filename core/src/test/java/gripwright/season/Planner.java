@@ -1,13 +1,17 @@
 package gripwright.season;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
+import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
+import gripwright.schedule.Schedule;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +32,12 @@ public final class Planner {
           .forEach(protocol -> protocols.put(protocol.name(), protocol));
     }
     return compile(plan, athlete, log, ruleSets, protocols);
+  }
+
+  /** Returns what a schedule breaks of the built-in rules, as a compiled plan reports it. */
+  public static List<Finding> checked(Schedule schedule, LogTimeline timeline) {
+    return PastBreaches.downgraded(
+        RuleCheck.check(schedule, timeline, List.of()), schedule, timeline);
   }
 
   /** Compiles with given protocols. */

@@ -32,6 +32,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.strength.StrengthTest;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -386,7 +387,7 @@ class PlannerTest {
   }
 
   @Test
-  void oneHandIsNeverReckonedFromTwo() {
+  void oneHandIsNeverEstimatedFromTwo() {
     Exercise left =
         new Exercise(
             HOLDS,
@@ -441,7 +442,7 @@ class PlannerTest {
   }
 
   @Test
-  void aWeekWithTooFewDaysSaysWhichAreLeftAndWhatStandsAgainstThem() {
+  void aWeekWithTooFewDaysNamesThoseLeftAndWhatPreventsThem() {
     Block three =
         Block.named("base", 1)
             .session(SessionPlan.of("strength", 3, holds()).atLeastApart(Duration.ofHours(72)))
@@ -452,7 +453,7 @@ class PlannerTest {
     assertEquals(2, finding.arguments().get("placed"));
     assertEquals(
         "tue, thu and sat are the only days left in week 1 and the gap is 72 h",
-        finding.arguments().get("reason"));
+        Words.fact(finding.arguments().get("reason")));
   }
 
   @Test
@@ -526,9 +527,7 @@ class PlannerTest {
             Skarvdal.tested(),
             block(2, holds()).advance(Advance.weekly(new Advance.LoadByShare(0.02))).build());
     List<String> steps =
-        plan.sessionsOf(2).get(0).exercises().get(0).why().stream()
-            .map(PlannedExercise.Derivation::step)
-            .toList();
+        plan.sessionsOf(2).get(0).exercises().get(0).why().stream().map(Words::step).toList();
     assertEquals(
         List.of(
             "weight of test",
@@ -572,7 +571,7 @@ class PlannerTest {
             .get(0);
     assertTrue(exercise.totalLoad().kilograms() <= 60, exercise.totalLoad().toString());
     assertTrue(
-        exercise.why().stream().anyMatch(w -> w.step().equals("failed before")),
+        exercise.why().stream().anyMatch(w -> Words.step(w).equals("failed before")),
         exercise.why().toString());
   }
 

@@ -47,7 +47,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void aLongerHoldTellsOfAGreaterMaximum() {
+  void aLongerHoldShowsOfAGreaterMaximum() {
     assertTrue(best(on(FOUR, 20), held(on(FOUR, 20), 15, 80, DAY)) > 80);
   }
 
@@ -64,7 +64,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void aTestTellsLessTheLessASetupIsLikeIt() {
+  void aTestShowsLessTheLessASetupIsLikeIt() {
     StrengthTest fresh = held(on(FOUR, 20), 7, 80, DAY);
     double last = 0;
     for (Setup setup :
@@ -111,7 +111,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void aStrongOtherGripSpeaksForThisOneToo() {
+  void aStrongOtherGripCountsForThisOneToo() {
     Setup three = on(grip(0b0111, 90), 20);
     Setup two = on(grip(0b0011, 90), 20);
     StrengthTest four = held(on(FOUR, 20), 7, 80, DAY);
@@ -157,7 +157,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void veryShallowEdgesAreNotReckonedFromOthers() {
+  void veryShallowEdgesAreNotEstimatedFromOthers() {
     StrengthMap map = map(held(on(FOUR, 20), 7, 80, DAY), held(on(FOUR, 4), 7, 30, DAY));
     assertEquals(Optional.empty(), map.maximum(on(FOUR, 4.3)));
     assertEquals(30, map.maximum(on(FOUR, 4)).orElseThrow().load().best().kilograms(), 1e-9);

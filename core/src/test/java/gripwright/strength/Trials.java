@@ -42,7 +42,7 @@ public final class Trials implements ArbitraryProvider {
     return Grip.named("grip-" + bits + "-" + flexion).family(family).fingers(fingers).build();
   }
 
-  /** The posture that a grip's name tells. */
+  /** The posture that a grip's name shows. */
   static Posture posture(Setup setup) {
     String[] parts = setup.grip().name().split("-", 3);
     double flexion = Double.parseDouble(parts[2]);

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.wording.Words;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Injury;
+import gripwright.expression.Shortfall;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
@@ -186,11 +188,25 @@ class GripSurveyTest {
   }
 
   @Test
-  void atSixteenTheNoteIsToldOnceAndClosesNothing() {
+  void atSixteenTheNoteIsReportedOnceAndClosesNothing() {
     GripSurvey survey = survey(Skarvdal.ylva().born(DAY.minusYears(16)));
     assertEquals(List.of("youth-supervision"), survey.notes().stream().map(Gate::rule).toList());
     assertEquals(List.of(), gates(survey, "half-crimp"));
     assertEquals(List.of(), survey(Skarvdal.ylva()).notes());
+  }
+
+  private static List<String> counted(Gate gate) {
+    return gate.missing().stream()
+        .map(
+            missing ->
+                missing instanceof Gate.TrainingByRule training
+                    ? "trained " + (int) training.months() + " of " + Words.say(training.shortfall().limit())
+                    : counted(((Gate.Counted) missing).shortfall()))
+        .toList();
+  }
+
+  private static String counted(Shortfall shortfall) {
+    return shortfall.what() + " " + Words.say(shortfall.was()) + " of " + Words.say(shortfall.limit());
   }
 
   @Test
@@ -198,9 +214,9 @@ class GripSurveyTest {
     GripSurvey survey = survey(Skarvdal.ylva().trained(18));
     assertEquals(List.of("split-grip-gate"), gates(survey, "front-three"));
     Gate gate = row(survey, "front-three").gates().get(0);
-    assertEquals("18 months", gate.breach().arguments().get("was"));
-    assertEquals("24 months", gate.breach().arguments().get("limit"));
-    assertEquals(List.of(new Gate.Missing("training", "18 months", "24 months")), gate.missing());
+    assertEquals("18 months", Words.fact(gate.breach().arguments().get("was")));
+    assertEquals("24 months", Words.fact(gate.breach().arguments().get("limit")));
+    assertEquals(List.of("trained 18 of 24 months"), counted(gate));
     Gate both =
         row(
                 survey(Skarvdal.ylva().trained(18).ability(Ability.of(GradeScale.IRCRA, "17"))),
@@ -209,9 +225,8 @@ class GripSurveyTest {
             .get(0);
     assertEquals(
         List.of(
-            new Gate.Missing("training", "18 months", "24 months"),
-            new Gate.Missing("ability", "IRCRA 17", "IRCRA 18")),
-        both.missing());
+            "trained 18 of 24 months", "ability IRCRA 17 of IRCRA 18"),
+        counted(both));
     assertTrue(row(survey, "half-crimp").open());
     assertTrue(row(survey(Skarvdal.ylva().trained(24)), "front-three").open());
     assertEquals(
@@ -235,7 +250,7 @@ class GripSurveyTest {
     GripSurvey without = survey(Skarvdal.ylva());
     assertEquals(List.of("grip-needs-gate"), gates(without, "full-crimp"));
     assertEquals(
-        List.of(new Gate.Missing("half-crimp", "0 months", "12 months")),
+        List.of(new Gate.Familiarity("half-crimp", 0, 12)),
         row(without, "full-crimp").gates().get(0).missing());
     GripSurvey survey = survey(Skarvdal.ylva().familiar("half-crimp", 12));
     assertTrue(row(survey, "full-crimp").open());
@@ -257,7 +272,7 @@ class GripSurveyTest {
     GripSurvey survey = survey(Skarvdal.ylva().injury(open));
     assertEquals(List.of("injured-finger"), gates(survey, "half-crimp"));
     assertEquals(
-        List.of(new Gate.Missing("ring a2 left", "open since " + DAY.minusDays(30), "cleared")),
+        List.of(new Gate.Injured(open)),
         row(survey, "half-crimp").gates().get(0).missing());
     assertTrue(gates(survey, "ring-single").contains("injured-finger"));
     assertFalse(gates(survey, "front-two").contains("injured-finger"));
@@ -332,19 +347,21 @@ class GripSurveyTest {
 
   /** The longest end bone of a hand of 180 mm has 19.4 mm. */
   @Test
-  void aShallowEdgeIsTold() {
+  void aShallowEdgeIsReported() {
     Athlete athlete = Skarvdal.ylva().hand(Hand.ofLength(Length.ofMillimetres(180))).build();
     for (double edge : new double[] {1, 4.3, 4.4, 19, 20}) {
-      List<ModelCaveat> told =
+      List<ModelCaveat> reported =
           survey(athlete, Log.empty("ylva"), Length.ofMillimetres(edge)).reservations();
-      assertEquals(edge <= 4.3, told.contains(ModelCaveat.UNMODELLED_EDGE), () -> edge + " mm");
+      assertEquals(edge <= 4.3, reported.contains(ModelCaveat.UNMODELLED_EDGE), () -> edge + " mm");
       assertEquals(
-          edge > 4.3 && edge < 19.4, told.contains(ModelCaveat.SHALLOW_EDGE), () -> edge + " mm");
+          edge > 4.3 && edge < 19.4,
+          reported.contains(ModelCaveat.SHALLOW_EDGE),
+          () -> edge + " mm");
     }
   }
 
   @Test
-  void aLoadAboveWhatTheTestsSayIsTold() {
+  void aLoadAboveWhatTheTestsSayIsReported() {
     Log log =
         Log.empty("ylva")
             .with(

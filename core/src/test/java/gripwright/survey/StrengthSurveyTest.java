@@ -55,7 +55,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void everyGripIsReckonedOnOwnedAndTestedEdges() {
+  void everyGripIsCalculatedOnOwnedAndTestedEdges() {
     StrengthTest odd =
         new StrengthTest(
             MONDAY.minusDays(9),
@@ -85,7 +85,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void waysOfHoldingAreToldApart() {
+  void waysOfHoldingAreDistinguished() {
     StrengthTest left =
         new StrengthTest(
             MONDAY.minusDays(7),
@@ -197,7 +197,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void aShallowEdgeIsNotReckonedFromADeeperOne() {
+  void aShallowEdgeIsNotEstimatedFromADeeperOne() {
     Length shallow = Length.ofMillimetres(4);
     StrengthSurvey survey =
         StrengthSurvey.of(
@@ -233,7 +233,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void ofSeveralEdgesTheShallowOnesAloneAreUnreckoned() {
+  void ofSeveralEdgesTheShallowOnesAloneAreNotEstimated() {
     Length shallow = Length.ofMillimetres(4);
     Athlete owner = Skarvdal.ylva().edge(shallow).build();
     Section section =

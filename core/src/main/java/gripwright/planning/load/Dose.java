@@ -3,7 +3,8 @@ package gripwright.planning.load;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Cause;
+import gripwright.schedule.Derivation;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,9 +31,6 @@ public record Dose(
     List<Derivation> why,
     Optional<Ceiling> ceiling) {
 
-  /** The link of a chain that says what the log prevented. */
-  public static final String HELD_BACK = "held back";
-
   /**
    * Where a grip stands between its first level and the written one.
    *
@@ -45,9 +43,9 @@ public record Dose(
    * The most that may be loaded after trouble.
    *
    * @param most total load
-   * @param why in words
+   * @param why what happened
    */
-  public record Ceiling(Load most, String why) {}
+  public record Ceiling(Load most, Cause why) {}
 
   public Dose {
     why = List.copyOf(why);

@@ -5,12 +5,10 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FitAdvice;
 import gripwright.grip.FitMiss;
-import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
 import gripwright.grip.HandFits;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
-import gripwright.hand.HandShape;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.quantity.Angle;
@@ -18,12 +16,9 @@ import gripwright.quantity.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /** What there is to say about how one athlete's hands take grips on edges. Not thread-safe. */
 public final class HandFindings {

@@ -3,11 +3,12 @@ package gripwright.planning.load;
 import gripwright.finding.ModelPath;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.Happened;
+import gripwright.schedule.LoadLink;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +25,8 @@ import java.util.function.Predicate;
  * @param most what might have been loaded, in kg, at least the load: equipment may build less
  * @param byLog true if the plan told of a limit from the log in that week
  */
-public record HeldLoad(LocalDate date, int week, Length edge, Load load, double most, boolean byLog) {
+public record HeldLoad(
+    LocalDate date, int week, Length edge, Load load, double most, boolean byLog) {
 
   /** A load this much below what was asked is lighter, whatever a limit was; in kg. */
   private static final double TOLERANCE = 1e-9;
@@ -105,10 +107,10 @@ public record HeldLoad(LocalDate date, int week, Length edge, Load load, double 
     return place.without("week").without("date");
   }
 
-  /** Returns the limit that a chain tells of, in kg. */
+  /** Returns the limit from the log that a chain has, in kg. */
   private static OptionalDouble limit(PlannedExercise exercise) {
     return exercise.why().stream()
-        .filter(link -> link.step().equals(Dose.HELD_BACK) && link.unit().equals("kg"))
+        .filter(LoadLink.Limited.class::isInstance)
         .mapToDouble(Derivation::value)
         .max();
   }
@@ -116,11 +118,6 @@ public record HeldLoad(LocalDate date, int week, Length edge, Load load, double 
   /** Returns the first day of its week of a plan. */
   public LocalDate monday(LocalDate planFrom) {
     return planFrom.plusDays(7L * (week - 1));
-  }
-
-  /** Returns it in words. */
-  public String told() {
-    return load + " on " + date;
   }
 
   /**
@@ -132,15 +129,9 @@ public record HeldLoad(LocalDate date, int week, Length edge, Load load, double 
    */
   public Dose.Ceiling next(double rise, boolean sameWeek, boolean eased) {
     if (sameWeek || eased) {
-      return new Dose.Ceiling(
-          Load.ofKilograms(most),
-          "no more than " + told() + (eased ? ": it comes back after the eased week" : ""));
+      return new Dose.Ceiling(Load.ofKilograms(most), new Cause.NoMoreThan(load, date, eased));
     }
     return new Dose.Ceiling(
-        Load.ofKilograms(most * (1 + rise)),
-        "the load comes back by "
-            + Numbers.plain(rise * 100, 1)
-            + " % a week at most, from "
-            + told());
+        Load.ofKilograms(most * (1 + rise)), new Cause.LoadReturns(rise, load, date));
   }
 }

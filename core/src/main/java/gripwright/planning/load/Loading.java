@@ -9,9 +9,11 @@ import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Derivation;
+import gripwright.schedule.LoadLink;
 import gripwright.schedule.LoadedSteps;
-import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.LoadedStep;
+import gripwright.schedule.StrengthLink;
 import gripwright.strength.ForceTime;
 import gripwright.strength.StrengthTest;
 import java.util.ArrayList;
@@ -141,9 +143,8 @@ final class Loading {
       percents.add(allowed / maximum.get() * 100);
     }
     wanted = Math.min(allowed, capped(hold, wanted));
-    ceiling.ifPresent(
-        c -> why.add(new Derivation(Dose.HELD_BACK, c.most().kilograms(), "kg", c.why())));
-    why.add(new Derivation("load wanted", wanted, "kg", "the level, after progression"));
+    ceiling.ifPresent(c -> why.add(new LoadLink.Limited(c.most(), c.why())));
+    why.add(new LoadLink.Wanted(wanted));
     return built(hold, wanted, why);
   }
 
@@ -162,15 +163,15 @@ final class Loading {
   private Optional<Double> written(Scheme.Hold hold, List<Derivation> why) {
     Level level = hold.level();
     if (level instanceof Level.Total total) {
-      why.add(new Derivation("level", total.load().kilograms(), "kg", "written as a total load"));
+      why.add(new LoadLink.WrittenTotal(total.load()));
       return Optional.of(total.load().kilograms());
     }
     if (level instanceof Level.BodyMass body) {
-      why.add(new Derivation("level", body.added().kilograms(), "kg", "written against body mass"));
+      why.add(new LoadLink.WrittenAgainstBodyMass(body.added()));
       return Optional.of(mass.kilograms() + body.added().kilograms());
     }
     if (level instanceof Level.OfMax share) {
-      why.add(new Derivation("level", share.fraction() * 100, "% max", "written in the plan"));
+      why.add(new LoadLink.WrittenShare(share.fraction()));
       return Optional.of(maximum.orElseThrow() * share.fraction());
     }
     double seconds =
@@ -186,12 +187,7 @@ final class Loading {
           0);
       return Optional.empty();
     }
-    why.add(
-        new Derivation(
-            "level",
-            seconds,
-            "s",
-            level + ": the load that could be held this long, by the lower bound"));
+    why.add(new LoadLink.WrittenByTime(level, seconds));
     return strength.map(curve -> notAboveAFailure(low(curve, seconds), seconds, why));
   }
 
@@ -204,28 +200,17 @@ final class Loading {
       return wanted;
     }
     why.add(
-        new Derivation(
-            "failed before",
-            failed.getAsDouble(),
-            "kg",
-            "could not be held as long in a test of the last "
-                + Prescription.RECENT_DAYS
-                + " days; without it "
-                + Load.ofKilograms(wanted)));
+        new StrengthLink.FailedBefore(
+            Load.ofKilograms(failed.getAsDouble()),
+            Load.ofKilograms(wanted),
+            Prescription.RECENT_DAYS));
     return failed.getAsDouble();
   }
 
   private double ramped(double written, Dose.Ramp ramp, double max, List<Derivation> why) {
     double first = Math.min(written, max * ramp.fromFraction());
     double now = first + (written - first) * ramp.position();
-    why.add(
-        new Derivation(
-            "introduce",
-            now / max * 100,
-            "% max",
-            "from "
-                + Numbers.plain(ramp.fromFraction() * 100, 1)
-                + " % max towards the written level"));
+    why.add(new LoadLink.Introduced(now / max, ramp.fromFraction()));
     return now;
   }
 
@@ -261,15 +246,10 @@ final class Loading {
     }
     double added = total.get().kilograms() - mass.kilograms();
     if (!setup.lifting()) {
-      why.add(new Derivation("body mass", mass.kilograms(), "kg", "as last weighed"));
+      why.add(new LoadLink.BodyMass(mass));
     }
-    why.add(
-        new Derivation(
-            added < 0 ? "taken off" : "added",
-            Math.abs(added),
-            "kg",
-            "what the equipment can build without going over"));
-    why.add(new Derivation("total load", total.get().kilograms(), "kg", "on the edge"));
+    why.add(new LoadLink.Built(added));
+    why.add(new LoadLink.Total(total.get()));
     hard |= isHard(hold, wanted);
     return total;
   }

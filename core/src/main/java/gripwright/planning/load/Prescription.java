@@ -11,10 +11,11 @@ import gripwright.plan.Exercise;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.Maximum;
+import gripwright.schedule.StrengthLink;
+import gripwright.strength.LoadEstimate;
 import gripwright.strength.OutlierTests;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
@@ -103,11 +104,7 @@ public final class Prescription {
    * @return empty if no load can be given
    */
   public Optional<PlannedExercise> prescribe(
-      Exercise exercise,
-      Grip grip,
-      Dose dose,
-      Place place,
-      FindingList findings) {
+      Exercise exercise, Grip grip, Dose dose, Place place, FindingList findings) {
     LocalDate day = place.day();
     ModelPath path = place.path();
     Setup setup = exercise.setup(grip).withEdge(dose.edge());
@@ -208,40 +205,21 @@ public final class Prescription {
       if (told == TESTS_TOLD || Math.abs(weight.share()) < LEAST_TOLD) {
         break;
       }
+      StrengthTest test = weight.test();
       why.add(
-          new Derivation(
-              "weight of test", Math.rint(weight.share() * 100), "%", words(weight.test())));
+          new StrengthLink.TestShare(
+              weight.share(),
+              test.effort().map(e -> new StrengthLink.Held(e.load(), e.seconds())),
+              test.setup(),
+              test.date()));
       told++;
     }
-    int more = estimate.basis().size() - told;
+    LoadEstimate load = estimate.load();
     why.add(
-        new Derivation(
-            "maximum, best estimate",
-            estimate.load().best().kilograms(),
-            "kg",
-            (estimate.tested() ? "held for 7 s, from " : "held for 7 s, modelled from ")
-                + (told == 1 ? "this test" : "these tests")
-                + (more == 0 ? "" : " and " + more + " of less weight")));
-    why.add(
-        new Derivation(
-            "maximum, upper bound",
-            estimate.load().high().kilograms(),
-            "kg",
-            "80th percentile of the estimate"));
-    why.add(
-        new Derivation(
-            "maximum, lower bound",
-            estimate.load().low().kilograms(),
-            "kg",
-            "20th percentile of the estimate"));
-  }
-
-  private static String words(StrengthTest test) {
-    String effort =
-        test.effort()
-            .map(e -> e.load() + " for " + Numbers.plain(e.seconds(), 1) + " s, ")
-            .orElse("");
-    return effort + test.setup() + " on " + test.date();
+        new StrengthLink.BestEstimate(
+            load.best(), estimate.tested(), told, estimate.basis().size() - told));
+    why.add(new StrengthLink.UpperBound(load.high()));
+    why.add(new StrengthLink.LowerBound(load.low()));
   }
 
   /** Returns what failed in recent tests of this very setup, where a level speaks of failure. */

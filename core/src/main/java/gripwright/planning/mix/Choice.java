@@ -15,7 +15,6 @@ import gripwright.rule.WaiverIndex;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.GripMix;
 import gripwright.schedule.GripMix.Blend;
-import gripwright.schedule.GripMix.Kind;
 import gripwright.schedule.GripMix.Limit;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
@@ -64,16 +63,15 @@ public final class Choice {
    * A grip that does not take part.
    *
    * @param grip its name
-   * @param kind what stands against it
-   * @param reason in words
+   * @param reason why
    */
-  public record Exclusion(String grip, Kind kind, String reason) {
+  public record Exclusion(String grip, GripMix.Reason reason) {
     /** Returns a grip that no load can be given to, with what was found to stand against it. */
     public static Exclusion withoutLoad(Setup setup, List<Finding> findings) {
       return new Exclusion(
           setup.grip().name(),
-          Kind.LOAD,
-          findings.stream().filter(Finding::blocks).map(Finding::code).findFirst().orElse(""));
+          new GripMix.NoLoad(
+              findings.stream().filter(Finding::blocks).map(Finding::code).findFirst().orElse("")));
     }
   }
 
@@ -103,14 +101,13 @@ public final class Choice {
   public Optional<Exclusion> excludedByHand(Setup setup) {
     Grip grip = setup.grip();
     if (!fits.takes(setup)) {
-      return Optional.of(
-          new Exclusion(grip.name(), Kind.HAND, "the hand does not take it on " + setup.edge()));
+      return Optional.of(new Exclusion(grip.name(), new GripMix.OutOfReach(setup.edge())));
     }
     boolean named =
         plan.demand().entrySet().stream()
             .anyMatch(e -> e.getKey().name().equals(grip.name()) && e.getValue() > 0);
     return onlyIfNamed(grip) && !named
-        ? Optional.of(new Exclusion(grip.name(), Kind.NOT_NAMED, "no demand of the plan names it"))
+        ? Optional.of(new Exclusion(grip.name(), new GripMix.NotNamed()))
         : Optional.empty();
   }
 
@@ -125,9 +122,11 @@ public final class Choice {
    * @param candidate the exercise as it would be trained on the day
    * @param session the session it would be part of, its other exercises left out
    */
-  public Optional<Exclusion> excludedByRule(PlannedExercise candidate, DatedSession session, PlanWeek week) {
+  public Optional<Exclusion> excludedByRule(
+      PlannedExercise candidate, DatedSession session, PlanWeek week) {
     return Gates.stopping(candidate, session, week, plan, waivers, athlete, timeline)
-        .map(rule -> new Exclusion(candidate.setup().grip().name(), Kind.GATE, rule));
+        .map(
+            rule -> new Exclusion(candidate.setup().grip().name(), new GripMix.ClosedByRule(rule)));
   }
 
   /**
@@ -150,13 +149,7 @@ public final class Choice {
         questions
             .computeIfAbsent(
                 asked.setups(),
-                setups ->
-                    new MixQuestion(
-                        setups,
-                        plan.demand(),
-                        fits,
-                        strength,
-                        bodyMass))
+                setups -> new MixQuestion(setups, plan.demand(), fits, strength, bodyMass))
             .solver(asked.weights());
     List<Double> caps = caps(asked, Optional.empty());
     return solver
@@ -189,7 +182,7 @@ public final class Choice {
           solver.best(caps(asked, Optional.of(out))).map(Blend::score).orElse(best.score());
       double cost = without - best.score();
       if (cost > LEAST_COST) {
-        limits.add(new Limit(out.grip(), out.kind(), out.reason(), cost));
+        limits.add(new Limit(out.grip(), out.reason(), cost));
       }
     }
     limits.sort(Comparator.comparingDouble((Limit limit) -> -limit.cost()));

@@ -1,29 +1,23 @@
 package gripwright.planning.placement;
 
 import gripwright.athlete.Athlete;
-import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.history.LogTimeline;
-import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Plan;
 import gripwright.protocol.Hardness;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The days on which the fingers are worked hard: sessions, tests, and climbing. */
 public final class HardDays {
-
-  /** What the day is that a plan works towards. */
-  public static final String GOAL = "the goal";
 
   private final Plan plan;
   private final Athlete athlete;
@@ -44,7 +38,9 @@ public final class HardDays {
     this.timeline = timeline;
     this.others = timeline.others();
     this.climbed = timeline.log().of(LogEntry.Climbed.class);
-    goal = plan.towards().map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, GOAL));
+    goal =
+        plan.towards()
+            .map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, new HardThing.Goal()));
   }
 
   /** Returns these days as they were known before a day. */
@@ -59,7 +55,7 @@ public final class HardDays {
     LocalDate before = first.plusDays(15);
     for (LocalDate day = after; day.isBefore(before); day = day.plusDays(1)) {
       if (climbsHard(day)) {
-        near.add(new Placement.HardDay(day, FingerSet.FOUR, "hard climbing"));
+        near.add(new Placement.HardDay(day, FingerSet.FOUR, new HardThing.Climbing()));
       }
     }
     goal.filter(day -> day.date().isAfter(after) && day.date().isBefore(before))
@@ -69,7 +65,7 @@ public final class HardDays {
       if (isNear && !tested.date().isBefore(plan.from())) {
         near.add(
             new Placement.HardDay(
-                tested.date(), tested.test().setup().grip().fingers(), "a logged test"));
+                tested.date(), tested.test().setup().grip().fingers(), new HardThing.LoggedTest()));
       }
     }
     for (LogEntry.Trained other : others) {
@@ -77,7 +73,9 @@ public final class HardDays {
         hardFingers(other)
             .ifPresent(
                 f ->
-                    near.add(new Placement.HardDay(other.date(), f, "session " + other.session())));
+                    near.add(
+                        new Placement.HardDay(
+                            other.date(), f, new HardThing.Session(other.session()))));
       }
     }
     for (DatedSession session : work.sessions()) {
@@ -86,12 +84,13 @@ public final class HardDays {
             .ifPresent(
                 f ->
                     near.add(
-                        new Placement.HardDay(session.date(), f, "session " + session.name())));
+                        new Placement.HardDay(
+                            session.date(), f, new HardThing.Session(session.name()))));
       }
     }
     for (DatedRetest retest : work.retests()) {
       if (retest.date().isAfter(after)) {
-        near.add(new Placement.HardDay(retest.date(), fingers(retest), "tests"));
+        near.add(new Placement.HardDay(retest.date(), fingers(retest), new HardThing.Tests()));
       }
     }
     return near;

@@ -2,6 +2,7 @@ package gripwright.planning.placement;
 
 import gripwright.budget.Meter;
 import gripwright.grip.FingerSet;
+import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -69,9 +70,9 @@ public final class Placement {
    *
    * @param date the day
    * @param fingers the fingers it works
-   * @param what in words, such as {@code hard climbing}
+   * @param what what is hard
    */
-  public record HardDay(LocalDate date, FingerSet fingers, String what) {}
+  public record HardDay(LocalDate date, FingerSet fingers, HardThing what) {}
 
   /**
    * Tests that want a rested day.
@@ -155,7 +156,8 @@ public final class Placement {
    * @param gapDays the longest gap that sessions of a name keep, in this week or later, in days
    * @param later gives the weeks after it, as far as they can be told; asked only if they matter
    */
-  public static Found place(Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
+  public static Found place(
+      Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
     return place(asked, gapDays, later, Meter.unbounded());
   }
 
@@ -201,26 +203,23 @@ public final class Placement {
   }
 
   /**
-   * Tells why a session can't be on a day, whatever else is placed and however long ago the last
-   * one was; empty if it can.
+   * Tells whether a session can be on a day, whatever else is placed and however long ago the last
+   * one was.
    */
-  public static Optional<String> fixedObstacle(Week week, Request request, LocalDate day) {
+  public static boolean isOpen(Week week, Request request, LocalDate day) {
     long minutes = week.available().apply(day).toMinutes();
-    if (minutes == 0) {
-      return Optional.of("no time");
-    }
-    if (minutes < request.minutes()) {
-      return Optional.of(minutes + " min is too short for " + request.minutes() + " min");
-    }
-    if (request.hardFingers().isPresent()) {
-      for (HardDay hard : week.hardDays()) {
-        if (hard.fingers().overlaps(request.hardFingers().get())
-            && days(hard.date(), day) < HARD_GAP_DAYS) {
-          return Optional.of("less than 48 h from " + hard.what() + " on " + hard.date());
-        }
-      }
-    }
-    return Optional.empty();
+    return minutes > 0
+        && minutes >= request.minutes()
+        && request
+            .hardFingers()
+            .map(
+                fingers ->
+                    week.hardDays().stream()
+                        .noneMatch(
+                            hard ->
+                                hard.fingers().overlaps(fingers)
+                                    && days(hard.date(), day) < HARD_GAP_DAYS))
+            .orElse(true);
   }
 
   /** Tells whether there is time for tests on a day, and nothing fixed is hard within 48 h. */

@@ -61,7 +61,7 @@ final class PlacementBound {
     int gap = request.gapDays();
     int[][] follow = new int[DAYS + 1][gap + 1];
     for (int d = DAYS - 1; d >= 0; d--) {
-      boolean open = Placement.fixedObstacle(week, request, week.first().plusDays(d)).isEmpty();
+      boolean open = Placement.isOpen(week, request, week.first().plusDays(d));
       for (int age = 0; age <= gap; age++) {
         follow[d][age] =
             open && age == gap

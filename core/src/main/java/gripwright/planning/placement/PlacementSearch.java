@@ -168,7 +168,7 @@ final class PlacementSearch {
       for (int d = 0; d < DAYS; d++) {
         LocalDate day = week.week().first().plusDays(d);
         for (Kind kind : kinds.get(w)) {
-          if (Placement.fixedObstacle(week.week(), kind.request(), day).isEmpty()) {
+          if (Placement.isOpen(week.week(), kind.request(), day)) {
             ways = step(ways, new SessionStep(kind, d, available(week, day)));
           }
         }

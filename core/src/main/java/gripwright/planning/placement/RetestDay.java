@@ -3,6 +3,8 @@ package gripwright.planning.placement;
 import gripwright.athlete.Athlete;
 import gripwright.plan.Plan;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
+import gripwright.schedule.PlacementReason;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
@@ -25,9 +27,9 @@ public final class RetestDay {
    *
    * @param day the day
    * @param displaced the session whose place the tests take, if they have no day of their own
-   * @param because why this day, in words
+   * @param because why this day
    */
-  public record Found(LocalDate day, Optional<DatedSession> displaced, String because) {}
+  public record Found(LocalDate day, Optional<DatedSession> displaced, PlacementReason because) {}
 
   public Optional<Found> find(
       LocalDate first, Athlete athlete, List<Placement.HardDay> hardDays, List<DatedSession> week) {
@@ -38,16 +40,14 @@ public final class RetestDay {
             new Found(
                 day,
                 Optional.empty(),
-                "rested: nothing hard within 48 h, "
-                    + athlete.availableOn(day).toMinutes()
-                    + " min free"));
+                new PlacementReason.Rested(athlete.availableOn(day).toMinutes())));
       }
     }
     return week.stream()
         .filter(
             s ->
                 hardDays.stream()
-                    .noneMatch(h -> h.what().equals(HardDays.GOAL) && near(h.date(), s.date())))
+                    .noneMatch(h -> h.what() instanceof HardThing.Goal && near(h.date(), s.date())))
         .min(
             Comparator.comparing((DatedSession s) -> !s.hard())
                 .thenComparing(DatedSession::loadIndex, Comparator.reverseOrder())
@@ -58,10 +58,7 @@ public final class RetestDay {
                 new Found(
                     hardest.date(),
                     Optional.of(hardest),
-                    "no rested day for "
-                        + retest.setups().size()
-                        + (retest.setups().size() == 1 ? " test" : " tests")
-                        + ", so in place of the hardest session"));
+                    new PlacementReason.InsteadOfHardest(retest.setups().size())));
   }
 
   private static boolean rested(

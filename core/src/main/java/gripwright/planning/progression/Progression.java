@@ -9,9 +9,10 @@ import gripwright.planning.load.Dose;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Derivation;
+import gripwright.schedule.ProgressLink;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,7 +24,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -33,8 +33,6 @@ import java.util.stream.Stream;
  * only by an exercise that is not still being introduced.
  */
 public final class Progression {
-
-  private static final int MOST_TOLD = 3;
 
   private final Block.Content block;
   private final IdentityHashMap<Week, IdentityHashMap<Exercise, Map<String, Dose>>> known =
@@ -64,7 +62,7 @@ public final class Progression {
    *
    * @param first first day of the week
    * @param opportunities steps that could have been taken in the block so far
-   * @param lost weeks of the block that were not trained, as logged, in words
+   * @param lost weeks of the block that were not trained, as logged
    * @param easedTo share of the sets that an eased week keeps
    * @param ramp what the load returns to after a time without training
    * @param blockers what the log prevents
@@ -74,7 +72,7 @@ public final class Progression {
   public record Week(
       LocalDate first,
       List<StepOpportunity> opportunities,
-      List<String> lost,
+      List<Cause> lost,
       Optional<Double> easedTo,
       Returning ramp,
       ProgressionBlockers blockers,
@@ -89,13 +87,7 @@ public final class Progression {
     /** Returns this week after sessions that were trained in it. */
     public Week after(List<DatedSession> sessions) {
       return new Week(
-          first,
-          opportunities,
-          lost,
-          easedTo,
-          ramp,
-          blockers.after(sessions),
-          withoutLogLimits);
+          first, opportunities, lost, easedTo, ramp, blockers.after(sessions), withoutLogLimits);
     }
 
     /** Returns this week with the steps of a grip alone: those after weeks that trained it. */
@@ -115,12 +107,12 @@ public final class Progression {
    * The load of a week after a time without training.
    *
    * @param share share of the load; 1 where nothing returns
-   * @param from that time, in words
+   * @param from that time, where something returns
    */
-  public record Returning(double share, String from) {
+  public record Returning(double share, Optional<Cause> from) {
 
     /** Nothing returns. */
-    public static final Returning NOTHING = new Returning(1, "");
+    public static final Returning NOTHING = new Returning(1, Optional.empty());
   }
 
   /** Returns an exercise as it stands in a week, whatever its day; worked out once a week. */
@@ -168,7 +160,7 @@ public final class Progression {
       dose = advanced(dose, advance.get(), exercise, grip, week, chances - ramped, why);
     }
     if (week.ramp().share() < 1) {
-      why.add(new Derivation("return", week.ramp().share() * 100, "%", week.ramp().from()));
+      why.add(new ProgressLink.Returns(week.ramp().share(), week.ramp().from().orElseThrow()));
       dose = dose.scaled(week.ramp().share());
     }
     return dose.because(why);
@@ -183,23 +175,16 @@ public final class Progression {
       return week.opportunities().size();
     }
     ProgressionBlockers.Asked asked = new ProgressionBlockers.Asked(exercise, grip, pace);
-    List<String> reasons = new ArrayList<>(week.lost());
+    List<Cause> causes = new ArrayList<>(week.lost());
     int held = 0;
     for (StepOpportunity chance : week.opportunities()) {
-      List<String> against = week.blockers().reasons(asked, chance.since(), chance.before());
+      List<Cause> against = week.blockers().reasons(asked, chance.since(), chance.before());
       held += against.isEmpty() ? 0 : 1;
-      reasons.addAll(against);
+      causes.addAll(against);
     }
     int all = held + week.lost().size();
     if (all > 0) {
-      String told = reasons.stream().limit(MOST_TOLD).collect(Collectors.joining("; "));
-      int more = reasons.size() - MOST_TOLD;
-      why.add(
-          new Derivation(
-              Dose.HELD_BACK,
-              all,
-              all == 1 ? "step" : "steps",
-              told + (more > 0 ? "; and " + more + " more" : "")));
+      why.add(new ProgressLink.StepsHeld(all, causes));
     }
     return week.opportunities().size() - held;
   }
@@ -328,25 +313,17 @@ public final class Progression {
     if (steps <= 0) {
       return dose;
     }
-    String count = steps + (steps == 1 ? " step" : " steps");
     if (change instanceof Advance.LoadByShare share) {
-      double factor = Math.pow(1 + share.fraction(), steps);
-      why.add(
-          new Derivation(
-              "advance load",
-              factor * 100,
-              "%",
-              count + " of " + Numbers.plain(share.fraction() * 100, 3) + " %"));
-      return dose.scaled(factor);
+      why.add(new ProgressLink.LoadShare(steps, share.fraction()));
+      return dose.scaled(Math.pow(1 + share.fraction(), steps));
     }
     if (change instanceof Advance.LoadBy by) {
-      double kilograms = by.step().kilograms() * steps;
-      why.add(new Derivation("advance load", kilograms, "kg", count + " of " + by.step()));
-      return dose.heavierBy(Load.ofKilograms(kilograms));
+      why.add(new ProgressLink.LoadStep(steps, by.step()));
+      return dose.heavierBy(Load.ofKilograms(by.step().kilograms() * steps));
     }
     if (change instanceof Advance.SetsTo to) {
       int sets = Math.min(to.limit(), dose.scheme().sets() + steps * to.step());
-      why.add(new Derivation("advance sets", sets, "", count + " of " + to.step()));
+      why.add(new ProgressLink.Sets(steps, to.step(), sets));
       return dose.with(dose.scheme().withSets(sets));
     }
     if (change instanceof Advance.HoldTo to) {
@@ -354,22 +331,18 @@ public final class Progression {
       Scheme scheme =
           dose.scheme().mapHolds(h -> new Scheme.Hold(longer(h.time(), more, to), h.level()));
       why.add(
-          new Derivation(
-              "advance hold",
-              scheme.written().get(0).seconds(),
-              "s",
-              count + " of " + Numbers.plain(to.step().toNanos() / 1e9, 3) + " s"));
+          new ProgressLink.Hold(
+              steps, to.step().toNanos() / 1e9, scheme.written().get(0).seconds()));
       return dose.with(scheme);
     }
-    if (change instanceof Advance.EdgeTo to) {
-      double depth =
-          Math.max(
-              to.limit().millimetres(),
-              dose.edge().millimetres() - steps * to.step().millimetres());
-      why.add(new Derivation("advance edge", depth, "mm", count + " of " + to.step()));
-      return dose.on(Length.ofMillimetres(depth));
-    }
-    return dose;
+    Advance.EdgeTo to = (Advance.EdgeTo) change;
+    Length depth =
+        Length.ofMillimetres(
+            Math.max(
+                to.limit().millimetres(),
+                dose.edge().millimetres() - steps * to.step().millimetres()));
+    why.add(new ProgressLink.Edge(steps, to.step(), depth));
+    return dose.on(depth);
   }
 
   private static Duration longer(Duration time, Duration more, Advance.HoldTo to) {
@@ -385,17 +358,12 @@ public final class Progression {
     int sets = dose.scheme().sets();
     if (sets > 1) {
       int kept = Math.max(1, (int) Math.floor(sets * keep + 1e-9));
-      why.add(new Derivation("ease", kept, "", Numbers.plain(keep * 100, 1) + " % of " + sets));
+      why.add(new ProgressLink.EasedSets(kept, keep, sets));
       return dose.with(dose.scheme().withSets(kept));
     }
     Scheme shorter =
         dose.scheme().mapHolds(h -> new Scheme.Hold(shorter(h.time(), keep), h.level()));
-    why.add(
-        new Derivation(
-            "ease",
-            shorter.written().get(0).seconds(),
-            "s",
-            Numbers.plain(keep * 100, 1) + " % of the one set's hold"));
+    why.add(new ProgressLink.EasedHold(shorter.written().get(0).seconds(), keep));
     return dose.shortened(shorter);
   }
 

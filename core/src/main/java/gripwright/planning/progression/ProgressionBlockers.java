@@ -1,5 +1,6 @@
 package gripwright.planning.progression;
 
+import gripwright.athlete.PainReport;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
@@ -22,6 +23,7 @@ import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
@@ -49,7 +51,6 @@ public final class ProgressionBlockers {
 
   private static final int SESSIONS_HELD = 2;
   private static final double MOST_EFFORT = 9;
-  private static final int REASONS_TOLD = 2;
 
   private final Plan plan;
   private final Log log;
@@ -58,13 +59,10 @@ public final class ProgressionBlockers {
   private final boolean silent;
 
   /** Answers rest on days before the week that is asked about, which later weeks leave alone. */
-  private final Map<Question, List<String>> known;
+  private final Map<Question, List<Cause>> known;
 
   private ProgressionBlockers(
-      Plan plan,
-      LogTimeline timeline,
-      List<DatedSession> soFar,
-      Map<Question, List<String>> known) {
+      Plan plan, LogTimeline timeline, List<DatedSession> soFar, Map<Question, List<Cause>> known) {
     this.plan = plan;
     this.log = timeline.log();
     this.timeline = timeline;
@@ -216,7 +214,7 @@ public final class ProgressionBlockers {
         .filter(last -> last.byLog() || cutShort(asked, last.monday(plan.from()), before));
   }
 
-  private List<PainReports> aches(Asked asked, LocalDate before) {
+  private List<PainReport> aches(Asked asked, LocalDate before) {
     return PainReports.of(log, plan.from(), before, asked.grip(), asked.exercise().hands()).stream()
         .filter(a -> a.stops() || a.score() > asked.mostPain())
         .toList();
@@ -242,7 +240,7 @@ public final class ProgressionBlockers {
    * @param since first day of the weeks that may earn the step
    * @param before first day of the week that would be harder
    */
-  List<String> reasons(Asked asked, LocalDate since, LocalDate before) {
+  List<Cause> reasons(Asked asked, LocalDate since, LocalDate before) {
     if (silent) {
       return List.of();
     }
@@ -256,28 +254,28 @@ public final class ProgressionBlockers {
             asked.mostPain(),
             since,
             before);
-    List<String> answer = known.get(question);
+    List<Cause> answer = known.get(question);
     if (answer == null) {
-      answer = found(asked, since, before).stream().distinct().limit(REASONS_TOLD).toList();
+      answer = found(asked, since, before).stream().distinct().toList();
       known.put(question, answer);
     }
     return answer;
   }
 
-  private List<String> found(Asked asked, LocalDate since, LocalDate before) {
-    List<String> reasons = new ArrayList<>();
+  private List<Cause> found(Asked asked, LocalDate since, LocalDate before) {
+    List<Cause> reasons = new ArrayList<>();
     aches(asked, before).stream()
         .filter(
             a ->
                 (a.stops() && !a.date().isBefore(since)) || isFresh(a.date(), asked.grip(), before))
-        .sorted(Comparator.comparing(PainReports::score).reversed().thenComparing(PainReports::date))
-        .forEach(a -> reasons.add(a.told()));
+        .sorted(Comparator.comparing(PainReport::score).reversed().thenComparing(PainReport::date))
+        .forEach(a -> reasons.add(pain(a)));
     List<LoggedWork> facts = facts(asked, before);
     for (LoggedWork fact : facts) {
       if (!fact.date().isBefore(since)) {
         fact.trouble(asked.mostEffort()).ifPresent(reasons::add);
         if (fact.done().isEmpty()) {
-          reasons.add("left out on " + fact.date());
+          reasons.add(new Cause.LeftOut(fact.date()));
         }
       }
     }
@@ -286,9 +284,9 @@ public final class ProgressionBlockers {
         .flatMap(f -> f.trouble(asked.mostEffort()))
         .ifPresent(reasons::add);
     held(asked, Optional.empty(), before)
-        .ifPresent(h -> reasons.add("the load comes back first, from " + h.told()));
+        .ifPresent(h -> reasons.add(new Cause.LoadReturnsFirst(h.load(), h.date())));
     if (timeline.isPast(before.minusDays(1)) && !isTrained(asked, since, before)) {
-      reasons.add("not trained from " + since + " to " + before.minusDays(1));
+      reasons.add(new Cause.NotTrained(since, before.minusDays(1)));
     }
     return reasons;
   }
@@ -314,18 +312,19 @@ public final class ProgressionBlockers {
     if (last.isEmpty() || edge.compareTo(last.get().done().orElseThrow().setup().edge()) > 0) {
       return Optional.empty();
     }
-    Optional<String> trouble =
+    Optional<Cause> trouble =
         last.filter(f -> isFresh(f.date(), asked.grip(), day))
             .flatMap(f -> f.trouble(asked.mostEffort()))
             .or(
                 () ->
                     aches(asked, day).stream()
                         .filter(a -> isFresh(a.date(), asked.grip(), day))
-                        .max(Comparator.comparing(PainReports::score).thenComparing(PainReports::date))
-                        .map(PainReports::told));
+                        .max(
+                            Comparator.comparing(PainReport::score).thenComparing(PainReport::date))
+                        .map(ProgressionBlockers::pain));
     Load load = last.get().load().orElseThrow();
     return trouble.map(
-        why -> new Dose.Ceiling(load, "no more than on " + last.get().date() + ": " + why));
+        why -> new Dose.Ceiling(load, new Cause.NoMoreThanOn(last.get().date(), why)));
   }
 
   /**
@@ -350,7 +349,7 @@ public final class ProgressionBlockers {
     int row = 0;
     int cooling = 0;
     Optional<LocalDate> lastStep = Optional.empty();
-    List<PainReports> aches = aches(asked, before);
+    List<PainReport> aches = aches(asked, before);
     int next = 0;
     List<LoggedWork> facts = facts(asked, before);
     for (int i = 0; i <= facts.size(); i++) {
@@ -407,5 +406,9 @@ public final class ProgressionBlockers {
         && (pace.painAtMost().isEmpty()
             || (done.pain().isPresent()
                 && done.pain().getAsDouble() <= pace.painAtMost().getAsDouble()));
+  }
+
+  private static Cause pain(PainReport report) {
+    return new Cause.Pain(report.date(), report.score(), report.rising(), report.where());
   }
 }

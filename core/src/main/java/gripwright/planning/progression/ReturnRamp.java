@@ -1,6 +1,7 @@
 package gripwright.planning.progression;
 
 import gripwright.athlete.Athlete;
+import gripwright.schedule.Cause;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param returnWeek which week of the return comes next; the number of its weeks if none does
  * @param lastShare share of the load in the last trained week that was not eased
  * @param skippedLast true if nothing planned was trained in the last week
- * @param from what the load returns from, in words
+ * @param from what the load returns from, if it ever did
  * @param byLog true if only the log shows that there was such a time
  */
 public record ReturnRamp(
@@ -23,7 +24,7 @@ public record ReturnRamp(
     int returnWeek,
     double lastShare,
     boolean skippedLast,
-    String from,
+    Optional<Cause> from,
     boolean byLog) {
 
   /** Days away in a row after which training starts again below where it stopped. */
@@ -33,7 +34,7 @@ public record ReturnRamp(
 
   /** Returns a ramp with nothing to return from. */
   public static ReturnRamp none(Athlete athlete) {
-    return new ReturnRamp(athlete, 0, SHARES.length, 1, false, "", false);
+    return new ReturnRamp(athlete, 0, SHARES.length, 1, false, Optional.empty(), false);
   }
 
   /**
@@ -46,7 +47,7 @@ public record ReturnRamp(
   public ReturnRamp before(LocalDate first, Optional<LocalDate> last, boolean hurt) {
     ReturnRamp ramp = skippedLast ? afterSkipped(first) : this;
     if (hurt && untrainedWeeks > 0) {
-      ramp = ramp.returning(0, "first weeks after pain that stopped training", true);
+      ramp = ramp.returning(0, Optional.of(new Cause.AfterPain()), true);
     }
     if (last.isEmpty()) {
       return ramp;
@@ -64,23 +65,21 @@ public record ReturnRamp(
     }
     return skippedLast || hurt
         ? ramp.returning(0, ramp.from, true)
-        : ramp.returning(0, "first weeks after 14 days or more away", false);
+        : ramp.returning(0, Optional.of(new Cause.AfterAbsence(LONG_ABSENCE_DAYS)), false);
   }
 
   private ReturnRamp afterSkipped(LocalDate first) {
     boolean isLong = untrainedWeeks >= 2;
     return returning(
         Math.min(returnWeek, isLong ? 0 : SHARES.length - 1),
-        isLong
-            ? "first weeks after " + untrainedWeeks + " weeks without training"
-            : "first week after one without training, from "
-                + first.minusDays(7)
-                + " to "
-                + first.minusDays(1),
+        Optional.of(
+            isLong
+                ? new Cause.AfterWeeksOff(untrainedWeeks)
+                : new Cause.AfterWeekOff(first.minusDays(7), first.minusDays(1))),
         true);
   }
 
-  private ReturnRamp returning(int week, String reason, boolean fromLog) {
+  private ReturnRamp returning(int week, Optional<Cause> reason, boolean fromLog) {
     return new ReturnRamp(athlete, untrainedWeeks, week, lastShare, skippedLast, reason, fromLog);
   }
 

@@ -1,11 +1,7 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Kind;
-import gripwright.expression.Type;
-import gripwright.expression.Vocabulary;
 import gripwright.hand.Sex;
-import gripwright.quantity.Dimension;
-import java.util.List;
 
 /** How the properties are read of athletes. */
 final class AthleteReaders {

@@ -1,6 +1,8 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Named;
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.plan.Block;
 import java.time.LocalDate;
@@ -64,7 +66,7 @@ public final class BlockView implements Named {
   }
 
   @Override
-  public String called() {
-    return "block " + name();
+  public Message called() {
+    return Clause.of("breach.block", "name", name());
   }
 }

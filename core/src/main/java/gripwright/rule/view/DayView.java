@@ -1,7 +1,9 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Named;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
+import gripwright.finding.WrittenText;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -60,7 +62,7 @@ public final class DayView implements Named {
   }
 
   @Override
-  public String called() {
-    return date.toString();
+  public Message called() {
+    return new WrittenText(date.toString());
   }
 }

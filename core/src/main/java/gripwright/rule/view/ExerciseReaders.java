@@ -1,14 +1,8 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Kind;
-import gripwright.expression.Type;
-import gripwright.expression.Vocabulary;
 import gripwright.grip.Grip;
-import gripwright.grip.GripFamily;
 import gripwright.hand.Finger;
-import gripwright.hand.Hands;
-import gripwright.quantity.Dimension;
-import java.util.List;
 
 /** How the properties are read of exercises and grips. */
 final class ExerciseReaders {

@@ -1,7 +1,9 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Named;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
+import gripwright.finding.WrittenText;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.protocol.Level;
@@ -121,7 +123,7 @@ public final class ExerciseView implements Named {
   }
 
   @Override
-  public String called() {
-    return grip().name();
+  public Message called() {
+    return new WrittenText(grip().name());
   }
 }

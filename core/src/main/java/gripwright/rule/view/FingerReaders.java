@@ -1,12 +1,7 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Kind;
-import gripwright.expression.Vocabulary;
-import gripwright.hand.Finger;
-import gripwright.hand.Side;
-import gripwright.quantity.Dimension;
 import gripwright.tissue.FingerWork;
-import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** How the properties are read of fingers. */
@@ -15,8 +10,7 @@ final class FingerReaders {
   private FingerReaders() {}
 
   static void addTo(Readers all) {
-    Readers.Of<FingerView> finger =
-        all.of(Kind.FINGER);
+    Readers.Of<FingerView> finger = all.of(Kind.FINGER);
     finger
         .object("name", f -> f.work().finger().word())
         .object("hand", f -> f.work().side().word())
@@ -31,9 +25,7 @@ final class FingerReaders {
   }
 
   private static void exposure(
-      Readers.Of<FingerView> finger,
-      String name,
-      ToDoubleFunction<FingerWork> read) {
+      Readers.Of<FingerView> finger, String name, ToDoubleFunction<FingerWork> read) {
     finger.number(name, f -> read.applyAsDouble(f.work()));
   }
 

@@ -1,9 +1,12 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Named;
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.tissue.FingerWork;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -51,7 +54,9 @@ public record FingerView(FingerWork work, List<FingerWork> recent) implements Na
   }
 
   @Override
-  public String called() {
-    return work.side() + " " + work.finger() + " finger";
+  public Message called() {
+    return new Clause(
+        "breach.finger",
+        Map.of("side", work.side().toString(), "finger", work.finger().toString()));
   }
 }

@@ -29,8 +29,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A schedule as rules see it: blocks, weeks, days, sessions and exercises that know each
- * other, with their sums reckoned once.
+ * A schedule as rules see it: blocks, weeks, days, sessions and exercises that know each other,
+ * with their sums reckoned once.
  */
 public final class PlanView {
 

@@ -6,6 +6,7 @@ import gripwright.expression.PropertyReaders;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -40,6 +41,11 @@ public final class Readers implements PropertyReaders {
           "nothing reads " + property.name() + " of " + property.owner().one());
     }
     return access;
+  }
+
+  /** Returns the names of what is read of a kind. */
+  Set<String> names(Kind kind) {
+    return Set.copyOf(byKind.getOrDefault(kind, Map.of()).keySet());
   }
 
   <V> Of<V> of(Kind kind) {

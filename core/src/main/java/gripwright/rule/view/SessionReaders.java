@@ -1,9 +1,6 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Kind;
-import gripwright.expression.Type;
-import gripwright.expression.Vocabulary;
-import gripwright.quantity.Dimension;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
 import java.util.List;
@@ -34,7 +31,9 @@ final class SessionReaders {
         .truth("eased", s -> s.eased)
         .number("load", s -> s.load)
         .number("time-under-load", s -> s.timeUnderLoad)
-        .number("end-reserve", s ->
+        .number(
+            "end-reserve",
+            s ->
                 s.exercises.stream()
                     .mapToDouble(ExerciseView::endReserve)
                     .filter(reserve -> !Double.isNaN(reserve))

@@ -1,6 +1,8 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Named;
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.schedule.DatedRetest;
@@ -10,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A session as rules see it; a retest and a day of hard climbing count as one. */
@@ -156,7 +159,7 @@ public final class SessionView implements Named {
   }
 
   @Override
-  public String called() {
-    return name + " on " + date;
+  public Message called() {
+    return new Clause("breach.session-on", Map.of("name", name, "date", date));
   }
 }

@@ -1,11 +1,7 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Kind;
-import gripwright.expression.Type;
-import gripwright.expression.Vocabulary;
-import gripwright.quantity.Dimension;
 import gripwright.quantity.Unit;
-import java.util.List;
 
 /** How the properties are read of weeks, blocks and plans. */
 final class SpanReaders {
@@ -55,7 +51,9 @@ final class SpanReaders {
   private static void addPlan(Readers.Of<PlanView> plan) {
     plan.object("name", p -> p.schedule.plan().name())
         .number("from", p -> p.schedule.plan().from().toEpochDay())
-        .number("towards", p ->
+        .number(
+            "towards",
+            p ->
                 p.schedule
                     .plan()
                     .towards()

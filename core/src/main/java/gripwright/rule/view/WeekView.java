@@ -1,6 +1,8 @@
 package gripwright.rule.view;
 
 import gripwright.expression.Named;
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.schedule.PlanWeek;
 import gripwright.tissue.FingerWork;
@@ -99,7 +101,7 @@ public final class WeekView implements Named {
   }
 
   @Override
-  public String called() {
-    return "week " + number();
+  public Message called() {
+    return Clause.of("common.week", "week", number());
   }
 }

@@ -94,7 +94,7 @@ record Observed(
             "maximal grip after 5 s", "Kamimura 2001", false, 0.845, Observed::afterFiveSeconds));
   }
 
-  /** Tells whether force was as great as it could be, which is above the range of the set. */
+  /** Returns whether force was as great as it could be, which is above the range of the set. */
   boolean maximal() {
     return what.contains("maximal");
   }

@@ -68,7 +68,7 @@ class RefitTest {
     assertTrue(SET.spread() >= Math.exp(Endurance.TO_95_PERCENT * rms(inRange, SET)));
   }
 
-  /** The disagreement is told on the page and not hidden by the fit. */
+  /** The disagreement is reported on the page and not hidden by the fit. */
   @Test
   void maximalEffortsFallFasterThanBothSetsSay() {
     List<Observed> maximal = heldOut(true);

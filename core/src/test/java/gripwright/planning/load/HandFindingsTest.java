@@ -93,12 +93,12 @@ class HandFindingsTest {
                 Block.named("base", 2).session(SessionPlan.of("strength", 2, exercises)).build()));
   }
 
-  private static List<Finding> told(CompiledPlan plan, String code) {
+  private static List<Finding> reported(CompiledPlan plan, String code) {
     return plan.findings().stream().filter(f -> f.code().equals(code)).toList();
   }
 
   private static Finding one(CompiledPlan plan, String code) {
-    List<Finding> found = told(plan, code);
+    List<Finding> found = reported(plan, code);
     assertEquals(1, found.size(), () -> plan.findings().toString());
     return found.get(0);
   }
@@ -226,7 +226,7 @@ class HandFindingsTest {
   void onlyTheHandThatHoldsCounts() {
     Athlete athlete = Skarvdal.ylva().hand(HAND).hand(Side.LEFT, SHORT_LITTLE).build();
     CompiledPlan right = compile(athlete, on(StandardGrips.HALF_CRIMP, Hands.RIGHT));
-    assertEquals(List.of(), told(right, "plan.grip-out-of-reach"));
+    assertEquals(List.of(), reported(right, "plan.grip-out-of-reach"));
     assertEquals(
         GripFit.of(StandardGrips.HALF_CRIMP, HAND, EDGE),
         right.sessions().get(0).exercises().get(0).fits().get(Side.RIGHT));
@@ -262,7 +262,7 @@ class HandFindingsTest {
   }
 
   @Test
-  void anEdgeThatIsNotThereIsToldBeforeTheHand() {
+  void anEdgeThatIsNotThereIsReportedBeforeTheHand() {
     Exercise exercise = Exercise.of(HOLDS, STRAIGHT, Length.ofMillimetres(12));
     CompiledPlan plan = compile(Skarvdal.ylva().build(), exercise);
     assertEquals(
@@ -320,11 +320,11 @@ class HandFindingsTest {
         Exercise.of(HOLDS, ROLLED, EDGE).with("level", new Argument.AtLevel(new Level.OfMax(0.5)));
     CompiledPlan easy = compile(athlete, light);
     assertFalse(easy.sessions().get(0).hard());
-    assertEquals(List.of(), told(easy, "plan.finger-not-forced"));
+    assertEquals(List.of(), reported(easy, "plan.finger-not-forced"));
   }
 
   @Test
-  void whatTheModelKnowsOnlyRoughlyIsNotTold() {
+  void whatTheModelKnowsOnlyRoughlyIsNotReported() {
     Grip wishful =
         Grip.named("wishful")
             .family(GripFamily.SPLIT)
@@ -339,7 +339,7 @@ class HandFindingsTest {
         () -> fit.advice().toString());
     assertEquals(
         List.of(),
-        told(
+        reported(
             compile(Skarvdal.ylva().build(), Exercise.of(HOLDS, wishful, EDGE)),
             "plan.finger-not-forced"));
   }
@@ -354,7 +354,7 @@ class HandFindingsTest {
             .flatMap(s -> s.exercises().stream())
             .allMatch(e -> e.setup().grip().equals(StandardGrips.HALF_CRIMP)));
     assertEquals(4, plan.sessions().size());
-    assertEquals(List.of(), told(plan, "plan.grip-out-of-reach"));
+    assertEquals(List.of(), reported(plan, "plan.grip-out-of-reach"));
   }
 
   @Test

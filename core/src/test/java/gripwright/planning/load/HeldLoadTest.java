@@ -22,6 +22,7 @@ import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,18 +40,20 @@ class HeldLoadTest {
     Dose.Ceiling next = HELD.next(0.1, false, false);
     assertEquals(56.1, next.most().kilograms(), 1e-9);
     assertEquals(
-        "the load comes back by 10 % a week at most, from 50 kg on 2027-03-09", next.why());
+        "the load comes back by 10 % a week at most, from 50 kg on 2027-03-09",
+        Words.say(next.why()));
   }
 
   @Test
   void inTheSameWeekAndInAnEasedOneItStays() {
     Dose.Ceiling same = HELD.next(0.1, true, false);
     assertEquals(51, same.most().kilograms(), 1e-9);
-    assertEquals("no more than 50 kg on 2027-03-09", same.why());
+    assertEquals("no more than 50 kg on 2027-03-09", Words.say(same.why()));
     Dose.Ceiling eased = HELD.next(0.1, false, true);
     assertEquals(51, eased.most().kilograms(), 1e-9);
     assertEquals(
-        "no more than 50 kg on 2027-03-09: it comes back after the eased week", eased.why());
+        "no more than 50 kg on 2027-03-09: it comes back after the eased week",
+        Words.say(eased.why()));
   }
 
   @Test

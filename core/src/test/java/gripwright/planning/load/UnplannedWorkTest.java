@@ -30,7 +30,7 @@ class UnplannedWorkTest {
   private static Optional<PlannedExercise> work(
       Log log, String protocol, boolean lifting, Optional<Load> load) {
     Athlete ylva = Skarvdal.ylva().build();
-    HandFindings fits = new HandFindings(ylva);
+    HandFindings hands = new HandFindings(ylva);
     LogEntry.Done done =
         new LogEntry.Done(
             protocol,
@@ -41,7 +41,7 @@ class UnplannedWorkTest {
             OptionalDouble.empty(),
             OptionalDouble.empty());
     return new UnplannedWork(
-            Map.of(HOLDS.name(), HOLDS), new Prescription(ylva, log, MONDAY, fits), fits)
+            Map.of(HOLDS.name(), HOLDS), new Prescription(ylva, log, MONDAY, hands), hands.fits())
         .of(done, MONDAY, ModelPath.of("plan", "spring"));
   }
 
@@ -82,7 +82,7 @@ class UnplannedWorkTest {
   }
 
   @Test
-  void anUnknownProtocolTellsNothing() {
+  void anUnknownProtocolShowsNothing() {
     assertEquals(Optional.empty(), work(Skarvdal.tested(), "repeaters", false, UNWRITTEN));
   }
 }

@@ -17,6 +17,7 @@ import gripwright.grip.PractisedGrips;
 import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Hands;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -55,8 +56,16 @@ class ChoiceGripsTest {
             .from(MONDAY)
             .block(Block.named("base", 1).session(SessionPlan.of("strength", 1, line)).build());
     demand.forEach(plan::demand);
-    HandFindings fits = new HandFindings(ylva);
-    return new Choice(plan.build(), ylva, log, fits, new Prescription(ylva, log, MONDAY, fits));
+    Plan built = plan.build();
+    HandFindings hands = new HandFindings(ylva);
+    Prescription prescription = new Prescription(ylva, log, MONDAY, hands);
+    return new Choice(
+        built,
+        ylva,
+        LogTimeline.of(built, ylva, log),
+        hands.fits(),
+        prescription.strengthOn(MONDAY),
+        prescription.bodyMassOn(MONDAY));
   }
 
   private static Optional<Choice.Exclusion> out(Grip grip, Map<Grip, Double> demand) {
@@ -67,8 +76,7 @@ class ChoiceGripsTest {
   void aFullCrimpOrASingleFingerMustBeNamedByTheDemand() {
     for (Grip grip : List.of(StandardGrips.FULL_CRIMP, StandardGrips.MIDDLE_SINGLE)) {
       Choice.Exclusion out = out(grip, Map.of(HALF_CRIMP, 1.0)).orElseThrow();
-      assertEquals(GripMix.Kind.NOT_NAMED, out.kind());
-      assertEquals("no demand of the plan names it", out.reason());
+      assertEquals(new GripMix.NotNamed(), out.reason());
       assertEquals(Optional.empty(), out(grip, Map.of(HALF_CRIMP, 0.7, grip, 0.3)));
       assertTrue(out(grip, Map.of(HALF_CRIMP, 1.0, grip, 0.0)).isPresent(), "named with nothing");
       assertTrue(out(grip, Map.of()).isPresent());
@@ -79,8 +87,7 @@ class ChoiceGripsTest {
   @Test
   void aGripThatTheHandDoesNotTakeIsOut() {
     Choice.Exclusion out = out(PractisedGrips.STRAIGHT_FOUR, Map.of()).orElseThrow();
-    assertEquals(GripMix.Kind.HAND, out.kind());
-    assertEquals("the hand does not take it on 20 mm", out.reason());
+    assertEquals(new GripMix.OutOfReach(EDGE), out.reason());
   }
 
   @Test
@@ -91,9 +98,10 @@ class ChoiceGripsTest {
             Setup.of(DRAG, EDGE),
             List.of(
                 Finding.advice("plan.load-modelled", place), Finding.error("plan.no-test", place)));
-    assertEquals("plan.no-test", out.reason());
-    assertEquals(GripMix.Kind.LOAD, out.kind());
-    assertEquals("", Choice.Exclusion.withoutLoad(Setup.of(DRAG, EDGE), List.of()).reason());
+    assertEquals(new GripMix.NoLoad("plan.no-test"), out.reason());
+    assertEquals(
+        new GripMix.NoLoad(""),
+        Choice.Exclusion.withoutLoad(Setup.of(DRAG, EDGE), List.of()).reason());
   }
 
   private static GripMix mix(List<Choice.Exclusion> out) {
@@ -104,11 +112,11 @@ class ChoiceGripsTest {
   }
 
   private static Choice.Exclusion gate(Grip grip) {
-    return new Choice.Exclusion(grip.name(), GripMix.Kind.GATE, "closed");
+    return new Choice.Exclusion(grip.name(), new GripMix.ClosedByRule("closed"));
   }
 
   @Test
-  void whatIsOutIsToldByWhatItCostsTheCostliestFirst() {
+  void whatIsOutIsReportedByWhatItCostsTheCostliestFirst() {
     GripMix both = mix(List.of(gate(FRONT_THREE), gate(HALF_CRIMP)));
     GripMix withoutHalf = mix(List.of(gate(HALF_CRIMP)));
     GripMix withoutFront = mix(List.of(gate(FRONT_THREE)));

@@ -21,6 +21,7 @@ import gripwright.schedule.GripMix;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,11 +87,14 @@ class ChoiceTest {
     assertEquals(List.of(3, 2), exercises.stream().map(e -> e.scheme().sets()).toList());
     assertTrue(
         exercises.get(0).why().stream()
-            .anyMatch(w -> w.step().equals("share of work") && w.from().startsWith("3 of 5 sets")),
+            .anyMatch(
+                w ->
+                    Words.step(w).equals("share of work")
+                        && Words.say(w).startsWith("3 of 5 sets")),
         exercises.get(0).why().toString());
     assertTrue(
         exercises.get(1).why().stream()
-            .anyMatch(w -> w.from().equals("2 of 5 sets; why, see half-crimp")),
+            .anyMatch(w -> Words.say(w).equals("2 of 5 sets; why, see half-crimp")),
         exercises.get(1).why().toString());
   }
 
@@ -116,7 +120,7 @@ class ChoiceTest {
   }
 
   @Test
-  void aGateThatCostsSomethingIsToldWithItsRule() {
+  void aGateThatCostsSomethingIsReportedWithItsRule() {
     Athlete beginner = Skarvdal.ylva().trained(18).build();
     GripMix mix =
         first(beginner, MATCH, Map.of(HALF, 0.5, FRONT, 0.5), HALF, FRONT)
@@ -126,8 +130,7 @@ class ChoiceTest {
     assertEquals(1, mix.best().shares().get("half-crimp"), 1e-9);
     GripMix.Limit limit = mix.limits().get(0);
     assertEquals("front-three", limit.grip());
-    assertEquals(GripMix.Kind.GATE, limit.kind());
-    assertEquals("split-grip-gate", limit.reason());
+    assertEquals(new GripMix.ClosedByRule("split-grip-gate"), limit.reason());
     assertEquals(1, limit.cost(), 1e-6, "from the worst single grip to the best mix");
     assertTrue(mix.nextBest().isEmpty());
   }
@@ -137,7 +140,7 @@ class ChoiceTest {
     GripMix without = mix(CARRY_OVER, Map.of(HALF, 1.0), StandardGrips.FULL_CRIMP, DRAG);
     assertEquals(List.of("three-finger-drag"), List.copyOf(without.best().shares().keySet()));
     GripMix.Limit limit = without.limits().get(0);
-    assertEquals(GripMix.Kind.NOT_NAMED, limit.kind());
+    assertEquals(new GripMix.NotNamed(), limit.reason());
     assertTrue(limit.cost() > 0.5, "a full crimp is nearer to a half crimp than a drag is");
   }
 
@@ -171,7 +174,7 @@ class ChoiceTest {
   }
 
   @Test
-  void whereNothingWasTestedThatIsWhatIsTold() {
+  void whereNothingWasTestedThatIsWhatIsReported() {
     Plan plan =
         Plan.named("thaw")
             .athlete("ylva")

@@ -37,12 +37,12 @@ class MixQuestionTest {
 
   private static Blend blend(
       Athlete athlete, Log log, Map<Grip, Double> demand, List<Grip> grips, double... shares) {
-    HandFindings fits = new HandFindings(athlete);
+    HandFindings hands = new HandFindings(athlete);
     return new MixQuestion(
             grips.stream().map(g -> Setup.of(g, EDGE)).toList(),
             demand,
-            fits,
-            new Prescription(athlete, log, MONDAY, fits).strengthOn(MONDAY),
+            hands.fits(),
+            new Prescription(athlete, log, MONDAY, hands).strengthOn(MONDAY),
             Load.ofKilograms(60))
         .solver(MATCH)
         .blend(shares);
@@ -54,7 +54,8 @@ class MixQuestionTest {
     for (Side side : sides) {
       TissueLoad load =
           TissueLoad.of(
-              new HandFindings(athlete).of(Setup.of(grip, EDGE), side), kilograms * 9.80665 / 2);
+              new HandFindings(athlete).fits().of(Setup.of(grip, EDGE), side),
+              kilograms * 9.80665 / 2);
       for (Pulley pulley : Pulley.values()) {
         for (Finger finger : grip.fingers().fingers()) {
           double worst = 0;

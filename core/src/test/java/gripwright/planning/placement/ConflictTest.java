@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
+import gripwright.schedule.HardThing;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -30,7 +32,7 @@ class ConflictTest {
       Placement.Request... others) {
     Placement.Week week = new Placement.Week(MONDAY, athlete::availableOn, hard, last);
     Set<Conflict.Fact> facts = new Conflict(week, request, wanted, List.of(others)).fewest();
-    return new PlacementWords(week, athlete, 3).reason(request, facts);
+    return Words.say(new PlacementReasons(week, athlete, 3).conflict(request, facts));
   }
 
   private static Placement.Request session(String name, int minutes, int gap, boolean hard) {
@@ -81,7 +83,7 @@ class ConflictTest {
   @Test
   void climbingAndTheLastOne() {
     Placement.HardDay wednesday =
-        new Placement.HardDay(MONDAY.plusDays(2), FingerSet.FOUR, "hard climbing");
+        new Placement.HardDay(MONDAY.plusDays(2), FingerSet.FOUR, new HardThing.Climbing());
     assertEquals(
         "tue, thu and sat are the only days left in week 3 and 48 h are kept from hard climbing on"
             + " wed",

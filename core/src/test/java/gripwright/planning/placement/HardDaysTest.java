@@ -8,9 +8,11 @@ import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
@@ -22,13 +24,17 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -44,6 +50,7 @@ class HardDaysTest {
   private Optional<LocalDate> goal = Optional.empty();
   private final List<DatedSession> sessions = new ArrayList<>();
   private final List<DatedRetest> retests = new ArrayList<>();
+  private final Map<ModelPath, FingerSet> withoutLogLimits = new HashMap<>();
 
   private static Exercise holds(double level) {
     return Exercise.of(HOLDS, HALF_CRIMP, EDGE)
@@ -60,7 +67,13 @@ class HardDaysTest {
   private HardDays days() {
     Plan.Builder plan = plan(holds(0.84));
     goal.ifPresent(day -> plan.towards(new Plan.Goal(day, Optional.empty())));
-    return new HardDays(plan.build(), athlete.build(), log);
+    Plan built = plan.build();
+    Athlete ylva = athlete.build();
+    return new HardDays(built, ylva, LogTimeline.of(built, ylva, log));
+  }
+
+  private HardWork work() {
+    return new HardWork(sessions, retests, withoutLogLimits);
   }
 
   /** Writes what is hard near the third week: days from its Monday, what, and fingers. */
@@ -69,12 +82,12 @@ class HardDaysTest {
   }
 
   private List<String> near(HardDays days) {
-    return days.near(WEEK, sessions, retests).stream()
+    return days.near(WEEK, work()).stream()
         .map(
             h ->
                 WEEK.until(h.date()).getDays()
                     + " "
-                    + h.what()
+                    + Words.say(h.what())
                     + (h.fingers().equals(FingerSet.FOUR) ? "" : " " + h.fingers().count()))
         .toList();
   }
@@ -167,7 +180,7 @@ class HardDaysTest {
     log = Log.empty("ylva").with(tested(MONDAY.minusDays(1), DRAG)).with(tested(MONDAY, DRAG));
     assertEquals(
         List.of(MONDAY),
-        days().near(MONDAY, sessions, retests).stream().map(Placement.HardDay::date).toList());
+        days().near(MONDAY, work()).stream().map(Placement.HardDay::date).toList());
   }
 
   private static LogEntry.Done done(Grip grip, OptionalDouble effort) {
@@ -218,7 +231,7 @@ class HardDaysTest {
     DatedSession light = session(WEEK.plusDays(1), 0.6);
     sessions.add(light);
     HardDays days = days();
-    days.note(light, Optional.of(DRAG.fingers()));
+    withoutLogLimits.put(light.path(), DRAG.fingers());
     assertEquals(List.of("1 session strength 3"), near(days));
     assertEquals(List.of("1 session strength 3"), near(days.before(WEEK)), "and is remembered");
   }
@@ -236,8 +249,8 @@ class HardDaysTest {
                   : List.of(Setup.of(DRAG, EDGE)),
               Duration.ofSeconds(7),
               "",
-              "",
-              gripwright.finding.ModelPath.of("plan", "spring").then("retest", 1)));
+              new PlacementReason.Unplaced(),
+              ModelPath.of("plan", "spring").then("retest", 1)));
     }
     assertEquals(List.of("-7 tests 3", "3 tests"), near());
   }

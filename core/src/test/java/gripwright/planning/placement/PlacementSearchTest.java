@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
+import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -66,7 +67,7 @@ class PlacementSearchTest {
   @Test
   void oneSessionTakesTheEarliestDayThatIsLongEnough() {
     assertEquals("TUE", place(request("s", 60, 24, EASY)));
-    hardDays.add(new Placement.HardDay(MONDAY, FingerSet.FOUR, "hard climbing"));
+    hardDays.add(new Placement.HardDay(MONDAY, FingerSet.FOUR, new HardThing.Climbing()));
     assertEquals("THU", place(request("s", 60, 24, HARD)));
     assertEquals("SAT", place(request("s", 61, 24, HARD)));
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
+import gripwright.schedule.HardThing;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -30,19 +31,17 @@ class PlacementTest {
   }
 
   private static Placement.HardDay climbing(int day, FingerSet fingers) {
-    return new Placement.HardDay(MONDAY.plusDays(day), fingers, "hard climbing");
+    return new Placement.HardDay(MONDAY.plusDays(day), fingers, new HardThing.Climbing());
   }
 
   private static final Optional<FingerSet> DRAGS = Optional.of(DRAG.fingers());
 
   @Test
-  void aDayHasTimeOrSaysHowMuch() {
+  void aDayIsOpenIfItHasTime() {
     Placement.Request hour = request(60, 24, Optional.empty());
-    assertEquals(Optional.empty(), Placement.fixedObstacle(week(), hour, THURSDAY));
-    assertEquals(Optional.of("no time"), Placement.fixedObstacle(week(), hour, MONDAY));
-    assertEquals(
-        Optional.of("60 min is too short for 61 min"),
-        Placement.fixedObstacle(week(), request(61, 24, Optional.empty()), THURSDAY));
+    assertEquals(true, Placement.isOpen(week(), hour, THURSDAY));
+    assertEquals(false, Placement.isOpen(week(), hour, MONDAY));
+    assertEquals(false, Placement.isOpen(week(), request(61, 24, Optional.empty()), THURSDAY));
   }
 
   @Test
@@ -50,18 +49,16 @@ class PlacementTest {
     FingerSet little = new FingerSet(FingerSet.FOUR.bits() & ~DRAG.fingers().bits());
     for (int day : new int[] {0, 1, 2}) {
       assertEquals(
-          Optional.of("less than 48 h from hard climbing on " + MONDAY.plusDays(day)),
-          Placement.fixedObstacle(
-              week(climbing(day, FingerSet.FOUR)), request(45, 24, DRAGS), TUESDAY));
+          false,
+          Placement.isOpen(week(climbing(day, FingerSet.FOUR)), request(45, 24, DRAGS), TUESDAY));
     }
     for (Placement.HardDay free :
         List.of(climbing(-1, FingerSet.FOUR), climbing(3, FingerSet.FOUR), climbing(1, little))) {
-      assertEquals(
-          Optional.empty(), Placement.fixedObstacle(week(free), request(45, 24, DRAGS), TUESDAY));
+      assertEquals(true, Placement.isOpen(week(free), request(45, 24, DRAGS), TUESDAY));
     }
     assertEquals(
-        Optional.empty(),
-        Placement.fixedObstacle(
+        true,
+        Placement.isOpen(
             week(climbing(1, FingerSet.FOUR)), request(45, 24, Optional.empty()), TUESDAY));
   }
 

@@ -17,7 +17,9 @@ import gripwright.planning.Skarvdal;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HardThing;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +44,7 @@ class RetestDayTest {
     return Planner.compile(plan, Skarvdal.ylva().build(), Skarvdal.tested(), List.of()).sessions();
   }
 
-  private static Placement.HardDay hard(int day, String what) {
+  private static Placement.HardDay hard(int day, HardThing what) {
     return new Placement.HardDay(MONDAY.plusDays(day), FingerSet.FOUR, what);
   }
 
@@ -55,7 +57,7 @@ class RetestDayTest {
             f ->
                 f.day().getDayOfWeek()
                     + ": "
-                    + f.because()
+                    + Words.say(f.because())
                     + f.displaced().map(s -> " " + s.date()).orElse(""))
         .orElse("none");
   }
@@ -73,13 +75,13 @@ class RetestDayTest {
   void hardDaysWithinFortyEightHoursAreNoRest() {
     assertEquals(
         "THURSDAY: rested: nothing hard within 48 h, 60 min free",
-        find(ONE, 60, List.of(), hard(0, "hard climbing")));
+        find(ONE, 60, List.of(), hard(0, new HardThing.Climbing())));
     assertEquals(
         "TUESDAY: rested: nothing hard within 48 h, 90 min free",
-        find(ONE, 60, List.of(), hard(3, "hard climbing")));
+        find(ONE, 60, List.of(), hard(3, new HardThing.Climbing())));
     assertEquals(
         "SATURDAY: rested: nothing hard within 48 h, 90 min free",
-        find(ONE, 60, List.of(), hard(2, "hard climbing")));
+        find(ONE, 60, List.of(), hard(2, new HardThing.Climbing())));
   }
 
   @Test
@@ -91,7 +93,9 @@ class RetestDayTest {
   }
 
   private static final Placement.HardDay[] FULL = {
-    hard(1, "hard climbing"), hard(3, "hard climbing"), hard(5, "hard climbing")
+    hard(1, new HardThing.Climbing()),
+    hard(3, new HardThing.Climbing()),
+    hard(5, new HardThing.Climbing())
   };
 
   @Test
@@ -125,7 +129,9 @@ class RetestDayTest {
   @Test
   void noSessionNearTheGoalGivesItsPlace() {
     Placement.HardDay[] goal = {
-      hard(0, "hard climbing"), hard(3, "hard climbing"), hard(6, HardDays.GOAL)
+      hard(0, new HardThing.Climbing()),
+      hard(3, new HardThing.Climbing()),
+      hard(6, new HardThing.Goal())
     };
     assertEquals(
         "TUESDAY: no rested day for 1 test, so in place of the hardest session 2027-03-02",

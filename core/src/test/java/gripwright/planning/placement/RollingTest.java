@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.grip.FingerSet;
 import gripwright.planning.Calendars;
-import gripwright.planning.LookAhead;
+import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -58,7 +58,8 @@ class RollingTest {
       List<Placement.HardDay> hard = new ArrayList<>();
       for (int d = -1; d < 8; d++) {
         if (Math.floorMod(d, 7) == climbing) {
-          hard.add(new Placement.HardDay(first.plusDays(d), FingerSet.FOUR, "hard climbing"));
+          hard.add(
+              new Placement.HardDay(first.plusDays(d), FingerSet.FOUR, new HardThing.Climbing()));
         }
       }
       Placement.Week week =
@@ -118,14 +119,17 @@ class RollingTest {
           last.merge(request.name(), day, (a, b) -> a.isAfter(b) ? a : b);
           request
               .hardFingers()
-              .ifPresent(f -> hard.add(new Placement.HardDay(day, f, request.name())));
+              .ifPresent(
+                  f ->
+                      hard.add(
+                          new Placement.HardDay(day, f, new HardThing.Session(request.name()))));
         }
       }
       for (int t = 0; t < days.tests().size(); t++) {
         FingerSet fingers = weeks.get(w).tests().get(t).fingers();
         days.tests()
             .get(t)
-            .ifPresent(day -> hard.add(new Placement.HardDay(day, fingers, "tests")));
+            .ifPresent(day -> hard.add(new Placement.HardDay(day, fingers, new HardThing.Tests())));
       }
     }
     return settled;
@@ -161,7 +165,7 @@ class RollingTest {
       best = best.plus(Calendars.cost(weeks, found.weeks()), WEEKS);
     }
     assertEquals(new Tally(6755, 380, 2875), best);
-    assertEquals(best, rolled(LookAhead.WEEKS));
+    assertEquals(best, rolled(Calendars.WEEKS_TOGETHER));
     assertEquals(new Tally(6759, 379, 2862), rolled(4));
     assertEquals(new Tally(6921, 372, 2811), rolled(1));
   }
@@ -174,7 +178,7 @@ class RollingTest {
     int ahead = 0;
     for (int seed = 0; seed < 50; seed++) {
       int[] count = new int[3];
-      rolling(season(seed, 52), LookAhead.WEEKS, count);
+      rolling(season(seed, 52), Calendars.WEEKS_TOGETHER, count);
       ahead += count[0];
       all += count[1];
       most = Math.max(most, count[1]);
@@ -206,12 +210,14 @@ class RollingTest {
               List.of()));
     }
     int[] count = new int[3];
-    rolling(weeks, LookAhead.WEEKS, count);
+    rolling(weeks, Calendars.WEEKS_TOGETHER, count);
     assertEquals(0, count[0]);
     assertTrue(count[1] < 52 * 20, count[1] + " tries");
   }
 
-  /** However many sessions: the work has a bound, the days keep the rules, the doubt is told. */
+  /**
+   * However many sessions: the work has a bound, the days keep the rules, the doubt is reported.
+   */
   @Test
   void aCrowdedWeekIsGivenUpInTime() {
     List<Placement.Request> requests = new ArrayList<>();

@@ -77,7 +77,7 @@ class SolverTest {
                 .upper(wanted.getOrDefault(request.name(), 0));
         for (int d = 0; d < 7; d++) {
           LocalDate day = asked.week().first().plusDays(d);
-          if (Placement.fixedObstacle(asked.week(), request, day).isEmpty()) {
+          if (Placement.isOpen(asked.week(), request, day)) {
             Variable x = model.newVariable(request.name() + day).binary().weight(-1000);
             minutes[d].set(x, request.minutes());
             count.set(x, 1);

@@ -22,11 +22,14 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.planning.load.HeldLoad;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.wording.Words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -130,17 +133,20 @@ class ProgressionBlockersTest {
         Optional.empty());
   }
 
-  private static ProgressionBlockers setbacks(Log log, List<DatedSession> soFar) {
+  private static ProgressionBlockers blockers(Log log, List<DatedSession> soFar) {
     Athlete ylva = Skarvdal.ylva().build();
-    return new ProgressionBlockers(PLAN, log, new LogTimeline(PLAN, ylva, log), soFar);
+    return ProgressionBlockers.of(PLAN, LogTimeline.of(PLAN, ylva, log)).after(soFar);
   }
 
   private static final Advance.WhenLogged TWICE_IN_FULL =
       new Advance.WhenLogged(true, UNWRITTEN, UNWRITTEN, 2);
 
   private static int earned(Advance.WhenLogged pace, Log log) {
-    return setbacks(log, List.of())
-        .earned(new ProgressionBlockers.Asked(LINE, HALF_CRIMP, Optional.of(pace)), pace, MONDAY.plusDays(28));
+    return blockers(log, List.of())
+        .earned(
+            new ProgressionBlockers.Asked(LINE, HALF_CRIMP, Optional.of(pace)),
+            pace,
+            MONDAY.plusDays(28));
   }
 
   private static int earned(Line... lines) {
@@ -238,49 +244,68 @@ class ProgressionBlockersTest {
     return Planner.compile(PLAN, Skarvdal.ylva().build(), log, List.of());
   }
 
-  /** Returns what stands against a step in the second week. */
-  private static List<String> against(Log log) {
-    return setbacks(log, compiled(log).sessions()).against(WEEKLY, MONDAY, MONDAY.plusDays(7));
+  /** Returns what prevents a step in the second week. */
+  private static List<String> reasons(Log log) {
+    return Words.say(
+        blockers(log, compiled(log).sessions()).reasons(WEEKLY, MONDAY, MONDAY.plusDays(7)));
+  }
+
+  private static double mostEffort(Exercise line, OptionalDouble atMost) {
+    Advance.Pace pace = new Advance.WhenLogged(true, atMost, UNWRITTEN, 2);
+    return new ProgressionBlockers.Asked(line, HALF_CRIMP, Optional.of(pace)).mostEffort();
   }
 
   @Test
-  void nothingStandsAgainstAStepAfterAGoodWeek() {
-    assertEquals(List.of(), against(log(on(1), on(5))));
+  void effortUpToNineIsUsualUnlessTheLineOrItsLevelSaysOtherwise() {
+    assertEquals(9, WEEKLY.mostEffort());
+    assertEquals(8, mostEffort(LINE, OptionalDouble.of(8)));
+    Exercise hard = LINE.with("level", new Argument.AtLevel(new Level.Effort(9.5)));
+    assertEquals(9.5, mostEffort(hard, OptionalDouble.empty()));
+    assertEquals(8, mostEffort(hard, OptionalDouble.of(8)), "the line on progress counts first");
   }
 
   @Test
-  void theWorstPainIsToldFirstAndOfAllTwoReasons() {
+  void nothingPreventsAStepAfterAGoodWeek() {
+    assertEquals(List.of(), reasons(log(on(1), on(5))));
+  }
+
+  @Test
+  void theWorstPainComesFirstAndAllReasonsAreGiven() {
     Log log = log(on(1).sets(3), on(5)).with(ache(5, 3)).with(ache(6, 4));
-    assertEquals(List.of("pain ring 4 on 2027-03-07", "pain ring 3 on 2027-03-06"), against(log));
-    assertEquals(List.of("3 of 5 sets on 2027-03-02"), against(log(on(1).sets(3), on(5))));
+    assertEquals(
+        List.of(
+            "pain ring 4 on 2027-03-07", "pain ring 3 on 2027-03-06", "3 of 5 sets on 2027-03-02"),
+        reasons(log));
+    assertEquals(List.of("3 of 5 sets on 2027-03-02"), reasons(log(on(1).sets(3), on(5))));
   }
 
   @Test
-  void anExerciseThatIsLeftOutStandsAgainstIt() {
+  void anExerciseThatIsLeftOutPreventsIt() {
     assertEquals(
         List.of("left out on 2027-03-02", "left out on 2027-03-06"),
-        against(log(on(1).protocol("repeaters"), on(5).protocol("repeaters"))).stream()
+        reasons(log(on(1).protocol("repeaters"), on(5).protocol("repeaters"))).stream()
             .filter(r -> r.startsWith("left out"))
             .toList());
   }
 
   @Test
-  void aWeekOfWhichNothingIsLoggedStandsAgainstIt() {
+  void aWeekOfWhichNothingIsLoggedPreventsIt() {
     Log log = log(on(8));
     assertEquals(
         List.of("not trained from 2027-03-01 to 2027-03-07"),
-        setbacks(log, compiled(log).sessions()).against(WEEKLY, MONDAY, MONDAY.plusDays(7)));
+        Words.say(
+            blockers(log, compiled(log).sessions()).reasons(WEEKLY, MONDAY, MONDAY.plusDays(7))));
     assertEquals(
         List.of(),
-        setbacks(log, compiled(log).sessions())
-            .against(WEEKLY, MONDAY.plusDays(7), MONDAY.plusDays(14)),
+        blockers(log, compiled(log).sessions())
+            .reasons(WEEKLY, MONDAY.plusDays(7), MONDAY.plusDays(14)),
         "the second week is not over");
   }
 
   private static Optional<String> ceiling(double edge, int day, Log log) {
-    return setbacks(log, compiled(log).sessions())
+    return blockers(log, compiled(log).sessions())
         .ceiling(WEEKLY, Length.ofMillimetres(edge), MONDAY.plusDays(day))
-        .map(c -> c.most() + ", " + c.why());
+        .map(c -> c.most() + ", " + Words.say(c.why()));
   }
 
   @Test
@@ -313,7 +338,7 @@ class ProgressionBlockersTest {
   }
 
   private static Optional<HeldLoad> held(Log log, int day) {
-    return setbacks(log, compiled(log).sessions())
+    return blockers(log, compiled(log).sessions())
         .held(WEEKLY, Optional.empty(), MONDAY.plusDays(day));
   }
 

@@ -24,9 +24,12 @@ import gripwright.planning.load.Dose;
 import gripwright.protocol.Argument;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Cause;
+import gripwright.schedule.Derivation;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -36,14 +39,14 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** What a line of the plan has become in a week of its block, and how that is told. */
+/** What a line of the plan has become in a week of its block, and how that is explained. */
 class ProgressionTest {
 
   /** Five holds of 10 s on 20 mm. */
   private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
 
   private Log log = Log.empty("ylva");
-  private List<String> lost = List.of();
+  private List<Cause> lost = List.of();
   private Optional<Double> easedTo = Optional.empty();
   private double returning = 1;
   private Set<String> trained = Set.of("half-crimp", "three-finger-drag");
@@ -52,17 +55,20 @@ class ProgressionTest {
   private Dose dose(Exercise line, Grip grip, int weeks, UnaryOperator<Block.Builder> progress) {
     Block block =
         progress
-            .apply(Block.named("base", 12).session(SessionPlan.of("strength", 2, LINE)))
+            .apply(
+                Block.named("base", 12)
+                    .session(SessionPlan.of("strength", 2, LINE))
+                    .session(SessionPlan.of("open", 1, Exercise.of(HOLDS, DRAG, EDGE))))
             .build();
     Plan plan = Plan.named("spring").athlete("ylva").from(MONDAY).block(block).build();
     Athlete ylva = Skarvdal.ylva().build();
     List<Progression.StepOpportunity> chances = new ArrayList<>();
     for (int week = 1; week <= weeks; week++) {
       chances.add(
-          new Progression.StepOpportunity(MONDAY.plusWeeks(week - 1L), MONDAY.plusWeeks(week), trained));
+          new Progression.StepOpportunity(
+              MONDAY.plusWeeks(week - 1L), MONDAY.plusWeeks(week), trained));
     }
-    return new Progression(
-            block.content(), new ProgressionBlockers(plan, log, new LogTimeline(plan, ylva, log), List.of()))
+    return new Progression(block.content())
         .dose(
             line,
             grip,
@@ -71,8 +77,8 @@ class ProgressionTest {
                 chances,
                 lost,
                 easedTo,
-                returning,
-                "first weeks after a rest",
+                new Progression.Returning(returning, Optional.of(new Cause.AfterPain())),
+                ProgressionBlockers.of(plan, LogTimeline.of(plan, ylva, log)),
                 Optional.empty()));
   }
 
@@ -85,12 +91,12 @@ class ProgressionTest {
   }
 
   private static String told(Derivation link) {
-    return link.step()
+    return Words.step(link)
         + " "
         + gripwright.quantity.Numbers.plain(link.value(), 3)
-        + (link.unit().isEmpty() ? "" : " " + link.unit())
+        + (Words.unit(link).isEmpty() ? "" : " " + Words.unit(link))
         + ": "
-        + link.from();
+        + Words.say(link);
   }
 
   @Test
@@ -160,10 +166,10 @@ class ProgressionTest {
   }
 
   @Test
-  void theLineOfAGripStandsBeforeTheOneForAll() {
+  void eachGripAdvancesByItsOwnLine() {
     UnaryOperator<Block.Builder> both =
         b ->
-            b.advance(Advance.weekly(new Advance.SetsTo(9, 1)))
+            b.advance(Advance.weekly(new Advance.SetsTo(9, 1)).on("half-crimp"))
                 .advance(Advance.weekly(new Advance.LoadByShare(0.02)).on("three-finger-drag"));
     assertEquals("advance sets 6: 1 step of 1", told(dose(LINE, HALF_CRIMP, 1, both)));
     assertEquals("advance load 102 %: 1 step of 2 %", told(dose(LINE, DRAG, 1, both)));
@@ -204,7 +210,7 @@ class ProgressionTest {
     returning = 0.8;
     Dose dose = dose(0, Advance.weekly(new Advance.LoadByShare(0.02)));
     assertEquals(0.8, dose.loadFactor(), 1e-12);
-    assertEquals("return 80 %: first weeks after a rest", told(dose));
+    assertEquals("return 80 %: first weeks after pain that stopped training", told(dose));
   }
 
   @Test
@@ -237,6 +243,10 @@ class ProgressionTest {
     assertEquals(1, seconds(easedHold(3_000, 0.5)), 1e-12);
   }
 
+  private static List<Cause> weeks(int... numbers) {
+    return Arrays.stream(numbers).<Cause>mapToObj(Cause.WeekNotTrained::new).toList();
+  }
+
   private void trained(int week, int sets) {
     log =
         log.with(
@@ -258,21 +268,24 @@ class ProgressionTest {
   @Test
   void stepsThatAreHeldBackAreToldWithThreeReasonsAtMost() {
     Advance advance = Advance.weekly(new Advance.LoadByShare(0.02));
-    lost = List.of("week 1 was not trained");
+    lost = weeks(1);
     assertEquals(
         "held back 1 step: week 1 was not trained | advance load 102 %: 1 step of 2 %",
         told(dose(1, advance)));
-    lost = List.of("week 1 was not trained", "week 2 was not trained", "week 3 was not trained");
+    lost = weeks(1, 2, 3);
     assertEquals(
         "held back 3 steps: week 1 was not trained; week 2 was not trained;"
             + " week 3 was not trained",
         told(dose(0, advance)));
-    lost = List.of("one", "two", "three", "four", "five");
-    assertEquals("held back 5 steps: one; two; three; and 2 more", told(dose(0, advance)));
-    lost = List.of("one");
+    lost = weeks(1, 2, 3, 4, 5);
+    assertEquals(
+        "held back 5 steps: week 1 was not trained; week 2 was not trained; week 3 was not trained;"
+            + " and 2 more",
+        told(dose(0, advance)));
+    lost = weeks(1);
     trained(1, 4);
     assertEquals(
-        "held back 2 steps: one; 4 of 5 sets on 2027-03-02 | advance load 102 %: 1 step of 2 %",
+        "held back 2 steps: week 1 was not trained; 4 of 5 sets on 2027-03-02 | advance load 102 %: 1 step of 2 %",
         told(dose(2, advance)));
   }
 
@@ -285,7 +298,7 @@ class ProgressionTest {
                 new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 1)),
             Optional.empty(),
             Optional.empty());
-    lost = List.of("week 1 was not trained");
+    lost = weeks(1);
     assertEquals("", told(dose(2, earned)));
     trained(1, 5);
     assertEquals("advance load 102.5 %: 1 step of 2.5 %", told(dose(2, earned)));

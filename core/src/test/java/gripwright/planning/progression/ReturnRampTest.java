@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.athlete.Athlete;
 import gripwright.planning.Skarvdal;
+import gripwright.wording.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ class ReturnRampTest {
   }
 
   private static ReturnRamp ramp(int fromDay, int toDay) {
-    return new ReturnRamp(
+    return ReturnRamp.none(
         Skarvdal.ylva()
             .away(
                 new Athlete.Absence(
@@ -32,43 +33,58 @@ class ReturnRampTest {
   }
 
   private static ReturnRamp ramp() {
-    return new ReturnRamp(Skarvdal.ylva().build());
+    return ReturnRamp.none(Skarvdal.ylva().build());
   }
 
-  /** Goes through weeks that are trained on Saturday, and returns the share of each. */
-  private static List<Double> shares(ReturnRamp ramp, Week... weeks) {
+  /** The share of each week, and the ramp after the last. */
+  private record Course(List<Double> shares, ReturnRamp ramp) {}
+
+  /** Goes through weeks that are trained on Saturday. */
+  private static Course course(ReturnRamp start, Week... weeks) {
+    ReturnRamp ramp = start;
     List<Double> shares = new ArrayList<>();
     Optional<LocalDate> last = Optional.empty();
     for (int i = 0; i < weeks.length; i++) {
       LocalDate first = MONDAY.plusWeeks(i);
       boolean eased = weeks[i] == Week.EASED;
       boolean trained = eased || weeks[i] == Week.TRAINED;
-      ramp.before(first, last, false);
+      ramp = ramp.before(first, last, false);
       double share = ramp.share(eased);
       shares.add(share);
-      ramp.after(trained, eased, share, weeks[i] == Week.SKIPPED);
+      ramp = ramp.after(trained, eased, share, weeks[i] == Week.SKIPPED);
       last = trained ? Optional.of(first.plusDays(5)) : last;
     }
-    return shares;
+    return new Course(shares, ramp);
+  }
+
+  private static List<Double> shares(ReturnRamp start, Week... weeks) {
+    return course(start, weeks).shares();
   }
 
   @Test
   void weeksThatAreTrainedGetTheWholeLoad() {
-    ReturnRamp ramp = ramp();
-    assertEquals(List.of(1.0, 1.0, 1.0), shares(ramp, Week.TRAINED, Week.TRAINED, Week.EASED));
-    assertEquals(true, ramp.steady());
-    assertEquals(false, ramp.byLog());
+    Course course = course(ramp(), Week.TRAINED, Week.TRAINED, Week.EASED);
+    assertEquals(List.of(1.0, 1.0, 1.0), course.shares());
+    assertEquals(true, course.ramp().steady());
+    assertEquals(false, course.ramp().byLog());
   }
 
   @Test
   void afterFourteenDaysAwayTheLoadReturnsInTwoSteps() {
-    ReturnRamp ramp = ramp(7, 20);
+    Course course =
+        course(
+            ramp(7, 20),
+            Week.TRAINED,
+            Week.AWAY,
+            Week.AWAY,
+            Week.TRAINED,
+            Week.TRAINED,
+            Week.TRAINED);
+    assertEquals(List.of(1.0, 1.0, 1.0, 0.8, 0.9, 1.0), course.shares());
     assertEquals(
-        List.of(1.0, 1.0, 1.0, 0.8, 0.9, 1.0),
-        shares(ramp, Week.TRAINED, Week.AWAY, Week.AWAY, Week.TRAINED, Week.TRAINED, Week.TRAINED));
-    assertEquals("first weeks after 14 days or more away", ramp.from());
-    assertEquals(false, ramp.byLog());
-    assertEquals(true, ramp.steady());
+        "first weeks after 14 days or more away", Words.say(course.ramp().from().orElseThrow()));
+    assertEquals(false, course.ramp().byLog());
+    assertEquals(true, course.ramp().steady());
   }
 
   @Test
@@ -91,36 +107,56 @@ class ReturnRampTest {
 
   @Test
   void anEasedWeekKeepsTheShareOfTheWeekBefore() {
-    ReturnRamp ramp = ramp(7, 20);
-    assertEquals(
-        List.of(1.0, 1.0, 1.0, 0.8, 0.8, 0.9),
-        shares(ramp, Week.TRAINED, Week.AWAY, Week.AWAY, Week.TRAINED, Week.EASED, Week.TRAINED));
-    assertEquals(false, ramp.steady(), "the last share was not yet whole");
+    Course course =
+        course(
+            ramp(7, 20),
+            Week.TRAINED,
+            Week.AWAY,
+            Week.AWAY,
+            Week.TRAINED,
+            Week.EASED,
+            Week.TRAINED);
+    assertEquals(List.of(1.0, 1.0, 1.0, 0.8, 0.8, 0.9), course.shares());
+    assertEquals(false, course.ramp().steady(), "the last share was not yet whole");
   }
 
   @Test
   void aSkippedWeekReturnsInOneStepAndSaysSo() {
-    ReturnRamp ramp = ramp();
-    assertEquals(List.of(1.0, 1.0), shares(ramp, Week.TRAINED, Week.SKIPPED));
-    ramp.before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(5)), false);
+    Course course = course(ramp(), Week.TRAINED, Week.SKIPPED);
+    assertEquals(List.of(1.0, 1.0), course.shares());
+    ReturnRamp ramp =
+        course.ramp().before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(5)), false);
     assertEquals(0.9, ramp.share(false));
     assertEquals(false, ramp.steady());
     assertEquals(true, ramp.byLog());
     assertEquals(
-        "first week after one without training, from 2027-03-08 to 2027-03-14", ramp.from());
-    ramp.after(true, false, 0.9, false);
-    ramp.before(MONDAY.plusWeeks(3), Optional.of(MONDAY.plusDays(19)), false);
-    assertEquals(1, ramp.share(false));
+        "first week after one without training, from 2027-03-08 to 2027-03-14",
+        Words.say(ramp.from().orElseThrow()));
+    ReturnRamp next =
+        ramp.after(true, false, 0.9, false)
+            .before(MONDAY.plusWeeks(3), Optional.of(MONDAY.plusDays(19)), false);
+    assertEquals(1, next.share(false));
   }
 
   @Test
   void twoSkippedWeeksReturnInTwoSteps() {
-    ReturnRamp ramp = ramp();
-    shares(ramp, Week.TRAINED, Week.SKIPPED, Week.SKIPPED);
-    ramp.before(MONDAY.plusWeeks(3), Optional.of(MONDAY.plusDays(5)), false);
+    ReturnRamp ramp =
+        course(ramp(), Week.TRAINED, Week.SKIPPED, Week.SKIPPED)
+            .ramp()
+            .before(MONDAY.plusWeeks(3), Optional.of(MONDAY.plusDays(5)), false);
     assertEquals(0.8, ramp.share(false));
-    assertEquals("first weeks after 2 weeks without training", ramp.from());
+    assertEquals(
+        "first weeks after 2 weeks without training", Words.say(ramp.from().orElseThrow()));
     assertEquals(true, ramp.byLog());
+  }
+
+  @Test
+  void lookingAtAWeekLeavesTheRampBeforeItAlone() {
+    ReturnRamp before = course(ramp(), Week.TRAINED, Week.SKIPPED).ramp();
+    ReturnRamp week = before.before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(5)), false);
+    week.after(true, false, 0.9, false);
+    assertEquals(course(ramp(), Week.TRAINED, Week.SKIPPED).ramp(), before);
+    assertEquals(week, before.before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(5)), false));
   }
 
   @Test
@@ -130,15 +166,18 @@ class ReturnRampTest {
 
   @Test
   void aWeekOffAfterPainReturnsInTwoSteps() {
-    ReturnRamp ramp = ramp();
-    shares(ramp, Week.TRAINED, Week.AWAY);
-    ramp.before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(5)), true);
+    ReturnRamp ramp =
+        course(ramp(), Week.TRAINED, Week.AWAY)
+            .ramp()
+            .before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(5)), true);
     assertEquals(0.8, ramp.share(false));
-    assertEquals("first weeks after pain that stopped training", ramp.from());
+    assertEquals(
+        "first weeks after pain that stopped training", Words.say(ramp.from().orElseThrow()));
     assertEquals(true, ramp.byLog());
-    ReturnRamp trainedOn = ramp();
-    shares(trainedOn, Week.TRAINED, Week.TRAINED);
-    trainedOn.before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(12)), true);
+    ReturnRamp trainedOn =
+        course(ramp(), Week.TRAINED, Week.TRAINED)
+            .ramp()
+            .before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(12)), true);
     assertEquals(1, trainedOn.share(false), "no week was left out");
   }
 }

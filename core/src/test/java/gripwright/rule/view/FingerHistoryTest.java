@@ -42,7 +42,7 @@ class FingerHistoryTest {
 
   private static boolean painful(Injury injury, LogEntry.Pain pain) {
     Winter winter = new Winter().athlete(a -> a.injury(injury)).log(pain);
-    PlanView plan = new PlanView(winter.session(0, line(HALF_CRIMP, 40)).compiled());
+    PlanView plan = Views.of(winter.session(0, line(HALF_CRIMP, 40)));
     return plan.history.usesPainfulFinger(plan.exercises.get(0));
   }
 
@@ -89,7 +89,7 @@ class FingerHistoryTest {
     winter.session(0, line(HALF_CRIMP, 40)); // before the index finger was cleared
     winter.session(7, line(HALF_CRIMP, 60)).session(9, line(HALF_CRIMP, 50));
     winter.session(14, line(HALF_CRIMP, 55), line(HALF_CRIMP, 30).hands(Hands.RIGHT));
-    PlanView plan = new PlanView(winter.compiled());
+    PlanView plan = Views.of(winter);
     assertEquals(Double.NaN, levelBefore(plan, 0));
     assertEquals(0.40, levelBefore(plan, 1), 1e-12, "only the ring finger so far");
     assertEquals(Double.NaN, levelBefore(plan, 2), "the index finger's first week");
@@ -129,8 +129,7 @@ class FingerHistoryTest {
   }
 
   private static boolean painful(LogEntry line) {
-    PlanView plan =
-        new PlanView(new Winter().log(line).session(0, line(HALF_CRIMP, 40)).compiled());
+    PlanView plan = Views.of(new Winter().log(line).session(0, line(HALF_CRIMP, 40)));
     return plan.history.usesPainfulFinger(plan.exercises.get(0));
   }
 

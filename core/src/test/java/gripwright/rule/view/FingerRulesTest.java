@@ -11,7 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.expression.Expression;
-import gripwright.expression.ExpressionCompiler;
+import gripwright.expression.ExpressionValues;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.hand.Finger;
@@ -46,7 +46,7 @@ class FingerRulesTest {
   }
 
   private static List<FingerView> fingers(Winter winter, int week) {
-    return new PlanView(winter.compiled()).weeks.get(week - 1).fingers();
+    return Views.of(winter).weeks.get(week - 1).fingers();
   }
 
   private static FingerView finger(Winter winter, int week, Side side, Finger finger) {
@@ -73,7 +73,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void handsAreReckonedEachByItself() {
+  void handsAreCalculatedEachByItself() {
     Winter winter = new Winter();
     winter.session(
         0, line(HALF_CRIMP, 40).hands(Hands.LEFT), line(BACK_TWO, 40).hands(Hands.RIGHT));
@@ -116,13 +116,24 @@ class FingerRulesTest {
     winter.session(14, line(HALF_CRIMP, 50).sets(9));
     winter.session(21, line(HALF_CRIMP, 50).sets(3));
     Expression recent = FINGER.get("recent-time-under-load");
-    ExpressionCompiler.Value value = ExpressionCompiler.number(recent, Kind.FINGER);
-    assertEquals(Double.NaN, value.of(finger(winter, 1, Side.LEFT, Finger.RING)));
-    assertEquals(40, value.of(finger(winter, 2, Side.LEFT, Finger.INDEX)));
-    assertEquals(40, value.of(finger(winter, 4, Side.LEFT, Finger.RING)), "the eased one is out");
-    assertEquals(40, value.of(finger(winter, 4, Side.LEFT, Finger.INDEX)));
+    assertEquals(
+        Double.NaN,
+        ExpressionValues.number(recent, Kind.FINGER, finger(winter, 1, Side.LEFT, Finger.RING)));
+    assertEquals(
+        40,
+        ExpressionValues.number(recent, Kind.FINGER, finger(winter, 2, Side.LEFT, Finger.INDEX)));
+    assertEquals(
+        40,
+        ExpressionValues.number(recent, Kind.FINGER, finger(winter, 4, Side.LEFT, Finger.RING)),
+        "the eased one is out");
+    assertEquals(
+        40,
+        ExpressionValues.number(recent, Kind.FINGER, finger(winter, 4, Side.LEFT, Finger.INDEX)));
     winter.session(28, line(HALF_CRIMP, 50));
-    assertEquals(Double.NaN, value.of(finger(winter, 5, Side.LEFT, Finger.RING)), "another block");
+    assertEquals(
+        Double.NaN,
+        ExpressionValues.number(recent, Kind.FINGER, finger(winter, 5, Side.LEFT, Finger.RING)),
+        "another block");
   }
 
   @Test
@@ -137,7 +148,7 @@ class FingerRulesTest {
                     .get("a2-exposure")
                     .atMost(percent(110).times(FINGER.get("recent-a2-exposure")))));
     RuleSet club = RuleSet.of("club", rise);
-    Winter winter = new Winter().rules("club").weeklyRise(9);
+    Winter winter = new Winter().rules("club").weeklyRise(1);
     winter.session(0, line(FRONT_TWO, 50)).session(7, line(HALF_CRIMP, 50));
     assertEquals(List.of(), winter.codes(club), "nothing to compare a first use with");
     winter.session(14, line(HALF_CRIMP, 55));
@@ -151,7 +162,7 @@ class FingerRulesTest {
     Winter winter = new Winter();
     winter.session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 60)).session(3, line(BACK_TWO, 30));
     winter.session(30, line(HALF_CRIMP, 50));
-    PlanView plan = new PlanView(winter.compiled());
+    PlanView plan = Views.of(winter);
     List<List<FingerView>> levels = new ArrayList<>();
     levels.add(plan.fingers());
     levels.add(

@@ -8,7 +8,7 @@ import static gripwright.rule.Winter.line;
 import gripwright.athlete.Injury;
 import gripwright.expression.Kind;
 import gripwright.expression.Property;
-import gripwright.expression.PropertyTable;
+import gripwright.expression.PropertyReaders;
 import gripwright.expression.Type;
 import gripwright.grip.Grip;
 import gripwright.hand.Finger;
@@ -29,7 +29,7 @@ import java.util.stream.Collectors;
 final class PropertyReader {
 
   static PlanView plan() {
-    return new PlanView(
+    return Views.of(
         new Winter()
             .athlete(
                 a ->
@@ -61,8 +61,7 @@ final class PropertyReader {
             .session(9, line(HALF_CRIMP, 40))
             .session(14, line(HALF_CRIMP, 50).rehabilitation("a physiotherapist"))
             .climbing(6)
-            .retest(20, HALF_CRIMP)
-            .compiled());
+            .retest(20, HALF_CRIMP));
   }
 
   /** Writes what every property of a thing says. */
@@ -73,9 +72,8 @@ final class PropertyReader {
   }
 
   private static String value(Property property, Object thing) {
-    PropertyTable.Access access =
-        PropertyTable.find(property.owner(), property.name()).orElseThrow().access();
-    if (access instanceof PropertyTable.NumberAccess number) {
+    PropertyReaders.Access access = Readers.ALL.of(property);
+    if (access instanceof PropertyReaders.NumberAccess number) {
       double value = number.read().applyAsDouble(thing);
       if (Double.isNaN(value)) {
         return "-";
@@ -84,10 +82,10 @@ final class PropertyReader {
           ? LocalDate.ofEpochDay((long) value).toString()
           : Numbers.plain(value, 2);
     }
-    if (access instanceof PropertyTable.TruthAccess truth) {
+    if (access instanceof PropertyReaders.TruthAccess truth) {
       return truth.read().test(thing) ? "yes" : "no";
     }
-    return name(((PropertyTable.ObjectAccess) access).read().apply(thing));
+    return name(((PropertyReaders.ObjectAccess) access).read().apply(thing));
   }
 
   private static String name(Object thing) {
@@ -113,7 +111,7 @@ final class PropertyReader {
       return block.name();
     }
     if (thing instanceof PlanView plan) {
-      return plan.compiled.plan().name();
+      return plan.schedule.plan().name();
     }
     if (thing instanceof AthleteView athlete) {
       return athlete.athlete.name() + " on " + athlete.date;

@@ -9,6 +9,7 @@ import static gripwright.rule.view.PropertyReader.value;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.expression.Kind;
+import gripwright.rule.Winter;
 import org.junit.jupiter.api.Test;
 
 /** What every property says of exercises, sessions and grips of one plan. */
@@ -220,15 +221,14 @@ class PropertyValuesTest {
     assertEquals("yes", value(Kind.PAIR, new PairView(power, test), "shared-hard-fingers"));
     assertEquals("tove on 2027-01-24", value(Kind.PAIR, new PairView(power, test), "athlete"));
     PlanView split =
-        new PlanView(
-            new Winter().session(0, line(FRONT_TWO, 50)).session(2, line(BACK_TWO, 50)).compiled());
+        Views.of(new Winter().session(0, line(FRONT_TWO, 50)).session(2, line(BACK_TWO, 50)));
     PairView apart = new PairView(split.sessions.get(0), split.sessions.get(1));
     assertEquals("no", value(Kind.PAIR, apart, "shared-fingers"));
     assertEquals("base", value(Kind.SESSION, plan.events.get(2), "block"));
   }
 
   private static String level(Winter.Line line) {
-    PlanView plan = new PlanView(new Winter().session(0, line).compiled());
+    PlanView plan = Views.of(new Winter().session(0, line));
     return value(Kind.EXERCISE, plan.exercises.get(0), "level");
   }
 

@@ -66,7 +66,7 @@ class CriticalForceTest {
   }
 
   @Test
-  void aShortSeriesTellsNothingAndOneThatStillFallsSaysSo() {
+  void aShortSeriesShowsNothingAndOneThatStillFallsIsMarked() {
     for (Definition definition : List.of(Definition.MEAN_OF_LAST_THREE, Definition.ASYMPTOTE)) {
       assertEquals(Optional.empty(), CriticalForce.ofSeries(allOut(11, 25, 35, 40), definition));
       assertEquals(Optional.empty(), CriticalForce.ofSeries(allOut(17, 25, 35, 40), definition));

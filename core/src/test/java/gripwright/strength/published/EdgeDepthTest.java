@@ -60,7 +60,7 @@ class EdgeDepthTest {
    * with that on 12.5 mm (r below 0.1); that on 5.8 and 7.3 mm was not found to be apart.
    */
   @Example
-  void nothingIsReckonedToOrFromVeryShallowEdges() {
+  void nothingIsEstimatedToOrFromVeryShallowEdges() {
     assertThrows(
         IllegalArgumentException.class, () -> EdgeDepth.factor(mm(12.5), mm(4.3), bent(90)));
     assertThrows(

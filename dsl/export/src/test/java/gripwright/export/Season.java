@@ -17,12 +17,15 @@ import gripwright.hand.Hands;
 import gripwright.hand.Joint;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedRetest;
@@ -33,6 +36,7 @@ import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -68,13 +72,19 @@ public final class Season {
 
   public static final Athlete SUNNIVA = herself().build();
 
+  private static final SessionPlan STRENGTH =
+      SessionPlan.of(
+          "strength",
+          2,
+          Exercise.of(StandardProtocols.all().get(0), DRAG, Length.ofMillimetres(20)));
+
   public static final Plan THAW =
       Plan.named("thaw")
           .title("Before the thaw")
           .athlete("sunniva")
           .from(FROM)
           .towards(LocalDate.of(2027, 2, 20), "granite at the fjord")
-          .block(Block.named("base", 4).session(SessionPlan.of("strength", 2)).build())
+          .block(Block.named("base", 4).session(STRENGTH).build())
           .build();
 
   private Season() {}
@@ -286,15 +296,22 @@ public final class Season {
             "strength",
             "no rested day was left",
             THAW.path().then("retest", 1).then("week", 2));
-    return new CompiledPlan(
-        THAW,
-        SUNNIVA,
+    return compiled(
+        new Schedule(
+            THAW,
+            SUNNIVA,
+            sessions,
+            weeks,
+            List.of(retest),
+            List.of(day(1, 7), day(2, 7)),
+            List.of()),
         Log.empty("sunniva"),
-        sessions,
-        weeks,
-        List.of(retest),
-        List.of(day(1, 7), day(2, 7)),
         findings());
+  }
+
+  private static CompiledPlan compiled(Schedule schedule, Log log, List<Finding> findings) {
+    return new CompiledPlan(
+        schedule, LogTimeline.of(schedule.plan(), schedule.athlete(), log), List.of(), findings);
   }
 
   /** The same with another athlete's hands. */
@@ -305,14 +322,16 @@ public final class Season {
   /** The same with other exercises. */
   public static CompiledPlan thaw(Athlete athlete, UnaryOperator<PlannedExercise> change) {
     CompiledPlan thaw = thaw();
-    return new CompiledPlan(
-        thaw.plan(),
-        athlete,
+    return compiled(
+        new Schedule(
+            thaw.plan(),
+            athlete,
+            thaw.sessions().stream().map(session -> of(session, change)).toList(),
+            thaw.weeks(),
+            thaw.retests(),
+            thaw.climbing(),
+            thaw.missed()),
         thaw.log(),
-        thaw.sessions().stream().map(session -> of(session, change)).toList(),
-        thaw.weeks(),
-        thaw.retests(),
-        thaw.climbing(),
         thaw.findings());
   }
 
@@ -368,16 +387,13 @@ public final class Season {
         Plan.named("pause")
             .athlete("sunniva")
             .from(FROM)
-            .block(Block.named("rest", 1).build())
+            .block(Block.named("rest", 1).session(STRENGTH).build())
             .build();
-    return new CompiledPlan(
-        plan,
-        SUNNIVA,
+    PlanWeek week =
+        new PlanWeek(1, "rest", 1, FROM, false, true, 0, 0, plan.path().then("week", 1));
+    return compiled(
+        new Schedule(plan, SUNNIVA, List.of(), List.of(week), List.of(), List.of(), List.of()),
         Log.empty("sunniva"),
-        List.of(),
-        List.of(new PlanWeek(1, "rest", 1, FROM, false, true, 0, 0, plan.path().then("week", 1))),
-        List.of(),
-        List.of(),
         List.of());
   }
 

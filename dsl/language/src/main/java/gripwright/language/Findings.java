@@ -39,7 +39,8 @@ record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, bo
     }
     shown = capped(shown, options.maxFindings());
     shown.sort(BY_PLACE);
-    return new Findings(List.copyOf(shown), shown.stream().map(f -> f.report(options.wording())).toList(), usable);
+    return new Findings(
+        List.copyOf(shown), shown.stream().map(f -> f.report(options.wording())).toList(), usable);
   }
 
   /** Sorts findings and leaves out what is there twice, which then stands close together. */

@@ -5,7 +5,6 @@ import gripwright.compare.Comparison;
 import gripwright.finding.Severity;
 import gripwright.grip.Grip;
 import gripwright.grip.StandardGrips;
-import gripwright.wording.Wording;
 import gripwright.language.format.Formatted;
 import gripwright.language.format.Formatter;
 import gripwright.language.source.SourceFile;
@@ -17,6 +16,7 @@ import gripwright.plan.Plan;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
 import gripwright.rule.RuleSet;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -131,7 +131,9 @@ public final class PlanFile {
         formatted
             .text()
             .orElseThrow(
-                () -> new Unwritable(formatted.findings().get(0).report(Wording.english()).message()));
+                () ->
+                    new Unwritable(
+                        formatted.findings().get(0).report(Wording.english()).message()));
     Reading reading = Gripwright.read(name, text, options);
     if (!reading.usable()) {
       throw new Unwritable(

@@ -18,8 +18,6 @@ import gripwright.season.CompiledSeason;
 import gripwright.season.Season;
 import gripwright.season.SeasonOptions;
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -142,8 +140,7 @@ public final class Reading {
   private Compilation compile(SeasonOptions how) {
     CompiledSeason compiled = season().compile(how);
     List<LocatedFinding> everything = new ArrayList<>(model.findings());
-    everything.addAll(
-        SamePlace.merged(compiled.findings().stream().map(this::located).toList()));
+    everything.addAll(SamePlace.merged(compiled.findings().stream().map(this::located).toList()));
     return new Compilation(compiled.plans(), Findings.of(everything, options));
   }
 

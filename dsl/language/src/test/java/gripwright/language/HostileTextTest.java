@@ -1,32 +1,36 @@
 package gripwright.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ReportedFinding;
-import java.time.Duration;
+import gripwright.work.CountedWork;
+import gripwright.work.Work;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Texts made to cost time or memory are told off in moderate time. The limits are generous, since a
- * build machine is busy: what is looked for is growth with the square of the text.
+ * Texts made to cost time or memory are refused after moderate work, which is counted in steps:
+ * what is looked for is growth with the square of the text.
  */
+@CountedWork
 class HostileTextTest {
 
-  private static final Duration MODERATE = Duration.ofSeconds(20);
+  /** Steps for a text whatever it is, and for each of its characters. */
+  private static final long MOST_STEPS = 10_000_000;
+
+  private static final long MOST_STEPS_A_CHARACTER = 500;
+
+  private static List<ReportedFinding> findings(String text) {
+    return Work.atMost(
+        MOST_STEPS + MOST_STEPS_A_CHARACTER * text.length(),
+        () -> Gripwright.read("x.grip", "language 1\n" + text).compile().findings());
+  }
 
   private static List<String> codes(String text) {
-    return assertTimeout(
-        MODERATE,
-        () ->
-            Gripwright.read("x.grip", "language 1\n" + text).compile().findings().stream()
-                .map(finding -> finding.code())
-                .distinct()
-                .toList());
+    return findings(text).stream().map(finding -> finding.code()).distinct().toList();
   }
 
   private static String times(int count, String text) {
@@ -138,9 +142,7 @@ class HostileTextTest {
     for (int i = 0; i < 500; i++) {
       plans.append(plan("p" + i, 200, "20", "", LINE));
     }
-    List<ReportedFinding> findings =
-        assertTimeout(
-            MODERATE, () -> Gripwright.read("x.grip", "language 1\n" + plans).compile().findings());
+    List<ReportedFinding> findings = findings(plans.toString());
     assertEquals(List.of("value.too-many"), findings.stream().map(f -> f.code()).toList());
     assertTrue(findings.get(0).message().contains("of all plans together"));
   }
@@ -162,11 +164,7 @@ class HostileTextTest {
 
   @Test
   void manyPlacesOfOneMistakeAreCounted() {
-    ReportedFinding finding =
-        Gripwright.read("x.grip", "language 1\n" + athletes(100) + plan("p", 100, "4", "", LINE))
-            .compile()
-            .findings()
-            .get(0);
+    ReportedFinding finding = findings(athletes(100) + plan("p", 100, "4", "", LINE)).get(0);
     String hint = String.valueOf(finding.hint());
     assertTrue(hint.contains("and 88 more") && hint.length() < 1_000, hint);
   }
@@ -175,9 +173,7 @@ class HostileTextTest {
   void aNumberAndANameOfManyLetters() {
     String nines = "9".repeat(100_000);
     assertEquals(List.of("value.time"), codes(athletes(1) + plan("p", 1, nines, "", LINE)));
-    List<ReportedFinding> findings =
-        Gripwright.read("x.grip", "language 1\nlog " + "x".repeat(3_000_000) + " {\n}\n")
-            .findings();
+    List<ReportedFinding> findings = findings("log " + "x".repeat(3_000_000) + " {\n}\n");
     assertEquals(1, findings.size());
     assertTrue(findings.get(0).message().length() < 2_000);
   }

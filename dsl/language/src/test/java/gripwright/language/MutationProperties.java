@@ -19,7 +19,7 @@ import net.jqwik.api.Property;
 
 /**
  * Whatever is done to a file, it is read and compiled without an exception. Files: the corpus, the
- * examples and, where they are there, the samples.
+ * examples and the samples.
  */
 class MutationProperties {
 
@@ -27,7 +27,7 @@ class MutationProperties {
       List.of(
           Path.of("src/test/resources/corpus"),
           Path.of("../../examples/plans"),
-          Path.of(System.getProperty("gripwright.samples", "../../../shared/samples")));
+          Path.of("src/test/resources/samples"));
 
   private static final Map<String, String> TEXTS = texts();
   private static final List<String> NAMES = List.copyOf(TEXTS.keySet());
@@ -35,18 +35,16 @@ class MutationProperties {
   private static Map<String, String> texts() {
     Map<String, String> texts = new TreeMap<>();
     for (Path folder : FOLDERS) {
-      if (Files.isDirectory(folder)) {
-        try (Stream<Path> files = Files.walk(folder)) {
-          for (Path file : files.filter(f -> f.toString().endsWith(".grip")).toList()) {
-            if (!file.endsWith("latin.grip")) {
-              texts.put(
-                  FOLDERS.indexOf(folder) + "/" + folder.relativize(file).toString(),
-                  Files.readString(file));
-            }
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.filter(f -> f.toString().endsWith(".grip")).toList()) {
+          if (!file.endsWith("latin.grip")) {
+            texts.put(
+                FOLDERS.indexOf(folder) + "/" + folder.relativize(file).toString(),
+                Files.readString(file));
           }
-        } catch (IOException e) {
-          throw new java.io.UncheckedIOException(e);
         }
+      } catch (IOException e) {
+        throw new java.io.UncheckedIOException(e);
       }
     }
     return texts;

@@ -39,8 +39,7 @@ import org.junit.jupiter.api.TestFactory;
 
 class PlanFileTest {
 
-  private static final Path SAMPLES =
-      Path.of(System.getProperty("gripwright.samples", "../../../shared/samples"));
+  private static final Path SAMPLES = Path.of("src/test/resources/samples");
 
   private static Stream<Path> files(Path folder) {
     if (!Files.isDirectory(folder)) {

@@ -14,13 +14,14 @@ import gripwright.grip.StandardGrips;
 import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
 import gripwright.language.resolve.Resolver;
 import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.Limits;
 import gripwright.language.syntax.Reader;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
+import gripwright.quantity.Range;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -143,8 +144,8 @@ class LanguagePageTest {
     row(text, "files of a project", Resolver.MOST_FILES);
     row(text, "all files of a project, in MiB", Resolver.MOST_CHARACTERS >> 20);
     row(text, "holds and rests of an exercise", Limit.EXERCISE.standard());
-    row(text, "exercises of a session", constant(check + "SessionCheck", "MOST_EXERCISES"));
-    row(text, "grips to choose from", constant(check + "ExerciseCheck", "MOST_GRIPS"));
+    row(text, "exercises of a session", (long) Range.EXERCISES.high());
+    row(text, "grips to choose from", (long) Range.GRIPS.high());
     row(text, "sessions of a week of a plan", Limit.WEEKLY.standard());
     row(text, "weeks of a plan", Limit.WEEKS.standard());
     row(text, "athletes of a plan", Limit.ATHLETES.standard());
@@ -160,6 +161,16 @@ class LanguagePageTest {
     row(text, "findings shown of a file", ReadOptions.STANDARD_FINDINGS_PER_FILE);
     row(text, "findings shown in all", ReadOptions.STANDARD_FINDINGS);
     Blessing.generated(Page.read(PAGE), "limits", text.toString());
+  }
+
+  @Test
+  void theRangesAreListed() {
+    StringBuilder text = new StringBuilder("\n| what | can be | from |\n|---|---|---|\n");
+    for (Range range : Range.values()) {
+      text.append("| ").append(range.what()).append(" | ").append(range.inWords());
+      text.append(" | ").append(range.source()).append(" |\n");
+    }
+    Blessing.generated(Page.read(PAGE), "ranges", text.toString());
   }
 
   private static void row(StringBuilder text, String what, long most) {

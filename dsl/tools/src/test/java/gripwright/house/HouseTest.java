@@ -8,6 +8,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -26,21 +27,19 @@ import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
 /** The rooms of the house and their doors: which package may use which, and what no room may do. */
 @AnalyzeClasses(
     packages = "gripwright",
-    importOptions = {ImportOption.DoNotIncludeTests.class, HouseTest.WithoutRelocatedAntlr.class})
+    importOptions = {HouseTest.WithoutTests.class, HouseTest.WithoutRelocatedAntlr.class})
 final class HouseTest {
 
   private static final String INTERNAL_SYNTAX = "gripwright.language.syntax.internal..";
@@ -50,56 +49,11 @@ final class HouseTest {
   private static final String[] ANTLR = {"org.antlr..", RELOCATED_ANTLR};
   private static final String JACKSON = "com.fasterxml.jackson..";
 
-  /**
-   * The table: each room with the rooms it may use. What those may use, it may use too. A room has
-   * its sub-packages in it, except where a sub-package has a row of its own.
-   */
-  private static final Map<String, List<String>> ROOMS = new LinkedHashMap<>();
-
-  static {
-    room("quantity");
-    room("finding");
-    room("ability");
-    room("hand", "quantity", "finding", "ability");
-    room("grip", "hand");
-    room("tissue", "hand", "grip");
-    room("strength", "hand", "grip");
-    room("protocol", "grip");
-    room("fatigue", "protocol", "strength");
-    room("athlete", "hand", "grip", "strength");
-    room("log", "athlete", "protocol");
-    room("plan", "log", "strength", "tissue");
-    room("rule", "plan");
-    room("planning", "plan", "rule", "tissue", "fatigue");
-    room("review", "plan", "tissue");
-    room("compare", "plan");
-    room("diff", "plan", "rule", "compare");
-
-    room("language.source", "core");
-    room("language.finding", "language.source");
-    room("language.syntax", "language.source", "language.finding");
-    room("language.format", "language.syntax");
-    room("language.resolve", "language.syntax");
-    room("language.check", "language.resolve");
-    room("language.build", "language.check");
-    room("language.write", "core");
-    room("language", "language.build", "language.format", "language.write");
-
-    room("export", "core");
-    room("tools.command", "core", "language", "export");
-    room("tools.prelink");
-    room("tools", "tools.command");
-  }
-
-  private static void room(String name, String... mayUse) {
-    ROOMS.put(name, List.of(mayUse));
-  }
-
   @ArchTest
   static void eachRoomUsesOnlyWhatTheTableAllows(JavaClasses house) {
     List<Executable> rows = new ArrayList<>();
-    for (String room : ROOMS.keySet()) {
-      Set<String> allowed = reachableFrom(room);
+    for (String room : Rooms.all()) {
+      Set<String> allowed = Rooms.reachableFrom(room);
       ArchRule rule =
           classes()
               .that(areIn(room))
@@ -119,6 +73,90 @@ final class HouseTest {
       classes()
           .should(areInSomeRoom())
           .because("a package outside the table is a package nobody decided on; add a row");
+
+  @ArchTest
+  static void everyRoomHasAClass(JavaClasses house) {
+    Set<String> lived = new TreeSet<>();
+    house.forEach(type -> lived.add(roomOf(type)));
+    Set<String> empty = new TreeSet<>(Rooms.all());
+    empty.removeAll(lived);
+    Assertions.assertEquals(Set.of(), empty, "a room without a class: take its row away");
+  }
+
+  @ArchTest
+  static void everyArrowOfTheTableIsUsed(JavaClasses house) {
+    Set<String> used = new TreeSet<>();
+    for (JavaClass type : house) {
+      String room = roomOf(type);
+      for (Dependency dependency : type.getDirectDependenciesFromSelf()) {
+        String other = roomOf(baseOf(dependency.getTargetClass()));
+        used.add(arrow(room, other));
+        if (Rooms.isCore(other)) {
+          used.add(arrow(room, Rooms.CORE));
+        }
+      }
+    }
+    Set<String> unused = new TreeSet<>();
+    for (String room : Rooms.all()) {
+      Rooms.mayUse(room).forEach(other -> unused.add(arrow(room, other)));
+    }
+    unused.removeAll(used);
+    Assertions.assertEquals(Set.of(), unused, "a door that no class uses: take it away");
+  }
+
+  private static String arrow(String room, String other) {
+    return room + " -> " + other;
+  }
+
+  @Test
+  void noArrowOfTheTableFollowsFromOthers() {
+    Set<String> spare = new TreeSet<>();
+    for (String room : Rooms.all()) {
+      for (String arrow : Rooms.mayUse(room)) {
+        for (String other : Rooms.mayUse(room)) {
+          if (!other.equals(arrow) && Rooms.reachableFrom(other).containsAll(Rooms.of(arrow))) {
+            spare.add(arrow(room, arrow) + ", by " + other);
+          }
+        }
+      }
+    }
+    Assertions.assertEquals(Set.of(), spare, "an arrow that can go");
+  }
+
+  /** How many parameters a method may have before they want to be a type of their own. */
+  private static final int MOST_PARAMETERS = 6;
+
+  /** What has more today. This list only gets shorter. */
+  private static final Set<String> LONG_LISTS =
+      Set.of(
+          "gripwright.export.text.GripOverview.line",
+          "gripwright.hand.HandShape.<init>",
+          "gripwright.hand.PoseResiduals$FingerWish.wishes",
+          "gripwright.planning.WeekReconciliation.done",
+          "gripwright.planning.progression.Progression.advanced",
+          "gripwright.review.NextSteps.<init>",
+          "gripwright.rule.view.SessionView.<init>");
+
+  @ArchTest
+  static void noLongListsOfParameters(JavaClasses house) {
+    Set<String> found = new TreeSet<>();
+    for (JavaClass type : house) {
+      if (type.isRecord()
+          || type.isEnum()
+          || resideInAPackage(GENERATED_GRAMMAR).test(type)
+          || type.isAnonymousClass()) {
+        continue;
+      }
+      for (JavaCodeUnit unit : type.getCodeUnits()) {
+        if (unit.getRawParameterTypes().size() > MOST_PARAMETERS
+            && !unit.getModifiers().contains(JavaModifier.SYNTHETIC)) {
+          found.add(type.getName() + "." + unit.getName());
+        }
+      }
+    }
+    Assertions.assertEquals(
+        new TreeSet<>(LONG_LISTS), found, "more than six parameters are a type of their own");
+  }
 
   @ArchTest
   static final ArchRule noCycles =
@@ -293,38 +331,12 @@ final class HouseTest {
 
   // --- rooms ---
 
-  /** The row a package belongs to: the longest one that is the package or a parent of it. */
   private static String roomOf(JavaClass type) {
-    String name = type.getPackageName();
-    while (name.startsWith("gripwright.")) {
-      String room = name.substring("gripwright.".length());
-      // The facade's row has no sub-packages: a new stage needs a row of its own.
-      if (ROOMS.containsKey(room)
-          && (!room.equals("language") || name.equals(type.getPackageName()))) {
-        return room;
-      }
-      name = name.substring(0, name.lastIndexOf('.'));
-    }
-    return "";
+    return Rooms.roomOf(type.getPackageName());
   }
 
-  private static Set<String> reachableFrom(String room) {
-    Set<String> reached = new LinkedHashSet<>();
-    collect(room, reached);
-    return reached;
-  }
-
-  private static void collect(String room, Set<String> reached) {
-    if (room.equals("core")) {
-      ROOMS.keySet().stream().filter(HouseTest::isCore).forEach(each -> collect(each, reached));
-    } else if (reached.add(room)) {
-      ROOMS.get(room).forEach(each -> collect(each, reached));
-    }
-  }
-
-  private static boolean isCore(String room) {
-    return Stream.of("language", "export", "tools")
-        .noneMatch(outer -> room.equals(outer) || room.startsWith(outer + "."));
+  private static JavaClass baseOf(JavaClass type) {
+    return type.isArray() ? type.getBaseComponentType() : type;
   }
 
   private static DescribedPredicate<JavaClass> areIn(String room) {
@@ -333,8 +345,7 @@ final class HouseTest {
 
   private static DescribedPredicate<JavaClass> areInOneOf(Set<String> rooms) {
     return DescribedPredicate.describe(
-        "are in one of " + rooms,
-        type -> rooms.contains(roomOf(type.isArray() ? type.getBaseComponentType() : type)));
+        "are in one of " + rooms, type -> rooms.contains(roomOf(baseOf(type))));
   }
 
   private static ArchCondition<JavaClass> areInSomeRoom() {
@@ -361,6 +372,14 @@ final class HouseTest {
     @Override
     public String getDescription() {
       return "packages";
+    }
+  }
+
+  /** Test classes, wherever a build puts them: the quick one has a folder of its own. */
+  static final class WithoutTests implements ImportOption {
+    @Override
+    public boolean includes(Location location) {
+      return !location.contains("/test-classes/");
     }
   }
 
@@ -426,7 +445,7 @@ final class HouseTest {
 
       private void look(JavaClass type, String where, JavaType seen, ConditionEvents events) {
         for (JavaClass raw : seen.getAllInvolvedRawTypes()) {
-          JavaClass base = raw.isArray() ? raw.getBaseComponentType() : raw;
+          JavaClass base = baseOf(raw);
           report(events, type, !hidden.test(base), where + " shows " + base.getName());
         }
       }

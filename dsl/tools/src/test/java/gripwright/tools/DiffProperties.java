@@ -130,7 +130,7 @@ final class DiffProperties {
     return season.substring(0, number.start()) + text + season.substring(number.end());
   }
 
-  @Property(tries = 150)
+  @Property
   void aStructuralDiffOfTheCompiledPlansAgrees(
       @ForAll @IntRange(max = 200) int which, @ForAll @IntRange(min = 1, max = 12) int eighths)
       throws IOException {
@@ -205,7 +205,7 @@ final class DiffProperties {
     node.forEach(DiffProperties::strip);
   }
 
-  @Property(tries = 60)
+  @Property
   void looksAndOrderChangeNothing(@ForAll @IntRange(max = 200) int which, @ForAll long seed)
       throws IOException {
     String text = changed(which, 1.25);
@@ -231,7 +231,7 @@ final class DiffProperties {
     return all.toString();
   }
 
-  @Property(tries = 60)
+  @Property
   void whatIsNewOneWayIsGoneTheOther(
       @ForAll @IntRange(max = 200) int which, @ForAll @IntRange(min = 1, max = 12) int eighths)
       throws IOException {

@@ -25,7 +25,7 @@ final class OurRules {
   }
 
   List<Finding> check(CompiledPlan plan) {
-    return RuleCheck.check(plan, List.of(club));
+    return RuleCheck.check(plan.schedule(), plan.timeline(), List.of(club));
   }
 
   /** Returns how many places of a plan break any rule of the club; no finding is made. */

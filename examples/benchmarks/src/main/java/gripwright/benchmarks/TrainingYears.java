@@ -11,16 +11,21 @@ import gripwright.grip.StandardGrips;
 import gripwright.hand.Hand;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -74,10 +79,16 @@ final class TrainingYears {
 
   private CompiledPlan plan(int count, String ruleSet) {
     int weekCount = (count + SESSIONS_A_WEEK - 1) / SESSIONS_A_WEEK;
-    Block.Content empty = new Block.Content(List.of(), List.of(), List.of(), List.of());
+    Exercise line =
+        Exercise.of(
+            StandardProtocols.all().get(0), StandardGrips.HALF_CRIMP, Length.ofMillimetres(20));
+    Block.Content content =
+        new Block.Content(
+            List.of(SessionPlan.of("strength", 1, line)), List.of(), List.of(), List.of());
     Plan.Builder plan = Plan.named("years").athlete("tove").from(FROM).rules(ruleSet);
     for (int from = 0; from < weekCount; from += BLOCK_WEEKS) {
-      plan.block(new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), empty, Map.of()));
+      plan.block(
+          new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), content, Map.of()));
     }
     List<DatedSession> sessions = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -89,13 +100,11 @@ final class TrainingYears {
       weeks.add(
           new PlanWeek(week + 1, block(week), inBlock(week), from, false, false, 0, 0, path(week)));
     }
+    Plan built = plan.build();
+    Athlete tove = athlete();
     return new CompiledPlan(
-        plan.build(),
-        athlete(),
-        Log.empty("tove"),
-        sessions,
-        weeks,
-        List.of(),
+        new Schedule(built, tove, sessions, weeks, List.of(), List.of(), List.of()),
+        LogTimeline.of(built, tove, Log.empty("tove")),
         List.of(),
         List.of());
   }

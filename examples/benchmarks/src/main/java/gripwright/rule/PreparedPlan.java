@@ -14,7 +14,7 @@ public final class PreparedPlan {
 
   /** Makes a plan ready. */
   public PreparedPlan(CompiledPlan plan) {
-    view = new PlanView(plan);
+    view = new PlanView(plan.schedule(), plan.timeline());
   }
 
   /** Returns how many places break any of the rules; the rules are compiled first. */

@@ -9,6 +9,7 @@ import gripwright.finding.ReportedFinding;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -72,19 +73,20 @@ final class DiffJson {
     json.object(
         () -> {
           json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
-          json.list("changes", changes(diff), c -> json.object(() -> change(json, c)));
+          json.list(
+              "changes", changes(diff, json.wording()), c -> json.object(() -> change(json, c)));
           FindingJson.list(json, after);
           FindingJson.list(json, "findingsBefore", before);
         });
   }
 
-  private static List<Change> changes(EditionDiff diff) {
+  private static List<Change> changes(EditionDiff diff, Wording wording) {
     return Stream.of(
             diff.facts().stream().map(DiffJson::fact),
             diff.definitions().stream().map(DiffJson::definition),
             diff.added().stream().map(p -> Change.of("plan-added", null, null, null).in(p)),
             diff.dropped().stream().map(p -> Change.of("plan-dropped", null, null, null).in(p)),
-            diff.plans().stream().flatMap(DiffJson::plan),
+            diff.plans().stream().flatMap(plan -> plan(plan, wording)),
             diff.findingsNew().stream()
                 .map(f -> Change.of("finding-new", f.code(), null, f.message())),
             diff.findingsGone().stream()
@@ -121,14 +123,14 @@ final class DiffJson {
         null);
   }
 
-  private static Stream<Change> plan(PlanDiff diff) {
+  private static Stream<Change> plan(PlanDiff diff, Wording wording) {
     CompiledPlan now = diff.after();
     return Stream.of(
             diff.changes().stream().map(change -> Change.of(diff, change)),
             diff.cautionsNew().stream()
-                .map(text -> Change.of("caution-new", null, null, text).in(now)),
+                .map(c -> Change.of("caution-new", null, null, wording.say(c)).in(now)),
             diff.cautionsGone().stream()
-                .map(text -> Change.of("caution-gone", null, text, null).in(now)))
+                .map(c -> Change.of("caution-gone", null, wording.say(c), null).in(now)))
         .flatMap(changes -> changes);
   }
 

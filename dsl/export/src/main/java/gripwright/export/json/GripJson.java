@@ -1,5 +1,7 @@
 package gripwright.export.json;
 
+import gripwright.export.words.MissingWords;
+import gripwright.export.words.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.grip.Band;
@@ -23,6 +25,7 @@ import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Slip;
 import gripwright.tissue.TissueModel;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,21 +46,27 @@ final class GripJson {
 
   private final JsonText json;
   private final GripSurvey survey;
+  private final Words words;
 
-  private GripJson(JsonText json, GripSurvey survey) {
+  private GripJson(JsonText json, GripSurvey survey, Words words) {
+    this.words = words;
     this.json = json;
     this.survey = survey;
   }
 
   static void write(JsonText json, GripSurvey survey, List<ReportedFinding> findings) {
-    GripJson grips = new GripJson(json, survey);
+    Words words = new Words(json.wording());
+    GripJson grips = new GripJson(json, survey, words);
     json.object(
         () -> {
           grips.head();
           json.list("grips", survey.rows(), row -> json.object(() -> grips.grip(row)));
           json.list("athleteNotes", survey.notes(), n -> json.object(() -> grips.gate(n)));
-          json.list("reservations", survey.reservations(), r -> json.text(r.text()));
-          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          json.list(
+              "reservations",
+              survey.reservations(),
+              r -> json.text(words.of("grips.caveat", r)));
+          json.list("cautions", Caution.general(), c -> json.text(words.of(c)));
           FindingJson.list(json, findings);
         });
   }
@@ -310,7 +319,7 @@ final class GripJson {
     json.field("rule", gate.rule());
     json.field("severity", gate.breach().severity().word());
     json.field("closed", gate.closes());
-    json.field("message", gate.message());
+    json.field("message", words.written(gate.message()));
     json.field("was", argument(gate.breach(), "was"));
     json.field("limit", argument(gate.breach(), "limit"));
     json.list("missing", gate.missing(), m -> json.line(() -> missing(m)));
@@ -318,14 +327,15 @@ final class GripJson {
   }
 
   private void missing(Gate.Missing missing) {
-    json.field("what", missing.what());
-    json.field("has", missing.has());
-    json.field("asked", missing.asked());
+    MissingWords said = MissingWords.of(missing, words);
+    json.field("what", said.what());
+    json.field("has", said.has());
+    json.field("asked", said.asked());
   }
 
-  private static @Nullable String argument(Finding finding, String name) {
+  private @Nullable String argument(Finding finding, String name) {
     Object value = finding.arguments().get(name);
-    return value == null ? null : value.toString();
+    return value == null ? null : json.wording().fact(value);
   }
 
   private void advice(FitAdvice advice) {

@@ -1,14 +1,13 @@
 package gripwright.export.json;
 
 import gripwright.diff.EditionDiff;
-import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.review.Review;
 import gripwright.survey.GripSurvey;
 import gripwright.survey.StrengthSurvey;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /**
  * The JSON documents of the commands, as texts that end in a line feed.
@@ -32,7 +31,7 @@ public final class JsonDocuments {
    * there are errors: {@code schemaVersion} and {@code findings}.
    */
   public static String findings(List<ReportedFinding> findings) {
-    JsonText json = new JsonText();
+    JsonText json = new JsonText(Wording.english());
     json.object(
         () -> {
           json.field("schemaVersion", SCHEMA_VERSION);
@@ -48,7 +47,7 @@ public final class JsonDocuments {
    * @param text its page, as people read it
    */
   public static String explained(String code, String text) {
-    JsonText json = new JsonText();
+    JsonText json = new JsonText(Wording.english());
     json.object(
         () -> {
           json.field("schemaVersion", SCHEMA_VERSION);
@@ -65,7 +64,7 @@ public final class JsonDocuments {
    *     another; in the order to be written
    */
   public static String formatted(Map<String, Boolean> changed) {
-    JsonText json = new JsonText();
+    JsonText json = new JsonText(Wording.english());
     json.object(
         () -> {
           json.field("schemaVersion", SCHEMA_VERSION);
@@ -89,9 +88,11 @@ public final class JsonDocuments {
    *
    * @param plans compiled plans with the findings about each, in the order to be written
    * @param findings everything there is to say about the run, the findings of all plans included
+   * @param wording the words for what is data
    */
-  public static String compiled(List<PlanDocument> plans, List<ReportedFinding> findings) {
-    JsonText json = new JsonText();
+  public static String compiled(
+      List<PlanDocument> plans, List<ReportedFinding> findings, Wording wording) {
+    JsonText json = new JsonText(wording);
     if (plans.size() == 1) {
       PlanJson.write(json, new PlanDocument(plans.get(0).plan(), findings));
     } else {
@@ -112,9 +113,10 @@ public final class JsonDocuments {
    *
    * @param survey the grips on an athlete's hands
    * @param findings what there is to say about the file, worded
+   * @param wording the words for what is data
    */
-  public static String grips(GripSurvey survey, List<ReportedFinding> findings) {
-    JsonText json = new JsonText();
+  public static String grips(GripSurvey survey, List<ReportedFinding> findings, Wording wording) {
+    JsonText json = new JsonText(wording);
     GripJson.write(json, survey, findings);
     return json.close();
   }
@@ -125,9 +127,11 @@ public final class JsonDocuments {
    *
    * @param survey an athlete's strength
    * @param findings what there is to say about the file, worded
+   * @param wording the words for what is data
    */
-  public static String strength(StrengthSurvey survey, List<ReportedFinding> findings) {
-    JsonText json = new JsonText();
+  public static String strength(
+      StrengthSurvey survey, List<ReportedFinding> findings, Wording wording) {
+    JsonText json = new JsonText(wording);
     StrengthJson.write(json, survey, findings);
     return json.close();
   }
@@ -137,13 +141,12 @@ public final class JsonDocuments {
    * by grip, finger and pulley, change between tests, pain, and what comes next.
    *
    * @param review what an athlete's log says
-   * @param sentence gives each step that comes next its words
    * @param findings what there is to say about the file, worded
+   * @param wording the words for what is data
    */
-  public static String review(
-      Review review, Function<Finding, String> sentence, List<ReportedFinding> findings) {
-    JsonText json = new JsonText();
-    ReviewJson.write(json, review, sentence, findings);
+  public static String review(Review review, List<ReportedFinding> findings, Wording wording) {
+    JsonText json = new JsonText(wording);
+    ReviewJson.write(json, review, findings);
     return json.close();
   }
 
@@ -154,10 +157,14 @@ public final class JsonDocuments {
    * @param diff what changed
    * @param before what there is to say about the edition before, worded
    * @param after what there is to say about the edition now, worded
+   * @param wording the words for what is data
    */
   public static String diff(
-      EditionDiff diff, List<ReportedFinding> before, List<ReportedFinding> after) {
-    JsonText json = new JsonText();
+      EditionDiff diff,
+      List<ReportedFinding> before,
+      List<ReportedFinding> after,
+      Wording wording) {
+    JsonText json = new JsonText(wording);
     DiffJson.write(json, diff, before, after);
     return json.close();
   }

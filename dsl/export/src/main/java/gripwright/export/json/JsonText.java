@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import gripwright.quantity.Numbers;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -23,14 +24,21 @@ final class JsonText {
   private final StringWriter text = new StringWriter();
   private final Layout layout = new Layout();
   private final JsonGenerator json;
+  private final Wording wording;
 
-  JsonText() {
+  JsonText(Wording wording) {
+    this.wording = wording;
     try {
       json = FACTORY.createGenerator(text);
     } catch (IOException e) {
       throw impossible(e);
     }
     json.setPrettyPrinter(layout);
+  }
+
+  /** Returns the words for what is data. */
+  Wording wording() {
+    return wording;
   }
 
   /** A step of writing. */

@@ -38,8 +38,7 @@ final class LogJson {
     json.list("exercises", matches(happened, line), m -> json.line(() -> match(json, m)));
   }
 
-  private static List<ExerciseMatch> matches(
-      Happened happened, LogEntry.Trained line) {
+  private static List<ExerciseMatch> matches(Happened happened, LogEntry.Trained line) {
     return happened
         .planned()
         .map(planned -> ExerciseMatch.of(planned, line))
@@ -104,6 +103,6 @@ final class LogJson {
     json.field("measure", about.measure());
     json.field("before", about.before());
     json.field("after", about.after());
-    json.list("because", changed.because(), json::text);
+    json.list("because", changed.because(), c -> json.text(json.wording().say(c)));
   }
 }

@@ -10,10 +10,10 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.GripMix;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
@@ -62,9 +62,8 @@ final class PlanJson {
           json.list("retests", plan.retests(), r -> json.object(() -> retest(json, r)));
           json.field("heardUntil", plan.lastKnownDay().map(LocalDate::toString).orElse(null));
           json.list("missed", plan.missed(), m -> json.line(() -> LogJson.missed(json, m)));
-          json.list(
-              "changes", plan.changes(), c -> json.object(() -> LogJson.change(json, c)));
-          json.list("cautions", plan.cautions(), json::text);
+          json.list("changes", plan.changes(), c -> json.object(() -> LogJson.change(json, c)));
+          json.list("cautions", plan.cautions(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, document.findings());
         });
   }
@@ -78,12 +77,14 @@ final class PlanJson {
     json.field("hard", session.hard());
     json.field("eased", session.eased());
     json.field("bodyMassKg", session.bodyMass().kilograms(), KILOGRAMS);
-    json.field("placedBecause", session.placedBecause());
+    json.field("placedBecause", json.wording().say(session.placedBecause()));
     session
         .happened()
         .ifPresentOrElse(
-            happened -> json.object("happened", () -> LogJson.happened(
-                        json, happened, plan.timeline().line(happened))),
+            happened ->
+                json.object(
+                    "happened",
+                    () -> LogJson.happened(json, happened, plan.timeline().line(happened))),
             () -> json.nothing("happened"));
     json.list("exercises", session.exercises(), e -> json.object(() -> exercise(json, e)));
   }
@@ -147,8 +148,8 @@ final class PlanJson {
 
   private static void limit(JsonText json, GripMix.Limit limit) {
     json.field("grip", limit.grip());
-    json.field("kind", limit.kind().word());
-    json.field("reason", limit.reason());
+    json.field("kind", limit.reason().word());
+    json.field("reason", json.wording().say(limit.reason().detail()));
     json.field("cost", limit.cost(), SHARE);
   }
 
@@ -213,10 +214,10 @@ final class PlanJson {
   }
 
   private static void why(JsonText json, Derivation link) {
-    json.field("step", link.step());
+    json.field("step", json.wording().step(link));
     json.field("value", link.value(), DERIVED);
-    json.field("unit", link.unit());
-    json.field("from", link.from());
+    json.field("unit", json.wording().unit(link));
+    json.field("from", json.wording().say(link));
   }
 
   private static void week(JsonText json, CompiledPlan plan, PlanWeek week, FingerLedger ledger) {
@@ -230,10 +231,7 @@ final class PlanJson {
     for (DatedSession session : plan.sessionsOf(week.number())) {
       session
           .exercises()
-          .forEach(
-              e ->
-                  parts.addAll(
-                      ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
+          .forEach(e -> parts.addAll(ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
     }
     List<FingerWork> fingers = FingerWork.together(parts);
     json.list("fingers", fingers, f -> json.line(() -> finger(json, f)));
@@ -259,7 +257,7 @@ final class PlanJson {
     json.field("holdSeconds", seconds(retest.hold()), SECONDS);
     json.list("grips", retest.setups(), s -> json.line(() -> setup(json, s)));
     json.field("insteadOf", retest.insteadOf().isEmpty() ? null : retest.insteadOf());
-    json.field("placedBecause", retest.placedBecause());
+    json.field("placedBecause", json.wording().say(retest.placedBecause()));
   }
 
   private static double seconds(Duration time) {

@@ -15,12 +15,12 @@ import gripwright.review.TrainingLoad;
 import gripwright.schedule.Caution;
 import gripwright.schedule.PlannedExercise;
 import gripwright.tissue.Estimate;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.function.Function;
 
 /** A review as JSON. */
 final class ReviewJson {
@@ -33,19 +33,13 @@ final class ReviewJson {
   private static final int SCORE = 2;
 
   private final JsonText json;
-  private final Function<Finding, String> sentence;
 
-  private ReviewJson(JsonText json, Function<Finding, String> sentence) {
+  private ReviewJson(JsonText json) {
     this.json = json;
-    this.sentence = sentence;
   }
 
-  static void write(
-      JsonText json,
-      Review review,
-      Function<Finding, String> sentence,
-      List<ReportedFinding> findings) {
-    ReviewJson writer = new ReviewJson(json, sentence);
+  static void write(JsonText json, Review review, List<ReportedFinding> findings) {
+    ReviewJson writer = new ReviewJson(json);
     json.object(
         () -> {
           json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
@@ -64,14 +58,14 @@ final class ReviewJson {
           json.list("tests", review.progress(), each -> json.object(() -> writer.progress(each)));
           json.list("sides", review.sides(), each -> json.line(() -> writer.side(each)));
           json.list("pain", review.pain(), each -> json.object(() -> writer.pain(each)));
-          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          json.list("cautions", Caution.general(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, findings);
         });
   }
 
   private void step(Finding step) {
     json.field("code", step.code());
-    json.field("sentence", sentence.apply(step));
+    json.field("sentence", json.wording().sentence(step));
   }
 
   private void session(ReviewedSession session) {

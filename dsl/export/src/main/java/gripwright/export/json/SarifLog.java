@@ -2,6 +2,7 @@ package gripwright.export.json;
 
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
+import gripwright.wording.Wording;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +49,7 @@ public final class SarifLog {
     Map<String, Severity> rules = new TreeMap<>();
     results.forEach(r -> rules.putIfAbsent(r.finding().code(), r.finding().severity()));
     List<String> order = new ArrayList<>(rules.keySet());
-    JsonText json = new JsonText();
+    JsonText json = new JsonText(Wording.english());
     json.object(
         () -> {
           json.field("$schema", SCHEMA);

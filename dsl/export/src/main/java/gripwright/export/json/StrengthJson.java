@@ -65,7 +65,7 @@ final class StrengthJson {
           json.list("grips", strength.rows(), row -> json.object(() -> strength.row(row)));
           json.list("curves", strength.curves(), c -> json.object(() -> strength.curve(c)));
           strength.criticalForce();
-          json.list("cautions", List.of(Caution.values()), c -> json.text(c.text()));
+          json.list("cautions", Caution.general(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, findings);
         });
   }

@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.survey.GripSurvey;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,9 +9,13 @@ import java.util.Optional;
 /** Makes one row of two where left and right would be printed alike, to the last digit. */
 final class AlikeRows {
 
-  private AlikeRows() {}
+  private final Words words;
 
-  static GripSurvey of(GripSurvey survey) {
+  AlikeRows(Words words) {
+    this.words = words;
+  }
+
+  GripSurvey of(GripSurvey survey) {
     List<GripSurvey.Row> rows = new ArrayList<>();
     for (GripSurvey.Row row : survey.rows()) {
       int last = rows.size() - 1;
@@ -31,22 +36,23 @@ final class AlikeRows {
         survey.notes());
   }
 
-  private static boolean alike(GripSurvey survey, GripSurvey.Row one, GripSurvey.Row other) {
+  private boolean alike(GripSurvey survey, GripSurvey.Row one, GripSurvey.Row other) {
     return one.grip().equals(other.grip())
         && one.side().isPresent()
         && other.side().isPresent()
         && printed(survey, one).equals(printed(survey, other));
   }
 
-  private static List<String> printed(GripSurvey survey, GripSurvey.Row row) {
+  private List<String> printed(GripSurvey survey, GripSurvey.Row row) {
     GripSurvey.Row nameless = bothSides(row);
+    GripWords grips = new GripWords(words);
     List<String> printed = new ArrayList<>();
-    printed.add(GripOverview.line(nameless));
-    printed.add(RangeTable.line(nameless));
-    printed.addAll(GripWords.misses(row));
-    printed.addAll(GripWords.advice(row));
+    printed.add(new GripOverview(survey, words).line(nameless));
+    printed.add(new RangeTable(List.of(nameless), 0, words).line(nameless));
+    printed.addAll(grips.misses(row));
+    printed.addAll(grips.advice(row));
     if (row.fit().reachable()) {
-      printed.add(ForceTable.body(survey, row));
+      printed.add(ForceTable.body(survey, row, words));
     }
     return printed;
   }

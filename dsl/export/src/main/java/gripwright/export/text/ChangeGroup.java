@@ -1,6 +1,9 @@
 package gripwright.export.text;
 
 import gripwright.change.PlanChange;
+import gripwright.change.PlanChange.Measure;
+import gripwright.grip.Setup;
+import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
@@ -10,7 +13,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * Changes that are one for a coach: the same to one exercise or session on several days.
@@ -61,8 +63,8 @@ record ChangeGroup(List<PlanChange> changes) {
               about(c.after()),
               c.measure(),
               c.measure() == PlanChange.Measure.LEVEL && c.session().happened().isPresent(),
-              ChangeWords.value(c.before(), c.measure()),
-              ChangeWords.value(c.after(), c.measure()));
+              measured(c.before(), c.measure()),
+              measured(c.after(), c.measure()));
     }
     if (change instanceof PlanChange.ExerciseAdded c) {
       return List.of(kind, c.session().name(), about(c.exercise()));
@@ -102,14 +104,47 @@ record ChangeGroup(List<PlanChange> changes) {
         exercise.setup().lifting());
   }
 
-  private static String exercises(DatedSession session) {
-    return session.exercises().stream()
-        .map(e -> ExerciseTable.setup(e.setup()))
-        .collect(Collectors.joining(", "));
+  /** Returns what tells two exercises apart by one measure. */
+  private static Object measured(PlannedExercise exercise, Measure measure) {
+    Scheme scheme = exercise.scheme();
+    Setup setup = exercise.setup();
+    return switch (measure) {
+      case PROTOCOL -> exercise.protocol();
+      case GRIP -> setup.grip().name();
+      case EDGE -> setup.edge();
+      case HANDS -> List.of(setup.hands(), setup.lifting());
+      case SETS -> scheme.sets();
+      case REPETITIONS -> scheme.repetitionsPerSet();
+      case HOLD -> scheme.holds().get(0).time();
+      case REST -> scheme.restBetweenHolds();
+      case SET_REST -> scheme.restBetweenSets();
+      case LOAD -> exercise.totalLoad();
+      case LEVEL ->
+          exercise.percentOfMax().isPresent() ? level(exercise) : scheme.levels();
+      case REHABILITATION -> exercise.rehabilitation();
+      case ORDER -> exercise.order();
+      case HARDNESS -> exercise.hard();
+      case COURSE -> "";
+    };
   }
 
-  private static String tests(List<DatedRetest> tests) {
-    return tests.stream().map(t -> t.setups() + " " + t.hold()).collect(Collectors.joining(", "));
+  /** A level in thousandths of a per cent: closer ones are printed alike. */
+  private static long level(PlannedExercise exercise) {
+    return Math.round(exercise.percentOfMax().orElse(0) * 1000);
+  }
+
+  private static List<List<Object>> exercises(DatedSession session) {
+    return session.exercises().stream()
+        .map(PlannedExercise::setup)
+        .map(
+            setup ->
+                List.<Object>of(
+                    setup.grip().name(), setup.edge(), setup.hands(), setup.lifting()))
+        .toList();
+  }
+
+  private static List<List<Object>> tests(List<DatedRetest> tests) {
+    return tests.stream().map(t -> List.<Object>of(t.setups(), t.hold())).toList();
   }
 
   /** Returns the loads of a group about loads: before, or else after, by date. */

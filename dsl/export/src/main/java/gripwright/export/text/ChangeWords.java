@@ -3,10 +3,8 @@ package gripwright.export.text;
 import gripwright.change.PlanChange;
 import gripwright.change.PlanChange.ExerciseChanged;
 import gripwright.change.PlanChange.Measure;
-import gripwright.grip.Setup;
-import gripwright.hand.Hands;
+import gripwright.export.words.Words;
 import gripwright.plan.Plan;
-import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
@@ -14,50 +12,50 @@ import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** Says in a coach's words how a plan differs from another. */
 final class ChangeWords {
 
-  private ChangeWords() {}
+  private final Words words;
+
+  ChangeWords(Words words) {
+    this.words = words;
+  }
 
   /**
    * Returns a sentence for changes that are one.
    *
    * @param after the plan as it is now
    */
-  static String sentence(ChangeGroup group, CompiledPlan after) {
+  String sentence(ChangeGroup group, CompiledPlan after) {
     PlanChange change = group.first();
     if (change instanceof ExerciseChanged c) {
-      return where(group, after) + ": " + setup(c) + ", " + values(group, c);
+      return at(
+          where(group, after),
+          words.say("diff.exercise-changed", "setup", setup(c), "change", values(group, c)));
     }
     if (change instanceof PlanChange.ExerciseAdded c) {
-      return where(group, after) + ": " + exercise(c.exercise()) + " is new";
+      return at(where(group, after), isNew(exercise(c.exercise())));
     }
     if (change instanceof PlanChange.ExerciseDropped c) {
-      return where(group, after) + ": " + exercise(c.exercise()) + " falls away";
+      return at(where(group, after), fallsAway(exercise(c.exercise())));
     }
     if (change instanceof PlanChange.SessionTimed c) {
-      return where(group, after)
-          + ": "
-          + c.after().minutes()
-          + " min instead of "
-          + c.before().minutes()
-          + " min";
+      return at(
+          where(group, after),
+          words.say(
+              "diff.minutes", "after", c.after().minutes(), "before", c.before().minutes()));
     }
     if (change instanceof PlanChange.SessionAdded c) {
-      return days(group) + ": " + c.session().name() + " is new";
+      return at(days(group), isNew(c.session().name()));
     }
     if (change instanceof PlanChange.SessionDropped c) {
-      return days(group) + ": " + c.session().name() + " falls away";
+      return at(days(group), fallsAway(c.session().name()));
     }
     if (change instanceof PlanChange.SessionMoved c) {
       return moved(group, c);
@@ -68,121 +66,128 @@ final class ChangeWords {
     return ofPlan(change);
   }
 
+  private String at(String where, String change) {
+    return words.say("diff.where", "where", where, "change", change);
+  }
+
+  private String isNew(String what) {
+    return words.say("diff.is-new", "what", what);
+  }
+
+  private String fallsAway(String what) {
+    return words.say("diff.falls-away", "what", what);
+  }
+
   /** Says what is about no one session. */
-  private static String ofPlan(PlanChange change) {
+  private String ofPlan(PlanChange change) {
     if (change instanceof PlanChange.PlanMoved c) {
-      return "the plan begins on "
-          + Page.dayAndYear(c.after())
-          + " instead of "
-          + Page.dayAndYear(c.before())
-          + shift(ChronoUnit.DAYS.between(c.before(), c.after()));
+      return words.say(
+          "diff.plan-moved",
+          "after",
+          words.dayAndYear(c.after()),
+          "before",
+          words.dayAndYear(c.before()),
+          "shift",
+          shift(ChronoUnit.DAYS.between(c.before(), c.after())));
     }
     if (change instanceof PlanChange.GoalChanged c) {
-      return instead("goal", c.before(), c.after());
+      return part(words.say("diff.part-goal"), c.before(), c.after());
     }
     if (change instanceof PlanChange.PartChanged c) {
-      return instead(part(c.part()), c.before(), c.after());
-    }
-    if (change instanceof PlanChange.BlockAdded c) {
-      return "block "
-          + c.block()
-          + " is new, "
-          + Page.count(c.weeks(), "week")
-          + " from "
-          + Page.day(c.date());
-    }
-    if (change instanceof PlanChange.BlockDropped c) {
-      return "block "
-          + c.block()
-          + " falls away, "
-          + Page.count(c.weeks(), "week")
-          + " from "
-          + Page.day(c.date());
-    }
-    if (change instanceof PlanChange.BlockMoved c) {
-      return "block " + c.block() + " begins on " + Page.day(c.date()) + shift(c.days());
-    }
-    if (change instanceof PlanChange.BlockResized c) {
-      return "block "
-          + c.block()
-          + " has "
-          + Page.count(c.after(), "week")
-          + " instead of "
-          + c.before();
-    }
-    if (change instanceof PlanChange.BlockRewritten c) {
-      return "block " + c.block() + " is written otherwise and gives the same sessions";
-    }
-    if (change instanceof PlanChange.WeekEased c) {
-      return "week "
-          + c.week().number()
-          + ", from "
-          + Page.day(c.week().from())
-          + ", is "
-          + (c.week().eased() ? "eased" : "no longer eased");
+      return part(words.of("diff.part", c.part()), c.before(), c.after());
     }
     if (change instanceof PlanChange.GripStarts c) {
-      return c.grip().name()
-          + " is introduced"
-          + shift(ChronoUnit.DAYS.between(c.before(), c.after())).replaceFirst(",", "")
-          + ", on "
-          + Page.day(c.after())
-          + " instead of "
-          + Page.day(c.before());
+      return words.say(
+          "diff.grip-starts",
+          "grip",
+          c.grip().name(),
+          "shift",
+          shift(ChronoUnit.DAYS.between(c.before(), c.after())),
+          "after",
+          words.day(c.after()),
+          "before",
+          words.day(c.before()));
     }
     if (change instanceof PlanChange.WaiverAdded c) {
-      return waiver(c.waiver()) + " is waived, because: " + c.waiver().because();
+      return words.say(
+          "diff.waiver-new", "waiver", waiver(c.waiver()), "reason", c.waiver().because());
     }
     if (change instanceof PlanChange.WaiverDropped c) {
-      return "the waiver of " + waiver(c.waiver()) + " is gone; it said: " + c.waiver().because();
+      return words.say(
+          "diff.waiver-gone", "waiver", waiver(c.waiver()), "reason", c.waiver().because());
     }
-    return "another plan from " + Page.day(change.date());
+    return ofBlock(change);
   }
 
-  /** Says by how much something is earlier or later, as in {@code , 2 weeks later}. */
-  private static String shift(long days) {
-    if (days == 0) {
-      return "";
+  /** Says what is about a block or a week. */
+  private String ofBlock(PlanChange change) {
+    String date = words.day(change.date());
+    if (change instanceof PlanChange.BlockAdded c) {
+      String weeks = words.count("page.weeks", c.weeks());
+      return words.say("diff.block-new", "block", c.block(), "weeks", weeks, "date", date);
     }
+    if (change instanceof PlanChange.BlockDropped c) {
+      String weeks = words.count("page.weeks", c.weeks());
+      return words.say("diff.block-gone", "block", c.block(), "weeks", weeks, "date", date);
+    }
+    if (change instanceof PlanChange.BlockMoved c) {
+      return words.say(
+          "diff.block-moved", "block", c.block(), "date", date, "shift", shift(c.days()));
+    }
+    if (change instanceof PlanChange.BlockResized c) {
+      String weeks = words.count("page.weeks", c.after());
+      return words.say(
+          "diff.block-resized", "block", c.block(), "weeks", weeks, "before", c.before());
+    }
+    if (change instanceof PlanChange.BlockRewritten c) {
+      return words.say("diff.block-rewritten", "block", c.block());
+    }
+    if (change instanceof PlanChange.WeekEased c) {
+      return words.say(
+          c.week().eased() ? "diff.week-eased" : "diff.week-not-eased",
+          "week",
+          c.week().number(),
+          "date",
+          words.day(c.week().from()));
+    }
+    return words.say("diff.other-plan", "date", date);
+  }
+
+  /** Says by how much something is earlier or later, as in {@code 2 weeks later}. */
+  private String shift(long days) {
     long size = Math.abs(days);
-    return ", "
-        + (size % 7 == 0
-            ? (size == 7 ? "a week" : size / 7 + " weeks")
-            : (size == 1 ? "a day" : size + " days"))
-        + (days > 0 ? " later" : " earlier");
+    boolean later = days > 0;
+    return size % 7 == 0
+        ? words.count(later ? "diff.weeks-later" : "diff.weeks-earlier", size / 7)
+        : words.count(later ? "diff.days-later" : "diff.days-earlier", size);
   }
 
-  private static String instead(String what, String before, String after) {
-    return before.isEmpty()
-        ? "new: " + what + " " + after
-        : after.isEmpty()
-            ? "no longer: " + what + " " + before
-            : what + " " + after + " instead of " + before;
+  private String part(String part, String before, String after) {
+    String key =
+        before.isEmpty()
+            ? "diff.part-new"
+            : after.isEmpty() ? "diff.part-gone" : "diff.part-changed";
+    return words.say(key, "part", part, "before", before, "after", after);
   }
 
-  private static String part(PlanChange.Part part) {
-    return switch (part) {
-      case TITLE -> "title";
-      case DEMAND -> "climbing ahead";
-      case RULES -> "rules";
-      case WEEKLY_RISE -> "weekly rise at most";
-      case WEIGHTS -> "grips chosen by";
-    };
-  }
-
-  private static String waiver(Plan.Waiver waiver) {
+  private String waiver(Plan.Waiver waiver) {
     List<String> place = new ArrayList<>();
-    waiver.block().ifPresent(block -> place.add("block " + block));
-    waiver.week().ifPresent(week -> place.add("week " + week));
+    waiver.block().ifPresent(block -> place.add(words.say("diff.waiver-block", "block", block)));
+    waiver.week().ifPresent(week -> place.add(words.say("diff.waiver-week", "week", week)));
     waiver.session().ifPresent(session -> place.add(session));
-    waiver.exercise().ifPresent(exercise -> place.add("exercise " + exercise));
-    return waiver.rule() + (place.isEmpty() ? "" : " in " + String.join(" ", place));
+    waiver
+        .exercise()
+        .ifPresent(
+            exercise -> place.add(words.say("diff.waiver-exercise", "exercise", exercise)));
+    return place.isEmpty()
+        ? waiver.rule()
+        : words.say("diff.waiver-in", "rule", waiver.rule(), "place", String.join(" ", place));
   }
 
   /**
    * Says on which days and in which session, as in {@code every fingers session from week 2 on}.
    */
-  private static String where(ChangeGroup group, CompiledPlan after) {
+  private String where(ChangeGroup group, CompiledPlan after) {
     DatedSession first = PlanChange.session(group.first()).orElseThrow();
     DatedSession last = PlanChange.session(group.last()).orElseThrow();
     List<DatedSession> alike =
@@ -190,161 +195,184 @@ final class ChangeWords {
     long between =
         alike.stream().filter(s -> s.week() >= first.week() && s.week() <= last.week()).count();
     if (group.changes().size() == 1 || between != group.changes().size()) {
-      return days(group) + ", " + first.name();
+      return words.say("diff.on-session", "days", days(group), "session", first.name());
     }
     int end = alike.get(alike.size() - 1).week();
-    boolean fromStart = alike.get(0).week() == first.week();
-    String weeks =
-        last.week() == end
-            ? fromStart
-                ? ""
-                : first.week() == end ? " of week " + end : " from week " + first.week() + " on"
-            : " of "
-                + (first.week() == last.week()
-                    ? "week " + first.week()
-                    : "weeks " + first.week() + " to " + last.week());
-    return "every " + first.name() + " session" + weeks;
+    boolean oneWeek = first.week() == last.week();
+    String key;
+    if (last.week() == end && alike.get(0).week() == first.week()) {
+      key = "diff.every-session";
+    } else if (oneWeek) {
+      key = "diff.every-session-of-week";
+    } else {
+      key = last.week() == end ? "diff.every-session-from" : "diff.every-session-of-weeks";
+    }
+    return words.say(key, "session", first.name(), "from", first.week(), "to", last.week());
   }
 
   /** Says on which days, as in {@code week 3 Tue 26 Jan}. */
-  private static String days(ChangeGroup group) {
+  private String days(ChangeGroup group) {
     DatedSession first = PlanChange.session(group.first()).orElseThrow();
     DatedSession last = PlanChange.session(group.last()).orElseThrow();
     int number = group.changes().size();
     if (number == 1) {
-      return "week " + first.week() + " " + Page.day(first.date());
+      return words.say("diff.on-day", "week", first.week(), "date", words.day(first.date()));
     }
-    return (first.week() == last.week()
-            ? "week " + first.week() + " "
-            : "weeks " + first.week() + " to " + last.week() + ", ")
-        + Page.day(first.date())
-        + (number == 2 ? " and " : " to ")
-        + Page.day(last.date())
-        + (number == 2 ? "" : ", " + Page.count(number, "session"));
+    String key =
+        first.week() == last.week()
+            ? number == 2 ? "diff.on-two-days-of-week" : "diff.on-days-of-week"
+            : number == 2 ? "diff.on-two-days" : "diff.on-days";
+    return words.say(
+        key,
+        "week",
+        first.week(),
+        "from",
+        first.week(),
+        "to",
+        last.week(),
+        "first",
+        words.day(first.date()),
+        "last",
+        words.day(last.date()),
+        "sessions",
+        words.count("diff.sessions", number));
   }
 
-  private static String moved(ChangeGroup group, PlanChange.SessionMoved one) {
+  private String moved(ChangeGroup group, PlanChange.SessionMoved one) {
+    LocalDate after = one.after().date();
+    LocalDate before = one.before().date();
     return group.changes().size() == 1
-        ? one.after().name()
-            + " on "
-            + Page.day(one.after().date())
-            + " instead of "
-            + Page.day(one.before().date())
-        : one.after().name()
-            + " "
-            + days(group)
-            + ": on "
-            + weekday(one.after().date())
-            + " instead of "
-            + weekday(one.before().date());
+        ? words.say(
+            "diff.session-moved",
+            "session",
+            one.after().name(),
+            "after",
+            words.day(after),
+            "before",
+            words.day(before))
+        : words.say(
+            "diff.sessions-moved",
+            "session",
+            one.after().name(),
+            "days",
+            days(group),
+            "after",
+            words.weekday(after),
+            "before",
+            words.weekday(before));
   }
 
-  private static String weekday(LocalDate date) {
-    DayOfWeek day = date.getDayOfWeek();
-    return day.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-  }
-
-  private static String tests(ChangeGroup group, PlanChange.RetestChanged one) {
-    String days =
-        group.changes().stream().map(c -> Page.day(c.date())).collect(Collectors.joining(", "));
+  private String tests(ChangeGroup group, PlanChange.RetestChanged one) {
+    String days = words.commas(group.changes().stream().map(c -> words.day(c.date())).toList());
     boolean several = group.changes().size() > 1;
     if (one.after().isEmpty()) {
-      return (several ? "the tests on " : "the test on ")
-          + days
-          + (several ? " fall away" : " falls away");
+      return words.say(several ? "diff.tests-gone" : "diff.test-gone", "days", days);
     }
+    String is = test(one.after());
     if (one.before().isEmpty()) {
-      return (several ? "tests on " : "a test on ") + days + ": " + test(one.after());
+      return words.say(several ? "diff.tests-new" : "diff.test-new", "days", days, "after", is);
     }
-    LocalDate before = one.before().get(0).date();
-    return "the test on "
-        + days
-        + (before.equals(one.date()) ? "" : " instead of " + Page.day(before))
-        + (test(one.before()).equals(test(one.after()))
-            ? ""
-            : ": " + test(one.after()) + " instead of " + test(one.before()));
+    LocalDate day = one.before().get(0).date();
+    String was = test(one.before());
+    boolean same = was.equals(is);
+    String key =
+        day.equals(one.date())
+            ? same ? "diff.test-same" : "diff.test-changed"
+            : same ? "diff.test-moved" : "diff.test-moved-changed";
+    return words.say(
+        key, "days", days, "day", words.day(day), "after", is, "before", was);
   }
 
-  private static String test(List<DatedRetest> tests) {
-    return tests.stream()
-        .map(
-            t ->
-                t.setups().stream().map(ExerciseTable::setup).collect(Collectors.joining(", "))
-                    + " for "
-                    + ExerciseTable.time(t.hold()))
-        .collect(Collectors.joining("; "));
+  private String test(List<DatedRetest> tests) {
+    return words.semicolons(
+        tests.stream()
+            .map(
+                t ->
+                    words.say(
+                        "diff.test",
+                        "setups",
+                        words.commas(t.setups().stream().map(words::setup).toList()),
+                        "time",
+                        ExerciseTable.time(t.hold())))
+            .toList());
   }
 
-  private static String exercise(PlannedExercise exercise) {
-    return exercise.protocol() + " on " + ExerciseTable.setup(exercise.setup());
+  private String exercise(PlannedExercise exercise) {
+    return words.say(
+        "diff.exercise", "protocol", exercise.protocol(), "setup", setup(exercise));
   }
 
-  private static String setup(ExerciseChanged change) {
-    return ExerciseTable.setup(change.after().setup());
+  private String setup(ExerciseChanged change) {
+    return setup(change.after());
   }
 
-  private static String values(ChangeGroup group, ExerciseChanged one) {
+  private String setup(PlannedExercise exercise) {
+    return words.setup(exercise.setup());
+  }
+
+  private String values(ChangeGroup group, ExerciseChanged one) {
     String was = value(one.before(), one.measure());
     String is = value(one.after(), one.measure());
     return switch (one.measure()) {
-      case LOAD -> "load " + range(group.loads(false)) + " instead of " + range(group.loads(true));
-      case PROTOCOL, GRIP, HANDS -> is + " instead of " + was;
-      case EDGE -> "edge " + is + " instead of " + was;
-      case SETS -> Page.count(one.after().scheme().sets(), "set") + " instead of " + was;
+      case LOAD ->
+          words.say("diff.load", "after", range(group.loads(false)), "before", range(group.loads(true)));
+      case PROTOCOL, GRIP, HANDS, HARDNESS -> instead("diff.instead", is, was);
+      case SETS ->
+          instead("diff.sets", words.count("page.sets", one.after().scheme().sets()), was);
       case REPETITIONS ->
-          Page.count(one.after().scheme().repetitionsPerSet(), "hold") + " a set instead of " + was;
-      case HOLD -> "holds of " + is + " instead of " + was;
-      case REST -> "rest between holds " + is + " instead of " + was;
-      case SET_REST -> "rest between sets " + is + " instead of " + was;
-      case COURSE -> "other loads or times in some of its holds";
+          words.count(
+              "diff.repetitions",
+              one.after().scheme().repetitionsPerSet(),
+              "before",
+              was);
+      case EDGE, HOLD, REST, SET_REST, ORDER ->
+          instead(Words.key("diff", one.measure()), is, was);
+      case COURSE -> words.say("diff.course");
       case REHABILITATION ->
           is.isEmpty()
-              ? "no longer part of a rehabilitation"
-              : "part of the rehabilitation \"" + is + "\"";
-      case ORDER -> "in place " + is + " instead of " + was;
-      case LEVEL ->
-          one.session().happened().isPresent()
-              ? levels("level asked ", one) + ", and what was trained stays"
-              : levels("level ", one) + ", and the load stays";
-      case HARDNESS -> is + " instead of " + was;
+              ? words.say("diff.no-rehabilitation")
+              : words.say("diff.rehabilitation", "after", is);
+      case LEVEL -> levels(one);
     };
   }
 
+  private String instead(String key, String after, String before) {
+    return words.say(key, "after", after, "before", before);
+  }
+
   /** Writes levels with as many decimals as tell them apart. */
-  private static String levels(String what, ExerciseChanged change) {
+  private String levels(ExerciseChanged change) {
     String was = level(change.before(), 1);
     String is = level(change.after(), 1);
-    return what
-        + (is.equals(was) ? level(change.after(), 3) : is)
-        + " instead of "
-        + (is.equals(was) ? level(change.before(), 3) : was);
+    boolean alike = is.equals(was);
+    return instead(
+        change.session().happened().isPresent() ? "diff.level-trained" : "diff.level",
+        alike ? level(change.after(), 3) : is,
+        alike ? level(change.before(), 3) : was);
   }
 
-  private static String level(PlannedExercise exercise, int decimals) {
+  private String level(PlannedExercise exercise, int decimals) {
     return exercise.percentOfMax().isPresent()
         ? Numbers.plain(exercise.percentOfMax().getAsDouble(), decimals) + " %"
-        : exercise.scheme().levels().stream()
-            .map(Level::toString)
-            .collect(Collectors.joining(" and "));
+        : words.and(exercise.scheme().levels().stream().map(level -> words.of(level)).toList());
   }
 
-  private static String range(List<Load> loads) {
+  private String range(List<Load> loads) {
     Load least = Collections.min(loads);
     Load most = Collections.max(loads);
-    return least.toString().equals(most.toString()) ? least.toString() : least + " to " + most;
+    return least.toString().equals(most.toString())
+        ? least.toString()
+        : words.range(least, most);
   }
 
   /** Returns one thing about an exercise in words with its unit; empty if it has none. */
-  static String value(PlannedExercise exercise, Measure measure) {
+  private String value(PlannedExercise exercise, Measure measure) {
     Scheme scheme = exercise.scheme();
-    Setup setup = exercise.setup();
     return switch (measure) {
       case PROTOCOL -> exercise.protocol();
-      case GRIP -> setup.grip().name();
-      case EDGE -> setup.edge().toString();
-      case HANDS ->
-          (setup.hands() == Hands.BOTH ? "both hands" : setup.hands().word() + " hand")
-              + (setup.lifting() ? " lifting" : "");
+      case GRIP -> exercise.setup().grip().name();
+      case EDGE -> exercise.setup().edge().toString();
+      case HANDS -> words.hands(exercise.setup().hands(), exercise.setup().lifting());
       case SETS -> Integer.toString(scheme.sets());
       case REPETITIONS -> Integer.toString(scheme.repetitionsPerSet());
       case HOLD -> ExerciseTable.time(scheme.holds().get(0).time());
@@ -354,7 +382,7 @@ final class ChangeWords {
       case LEVEL -> level(exercise, 3);
       case REHABILITATION -> exercise.rehabilitation().orElse("");
       case ORDER -> Integer.toString(exercise.order());
-      case HARDNESS -> exercise.hard() ? "counted as hard" : "not counted as hard";
+      case HARDNESS -> words.say(exercise.hard() ? "diff.hard" : "diff.not-hard");
       case COURSE -> "";
     };
   }

@@ -1,24 +1,27 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * One day of a compiled plan with the chain behind each of its numbers: why it lies on that day,
  * and for every exercise what each step of the reckoning gave and what it was made from.
  *
- * <p>Plain characters only, the same in every locale. Stateless and thread-safe.
+ * <p>Plain characters only; its words, and how days are written, come from a bundle of messages.
+ * Stateless and thread-safe.
  */
 public final class DayText {
 
@@ -29,11 +32,15 @@ public final class DayText {
 
   private final CompiledPlan compiled;
   private final LocalDate date;
+  private final Words words;
+  private final LogNotes log;
   private final Page page = new Page();
 
-  private DayText(CompiledPlan compiled, LocalDate date) {
+  private DayText(CompiledPlan compiled, LocalDate date, Words words) {
     this.compiled = compiled;
     this.date = date;
+    this.words = words;
+    log = new LogNotes(words);
   }
 
   /**
@@ -42,20 +49,28 @@ public final class DayText {
    *
    * @param compiled dated sessions
    * @param date any day
+   * @param wording words of the text
    */
-  public static String of(CompiledPlan compiled, LocalDate date) {
-    return new DayText(compiled, date).write();
+  public static String of(CompiledPlan compiled, LocalDate date, Wording wording) {
+    return new DayText(compiled, date, new Words(wording)).write();
   }
 
   private String write() {
-    page.wrapped("", Page.dayAndYear(date) + ", " + Page.clean(compiled.athlete().title()));
-    page.wrapped("", "plan " + compiled.plan().name() + where());
+    page.wrapped(
+        "",
+        words.say(
+            "season.day",
+            "date",
+            words.dayAndYear(date),
+            "athlete",
+            Page.clean(compiled.athlete().title())));
+    page.wrapped("", where());
     List<DatedSession> sessions = compiled.sessionsOn(date);
     List<DatedRetest> retests =
         compiled.retests().stream().filter(r -> r.date().equals(date)).toList();
     if (compiled.climbing().contains(date)) {
       page.gap();
-      page.line("hard climbing, which counts as a hard day for every finger");
+      page.line(words.say("season.day-climbing"));
     }
     retests.forEach(this::retest);
     sessions.forEach(this::session);
@@ -65,16 +80,16 @@ public final class DayText {
         .forEach(
             missed -> {
               page.gap();
-              page.wrapped("", LogNotes.missed(missed));
+              page.wrapped("", log.missed(missed));
             });
-    LogNotes.addChanges(page, compiled.on(date));
+    log.addChanges(page, compiled.on(date));
     if (sessions.isEmpty() && retests.isEmpty() && compiled.schedule().missedOn(date).isEmpty()) {
       page.gap();
       page.wrapped("", nothing());
     }
     page.gap();
-    for (String caution : compiled.on(date).cautions()) {
-      page.wrapped("* ", Page.clean(caution));
+    for (Caution caution : compiled.on(date).cautions()) {
+      page.wrapped("* ", Page.clean(words.of(caution)));
     }
     return page.toString();
   }
@@ -83,51 +98,53 @@ public final class DayText {
     return compiled.weeks().stream()
         .filter(w -> !date.isBefore(w.from()) && !date.isAfter(w.to()))
         .findFirst()
-        .map(DayText::where)
-        .orElse("");
+        .map(this::where)
+        .orElseGet(() -> words.say("season.day-plan", "plan", compiled.plan().name()));
   }
 
-  private static String where(PlanWeek week) {
-    return ", week "
-        + week.number()
-        + ", block "
-        + week.block()
-        + " week "
-        + week.blockWeek()
-        + (week.eased() ? ", eased" : "")
-        + (week.away() ? ", away" : "");
+  private String where(PlanWeek week) {
+    String where =
+        words.say(
+            "season.day-week",
+            "plan",
+            compiled.plan().name(),
+            "week",
+            week.number(),
+            "block",
+            week.block(),
+            "week-of-block",
+            week.blockWeek());
+    String eased = week.eased() ? words.say("season.day-eased", "where", where) : where;
+    return week.away() ? words.say("season.day-away", "where", eased) : eased;
   }
 
   private void retest(DatedRetest retest) {
     page.gap();
     page.wrapped(
         "",
-        "test, hold "
-            + ExerciseTable.time(retest.hold())
-            + ": "
-            + retest.setups().stream().map(ExerciseTable::setup).collect(Collectors.joining(", ")));
-    page.wrapped("  ", "on this day because: " + Page.clean(retest.placedBecause()));
+        words.say(
+            "season.test",
+            "time",
+            ExerciseTable.time(retest.hold()),
+            "setups",
+            words.commas(retest.setups().stream().map(words::setup).toList())));
+    page.wrapped(
+        "  ", words.say("season.day-because", "reason", Page.clean(words.of(retest.placedBecause()))));
     if (!retest.insteadOf().isEmpty()) {
-      page.wrapped("  ", "it takes the place of " + retest.insteadOf());
+      page.wrapped("  ", words.say("season.day-instead", "session", retest.insteadOf()));
     }
   }
 
   private void session(DatedSession session) {
     page.gap();
+    page.wrapped("", log.head(session));
     page.wrapped(
-        "",
-        session.name()
-            + LogNotes.head(session)
-            + ", "
-            + session.minutes()
-            + " min"
-            + (session.hard() ? ", hard" : ""));
-    page.wrapped("  ", "on this day because: " + Page.clean(session.placedBecause()));
-    ExerciseTable table = new ExerciseTable(List.of(session));
+        "  ", words.say("season.day-because", "reason", Page.clean(words.of(session.placedBecause()))));
+    ExerciseTable table = new ExerciseTable(List.of(session), words);
     int steps =
         session.exercises().stream()
             .flatMap(e -> e.why().stream())
-            .mapToInt(w -> w.step().length())
+            .mapToInt(w -> words.step(w).length())
             .max()
             .orElse(0);
     int amounts =
@@ -138,22 +155,30 @@ public final class DayText {
             .orElse(0);
     for (PlannedExercise exercise : session.exercises()) {
       page.gap();
-      page.line("  " + exercise.order() + ". " + exercise.protocol());
+      page.line(
+          "  "
+              + words.say(
+                  "season.day-exercise",
+                  "number",
+                  exercise.order(),
+                  "protocol",
+                  exercise.protocol()));
       table.add(page, exercise);
       for (Derivation link : exercise.why()) {
         page.wrapped(
             INDENT
-                + Page.padRight(link.step(), Math.min(steps, STEP_WIDTH))
+                + Page.padRight(words.step(link), Math.min(steps, STEP_WIDTH))
                 + "  "
                 + Page.padLeft(amount(link), amounts)
                 + "  ",
-            Page.clean(link.from()));
+            Page.clean(words.of(link)));
       }
     }
   }
 
-  private static String amount(Derivation link) {
-    return Numbers.plain(link.value(), 2) + (link.unit().isEmpty() ? "" : " " + link.unit());
+  private String amount(Derivation link) {
+    String unit = words.unit(link);
+    return Numbers.plain(link.value(), 2) + (unit.isEmpty() ? "" : " " + unit);
   }
 
   private String nothing() {
@@ -161,15 +186,21 @@ public final class DayText {
     compiled.sessions().forEach(s -> days.add(s.date()));
     compiled.retests().forEach(r -> days.add(r.date()));
     if (compiled.athlete().isAway(date)) {
-      return "away: nothing is planned.";
+      return words.say("season.day-absent");
     }
     Optional<LocalDate> before =
         days.headSet(date).isEmpty() ? Optional.empty() : Optional.of(days.headSet(date).last());
     Optional<LocalDate> after =
         days.tailSet(date).isEmpty() ? Optional.empty() : Optional.of(days.tailSet(date).first());
-    return "nothing is planned on this day"
-        + before.map(d -> "; the last session before is on " + Page.dayAndYear(d)).orElse("")
-        + after.map(d -> "; the next is on " + Page.dayAndYear(d)).orElse("")
-        + ".";
+    String key =
+        before.isPresent()
+            ? after.isPresent() ? "season.day-nothing-between" : "season.day-nothing-after"
+            : after.isPresent() ? "season.day-nothing-before" : "season.day-nothing";
+    return words.say(
+        key,
+        "before",
+        before.map(words::dayAndYear).orElse(""),
+        "after",
+        after.map(words::dayAndYear).orElse(""));
   }
 }

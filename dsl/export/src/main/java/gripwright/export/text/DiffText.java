@@ -5,68 +5,87 @@ import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
 import gripwright.diff.PlanDiff;
 import gripwright.diff.Redefinition;
+import gripwright.export.words.Words;
 import gripwright.finding.ReportedFinding;
+import gripwright.schedule.Caution;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 
 /**
  * What changed in meaning from one edition to another, as a coach reads it: causes first, then plan
- * by plan, the most important first, then findings. Stateless and thread-safe; the same in every
- * locale.
+ * by plan, the most important first, then findings. Its words, and how days are written, come from a
+ * bundle of messages. Stateless and thread-safe.
  */
 public final class DiffText {
 
-  private DiffText() {}
+  private final Words words;
+  private final ChangeWords changes;
+  private final Page page = new Page();
+
+  private DiffText(Words words) {
+    this.words = words;
+    changes = new ChangeWords(words);
+  }
 
   /**
    * Returns the text of a comparison, closed by a line feed. Changes that are the same on several
    * days are told once.
    */
-  public static String of(EditionDiff diff) {
+  public static String of(EditionDiff diff, Wording wording) {
+    return new DiffText(new Words(wording)).write(diff);
+  }
+
+  private String write(EditionDiff diff) {
     if (diff.isEmpty()) {
-      return "no change in meaning\n";
+      page.line(words.say("diff.none"));
+      return page.toString();
     }
-    Page page = new Page();
-    section(page, "KNOWN OTHERWISE", diff.facts(), fact -> page.wrapped("  ", fact(fact)));
+    section("diff.facts", diff.facts(), fact -> page.wrapped("  ", fact(fact)));
     section(
-        page,
-        "DEFINED OTHERWISE",
+        "diff.definitions",
         diff.definitions(),
         definition -> page.wrapped("  ", definition(definition)));
-    section(page, "NEW PLANS", diff.added(), plan -> page.wrapped("  ", plan(plan)));
-    section(page, "PLANS NO LONGER THERE", diff.dropped(), plan -> page.wrapped("  ", plan(plan)));
-    diff.plans().forEach(plan -> add(page, plan));
-    section(page, "NEW FINDINGS", diff.findingsNew(), finding -> add(page, finding));
-    section(page, "FINDINGS NO LONGER THERE", diff.findingsGone(), finding -> add(page, finding));
+    section("diff.plans-new", diff.added(), plan -> page.wrapped("  ", plan(plan)));
+    section("diff.plans-gone", diff.dropped(), plan -> page.wrapped("  ", plan(plan)));
+    diff.plans().forEach(this::add);
+    section("diff.findings-new", diff.findingsNew(), this::add);
+    section("diff.findings-gone", diff.findingsGone(), this::add);
     return page.toString().substring(1); // each section begins with a gap
   }
 
-  private static <T> void section(Page page, String title, List<T> lines, Consumer<T> add) {
+  private <T> void section(String key, List<T> lines, Consumer<T> add) {
     if (!lines.isEmpty()) {
       page.gap();
-      page.line(title);
+      page.line(words.say(key));
       lines.forEach(add);
     }
   }
 
-  private static void add(Page page, PlanDiff plan) {
+  private void add(PlanDiff plan) {
     page.gap();
     page.hanging(
         Page.clean(
-            plan.after().plan().name().toUpperCase(Locale.ROOT).replace('-', ' ')
-                + " for "
-                + plan.after().athlete().title()));
+            words.say(
+                "diff.plan-heading",
+                "plan",
+                words.capitals(plan.after().plan().name()).replace('-', ' '),
+                "athlete",
+                plan.after().athlete().title())));
     ChangeGroup.of(plan.changes()).stream()
         .sorted(
             Comparator.comparingInt((ChangeGroup g) -> rank(g.first()))
                 .thenComparing(ChangeGroup::date))
-        .map(group -> ChangeWords.sentence(group, plan.after()))
+        .map(group -> changes.sentence(group, plan.after()))
         .forEach(sentence -> page.wrapped("  ", Page.clean(sentence)));
-    plan.cautionsNew().forEach(c -> page.wrapped("  ", Page.clean("new caution: " + c)));
-    plan.cautionsGone().forEach(c -> page.wrapped("  ", Page.clean("no longer said: " + c)));
+    plan.cautionsNew().forEach(c -> caution("diff.caution-new", c));
+    plan.cautionsGone().forEach(c -> caution("diff.caution-gone", c));
+  }
+
+  private void caution(String key, Caution caution) {
+    page.wrapped("  ", Page.clean(words.say(key, "caution", caution)));
   }
 
   /** From what moves everything to what is one number. */
@@ -101,46 +120,54 @@ public final class DiffText {
     return change instanceof PlanChange.SessionTimed ? 8 : 9;
   }
 
-  private static String fact(FactChange change) {
-    String what = change.fact().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    String words =
+  private String fact(FactChange change) {
+    String key =
         change.before().isEmpty()
-            ? ", new: " + change.after()
-            : change.after().isEmpty()
-                ? ", no longer: " + change.before()
-                : ": " + change.after() + " instead of " + change.before();
-    return Page.clean(change.athlete() + ", " + what + words);
-  }
-
-  private static String definition(Redefinition change) {
-    return change.kind().name().toLowerCase(Locale.ROOT)
-        + " "
-        + change.name()
-        + switch (change.state()) {
-          case NEW -> " is new";
-          case GONE -> " is gone";
-          case CHANGED -> " says something else";
-        };
-  }
-
-  private static String plan(CompiledPlan plan) {
+            ? "diff.fact-new"
+            : change.after().isEmpty() ? "diff.fact-gone" : "diff.fact-changed";
     return Page.clean(
-        plan.plan().name()
-            + " for "
-            + plan.athlete().title()
-            + ", "
-            + Page.dayAndYear(plan.plan().from())
-            + " to "
-            + Page.dayAndYear(plan.plan().to())
-            + ", "
-            + Page.count(plan.sessions().size(), "session"));
+        words.say(
+            key,
+            "athlete",
+            change.athlete(),
+            "fact",
+            words.of("diff.fact", change.fact()),
+            "before",
+            change.before(),
+            "after",
+            change.after()));
   }
 
-  private static void add(Page page, ReportedFinding finding) {
-    page.wrapped("  ", WeekNotes.head(finding) + ": " + Page.clean(finding.message()));
+  private String definition(Redefinition change) {
+    return words.say(
+        Words.key("diff.defined", change.state()),
+        "kind",
+        words.of("diff.kind", change.kind()),
+        "name",
+        change.name());
+  }
+
+  private String plan(CompiledPlan plan) {
+    return Page.clean(
+        words.say(
+            "diff.plan",
+            "plan",
+            plan.plan().name(),
+            "athlete",
+            plan.athlete().title(),
+            "from",
+            words.dayAndYear(plan.plan().from()),
+            "to",
+            words.dayAndYear(plan.plan().to()),
+            "sessions",
+            words.count("diff.sessions", plan.sessions().size())));
+  }
+
+  private void add(ReportedFinding finding) {
+    page.wrapped("  ", WeekNotes.sentence(finding, words));
     String place = finding.place();
     if (place != null) {
-      page.wrapped("    ", "in " + Page.clean(place));
+      page.wrapped("    ", words.say("diff.finding-place", "place", Page.clean(place)));
     }
   }
 }

@@ -1,7 +1,7 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.grip.Setup;
-import gripwright.hand.Hands;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
@@ -32,9 +32,11 @@ final class ExerciseTable {
 
   private final int[] widths = new int[RIGHT.length];
   private final boolean oneLine;
+  private final Words words;
 
   /** Makes room for the exercises of these sessions. */
-  ExerciseTable(List<DatedSession> sessions) {
+  ExerciseTable(List<DatedSession> sessions, Words words) {
+    this.words = words;
     for (DatedSession session : sessions) {
       for (PlannedExercise exercise : session.exercises()) {
         String[] cells = cells(exercise);
@@ -65,17 +67,21 @@ final class ExerciseTable {
         .ifPresent(reserve -> page.wrapped(INDENT + BETWEEN, left(reserve)));
     exercise
         .rehabilitation()
-        .ifPresent(plan -> page.wrapped(INDENT + BETWEEN, "rehabilitation: " + Page.clean(plan)));
+        .ifPresent(
+            plan ->
+                page.wrapped(
+                    INDENT + BETWEEN, words.say("season.rehabilitation", "plan", Page.clean(plan))));
   }
 
-  private static String left(EndReserve reserve) {
-    return "ends with "
-        + percent(reserve.mean())
-        + " % of fresh strength left, an estimate ("
-        + percent(reserve.low())
-        + " to "
-        + percent(reserve.high())
-        + " %)";
+  private String left(EndReserve reserve) {
+    return words.say(
+        "season.ends-with",
+        "percent",
+        percent(reserve.mean()),
+        "low",
+        percent(reserve.low()),
+        "high",
+        percent(reserve.high()));
   }
 
   private static String percent(double share) {
@@ -98,26 +104,17 @@ final class ExerciseTable {
     return column == 0 ? "" : column < SETUP ? " " : BETWEEN;
   }
 
-  private static String[] cells(PlannedExercise exercise) {
+  private String[] cells(PlannedExercise exercise) {
     Setup setup = exercise.setup();
     return new String[] {
       setup.grip().name(),
-      edge(setup),
+      words.edge(setup),
       work(exercise.scheme()),
       rest(exercise.scheme()),
       total(exercise),
-      setup.lifting() ? "lifted" : signed(exercise.added()),
+      setup.lifting() ? words.say("season.lifted") : signed(exercise.added()),
       level(exercise)
     };
-  }
-
-  /** Writes a grip on an edge, as in {@code half-crimp 20 mm left}. */
-  static String setup(Setup setup) {
-    return setup.grip().name() + " " + edge(setup) + (setup.lifting() ? " lifting" : "");
-  }
-
-  private static String edge(Setup setup) {
-    return setup.edge() + (setup.hands() == Hands.BOTH ? "" : " " + setup.hands().word());
   }
 
   /** Writes sets, holds and time, as in {@code 4 x 6 x 7 s}. */
@@ -170,7 +167,7 @@ final class ExerciseTable {
   }
 
   /** Writes the level: a share of the maximum, or the words of another kind of level. */
-  private static String level(PlannedExercise exercise) {
+  private String level(PlannedExercise exercise) {
     if (exercise.percentOfMax().isPresent()) {
       return Numbers.plain(exercise.percentOfMax().getAsDouble(), 1) + " %";
     }
@@ -178,6 +175,6 @@ final class ExerciseTable {
     boolean inWords =
         levels.size() == 1
             && (levels.get(0) instanceof Level.Reserve || levels.get(0) instanceof Level.Effort);
-    return inWords ? levels.get(0).toString() : "";
+    return inWords ? words.of(levels.get(0)) : "";
   }
 }

@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.grip.Band;
 import gripwright.grip.FingerLoss;
 import gripwright.grip.FingerSet;
@@ -15,27 +16,33 @@ import gripwright.survey.ModelCaveat;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Pulley;
-import gripwright.tissue.Slip;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The forces of each grip, finger by finger, all tables with the same columns. */
 final class ForceTable {
 
-  private static final String[] HEAD = {"", "share", "FDP", "FDS", "A2", "A4"};
   private static final String INDENT = "  ";
 
   private final GripSurvey survey;
-  private final int[] widths = new int[HEAD.length];
+  private final Words words;
+  private final String[] head;
+  private final int[] widths;
 
-  ForceTable(GripSurvey survey, List<GripSurvey.Row> rows) {
+  ForceTable(GripSurvey survey, List<GripSurvey.Row> rows, Words words) {
     this.survey = survey;
-    for (int i = 0; i < widths.length; i++) {
-      widths[i] = HEAD[i].length();
-    }
+    this.words = words;
+    head =
+        new String[] {
+          "",
+          words.say("grips.share"),
+          words.say("grips.fdp"),
+          words.say("grips.fds"),
+          words.say("grips.a2"),
+          words.say("grips.a4")
+        };
+    widths = Stream.of(head).mapToInt(String::length).toArray();
     for (GripSurvey.Row row : rows) {
       for (FingerLoad load : row.load().fingers()) {
         String[] cells = cells(load);
@@ -47,22 +54,24 @@ final class ForceTable {
   }
 
   void add(Page page, GripSurvey.Row row) {
-    page.line(GripWords.name(row).toUpperCase(Locale.ROOT) + (row.open() ? "" : "  closed"));
+    String name = words.capitals(new GripWords(words).name(row));
+    page.line(row.open() ? name : words.say("grips.name-closed", "grip", name));
     addBody(page, row);
   }
 
   /** Adds what is said of a grip below its name. */
   private void addBody(Page page, GripSurvey.Row row) {
-    page.line(line(HEAD));
+    page.line(line(head));
     for (FingerLoad load : row.load().fingers()) {
       page.line(line(cells(load)));
     }
     held(row).ifPresent(held -> page.wrapped(INDENT, held));
     if (row.slips().isEmpty()) {
-      page.wrapped(INDENT, ModelCaveat.SINGLE_FINGER.text());
+      page.wrapped(INDENT, words.of("grips.caveat", ModelCaveat.SINGLE_FINGER));
     } else {
       page.wrapped(INDENT, use(row));
-      page.wrapped(INDENT + "slips: ", slips(row));
+      page.wrapped(
+          INDENT + words.say("grips.slips") + " ", new SlipWords(words).all(row));
     }
     page.wrapped(INDENT, ownBands(row));
     if (row.grip().family() == GripFamily.SPLIT) {
@@ -70,15 +79,15 @@ final class ForceTable {
     }
     if (row.open()) {
       for (String caution : row.grip().cautions()) {
-        page.wrapped(INDENT + "* ", Page.clean(caution));
+        page.wrapped(INDENT + "* ", Page.clean(words.written(caution)));
       }
     }
   }
 
   /** Returns what is printed of a grip below its name. */
-  static String body(GripSurvey survey, GripSurvey.Row row) {
+  static String body(GripSurvey survey, GripSurvey.Row row, Words words) {
     Page page = new Page();
-    new ForceTable(survey, List.of(row)).addBody(page, row);
+    new ForceTable(survey, List.of(row), words).addBody(page, row);
     return page.toString();
   }
 
@@ -87,26 +96,25 @@ final class ForceTable {
     if (row.maximum().isPresent()) {
       LoadEstimate load = row.maximum().get().load();
       return Optional.of(
-          "holds about "
-              + load(load.best())
-              + " ("
-              + load(load.low())
-              + "-"
-              + load(load.high())
-              + ") kg for 7 s by the tests"
-              + (survey.aboveMaximum(row).orElse(false)
-                  ? ": THE STATED LOAD IS MORE, these forces are not reached"
-                  : ""));
+          words.say(
+              survey.aboveMaximum(row).orElse(false) ? "grips.holds-less" : "grips.holds",
+              "best",
+              load(load.best()),
+              "low",
+              load(load.low()),
+              "high",
+              load(load.high())));
     }
     FingerSet fingers = row.grip().fingers();
     return fingers.equals(FingerSet.FOUR)
         ? Optional.empty()
         : Optional.of(
-            "holds "
-                + percent(FingerLoss.EXCLUSION.capacity(fingers))
-                + " to "
-                + percent(FingerLoss.FORCE_DEFICIT.capacity(fingers))
-                + " % of what four fingers hold, by two published views");
+            words.say(
+                "grips.holds-of-four",
+                "low",
+                percent(FingerLoss.EXCLUSION.capacity(fingers)),
+                "high",
+                percent(FingerLoss.FORCE_DEFICIT.capacity(fingers))));
   }
 
   private static String load(Load load) {
@@ -114,13 +122,18 @@ final class ForceTable {
   }
 
   /** The athlete's own bands of the middle joints. */
-  private static String ownBands(GripSurvey.Row row) {
-    return "own bands: "
-        + row.load().fingers().stream()
-            .map(FingerLoad::finger)
-            .map(finger -> finger + " " + ownBand(row, finger))
-            .collect(Collectors.joining(", "))
-        + " deg";
+  private String ownBands(GripSurvey.Row row) {
+    return words.say(
+        "grips.own-bands",
+        "bands",
+        words.commas(
+            row.load().fingers().stream()
+                .map(FingerLoad::finger)
+                .map(
+                    finger ->
+                        words.say(
+                            "grips.own-band", "finger", finger, "band", ownBand(row, finger)))
+                .toList()));
   }
 
   private static String ownBand(GripSurvey.Row row, Finger finger) {
@@ -136,9 +149,9 @@ final class ForceTable {
     return line.toString();
   }
 
-  private static String[] cells(FingerLoad load) {
+  private String[] cells(FingerLoad load) {
     return new String[] {
-      load.finger().word(),
+      words.of(load.finger()),
       percent(load.share().value()) + " %",
       force(load.fdp()),
       force(load.fds()),
@@ -165,7 +178,7 @@ final class ForceTable {
   }
 
   /** The pulley that comes nearest to its breaking load. */
-  private static String use(GripSurvey.Row row) {
+  private String use(GripSurvey.Row row) {
     FingerLoad most = row.load().fingers().get(0);
     Pulley pulley = Pulley.A2;
     for (FingerLoad load : row.load().fingers()) {
@@ -177,60 +190,26 @@ final class ForceTable {
       }
     }
     Estimate use = most.use(pulley);
-    return "most used: "
-        + most.finger()
-        + " "
-        + pulley
-        + ", "
-        + percent(use.value())
-        + " % ("
-        + percent(use.low())
-        + "-"
-        + percent(use.high())
-        + ") of its breaking load";
+    return words.say(
+        "grips.most-used",
+        "finger",
+        most.finger(),
+        "pulley",
+        pulley,
+        "percent",
+        percent(use.value()),
+        "low",
+        percent(use.low()),
+        "high",
+        percent(use.high()));
   }
 
-  private static String slips(GripSurvey.Row row) {
-    return row.slips().stream()
-        .map(slip -> words(slip) + (slip.momentKept() ? "" : " (tilts)"))
-        .collect(Collectors.joining("; "));
-  }
-
-  private static String words(Slip slip) {
-    Finger most = most(slip);
-    return slip.leaving() + " off: " + most + " x" + Numbers.plain(slip.ratio(most), 1);
-  }
-
-  private static Finger most(Slip slip) {
-    return slip.after().keySet().stream()
-        .max(Comparator.comparingDouble(slip::ratio))
-        .orElseThrow();
-  }
-
-  static boolean tilts(GripSurvey.Row row) {
-    return row.slips().stream().anyMatch(slip -> !slip.momentKept());
-  }
-
-  /** Returns the range of that slip's ratio, as in {@code x1.5-2}. */
-  static Optional<String> worstSlipRange(GripSurvey.Row row) {
-    return row.slips().stream()
-        .max(Comparator.comparingDouble(slip -> slip.ratio(most(slip))))
-        .flatMap(slip -> Optional.ofNullable(row.load().ratios(slip).get(most(slip))))
-        .map(ratio -> "x" + Numbers.plain(ratio.low(), 1) + "-" + Numbers.plain(ratio.high(), 1));
-  }
-
-  /** Returns the slip that loads one finger most, as in {@code little off: ring x1.7}. */
-  static Optional<String> worstSlip(GripSurvey.Row row) {
-    return row.slips().stream()
-        .max(Comparator.comparingDouble(slip -> slip.ratio(most(slip))))
-        .map(ForceTable::words);
-  }
-
-  private static String lumbrical(GripSurvey.Row row) {
-    return "lumbrical index "
-        + force(row.lumbrical())
-        + " mm, "
-        + force(row.lumbricalPulledLow())
-        + " mm with idle fingers pulled low";
+  private String lumbrical(GripSurvey.Row row) {
+    return words.say(
+        "grips.lumbrical",
+        "excursion",
+        force(row.lumbrical()),
+        "pulled-low",
+        force(row.lumbricalPulledLow()));
   }
 }

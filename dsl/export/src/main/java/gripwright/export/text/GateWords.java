@@ -1,68 +1,84 @@
 package gripwright.export.text;
 
+import gripwright.export.words.MissingWords;
+import gripwright.export.words.Words;
 import gripwright.survey.Gate;
 import gripwright.survey.GripSurvey;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** The rules that stand against a grip, in words, with what the athlete brings. */
 final class GateWords {
 
-  private GateWords() {}
+  private final Words words;
+
+  GateWords(Words words) {
+    this.words = words;
+  }
 
   /** Returns why the grip is closed, one sentence a rule; none if it is open. */
-  static List<String> closed(GripSurvey.Row row) {
-    return row.gates().stream().filter(Gate::closes).map(GateWords::sentence).toList();
+  List<String> closed(GripSurvey.Row row) {
+    return row.gates().stream().filter(Gate::closes).map(this::sentence).toList();
   }
 
   /** Returns what stays closed of a grip that is open, one sentence a rule. */
-  static List<String> limits(GripSurvey.Row row) {
+  List<String> limits(GripSurvey.Row row) {
     return row.limited()
-        ? row.limits().stream().filter(Gate::closes).map(Gate::message).toList()
+        ? row.limits().stream().filter(Gate::closes)
+            .map(gate -> words.written(gate.message()))
+            .toList()
         : List.of();
   }
 
   /** Returns what a coach should know of a grip that is not closed by it. */
-  static List<String> notes(GripSurvey.Row row) {
-    return row.gates().stream().filter(g -> !g.closes()).map(GateWords::sentence).toList();
+  List<String> notes(GripSurvey.Row row) {
+    return row.gates().stream().filter(g -> !g.closes()).map(this::sentence).toList();
   }
 
-  private static String sentence(Gate gate) {
-    return gate.message()
-        + switch (gate.rule()) {
-          case "split-grip-gate", "single-finger-gate" ->
-              "; has "
-                  + gate.missing().stream()
-                      .map(Gate.Missing::has)
-                      .collect(Collectors.joining(" and "));
-          case "grip-needs-gate" ->
-              ": "
-                  + gate.missing().stream()
-                      .map(GateWords::needed)
-                      .collect(Collectors.joining(", "));
-          case "injured-finger" ->
-              ": "
-                  + gate.missing().stream()
-                      .map(m -> m.what() + ", " + m.has())
-                      .collect(Collectors.joining("; "));
-          default -> "";
-        };
+  private String sentence(Gate gate) {
+    String message = words.written(gate.message());
+    return switch (gate.rule()) {
+      case "split-grip-gate", "single-finger-gate" ->
+          words.say(
+              "grips.gate-has",
+              "message",
+              message,
+              "has",
+              words.and(
+                  gate.missing().stream().map(m -> MissingWords.of(m, words).has()).toList()));
+      case "grip-needs-gate" ->
+          words.say(
+              "page.said-of",
+              "what",
+              message,
+              "sentence",
+              words.commas(gate.missing().stream().map(this::needed).toList()));
+      case "injured-finger" ->
+          words.say(
+              "page.said-of",
+              "what",
+              message,
+              "sentence",
+              words.semicolons(gate.missing().stream().map(this::needed).toList()));
+      default -> message;
+    };
   }
 
-  private static String needed(Gate.Missing missing) {
-    return missing.asked()
-        + switch (missing.what()) {
-          case "ability" -> "";
-          case "training" -> " of training";
-          default -> " with " + missing.what();
-        }
-        + " (has "
-        + missing.has()
-        + ")";
-  }
-
-  /** Writes whole months that have passed. */
-  static String months(double months) {
-    return Page.count((long) Math.floor(months + 1e-9), "month");
+  private String needed(Gate.Missing missing) {
+    MissingWords said = MissingWords.of(missing, words);
+    if (missing instanceof Gate.Injured injured) {
+      return words.say(
+          "grips.injured",
+          "injury",
+          MissingWords.injury(injured.injury(), words),
+          "state",
+          said.has());
+    }
+    String key =
+        missing instanceof Gate.Level
+            ? "grips.needed-ability"
+            : missing instanceof Gate.Familiarity
+                ? "grips.needed-grip"
+                : "grips.needed-training";
+    return words.say(key, "asked", said.asked(), "has", said.has(), "grip", said.what());
   }
 }

@@ -1,10 +1,12 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
 import gripwright.survey.GripSurvey;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One line a grip: whether the hand takes it, how its middle joints lie, what a slip does, and
@@ -12,40 +14,64 @@ import java.util.List;
  */
 final class GripOverview {
 
-  private static final String LEGEND =
-      "Estimated: bend of the middle joints of index, middle, ring and little finger (0 deg is"
-          + " straight), roll of the palm, and the slip that loads another finger most. Gate: whether"
-          + " the built-in rules leave the grip open, limited or closed.";
-
   private static final int LONGEST_NAME = 20;
   private static final int TAKEN = 6;
   private static final int ANGLE = 4;
+  private static final int ROLL = 6;
   private static final int SLIP = 22;
 
   private final GripSurvey survey;
+  private final Words words;
+  private final GripWords grips;
+  private final SlipWords slips;
+  private final RangeTable ranges;
   private final int width;
+  private final int taken;
+  private final int slip;
 
-  GripOverview(GripSurvey survey) {
+  GripOverview(GripSurvey survey, Words words) {
     this.survey = survey;
+    this.words = words;
+    grips = new GripWords(words);
+    slips = new SlipWords(words);
     this.width =
         survey.rows().stream()
-            .mapToInt(row -> GripWords.name(row).length())
+            .mapToInt(row -> grips.name(row).length())
             .filter(length -> length <= LONGEST_NAME)
             .max()
             .orElse(0);
+    ranges = new RangeTable(survey.rows(), width, words);
+    taken =
+        Stream.of("grips.taken", "grips.taken-yes", "grips.taken-likely", "grips.taken-no")
+            .mapToInt(key -> words.say(key).length())
+            .reduce(TAKEN, Math::max);
+    slip =
+        Stream.concat(
+                Stream.of(words.say("grips.worst-slip")),
+                survey.rows().stream().flatMap(row -> slips.worst(row).stream()))
+            .mapToInt(String::length)
+            .reduce(SLIP, Math::max);
   }
 
   /** Returns the table of ranges, its names in a column as wide as here. */
   RangeTable ranges() {
-    return new RangeTable(survey.rows(), width);
+    return ranges;
   }
 
   void add(Page page) {
-    page.wrapped("", LEGEND);
+    page.wrapped("", words.say("grips.overview-legend"));
     page.gap();
-    page.line(line("", "taken", List.of("I", "M", "R", "L"), "roll", "worst slip", "gate", width));
+    page.line(
+        line(
+            "",
+            words.say("grips.taken"),
+            grips.letters(),
+            words.say("grips.roll"),
+            words.say("grips.worst-slip"),
+            words.say("grips.gate"),
+            width));
     for (GripSurvey.Row row : survey.rows()) {
-      String name = GripWords.name(row);
+      String name = grips.name(row);
       if (name.length() > width) {
         page.line(name);
         name = "";
@@ -55,17 +81,17 @@ final class GripOverview {
   }
 
   /** Returns the line of a row without its name. */
-  static String line(GripSurvey.Row row) {
+  String line(GripSurvey.Row row) {
     return line("", row, 0);
   }
 
-  private static String line(String name, GripSurvey.Row row, int width) {
+  private String line(String name, GripSurvey.Row row, int width) {
     return row.fit().reachable()
         ? taken(name, row, width)
-        : line(name, "no", List.of("", "", "", ""), "", "", "-", width);
+        : line(name, words.say("grips.taken-no"), List.of("", "", "", ""), "", "", "-", width);
   }
 
-  private static String taken(String name, GripSurvey.Row row, int width) {
+  private String taken(String name, GripSurvey.Row row, int width) {
     List<String> angles = new ArrayList<>();
     for (Finger finger : Finger.values()) {
       angles.add(
@@ -76,34 +102,37 @@ final class GripOverview {
     }
     return line(
         name,
-        RangeTable.taken(row),
+        ranges.taken(row),
         angles,
         GripWords.degrees(row.fit().wristRoll().degrees()),
-        ForceTable.worstSlip(row).orElse("-"),
+        slips.worst(row).orElse("-"),
         gate(row),
         width);
   }
 
-  private static String gate(GripSurvey.Row row) {
-    return row.limited() ? "limited" : row.open() ? "open" : "closed";
+  private String gate(GripSurvey.Row row) {
+    return words.say(
+        row.limited()
+            ? "grips.gate-limited"
+            : row.open() ? "grips.gate-open" : "grips.gate-closed");
   }
 
-  private static String line(
+  private String line(
       String name,
-      String taken,
+      String isTaken,
       List<String> angles,
       String roll,
-      String slip,
+      String worst,
       String gate,
       int width) {
     StringBuilder line =
         new StringBuilder(Page.padRight(name, width))
             .append("  ")
-            .append(Page.padRight(taken, TAKEN));
+            .append(Page.padRight(isTaken, taken));
     angles.forEach(angle -> line.append(Page.padLeft(angle, ANGLE)));
-    return line.append(Page.padLeft(roll, 6))
+    return line.append(Page.padLeft(roll, ROLL))
         .append("  ")
-        .append(Page.padRight(slip, SLIP))
+        .append(Page.padRight(worst, slip))
         .append("  ")
         .append(gate)
         .toString();

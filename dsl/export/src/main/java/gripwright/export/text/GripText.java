@@ -1,169 +1,196 @@
 package gripwright.export.text;
 
 import gripwright.athlete.Athlete;
+import gripwright.export.words.MissingWords;
+import gripwright.export.words.Words;
 import gripwright.grip.FitSpread;
+import gripwright.hand.Side;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.Caution;
 import gripwright.survey.GripSurvey;
 import gripwright.survey.ModelCaveat;
 import gripwright.tissue.TissueModel;
+import gripwright.wording.Wording;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Every grip on one athlete's hand as a coach reads it: one table with a line a grip, then why a
  * grip is not taken or closed and which finger not to force, then the estimated forces grip by
  * grip, and the cautions at the foot.
  *
- * <p>Plain characters only, at most 80 columns where names are of ordinary length, the same in
- * every locale. Stateless and thread-safe.
+ * <p>Plain characters only, at most 80 columns where names are of ordinary length; its words, and
+ * how days are written, come from a bundle of messages. Stateless and thread-safe.
  */
 public final class GripText {
 
-  private static final String FORCES =
-      "Share of the load, good to about 8 points; tension of the flexor tendons FDP and FDS and force on the pulleys A2 and"
-          + " A4, in N, each with the range that holds 90 % of the model's own spread. Most used:"
-          + " the pulley that comes nearest to its mean breaking load in cadavers.";
-
-  private static final String SLIPS =
-      "Slips: the finger that leaves, the one that takes over most, and by what its load is"
-          + " multiplied in that instant.";
-
-  private static final String UNDER_SIXTEEN =
-      "under 16 no finger training is intensive: light, under supervision, and never into pain;"
-          + " pain at a growth plate goes to a physician";
-
-  private static final String EVERY_OPEN = "every open grip";
-
-  private static final String TILTS =
-      "Where it tilts, the others can't keep the hand level and the nearest one takes all.";
-
   private final GripSurvey survey;
+  private final Words words;
+  private final GripWords grips;
+  private final GateWords gates;
   private final Page page = new Page();
 
-  private GripText(GripSurvey survey) {
+  private GripText(GripSurvey survey, Words words) {
     this.survey = survey;
+    this.words = words;
+    grips = new GripWords(words);
+    gates = new GateWords(words);
   }
 
-  /** Returns the survey as text. */
-  public static String of(GripSurvey survey) {
-    return new GripText(AlikeRows.of(survey)).write();
+  /** Returns the survey as text, in the words of a bundle. */
+  public static String of(GripSurvey survey, Wording wording) {
+    Words words = new Words(wording);
+    return new GripText(new AlikeRows(words).of(survey), words).write();
   }
 
   private String write() {
     head();
     page.gap();
-    GripOverview overview = new GripOverview(survey);
+    GripOverview overview = new GripOverview(survey, words);
     overview.add(page);
-    group("NOT TAKEN BY THIS HAND", reasons(GripWords::misses));
-    group("CLOSED TO THIS ATHLETE", reasons(GateWords::closed));
-    group("LIMITED: THIS STAYS CLOSED", limits());
-    group("WORTH KNOWING", notes());
-    group("NOT TO BE FORCED AT HIGH INTENSITY", reasons(GripWords::advice));
+    group("grips.not-taken", reasons(grips::misses));
+    group("grips.closed-to-athlete", reasons(gates::closed));
+    group("grips.stays-closed", limits());
+    group("grips.worth-knowing", notes());
+    group("grips.not-forced", reasons(grips::advice));
     overview.ranges().add(page);
     forces();
     page.gap();
     for (ModelCaveat reservation : survey.reservations()) {
-      page.wrapped("* ", reservation.text());
+      page.wrapped("* ", words.of("grips.caveat", reservation));
     }
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    for (Caution caution : Caution.general()) {
+      page.wrapped("* ", words.of(caution));
     }
     return page.toString();
   }
 
   private void head() {
     Athlete athlete = survey.athlete();
-    page.wrapped("", "GRIPS OF " + Page.clean(athlete.title()).toUpperCase(Locale.ROOT));
     page.wrapped(
         "",
-        Page.dayAndYear(survey.day())
-            + ": age "
-            + athlete.ageInMonths(survey.day()) / 12
-            + ", "
-            + GateWords.months(survey.trainedMonths())
-            + " of finger training, "
-            + athlete.ability()
-            + " (IRCRA "
-            + athlete.ability().ircra()
-            + ")");
-    if (survey.alike()) {
-      page.wrapped("hand  ", HandWords.of(athlete.left(), survey.left()));
-    } else {
-      page.wrapped("left  ", HandWords.of(athlete.left(), survey.left()));
-      page.wrapped("right ", HandWords.of(athlete.right(), survey.right()));
-    }
-    page.wrapped("edge  ", survey.edge().toString());
+        words.say("grips.title", "athlete", words.capitals(Page.clean(athlete.title()))));
     page.wrapped(
-        "load  ",
-        survey.total()
-            + " on both hands, "
-            + Numbers.plain(survey.newtonsPerHand(), 0)
-            + " N on each");
+        "",
+        words.say(
+            "grips.who",
+            "date",
+            words.dayAndYear(survey.day()),
+            "age",
+            athlete.ageInMonths(survey.day()) / 12,
+            "trained",
+            MissingWords.months(survey.trainedMonths(), words),
+            "ability",
+            athlete.ability(),
+            "ircra",
+            athlete.ability().ircra()));
+    HandWords hands = new HandWords(words);
+    if (survey.alike()) {
+      labelled(words.say("grips.hand"), hands.of(athlete.left(), survey.left()));
+    } else {
+      labelled(words.of(Side.LEFT), hands.of(athlete.left(), survey.left()));
+      labelled(words.of(Side.RIGHT), hands.of(athlete.right(), survey.right()));
+    }
+    labelled(words.say("grips.edge"), survey.edge().toString());
+    labelled(
+        words.say("grips.load"),
+        words.say(
+            "grips.total",
+            "total",
+            survey.total(),
+            "newtons",
+            Numbers.plain(survey.newtonsPerHand(), 0)));
+  }
+
+  /** Adds a line behind a label; all labels take the room of the longest. */
+  private void labelled(String label, String line) {
+    int width =
+        Stream.of(
+                words.say("grips.hand"),
+                words.of(Side.LEFT),
+                words.of(Side.RIGHT),
+                words.say("grips.edge"),
+                words.say("grips.load"))
+            .mapToInt(String::length)
+            .max()
+            .orElse(0);
+    page.wrapped(Page.padRight(label, width + 1), line);
   }
 
   /** What there is to say, each sentence with the grips that it is said of. */
   private Map<String, Set<String>> reasons(Function<GripSurvey.Row, List<String>> sentences) {
-    Map<String, Set<String>> grips = new LinkedHashMap<>();
+    Map<String, Set<String>> named = new LinkedHashMap<>();
     for (GripSurvey.Row row : survey.rows()) {
       for (String sentence : sentences.apply(row)) {
-        grips.computeIfAbsent(sentence, s -> new LinkedHashSet<>()).add(GripWords.name(row));
+        named.computeIfAbsent(sentence, s -> new LinkedHashSet<>()).add(grips.name(row));
       }
     }
-    return grips;
+    return named;
   }
 
   private Map<String, Set<String>> notes() {
     Map<String, Set<String>> notes = new LinkedHashMap<>();
+    Set<String> everyGrip = Set.of(words.say("grips.every-grip"));
     if (survey.underSixteen()) {
-      notes.put(UNDER_SIXTEEN, Set.of("every grip"));
+      notes.put(words.say("grips.under-sixteen"), everyGrip);
     }
-    survey.notes().forEach(note -> notes.put(note.message(), Set.of("every grip")));
-    notes.putAll(reasons(GateWords::notes));
+    survey.notes().forEach(note -> notes.put(words.written(note.message()), everyGrip));
+    notes.putAll(reasons(gates::notes));
     return notes;
   }
 
   /** What stays closed; what does so of every open grip is said of all at once. */
   private Map<String, Set<String>> limits() {
-    Map<String, Set<String>> limits = reasons(GateWords::limits);
+    Map<String, Set<String>> limits = reasons(gates::limits);
     Set<String> open = new LinkedHashSet<>();
-    survey.rows().stream().filter(GripSurvey.Row::open).map(GripWords::name).forEach(open::add);
+    survey.rows().stream().filter(GripSurvey.Row::open).map(grips::name).forEach(open::add);
     limits.replaceAll(
-        (limit, grips) -> grips.size() > 1 && grips.equals(open) ? Set.of(EVERY_OPEN) : grips);
+        (limit, names) ->
+            names.size() > 1 && names.equals(open)
+                ? Set.of(words.say("grips.every-open-grip"))
+                : names);
     return limits;
   }
 
-  private void group(String title, Map<String, Set<String>> reasons) {
+  private void group(String key, Map<String, Set<String>> reasons) {
     if (reasons.isEmpty()) {
       return;
     }
     page.gap();
-    page.line(title);
+    page.line(words.say(key));
     reasons.forEach(
-        (sentence, grips) -> page.hanging(String.join(", ", grips) + ": " + Page.clean(sentence)));
+        (sentence, names) ->
+            page.hanging(
+                words.say(
+                    "page.said-of",
+                    "what",
+                    words.commas(List.copyOf(names)),
+                    "sentence",
+                    Page.clean(sentence))));
   }
 
   /** The named parameters, in one sentence. */
-  private static String model() {
+  private String model() {
     TissueModel model = GripSurvey.MODEL;
-    return "Model: moment arms "
-        + model.arms().name().toLowerCase(Locale.ROOT).replace('_', ' ')
-        + ", sheath "
-        + model.sheath().name()
-        + "; "
-        + TissueModel.draws()
-        + " draws, seed "
-        + model.seed()
-        + ", of "
-        + FitSpread.DRAWS
-        + " hands, seed "
-        + FitSpread.SEED
-        + ".";
+    return words.say(
+        "grips.model",
+        "arms",
+        words.of("grips.arms", model.arms()),
+        "sheath",
+        model.sheath().name(),
+        "draws",
+        TissueModel.draws(),
+        "seed",
+        model.seed(),
+        "hands",
+        FitSpread.DRAWS,
+        "hand-seed",
+        FitSpread.SEED);
   }
 
   private void forces() {
@@ -172,16 +199,16 @@ public final class GripText {
       return;
     }
     page.gap();
-    page.line("FORCES ON ONE HAND, AN ESTIMATE");
-    page.wrapped("", FORCES);
+    page.line(words.say("grips.forces"));
+    page.wrapped("", words.say("grips.forces-legend"));
     page.wrapped("", model());
     if (taken.stream().anyMatch(r -> !r.slips().isEmpty())) {
-      page.wrapped("", SLIPS);
-      if (taken.stream().anyMatch(ForceTable::tilts)) {
-        page.wrapped("", TILTS);
+      page.wrapped("", words.say("grips.slips-legend"));
+      if (taken.stream().anyMatch(SlipWords::tilts)) {
+        page.wrapped("", words.say("grips.tilts-legend"));
       }
     }
-    ForceTable table = new ForceTable(survey, taken);
+    ForceTable table = new ForceTable(survey, taken, words);
     for (GripSurvey.Row row : taken) {
       page.gap();
       table.add(page, row);

@@ -1,8 +1,10 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.grip.Band;
 import gripwright.grip.FitAdvice;
 import gripwright.grip.FitMiss;
+import gripwright.hand.Finger;
 import gripwright.hand.Joint;
 import gripwright.quantity.Numbers;
 import gripwright.survey.GripSurvey;
@@ -10,90 +12,121 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What a fitted grip lacks and which finger not to force, in words. */
 final class GripWords {
 
-  private GripWords() {}
+  private final Words words;
+
+  GripWords(Words words) {
+    this.words = words;
+  }
+
+  /** Returns one letter for each finger, as headings. */
+  List<String> letters() {
+    return Stream.of(Finger.values()).map(finger -> words.of("grips.letter", finger)).toList();
+  }
 
   /** Returns the grip's name, with the hand where the two differ. */
-  static String name(GripSurvey.Row row) {
-    return row.grip().name() + row.side().map(side -> " " + side.word()).orElse("");
+  String name(GripSurvey.Row row) {
+    String grip = row.grip().name();
+    return row.side()
+        .map(side -> words.say("grips.grip-side", "grip", grip, "side", side))
+        .orElse(grip);
   }
 
   /** Returns why the hand does not take the grip, one sentence; none if it does. */
-  static List<String> misses(GripSurvey.Row row) {
-    List<String> parts = row.fit().misses().stream().map(GripWords::miss).toList();
-    return parts.isEmpty() ? List.of() : List.of(String.join("; ", parts));
+  List<String> misses(GripSurvey.Row row) {
+    List<String> parts = row.fit().misses().stream().map(this::miss).toList();
+    return parts.isEmpty() ? List.of() : List.of(words.semicolons(parts));
   }
 
-  private static String miss(FitMiss miss) {
+  private String miss(FitMiss miss) {
     if (miss instanceof FitMiss.TooShort shorter) {
-      return shorter.finger()
-          + " too short by "
-          + Numbers.plain(Math.max(0.1, shorter.by().millimetres()), 1)
-          + " mm even when straight";
+      return words.say(
+          "grips.too-short",
+          "finger",
+          shorter.finger(),
+          "by",
+          Numbers.plain(Math.max(0.1, shorter.by().millimetres()), 1));
     }
     if (miss instanceof FitMiss.BeyondLimit stiff) {
-      return stiff.finger()
-          + " moves from "
-          + degrees(stiff.limit().low().degrees())
-          + " to "
-          + degrees(stiff.limit().high().degrees())
-          + " deg, the grip asks "
-          + band(stiff.asked());
+      return words.say(
+          "grips.beyond-limit",
+          "finger",
+          stiff.finger(),
+          "low",
+          degrees(stiff.limit().low().degrees()),
+          "high",
+          degrees(stiff.limit().high().degrees()),
+          "asked",
+          band(stiff.asked()));
     }
     FitMiss.OutOfBand out = (FitMiss.OutOfBand) miss;
-    return out.finger()
-        + " comes to "
-        + degrees(out.nearest().degrees())
-        + " deg, the grip asks "
-        + band(out.asked());
+    return words.say(
+        "grips.out-of-band",
+        "finger",
+        out.finger(),
+        "nearest",
+        degrees(out.nearest().degrees()),
+        "asked",
+        band(out.asked()));
   }
 
-  private static String band(Band band) {
+  private String band(Band band) {
     String low = degrees(band.low().degrees());
-    return band.low().equals(band.high()) ? low : low + " to " + degrees(band.high().degrees());
+    return band.low().equals(band.high()) ? low : words.range(low, degrees(band.high().degrees()));
   }
 
   /** Returns which fingers not to force, and why, in one sentence; none if there are none. */
-  static List<String> advice(GripSurvey.Row row) {
-    Map<String, List<String>> byReason = new LinkedHashMap<>();
+  List<String> advice(GripSurvey.Row row) {
+    Map<Reason, List<String>> byReason = new LinkedHashMap<>();
     for (FitAdvice advice : row.fit().advice()) {
-      byReason.computeIfAbsent(reason(advice), r -> new ArrayList<>()).add(finger(advice));
+      byReason
+          .computeIfAbsent(Reason.of(advice), r -> new ArrayList<>())
+          .add(finger(advice));
     }
     return byReason.isEmpty()
         ? List.of()
         : List.of(
-            byReason.entrySet().stream()
-                .map(entry -> entry.getKey() + " " + String.join(", ", entry.getValue()))
-                .collect(Collectors.joining("; ")));
+            words.semicolons(
+                byReason.entrySet().stream()
+                    .map(entry -> sentence(entry.getKey(), entry.getValue()))
+                    .toList()));
   }
 
-  private static String reason(FitAdvice advice) {
+  /** Why fingers should not be forced, and at which joint where that is said. */
+  private record Reason(FitAdvice.Reason reason, Optional<Joint> joint) {
+
+    static Reason of(FitAdvice advice) {
+      return switch (advice.reason()) {
+        case WRIST_ROLL, AWAY_FROM_NATURAL -> new Reason(advice.reason(), Optional.empty());
+        default -> new Reason(advice.reason(), Optional.of(advice.joint()));
+      };
+    }
+  }
+
+  private String sentence(Reason reason, List<String> fingers) {
+    return words.say(
+        Words.key("grips.advice", reason.reason()),
+        "joint",
+        reason.joint().map(joint -> words.of("grips.advice-joint", joint)).orElse(""),
+        "fingers",
+        words.commas(fingers));
+  }
+
+  private String finger(FitAdvice advice) {
     return switch (advice.reason()) {
-      case WRIST_ROLL -> "only with the palm rolled beyond neutral:";
-      case AWAY_FROM_NATURAL -> "at the end of the grip's band:";
-      case BEYOND_OWN_LIMIT -> joint(advice.joint()) + " beyond what it moves:";
-      case AT_OWN_LIMIT -> joint(advice.joint()) + " at the end of what it moves:";
-      case WISH_NOT_MET -> joint(advice.joint()) + " roughly so far outside the grip's band:";
-    };
-  }
-
-  private static String finger(FitAdvice advice) {
-    return advice.finger()
-        + switch (advice.reason()) {
-          case AWAY_FROM_NATURAL, AT_OWN_LIMIT -> "";
-          default -> " by " + degrees(advice.degrees()) + " deg";
-        };
-  }
-
-  private static String joint(Joint joint) {
-    return switch (joint) {
-      case MCP -> "knuckle";
-      case PIP -> "middle joint";
-      case DIP -> "end joint";
+      case AWAY_FROM_NATURAL, AT_OWN_LIMIT -> words.of(advice.finger());
+      default ->
+          words.say(
+              "grips.finger-by",
+              "finger",
+              advice.finger(),
+              "degrees",
+              degrees(advice.degrees()));
     };
   }
 

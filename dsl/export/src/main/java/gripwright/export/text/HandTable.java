@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
@@ -23,13 +24,6 @@ import java.util.Optional;
  */
 final class HandTable {
 
-  private static final String TITLE =
-      "HAND: how far the middle (PIP) joints are bent in each grip, in degrees, 0 straight; an"
-          + " estimate from measures of the hand";
-
-  private static final String ESTIMATED =
-      ". Bones that were not measured are those of an average hand of this length";
-
   /**
    * A row.
    *
@@ -41,9 +35,11 @@ final class HandTable {
 
   private final List<Row> rows = new ArrayList<>();
   private final boolean estimated;
+  private final Words words;
   private double farthest;
 
-  HandTable(CompiledPlan plan) {
+  HandTable(CompiledPlan plan, Words words) {
+    this.words = words;
     estimated =
         plan.athlete().shape(Side.LEFT).bonesEstimated()
             || plan.athlete().shape(Side.RIGHT).bonesEstimated();
@@ -88,9 +84,9 @@ final class HandTable {
     return exercise.setup().grip().name() + " " + exercise.setup().edge();
   }
 
-  private static Row row(GripFit fit, Optional<Side> side) {
+  private Row row(GripFit fit, Optional<Side> side) {
     return new Row(
-        fit.grip().name(), fit.edge() + side.map(s -> " " + s.word()).orElse(""), angles(fit));
+        fit.grip().name(), words.edge(fit.edge(), side), angles(fit));
   }
 
   private static Map<Finger, String> angles(GripFit fit) {
@@ -109,11 +105,10 @@ final class HandTable {
   void add(Page page) {
     page.wrapped(
         "",
-        TITLE
-            + (estimated ? ESTIMATED : "")
-            + "; in 9 of 10 such hands a joint lies within "
-            + Numbers.plain(farthest, 0)
-            + " deg of it.");
+        words.say(
+            estimated ? "season.hand-estimated" : "season.hand",
+            "degrees",
+            Numbers.plain(farthest, 0)));
     int grips = rows.stream().mapToInt(row -> row.grip().length()).max().orElse(0);
     int edges = rows.stream().mapToInt(row -> row.edge().length()).max().orElse(0);
     for (Row row : rows) {
@@ -130,10 +125,11 @@ final class HandTable {
     }
   }
 
-  private static String cell(Row row, Finger finger) {
+  private String cell(Row row, Finger finger) {
+    String name = words.of(finger);
     String angle = row.angles().get(finger);
     return angle == null
-        ? " ".repeat(finger.word().length() + 4)
-        : finger.word() + " " + Page.padLeft(angle, 3);
+        ? " ".repeat(name.length() + 4)
+        : name + " " + Page.padLeft(angle, 3);
   }
 }

@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
@@ -15,20 +16,29 @@ import java.util.Optional;
 /** What was measured of a hand, in words. */
 final class HandWords {
 
-  private HandWords() {}
+  private final Words words;
+
+  HandWords(Words words) {
+    this.words = words;
+  }
 
   /** Returns length, breadth and what was measured beside them, and what is an estimate. */
-  static String of(Hand hand, HandShape shape) {
+  String of(Hand hand, HandShape shape) {
     List<String> parts = new ArrayList<>();
     parts.add(
-        shape.length() + " long, " + Numbers.plain(shape.breadth().millimetres(), 0) + " mm broad");
+        words.say(
+            "grips.hand-size",
+            "length",
+            shape.length(),
+            "breadth",
+            Numbers.plain(shape.breadth().millimetres(), 0)));
     measured(hand).ifPresent(parts::add);
     estimated(hand, shape).ifPresent(parts::add);
     ranges(shape).ifPresent(parts::add);
-    return String.join("; ", parts);
+    return words.semicolons(parts);
   }
 
-  private static Optional<String> measured(Hand hand) {
+  private Optional<String> measured(Hand hand) {
     List<String> fingers = new ArrayList<>();
     for (Finger finger : Finger.values()) {
       List<String> bones = new ArrayList<>();
@@ -37,60 +47,72 @@ final class HandWords {
         bones.add(bone == null ? "-" : Numbers.plain(bone.millimetres(), 1));
       }
       if (!bones.stream().allMatch("-"::equals)) {
-        fingers.add(finger + " " + String.join("/", bones));
+        fingers.add(words.of(finger) + " " + String.join("/", bones));
       }
     }
     List<String> knuckles = new ArrayList<>();
     for (Finger finger : Finger.values()) {
       Length behind = hand.knuckles().get(finger);
       if (behind != null) {
-        knuckles.add(finger + " " + Numbers.plain(behind.millimetres(), 1));
+        knuckles.add(words.of(finger) + " " + Numbers.plain(behind.millimetres(), 1));
       }
     }
     List<String> parts = new ArrayList<>();
     if (!fingers.isEmpty()) {
-      parts.add("bones " + String.join(", ", fingers) + " mm");
+      parts.add(words.say("grips.measured-bones", "bones", words.commas(fingers)));
     }
     if (!knuckles.isEmpty()) {
-      parts.add("knuckles " + String.join(", ", knuckles) + " mm behind the middle one");
+      parts.add(words.say("grips.measured-knuckles", "knuckles", words.commas(knuckles)));
     }
     return parts.isEmpty()
         ? Optional.empty()
-        : Optional.of("measured " + String.join(" and ", parts));
+        : Optional.of(words.say("grips.measured", "parts", words.and(parts)));
   }
 
-  private static Optional<String> estimated(Hand hand, HandShape shape) {
+  private Optional<String> estimated(Hand hand, HandShape shape) {
     List<String> estimated = new ArrayList<>();
     if (shape.breadthEstimated()) {
-      estimated.add("breadth");
+      estimated.add(words.say("grips.estimated-breadth"));
     }
     if (shape.bonesEstimated()) {
-      estimated.add(hand.bones().isEmpty() ? "bones" : "the other bones");
+      estimated.add(
+          words.say(
+              hand.bones().isEmpty()
+                  ? "grips.estimated-bones"
+                  : "grips.estimated-other-bones"));
     }
     return estimated.isEmpty()
         ? Optional.empty()
-        : Optional.of(String.join(" and ", estimated) + " estimated from length");
+        : Optional.of(words.say("grips.estimated", "parts", words.and(estimated)));
   }
 
-  private static Optional<String> ranges(HandShape shape) {
+  private Optional<String> ranges(HandShape shape) {
     List<String> joints = new ArrayList<>();
     for (Finger finger : Finger.values()) {
       for (Joint joint : Joint.values()) {
         shape
             .limits()
             .of(finger, joint)
-            .map(range -> finger + " " + joint + " " + words(range))
+            .map(
+                range ->
+                    words.say(
+                        "grips.joint-range",
+                        "finger",
+                        finger,
+                        "joint",
+                        words.of("grips.joint", joint),
+                        "range",
+                        range(range)))
             .ifPresent(joints::add);
       }
     }
     return joints.isEmpty()
         ? Optional.empty()
-        : Optional.of("joints that were measured: " + String.join(", ", joints) + " deg");
+        : Optional.of(words.say("grips.joints", "joints", words.commas(joints)));
   }
 
-  private static String words(FlexionRange range) {
-    return GripWords.degrees(range.low().degrees())
-        + " to "
-        + GripWords.degrees(range.high().degrees());
+  private String range(FlexionRange range) {
+    return words.range(
+        GripWords.degrees(range.low().degrees()), GripWords.degrees(range.high().degrees()));
   }
 }

@@ -1,6 +1,9 @@
 package gripwright.export.text;
 
 import gripwright.change.PlanChange;
+import gripwright.export.words.Words;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.history.ExerciseMatch;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
@@ -12,6 +15,7 @@ import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.LogChange;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,16 +26,20 @@ final class LogNotes {
   private static final int MOST_CHANGES = 8;
   private static final int MOST_REASONS = 3;
 
-  private LogNotes() {}
+  private final Words words;
+
+  LogNotes(Words words) {
+    this.words = words;
+  }
 
   /** Adds what the log changed, the gravest first. */
-  static void addChanges(Page page, CompiledPlan plan) {
+  void addChanges(Page page, CompiledPlan plan) {
     List<LogChange> changes = plan.changes();
     if (changes.isEmpty()) {
       return;
     }
     page.gap();
-    page.line("WHAT THE LOG CHANGED");
+    page.line(words.say("season.changes"));
     List<ChangeGroup> ordered =
         ChangeGroup.of(changes.stream().map(LogChange::change).toList()).stream()
             .sorted(Comparator.comparingInt(LogNotes::rank).thenComparing(ChangeGroup::date))
@@ -39,26 +47,26 @@ final class LogNotes {
     ordered.stream().limit(MOST_CHANGES).forEach(group -> add(page, group, plan));
     int more = ordered.size() - MOST_CHANGES;
     if (more > 0) {
-      page.line("  and " + Page.count(more, "more change") + "; `explain` tells those of a day");
+      page.line("  " + words.count("season.changes-more", more));
     }
   }
 
-  private static void add(Page page, ChangeGroup group, CompiledPlan plan) {
-    page.wrapped("  ", Page.clean(ChangeWords.sentence(group, plan)));
-    List<String> all =
+  private void add(Page page, ChangeGroup group, CompiledPlan plan) {
+    page.wrapped("  ", Page.clean(new ChangeWords(words).sentence(group, plan)));
+    List<Message> reasons =
         plan.changes().stream()
             .filter(c -> group.changes().contains(c.change()))
             .flatMap(c -> c.because().stream())
+            .<Message>map(reason -> reason)
             .distinct()
             .toList();
-    List<String> reasons = all.stream().limit(MOST_REASONS).toList();
-    int more = all.size() - reasons.size();
     page.wrapped(
         "    ",
         Page.clean(
-            "because: "
-                + String.join("; ", reasons)
-                + (more > 0 ? "; and " + more + " more" : "")));
+            words.say(
+                "page.because",
+                "reason",
+                Listing.first(MOST_REASONS, Listing.Style.CLAUSES, reasons))));
   }
 
   private static int rank(ChangeGroup group) {
@@ -72,21 +80,37 @@ final class LogNotes {
     return 2;
   }
 
-  /** Returns what became of the plan for a session, to stand behind its name. */
-  static String head(DatedSession session) {
-    return session.happened().map(h -> ", " + h.kind().words() + day(session, h)).orElse("");
+  /** Returns a session's name, what became of the plan for it, its time and whether it is hard. */
+  String head(DatedSession session) {
+    return words.say(
+        session.hard() ? "season.session-hard" : "season.session",
+        "session",
+        session.happened().map(happened -> trained(session, happened)).orElse(session.name()),
+        "minutes",
+        session.minutes());
   }
 
-  private static String day(DatedSession session, Happened happened) {
+  private String trained(DatedSession session, Happened happened) {
+    String kind = words.of("season.happened", happened.kind());
     return happened
         .planned()
         .filter(p -> !p.date().equals(session.date()))
-        .map(p -> " (planned for " + Page.day(p.date()) + ")")
-        .orElse("");
+        .map(
+            p ->
+                words.say(
+                    "season.trained-moved",
+                    "session",
+                    session.name(),
+                    "happened",
+                    kind,
+                    "date",
+                    words.day(p.date())))
+        .orElseGet(
+            () -> words.say("season.trained", "session", session.name(), "happened", kind));
   }
 
   /** Adds how a session of the past felt and what of it was left out. */
-  static void addDone(Page page, DatedSession session, LogTimeline timeline) {
+  void addDone(Page page, DatedSession session, LogTimeline timeline) {
     if (session.happened().isEmpty()) {
       return;
     }
@@ -94,38 +118,44 @@ final class LogNotes {
     LogEntry.Trained line = timeline.line(happened);
     happened.planned().stream()
         .flatMap(planned -> ExerciseMatch.of(planned, line).stream())
-        .forEach(match -> page.wrapped("    ", Page.clean(words(match))));
-    line.note().ifPresent(note -> page.wrapped("    ", "\"" + Page.clean(note) + "\""));
+        .forEach(match -> page.wrapped("    ", Page.clean(line(match))));
+    line.note().ifPresent(note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));
   }
 
-  private static String words(ExerciseMatch match) {
-    List<String> words = new ArrayList<>();
+  private String line(ExerciseMatch match) {
+    List<String> facts = new ArrayList<>();
     match
         .asked()
         .filter(asked -> match.done().isEmpty() || isOther(match, asked))
         .ifPresent(
             asked ->
-                words.add(
-                    (match.done().isEmpty() ? "left out, asked " : "asked ")
-                        + Page.count(asked.scheme().sets(), "set")
-                        + " at "
-                        + asked.totalLoad()));
+                facts.add(
+                    words.count(
+                        match.done().isEmpty() ? "season.left-out" : "season.asked",
+                        asked.scheme().sets(),
+                        "load",
+                        asked.totalLoad())));
     match
         .done()
         .map(Done::effort)
-        .ifPresent(e -> e.ifPresent(v -> words.add("effort " + Numbers.plain(v, 1))));
+        .ifPresent(e -> e.ifPresent(v -> facts.add(words.say("season.effort", "score", Numbers.plain(v, 1)))));
     match
         .done()
         .map(Done::pain)
-        .ifPresent(p -> p.ifPresent(v -> words.add("pain " + Numbers.plain(v, 1))));
+        .ifPresent(p -> p.ifPresent(v -> facts.add(words.say("season.pain", "score", Numbers.plain(v, 1)))));
     String what =
         match
             .done()
             .map(Done::setup)
             .or(() -> match.asked().map(PlannedExercise::setup))
-            .map(ExerciseTable::setup)
+            .map(words::setup)
             .orElse("");
-    return what + ": " + (words.isEmpty() ? "as asked" : String.join(", ", words));
+    return words.say(
+        "page.said-of",
+        "what",
+        what,
+        "sentence",
+        facts.isEmpty() ? words.say("season.as-asked") : words.commas(facts));
   }
 
   private static boolean isOther(ExerciseMatch match, PlannedExercise asked) {
@@ -140,10 +170,21 @@ final class LogNotes {
   }
 
   /** Returns what was missed, such as {@code strength, skipped: late shift}. */
-  static String missed(MissedSession missed) {
-    return missed.planned().name()
-        + ", "
-        + missed.kind().words()
-        + missed.note().map(n -> ": " + Page.clean(n)).orElse("");
+  String missed(MissedSession missed) {
+    String session = missed.planned().name();
+    String kind = words.of("season.missed", missed.kind());
+    return missed
+        .note()
+        .map(
+            note ->
+                words.say(
+                    "season.missed-note",
+                    "session",
+                    session,
+                    "kind",
+                    kind,
+                    "note",
+                    Page.clean(note)))
+        .orElseGet(() -> words.say("season.missed", "session", session, "kind", kind));
   }
 }

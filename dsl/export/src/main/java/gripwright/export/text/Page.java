@@ -1,8 +1,5 @@
 package gripwright.export.text;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -15,11 +12,6 @@ final class Page {
   static final int WIDTH = 80;
 
   private static final int REPLACEMENT = 0xFFFD;
-
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-  private static final DateTimeFormatter DAY_AND_YEAR =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
 
   private static final Pattern BLANKS = Pattern.compile(" +");
 
@@ -63,21 +55,6 @@ final class Page {
   @Override
   public String toString() {
     return text.toString();
-  }
-
-  /** Writes a day as in {@code Tue 26 Jan}. */
-  static String day(LocalDate date) {
-    return DAY.format(date);
-  }
-
-  /** Writes a day as in {@code Tue 26 Jan 2027}. */
-  static String dayAndYear(LocalDate date) {
-    return DAY_AND_YEAR.format(date);
-  }
-
-  /** Writes a count with its noun, as in {@code 1 week} or {@code 3 weeks}. */
-  static String count(long number, String noun) {
-    return number + " " + noun + (number == 1 ? "" : "s");
   }
 
   static String padRight(String cell, int width) {

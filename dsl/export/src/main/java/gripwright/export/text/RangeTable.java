@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.grip.FitSpread;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
@@ -12,11 +13,6 @@ import java.util.List;
 /** How far the angles and the worst slip of each grip may be otherwise, one line a grip. */
 final class RangeTable {
 
-  private static final String LEGEND =
-      "The hand is known only so well: bones estimated from length are good to 8 %. Of hands that"
-          + " may be this one, 90 % lie in these ranges (angles, roll, worst slip), and so many take"
-          + " the grip. Where in its band a joint is held comes on top, above all for single fingers.";
-
   private static final int ANGLES = 8;
   private static final int ROLL = 10;
   private static final int SLIP = 10;
@@ -27,28 +23,41 @@ final class RangeTable {
 
   private final List<GripSurvey.Row> rows;
   private final int width;
+  private final Words words;
+  private final GripWords grips;
+  private final SlipWords slips;
 
-  RangeTable(List<GripSurvey.Row> rows, int width) {
+  RangeTable(List<GripSurvey.Row> rows, int width, Words words) {
     this.rows = List.copyOf(rows);
     this.width = width;
+    this.words = words;
+    grips = new GripWords(words);
+    slips = new SlipWords(words);
   }
 
   /** Returns whether the hand takes the grip: yes, likely or no. */
-  static String taken(GripSurvey.Row row) {
+  String taken(GripSurvey.Row row) {
     if (!row.fit().reachable()) {
-      return "no";
+      return words.say("grips.taken-no");
     }
-    return row.fit().spread().taken() >= SURE ? "yes" : "likely";
+    return words.say(
+        row.fit().spread().taken() >= SURE ? "grips.taken-yes" : "grips.taken-likely");
   }
 
   void add(Page page) {
     page.gap();
-    page.line("HOW FAR IT MAY BE OTHERWISE");
-    page.wrapped("", LEGEND);
+    page.line(words.say("grips.ranges"));
+    page.wrapped("", words.say("grips.ranges-legend"));
     page.gap();
-    page.line(line("", List.of("I", "M", "R", "L"), "roll", "slip", "taken"));
+    page.line(
+        line(
+            "",
+            grips.letters(),
+            words.say("grips.roll"),
+            words.say("grips.slip-heading"),
+            words.say("grips.taken")));
     for (GripSurvey.Row row : rows) {
-      String name = GripWords.name(row);
+      String name = grips.name(row);
       if (name.length() > width) {
         page.line(name);
         name = "";
@@ -58,8 +67,8 @@ final class RangeTable {
   }
 
   /** Returns the line of a row without its name. */
-  static String line(GripSurvey.Row row) {
-    return new RangeTable(List.of(row), 0).line("", row);
+  String line(GripSurvey.Row row) {
+    return line("", row);
   }
 
   private String line(String name, GripSurvey.Row row) {
@@ -70,20 +79,22 @@ final class RangeTable {
     }
     List<String> angles = new ArrayList<>();
     for (Finger finger : Finger.values()) {
-      angles.add(spread.flexion(finger, Joint.PIP).map(r -> range(r, "-")).orElse("-"));
+      angles.add(spread.flexion(finger, Joint.PIP).map(r -> low(r) + "-" + high(r)).orElse("-"));
     }
     return line(
         name,
         angles,
-        range(spread.wristRoll(), " to "),
-        ForceTable.worstSlipRange(row).orElse("-"),
+        words.range(low(spread.wristRoll()), high(spread.wristRoll())),
+        slips.worstRange(row).orElse("-"),
         taken);
   }
 
-  private static String range(FlexionRange range, String between) {
-    return GripWords.degrees(range.low().degrees())
-        + between
-        + GripWords.degrees(range.high().degrees());
+  private static String low(FlexionRange range) {
+    return GripWords.degrees(range.low().degrees());
+  }
+
+  private static String high(FlexionRange range) {
+    return GripWords.degrees(range.high().degrees());
   }
 
   private String line(String name, List<String> angles, String roll, String slip, String taken) {
@@ -91,7 +102,7 @@ final class RangeTable {
     angles.forEach(angle -> line.append(Page.padLeft(angle, ANGLES)));
     return line.append(Page.padLeft(roll, ROLL))
         .append(Page.padLeft(slip, SLIP))
-        .append(Page.padLeft(taken, TAKEN))
+        .append(Page.padLeft(taken, Math.max(TAKEN, words.say("grips.taken").length() + 2)))
         .toString();
   }
 }

@@ -1,6 +1,8 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.hand.Finger;
+import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
@@ -16,7 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The numbers of a review: load, work, tests, sides and pain. What is not known is left out. */
 final class ReviewTables {
@@ -24,32 +26,19 @@ final class ReviewTables {
   private static final int WEEKS = 8;
   private static final int BARS = 26;
   private static final int DAYS = 28;
+  private static final int LABEL = 11;
   private static final int SCORES = 6;
   private static final double WORST_PAIN = 10;
   private static final double NEWTONS_PER_KILONEWTON = 1000;
 
-  private static final String LOAD =
-      "Effort times minutes, climbing included; days without count as 0. Monotony is the mean of the"
-          + " days of a week by their standard deviation, strain load times monotony: both take a"
-          + " whole week whose days differ.";
-
-  private static final String WORK =
-      "In sessions; climbing and tests are not in it. Impulse is total load times hold time.";
-
-  private static final String FINGERS =
-      "Estimated force times hold time, in kN s: on the pad, and on the pulleys A2 and A4 with the"
-          + " range that holds 90 % of draws.";
-
-  private static final String TESTS =
-      "A change is more than noise where it exceeds what 95 of 100 retests of nothing new would"
-          + " show.";
-
   private final Review review;
   private final Page page;
+  private final Words words;
 
-  ReviewTables(Review review, Page page) {
+  ReviewTables(Review review, Page page, Words words) {
     this.review = review;
     this.page = page;
+    this.words = words;
   }
 
   void write() {
@@ -61,12 +50,29 @@ final class ReviewTables {
     pain();
   }
 
-  private void heading(String heading, String legend) {
+  private void heading(String key) {
     page.gap();
-    page.line(heading);
-    if (!legend.isEmpty()) {
-      page.wrapped("", legend);
-    }
+    page.line(words.say(key));
+  }
+
+  private void headingAndLegend(String key) {
+    heading(key);
+    page.wrapped("", words.say(key + "-legend"));
+  }
+
+  /** Returns a table with the words of these keys as headings; an empty key is no heading. */
+  private TextTable table(List<String> keys, Integer... left) {
+    return new TextTable(
+        keys.stream().map(key -> key.isEmpty() ? "" : words.say("reviewed.column-" + key)).toList(),
+        left);
+  }
+
+  private void bars(String key, String bars) {
+    int width =
+        Stream.of("reviewed.by-week", "reviewed.by-day")
+            .mapToInt(label -> words.say(label).length())
+            .reduce(LABEL, Math::max);
+    page.line(Page.padRight(words.say(key), width) + "  " + bars);
   }
 
   private void load() {
@@ -75,39 +81,39 @@ final class ReviewTables {
     if (last.isEmpty() || load.days().stream().allMatch(day -> day.load() == 0)) {
       return;
     }
-    heading("LOAD", LOAD);
-    TextTable table = new TextTable(List.of("week of", "load", "monotony", "strain", ""), 4);
+    headingAndLegend("reviewed.load");
+    TextTable table = table(List.of("week", "load", "monotony", "strain", ""), 4);
     List<TrainingLoad.Week> weeks = load.weeks();
     for (TrainingLoad.Week week : weeks.subList(Math.max(0, weeks.size() - WEEKS), weeks.size())) {
       table.row(
-          Page.day(week.from()),
+          words.day(week.from()),
           Numbers.plain(week.load(), 0),
           number(week.monotony(), 2),
           number(week.strain(), 0),
-          week.whole() ? "" : "not whole");
+          week.whole() ? "" : words.say("reviewed.not-whole"));
     }
     table.add(page);
-    page.line(
-        "by week      " + Sparkline.of(weeks.stream().map(TrainingLoad.Week::load).toList(), BARS));
-    page.line(
-        "by day       "
-            + Sparkline.of(load.days().stream().map(TrainingLoad.Day::load).toList(), DAYS));
+    bars(
+        "reviewed.by-week",
+        Sparkline.of(weeks.stream().map(TrainingLoad.Week::load).toList(), BARS));
+    bars(
+        "reviewed.by-day",
+        Sparkline.of(load.days().stream().map(TrainingLoad.Day::load).toList(), DAYS));
     page.wrapped(
         "",
-        "Weighted load a day: "
-            + Numbers.plain(last.get().acute(), 0)
-            + " over 7 days, "
-            + Numbers.plain(last.get().chronic(), 0)
-            + " over 28. Fitness "
-            + Numbers.plain(last.get().response().fitness(), 0)
-            + ", fatigue "
-            + Numbers.plain(last.get().response().fatigue(), 0)
-            + " by Banister's model, which was made for runners.");
+        words.say(
+            "reviewed.weighted",
+            "acute",
+            Numbers.plain(last.get().acute(), 0),
+            "chronic",
+            Numbers.plain(last.get().chronic(), 0),
+            "fitness",
+            Numbers.plain(last.get().response().fitness(), 0),
+            "fatigue",
+            Numbers.plain(last.get().response().fatigue(), 0)));
     if (review.withoutEffort() > 0) {
       page.wrapped(
-          "",
-          Page.count(review.withoutEffort(), "session or climbing line")
-              + " without effort counted as 0.");
+          "", words.count("reviewed.without-effort", review.withoutEffort()));
     }
   }
 
@@ -120,8 +126,8 @@ final class ReviewTables {
     if (review.exposure().grips().isEmpty()) {
       return;
     }
-    heading("WORK BY GRIP", WORK);
-    TextTable table = new TextTable(List.of("", "holds", "impulse", "by week"), 3);
+    headingAndLegend("reviewed.work-by-grip");
+    TextTable table = table(List.of("", "holds", "impulse", "by-week"), 3);
     for (String grip : review.exposure().grips()) {
       List<Double> seconds = new ArrayList<>();
       double impulse = 0;
@@ -153,12 +159,12 @@ final class ReviewTables {
     if (all.isEmpty()) {
       return;
     }
-    heading("WORK BY FINGER", FINGERS);
+    headingAndLegend("reviewed.work-by-finger");
     TextTable table =
-        new TextTable(List.of("", "holds", "pad", "A2", "", "A4", "", "A2 by week"), 4, 6, 7);
+        table(List.of("", "holds", "pad", "a2", "", "a4", "", "a2-by-week"), 4, 6, 7);
     for (Exposure.OfFinger finger : all) {
       table.row(
-          finger.side() + " " + finger.finger(),
+          words.say("reviewed.finger", "side", finger.side(), "finger", finger.finger()),
           Numbers.plain(finger.seconds(), 0) + " s",
           kilonewtons(finger.impulse().value()),
           kilonewtons(finger.a2().value()),
@@ -170,8 +176,8 @@ final class ReviewTables {
     table.add(page);
   }
 
-  private static String range(Estimate estimate) {
-    return kilonewtons(estimate.low()) + " to " + kilonewtons(estimate.high());
+  private String range(Estimate estimate) {
+    return words.range(kilonewtons(estimate.low()), kilonewtons(estimate.high()));
   }
 
   private List<Double> byWeek(Side side, Finger finger) {
@@ -189,20 +195,23 @@ final class ReviewTables {
     if (review.progress().isEmpty()) {
       return;
     }
-    heading("TESTS", TESTS);
+    headingAndLegend("reviewed.tests");
     for (Progress each : review.progress()) {
       page.wrapped(
           "",
-          each.setup()
-              + (each.series() ? ", series of " : ", ")
-              + Numbers.plain(each.how(), 1)
-              + " s holds: "
-              + shown(each.points()));
-      each.sinceFirst().ifPresent(change -> page.wrapped("  ", words(change)));
+          words.say(
+              each.series() ? "reviewed.test-series" : "reviewed.test",
+              "setup",
+              each.setup(),
+              "seconds",
+              Numbers.plain(each.how(), 1),
+              "loads",
+              shown(each.points())));
+      each.sinceFirst().ifPresent(change -> page.wrapped("  ", change(change)));
       OptionalDouble trend = each.trend();
       if (trend.isPresent()) {
         page.wrapped(
-            "  ", "straight line through them: " + signed(trend.getAsDouble()) + " kg a month");
+            "  ", words.say("reviewed.trend", "change", signed(trend.getAsDouble())));
       }
       for (Progress.Point point : each.points()) {
         point
@@ -211,38 +220,44 @@ final class ReviewTables {
                 expected ->
                     page.wrapped(
                         "  ",
-                        "that of "
-                            + Page.dayAndYear(point.date())
-                            + " does not fit the others, which say "
-                            + kilograms(expected.low())
-                            + " to "
-                            + kilograms(expected.high())
-                            + ": left out here, kept in the log"));
+                        words.say(
+                            "reviewed.odd-test",
+                            "date",
+                            words.dayAndYear(point.date()),
+                            "low",
+                            kilograms(expected.low()),
+                            "high",
+                            kilograms(expected.high()))));
       }
     }
   }
 
-  private static String shown(List<Progress.Point> points) {
+  private String shown(List<Progress.Point> points) {
     List<Progress.Point> last = points.subList(Math.max(0, points.size() - SCORES), points.size());
-    return (last.size() < points.size() ? "... " : "")
-        + last.stream()
-            .map(point -> kilograms(point.load()) + " on " + Page.day(point.date()))
-            .collect(Collectors.joining(", "));
+    String loads =
+        words.commas(
+            last.stream()
+                .map(
+                    point ->
+                        words.say(
+                            "reviewed.test-load",
+                            "load",
+                            kilograms(point.load()),
+                            "date",
+                            words.day(point.date())))
+                .toList());
+    return last.size() < points.size() ? words.say("reviewed.tests-last", "loads", loads) : loads;
   }
 
-  private static String words(Progress.Change change) {
-    String verdict =
-        switch (change.verdict()) {
-          case HIGHER -> "more than noise";
-          case WITHIN_NOISE -> "within noise";
-          case LOWER -> "lower, and more than noise";
-        };
-    return signed(change.change())
-        + " kg from first to last: "
-        + verdict
-        + ", which is up to "
-        + Numbers.plain(change.detectable(), 1)
-        + " kg";
+  private String change(Progress.Change change) {
+    return words.say(
+        "reviewed.change",
+        "change",
+        signed(change.change()),
+        "verdict",
+        words.of("reviewed.verdict", change.verdict()),
+        "detectable",
+        Numbers.plain(change.detectable(), 1));
   }
 
   private static String signed(double value) {
@@ -258,28 +273,27 @@ final class ReviewTables {
     if (review.sides().isEmpty()) {
       return;
     }
-    heading("LEFT AND RIGHT", "");
+    heading("reviewed.sides");
     for (SideDifference each : review.sides()) {
-      String stronger = each.percent() > 0 ? "right" : "left";
       page.wrapped(
           "",
-          each.setup().grip().name()
-              + " edge "
-              + each.setup().edge()
-              + (each.setup().lifting() ? " lifting" : "")
-              + ": left "
-              + kilograms(each.left().load())
-              + ", right "
-              + kilograms(each.right().load())
-              + "; "
-              + Numbers.plain(Math.abs(each.percent()), 1)
-              + " % more on the "
-              + stronger
-              + ", "
-              + (each.beyondNoise() ? "more than noise" : "within noise")
-              + ", which is up to "
-              + Numbers.plain(each.detectablePercent(), 1)
-              + " %");
+          words.say(
+              each.percent() > 0 ? "reviewed.stronger-right" : "reviewed.stronger-left",
+              "setup",
+              each.setup().withHands(Hands.BOTH),
+              "left",
+              kilograms(each.left().load()),
+              "right",
+              kilograms(each.right().load()),
+              "percent",
+              Numbers.plain(Math.abs(each.percent()), 1),
+              "verdict",
+              words.say(
+                  each.beyondNoise()
+                      ? "reviewed.sides-beyond-noise"
+                      : "reviewed.sides-within-noise"),
+              "detectable",
+              Numbers.plain(each.detectablePercent(), 1)));
     }
   }
 
@@ -291,27 +305,17 @@ final class ReviewTables {
     if (courses.isEmpty()) {
       return;
     }
-    heading("PAIN", "");
-    TextTable table = new TextTable(List.of("", "last", "on", "course", "so"), 2, 3, 4);
+    heading("reviewed.pains");
+    TextTable table = table(List.of("", "last", "on", "course", "so"), 2, 3, 4);
     for (PainCourse course : courses) {
       table.row(
-          course.place().toString(),
+          words.of(course.place()),
           Numbers.plain(course.last().value(), 1),
-          Page.day(course.last().date()),
+          words.day(course.last().date()),
           Sparkline.of(
               course.scores().stream().map(PainCourse.Score::value).toList(), BARS, WORST_PAIN),
-          rule(course));
+          words.of("reviewed.because", course.because()));
     }
     table.add(page);
-  }
-
-  private static String rule(PainCourse course) {
-    return switch (course.because()) {
-      case MILD -> "go on";
-      case MODERATE -> "same or less for two sessions";
-      case RISING -> "stop: it rises week on week";
-      case SHARP -> "stop: sharp or sudden";
-      case ABOVE_LIMIT -> "stop: above 5 of 10";
-    };
   }
 }

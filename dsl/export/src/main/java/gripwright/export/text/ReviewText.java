@@ -1,62 +1,67 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.finding.Finding;
 import gripwright.log.LogEntry;
 import gripwright.review.Review;
 import gripwright.review.ReviewedSession;
 import gripwright.review.ReviewedSession.Outcome;
 import gripwright.schedule.Caution;
+import gripwright.wording.Wording;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Function;
 
 /**
  * A review as a coach reads it: what comes next, then sessions, load, work of grips and fingers,
  * tests, sides and pain, then the cautions.
  *
- * <p>At most 80 columns where names are of ordinary length, no colours, the same in every locale.
- * Stateless and thread-safe.
+ * <p>At most 80 columns where names are of ordinary length, no colours; its words, and how days are
+ * written, come from a bundle of messages. Stateless and thread-safe.
  */
 public final class ReviewText {
 
-  private static final String ESTIMATE =
-      "What fingers and pulleys carried is an estimate by a model, not a measurement. Load, monotony"
-          + " and strain describe what was done; none of them foretells an injury.";
-
   private final Review review;
-  private final Function<Finding, String> sentence;
+  private final Words words;
   private final Page page = new Page();
 
-  private ReviewText(Review review, Function<Finding, String> sentence) {
+  private ReviewText(Review review, Words words) {
     this.review = review;
-    this.sentence = sentence;
+    this.words = words;
   }
 
-  /**
-   * Returns the review as text.
-   *
-   * @param sentence gives each step its words
-   */
-  public static String of(Review review, Function<Finding, String> sentence) {
-    return new ReviewText(review, sentence).write();
+  /** Returns the review as text, in the words of a bundle. */
+  public static String of(Review review, Wording wording) {
+    return new ReviewText(review, new Words(wording)).write();
   }
 
   private String write() {
-    page.wrapped("", "REVIEW OF " + Page.clean(review.athlete().title()).toUpperCase(Locale.ROOT));
     page.wrapped(
-        "", capital(review.day().map(day -> Page.dayAndYear(day) + ": ").orElse("") + logged()));
+        "",
+        words.say(
+            "reviewed.title", "athlete", words.capitals(Page.clean(review.athlete().title()))));
+    String logged = logged();
+    page.wrapped(
+        "",
+        words.capital(
+            review
+                .day()
+                .map(
+                    day ->
+                        words.say(
+                            "reviewed.on-day", "date", words.dayAndYear(day), "logged", logged))
+                .orElse(logged)));
     page.gap();
-    page.line("NEXT");
+    page.line(words.say("reviewed.next"));
     List<Finding> next = review.next();
     for (int i = 0; i < next.size(); i++) {
-      page.wrapped((i + 1) + ". ", capital(sentence.apply(next.get(i))) + ".");
+      String step = words.capital(words.sentence(next.get(i)));
+      page.wrapped((i + 1) + ". ", words.say("reviewed.step", "sentence", step));
     }
     sessions();
-    new ReviewTables(review, page).write();
+    new ReviewTables(review, page, words).write();
     page.gap();
-    page.wrapped("* ", ESTIMATE);
-    for (Caution caution : Caution.values()) {
-      page.wrapped("* ", caution.text());
+    page.wrapped("* ", words.say("reviewed.estimate"));
+    for (Caution caution : Caution.general()) {
+      page.wrapped("* ", words.of(caution));
     }
     return page.toString();
   }
@@ -64,12 +69,14 @@ public final class ReviewText {
   private String logged() {
     List<LogEntry> entries = review.log().entries();
     return entries.isEmpty()
-        ? "nothing is logged"
-        : Page.count(entries.size(), "line")
-            + " of log, from "
-            + Page.dayAndYear(entries.get(0).date())
-            + " to "
-            + Page.dayAndYear(entries.get(entries.size() - 1).date());
+        ? words.say("reviewed.nothing-logged")
+        : words.count(
+            "reviewed.logged",
+            entries.size(),
+            "from",
+            words.dayAndYear(entries.get(0).date()),
+            "to",
+            words.dayAndYear(entries.get(entries.size() - 1).date()));
   }
 
   private void sessions() {
@@ -77,41 +84,39 @@ public final class ReviewText {
       return;
     }
     page.gap();
-    page.line("SESSIONS");
+    page.line(words.say("reviewed.sessions"));
     page.wrapped("", counts());
-    new SessionTable(review).add(page);
+    new SessionTable(review, words).add(page);
   }
 
   private String counts() {
     long planned = review.sessions().stream().filter(s -> s.planned().isPresent()).count();
     long trained =
         review.sessions().stream().filter(s -> s.planned().isPresent() && s.trained()).count();
-    StringBuilder words = new StringBuilder();
-    if (planned > 0) {
-      words
-          .append(trained)
-          .append(" of ")
-          .append(Page.count(planned, "planned session"))
-          .append(" trained, ")
-          .append(count(Outcome.DONE))
-          .append(" of them as asked; ")
-          .append(
-              review.sessions().stream()
-                  .filter(s -> s.planned().isPresent() && s.outcome() == Outcome.SKIPPED)
-                  .count())
-          .append(" skipped, ")
-          .append(count(Outcome.UNLOGGED))
-          .append(" without a line; ");
+    if (planned == 0) {
+      return words.say("reviewed.counts-unplanned", "unplanned", count(Outcome.UNPLANNED));
     }
-    words.append(count(Outcome.UNPLANNED)).append(planned > 0 ? " not planned." : " trained.");
-    return words.toString();
+    long skipped =
+        review.sessions().stream()
+            .filter(s -> s.planned().isPresent() && s.outcome() == Outcome.SKIPPED)
+            .count();
+    return words.say(
+        "reviewed.counts",
+        "trained",
+        trained,
+        "planned",
+        words.count("reviewed.planned", planned),
+        "done",
+        count(Outcome.DONE),
+        "skipped",
+        skipped,
+        "unlogged",
+        count(Outcome.UNLOGGED),
+        "unplanned",
+        count(Outcome.UNPLANNED));
   }
 
   private long count(Outcome outcome) {
     return review.sessions().stream().map(ReviewedSession::outcome).filter(outcome::equals).count();
-  }
-
-  static String capital(String sentence) {
-    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 }

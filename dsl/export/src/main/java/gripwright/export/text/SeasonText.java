@@ -1,19 +1,21 @@
 package gripwright.export.text;
 
 import gripwright.athlete.Athlete;
+import gripwright.export.words.Words;
 import gripwright.finding.Finding;
-import gripwright.finding.ReportedFinding;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -21,7 +23,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -34,36 +35,42 @@ import java.util.stream.Collectors;
  * every exercise, what there is to say about the week and what it adds up to, and the cautions at
  * the foot.
  *
- * <p>Plain characters only, at most 80 columns where names are of ordinary length, the same in
- * every locale. Stateless and thread-safe.
+ * <p>Plain characters only, at most 80 columns where names are of ordinary length; its words, and
+ * how days are written, come from a bundle of messages. Stateless and thread-safe.
  */
 public final class SeasonText {
 
-  private static final String LEGEND =
-      "Each line: grip and edge, sets x holds x time, rest between holds/sets, total load, kilos"
-          + " added to or taken off body mass, share of the maximum.";
-
   private final CompiledPlan compiled;
   private final Map<String, ExerciseTable> tables = new HashMap<>();
+  private final Words words;
+  private final int dayWidth;
   private final WeekNotes notes;
+  private final LogNotes log;
   private final Page page = new Page();
 
-  private SeasonText(CompiledPlan compiled, Function<Finding, ReportedFinding> wording) {
+  private SeasonText(
+      CompiledPlan compiled, Words words, Function<Finding, Optional<String>> source) {
     this.compiled = compiled;
+    this.words = words;
+    dayWidth = words.dayWidth();
+    log = new LogNotes(words);
     compiled.sessions().stream()
         .collect(Collectors.groupingBy(DatedSession::name))
-        .forEach((name, sessions) -> tables.put(name, new ExerciseTable(sessions)));
-    notes = new WeekNotes(compiled, wording);
+        .forEach((name, sessions) -> tables.put(name, new ExerciseTable(sessions, words)));
+    notes = new WeekNotes(compiled, words, source);
   }
 
   /**
    * Returns the season of a compiled plan.
    *
    * @param compiled dated sessions
-   * @param wording puts a finding into words
+   * @param wording words of the text and of its findings
+   * @param source file and line that a finding is about, such as {@code winter.grip:12}; empty where
+   *     there is no text
    */
-  public static String of(CompiledPlan compiled, Function<Finding, ReportedFinding> wording) {
-    return new SeasonText(compiled, wording).write();
+  public static String of(
+      CompiledPlan compiled, Wording wording, Function<Finding, Optional<String>> source) {
+    return new SeasonText(compiled, new Words(wording), source).write();
   }
 
   private String write() {
@@ -73,36 +80,47 @@ public final class SeasonText {
       week(week);
     }
     page.gap();
-    for (String caution : compiled.cautions()) {
-      page.wrapped("* ", Page.clean(caution));
+    for (Caution caution : compiled.cautions()) {
+      page.wrapped("* ", Page.clean(words.of(caution)));
     }
     return page.toString();
   }
 
   private void head() {
     Plan plan = compiled.plan();
-    page.wrapped("", Page.clean(plan.title().orElse(plan.name())).toUpperCase(Locale.ROOT));
-    page.wrapped("", "for " + Page.clean(compiled.athlete().title()) + ", body mass " + bodyMass());
+    page.wrapped("", words.capitals(Page.clean(plan.title().orElse(plan.name()))));
     page.wrapped(
         "",
-        Page.dayAndYear(plan.from())
-            + " to "
-            + Page.dayAndYear(plan.to())
-            + ", "
-            + Page.count(plan.weeks(), "week")
-            + ": "
-            + plan.blocks().stream()
-                .map(b -> b.name() + " " + b.weeks())
-                .collect(Collectors.joining(", ")));
+        words.say(
+            "season.for",
+            "athlete",
+            Page.clean(compiled.athlete().title()),
+            "mass",
+            bodyMass()));
+    page.wrapped(
+        "",
+        words.say(
+            "season.span",
+            "from",
+            words.dayAndYear(plan.from()),
+            "to",
+            words.dayAndYear(plan.to()),
+            "weeks",
+            words.count("page.weeks", plan.weeks()),
+            "blocks",
+            words.commas(
+                plan.blocks().stream()
+                    .map(b -> words.say("season.block", "block", b.name(), "weeks", b.weeks()))
+                    .toList())));
     plan.towards().ifPresent(goal -> page.wrapped("", goal(goal)));
     page.gap();
-    page.wrapped("", LEGEND);
-    HandTable hand = new HandTable(compiled);
+    page.wrapped("", words.say("season.legend"));
+    HandTable hand = new HandTable(compiled, words);
     if (!hand.isEmpty()) {
       page.gap();
       hand.add(page);
     }
-    LogNotes.addChanges(page, compiled);
+    log.addChanges(page, compiled);
     if (notes.hasWhole()) {
       page.gap();
       notes.addWhole(page);
@@ -117,21 +135,32 @@ public final class SeasonText {
 
   private String goal(Plan.Goal goal) {
     long days = ChronoUnit.DAYS.between(compiled.plan().from(), goal.date());
-    String left =
-        Page.count(days / 7, "week") + (days % 7 == 0 ? "" : " and " + Page.count(days % 7, "day"));
-    return "towards "
-        + goal.title().map(t -> Page.clean(t) + ", ").orElse("")
-        + Page.dayAndYear(goal.date())
-        + (days > 0 ? ", " + left + " after the first day" : "")
-        + compiled.plan().taper().map(SeasonText::taper).orElse("");
+    String date = words.dayAndYear(goal.date());
+    String towards =
+        goal.title()
+            .map(t -> words.say("season.goal-titled", "title", Page.clean(t), "date", date))
+            .orElseGet(() -> words.say("season.goal", "date", date));
+    String inTime =
+        days > 0 ? words.say("season.goal-left", "goal", towards, "left", weeks(days)) : towards;
+    return compiled.plan().taper().map(taper -> tapered(inTime, taper)).orElse(inTime);
   }
 
-  private static String taper(Plan.Taper taper) {
-    return "; tapered over "
-        + Page.count(taper.weeks(), "week")
-        + " to "
-        + Numbers.plain(taper.setsFraction() * 100, 1)
-        + " % of the sets";
+  private String weeks(long days) {
+    String weeks = words.count("page.weeks", days / 7);
+    return days % 7 == 0
+        ? weeks
+        : words.and(List.of(weeks, words.count("page.days", days % 7)));
+  }
+
+  private String tapered(String goal, Plan.Taper taper) {
+    return words.say(
+        "season.goal-tapered",
+        "goal",
+        goal,
+        "weeks",
+        words.count("page.weeks", taper.weeks()),
+        "percent",
+        Numbers.plain(taper.setsFraction() * 100, 1));
   }
 
   /** Something that happens on a day. */
@@ -139,44 +168,54 @@ public final class SeasonText {
 
   private void week(PlanWeek week) {
     String left =
-        "WEEK "
-            + week.number()
-            + " of "
-            + compiled.plan().weeks()
-            + "  "
-            + Page.day(week.from())
-            + " - "
-            + Page.day(week.to())
-            + "  "
-            + week.block()
-            + blockWeek(week);
+        words.say(
+            "season.week",
+            "week",
+            week.number(),
+            "weeks",
+            compiled.plan().weeks(),
+            "from",
+            words.day(week.from()),
+            "to",
+            words.day(week.to()),
+            "block",
+            block(week));
     List<String> marks = new ArrayList<>();
     if (week.eased()) {
-      marks.add("EASED");
+      marks.add(words.say("season.eased"));
     }
     if (compiled.plan().taperIn(week.from()).isPresent()) {
-      marks.add("TAPER");
+      marks.add(words.say("season.taper"));
     }
     if (week.away()) {
-      marks.add("AWAY");
+      marks.add(words.say("season.away"));
     }
-    page.line(left + (marks.isEmpty() ? "" : "  " + String.join(", ", marks)));
+    page.line(left + (marks.isEmpty() ? "" : "  " + words.commas(marks)));
     List<Entry> entries = entries(week);
     if (entries.isEmpty()) {
-      page.line("  nothing planned");
+      page.line("  " + words.say("season.nothing"));
     }
     entries.forEach(e -> e.write().run());
     notes.add(page, week.number());
     totals(week);
   }
 
-  private String blockWeek(PlanWeek week) {
+  private String block(PlanWeek week) {
     return compiled.plan().blocks().stream()
         .filter(b -> b.name().equals(week.block()))
         .map(Block::weeks)
         .findFirst()
-        .map(weeks -> " " + week.blockWeek() + "/" + weeks)
-        .orElse("");
+        .map(
+            weeks ->
+                words.say(
+                    "season.week-of-block",
+                    "block",
+                    week.block(),
+                    "week",
+                    week.blockWeek(),
+                    "weeks",
+                    weeks))
+        .orElse(week.block());
   }
 
   private List<Entry> entries(PlanWeek week) {
@@ -203,7 +242,7 @@ public final class SeasonText {
     for (MissedSession missed : compiled.missed()) {
       if (missed.planned().week() == week.number()) {
         LocalDate day = missed.planned().date();
-        entries.add(new Entry(day, 3, () -> page.wrapped(lead(day), LogNotes.missed(missed))));
+        entries.add(new Entry(day, 3, () -> page.wrapped(lead(day), log.missed(missed))));
       }
     }
     entries.sort(Comparator.comparing(Entry::date).thenComparing(Entry::order));
@@ -211,25 +250,29 @@ public final class SeasonText {
   }
 
   private void absence(Athlete.Absence absence) {
+    String from = words.day(absence.from());
+    String to = words.day(absence.to());
     page.wrapped(
         "  ",
-        "away "
-            + Page.day(absence.from())
-            + " - "
-            + Page.day(absence.to())
-            + absence.note().map(n -> ": " + Page.clean(n)).orElse(""));
+        absence
+            .note()
+            .map(
+                note ->
+                    words.say(
+                        "season.absence-note", "from", from, "to", to, "note", Page.clean(note)))
+            .orElseGet(() -> words.say("season.absence", "from", from, "to", to)));
   }
 
   private void climbing(LocalDate day) {
-    String time =
+    String climbing =
         compiled.log().of(LogEntry.Climbed.class).stream()
             .filter(c -> c.date().equals(day))
             .map(LogEntry.Climbed::time)
             .findFirst()
             .or(() -> usualClimbing(day))
-            .map(t -> ", " + t.toMinutes() + " min")
-            .orElse("");
-    page.line(lead(day) + "climbing" + time + ", hard");
+            .map(t -> words.say("season.climbing-time", "time", t.toMinutes() + " min"))
+            .orElseGet(() -> words.say("season.climbing"));
+    page.line(lead(day) + climbing);
   }
 
   private Optional<Duration> usualClimbing(LocalDate day) {
@@ -242,37 +285,39 @@ public final class SeasonText {
   private void retest(DatedRetest retest) {
     page.wrapped(
         lead(retest.date()),
-        "test, hold "
-            + ExerciseTable.time(retest.hold())
-            + ": "
-            + retest.setups().stream().map(ExerciseTable::setup).collect(Collectors.joining(", "))
-            + (retest.insteadOf().isEmpty() ? "" : " (instead of " + retest.insteadOf() + ")"));
+        words.say(
+            retest.insteadOf().isEmpty() ? "season.test" : "season.test-instead",
+            "time",
+            ExerciseTable.time(retest.hold()),
+            "setups",
+            words.commas(retest.setups().stream().map(words::setup).toList()),
+            "session",
+            retest.insteadOf()));
   }
 
   private void session(DatedSession session) {
-    String protocols =
-        session.exercises().stream()
-            .map(PlannedExercise::protocol)
-            .distinct()
-            .collect(Collectors.joining(", "));
+    List<String> protocols =
+        session.exercises().stream().map(PlannedExercise::protocol).distinct().toList();
+    String head = log.head(session);
     page.wrapped(
         lead(session.date()),
-        session.name()
-            + LogNotes.head(session)
-            + ", "
-            + session.minutes()
-            + " min"
-            + (session.hard() ? ", hard" : "")
-            + (protocols.isEmpty() ? "" : ": " + protocols));
+        protocols.isEmpty()
+            ? head
+            : words.say(
+                "season.session-protocols",
+                "session",
+                head,
+                "protocols",
+                words.commas(protocols)));
     ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);
     }
-    LogNotes.addDone(page, session, compiled.timeline());
+    log.addDone(page, session, compiled.timeline());
   }
 
-  private static String lead(LocalDate date) {
-    return "  " + Page.padRight(Page.day(date), "Tue 26 Jan".length()) + "  ";
+  private String lead(LocalDate date) {
+    return "  " + Page.padRight(words.day(date), dayWidth) + "  ";
   }
 
   /**
@@ -282,25 +327,32 @@ public final class SeasonText {
     if (week.loadIndex() <= 0) {
       return;
     }
-    String change =
+    String seconds = Numbers.plain(week.timeUnderLoadSeconds(), 0);
+    String load = Numbers.plain(week.loadIndex(), 0);
+    String total =
         compiled.weeks().stream()
             .filter(w -> w.number() < week.number() && w.loadIndex() > 0 && !w.eased())
             .max(Comparator.comparingInt(PlanWeek::number))
-            .map(before -> change(before, week))
-            .orElse("");
-    page.line(
-        "  total: "
-            + Numbers.plain(week.timeUnderLoadSeconds(), 0)
-            + " s under load, load "
-            + Numbers.plain(week.loadIndex(), 0)
-            + " kg s"
-            + change);
+            .map(
+                before ->
+                    words.say(
+                        "season.total-change",
+                        "seconds",
+                        seconds,
+                        "load",
+                        load,
+                        "percent",
+                        change(before, week),
+                        "week",
+                        before.number()))
+            .orElseGet(() -> words.say("season.total", "seconds", seconds, "load", load));
+    page.line("  " + total);
   }
 
   private static String change(PlanWeek before, PlanWeek week) {
     double percent = (week.loadIndex() / before.loadIndex() - 1) * 100;
     String rounded = Numbers.plain(percent, 0);
     String sign = rounded.startsWith("-") || rounded.equals("0") ? "" : "+";
-    return " (" + sign + rounded + " % on week " + before.number() + ")";
+    return sign + rounded;
   }
 }

@@ -1,5 +1,7 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
+import gripwright.grip.Setup;
 import gripwright.history.ExerciseMatch;
 import gripwright.log.LogEntry.Done;
 import gripwright.quantity.Load;
@@ -17,9 +19,11 @@ final class SessionTable {
   private static final int MOST = 12;
 
   private final Review review;
+  private final Words words;
 
-  SessionTable(Review review) {
+  SessionTable(Review review, Words words) {
     this.review = review;
+    this.words = words;
   }
 
   void add(Page page) {
@@ -28,7 +32,7 @@ final class SessionTable {
     if (shown.size() < all.size()) {
       page.wrapped(
           "",
-          "The last " + MOST + "; " + (all.size() - MOST) + " earlier ones are in JSON and CSV.");
+          words.say("reviewed.earlier", "shown", MOST, "earlier", all.size() - MOST));
     }
     for (ReviewedSession session : shown) {
       page.wrapped("", head(session));
@@ -38,93 +42,108 @@ final class SessionTable {
     }
   }
 
-  private static String head(ReviewedSession session) {
+  private String head(ReviewedSession session) {
     List<String> parts = new ArrayList<>();
-    parts.add(outcome(session));
+    parts.add(words.of("reviewed.outcome", session.outcome()));
     if (session.planned().isPresent() && session.logged().isPresent()) {
       long days =
           ChronoUnit.DAYS.between(session.planned().get().date(), session.logged().get().date());
       if (days != 0) {
         parts.add(
-            "planned for "
-                + Page.day(session.planned().get().date())
-                + ", "
-                + Page.count(Math.abs(days), "day")
-                + (days > 0 ? " later" : " earlier"));
+            words.say(
+                days > 0 ? "reviewed.planned-later" : "reviewed.planned-earlier",
+                "date",
+                words.day(session.planned().get().date()),
+                "days",
+                words.count("page.days", Math.abs(days))));
       }
     }
     if (session.trained()) {
-      parts.add(Numbers.plain(session.minutes(), 0) + " min");
+      parts.add(
+          words.say("reviewed.minutes", "minutes", Numbers.plain(session.minutes(), 0)));
       parts.add(
           session.load().isPresent()
-              ? "effort "
-                  + Numbers.plain(session.effort().orElse(0), 1)
-                  + ", load "
-                  + Numbers.plain(session.load().getAsDouble(), 0)
-              : "no effort written");
+              ? words.say(
+                  "reviewed.session-load",
+                  "effort",
+                  Numbers.plain(session.effort().orElse(0), 1),
+                  "load",
+                  Numbers.plain(session.load().getAsDouble(), 0))
+              : words.say("reviewed.no-effort"));
     }
-    return Page.day(session.date())
-        + " "
-        + Page.clean(session.name())
-        + ": "
-        + String.join(", ", parts);
+    return words.say(
+        "reviewed.session",
+        "date",
+        words.day(session.date()),
+        "session",
+        Page.clean(session.name()),
+        "facts",
+        words.commas(parts));
   }
 
-  private static String outcome(ReviewedSession session) {
-    return switch (session.outcome()) {
-      case DONE -> "as asked";
-      case PARTLY -> "in part";
-      case SKIPPED -> "skipped";
-      case UNLOGGED -> "no line in the log";
-      case UNPLANNED -> "not planned";
-    };
-  }
-
-  private static String line(ExerciseMatch match) {
+  private String line(ExerciseMatch match) {
     String name =
         match
             .done()
-            .map(done -> done.protocol() + " on " + done.setup())
-            .or(() -> match.asked().map(asked -> asked.protocol() + " on " + asked.setup()))
+            .map(done -> exercise(done.protocol(), done.setup()))
+            .or(() -> match.asked().map(asked -> exercise(asked.protocol(), asked.setup())))
             .orElse("");
     List<String> parts = new ArrayList<>();
     if (match.done().isEmpty()) {
-      parts.add("not done");
+      parts.add(words.say("reviewed.not-done"));
     } else {
       Done done = match.done().get();
       parts.add(sets(match));
       done.load().ifPresent(load -> parts.add(load(load, match)));
-      score("effort", done.effort(), parts);
-      score("pain", done.pain(), parts);
+      score("reviewed.effort", done.effort(), parts);
+      score("reviewed.pain", done.pain(), parts);
       if (match.asked().isEmpty()) {
-        parts.add("not asked");
+        parts.add(words.say("reviewed.not-asked"));
       }
     }
     parts.removeIf(String::isEmpty);
-    return parts.isEmpty() ? name : name + ": " + String.join(", ", parts);
+    return parts.isEmpty()
+        ? name
+        : words.say("page.said-of", "what", name, "sentence", words.commas(parts));
   }
 
-  private static String sets(ExerciseMatch match) {
+  private String exercise(String protocol, Setup setup) {
+    return words.say("reviewed.exercise", "protocol", protocol, "setup", setup);
+  }
+
+  private String sets(ExerciseMatch match) {
     if (match.setsDone().isEmpty()) {
       return "";
     }
     int done = match.setsDone().getAsInt();
     return match.setsAsked().isPresent()
-        ? done + " of " + Page.count(match.setsAsked().getAsInt(), "set")
-        : Page.count(done, "set");
+        ? words.say(
+            "reviewed.sets-of",
+            "done",
+            done,
+            "asked",
+            words.count("page.sets", match.setsAsked().getAsInt()))
+        : words.count("page.sets", done);
   }
 
-  private static String load(Load load, ExerciseMatch match) {
+  private String load(Load load, ExerciseMatch match) {
     String done = Numbers.plain(load.kilograms(), 1) + " kg";
     return match
         .asked()
-        .map(asked -> done + " of " + Numbers.plain(asked.totalLoad().kilograms(), 1) + " kg asked")
+        .map(
+            asked ->
+                words.say(
+                    "reviewed.load-of",
+                    "done",
+                    done,
+                    "asked",
+                    Numbers.plain(asked.totalLoad().kilograms(), 1) + " kg"))
         .orElse(done);
   }
 
-  private static void score(String what, OptionalDouble value, List<String> parts) {
+  private void score(String key, OptionalDouble value, List<String> parts) {
     if (value.isPresent()) {
-      parts.add(what + " " + Numbers.plain(value.getAsDouble(), 1));
+      parts.add(words.say(key, "score", Numbers.plain(value.getAsDouble(), 1)));
     }
   }
 }

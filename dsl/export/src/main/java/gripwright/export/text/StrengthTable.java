@@ -1,9 +1,11 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.strength.LoadEstimate;
 import gripwright.survey.StrengthSurvey;
 import gripwright.survey.StrengthSurvey.Row;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One line a grip: low, best and high, how often it was tested, and a bar on one scale for the
@@ -16,10 +18,13 @@ final class StrengthTable {
   private static final int TESTS = 7;
   private static final int BAR = 26;
 
+  private final Words words;
   private final int width;
+  private final List<String> headings;
   private final double most;
 
-  StrengthTable(StrengthSurvey survey) {
+  StrengthTable(StrengthSurvey survey, Words words) {
+    this.words = words;
     List<Row> rows = survey.sections().stream().flatMap(s -> s.rows().stream()).toList();
     this.width =
         rows.stream()
@@ -33,10 +38,21 @@ final class StrengthTable {
             .mapToDouble(row -> row.estimate().load().high().kilograms())
             .max()
             .orElse(1);
+    headings =
+        Stream.of("strength.low", "strength.best", "strength.high", "strength.tests")
+            .map(key -> words.say(key))
+            .toList();
   }
 
   void add(Page page, List<Row> rows) {
-    page.line(line("", "low", "best", "high", "tests", ""));
+    page.line(
+        line(
+            "",
+            headings.get(0),
+            headings.get(1),
+            headings.get(2),
+            headings.get(3),
+            ""));
     for (Row row : rows) {
       String name = row.setup().grip().name();
       if (name.length() > width) {
@@ -64,7 +80,7 @@ final class StrengthTable {
   }
 
   private String notTaken(String name) {
-    return Page.padRight(name, width) + "  not taken by this hand, by the model of it";
+    return Page.padRight(name, width) + "  " + words.say("strength.not-taken");
   }
 
   /** Columns from 0 kg to the highest end of all. */
@@ -85,10 +101,10 @@ final class StrengthTable {
 
   private String line(String name, String low, String best, String high, String tests, String bar) {
     return Page.padRight(name, width)
-        + Page.padLeft(low, LOAD)
-        + Page.padLeft(best, LOAD)
-        + Page.padLeft(high, LOAD)
-        + Page.padLeft(tests, TESTS)
+        + Page.padLeft(low, Math.max(LOAD, headings.get(0).length() + 2))
+        + Page.padLeft(best, Math.max(LOAD, headings.get(1).length() + 2))
+        + Page.padLeft(high, Math.max(LOAD, headings.get(2).length() + 2))
+        + Page.padLeft(tests, Math.max(TESTS, headings.get(3).length() + 2))
         + "  "
         + bar;
   }

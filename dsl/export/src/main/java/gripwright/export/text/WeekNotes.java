@@ -1,5 +1,6 @@
 package gripwright.export.text;
 
+import gripwright.export.words.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
@@ -29,18 +30,23 @@ final class WeekNotes {
    * A finding and where it shows.
    *
    * @param finding worded
+   * @param source file and line; empty if there are none
    * @param weeks plan weeks it is about; empty if about the plan as a whole
    */
-  private record Note(ReportedFinding finding, NavigableSet<Integer> weeks) {}
+  private record Note(
+      ReportedFinding finding, Optional<String> source, NavigableSet<Integer> weeks) {}
 
   private final List<Note> notes = new ArrayList<>();
   private final CompiledPlan plan;
+  private final Words words;
 
   /** Plan weeks, by block and week of the block and by themselves. */
   private final Map<String, Integer> weeks = new LinkedHashMap<>();
 
-  WeekNotes(CompiledPlan plan, Function<Finding, ReportedFinding> wording) {
+  WeekNotes(
+      CompiledPlan plan, Words words, Function<Finding, Optional<String>> source) {
     this.plan = plan;
+    this.words = words;
     for (PlanWeek week : plan.weeks()) {
       weeks.put(week.block() + " " + week.blockWeek(), week.number());
       weeks.put(Integer.toString(week.number()), week.number());
@@ -50,7 +56,7 @@ final class WeekNotes {
           finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
       NavigableSet<Integer> shown = new TreeSet<>();
       places.forEach(place -> weekOf(place).ifPresent(shown::add));
-      notes.add(new Note(wording.apply(finding), shown));
+      notes.add(new Note(words.report(finding), source.apply(finding), shown));
     }
   }
 
@@ -58,7 +64,7 @@ final class WeekNotes {
   void addWhole(Page page) {
     for (Note note : notes) {
       if (note.weeks().isEmpty()) {
-        tell(page, "", note.finding());
+        tell(page, "", note);
       }
     }
   }
@@ -74,32 +80,49 @@ final class WeekNotes {
     for (Note note : notes) {
       if (note.weeks().contains(week)) {
         if (note.weeks().first() == week) {
-          tell(page, "  ", note.finding());
+          tell(page, "  ", note);
         } else {
-          recalled.add("  " + head(note.finding()) + ": as in week " + note.weeks().first());
+          recalled.add(
+              "  "
+                  + words.say(
+                      "page.finding-again",
+                      "finding",
+                      head(note.finding(), words),
+                      "week",
+                      note.weeks().first()));
         }
       }
     }
     recalled.forEach(page::line);
   }
 
-  private static void tell(Page page, String indent, ReportedFinding finding) {
-    String lead = indent + head(finding) + ": ";
-    String sentence = Page.clean(finding.message());
-    String file = finding.file() == null ? "" : " (" + finding.file() + ":" + finding.line() + ")";
-    page.wrapped(indent, lead.strip() + " " + sentence + Page.clean(file));
+  private void tell(Page page, String indent, Note note) {
+    ReportedFinding finding = note.finding();
+    String file = note.source().map(s -> " (" + s + ")").orElse("");
+    page.wrapped(indent, sentence(finding, words) + Page.clean(file));
     if (finding.waivedBecause() != null) {
-      page.wrapped(indent + "  ", "because: " + Page.clean(finding.waivedBecause()));
+      page.wrapped(indent + "  ", words.say("page.because", "reason", Page.clean(finding.waivedBecause())));
     }
   }
 
   /** Returns how grave a finding is, with its code. */
-  static String head(ReportedFinding finding) {
-    return (finding.waivedBecause() == null ? "" : "waived ")
-        + finding.severity().word()
-        + "["
-        + finding.code()
-        + "]";
+  private static String head(ReportedFinding finding, Words words) {
+    return words.say(
+        finding.waivedBecause() == null ? "page.finding" : "page.finding-waived",
+        "severity",
+        words.say("common." + finding.severity().word()),
+        "code",
+        finding.code());
+  }
+
+  /** Returns a finding in one line, with how grave it is and its code before its sentence. */
+  static String sentence(ReportedFinding finding, Words words) {
+    return words.say(
+        "page.said-of",
+        "what",
+        head(finding, words),
+        "sentence",
+        Page.clean(finding.message()));
   }
 
   private OptionalInt weekOf(ModelPath place) {

@@ -28,6 +28,7 @@ import gripwright.quantity.Numbers;
 import gripwright.review.Review;
 import gripwright.schedule.DatedSession;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,9 +112,9 @@ final class JsonDocumentsTest {
 
   @Test
   void gripsKeepTheirSchema() throws IOException {
-    assertValid("grips", JsonDocuments.grips(Hands.alike(), samples()));
-    assertValid("grips", JsonDocuments.grips(Hands.different(), List.of()));
-    String json = JsonDocuments.grips(Hands.alike(), List.of());
+    assertValid("grips", JsonDocuments.grips(Hands.alike(), Wording.english(), samples()));
+    assertValid("grips", JsonDocuments.grips(Hands.different(), Wording.english(), List.of()));
+    String json = JsonDocuments.grips(Hands.alike(), Wording.english(), List.of());
     assertFalse(against("grips", json.replace("\"share\"", "\"part\"")).isEmpty());
     assertFalse(against("grips", json.replace("\"a2LowN\"", "\"a2Low\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
@@ -151,13 +152,13 @@ final class JsonDocumentsTest {
                     Optional.empty()));
     Review review =
         Review.of(plan.athlete(), log, List.of(plan), Map.of(), first.date().plusDays(9));
-    String json = JsonDocuments.review(review, Finding::code, samples());
+    String json = JsonDocuments.review(review, Wording.english(), samples());
     assertValid("review", json);
     JsonNode read = MAPPER.readTree(json);
     assertEquals("review.stop", read.at("/next/0/code").asText());
     assertEquals("partly", read.at("/sessions/0/outcome").asText());
     assertValid(
-        "review", JsonDocuments.review(Review.unlogged(plan.athlete()), Finding::code, List.of()));
+        "review", JsonDocuments.review(Review.unlogged(plan.athlete()), Wording.english(), List.of()));
     assertValid("review", JsonDocuments.findings(samples()));
     assertFalse(against("review", json.replace("\"monotony\"", "\"sameness\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
@@ -165,7 +166,7 @@ final class JsonDocumentsTest {
 
   @Test
   void aGripSaysWhatItIsReckonedFrom() throws IOException {
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.alike(), List.of()));
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.alike(), Wording.english(), List.of()));
     JsonNode grip = survey.at("/grips/0");
     assertEquals("half-crimp", grip.get("grip").asText());
     // 68.5 kg on both hands: 671.755525 N, half of it on each
@@ -190,7 +191,7 @@ final class JsonDocumentsTest {
 
   @Test
   void handsThatDifferAreApart() throws IOException {
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of()));
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), Wording.english(), List.of()));
     assertEquals("182", survey.at("/hand/left/lengthMm").asText());
     assertEquals("index", survey.at("/hand/left/jointRanges/0/finger").asText());
     assertEquals("left", survey.at("/grips/0/side").asText());
@@ -323,7 +324,7 @@ final class JsonDocumentsTest {
     sameOrder(schema.get("retest"), json.at("/retests/0"));
     sameOrder(schema.get("finding"), json.at("/findings/0"));
     JsonNode grips = MAPPER.readTree(schemaText("grips")).get("$defs");
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of()));
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), Wording.english(), List.of()));
     sameOrder(grips.get("survey"), survey);
     sameOrder(grips.get("hand"), survey.at("/hand/left"));
     sameOrder(grips.get("grip"), survey.at("/grips/0"));
@@ -369,6 +370,6 @@ final class JsonDocumentsTest {
   void nothingIsPromised() {
     Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
     assertFalse(promise.matcher(thaw()).find());
-    assertFalse(promise.matcher(JsonDocuments.grips(Hands.different(), List.of())).find());
+    assertFalse(promise.matcher(JsonDocuments.grips(Hands.different(), Wording.english(), List.of())).find());
   }
 }

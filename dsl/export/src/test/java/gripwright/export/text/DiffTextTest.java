@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.export.Changes;
+import gripwright.wording.Wording;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -11,12 +12,12 @@ final class DiffTextTest {
 
   @Test
   void nothingIsSaidInAFewWords() {
-    assertEquals("no change in meaning\n", DiffText.of(Changes.none()));
+    assertEquals("no change in meaning\n", DiffText.of(Changes.none(), Wording.english()));
   }
 
   @Test
   void everyKindOfChangeHasItsWords() {
-    String text = DiffText.of(Changes.all());
+    String text = DiffText.of(Changes.all(), Wording.english());
     String flat = text.replaceAll("\\s+", " ");
     for (String words :
         List.of(

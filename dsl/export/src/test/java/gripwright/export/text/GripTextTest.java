@@ -8,6 +8,7 @@ import gripwright.export.Hands;
 import gripwright.schedule.Caution;
 import gripwright.survey.GripSurvey;
 import gripwright.survey.ModelCaveat;
+import gripwright.wording.Wording;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.regex.Pattern;
@@ -16,14 +17,14 @@ import org.junit.jupiter.api.Test;
 final class GripTextTest {
 
   private static String flat(GripSurvey survey) {
-    return GripText.of(survey).replaceAll("\\s+", " ");
+    return GripText.of(survey, Wording.english()).replaceAll("\\s+", " ");
   }
 
   /** What a coach reads first fits a screen, and nothing is wider than one. */
   @Test
   void theTableFitsAScreen() {
     for (GripSurvey survey : new GripSurvey[] {Hands.alike(), Hands.different()}) {
-      String text = GripText.of(survey);
+      String text = GripText.of(survey, Wording.english());
       String table = text.substring(0, text.indexOf("\n\n", text.indexOf("worst slip")));
       assertTrue(table.lines().count() <= 24, table);
       text.lines()
@@ -37,7 +38,7 @@ final class GripTextTest {
 
   @Test
   void edgeLoadAndHandAreStated() {
-    String text = GripText.of(Hands.alike());
+    String text = GripText.of(Hands.alike(), Wording.english());
     assertTrue(text.startsWith("GRIPS OF SUNNIVA OF SKARVDAL\nMon 11 Jan 2027: age 30, "), text);
     assertTrue(text.contains("\nedge  20 mm\n"), text);
     assertTrue(text.contains("\nload  68.5 kg on both hands, 336 N on each\n"), text);
@@ -50,7 +51,7 @@ final class GripTextTest {
         Pattern.compile(
             "\nhalf-crimp +yes +[0-9]+ +[0-9]+ +[0-9]+ +[0-9]+ +-?[0-9]+  "
                 + "[a-z]+ off: [a-z]+ x[0-9.]+ +open\n");
-    assertTrue(line.matcher(GripText.of(Hands.alike())).find(), GripText.of(Hands.alike()));
+    assertTrue(line.matcher(GripText.of(Hands.alike(), Wording.english())).find(), GripText.of(Hands.alike(), Wording.english()));
   }
 
   @Test
@@ -92,14 +93,14 @@ final class GripTextTest {
     String text = flat(Hands.ofAge(15));
     assertTrue(text.contains("every grip: under 16 no finger training is intensive"), text);
     assertTrue(text.contains("every open grip: added load for an athlete under 16"), text);
-    assertFalse(Pattern.compile("[0-9] +open\n").matcher(GripText.of(Hands.ofAge(15))).find());
+    assertFalse(Pattern.compile("[0-9] +open\n").matcher(GripText.of(Hands.ofAge(15), Wording.english())).find());
     assertFalse(flat(Hands.ofAge(16)).contains("under 16 no finger training is intensive"));
   }
 
   /** Hands that differ by less than a printed digit have one line. */
   @Test
   void handsThatPrintAlikeHaveOneLine() {
-    String text = GripText.of(Hands.nearlyAlike());
+    String text = GripText.of(Hands.nearlyAlike(), Wording.english());
     assertTrue(text.contains("\nleft  182 mm long") && text.contains("\nright 182 mm long"), text);
     assertTrue(text.contains("\nhalf-crimp "), text);
     assertFalse(text.contains("half-crimp left"), text);
@@ -140,7 +141,7 @@ final class GripTextTest {
   void nothingIsPromised() {
     Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
     for (GripSurvey survey : new GripSurvey[] {Hands.alike(), Hands.different()}) {
-      String text = GripText.of(survey);
+      String text = GripText.of(survey, Wording.english());
       assertFalse(promise.matcher(text).find());
       assertTrue(text.contains("estimate"));
     }
@@ -148,13 +149,13 @@ final class GripTextTest {
 
   @Test
   void theSameInEveryLocaleAndTimeZone() {
-    String here = GripText.of(Hands.alike());
+    String here = GripText.of(Hands.alike(), Wording.english());
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
       Locale.setDefault(new Locale("tr", "TR"));
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
-      assertEquals(here, GripText.of(Hands.alike()));
+      assertEquals(here, GripText.of(Hands.alike(), Wording.english()));
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);

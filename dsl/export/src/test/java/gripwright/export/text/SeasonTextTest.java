@@ -17,11 +17,13 @@ import gripwright.schedule.Caution;
 import gripwright.schedule.PlannedExercise.Derivation;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.TimeZone;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -31,7 +33,7 @@ final class SeasonTextTest {
   private static final Path GOLDEN = Path.of("src/test/resources/gripwright/export/text");
 
   private static String text(CompiledPlan plan) {
-    return SeasonText.of(plan, Season::worded);
+    return SeasonText.of(plan, Wording.english(), finding -> Optional.of("club/thaw.grip:12"));
   }
 
   /** Compares with a file; {@code -Dgripwright.bless=true} rewrites it for review in a diff. */

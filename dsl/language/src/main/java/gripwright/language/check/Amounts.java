@@ -6,6 +6,7 @@ import gripwright.quantity.Dimension;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -13,9 +14,6 @@ import java.util.Optional;
 
 /** Reads amounts: the right unit, the right dimension, within bounds; or a finding and nothing. */
 final class Amounts {
-
-  private static final int FIRST_YEAR = 1900;
-  private static final int LAST_YEAR = 2199;
 
   private final Ledger ledger;
 
@@ -48,6 +46,11 @@ final class Amounts {
     if (slot.allows(base)) {
       return Optional.of(base);
     }
+    outside(amount, slot);
+    return Optional.empty();
+  }
+
+  private void outside(Amount amount, Slot slot) {
     ledger.error(
         amount,
         slot.code(),
@@ -59,7 +62,6 @@ final class Amounts {
         slot.low(),
         "high",
         slot.high());
-    return Optional.empty();
   }
 
   private boolean fits(Amount amount, Slot slot) {
@@ -124,7 +126,13 @@ final class Amounts {
 
   /** Returns a time. */
   Optional<Duration> time(Amount amount, Slot slot) {
-    return base(amount, slot).map(seconds -> Duration.ofNanos(Math.round(seconds * 1e9)));
+    Optional<Duration> time =
+        base(amount, slot).map(seconds -> Duration.ofNanos(Math.round(seconds * 1e9)));
+    if (time.isPresent() && !slot.allows(time.get().toNanos() / 1e9)) {
+      outside(amount, slot); // less than half a nanosecond
+      return Optional.empty();
+    }
+    return time;
   }
 
   /** Returns a length. */
@@ -162,7 +170,12 @@ final class Amounts {
             seconds -> {
               double weeks = Unit.WEEK.fromBase(seconds);
               if (Math.abs(weeks - Math.rint(weeks)) < 1e-9) {
-                return Optional.of((int) Math.rint(weeks));
+                int whole = (int) Math.rint(weeks);
+                if (slot.allows(Unit.WEEK.toBase(whole))) {
+                  return Optional.of(whole);
+                }
+                outside(amount, slot);
+                return Optional.empty();
               }
               ledger.error(amount, "value.whole-weeks", "slot", slot, "found", written(amount));
               return Optional.empty();
@@ -171,12 +184,18 @@ final class Amounts {
 
   /** Returns a date of a living athlete's time. */
   Optional<LocalDate> date(DateText date) {
-    int year = date.value().getYear();
-    if (year >= FIRST_YEAR && year <= LAST_YEAR) {
+    if (Range.YEAR.contains(date.value().getYear())) {
       return Optional.of(date.value());
     }
     ledger.error(
-        date, "value.date-range", "date", date.value(), "low", FIRST_YEAR, "high", LAST_YEAR);
+        date,
+        "value.date-range",
+        "date",
+        date.value(),
+        "low",
+        Range.YEAR.bound(Range.YEAR.low()),
+        "high",
+        Range.YEAR.bound(Range.YEAR.high()));
     return Optional.empty();
   }
 

@@ -83,7 +83,9 @@ final class BlockCheck {
     List<Advance> advances = advances(parts, trained);
     List<Block.Ease> eases = eases(parts, weeks);
     List<Block.Introduction> introductions = introductions(parts, trained);
-    return sessions.map(made -> new Block.Content(made, advances, eases, introductions));
+    return sessions
+        .filter(made -> ledger.sound())
+        .map(made -> new Block.Content(made, advances, eases, introductions));
   }
 
   private Optional<List<SessionPlan>> sessions(

@@ -9,6 +9,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Exercise.Weights;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Protocol;
+import gripwright.quantity.Range;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,8 +23,7 @@ final class ExerciseCheck {
   private final PlanScope scope;
   private final Ledger ledger;
 
-  /** The most grips that one exercise may choose from. */
-  private static final int MOST_GRIPS = 30;
+  private static final int MOST_GRIPS = (int) Range.GRIPS.high();
 
   ExerciseCheck(PlanScope scope) {
     this.scope = scope;

@@ -3,6 +3,7 @@ package gripwright.language.check;
 import gripwright.budget.Budget;
 import gripwright.budget.Limit;
 import gripwright.language.syntax.Syntax;
+import gripwright.plan.PlanSize;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Protocol.Part;
 import gripwright.protocol.Scheme;
@@ -37,7 +38,7 @@ final class Expansion {
 
   /** Tells whether an exercise is too much work to write out, and reports that it is. */
   static boolean tooLarge(Ledger ledger, Syntax at, long size, Budget budget) {
-    long most = budget.most(Limit.EXERCISE);
+    long most = PlanSize.most(budget, Limit.EXERCISE);
     if (size <= most) {
       return false;
     }

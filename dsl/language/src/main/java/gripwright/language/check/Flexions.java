@@ -5,6 +5,7 @@ import gripwright.hand.Joint;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.AngleRange;
 import gripwright.quantity.Numbers;
+import gripwright.quantity.Range;
 import java.util.Optional;
 
 /** Reads how far a joint is bent, in a grip and in a hand alike; or a finding and nothing. */
@@ -50,8 +51,13 @@ final class Flexions {
   private Optional<FlexionRange> flexion(AngleRange range, double first, double second) {
     double low = range.included() ? 180 - second : first;
     double high = range.included() ? 180 - first : second;
-    if (low < -180 || high > 180) {
-      impossible(range, Slot.ANGLE.toString(), low < -180 ? low : high, -180, 180);
+    if (!Slot.ANGLE.allows(low) || !Slot.ANGLE.allows(high)) {
+      impossible(
+          range,
+          Slot.ANGLE.toString(),
+          low < Range.ANGLE.low() ? low : high,
+          Range.ANGLE.low(),
+          Range.ANGLE.high());
       return Optional.empty();
     }
     return Optional.of(FlexionRange.degrees(low, high));
@@ -59,10 +65,10 @@ final class Flexions {
 
   /** Tells whether a joint can be bent like that; the middle of the range decides. */
   boolean possible(Joint joint, FlexionRange range, AngleRange at) {
-    JointRange bounds = JointRange.of(joint);
-    if (range.centre() >= bounds.least() && range.centre() <= bounds.greatest()) {
+    if (joint.middleOfRange().contains(range.centre())) {
       return true;
     }
+    JointRange bounds = JointRange.of(joint);
     impossible(
         at,
         range.low().equals(range.high())

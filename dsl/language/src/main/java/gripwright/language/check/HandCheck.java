@@ -4,6 +4,7 @@ import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
 import gripwright.hand.Hand.Bone;
+import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
 import gripwright.hand.JointLimits;
 import gripwright.hand.Segment;
@@ -12,6 +13,7 @@ import gripwright.language.syntax.AngleRange;
 import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.HandPart;
 import gripwright.quantity.Length;
+import gripwright.quantity.Numbers;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -35,6 +37,7 @@ final class HandCheck {
   private final Flexions flexions;
   private final HandNorms norms;
   private boolean lengthWritten;
+  private boolean atWrist;
 
   HandCheck(Ledger ledger) {
     this.ledger = ledger;
@@ -49,6 +52,7 @@ final class HandCheck {
     Optional<Length> breadth = Optional.empty();
     final Map<Bone, Length> bones = new HashMap<>();
     final Map<Finger, Length> knuckles = new EnumMap<>(Finger.class);
+    final Map<Finger, HandPart.KnuckleOffset> offsets = new EnumMap<>(Finger.class);
     final Optional<Side> side;
     JointLimits limits = JointLimits.UNKNOWN;
     boolean damaged;
@@ -66,6 +70,8 @@ final class HandCheck {
       both.bones.putAll(own.bones);
       both.knuckles.putAll(base.knuckles);
       both.knuckles.putAll(own.knuckles);
+      both.offsets.putAll(base.offsets);
+      both.offsets.putAll(own.offsets);
       both.limits = own.limits.over(base.limits);
       return both;
     }
@@ -81,16 +87,19 @@ final class HandCheck {
     for (Side side : Side.values()) {
       Measures measures =
           Measures.over(base, sides.getOrDefault(side, new Measures(Optional.of(side))));
-      measures.length.ifPresent(
-          length ->
-              hands.put(
-                  side,
-                  new Hand(
-                      length,
-                      measures.breadth,
-                      measures.bones,
-                      measures.knuckles,
-                      measures.limits)));
+      if (measures.length.isPresent() && aboveWrist(measures, measures.length.get())) {
+        hands.put(
+            side,
+            new Hand(
+                measures.length.get(),
+                measures.breadth,
+                measures.bones,
+                measures.knuckles,
+                measures.limits));
+      }
+    }
+    if (atWrist) {
+      return Optional.empty();
     }
     if (hands.size() == Side.values().length) {
       norms.tell(hands);
@@ -102,6 +111,31 @@ final class HandCheck {
           item, "value.missing", "kind", "statement", "name", "hand", "missing", "`length`");
     }
     return Optional.empty();
+  }
+
+  /** The wrist crease lies some way behind the middle finger's knuckle, and no knuckle there. */
+  private boolean aboveWrist(Measures measures, Length length) {
+    Length wrist = HandShape.middleKnuckle(length);
+    boolean above = true;
+    for (Map.Entry<Finger, Length> knuckle : measures.knuckles.entrySet()) {
+      HandPart.KnuckleOffset written = measures.offsets.get(knuckle.getKey());
+      if (written != null && knuckle.getValue().compareTo(wrist) >= 0) {
+        ledger.error(
+            written,
+            "value.knuckle-at-wrist",
+            "finger",
+            knuckle.getKey(),
+            "found",
+            Amounts.written(written.distance()),
+            "wrist",
+            Numbers.plain(Math.floor(wrist.millimetres()), 0) + " mm",
+            "length",
+            length);
+        above = false;
+        atWrist = true;
+      }
+    }
+    return above;
   }
 
   private Measures read(
@@ -218,7 +252,11 @@ final class HandCheck {
         once.first(offset.finger(), "knuckle", finger.get().word());
         distance
             .filter(d -> counts(finger.get(), d, offset))
-            .ifPresent(d -> measures.knuckles.put(finger.get(), d));
+            .ifPresent(
+                d -> {
+                  measures.knuckles.put(finger.get(), d);
+                  measures.offsets.put(finger.get(), offset);
+                });
       }
     }
   }

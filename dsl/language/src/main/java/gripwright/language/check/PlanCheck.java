@@ -244,7 +244,7 @@ final class PlanCheck {
         setups.add(place.get().with(grip.get()));
       }
     }
-    if (hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
+    if (ledger.sound() && hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
       Plan.Retest made = new Plan.Retest(setups, hold.get(), every.get());
       retests.add(made);
       builder.retest(made);
@@ -259,7 +259,7 @@ final class PlanCheck {
   }
 
   private boolean tooManyAthletes() {
-    return athletes.size() > tables.budget().most(Limit.ATHLETES);
+    return athletes.size() > PlanSize.most(tables.budget(), Limit.ATHLETES);
   }
 
   private void extent() {
@@ -276,7 +276,7 @@ final class PlanCheck {
   }
 
   private void bound(String what, long found, Limit limit) {
-    long most = tables.budget().most(limit);
+    long most = PlanSize.most(tables.budget(), limit);
     if (found > most) {
       ledger.error(
           declaration.name(), "value.too-many", "what", what, "found", found, "limit", most);

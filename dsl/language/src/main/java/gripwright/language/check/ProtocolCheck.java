@@ -90,12 +90,12 @@ final class ProtocolCheck {
     if (!ledger.sound()) {
       return Optional.empty();
     }
-    parts.forEach(builder::step);
-    Protocol protocol = builder.build();
-    if (Expansion.tooLarge(ledger, declaration.name(), protocol.size(Map.of()), budget)) {
+    if (Expansion.tooLarge(
+        ledger, declaration.name(), Protocol.size(parts, defaults), budget)) {
       return Optional.empty();
     }
-    return Optional.of(protocol);
+    parts.forEach(builder::step);
+    return Optional.of(builder.build());
   }
 
   private void item(ProtocolItem item) {
@@ -182,7 +182,7 @@ final class ProtocolCheck {
     if (slot == Slot.HOLD && term.isPresent() && term.get() instanceof Term.Given<?> given) {
       Parameter parameter = parameters.get(given.parameter());
       if (parameter != null && parameter.value() instanceof Amount amount) {
-        amounts.base(amount, Slot.HOLD);
+        amounts.time(amount, Slot.HOLD);
       }
     }
     return term;

@@ -6,6 +6,7 @@ import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Word;
 import gripwright.plan.Exercise;
 import gripwright.plan.SessionPlan;
+import gripwright.quantity.Range;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -17,8 +18,7 @@ import java.util.TreeMap;
 /** Checks a session of a block. */
 final class SessionCheck {
 
-  /** The most exercises that one session may have. */
-  private static final int MOST_EXERCISES = 100;
+  private static final int MOST_EXERCISES = (int) Range.EXERCISES.high();
 
   private final PlanScope scope;
   private final Ledger ledger;
@@ -113,7 +113,7 @@ final class SessionCheck {
           "missing",
           "`do`");
     }
-    return exercises.size() == written && written > 0
+    return exercises.size() == written && Range.EXERCISES.contains(written)
         ? Optional.of(new SessionPlan.Content(exercises, inner.warmUp(), inner.restBetween()))
         : Optional.empty();
   }

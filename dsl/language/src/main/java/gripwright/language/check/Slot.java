@@ -1,91 +1,80 @@
 package gripwright.language.check;
 
 import gripwright.quantity.Dimension;
-import gripwright.quantity.Numbers;
+import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A place in a file where an amount stands: what it is called, what it measures and between which
- * bounds it can be. The bounds are wide: they catch a slip of the pen or of the unit, and say
- * nothing about what is sensible.
+ * A place in a file where an amount stands: what a coach calls it and its range, which is that of
+ * the constructor that takes the amount.
  */
 enum Slot {
-  HOLD("a hold", Unit.SECOND, 0, true, 3_600),
-  REST("a rest", Unit.SECOND, 0, false, 86_400),
-  RESERVE("a reserve", Unit.SECOND, 0, false, 600),
-  FAILURE("a time to failure", Unit.SECOND, 0, true, 7_200),
-  WARM_UP("a warm-up", Unit.MINUTE, 0, false, 14_400),
-  REST_BETWEEN("a rest between exercises", Unit.MINUTE, 0, false, 14_400),
-  AVAILABLE("an available time", Unit.MINUTE, 0, true, 86_400),
-  CLIMBING("a time of climbing", Unit.MINUTE, 0, true, 86_400),
-  GAP("a gap between sessions", Unit.HOUR, 0, false, 31 * 86_400.0),
-  BLOCK("the length of a block", Unit.WEEK, 0, true, 520 * 604_800.0),
-  EVERY("the time between two steps", Unit.WEEK, 0, true, 520 * 604_800.0),
-  RETEST("the time between two retests", Unit.WEEK, 0, true, 520 * 604_800.0),
-  TAPER("the length of a taper", Unit.WEEK, 0, true, 8 * 604_800.0),
-  RAMP("the length of a ramp", Unit.WEEK, 0, true, 520 * 604_800.0),
-  COMPARISON("the length of a comparison", Unit.WEEK, 0, true, 520 * 604_800.0),
-  TRAINED("time in training", Unit.MONTH, 0, false, 1_200 * 2_629_800.0),
-  FAMILIAR("time with a grip", Unit.MONTH, 0, false, 1_200 * 2_629_800.0),
-
-  BODY_MASS("body mass", Unit.KILOGRAM, 10, false, 300),
-  LOAD("a load", Unit.KILOGRAM, 0, true, 1_000),
-  LOAD_STEP("a load step", Unit.KILOGRAM, 0, true, 200),
-  LOAD_LIMIT("the most that can be made up", Unit.KILOGRAM, 0, true, 1_000),
-
-  EDGE("the depth of an edge", Unit.MILLIMETRE, 1, false, 200),
-  EDGE_STEP("a step of depth", Unit.MILLIMETRE, 0, true, 100),
-  HAND_LENGTH("a hand length", Unit.MILLIMETRE, 100, false, 280),
-  HAND_BREADTH("a hand breadth", Unit.MILLIMETRE, 40, false, 140),
-  BONE("a finger bone", Unit.MILLIMETRE, 5, false, 80),
-  KNUCKLE("a knuckle's distance", Unit.MILLIMETRE, 0, false, 60),
-
-  ANGLE("a joint angle", Unit.DEGREE, -180, false, 180),
-  ANGLE_WITHIN("the room to either side", Unit.DEGREE, 0, false, 90),
-
-  SHARE("a share", Unit.PERCENT, 0, false, 1),
-  EASE("an eased share of sets", Unit.PERCENT, 0, true, 0.99),
-  LOAD_PERCENT("a rise of load", Unit.PERCENT, 0, true, 1),
-  WEEKLY_RISE("a weekly rise", Unit.PERCENT, 0, false, 1),
-
-  REPEATS("a number of repeats", null, 1, false, 1_000),
-  SETS("a number of sets", null, 0, false, 1_000),
-  SETS_LIMIT("a number of sets", null, 1, false, 100),
-  PER_WEEK("a number of sessions per week", null, 1, false, 7),
-  WEEK("the number of a week", null, 1, false, 520),
-  EXERCISE("the number of an exercise", null, 1, false, 1_000),
-  REPETITIONS("a number of holds", null, 1, false, 200),
-  EFFORT("an effort", null, 0, false, 10),
-  LEVEL_EFFORT("an effort to train at", null, 0, true, 10),
-  PAIN("a pain score", null, 0, false, 10);
+  HOLD("a hold", Range.HOLD),
+  REST("a rest", Range.REST),
+  RESERVE("a reserve", Range.RESERVE),
+  FAILURE("a time to failure", Range.FAILURE),
+  WARM_UP("a warm-up", Range.WARM_UP),
+  REST_BETWEEN("a rest between exercises", Range.REST_BETWEEN),
+  AVAILABLE("an available time", Range.AVAILABLE),
+  CLIMBING("a time of climbing", Range.CLIMBING),
+  GAP("a gap between sessions", Range.GAP),
+  BLOCK("the length of a block", Range.BLOCK),
+  EVERY("the time between two steps", Range.EVERY),
+  RETEST("the time between two retests", Range.RETEST),
+  TAPER("the length of a taper", Range.TAPER),
+  RAMP("the length of a ramp", Range.RAMP),
+  COMPARISON("the length of a comparison", Range.COMPARISON),
+  TRAINED("time in training", Range.TRAINED),
+  FAMILIAR("time with a grip", Range.FAMILIAR),
+  BODY_MASS("body mass", Range.BODY_MASS),
+  LOAD("a load", Range.LOAD),
+  LOAD_STEP("a load step", Range.LOAD_STEP),
+  LOAD_LIMIT("the most that can be made up", Range.LOAD_LIMIT),
+  EDGE("the depth of an edge", Range.EDGE),
+  EDGE_STEP("a step of depth", Range.EDGE_STEP),
+  HAND_LENGTH("a hand length", Range.HAND_LENGTH),
+  HAND_BREADTH("a hand breadth", Range.HAND_BREADTH),
+  BONE("a finger bone", Range.BONE),
+  KNUCKLE("a knuckle's distance", Range.KNUCKLE),
+  ANGLE("a joint angle", Range.ANGLE),
+  ANGLE_WITHIN("the room to either side", Range.ANGLE_WITHIN),
+  SHARE("a share", Range.SHARE),
+  EASE("an eased share of sets", Range.EASE),
+  LOAD_PERCENT("a rise of load", Range.LOAD_PERCENT),
+  WEEKLY_RISE("a weekly rise", Range.WEEKLY_RISE),
+  REPEATS("a number of repeats", Range.REPEATS),
+  SETS("a number of sets", Range.SETS),
+  SETS_LIMIT("a number of sets", Range.SETS_LIMIT),
+  PER_WEEK("a number of sessions per week", Range.PER_WEEK),
+  WEEK("the number of a week", Range.WEEK),
+  EXERCISE("the number of an exercise", Range.EXERCISE),
+  REPETITIONS("a number of holds", Range.REPETITIONS),
+  EFFORT("an effort", Range.EFFORT),
+  LEVEL_EFFORT("an effort to train at", Range.LEVEL_EFFORT),
+  PAIN("a pain score", Range.PAIN);
 
   private final String words;
-  private final @Nullable Unit unit;
-  private final double low;
-  private final boolean above;
-  private final double high;
+  private final Range range;
 
-  Slot(String words, @Nullable Unit unit, double low, boolean above, double high) {
+  Slot(String words, Range range) {
     this.words = words;
-    this.unit = unit;
-    this.low = low;
-    this.above = above;
-    this.high = high;
+    this.range = range;
   }
 
   /** Returns the dimension, that of a number for counts, scores and shares. */
   Dimension dimension() {
-    return unit == null ? Dimension.NUMBER : unit.dimension();
+    return range.unit().map(Unit::dimension).orElse(Dimension.NUMBER);
   }
 
   /** Returns the unit a coach would write here; null for counts and scores. */
   @Nullable Unit unit() {
-    return unit;
+    return range.unit().orElse(null);
   }
 
   /** Returns what belongs here, such as {@code a time}. */
   String expected() {
+    Unit unit = unit();
     if (unit == Unit.PERCENT) {
       return "a percentage";
     }
@@ -94,11 +83,12 @@ enum Slot {
 
   /** Tells whether a value in the base unit lies within the bounds. */
   boolean allows(double base) {
-    return (above ? base > low : base >= low) && base <= high;
+    return range.contains(base);
   }
 
   /** Returns the code of a value outside the bounds. */
   String code() {
+    Unit unit = unit();
     if (unit == null) {
       return this == EFFORT || this == PAIN || this == LEVEL_EFFORT ? "value.score" : "value.count";
     }
@@ -114,23 +104,17 @@ enum Slot {
 
   /** Returns the name of the lower bound among a finding's arguments. */
   String lowName() {
-    return above ? "above" : "low";
+    return range.excludesLow() ? "above" : "low";
   }
 
   /** Returns the lower bound as it would be written. */
   String low() {
-    return written(low);
+    return range.bound(range.low());
   }
 
   /** Returns the upper bound as it would be written. */
   String high() {
-    return written(high);
-  }
-
-  private String written(double base) {
-    return unit == null
-        ? Numbers.plain(base, 2)
-        : Numbers.plain(unit.fromBase(base), 2) + " " + unit.symbol();
+    return range.bound(range.high());
   }
 
   /** Returns what stands here in words, such as {@code a rest}. */

@@ -64,6 +64,9 @@ final class TestCheck {
           series.means().size());
       return Optional.empty();
     }
+    if (!ledger.sound()) {
+      return Optional.empty();
+    }
     return work.flatMap(time -> rest.map(pause -> new Series(time, pause, means)));
   }
 }

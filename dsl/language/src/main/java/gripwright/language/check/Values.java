@@ -9,6 +9,7 @@ import gripwright.protocol.Level;
 import gripwright.quantity.Dimension;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import java.util.Optional;
 
@@ -171,7 +172,7 @@ final class Values {
   /** Returns a share of the maximum, above 0 and at most 1. */
   Optional<Double> ofMax(Expr.PercentOfMax percent) {
     double fraction = percent.percent() / 100;
-    if (fraction > 0 && fraction <= 1) {
+    if (Range.OF_MAX.contains(fraction)) {
       return Optional.of(fraction);
     }
     ledger.error(percent, "value.level", "percent", Numbers.plain(percent.percent(), 6));

@@ -81,6 +81,9 @@ final class WaiverCheck {
     OptionalInt week = week(place, block);
     Optional<String> session = session(place, block);
     OptionalInt exercise = exercise(place, block);
+    if (!ledger.sound()) {
+      return Optional.empty();
+    }
     return Optional.of(
         new Waiver(
             item.rule().text(),

@@ -1,9 +1,9 @@
 package gripwright.language.finding;
 
-import gripwright.wording.Messages;
-import gripwright.wording.Wording;
 import gripwright.rule.Rule;
 import gripwright.rule.StandardRules;
+import gripwright.wording.Messages;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -38,7 +38,8 @@ public final class CodePages {
    * Returns the page of a code as text that ends in a line feed; empty if there is no such code.
    */
   public static Optional<String> page(String code) {
-    return Wording.english().template(code)
+    return Wording.english()
+        .template(code)
         .map(sentence -> heading(code, sentence))
         .or(() -> rule(code).map(rule -> heading(code, rule)))
         .map(heading -> heading + explanation(code));
@@ -49,7 +50,10 @@ public final class CodePages {
    * there is no such code.
    */
   public static Optional<String> sentence(String code) {
-    return Wording.english().template(code).map(CodePages::blanks).or(() -> rule(code).map(Rule::message));
+    return Wording.english()
+        .template(code)
+        .map(CodePages::blanks)
+        .or(() -> rule(code).map(Rule::message));
   }
 
   /**

@@ -111,8 +111,7 @@ public final class FindingText {
       }
     }
     long waived = findings.stream().filter(f -> f.waivedBecause().isPresent()).count();
-    String open =
-        parts.isEmpty() ? wording.say("common.no-findings") : String.join(", ", parts);
+    String open = parts.isEmpty() ? wording.say("common.no-findings") : String.join(", ", parts);
     if (waived == 0) {
       return open;
     }
@@ -149,7 +148,10 @@ public final class FindingText {
   private void title(StringBuilder out, Finding finding) {
     String head = wording.say("common." + finding.severity().word()) + "[" + finding.code() + "]";
     boolean waived = finding.waivedBecause().isPresent();
-    out.append(paint((waived ? wording.say("common.waived") + " " : "") + head, waived ? DIM : severityColour(finding)))
+    out.append(
+            paint(
+                (waived ? wording.say("common.waived") + " " : "") + head,
+                waived ? DIM : severityColour(finding)))
         .append(paint(": " + Glyphs.printable(wording.sentence(finding)), waived ? DIM : BOLD))
         .append('\n');
   }

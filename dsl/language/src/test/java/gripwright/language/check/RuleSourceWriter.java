@@ -29,6 +29,8 @@ final class RuleSourceWriter {
 
       import gripwright.ability.Ability;
       import gripwright.ability.GradeScale;
+      import gripwright.expression.Kind;
+      import gripwright.expression.Scope;
       import gripwright.quantity.Unit;
       import java.util.List;
       import java.util.Optional;

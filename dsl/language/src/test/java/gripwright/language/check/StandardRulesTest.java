@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.finding.Wording;
 import gripwright.language.resolve.Declared;
 import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.Declaration;
@@ -13,6 +12,7 @@ import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Reader;
 import gripwright.rule.RuleSet;
 import gripwright.rule.StandardRules;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

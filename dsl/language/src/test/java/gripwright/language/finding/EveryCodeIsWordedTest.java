@@ -28,6 +28,10 @@ final class EveryCodeIsWordedTest {
       Pattern.compile("Finding\\.(error|warning|advice)\\(");
   private static final Pattern WORD = Pattern.compile("\\{([a-zA-Z][a-zA-Z0-9-]*)\\}");
 
+  /** Codes by which findings of others are recognized. */
+  private static final Pattern LOOKED_FOR =
+      Pattern.compile("\\.equals\\(\"[^\"]*\"\\)|Set\\.of\\((\"[^\"]*\",?\\s*)+\\)");
+
   private static List<String> sources() throws IOException {
     List<String> texts = new ArrayList<>();
     for (Path root : List.of(Path.of("../../core/src/main/java"), Path.of("src/main/java"))) {
@@ -58,7 +62,8 @@ final class EveryCodeIsWordedTest {
   @Test
   void planningGivesEveryWordThatItsSentencesUse() throws IOException {
     Set<String> wrong = new TreeSet<>();
-    for (String source : sources()) {
+    for (String text : sources()) {
+      String source = LOOKED_FOR.matcher(text).replaceAll("");
       Matcher codes = CODE.matcher(source);
       while (codes.find()) {
         String code = codes.group(1);

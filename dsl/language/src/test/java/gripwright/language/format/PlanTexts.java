@@ -20,8 +20,7 @@ final class PlanTexts {
 
   static final Path EXAMPLES = Path.of("../../examples/plans");
   static final Path CATALOGUE = Path.of("src/main/resources/gripwright/language/catalogue");
-  static final Path SAMPLES =
-      Path.of(System.getProperty("gripwright.samples", "../../../shared/samples")).resolve("good");
+  static final Path SAMPLES = Path.of("src/test/resources/samples/good");
   private static final List<Path> FOLDERS =
       List.of(
           EXAMPLES,

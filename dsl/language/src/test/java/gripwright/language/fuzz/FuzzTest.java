@@ -15,6 +15,8 @@ import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Reader;
 import gripwright.language.syntax.SyntaxElement;
 import gripwright.language.syntax.SyntaxNode;
+import gripwright.work.CountedWork;
+import gripwright.work.Work;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,22 +34,30 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Texts of the published grammar, and stored texts with parts replaced by others of the same
- * production, go the whole way from characters to sessions: none throws, each ends soon, the tree
- * gives the text back, and every finding stands inside a text.
+ * production, go the whole way from characters to sessions: none throws, each takes moderate work,
+ * the tree gives the text back, and every finding stands inside a text.
  *
- * <p>A text whose findings are of kinds not met together before is kept and changed further. For a
- * long run: {@code -Dgripwright.fuzz.minutes=30 -Dgripwright.fuzz.seed=7}. What fails, or is kept,
- * is written to {@code target/fuzz}; what failed once belongs into {@code resources/fuzz}, which is
- * run again on every build.
+ * <p>A text whose findings are of kinds not met together before is kept and changed further. A
+ * build reads the same texts each time, a fixed number of them. For a long run: {@code
+ * -Dgripwright.fuzz.minutes=30 -Dgripwright.fuzz.seed=7}. What fails, or is kept, is written to
+ * {@code target/fuzz}; what failed once belongs into {@code resources/fuzz}, which is run again on
+ * every build.
  */
+@CountedWork
 class FuzzTest {
 
+  private static final int TEXTS = Integer.getInteger("gripwright.fuzz.texts", 2_000);
+
+  /** Above zero only by hand, for a long run; then the number of texts doesn't matter. */
   private static final double MINUTES =
-      Double.parseDouble(System.getProperty("gripwright.fuzz.minutes", "0.05"));
+      Double.parseDouble(System.getProperty("gripwright.fuzz.minutes", "0"));
+
   private static final long SEED = Long.getLong("gripwright.fuzz.seed", 20270111);
 
-  /** A text of this size ends far sooner; a busy machine is slow. */
-  private static final long MOST_MILLIS = 20_000;
+  /** Steps for a text whatever it is, and for each of its characters. */
+  private static final long MOST_STEPS = 100_000_000;
+
+  private static final long MOST_STEPS_A_CHARACTER = 5_000;
 
   private static final int MOST_KEPT = 3_000;
   private static final Path FOUND = Path.of("target/fuzz");
@@ -95,7 +105,7 @@ class FuzzTest {
     long end = System.nanoTime() + (long) (MINUTES * 60e9);
     long texts = 0;
     Set<String> codes = new TreeSet<>();
-    while (System.nanoTime() < end && failures.size() < 20) {
+    while ((MINUTES > 0 ? System.nanoTime() < end : texts < TEXTS) && failures.size() < 20) {
       String text = next(random);
       Set<String> told = run(text);
       codes.addAll(told);
@@ -136,7 +146,13 @@ class FuzzTest {
   /** Replaces a part by another of its production, by nothing, or by itself twice. */
   private String replaced(String text, Random random) {
     List<SyntaxNode> nodes = new ArrayList<>();
-    collect(Reader.parse(SourceFile.of("x.grip", text)).tree().root(), nodes);
+    try {
+      ParsedFile parsed =
+          Work.atMost(mostSteps(text), () -> Reader.parse(SourceFile.of("x.grip", text)));
+      collect(parsed.tree().root(), nodes);
+    } catch (Work.TooMuch e) {
+      return text; // which is run next, and fails
+    }
     if (nodes.isEmpty()) {
       return text;
     }
@@ -199,31 +215,34 @@ class FuzzTest {
 
   /** Reads and compiles a text, and returns the codes of its findings. */
   private Set<String> run(String text) {
-    Set<String> told = new TreeSet<>();
-    long start = System.nanoTime();
     try {
-      ParsedFile parsed = Reader.parse(SourceFile.of("x.grip", text));
-      check(parsed.tree().text().equals(text), "the tree is another text");
-      ReadOptions options =
-          ReadOptions.standard().withFiles(SourceLoader.of(files)).withAllFindings();
-      Reading reading = Gripwright.read("x.grip", text, options);
-      Compilation compilation = reading.compile();
-      for (LocatedFinding finding : compilation.located()) {
-        check(
-            finding.span().end() <= finding.file().text().length(),
-            finding.finding().code() + " stands outside its file");
-      }
-      for (ReportedFinding finding : compilation.findings()) {
-        check(
-            !finding.message().isBlank() && finding.line() >= 1, finding.code() + " says nothing");
-        told.add(finding.code());
-      }
+      return Work.atMost(mostSteps(text), () -> told(text));
     } catch (RuntimeException | Error e) {
       fail(e.getClass().getSimpleName() + " " + top(e), text);
+      return Set.of();
     }
-    long millis = (System.nanoTime() - start) / 1_000_000;
-    if (millis > MOST_MILLIS) {
-      fail("slow", text);
+  }
+
+  private static long mostSteps(String text) {
+    return MOST_STEPS + MOST_STEPS_A_CHARACTER * text.length();
+  }
+
+  private Set<String> told(String text) {
+    Set<String> told = new TreeSet<>();
+    ParsedFile parsed = Reader.parse(SourceFile.of("x.grip", text));
+    check(parsed.tree().text().equals(text), "the tree is another text");
+    ReadOptions options =
+        ReadOptions.standard().withFiles(SourceLoader.of(files)).withAllFindings();
+    Reading reading = Gripwright.read("x.grip", text, options);
+    Compilation compilation = reading.compile();
+    for (LocatedFinding finding : compilation.located()) {
+      check(
+          finding.span().end() <= finding.file().text().length(),
+          finding.finding().code() + " stands outside its file");
+    }
+    for (ReportedFinding finding : compilation.findings()) {
+      check(!finding.message().isBlank() && finding.line() >= 1, finding.code() + " says nothing");
+      told.add(finding.code());
     }
     return told;
   }

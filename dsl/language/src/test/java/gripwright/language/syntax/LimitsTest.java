@@ -9,15 +9,16 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 
-/** Strange texts end with one clear finding, soon and without a deep stack. */
+/**
+ * Strange texts end with one clear finding and without a deep stack. {@link LimitsWorkTest} counts
+ * what they cost.
+ */
 class LimitsTest {
 
   private static final int SMALL_STACK = 512 * 1024;
 
-  /** Far above what any of these takes, even on a busy machine; a quadratic step goes beyond it. */
-  private static final long MOST_MILLIS = 10_000;
-
-  private static List<String> codes(String text) throws InterruptedException {
+  /** Reads a text and returns the codes of its findings. */
+  List<String> codes(String text) throws InterruptedException {
     AtomicReference<List<String>> codes = new AtomicReference<>();
     AtomicReference<Throwable> failure = new AtomicReference<>();
     Thread thread =
@@ -31,12 +32,9 @@ class LimitsTest {
             "small stack",
             SMALL_STACK);
     thread.setUncaughtExceptionHandler((t, e) -> failure.set(e));
-    long start = System.nanoTime();
     thread.start();
     thread.join();
-    long millis = (System.nanoTime() - start) / 1_000_000;
     assertNull(failure.get());
-    assertTrue(millis < MOST_MILLIS, () -> "took " + millis + " ms");
     return codes.get();
   }
 

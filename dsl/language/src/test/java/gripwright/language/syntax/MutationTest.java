@@ -1,10 +1,10 @@
 package gripwright.language.syntax;
 
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.work.CountedWork;
+import gripwright.work.Work;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -13,10 +13,14 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Whatever is deleted, doubled or swapped, a text is read to its end and comes back. */
+@CountedWork
 class MutationTest {
 
   private static final Pattern PIECE = Pattern.compile("\\s+|[\\p{L}\\p{N}_.-]+|.", Pattern.DOTALL);
   private static final int MUTATIONS = 10_000;
+
+  /** Several times what the costliest of these short texts takes. */
+  private static final long MOST_STEPS = 5_000_000;
 
   @Test
   void mutatedTextsAreRead() {
@@ -33,12 +37,17 @@ class MutationTest {
         mutate(pieces, random);
       }
       String text = String.join("", pieces);
-      ParsedFile parsed =
-          assertTimeoutPreemptively(
-              Duration.ofSeconds(10), () -> Texts.check(text), () -> "hangs on\n" + text);
-      withFindings += parsed.findings().isEmpty() ? 0 : 1;
+      withFindings += read(text).findings().isEmpty() ? 0 : 1;
     }
     assertTrue(withFindings > MUTATIONS / 3, "mutations are noticed");
+  }
+
+  private static ParsedFile read(String text) {
+    try {
+      return Work.atMost(MOST_STEPS, () -> Texts.check(text));
+    } catch (Work.TooMuch e) {
+      throw new AssertionError("takes too much work:\n" + text, e);
+    }
   }
 
   private static List<String> pieces(String text) {

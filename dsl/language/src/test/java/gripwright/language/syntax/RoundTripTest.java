@@ -2,9 +2,7 @@ package gripwright.language.syntax;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -19,15 +17,22 @@ import org.junit.jupiter.api.TestFactory;
 /** The tree gives the text back, whatever the text. */
 class RoundTripTest {
 
-  private static final Path SAMPLES =
-      Path.of(System.getProperty("gripwright.samples", "../../../shared/samples"));
+  private static final Path SAMPLES = Path.of("src/test/resources/samples");
 
   @TestFactory
   Stream<DynamicTest> samplesComeBackAndHaveNoMistakeInTheirSyntax() {
-    assumeTrue(Files.isDirectory(SAMPLES), () -> "no samples at " + SAMPLES.toAbsolutePath());
     return Stream.of("good", "bad")
         .flatMap(folder -> Texts.in(SAMPLES.resolve(folder)).stream())
         .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> clean(file)));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> samplesOfALaterLanguageComeBackToo() {
+    return Texts.in(SAMPLES.resolve("second")).stream()
+        .map(
+            file ->
+                DynamicTest.dynamicTest(
+                    file.getFileName().toString(), () -> Texts.check(Texts.read(file))));
   }
 
   @TestFactory

@@ -5,6 +5,7 @@ import gripwright.quantity.Dimension;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,12 +20,6 @@ final class AmountOption {
       Pattern.compile("\\s*([+-]?[0-9]{1,9}(?:\\.[0-9]{1,9})?)\\s*(\\S*)\\s*");
 
   private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]{1,9}(?:\\.[0-9]{1,9})?");
-
-  /** Bounds as in a plan: they catch a slip of the pen, and say nothing about what is sensible. */
-  private static final double SHALLOWEST = 1;
-
-  private static final double DEEPEST = 200;
-  private static final double HEAVIEST = 1000;
 
   private final String option;
   private final String written;
@@ -93,13 +88,13 @@ final class AmountOption {
     AmountOption amount = parse(option, written, "20mm");
     Unit unit = amount.unit(Unit.of(Dimension.LENGTH), "the depth of an edge");
     double millimetres = unit.toBase(amount.value);
-    if (!(millimetres >= SHALLOWEST && millimetres <= DEEPEST)) {
+    if (!Range.EDGE.contains(millimetres)) {
       throw new UsageException(
           option
               + " is an edge from "
-              + Numbers.plain(SHALLOWEST, 0)
+              + Numbers.plain(Range.EDGE.low(), 0)
               + " to "
-              + Numbers.plain(DEEPEST, 0)
+              + Numbers.plain(Range.EDGE.high(), 0)
               + " mm deep, not "
               + amount.written);
     }
@@ -119,11 +114,11 @@ final class AmountOption {
     double base = unit.toBase(amount.value);
     double kilograms =
         unit.dimension().equals(Dimension.FORCE) ? base / Unit.NEWTONS_PER_KILOGRAM : base;
-    if (!(kilograms > 0 && kilograms <= HEAVIEST)) {
+    if (!Range.LOAD.contains(kilograms)) {
       throw new UsageException(
           option
               + " is what both hands hold together, above 0 and up to "
-              + Numbers.plain(HEAVIEST, 0)
+              + Numbers.plain(Range.LOAD.high(), 0)
               + " kg, not "
               + amount.written);
     }

@@ -9,6 +9,7 @@ import gripwright.language.EditionReading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,11 +71,12 @@ public final class DiffCommand {
         asked(EditionDiff.between(before.edition(), after.edition()), given, before, after);
     if (given.asJson()) {
       console.out(
-          JsonDocuments.diff(diff, before.edition().findings(), after.edition().findings()));
+          JsonDocuments.diff(
+              diff, before.edition().findings(), after.edition().findings(), Wording.english()));
     } else {
       sayErrors("OLD", given.rest().get(0), before, console);
       sayErrors("NEW", given.rest().get(1), after, console);
-      console.out(DiffText.of(diff));
+      console.out(DiffText.of(diff, Wording.english()));
     }
     return before.usable() && after.usable() ? Exit.FINE : Exit.ERRORS;
   }

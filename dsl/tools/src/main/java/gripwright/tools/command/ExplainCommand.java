@@ -12,6 +12,7 @@ import gripwright.language.Reading;
 import gripwright.language.finding.CodePages;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.List;
@@ -155,11 +156,12 @@ public final class ExplainCommand {
           plans.stream()
               .map(plan -> CompileCommand.document(run.compilation(), plan, plan.on(date)))
               .toList();
-      console.out(JsonDocuments.compiled(documents, run.compilation().findings()));
+      console.out(
+          JsonDocuments.compiled(documents, run.compilation().findings(), Wording.english()));
     } else {
       console.out(
           plans.stream()
-              .map(plan -> DayText.of(plan, date))
+              .map(plan -> DayText.of(plan, date, Wording.english()))
               .collect(Collectors.joining(CompileCommand.BETWEEN)));
     }
     return Exit.FINE;

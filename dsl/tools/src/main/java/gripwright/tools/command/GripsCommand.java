@@ -6,6 +6,7 @@ import gripwright.language.finding.FindingText;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.survey.GripSurvey;
+import gripwright.wording.Wording;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -77,9 +78,9 @@ public final class GripsCommand {
                   load.or(() -> log.bodyMassOn(day)).orElse(athlete.bodyMass()),
                   day);
           if (given.asJson()) {
-            console.out(JsonDocuments.grips(survey, reading.findings()));
+            console.out(JsonDocuments.grips(survey, reading.findings(), Wording.english()));
           } else {
-            console.out(GripText.of(survey));
+            console.out(GripText.of(survey, Wording.english()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });

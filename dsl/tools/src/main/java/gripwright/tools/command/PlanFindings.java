@@ -4,10 +4,11 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.wording.Wording;
 import gripwright.season.CompiledPlan;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Which findings of a run are about which plan, and where in the text a plan's finding stands. */
 final class PlanFindings {
@@ -44,15 +45,15 @@ final class PlanFindings {
     return athletes.isEmpty() || athletes.contains(plan.athlete().name());
   }
 
-  /** Returns a plan's finding with its words and, where it stands in the text, its line. */
-  ReportedFinding worded(Finding finding) {
+  /** Returns file and line of a plan's finding, where it stands in the text. */
+  Optional<String> source(Finding finding) {
     return all.stream()
         .filter(f -> f.finding().equals(finding))
         .findFirst()
         .or(() -> all.stream().filter(f -> isSame(f.finding(), finding)).findFirst())
         .map(f -> new LocatedFinding(finding, f.file(), f.span(), List.of()))
-        .map(l -> l.report(Wording.english()))
-        .orElseGet(() -> Wording.english().report(finding));
+        .map(PlanFindings::report)
+        .map(reported -> reported.file() + ":" + reported.line());
   }
 
   private static boolean isSame(Finding one, Finding other) {

@@ -9,12 +9,12 @@ import gripwright.finding.ReportedFinding;
 import gripwright.language.Reading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.wording.Wording;
 import gripwright.log.Log;
 import gripwright.plan.Plan;
 import gripwright.review.Review;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Season;
+import gripwright.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -131,10 +131,11 @@ public final class ReviewCommand {
     review.findings().forEach(finding -> located.add(reading.located(finding)));
     if (given.asJson()) {
       List<ReportedFinding> findings = located.stream().map(l -> l.report(Wording.english())).toList();
-      console.out(JsonDocuments.review(review, Wording.english()::sentence, findings));
+      console.out(JsonDocuments.review(review, findings, Wording.english()));
       return;
     }
-    console.out(given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Wording.english()::sentence));
+    console.out(
+        given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Wording.english()));
     console.err(FindingText.plain().render(located));
   }
 }

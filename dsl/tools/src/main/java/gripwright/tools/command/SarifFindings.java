@@ -5,9 +5,9 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.language.Reading;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.wording.Wording;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,10 +25,12 @@ final class SarifFindings {
         .related()
         .forEach(
             other ->
-                related.add(related(Wording.english().related(other.key()), other.file(), other.span())));
+                related.add(
+                    related(Wording.english().related(other.key()), other.file(), other.span())));
     for (ModelPath place : finding.places()) {
       LocatedFinding also = reading.located(Finding.error(finding.code(), place));
-      SarifResult.Related here = related(Wording.english().related("also-here"), also.file(), also.span());
+      SarifResult.Related here =
+          related(Wording.english().related("also-here"), also.file(), also.span());
       boolean same = also.file().name().equals(file.name()) && also.span().equals(located.span());
       if (!same && also.span().length() > 0 && !related.contains(here)) {
         related.add(here);

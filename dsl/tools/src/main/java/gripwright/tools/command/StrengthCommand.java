@@ -5,6 +5,7 @@ import gripwright.export.text.StrengthText;
 import gripwright.language.finding.FindingText;
 import gripwright.quantity.Length;
 import gripwright.survey.StrengthSurvey;
+import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
@@ -65,9 +66,9 @@ public final class StrengthCommand {
               day.map(on -> StrengthSurvey.of(athlete, log, reading.grips().values(), edge, on))
                   .orElseGet(() -> StrengthSurvey.untested(athlete));
           if (given.asJson()) {
-            console.out(JsonDocuments.strength(survey, reading.findings()));
+            console.out(JsonDocuments.strength(survey, reading.findings(), Wording.english()));
           } else {
-            console.out(StrengthText.of(survey));
+            console.out(StrengthText.of(survey, Wording.english()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });

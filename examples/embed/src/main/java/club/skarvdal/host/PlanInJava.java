@@ -46,8 +46,7 @@ public final class PlanInJava {
   }
 
   static void print(PrintStream out) {
-    Season season =
-        Season.of(List.of(plan()), List.of(athlete()), List.of(log()), List.of());
+    Season season = Season.of(List.of(plan()), List.of(athlete()), List.of(log()), List.of());
     CompiledSeason compiled = season.compile();
     compiled.findings().forEach(f -> out.println(f.severity() + " " + f.code() + " " + f.place()));
     if (!compiled.usable()) {

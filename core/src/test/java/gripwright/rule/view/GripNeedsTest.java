@@ -1,4 +1,4 @@
-package gripwright.rule;
+package gripwright.rule.view;
 
 import static gripwright.rule.Winter.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,7 +9,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.Prerequisites;
 import gripwright.hand.Finger;
-import gripwright.rule.view.PlanView;
+import gripwright.rule.Winter;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,14 +39,13 @@ class GripNeedsTest {
   void whatIsAskedIsEnough(
       double trained, String grade, String grip, double familiar, boolean meets) {
     PlanView plan =
-        new PlanView(
+        Views.of(
             new Winter()
                 .athlete(
                     a ->
                         a.trained(trained)
                             .ability(Ability.of(GradeScale.FRENCH, grade))
-                            .familiar(grip, familiar))
-                .compiled());
+                            .familiar(grip, familiar)));
     assertEquals(meets, plan.athleteOn(MONDAY).meetsNeeds(LOW_OPEN));
   }
 }

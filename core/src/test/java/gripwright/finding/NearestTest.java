@@ -1,8 +1,7 @@
-package gripwright.language.finding;
+package gripwright.finding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.finding.Nearest;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -11,7 +10,7 @@ import net.jqwik.api.constraints.AlphaChars;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
 
-final class NearestTest {
+class NearestTest {
 
   private static final List<String> GRIPS =
       List.of("half-crimp", "full-crimp", "open-four", "front-three", "front-two", "back-three");

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.athlete.Athlete;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
+import gripwright.schedule.HardThing;
+import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -18,7 +20,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Why a session is on its day, or on none: Tuesday, Thursday and Saturday are available. */
-class PlacementWordsTest {
+class PlacementReasonsTest {
 
   private static final LocalDate TUESDAY = MONDAY.plusDays(1);
   private static final LocalDate THURSDAY = MONDAY.plusDays(3);
@@ -28,17 +30,17 @@ class PlacementWordsTest {
     return new Placement.Request("s", minutes, Duration.ofHours(48), hard, List.of(prefer));
   }
 
-  private static Placement.HardDay hard(int day, FingerSet fingers, String what) {
+  private static Placement.HardDay hard(int day, FingerSet fingers, HardThing what) {
     return new Placement.HardDay(MONDAY.plusDays(day), fingers, what);
   }
 
-  private static PlacementWords words(
+  private static PlacementReasons words(
       Athlete athlete, Map<String, LocalDate> last, Placement.HardDay... hard) {
-    return new PlacementWords(
+    return new PlacementReasons(
         new Placement.Week(MONDAY, athlete::availableOn, List.of(hard), last), athlete, 2);
   }
 
-  private static PlacementWords words(Placement.HardDay... hard) {
+  private static PlacementReasons words(Placement.HardDay... hard) {
     return words(Skarvdal.ylva().build(), Map.of(), hard);
   }
 
@@ -46,38 +48,42 @@ class PlacementWordsTest {
 
   @Test
   void aDayIsToldByItsTimeAndWhatCameBefore() {
-    assertEquals("90 min free for 45 min", words().because(request(45, Optional.empty()), TUESDAY));
+    assertEquals(
+        "90 min free for 45 min",
+        Words.say(words().because(request(45, Optional.empty()), TUESDAY)));
     assertEquals(
         "60 min free for 45 min, a preferred day",
-        words().because(request(45, Optional.empty(), DayOfWeek.THURSDAY), THURSDAY));
+        Words.say(words().because(request(45, Optional.empty(), DayOfWeek.THURSDAY), THURSDAY)));
     assertEquals(
         "60 min free for 45 min; 4 days after the last one",
-        words(Skarvdal.ylva().build(), Map.of("s", MONDAY.minusDays(1), "t", MONDAY))
-            .because(request(45, Optional.empty()), THURSDAY));
+        Words.say(
+            words(Skarvdal.ylva().build(), Map.of("s", MONDAY.minusDays(1), "t", MONDAY))
+                .because(request(45, Optional.empty()), THURSDAY)));
   }
 
   @Test
   void theLatestHardDayBeforeItOnTheSameFingersIsTold() {
     Placement.HardDay[] days = {
-      hard(-2, FingerSet.FOUR, "hard climbing"),
-      hard(0, DRAG.fingers(), "session power"),
-      hard(3, FingerSet.FOUR, "tests"),
-      hard(5, FingerSet.FOUR, "hard climbing")
+      hard(-2, FingerSet.FOUR, new HardThing.Climbing()),
+      hard(0, DRAG.fingers(), new HardThing.Session("power")),
+      hard(3, FingerSet.FOUR, new HardThing.Tests()),
+      hard(5, FingerSet.FOUR, new HardThing.Climbing())
     };
     assertEquals(
         "60 min free for 45 min; 3 days after session power",
-        words(days).because(request(45, FOUR), THURSDAY));
+        Words.say(words(days).because(request(45, FOUR), THURSDAY)));
     FingerSet little = new FingerSet(FingerSet.FOUR.bits() & ~DRAG.fingers().bits());
     assertEquals(
         "60 min free for 45 min; 5 days after hard climbing",
-        words(days).because(request(45, Optional.of(little)), THURSDAY));
+        Words.say(words(days).because(request(45, Optional.of(little)), THURSDAY)));
     assertEquals(
-        "60 min free for 45 min", words(days).because(request(45, Optional.empty()), THURSDAY));
+        "60 min free for 45 min",
+        Words.say(words(days).because(request(45, Optional.empty()), THURSDAY)));
   }
 
-  private static String reason(PlacementWords words, Conflict.Fact... facts) {
+  private static String reason(PlacementReasons words, Conflict.Fact... facts) {
     Set<Conflict.Fact> all = new LinkedHashSet<>(List.of(facts));
-    return words.reason(request(75, FOUR), all);
+    return Words.say(words.conflict(request(75, FOUR), all));
   }
 
   @Test
@@ -94,12 +100,12 @@ class PlacementWordsTest {
             + " and the goal on mon 2027-03-08",
         reason(
             words(),
-            new Conflict.HardOn(hard(7, FingerSet.FOUR, "the goal")),
-            new Conflict.HardOn(hard(0, FingerSet.FOUR, "hard climbing")),
-            new Conflict.HardOn(hard(-1, FingerSet.FOUR, "tests"))));
+            new Conflict.HardOn(hard(7, FingerSet.FOUR, new HardThing.Goal())),
+            new Conflict.HardOn(hard(0, FingerSet.FOUR, new HardThing.Climbing())),
+            new Conflict.HardOn(hard(-1, FingerSet.FOUR, new HardThing.Tests()))));
     assertEquals(
         "week 2 has seven days and 48 h are kept from tests on sun",
-        reason(words(), new Conflict.HardOn(hard(6, FingerSet.FOUR, "tests"))));
+        reason(words(), new Conflict.HardOn(hard(6, FingerSet.FOUR, new HardThing.Tests()))));
   }
 
   @Test
@@ -115,13 +121,13 @@ class PlacementWordsTest {
 
   @Test
   void aDayThatIsJustLongEnoughIsNoReason() {
-    PlacementWords words = words();
+    PlacementReasons words = words();
     Set<Conflict.Fact> thursday = Set.of(new Conflict.TimeOn(THURSDAY));
     assertEquals(
         "tue, thu and sat are the only days left in week 2",
-        words.reason(request(60, FOUR), thursday));
+        Words.say(words.conflict(request(60, FOUR), thursday)));
     assertEquals(
         "tue and sat are the only days left in week 2 and thu has 60 min for 61 min",
-        words.reason(request(61, FOUR), thursday));
+        Words.say(words.conflict(request(61, FOUR), thursday)));
   }
 }

@@ -1,4 +1,4 @@
-package gripwright.rule;
+package gripwright.expression;
 
 import static gripwright.expression.Expression.number;
 import static gripwright.expression.Expression.subject;
@@ -6,10 +6,9 @@ import static gripwright.rule.Winter.HALF_CRIMP;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gripwright.expression.Expression;
-import gripwright.expression.ExpressionCompiler;
-import gripwright.expression.Kind;
+import gripwright.rule.Winter;
 import gripwright.rule.view.PlanView;
+import gripwright.rule.view.Views;
 import org.junit.jupiter.api.Test;
 
 /** What is asked of something that is not there is neither yes nor no. */
@@ -20,22 +19,18 @@ class MissingValuesTest {
   private static final Expression EXERCISE = subject(Kind.EXERCISE);
 
   private final PlanView plan =
-      new PlanView(
-          new Winter()
-              .session(0, line(HALF_CRIMP, 85))
-              .session(7, line(HALF_CRIMP, 50))
-              .compiled());
+      Views.of(new Winter().session(0, line(HALF_CRIMP, 85)).session(7, line(HALF_CRIMP, 50)));
 
   private int first(Expression condition) {
-    return ExpressionCompiler.truth(condition, Kind.WEEK).of(plan.weeks.get(0));
+    return ExpressionValues.truth(condition, Kind.WEEK, Views.week(plan, 1));
   }
 
   private int second(Expression condition) {
-    return ExpressionCompiler.truth(condition, Kind.WEEK).of(plan.weeks.get(1));
+    return ExpressionValues.truth(condition, Kind.WEEK, Views.week(plan, 2));
   }
 
   @Test
-  void hasTellsNumbersTruthsAndThingsThatAreThere() {
+  void hasIsTrueOfNumbersTruthsAndThingsThatAreThere() {
     assertEquals(ExpressionCompiler.NO, first(BEFORE.exists()));
     assertEquals(ExpressionCompiler.YES, second(BEFORE.exists()));
     assertEquals(ExpressionCompiler.NO, first(BEFORE.get("eased").exists()));
@@ -57,7 +52,7 @@ class MissingValuesTest {
 
   @Test
   void aMinusSignTurnsANumberRound() {
-    ExpressionCompiler.Value value = ExpressionCompiler.number(WEEK.get("number").negated(), Kind.WEEK);
-    assertEquals(-2, value.of(plan.weeks.get(1)));
+    Expression negated = WEEK.get("number").negated();
+    assertEquals(-2, ExpressionValues.number(negated, Kind.WEEK, Views.week(plan, 2)));
   }
 }

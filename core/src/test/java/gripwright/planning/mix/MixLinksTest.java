@@ -3,8 +3,10 @@ package gripwright.planning.mix;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.plan.Exercise;
+import gripwright.quantity.Length;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.GripMix;
+import gripwright.wording.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +14,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** How a mix of grips is told, link by link. */
-class MixWordsTest {
+class MixLinksTest {
 
   private static final GripMix MIX =
       new GripMix(
@@ -22,19 +24,26 @@ class MixWordsTest {
           Optional.of(
               new GripMix.Blend(new TreeMap<>(Map.of("half-crimp", 1.0)), 0.6, 1, 0.7, 0.6)),
           List.of(
-              limit("front-two", GripMix.Kind.GATE, "split-grip-gate"),
-              limit("back-two", GripMix.Kind.LOAD, "plan.no-test"),
-              limit("mono", GripMix.Kind.LOAD, ""),
-              limit("full-crimp", GripMix.Kind.NOT_NAMED, "no demand of the plan names it"),
-              limit("pinch", GripMix.Kind.HAND, "the hand does not take it on 20 mm")));
+              limit("front-two", new GripMix.ClosedByRule("split-grip-gate")),
+              limit("back-two", new GripMix.NoLoad("plan.no-test")),
+              limit("mono", new GripMix.NoLoad("")),
+              limit("full-crimp", new GripMix.NotNamed()),
+              limit("pinch", new GripMix.OutOfReach(Length.ofMillimetres(20)))));
 
-  private static GripMix.Limit limit(String grip, GripMix.Kind kind, String reason) {
-    return new GripMix.Limit(grip, kind, reason, 0.05);
+  private static GripMix.Limit limit(String grip, GripMix.Reason reason) {
+    return new GripMix.Limit(grip, reason, 0.05);
   }
 
   private static List<String> told(String grip, int sets, Optional<String> toldWith) {
-    return MixWords.why(MIX, grip, sets, 5, toldWith).stream()
-        .map(l -> l.step() + " " + Numbers.plain(l.value(), 2) + l.unit() + ": " + l.from())
+    return MixLinks.why(MIX, grip, sets, 5, toldWith).stream()
+        .map(
+            l ->
+                Words.step(l)
+                    + " "
+                    + Numbers.plain(l.value(), 2)
+                    + Words.unit(l)
+                    + ": "
+                    + Words.say(l))
         .toList();
   }
 

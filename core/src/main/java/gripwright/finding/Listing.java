@@ -1,0 +1,53 @@
+package gripwright.finding;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Several facts or messages in a row.
+ *
+ * @param style how they are joined
+ * @param parts what is joined; all of it, since only words shorten
+ * @param most how many are put into words at most; the others are counted
+ */
+public record Listing(Style style, List<?> parts, int most) implements Message {
+
+  /** How parts are joined. */
+  public enum Style {
+    /** With commas. */
+    COMMAS,
+    /** With commas, and a word before the last. */
+    AND,
+    /** As clauses of one sentence. */
+    CLAUSES
+  }
+
+  /** Copies the parts. */
+  public Listing {
+    parts = List.copyOf(parts);
+  }
+
+  /** Returns parts that are all put into words. */
+  public static Listing of(Style style, List<?> parts) {
+    return new Listing(style, parts, Integer.MAX_VALUE);
+  }
+
+  /** Returns parts of which only the first few are put into words. */
+  public static Listing first(int most, Style style, List<?> parts) {
+    return new Listing(style, parts, most);
+  }
+
+  @Override
+  public String key() {
+    return switch (style) {
+      case COMMAS -> "common.list";
+      case AND -> "common.list-and";
+      case CLAUSES -> "common.clauses";
+    };
+  }
+
+  @Override
+  public Map<String, Object> arguments() {
+    return Map.of("parts", parts);
+  }
+}

@@ -1,0 +1,171 @@
+package gripwright.planning.placement;
+
+import gripwright.athlete.Athlete;
+import gripwright.finding.Clause;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
+import gripwright.schedule.HardThing;
+import gripwright.schedule.PlacementReason;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Why a session is on its day, or what keeps it from all days of a week. */
+public final class PlacementReasons {
+
+  private final Placement.Week fixed;
+  private final Athlete athlete;
+  private final int number;
+
+  /**
+   * Prepares reasons for a week.
+   *
+   * @param number the week's number in the plan
+   */
+  public PlacementReasons(Placement.Week fixed, Athlete athlete, int number) {
+    this.fixed = fixed;
+    this.athlete = athlete;
+    this.number = number;
+  }
+
+  /** Returns what the facts of a conflict come to, such as which days are left. */
+  public Message conflict(Placement.Request request, Set<Conflict.Fact> facts) {
+    if (facts.isEmpty()) {
+      return Clause.of("placement.costs-later");
+    }
+    List<Message> parts = new ArrayList<>();
+    parts.add(daysLeft(request, facts));
+    if (facts.contains(new Conflict.Gap())) {
+      parts.add(Clause.of("placement.gap", "hours", request.gap().toHours()));
+    }
+    some(facts, Conflict.Since.class)
+        .forEach(since -> parts.add(Clause.of("placement.last-one", "day", named(since.last()))));
+    parts.addAll(hard(facts));
+    List<LocalDate> times = some(facts, Conflict.TimeOn.class).map(Conflict.TimeOn::day).toList();
+    List<LocalDate> away = times.stream().filter(this::wouldTrain).filter(athlete::isAway).toList();
+    if (!away.isEmpty()) {
+      parts.add(Clause.of("placement.away", "days", weekdays(away)));
+    }
+    for (LocalDate day : times) {
+      long minutes = fixed.available().apply(day).toMinutes();
+      if (minutes > 0 && minutes < request.minutes()) {
+        parts.add(
+            new Clause(
+                "placement.too-short",
+                Map.of("day", weekday(day), "free", minutes, "needed", request.minutes())));
+      }
+    }
+    return listed(parts);
+  }
+
+  private Message daysLeft(Placement.Request request, Set<Conflict.Fact> facts) {
+    boolean everyDay =
+        some(facts, Conflict.TimeOn.class).allMatch(t -> minutesOn(t.day()) >= request.minutes());
+    List<LocalDate> left =
+        fixed
+            .first()
+            .datesUntil(fixed.first().plusDays(7))
+            .filter(day -> minutesOn(day) >= request.minutes())
+            .toList();
+    if (everyDay && some(facts, Conflict.TimeOn.class).findAny().isEmpty()) {
+      return Clause.of("placement.seven-days", "week", number);
+    }
+    return switch (left.size()) {
+      case 0 -> Clause.of("placement.no-day-left", "week", number);
+      case 1 -> new Clause("placement.only-day", Map.of("days", weekdays(left), "week", number));
+      default -> new Clause("placement.only-days", Map.of("days", weekdays(left), "week", number));
+    };
+  }
+
+  private boolean wouldTrain(LocalDate day) {
+    return athlete.available().containsKey(day.getDayOfWeek());
+  }
+
+  private long minutesOn(LocalDate day) {
+    return fixed.available().apply(day).toMinutes();
+  }
+
+  private List<Message> hard(Set<Conflict.Fact> facts) {
+    List<Message> parts = new ArrayList<>();
+    List<HardThing> others =
+        some(facts, Conflict.Other.class)
+            .<HardThing>map(other -> new HardThing.Session(other.name()))
+            .toList();
+    boolean hard = facts.contains(new Conflict.Hard());
+    List<Message> apartFrom =
+        Stream.<Message>concat(
+                some(facts, Conflict.HardOn.class)
+                    .map(Conflict.HardOn::day)
+                    .sorted(Comparator.comparing(Placement.HardDay::date))
+                    .map(
+                        h ->
+                            new Clause(
+                                "placement.on-day",
+                                Map.of("what", h.what(), "day", named(h.date())))),
+                others.stream().filter(o -> hard))
+            .toList();
+    if (!apartFrom.isEmpty()) {
+      parts.add(Clause.of("placement.kept-from", "things", listed(apartFrom)));
+    } else if (hard) {
+      parts.add(Clause.of("placement.hard-itself"));
+    }
+    if (!hard && !others.isEmpty()) {
+      parts.add(Clause.of("placement.takes-time", "things", listed(others)));
+    }
+    return parts;
+  }
+
+  private static <F extends Conflict.Fact> Stream<F> some(Set<Conflict.Fact> facts, Class<F> kind) {
+    return facts.stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  private Message named(LocalDate day) {
+    boolean inWeek = !day.isBefore(fixed.first()) && day.isBefore(fixed.first().plusDays(7));
+    return inWeek
+        ? weekday(day)
+        : new Clause("placement.dated", Map.of("weekday", weekday(day), "date", day));
+  }
+
+  private static Message weekdays(Collection<LocalDate> days) {
+    return listed(days.stream().map(PlacementReasons::weekday).toList());
+  }
+
+  private static Message listed(List<? extends Message> parts) {
+    return Listing.of(Listing.Style.AND, parts);
+  }
+
+  private static Message weekday(LocalDate day) {
+    return Clause.of(
+        "placement." + day.getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT));
+  }
+
+  /** Returns why a session is on a day. */
+  public PlacementReason.Found because(Placement.Request request, LocalDate day) {
+    LocalDate last = fixed.lastOfName().get(request.name());
+    return new PlacementReason.Found(
+        fixed.available().apply(day).toMinutes(),
+        request.minutes(),
+        request.prefer().contains(day.getDayOfWeek()),
+        last == null ? OptionalLong.empty() : OptionalLong.of(ChronoUnit.DAYS.between(last, day)),
+        request
+            .hardFingers()
+            .flatMap(
+                fingers ->
+                    fixed.hardDays().stream()
+                        .filter(h -> h.fingers().overlaps(fingers) && h.date().isBefore(day))
+                        .max(Comparator.comparing(Placement.HardDay::date)))
+            .map(
+                hard ->
+                    new PlacementReason.HardBefore(
+                        ChronoUnit.DAYS.between(hard.date(), day), hard.what())),
+        false);
+  }
+}

@@ -1,0 +1,333 @@
+package gripwright.quantity;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a value can be: the one table of ranges. Constructors refuse a value outside its range, and
+ * the language reports it as a finding.
+ *
+ * <p>Ranges are wide: they catch a slip of the pen or of the unit, and say nothing about what is
+ * sensible. A number that is not finite is outside every range.
+ */
+public enum Range {
+  /** How long a hold is. */
+  HOLD("hold", Unit.SECOND, 0, true, 3_600),
+  /** A rest within an exercise. */
+  REST("rest", Unit.SECOND, 0, false, 86_400),
+  /** Predicted time to failure less the hold. */
+  RESERVE("reserve", Unit.SECOND, 0, false, 600),
+  /** How long a load was held to failure. */
+  FAILURE("time to failure", Unit.SECOND, 0, true, 7_200),
+  /** How long a warm-up is. */
+  WARM_UP("warm-up", Unit.MINUTE, 0, false, 14_400),
+  /** The rest between two exercises. */
+  REST_BETWEEN("rest between exercises", Unit.MINUTE, 0, false, 14_400),
+  /** Time to train on a weekday. */
+  AVAILABLE("available time", Unit.MINUTE, 0, true, 86_400),
+  /** How long somebody climbs on a day. */
+  CLIMBING("time of climbing", Unit.MINUTE, 0, true, 86_400),
+  /** The least time between two sessions. */
+  GAP("gap between sessions", Unit.HOUR, 0, false, 31 * 86_400.0),
+  /** How long a block is. */
+  BLOCK("length of a block", Unit.WEEK, 0, true, 520 * 604_800.0),
+  /** The weeks in which one step is taken. */
+  EVERY("time between two steps", Unit.WEEK, 0, true, 520 * 604_800.0),
+  /** The weeks in which one retest is done. */
+  RETEST("time between two retests", Unit.WEEK, 0, true, 520 * 604_800.0),
+  /** How long a taper is. */
+  TAPER("length of a taper", Unit.WEEK, 0, true, 8 * 604_800.0),
+  /** How long an introduced grip rises. */
+  RAMP("length of a ramp", Unit.WEEK, 0, true, 520 * 604_800.0),
+  /** How long protocols are compared. */
+  COMPARISON("length of a comparison", Unit.WEEK, 0, true, 520 * 604_800.0),
+  /** Structured finger training so far. */
+  TRAINED("time in training", Unit.MONTH, 0, false, 1_200 * 2_629_800.0),
+  /** Training with a grip so far. */
+  FAMILIAR("time with a grip", Unit.MONTH, 0, false, 1_200 * 2_629_800.0),
+
+  /** An athlete's body mass. */
+  BODY_MASS("body mass", Unit.KILOGRAM, 10, false, 300),
+  /** The total load of a hold or of a test. */
+  LOAD("load", Unit.KILOGRAM, 0, true, 1_000),
+  /** What is added to body mass; below 0 where it is taken off. */
+  ADDED("load added to body mass", Unit.KILOGRAM, -1_000, false, 1_000),
+  /** A step of load, of equipment or of progress. */
+  LOAD_STEP("load step", Unit.KILOGRAM, 0, true, 200),
+  /** The most that equipment adds or takes off. */
+  LOAD_LIMIT("limit of load steps", Unit.KILOGRAM, 0, true, 1_000),
+
+  /** How deep an edge is. */
+  EDGE("depth of an edge", Unit.MILLIMETRE, 1, false, 200),
+  /** A step of depth. */
+  EDGE_STEP("step of depth", Unit.MILLIMETRE, 0, true, 100),
+  /** Wrist crease to the tip of the middle finger. */
+  HAND_LENGTH(
+      "hand length",
+      Unit.MILLIMETRE,
+      100,
+      false,
+      280,
+      "our own: well below a child of ten, well above the tallest adults"),
+  /** Across the knuckles. */
+  HAND_BREADTH("hand breadth", Unit.MILLIMETRE, 40, false, 140),
+  /** A bone of a finger, from joint centre to joint centre. */
+  BONE("finger bone", Unit.MILLIMETRE, 5, false, 80),
+  /** How far a knuckle lies towards the wrist from the middle finger's. */
+  KNUCKLE("knuckle's distance", Unit.MILLIMETRE, 0, false, 60),
+
+  /** A joint angle. */
+  ANGLE("joint angle", Unit.DEGREE, -180, false, 180, Basis.DEFINITION),
+  /** The room to either side of a joint angle. */
+  ANGLE_WITHIN("room to either side", Unit.DEGREE, 0, false, 90),
+  /** The middle of a range of the knuckle's flexion. */
+  MCP_CENTRE("middle of the MCP joint's range", Unit.DEGREE, -60, false, 120),
+  /** The middle of a range of the middle joint's flexion. */
+  PIP_CENTRE("middle of the PIP joint's range", Unit.DEGREE, -20, false, 120),
+  /** The middle of a range of the end joint's flexion. */
+  DIP_CENTRE("middle of the DIP joint's range", Unit.DEGREE, -60, false, 110),
+
+  /** A share of a whole. */
+  SHARE("share", Unit.PERCENT, 0, false, 1, Basis.DEFINITION),
+  /** The share of the maximum that a hold or a ramp's start has. */
+  OF_MAX("share of the maximum", Unit.PERCENT, 0, true, 1, Basis.DEFINITION),
+  /** The share of its sets that a week of less work keeps. */
+  EASE("eased share of sets", Unit.PERCENT, 0, true, 0.99),
+  /** A step of load, as a share of itself. */
+  LOAD_PERCENT("rise of load", Unit.PERCENT, 0, true, 1),
+  /** The greatest rise of a week's load. */
+  WEEKLY_RISE("weekly rise", Unit.PERCENT, 0, false, 1),
+
+  /** How often steps are repeated. */
+  REPEATS("number of repeats", null, 1, false, 1_000),
+  /** Sets that were done. */
+  SETS("number of sets done", null, 0, false, 1_000),
+  /** Sets that progress leads to, and sets a step. */
+  SETS_LIMIT("number of sets", null, 1, false, 100),
+  /** Sessions of a kind in a week. */
+  PER_WEEK("number of sessions per week", null, 1, false, 7, Basis.DEFINITION),
+  /** Sessions in a row that earn a step. */
+  IN_A_ROW("number of sessions in a row", null, 1, false, 2),
+  /** A week of a block. */
+  WEEK("number of a week", null, 1, false, 520),
+  /** An exercise of a session. */
+  EXERCISE("number of an exercise", null, 1, false, 1_000),
+  /** Holds of a test. */
+  REPETITIONS("number of holds", null, 1, false, 200),
+  /** How hard it was. */
+  EFFORT("effort", null, 0, false, 10, Basis.SCALE),
+  /** How hard a hold is meant to be. */
+  LEVEL_EFFORT("effort to train at", null, 0, true, 10, Basis.SCALE),
+  /** How much it hurt. */
+  PAIN("pain score", null, 0, false, 10, Basis.SCALE),
+
+  /** Holds and rests of an exercise, written out. */
+  STEPS("number of holds and rests of an exercise", null, 1, false, 10_000),
+  /** Exercises of a session. */
+  EXERCISES("number of exercises of a session", null, 1, false, 100),
+  /** Grips that a line may choose among. */
+  GRIPS("number of grips to choose from", null, 2, false, 30),
+  /** Weeks of a plan, all blocks together. */
+  PLAN_WEEKS("number of weeks of a plan", null, 1, false, 520),
+  /** Athletes of a plan. */
+  ATHLETES("number of athletes of a plan", null, 1, false, 1_000),
+  /** The year of a date. */
+  YEAR("year", null, 1_900, false, 2_199);
+
+  private static final int DECIMALS = 6;
+
+  private final String what;
+  private final @Nullable Unit unit;
+  private final double low;
+  private final boolean above;
+  private final double high;
+  private final String source;
+
+  Range(String what, @Nullable Unit unit, double low, boolean above, double high) {
+    this(what, unit, low, above, high, Basis.OWN);
+  }
+
+  Range(String what, @Nullable Unit unit, double low, boolean above, double high, String source) {
+    this.what = what;
+    this.unit = unit;
+    this.low = low;
+    this.above = above;
+    this.high = high;
+    this.source = source;
+  }
+
+  /** Where bounds come from. */
+  private static final class Basis {
+    static final String OWN = "our own";
+    static final String DEFINITION = "by definition";
+    static final String SCALE = "a scale of 0 to 10";
+  }
+
+  /** Returns what has this range, such as {@code body mass}. */
+  public String what() {
+    return what;
+  }
+
+  /** Returns the unit that people write here; empty for counts, scores and years. */
+  public Optional<Unit> unit() {
+    return Optional.ofNullable(unit);
+  }
+
+  /** Returns the lower bound in the base unit; a percentage as a fraction. */
+  public double low() {
+    return low;
+  }
+
+  /** Tells whether the lower bound itself is outside. */
+  public boolean excludesLow() {
+    return above;
+  }
+
+  /** Returns the upper bound in the base unit, which is inside. */
+  public double high() {
+    return high;
+  }
+
+  /** Returns where the bounds come from, {@code our own} where they were not published. */
+  public String source() {
+    return source;
+  }
+
+  /** Tells whether a value in the base unit is inside; a number that is not finite never is. */
+  public boolean contains(double base) {
+    return (above ? base > low : base >= low) && base <= high;
+  }
+
+  /**
+   * Returns a value in the base unit of its dimension, a percentage as a fraction.
+   *
+   * @throws IllegalArgumentException if it is outside
+   */
+  public double check(double base) {
+    if (!contains(base)) {
+      throw outside(written(base));
+    }
+    return base;
+  }
+
+  /**
+   * Returns a count or a score.
+   *
+   * @throws IllegalArgumentException if it is outside
+   */
+  public long check(long count) {
+    check((double) count);
+    return count;
+  }
+
+  /**
+   * Returns a time.
+   *
+   * @throws IllegalArgumentException if it is outside
+   */
+  public Duration check(Duration time) {
+    // Written so that no length of time overflows.
+    check(time.getSeconds() + time.getNano() / 1e9);
+    return time;
+  }
+
+  /**
+   * Returns a load or a mass.
+   *
+   * @throws IllegalArgumentException if it is outside
+   */
+  public Load check(Load load) {
+    check(load.kilograms());
+    return load;
+  }
+
+  /**
+   * Returns a length.
+   *
+   * @throws IllegalArgumentException if it is outside
+   */
+  public Length check(Length length) {
+    check(length.millimetres());
+    return length;
+  }
+
+  /**
+   * Returns a number that may be missing.
+   *
+   * @throws IllegalArgumentException if it is there and outside
+   */
+  public OptionalDouble check(OptionalDouble base) {
+    base.ifPresent(this::check);
+    return base;
+  }
+
+  /**
+   * Returns a count that may be missing.
+   *
+   * @throws IllegalArgumentException if it is there and outside
+   */
+  public OptionalInt check(OptionalInt count) {
+    count.ifPresent(this::check);
+    return count;
+  }
+
+  /**
+   * Checks a value in a unit.
+   *
+   * @throws IllegalArgumentException if it is outside
+   */
+  public void checkIn(Unit of, double value) {
+    check(of.toBase(value));
+  }
+
+  /**
+   * Returns a date whose year is inside.
+   *
+   * @throws IllegalArgumentException if its year is outside
+   */
+  public LocalDate check(LocalDate date) {
+    if (!contains(date.getYear())) {
+      throw outside(date.getYear() + " of " + date);
+    }
+    return date;
+  }
+
+  private IllegalArgumentException outside(String value) {
+    return new IllegalArgumentException(what + " " + value + " is outside " + inWords());
+  }
+
+  /** Returns the bounds with their unit, such as {@code 10 kg to 300 kg}. */
+  public String inWords() {
+    return (above ? "above " : "") + bound(low) + (above ? " up to " : " to ") + bound(high);
+  }
+
+  /** Returns a bound as it would be written, with the unit that people write. */
+  public String bound(double base) {
+    return unit == null
+        ? Numbers.plain(base, 2)
+        : Numbers.plain(unit.fromBase(base), 2) + " " + unit.symbol();
+  }
+
+  /** Writes a value so that it never looks as if it were inside. */
+  private String written(double base) {
+    double value = unit == null ? base : unit.fromBase(base);
+    String symbol = unit == null ? "" : " " + unit.symbol();
+    if (!Double.isFinite(value) || Math.abs(value) > 1e15) {
+      return value + symbol;
+    }
+    String plain = Numbers.plain(value, DECIMALS);
+    boolean exact = Double.parseDouble(plain) == value;
+    return (exact || !(plain + symbol).equals(bound(base < low ? low : high)) ? plain : "" + value)
+        + symbol;
+  }
+
+  /** Returns what has this range and the bounds, such as {@code effort: 0 to 10}. */
+  @Override
+  public String toString() {
+    return what + ": " + inWords();
+  }
+}

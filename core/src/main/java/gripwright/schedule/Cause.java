@@ -1,0 +1,369 @@
+package gripwright.schedule;
+
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Why something in a schedule is not harder, or not as it would be without the log. */
+public sealed interface Cause extends Message {
+
+  /**
+   * Pain that was logged.
+   *
+   * @param date the day
+   * @param score 0 to 10
+   * @param rising true if it rises in its place week on week
+   * @param where what hurt, and how
+   */
+  record Pain(LocalDate date, double score, boolean rising, Message where) implements Cause {
+    @Override
+    public String key() {
+      return rising ? "cause.pain-rising" : "cause.pain";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("where", where, "date", date);
+    }
+  }
+
+  /**
+   * Sets were missing.
+   *
+   * @param done how many were done
+   * @param planned how many were planned
+   * @param date the day
+   */
+  record MissedSets(int done, int planned, LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.missed-sets";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("done", done, "planned", planned, "date", date);
+    }
+  }
+
+  /**
+   * It took more effort than it should.
+   *
+   * @param effort 0 to 10
+   * @param most the effort that would have done
+   * @param date the day
+   */
+  record TooMuchEffort(double effort, double most, LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.effort";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of(
+          "effort", Numbers.plain(effort, 1), "most", Numbers.plain(most, 1), "date", date);
+    }
+  }
+
+  /**
+   * An exercise was left out.
+   *
+   * @param date the day
+   */
+  record LeftOut(LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.left-out";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("date", date);
+    }
+  }
+
+  /**
+   * A load that a log held down comes back before anything gets harder.
+   *
+   * @param load what was loaded last
+   * @param date when
+   */
+  record LoadReturnsFirst(Load load, LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.load-returns-first";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("load", load, "date", date);
+    }
+  }
+
+  /**
+   * An exercise was not trained.
+   *
+   * @param from first day
+   * @param to last day
+   */
+  record NotTrained(LocalDate from, LocalDate to) implements Cause {
+    @Override
+    public String key() {
+      return "cause.not-trained";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("from", from, "to", to);
+    }
+  }
+
+  /**
+   * Nothing of a week was trained.
+   *
+   * @param week its number in the plan
+   */
+  record WeekNotTrained(int week) implements Cause {
+    @Override
+    public String key() {
+      return "cause.week-not-trained";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("week", week);
+    }
+  }
+
+  /**
+   * After trouble the load stays what it was.
+   *
+   * @param date when it was loaded last
+   * @param trouble what happened
+   */
+  record NoMoreThanOn(LocalDate date, Cause trouble) implements Cause {
+    @Override
+    public String key() {
+      return "cause.no-more-than-on";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("date", date, "trouble", trouble);
+    }
+  }
+
+  /**
+   * A load that was held down stays what it was for now.
+   *
+   * @param load what was loaded last
+   * @param date when
+   * @param eased true if it comes back after an eased week
+   */
+  record NoMoreThan(Load load, LocalDate date, boolean eased) implements Cause {
+    @Override
+    public String key() {
+      return eased ? "cause.no-more-while-eased" : "cause.no-more";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("load", load, "date", date);
+    }
+  }
+
+  /**
+   * A load that was held down comes back step by step.
+   *
+   * @param rise greatest rise in a week, as a share
+   * @param load what was loaded last
+   * @param date when
+   */
+  record LoadReturns(double rise, Load load, LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.load-returns";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("percent", Numbers.plain(rise * 100, 1), "load", load, "date", date);
+    }
+  }
+
+  /** Pain stopped training. */
+  record AfterPain() implements Cause {
+    @Override
+    public String key() {
+      return "cause.after-pain";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+  }
+
+  /**
+   * The athlete was away.
+   *
+   * @param days at least so many days in a row
+   */
+  record AfterAbsence(int days) implements Cause {
+    @Override
+    public String key() {
+      return "cause.after-absence";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("days", days);
+    }
+  }
+
+  /**
+   * Nothing was trained for weeks.
+   *
+   * @param weeks how many, two or more
+   */
+  record AfterWeeksOff(int weeks) implements Cause {
+    @Override
+    public String key() {
+      return "cause.after-weeks-off";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("weeks", weeks);
+    }
+  }
+
+  /**
+   * Nothing was trained in one week.
+   *
+   * @param from its first day
+   * @param to its last day
+   */
+  record AfterWeekOff(LocalDate from, LocalDate to) implements Cause {
+    @Override
+    public String key() {
+      return "cause.after-week-off";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("from", from, "to", to);
+    }
+  }
+
+  /**
+   * A test was logged.
+   *
+   * @param date the day
+   */
+  record Tested(LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.tested";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("date", date);
+    }
+  }
+
+  /**
+   * Body mass is another.
+   *
+   * @param mass what it is now
+   */
+  record BodyMass(Load mass) implements Cause {
+    @Override
+    public String key() {
+      return "cause.body-mass";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("mass", mass);
+    }
+  }
+
+  /**
+   * Hard climbing was logged.
+   *
+   * @param date the day
+   */
+  record HardClimbing(LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.hard-climbing";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("date", date);
+    }
+  }
+
+  /**
+   * A session was trained on another day, or one that was not planned.
+   *
+   * @param session its name
+   * @param date the day
+   */
+  record Trained(String session, LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.trained";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("session", session, "date", date);
+    }
+  }
+
+  /**
+   * A step that was earned in training.
+   *
+   * @param step the step
+   */
+  record Earned(ProgressLink.Advanced step) implements Cause {
+    @Override
+    public String key() {
+      return "cause.earned";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("step", new Clause(step.key(), step.arguments()));
+    }
+  }
+
+  /**
+   * It follows from what was done, and nothing nearer explains it.
+   *
+   * @param lastKnownDay the last day that is known, if there is one
+   */
+  record FollowsFromLog(Optional<LocalDate> lastKnownDay) implements Cause {
+    @Override
+    public String key() {
+      return lastKnownDay.isPresent() ? "cause.follows-until" : "cause.follows";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      Map<String, Object> facts = new LinkedHashMap<>();
+      lastKnownDay.ifPresent(day -> facts.put("date", day));
+      return facts;
+    }
+  }
+}

@@ -1,0 +1,283 @@
+package gripwright.schedule;
+
+import gripwright.protocol.Level;
+import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
+import java.util.Map;
+
+/** From a level to a load that can be built, as links of a derivation. */
+public sealed interface LoadLink extends Derivation {
+
+  /**
+   * A level that is written as a total load.
+   *
+   * @param load the load
+   */
+  record WrittenTotal(Load load) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.level-total";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return load.kilograms();
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
+   * A level that is written against body mass.
+   *
+   * @param added what is added; below 0 what is taken off
+   */
+  record WrittenAgainstBodyMass(Load added) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.level-body-mass";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return added.kilograms();
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
+   * A level that is written as a share of the maximum.
+   *
+   * @param fraction the share
+   */
+  record WrittenShare(double fraction) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.level-share";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return fraction * 100;
+    }
+
+    @Override
+    public String unit() {
+      return "% max";
+    }
+  }
+
+  /**
+   * A level that is written by what is left after the hold.
+   *
+   * @param level as written
+   * @param seconds how long the load could be held
+   */
+  record WrittenByTime(Level level, double seconds) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.level-time";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("level", level);
+    }
+
+    @Override
+    public double value() {
+      return seconds;
+    }
+
+    @Override
+    public String unit() {
+      return "s";
+    }
+  }
+
+  /**
+   * A grip that is introduced starts below the written level.
+   *
+   * @param fraction the level now, as a share of the maximum
+   * @param from the first level, as a share of the maximum
+   */
+  record Introduced(double fraction, double from) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.introduce";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("percent", Numbers.plain(from * 100, 1));
+    }
+
+    @Override
+    public double value() {
+      return fraction * 100;
+    }
+
+    @Override
+    public String unit() {
+      return "% max";
+    }
+  }
+
+  /**
+   * The log limits the load.
+   *
+   * @param most total load at most
+   * @param cause why
+   */
+  record Limited(Load most, Cause cause) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.load-held";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("cause", cause);
+    }
+
+    @Override
+    public double value() {
+      return most.kilograms();
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
+   * The load that the level and progression come to.
+   *
+   * @param kilograms the load
+   */
+  record Wanted(double kilograms) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.load-wanted";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return kilograms;
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
+   * What hangs on the edge without a load.
+   *
+   * @param mass body mass
+   */
+  record BodyMass(Load mass) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.body-mass";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return mass.kilograms();
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
+   * What the equipment adds to body mass or takes off it.
+   *
+   * @param kilograms above 0 added, below 0 taken off
+   */
+  record Built(double kilograms) implements LoadLink {
+    @Override
+    public String key() {
+      return kilograms < 0 ? "derivation.taken-off" : "derivation.added";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return Math.abs(kilograms);
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
+   * The load on the edge.
+   *
+   * @param load total load
+   */
+  record Total(Load load) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.total-load";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return load.kilograms();
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+}

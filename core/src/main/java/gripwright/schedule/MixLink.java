@@ -1,0 +1,253 @@
+package gripwright.schedule;
+
+import gripwright.finding.Listing;
+import gripwright.plan.Exercise;
+import gripwright.quantity.Numbers;
+import java.util.Map;
+
+/** Why a grip has its share of the work, as links of a derivation. */
+public sealed interface MixLink extends Derivation {
+
+  private static String percent(double share) {
+    return Numbers.plain(share * 100, 0) + " %";
+  }
+
+  private static Listing shares(GripMix.Blend blend) {
+    return Listing.of(
+        Listing.Style.COMMAS,
+        blend.shares().entrySet().stream()
+            .map(share -> share.getKey() + " " + percent(share.getValue()))
+            .toList());
+  }
+
+  /**
+   * The share of a grip in the work of its line.
+   *
+   * @param grip its name
+   * @param share of the work
+   * @param sets its sets
+   * @param of all sets of the line
+   * @param weights what counted how much
+   */
+  record Share(String grip, double share, int sets, int of, Exercise.Weights weights)
+      implements MixLink {
+    @Override
+    public String key() {
+      return "derivation.mix-share";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of(
+          "sets", sets,
+          "of", of,
+          "match", percent(weights.match()),
+          "margin", percent(weights.margin()),
+          "carry-over", percent(weights.carryOver()));
+    }
+
+    @Override
+    public double value() {
+      return share * 100;
+    }
+
+    @Override
+    public String unit() {
+      return "%";
+    }
+  }
+
+  /**
+   * The share of a further grip, whose reasons are those of the first.
+   *
+   * @param grip its name
+   * @param share of the work
+   * @param sets its sets
+   * @param of all sets of the line
+   * @param first the grip whose links explain the mix
+   */
+  record FurtherShare(String grip, double share, int sets, int of, String first)
+      implements MixLink {
+    @Override
+    public String key() {
+      return "derivation.mix-share-further";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("sets", sets, "of", of, "first", first);
+    }
+
+    @Override
+    public double value() {
+      return share * 100;
+    }
+
+    @Override
+    public String unit() {
+      return "%";
+    }
+  }
+
+  /**
+   * How much of the demand is trained directly.
+   *
+   * @param mix the mix
+   */
+  record Match(GripMix.Blend mix) implements MixLink {
+    @Override
+    public String key() {
+      return "derivation.mix-match";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("shares", shares(mix));
+    }
+
+    @Override
+    public double value() {
+      return mix.match() * 100;
+    }
+
+    @Override
+    public String unit() {
+      return "%";
+    }
+  }
+
+  /**
+   * What the most loaded pulley could bear, by its load.
+   *
+   * @param mix the mix
+   */
+  record Margin(GripMix.Blend mix) implements MixLink {
+    @Override
+    public String key() {
+      return "derivation.mix-margin";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return mix.margin();
+    }
+
+    @Override
+    public String unit() {
+      return "";
+    }
+  }
+
+  /**
+   * How much of the work counts for the demand.
+   *
+   * @param mix the mix
+   */
+  record CarryOver(GripMix.Blend mix) implements MixLink {
+    @Override
+    public String key() {
+      return "derivation.mix-carry-over";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return mix.carryOver() * 100;
+    }
+
+    @Override
+    public String unit() {
+      return "%";
+    }
+  }
+
+  /**
+   * The three together.
+   *
+   * @param mix the mix
+   */
+  record Score(GripMix.Blend mix) implements MixLink {
+    @Override
+    public String key() {
+      return "derivation.mix-score";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
+    }
+
+    @Override
+    public double value() {
+      return mix.score();
+    }
+
+    @Override
+    public String unit() {
+      return "";
+    }
+  }
+
+  /**
+   * The best mix of another set of grips.
+   *
+   * @param mix that mix
+   */
+  record NextBest(GripMix.Blend mix) implements MixLink {
+    @Override
+    public String key() {
+      return "derivation.mix-next-best";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("shares", shares(mix));
+    }
+
+    @Override
+    public double value() {
+      return mix.score();
+    }
+
+    @Override
+    public String unit() {
+      return "";
+    }
+  }
+
+  /**
+   * What a limit costs.
+   *
+   * @param limit the limit
+   */
+  record LimitCost(GripMix.Limit limit) implements MixLink {
+    @Override
+    public String key() {
+      return "derivation.mix-limit";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("grip", limit.grip(), "reason", limit.reason());
+    }
+
+    @Override
+    public double value() {
+      return limit.cost();
+    }
+
+    @Override
+    public String unit() {
+      return "";
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package gripwright.export.words;
+
+import gripwright.ability.Ability;
+import gripwright.athlete.Injury;
+import gripwright.survey.Gate;
+import gripwright.survey.Gate.Missing;
+
+/**
+ * What an athlete lacks for a grip, in words.
+ *
+ * @param what {@code training}, {@code ability}, the name of a grip, an injury such as {@code ring
+ *     a2 left}, or the property that a rule looks at, such as {@code edge}: the same in every
+ *     language
+ * @param has what there is, such as {@code 14 months}
+ * @param asked what is asked for, such as {@code 24 months}
+ */
+public record MissingWords(String what, String has, String asked) {
+
+  /** Puts into words what is missing. */
+  public static MissingWords of(Missing missing, Words words) {
+    if (missing instanceof Gate.Training training) {
+      return new MissingWords(
+          "training", months(training.months(), words), months(training.asked(), words));
+    }
+    if (missing instanceof Gate.TrainingByRule training) {
+      return new MissingWords(
+          "training", months(training.months(), words), words.of(training.shortfall().limit()));
+    }
+    if (missing instanceof Gate.Level level) {
+      return new MissingWords(
+          "ability", graded(level.ability(), words), graded(level.asked(), words));
+    }
+    if (missing instanceof Gate.Familiarity with) {
+      return new MissingWords(
+          with.grip(), months(with.months(), words), months(with.asked(), words));
+    }
+    if (missing instanceof Gate.Injured injured) {
+      return new MissingWords(
+          injured.injury().toString(),
+          words.say("grips.open-since", "date", injured.injury().from()),
+          words.say("grips.cleared"));
+    }
+    Gate.Counted counted = (Gate.Counted) missing;
+    return new MissingWords(
+        counted.shortfall().what(),
+        words.of(counted.shortfall().was()),
+        words.of(counted.shortfall().limit()));
+  }
+
+  /** Writes whole months that have passed. */
+  public static String months(double months, Words words) {
+    return words.count("grips.months", (long) Math.floor(months + 1e-9));
+  }
+
+  /** Writes where an injury is. */
+  public static String injury(Injury injury, Words words) {
+    return injury
+        .side()
+        .map(
+            side ->
+                words.say(
+                    "common.place-structure-side",
+                    "finger",
+                    injury.finger(),
+                    "structure",
+                    injury.structure(),
+                    "side",
+                    side))
+        .orElseGet(
+            () ->
+                words.say(
+                    "common.place-structure",
+                    "finger",
+                    injury.finger(),
+                    "structure",
+                    injury.structure()));
+  }
+
+  private static String graded(Ability ability, Words words) {
+    return words.say("grips.graded", "ability", ability, "ircra", ability.ircra());
+  }
+}
