@@ -11,8 +11,8 @@ import java.util.function.LongSupplier;
 
 /**
  * How much work reading and compiling may take. A host passes one budget to both; each reading and
- * each compile is a run of its own, with counts and a deadline of its own. Immutable; thread-safe if
- * the host's functions are.
+ * each compile is a run of its own, with counts and a deadline of its own. Immutable; thread-safe
+ * if the host's functions are.
  *
  * <pre>{@code
  * Budget budget =

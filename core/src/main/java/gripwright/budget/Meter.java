@@ -5,8 +5,8 @@ import java.time.Duration;
 import java.util.Optional;
 
 /**
- * Counts what one run takes of its budget and stops it by {@link OverBudget}. A run that was stopped
- * is over: whoever catches that takes up no more work with this meter. Not thread-safe.
+ * Counts what one run takes of its budget and stops it by {@link OverBudget}. A run that was
+ * stopped is over: whoever catches that takes up no more work with this meter. Not thread-safe.
  */
 public final class Meter {
 

@@ -449,8 +449,7 @@ public final class ExpressionCompiler {
     };
   }
 
-  private static boolean same(
-      @Nullable Object[] around, int[] places, @Nullable Object[] frame) {
+  private static boolean same(@Nullable Object[] around, int[] places, @Nullable Object[] frame) {
     for (int i = 0; i < places.length; i++) {
       if (around[i] != frame[places[i]]) {
         return false;

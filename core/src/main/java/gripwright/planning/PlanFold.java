@@ -145,13 +145,17 @@ public final class PlanFold {
   }
 
   private static List<DatedSession> added(PlanState before, PlanState after) {
-    return after.work().sessions().subList(
-        before.work().sessions().size(), after.work().sessions().size());
+    return after
+        .work()
+        .sessions()
+        .subList(before.work().sessions().size(), after.work().sessions().size());
   }
 
   private static List<DatedRetest> addedTests(PlanState before, PlanState after) {
-    return after.work().retests().subList(
-        before.work().retests().size(), after.work().retests().size());
+    return after
+        .work()
+        .retests()
+        .subList(before.work().retests().size(), after.work().retests().size());
   }
 
   /** Plans one week more. */

@@ -104,7 +104,8 @@ public final class Gates {
   /**
    * Returns the first built-in rule that stops an exercise, with the waivers of the plan.
    *
-   * @see #stopping(PlannedExercise, DatedSession, PlanWeek, Plan, WaiverIndex, Athlete, LogTimeline)
+   * @see #stopping(PlannedExercise, DatedSession, PlanWeek, Plan, WaiverIndex, Athlete,
+   *     LogTimeline)
    */
   public static Optional<String> stopping(
       PlannedExercise exercise,

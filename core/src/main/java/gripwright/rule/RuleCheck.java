@@ -98,8 +98,7 @@ public final class RuleCheck {
     return stopping(schedule, timeline, WaiverIndex.of(schedule.plan()));
   }
 
-  static Optional<String> stopping(
-      Schedule schedule, LogTimeline timeline, WaiverIndex waivers) {
+  static Optional<String> stopping(Schedule schedule, LogTimeline timeline, WaiverIndex waivers) {
     PlanView view = new PlanView(schedule, timeline);
     Subjects exercises = view.subjects(Scope.EXERCISE);
     if (exercises.size() != 1) {

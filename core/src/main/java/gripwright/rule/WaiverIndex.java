@@ -43,8 +43,7 @@ public final class WaiverIndex {
     for (int i = 0; i < places.length; i++) {
       int position = i;
       Place place = place(plan.waivers().get(i));
-      places[i] =
-          byPlace.computeIfAbsent(place, p -> new Entry(position, byPlace.size())).number();
+      places[i] = byPlace.computeIfAbsent(place, p -> new Entry(position, byPlace.size())).number();
     }
   }
 

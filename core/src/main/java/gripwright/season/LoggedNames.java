@@ -37,8 +37,7 @@ final class LoggedNames {
    * @param told names that are reported already
    * @param meter counts the names that are compared
    */
-  static List<Finding> unknown(
-      Log log, Collection<Plan> plans, Set<String> told, Meter meter) {
+  static List<Finding> unknown(Log log, Collection<Plan> plans, Set<String> told, Meter meter) {
     Set<String> known = new TreeSet<>();
     for (Plan plan : plans) {
       plan.blocks().stream()

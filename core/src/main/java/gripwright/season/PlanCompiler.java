@@ -50,14 +50,14 @@ final class PlanCompiler {
     log.requireOf(athlete);
     meter.look();
     LogTimeline timeline = LogTimeline.of(plan, athlete, log);
-    PlanFold.Planned result = new PlanFold(plan, athlete, timeline, protocols, meter, planned).plan();
+    PlanFold.Planned result =
+        new PlanFold(plan, athlete, timeline, protocols, meter, planned).plan();
     Schedule schedule = result.schedule();
     List<LogChange> changes = List.of();
     if (timeline.coversPlanDays()) {
       long found = meter.taken(Limit.FINDINGS);
       Schedule before =
-          new PlanFold(
-                  plan, athlete, timeline.withoutPlanDays(), protocols, meter, meter::look)
+          new PlanFold(plan, athlete, timeline.withoutPlanDays(), protocols, meter, meter::look)
               .plan()
               .schedule();
       meter.giveBack(Limit.FINDINGS, meter.taken(Limit.FINDINGS) - found);

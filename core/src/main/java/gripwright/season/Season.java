@@ -177,8 +177,9 @@ public final class Season {
    * <p>Before anything is planned, the plans are measured: one that is larger than one plan may be
    * is left out, and from the first on that is too much together with those before it, all are.
    * Where the budget is used up later, or the compile is cancelled, it stops: what was compiled
-   * until then is kept, plan by plan and athlete by athlete; the one that was being compiled is left
-   * out, and so are those after it. Each is one finding, an error, so that the season is not usable.
+   * until then is kept, plan by plan and athlete by athlete; the one that was being compiled is
+   * left out, and so are those after it. Each is one finding, an error, so that the season is not
+   * usable.
    *
    * @throws IllegalArgumentException if the options name a plan that is not there
    */

@@ -31,9 +31,9 @@ import java.util.List;
  * Reads plans: from a file on disk, or from a text.
  *
  * <p>Nothing an author can do wrong throws: see {@link Reading#findings()}. Reading is bounded by
- * {@link ReadOptions#limits()} and {@link ReadOptions#budget()}; a file is refused by its size before
- * it is read. A reading that the budget stops has the catalogue and one finding, and nothing else.
- * Thread-safe.
+ * {@link ReadOptions#limits()} and {@link ReadOptions#budget()}; a file is refused by its size
+ * before it is read. A reading that the budget stops has the catalogue and one finding, and nothing
+ * else. Thread-safe.
  */
 public final class Gripwright {
 
@@ -119,8 +119,7 @@ public final class Gripwright {
   static Reading read(String name, SourceLoader loader, ReadOptions options, Standard catalogue) {
     Meter meter = options.budget().meter();
     try {
-      Project project =
-          Resolver.resolve(name, loader, limits(options), catalogue.names(), meter);
+      Project project = Resolver.resolve(name, loader, limits(options), catalogue.names(), meter);
       Checked checked = Checker.check(project, catalogue, meter);
       return new Reading(ModelBuilder.build(project, checked), project.mainRead(), options);
     } catch (OverBudget stop) {
@@ -133,8 +132,7 @@ public final class Gripwright {
       String name, OverBudget stop, ReadOptions options, Standard catalogue) {
     SourceFile unread = SourceFile.of(name, "");
     LocatedFinding why =
-        LocatedFinding.at(
-            unread, new Span(0, 0), BudgetFindings.of(stop, ModelPath.ROOT));
+        LocatedFinding.at(unread, new Span(0, 0), BudgetFindings.of(stop, ModelPath.ROOT));
     Names nothing =
         new Names(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     Project project =

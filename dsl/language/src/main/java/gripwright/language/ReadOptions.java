@@ -74,8 +74,7 @@ public record ReadOptions(
 
   /** Returns these options with other limits of files than those of the budget. */
   public ReadOptions withLimits(Limits other) {
-    return new ReadOptions(
-        root, files, other, budget, maxFindingsPerFile, maxFindings, wording);
+    return new ReadOptions(root, files, other, budget, maxFindingsPerFile, maxFindings, wording);
   }
 
   /**
@@ -94,8 +93,7 @@ public record ReadOptions(
 
   /** Returns these options with findings in other words. */
   public ReadOptions withWording(Wording other) {
-    return new ReadOptions(
-        root, files, limits, budget, maxFindingsPerFile, maxFindings, other);
+    return new ReadOptions(root, files, limits, budget, maxFindingsPerFile, maxFindings, other);
   }
 
   /** Returns these options with every finding shown. */

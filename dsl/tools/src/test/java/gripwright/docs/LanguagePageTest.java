@@ -150,10 +150,7 @@ class LanguagePageTest {
     row(text, "weeks of a plan", Limit.WEEKS.standard());
     row(text, "athletes of a plan", Limit.ATHLETES.standard());
     row(text, "dated sessions of all plans, for all their athletes", Limit.SESSIONS.standard());
-    row(
-        text,
-        "holds and rests of all plans, for all their athletes",
-        Limit.HOLDS.standard());
+    row(text, "holds and rests of all plans, for all their athletes", Limit.HOLDS.standard());
     row(text, "places that findings of a compile list", Limit.FINDINGS.standard());
     row(text, "evaluation steps of the rules of a compile", Limit.WORK.standard());
     row(text, "values that the rules of a compile keep", Limit.VALUES.standard());

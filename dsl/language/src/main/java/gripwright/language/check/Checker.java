@@ -100,8 +100,7 @@ public final class Checker {
     Known<RuleSet> ruleSets = known("rule set", NodeKind.RULES);
     RuleNames ruleNames = new RuleNames(grips::declares, protocols::declares, standard.ruleSets());
     make(ruleSets, names.ruleSets(), d -> ruleSet(d, ruleNames, grips, protocols));
-    Tables tables = new Tables(
-            athletes, grips, protocols, ruleSets, standard.rules(), meter);
+    Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules(), meter);
     Known<Plan> plans = known("plan", NodeKind.PLAN);
     make(plans, names.plans(), d -> plan(d, tables));
     if (tooMuch) {
@@ -144,8 +143,7 @@ public final class Checker {
   }
 
   /** Reports that the plans of a project together are too much work, once. */
-  private void tooMuch(
-      Declared<Declaration.Plan> declared, String what, long found, Limit limit) {
+  private void tooMuch(Declared<Declaration.Plan> declared, String what, long found, Limit limit) {
     long most = meter.budget().most(limit);
     if (found <= most || tooMuch) {
       return;

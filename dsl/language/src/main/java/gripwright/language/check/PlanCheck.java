@@ -78,12 +78,7 @@ final class PlanCheck {
     defaults.weights().ifPresent(builder::weights);
     PlanScope scope =
         new PlanScope(
-            ledger,
-            tables.grips(),
-            tables.protocols(),
-            athletes,
-            athletesKnown,
-            tables.budget());
+            ledger, tables.grips(), tables.protocols(), athletes, athletesKnown, tables.budget());
     for (PlanItem.BlockItem block :
         tooManyAthletes() ? List.<PlanItem.BlockItem>of() : blockItems) {
       once.first(block.name(), "block", block.name().text());

@@ -90,8 +90,7 @@ final class ProtocolCheck {
     if (!ledger.sound()) {
       return Optional.empty();
     }
-    if (Expansion.tooLarge(
-        ledger, declaration.name(), Protocol.size(parts, defaults), budget)) {
+    if (Expansion.tooLarge(ledger, declaration.name(), Protocol.size(parts, defaults), budget)) {
       return Optional.empty();
     }
     parts.forEach(builder::step);
