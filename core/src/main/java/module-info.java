@@ -4,6 +4,7 @@ module gripwright.core {
   requires hipparchus.core;
   requires hipparchus.optim;
 
+  exports gripwright.budget;
   exports gripwright.quantity;
   exports gripwright.finding;
   exports gripwright.ability;

@@ -84,6 +84,7 @@ public final class Columns {
     ExpressionKey key = new ExpressionKey(e);
     Column<byte[]> known = truths.get(key);
     if (known == null) {
+      evaluation.keep(capacity());
       known = new Column<>(new byte[capacity()], truthFill(e));
       truths.put(key, known);
     }
@@ -219,6 +220,7 @@ public final class Columns {
     ExpressionKey key = new ExpressionKey(e);
     Column<double[]> known = numbers.get(key);
     if (known == null) {
+      evaluation.keep(capacity());
       known = new Column<>(new double[capacity()], numberFill(e));
       numbers.put(key, known);
     }

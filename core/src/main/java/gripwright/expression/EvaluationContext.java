@@ -4,6 +4,7 @@ import gripwright.finding.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a rule stands when it is asked: the thing it looks at, and the elements of collections gone
@@ -11,13 +12,18 @@ import java.util.Optional;
  *
  * @param kinds what each is, outermost first
  * @param things the things themselves
- * @param readers how their properties are read
+ * @param evaluation how their properties are read; counts what is looked at
  */
-public record EvaluationContext(List<Kind> kinds, List<Object> things, PropertyReaders readers) {
+public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluation evaluation) {
 
   /** Returns the context of a thing that a rule looks at. */
   public static EvaluationContext at(Kind kind, Object thing, PropertyReaders readers) {
-    return new EvaluationContext(List.of(kind), List.of(thing), readers);
+    return at(kind, thing, new Evaluation(readers));
+  }
+
+  /** Returns the context of a thing that a rule looks at, with a count that goes on. */
+  public static EvaluationContext at(Kind kind, Object thing, Evaluation evaluation) {
+    return new EvaluationContext(List.of(kind), List.of(thing), evaluation);
   }
 
   private EvaluationContext inside(Kind kind, Object element) {
@@ -25,7 +31,7 @@ public record EvaluationContext(List<Kind> kinds, List<Object> things, PropertyR
     moreKinds.add(kind);
     List<Object> more = new ArrayList<>(things);
     more.add(element);
-    return new EvaluationContext(moreKinds, more, readers);
+    return new EvaluationContext(moreKinds, more, evaluation);
   }
 
   double number(Expression value) {
@@ -64,23 +70,33 @@ public record EvaluationContext(List<Kind> kinds, List<Object> things, PropertyR
     return List.of();
   }
 
-  /** Returns the standing inside the element that misses by most; the first of those alike. */
+  /** Returns the context inside the element that misses by most; the first of those alike. */
   private Optional<EvaluationContext> worst(Expression.Quantify every) {
+    List<?> elements = ExpressionCompiler.things(every.collection(), this);
+    if (elements.isEmpty()) {
+      return Optional.empty();
+    }
     Kind kind = ((Type.Many) every.collection().type()).kind();
-    Optional<EvaluationContext> worst = Optional.empty();
+    EvaluationContext first = inside(kind, elements.get(0));
+    ExpressionCompiler compiler = new ExpressionCompiler(first.kinds(), evaluation);
+    int before = compiler.compiled();
+    ExpressionCompiler.TruthCode where = compiler.where(every.where());
+    ExpressionCompiler.TruthCode body = compiler.truth(every.body());
+    ExpressionCompiler.NumberCode excess = Excess.code(every.body(), compiler, evaluation);
+    long weight = compiler.weightSince(before);
+    @Nullable Object[] frame = compiler.frame(first);
+    @Nullable Object worst = null;
     double most = -1;
-    for (Object element : ExpressionCompiler.things(every.collection(), this)) {
-      EvaluationContext inside = inside(kind, element);
-      boolean counts =
-          every.where().isEmpty()
-              || ExpressionCompiler.truth(every.where().get(), inside) == ExpressionCompiler.YES;
-      if (counts && inside.fails(every.body())) {
-        double excess = Excess.at(every.body(), inside);
-        worst = excess > most ? Optional.of(inside) : worst;
-        most = Math.max(most, excess);
+    for (Object element : elements) {
+      evaluation.take(weight);
+      frame[things.size()] = element;
+      if (where.at(frame) == ExpressionCompiler.YES && body.at(frame) == ExpressionCompiler.NO) {
+        double by = excess.at(frame);
+        worst = by > most ? element : worst;
+        most = Math.max(most, by);
       }
     }
-    return worst;
+    return Optional.ofNullable(worst).map(element -> inside(kind, element));
   }
 
   /** Returns what the innermost element is called; empty outside of collections. */

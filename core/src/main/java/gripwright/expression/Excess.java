@@ -3,6 +3,7 @@ package gripwright.expression;
 import gripwright.expression.ExpressionCompiler.NumberCode;
 import gripwright.expression.ExpressionCompiler.ObjectCode;
 import gripwright.expression.ExpressionCompiler.TruthCode;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -33,10 +34,14 @@ public final class Excess {
 
   /** Works it out where a rule stands. */
   static double at(Expression require, EvaluationContext at) {
-    Evaluation unseen = new Evaluation(at.readers());
-    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), unseen);
-    NumberCode code = new Excess(compiler, unseen).code(require);
+    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), at.evaluation());
+    NumberCode code = new Excess(compiler, at.evaluation()).code(require);
     return code.at(compiler.frame(at));
+  }
+
+  /** Compiles it among other things. */
+  static NumberCode code(Expression require, ExpressionCompiler compiler, Evaluation evaluation) {
+    return new Excess(compiler, evaluation).code(require);
   }
 
   private NumberCode code(Expression require) {
@@ -83,18 +88,20 @@ public final class Excess {
 
   private NumberCode every(Expression.Quantify every) {
     ObjectCode collection = compiler.object(every.collection());
-    int around = compiler.outermost;
-    compiler.outermost = Integer.MAX_VALUE;
+    BitSet around = compiler.spoken;
+    compiler.spoken = new BitSet();
     int place = compiler.enterElementOf(every.collection());
+    int before = compiler.compiled();
     TruthCode where = compiler.where(every.where());
     NumberCode body = ifBroken(every.body());
+    long weight = compiler.weightSince(before);
     compiler.leave();
     NumberCode code =
         frame -> {
           double most = 0;
           if (collection.at(frame) instanceof List<?> things) {
             for (Object thing : things) {
-              evaluation.take(1);
+              evaluation.take(weight);
               frame[place] = thing;
               if (where.at(frame) == ExpressionCompiler.YES) {
                 most = Math.max(most, body.at(frame));

@@ -2,6 +2,7 @@ package gripwright.expression;
 
 import gripwright.expression.Expression.Relation;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +26,9 @@ public final class ExpressionCompiler {
 
   /** See {@link #NO}. */
   public static final int YES = 2;
+
+  /** So many expressions take about the time of one step into a collection. */
+  private static final int EXPRESSIONS_OF_A_STEP = 16;
 
   /** A number, level, grade or date. */
   public interface NumberCode {
@@ -90,8 +94,11 @@ public final class ExpressionCompiler {
   private int depth;
   private int memos;
 
-  /** The outermost place spoken of since it was last set. */
-  int outermost = Integer.MAX_VALUE;
+  /** How many expressions were compiled so far. */
+  private int compiled;
+
+  /** The places spoken of since it was last set. */
+  BitSet spoken = new BitSet();
 
   ExpressionCompiler(List<Kind> around, Evaluation evaluation) {
     this.evaluation = evaluation;
@@ -135,19 +142,19 @@ public final class ExpressionCompiler {
 
   /** Answers a condition where a rule stands: {@link #NO} and so on. */
   static int truth(Expression condition, EvaluationContext at) {
-    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), new Evaluation(at.readers()));
+    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), at.evaluation());
     return compiler.truth(condition).at(compiler.frame(at));
   }
 
   /** Works out a value where a rule stands. */
   static double number(Expression value, EvaluationContext at) {
-    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), new Evaluation(at.readers()));
+    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), at.evaluation());
     return compiler.number(value).at(compiler.frame(at));
   }
 
   /** Returns what a collection holds where a rule stands; nothing if it is missing. */
   static List<?> things(Expression collection, EvaluationContext at) {
-    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), new Evaluation(at.readers()));
+    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), at.evaluation());
     Object things = compiler.object(collection).at(compiler.frame(at));
     return things instanceof List<?> some ? some : List.of();
   }
@@ -176,7 +183,7 @@ public final class ExpressionCompiler {
     } else {
       compiler.number(e);
     }
-    return compiler.outermost >= 1;
+    return !compiler.spoken.get(0);
   }
 
   private void enter(Kind kind) {
@@ -189,6 +196,7 @@ public final class ExpressionCompiler {
   }
 
   TruthCode truth(Expression e) {
+    compiled++;
     if (e instanceof Expression.Truth truth) {
       int value = truth.value() ? YES : NO;
       return frame -> value;
@@ -242,6 +250,20 @@ public final class ExpressionCompiler {
     throw new IllegalArgumentException(e.type().inWords() + " is not a yes or no");
   }
 
+  /** Returns how many expressions were compiled so far. */
+  int compiled() {
+    return compiled;
+  }
+
+  /**
+   * Returns what one element of a collection counts as: 1, and more where much is asked of it.
+   *
+   * @param before what {@link #compiled} was before that was compiled
+   */
+  long weightSince(int before) {
+    return 1 + (compiled - before) / EXPRESSIONS_OF_A_STEP;
+  }
+
   private static TruthCode compare(Relation relation, NumberCode left, NumberCode right) {
     return frame -> {
       double one = left.at(frame);
@@ -275,11 +297,13 @@ public final class ExpressionCompiler {
 
   private TruthCode quantify(Expression.Quantify quantify) {
     ObjectCode collection = object(quantify.collection());
-    int around = outermost;
-    outermost = Integer.MAX_VALUE;
+    BitSet around = spoken;
+    spoken = new BitSet();
     int place = enterElementOf(quantify.collection());
+    int before = compiled;
     TruthCode where = where(quantify.where());
     TruthCode body = truth(quantify.body());
+    long weight = weightSince(before);
     leave();
     boolean every = quantify.quantifier() == Expression.Quantifier.EVERY;
     int decided = every ? NO : YES;
@@ -290,7 +314,7 @@ public final class ExpressionCompiler {
           }
           int result = YES - decided;
           for (Object thing : things) {
-            evaluation.take(1);
+            evaluation.take(weight);
             frame[place] = thing;
             if (where.at(frame) == YES) {
               int one = body.at(frame);
@@ -316,6 +340,7 @@ public final class ExpressionCompiler {
   }
 
   NumberCode number(Expression e) {
+    compiled++;
     if (e instanceof Expression.Amount amount) {
       double value = amount.base();
       return frame -> value;
@@ -362,11 +387,13 @@ public final class ExpressionCompiler {
 
   private NumberCode summarize(Expression.Summarize summarize) {
     ObjectCode collection = object(summarize.collection());
-    int around = outermost;
-    outermost = Integer.MAX_VALUE;
+    BitSet around = spoken;
+    spoken = new BitSet();
     int place = enterElementOf(summarize.collection());
+    int before = compiled;
     TruthCode where = where(summarize.where());
     NumberCode value = summarize.value().isPresent() ? number(summarize.value().get()) : f -> 1;
+    long weight = weightSince(before);
     leave();
     Expression.Summary summary = summarize.summary();
     NumberCode code =
@@ -376,7 +403,7 @@ public final class ExpressionCompiler {
           }
           Tally tally = new Tally();
           for (Object thing : things) {
-            evaluation.take(1);
+            evaluation.take(weight);
             frame[place] = thing;
             if (where.at(frame) == YES) {
               tally.add(value.at(frame));
@@ -387,42 +414,59 @@ public final class ExpressionCompiler {
     return asOnce(around, place, collection, code);
   }
 
-  /** What came of a collection when it was last gone through. */
-  private record Memo(@Nullable Object things, double result) {}
+  /** What came of a collection when it was last gone through, and for which subjects around. */
+  private record Memo(@Nullable Object things, @Nullable Object[] around, double result) {}
 
   /**
-   * Returns code that goes through a collection once, not again for each subject that shares it,
-   * where it speaks of nothing but the elements.
+   * Returns code that goes through a collection once, not again for each subject that shares it: as
+   * long as the collection and the subjects around it that it speaks of are the same. Where it
+   * speaks of the element right around it, that is never so, and nothing is kept.
    *
-   * @param around the outermost place spoken of before the elements were entered
+   * @param around the places spoken of before the elements were entered
    * @param place of the elements
    */
-  NumberCode asOnce(int around, int place, ObjectCode collection, NumberCode code) {
-    boolean elementsOnly = outermost >= place;
-    outermost = Math.min(outermost, around);
-    if (!elementsOnly) {
+  NumberCode asOnce(BitSet around, int place, ObjectCode collection, NumberCode code) {
+    BitSet outside = spoken.get(0, place);
+    spoken = (BitSet) outside.clone();
+    spoken.or(around);
+    if (place > 1 ? outside.get(place - 1) : !outside.isEmpty()) {
       return code;
     }
+    int[] places = outside.stream().toArray();
     int fromEnd = ++memos;
     return frame -> {
       Object things = collection.at(frame);
       Memo last = (Memo) frame[frame.length - fromEnd];
-      if (last == null || last.things() != things) {
-        last = new Memo(things, code.at(frame));
+      if (last == null || last.things() != things || !same(last.around(), places, frame)) {
+        @Nullable Object[] now = new Object[places.length];
+        for (int i = 0; i < places.length; i++) {
+          now[i] = frame[places[i]];
+        }
+        last = new Memo(things, now, code.at(frame));
         frame[frame.length - fromEnd] = last;
       }
       return last.result();
     };
   }
 
+  private static boolean same(@Nullable Object[] around, int[] places, @Nullable Object[] frame) {
+    for (int i = 0; i < places.length; i++) {
+      if (around[i] != frame[places[i]]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   ObjectCode object(Expression e) {
+    compiled++;
     if (e instanceof Expression.Subject subject) {
       int place = subjects.size() - 1 - subject.outward();
       if (subject.outward() < 0 || place < 0 || subjects.get(place) != subject.kind()) {
         throw new IllegalArgumentException(
             "no " + subject.kind().word() + " stands " + subject.outward() + " outward here");
       }
-      outermost = Math.min(outermost, place);
+      spoken.set(place);
       return frame -> frame[place];
     }
     if (e instanceof Expression.Get get

@@ -70,6 +70,7 @@ public final class Subjects {
     ExpressionKey key = new ExpressionKey(get);
     double[] known = numbers.get(key);
     if (known == null) {
+      evaluation.keep(things.length);
       known = new double[things.length];
       @Nullable Object[] of = objects(get.of());
       for (int i = 0; i < known.length; i++) {
@@ -86,6 +87,7 @@ public final class Subjects {
     ExpressionKey key = new ExpressionKey(get);
     byte[] known = truths.get(key);
     if (known == null) {
+      evaluation.keep(things.length);
       known = new byte[things.length];
       @Nullable Object[] of = objects(get.of());
       for (int i = 0; i < known.length; i++) {
@@ -106,6 +108,7 @@ public final class Subjects {
     ExpressionKey key = new ExpressionKey(e);
     Words read = words.get(key);
     if (read == null) {
+      evaluation.keep(things.length);
       Map<String, Integer> places = new LinkedHashMap<>();
       @Nullable Object[] of = objects(e);
       int[] ofThings = new int[of.length];
@@ -125,10 +128,12 @@ public final class Subjects {
     ExpressionKey key = new ExpressionKey(get);
     Elements known = elements.get(key);
     if (known == null) {
+      evaluation.keep(things.length);
       List<Object> all = new ArrayList<>();
       int[] starts = new int[things.length + 1];
       for (int i = 0; i < things.length; i++) {
         if (access.read().apply(things[i]) instanceof List<?> some) {
+          evaluation.keep(some.size());
           all.addAll(some);
         }
         starts[i + 1] = all.size();
@@ -148,6 +153,7 @@ public final class Subjects {
     ExpressionKey key = new ExpressionKey(e);
     @Nullable Object[] known = objects.get(key);
     if (known == null) {
+      evaluation.keep(things.length);
       known = new Object[things.length];
       @Nullable Object[] of = objects(get.of());
       for (int i = 0; i < known.length; i++) {

@@ -1,6 +1,8 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
@@ -8,6 +10,7 @@ import gripwright.grip.FingerSet;
 import gripwright.history.LogTimeline;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
+import gripwright.plan.PlanSize;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.BlockProgress.Outcome;
 import gripwright.planning.load.HandFindings;
@@ -23,6 +26,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.Schedule;
+import gripwright.schedule.ScheduleSize;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -54,6 +58,8 @@ public final class PlanFold {
   private final HardDays hardDays;
   private final ProgressionBlockers blockers;
   private final ProgressionBlockers noBlockers;
+  private final Meter meter;
+  private final Runnable planned;
 
   /**
    * Prepares to plan.
@@ -62,9 +68,19 @@ public final class PlanFold {
    * @param athlete one of the plan's athletes
    * @param timeline what is known of the athlete
    * @param protocols all that are known, by name, for work that was not planned
+   * @param meter counts the work; sessions and holds that it has counted so far are kept beside
+   *     those of this plan, which it checks and does not count
+   * @param planned is run after each week
    */
   public PlanFold(
-      Plan plan, Athlete athlete, LogTimeline timeline, Map<String, Protocol> protocols) {
+      Plan plan,
+      Athlete athlete,
+      LogTimeline timeline,
+      Map<String, Protocol> protocols,
+      Meter meter,
+      Runnable planned) {
+    this.meter = meter;
+    this.planned = planned;
     this.plan = plan;
     this.athlete = athlete;
     this.timeline = timeline;
@@ -73,10 +89,10 @@ public final class PlanFold {
     this.hardDays = new HardDays(plan, athlete, timeline);
     this.blockers = ProgressionBlockers.of(plan, timeline);
     this.noBlockers = ProgressionBlockers.of(plan, timeline.withoutPlanDays());
-    this.expansion = new SessionExpansion(plan, athlete, timeline, protocols, hands);
+    this.expansion = new SessionExpansion(plan, athlete, timeline, protocols, hands, meter);
     this.lookAhead = new LookAhead(plan, athlete, noBlockers, expansion);
     this.testDays = new TestDays(plan, athlete, hands, lookAhead);
-    this.placing = new WeekPlacing(athlete, timeline, expansion, lookAhead);
+    this.placing = new WeekPlacing(athlete, timeline, expansion, lookAhead, meter);
     this.reconciliation = new WeekReconciliation(plan.from(), timeline, expansion, hands.fits());
   }
 
@@ -93,13 +109,23 @@ public final class PlanFold {
     }
   }
 
-  /** Plans all weeks. */
+  /**
+   * Plans all weeks.
+   *
+   * @throws gripwright.budget.OverBudget if that is more work than the budget allows
+   */
   public Planned plan() {
     PlanState state = PlanState.start(athlete, plan.from());
+    ScheduleSize size = new ScheduleSize(0, PlanSize.AN_ATHLETE);
     for (Block block : plan.blocks()) {
       state = state.beginning(plan.from().plusWeeks(state.weeks().size()));
       for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
+        PlanState before = state;
         state = next(state, block, blockWeek);
+        size = size.plusWeeks(1).plus(added(before, state), addedTests(before, state));
+        meter.require(Limit.SESSIONS, meter.taken(Limit.SESSIONS) + size.sessions());
+        meter.require(Limit.HOLDS, meter.taken(Limit.HOLDS) + size.holds());
+        planned.run();
       }
       state = state.with(unfinishedRamps(block, state.progress()));
     }
@@ -116,6 +142,20 @@ public final class PlanFold {
             hardDays.climbing(plan.from(), plan.to()),
             state.past().missed()),
         state.findings().plus(logged).all());
+  }
+
+  private static List<DatedSession> added(PlanState before, PlanState after) {
+    return after
+        .work()
+        .sessions()
+        .subList(before.work().sessions().size(), after.work().sessions().size());
+  }
+
+  private static List<DatedRetest> addedTests(PlanState before, PlanState after) {
+    return after
+        .work()
+        .retests()
+        .subList(before.work().retests().size(), after.work().retests().size());
   }
 
   /** Plans one week more. */
@@ -147,6 +187,7 @@ public final class PlanFold {
                     : Optional.empty()));
     FindingList found = new FindingList();
     Filled filled = fill(before, week, found);
+    found.all().forEach(f -> meter.take(Limit.FINDINGS, f.places().size()));
     Outcome outcome = filled.outcome();
     return new PlanState(
         filled.work(),

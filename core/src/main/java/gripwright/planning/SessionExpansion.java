@@ -1,6 +1,8 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
 import gripwright.fatigue.SessionOutlook;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
@@ -23,6 +25,7 @@ import gripwright.planning.mix.MixLinks;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.progression.Progression;
 import gripwright.protocol.Protocol;
+import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Derivation;
@@ -50,6 +53,8 @@ final class SessionExpansion {
   private final Choice choice;
   private final SessionOutlook outlook;
   private final UnplannedWork unplannedWork;
+  private final Map<String, Protocol> protocols;
+  private final Meter meter;
   private final IdentityHashMap<Block, Progression> progressions = new IdentityHashMap<>();
 
   SessionExpansion(
@@ -58,6 +63,23 @@ final class SessionExpansion {
       LogTimeline timeline,
       Map<String, Protocol> protocols,
       HandFindings hands) {
+    this(plan, athlete, timeline, protocols, hands, Meter.unbounded());
+  }
+
+  /**
+   * Prepares to expand within a budget.
+   *
+   * @param meter stops what grows beyond the limit of an exercise
+   */
+  SessionExpansion(
+      Plan plan,
+      Athlete athlete,
+      LogTimeline timeline,
+      Map<String, Protocol> protocols,
+      HandFindings hands,
+      Meter meter) {
+    this.protocols = protocols;
+    this.meter = meter;
     this.plan = plan;
     this.athlete = athlete;
     this.hands = hands;
@@ -159,6 +181,10 @@ final class SessionExpansion {
 
   /** Returns what a line of the log stands for that no exercise of the week is like. */
   Optional<PlannedExercise> unplanned(LogEntry.Done done, LocalDate day, ModelPath path) {
+    Protocol protocol = protocols.get(done.protocol());
+    if (protocol != null) {
+      meter.require(Limit.EXERCISE, protocol.size(Map.of()));
+    }
     return unplannedWork.of(done, day, path);
   }
 
@@ -235,8 +261,21 @@ final class SessionExpansion {
   }
 
   private Dose dose(Line line, Grip grip) {
-    return progression(line.week())
-        .dose(line.exercise(), grip, line.week().standing(), line.day(), line.path());
+    return within(
+        progression(line.week())
+            .dose(line.exercise(), grip, line.week().standing(), line.day(), line.path()));
+  }
+
+  private Dose within(Dose dose) {
+    within(dose.scheme());
+    dose.whole().ifPresent(this::within);
+    return dose;
+  }
+
+  /** Returns a scheme that may be written out: sets may have become more than were written. */
+  Scheme within(Scheme scheme) {
+    meter.require(Limit.EXERCISE, scheme.size());
+    return scheme;
   }
 
   /** Returns the grips that a line leaves a choice of, on the edges that progress has come to. */
@@ -255,6 +294,7 @@ final class SessionExpansion {
   }
 
   private List<PlannedExercise> chosen(Line line, FindingList into) {
+    meter.look();
     Exercise exercise = line.exercise();
     List<Setup> setups = setups(line);
     List<Choice.Exclusion> out = new ArrayList<>();
@@ -335,7 +375,9 @@ final class SessionExpansion {
               if (sets > 0) {
                 Grip grip = gripNamed(exercise, name);
                 Dose dose =
-                    progression.doseOfMix(exercise, grip, standing, full, line.day(), line.path());
+                    within(
+                        progression.doseOfMix(
+                            exercise, grip, standing, full, line.day(), line.path()));
                 List<Derivation> why = new ArrayList<>(dose.why());
                 why.addAll(
                     MixLinks.why(

@@ -1,6 +1,7 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Meter;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
@@ -31,9 +32,15 @@ final class WeekPlacing {
   private final LogTimeline timeline;
   private final SessionExpansion expansion;
   private final LookAhead lookAhead;
+  private final Meter meter;
 
   WeekPlacing(
-      Athlete athlete, LogTimeline timeline, SessionExpansion expansion, LookAhead lookAhead) {
+      Athlete athlete,
+      LogTimeline timeline,
+      SessionExpansion expansion,
+      LookAhead lookAhead,
+      Meter meter) {
+    this.meter = meter;
     this.athlete = athlete;
     this.timeline = timeline;
     this.expansion = expansion;
@@ -80,7 +87,8 @@ final class WeekPlacing {
         Placement.place(
             new Placement.Asked(fixed, requests, lookAhead.testsIn(week.number())),
             lookAhead::gapDays,
-            () -> lookAhead.after(week, requests, day -> known.near(day, before)));
+            () -> lookAhead.after(week, requests, day -> known.near(day, before)),
+            meter);
     noteUnproved(week, search, found);
     List<Optional<LocalDate>> days = search.first().sessions();
     List<DatedSession> placed = new ArrayList<>();
@@ -161,7 +169,7 @@ final class WeekPlacing {
     List<Placement.Request> others =
         search.placed().stream().filter(r -> !r.name().equals(name)).toList();
     Set<Conflict.Fact> facts =
-        new Conflict(search.fixed(), draft.request(), wanted, others).fewest();
+        new Conflict(search.fixed(), draft.request(), wanted, others).fewest(meter);
     boolean away = week.first().datesUntil(week.first().plusDays(7)).anyMatch(athlete::isAway);
     boolean afterLog = timeline.isPast(week.first().minusDays(7));
     ModelPath place = week.path().then("session", name);

@@ -18,6 +18,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.DoneLink;
 import gripwright.schedule.Happened;
+import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlannedExercise;
@@ -242,19 +243,22 @@ final class WeekReconciliation {
     Load load = done.load().orElse(like.totalLoad());
     boolean asPlanned = load.compareTo(like.totalLoad()) == 0;
     double share = load.kilograms() / like.totalLoad().kilograms();
-    Scheme scheme = sets == like.scheme().sets() ? like.scheme() : like.scheme().withSets(sets);
+    Scheme scheme =
+        sets == like.scheme().sets()
+            ? like.scheme()
+            : expansion.within(like.scheme().withSets(sets));
     List<Load> loads =
         like.steps().stream().filter(LoadedStep::isHold).flatMap(s -> s.load().stream()).toList();
-    List<LoadedStep> steps = new ArrayList<>();
+    LoadedSteps steps = new LoadedSteps();
     int hold = 0;
     for (Scheme.Step step : scheme.flat()) {
       if (step instanceof Scheme.Hold held) {
         Load one = loads.get(hold++ % loads.size());
         boolean greatest = one.compareTo(like.totalLoad()) == 0;
         Load lifted = asPlanned ? one : greatest ? load : Load.ofKilograms(one.kilograms() * share);
-        steps.add(new LoadedStep(held.seconds(), Optional.of(lifted)));
+        steps.hold(held.seconds(), lifted);
       } else if (step instanceof Scheme.Rest rest) {
-        steps.add(new LoadedStep(rest.time().toNanos() / 1e9, Optional.empty()));
+        steps.rest(rest.time().toNanos() / 1e9);
       }
     }
     boolean sameSetup = setup.toString().equals(like.setup().toString());
@@ -271,7 +275,7 @@ final class WeekReconciliation {
         setup,
         fits.of(setup),
         asPlanned ? scheme : scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
-        steps,
+        steps.all(),
         asPlanned && sameSetup ? like.percentOfMax() : OptionalDouble.empty(),
         sameSetup ? like.maximum() : Optional.empty(),
         setup.lifting() ? Load.ZERO : bodyMass,

@@ -4,6 +4,7 @@ import gripwright.quantity.Range;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -110,6 +111,46 @@ public record Protocol(
           all.put(parameter, value);
         });
     return bind(name, all, steps);
+  }
+
+  /**
+   * Returns how many holds and rests the protocol has when written out, without writing it out;
+   * {@link Scheme#ENDLESS} where it is more.
+   *
+   * @param arguments values by parameter name; parameters not named keep their defaults
+   */
+  public long size(Map<String, Argument> arguments) {
+    Map<String, Argument> all = new HashMap<>(parameters);
+    all.putAll(arguments);
+    return size(steps, all);
+  }
+
+  /**
+   * Returns how many holds and rests steps have when written out.
+   *
+   * @param arguments values by parameter name; a number of repeats that is not there counts as one
+   */
+  public static long size(List<Part> parts, Map<String, Argument> arguments) {
+    long size = 0;
+    for (Part part : parts) {
+      if (part instanceof Part.Repeat repeat) {
+        long once = size(repeat.steps(), arguments) + 1;
+        long times = Math.max(1, times(repeat.times(), arguments));
+        size += once > Scheme.ENDLESS / times ? Scheme.ENDLESS : once * times;
+      } else {
+        size++;
+      }
+      size = Math.min(Scheme.ENDLESS, size);
+    }
+    return size;
+  }
+
+  private static long times(Term<Integer> times, Map<String, Argument> arguments) {
+    if (times instanceof Term.Fixed<Integer> fixed) {
+      return fixed.value();
+    }
+    Argument value = arguments.get(((Term.Given<Integer>) times).parameter());
+    return value instanceof Argument.Count count ? count.times() : 1;
   }
 
   private static Scheme bind(String name, Map<String, Argument> values, List<Part> parts) {

@@ -20,6 +20,9 @@ import java.util.function.UnaryOperator;
  */
 public record Scheme(List<Step> steps) {
 
+  /** A number of holds and rests that no count goes beyond, so that none overflows. */
+  public static final long ENDLESS = 1L << 40;
+
   /** What is done next. */
   public sealed interface Step {}
 
@@ -103,9 +106,6 @@ public record Scheme(List<Step> steps) {
     }
   }
 
-  /** A number that no sum goes beyond, so that none overflows. */
-  private static final long ENDLESS = 1L << 40;
-
   /** Returns the one outermost repeat, if there is one. */
   private Optional<Repeat> outer() {
     return steps.size() == 1 && steps.get(0) instanceof Repeat repeat
@@ -133,9 +133,21 @@ public record Scheme(List<Step> steps) {
 
   /** Returns how many holds a set has. */
   public int repetitionsPerSet() {
-    return flat(outer().map(Repeat::steps).orElse(steps)).stream()
-        .mapToInt(s -> s instanceof Hold ? 1 : 0)
-        .sum();
+    return (int) Math.min(Integer.MAX_VALUE, holds(outer().map(Repeat::steps).orElse(steps)));
+  }
+
+  /** Returns how many holds there are when written out, {@link #ENDLESS} at most. */
+  private static long holds(List<Step> steps) {
+    long holds = 0;
+    for (Step step : steps) {
+      if (step instanceof Repeat repeat) {
+        holds += times(repeat, holds(repeat.steps()));
+      } else {
+        holds += step instanceof Hold ? 1 : 0;
+      }
+      holds = Math.min(ENDLESS, holds);
+    }
+    return holds;
   }
 
   /**
@@ -171,8 +183,9 @@ public record Scheme(List<Step> steps) {
   public HoldPlace place(int hold) {
     int sets = sets();
     int repetitions = repetitionsPerSet();
-    if (hold < 0 || hold >= sets * repetitions) {
-      throw new IllegalArgumentException("no hold " + hold + " of " + sets * repetitions);
+    long all = (long) sets * repetitions;
+    if (hold < 0 || hold >= all) {
+      throw new IllegalArgumentException("no hold " + hold + " of " + all);
     }
     return new HoldPlace(hold / repetitions + 1, sets, hold % repetitions + 1, repetitions);
   }
@@ -187,23 +200,43 @@ public record Scheme(List<Step> steps) {
     return inner().map(Repeat::resting).orElse(Duration.ZERO);
   }
 
-  /** Returns every hold in order. */
+  /** Returns every hold in order, written out: see {@link #size} for how many there are. */
   public List<Hold> holds() {
     return flat(steps).stream().filter(Hold.class::isInstance).map(Hold.class::cast).toList();
   }
 
   /** Returns the levels of all holds as written, in order, each once. */
   public List<Level> levels() {
-    return holds().stream().map(Hold::level).distinct().toList();
+    return written().stream().map(Hold::level).distinct().toList();
   }
 
   /** Returns the first hold's time where all holds last the same, in whole seconds or not. */
   public Optional<Duration> holdTime() {
-    List<Duration> times = holds().stream().map(Hold::time).distinct().toList();
+    List<Duration> times = written().stream().map(Hold::time).distinct().toList();
     return times.size() == 1 ? Optional.of(times.get(0)) : Optional.empty();
   }
 
-  /** Returns holds and rests in the order they happen, rests of zero left out. */
+  /** Returns every hold as it is written, in order: what is repeated stands once. */
+  public List<Hold> written() {
+    List<Hold> written = new ArrayList<>();
+    write(steps, written);
+    return written;
+  }
+
+  private static void write(List<Step> steps, List<Hold> into) {
+    for (Step step : steps) {
+      if (step instanceof Repeat repeat) {
+        write(repeat.steps(), into);
+      } else if (step instanceof Hold hold) {
+        into.add(hold);
+      }
+    }
+  }
+
+  /**
+   * Returns holds and rests in the order they happen, written out, rests of zero left out: see
+   * {@link #size} for how many there are.
+   */
   public List<Step> flat() {
     return flat(steps);
   }
@@ -247,35 +280,48 @@ public record Scheme(List<Step> steps) {
 
   /** Returns the time under load: all holds together. */
   public Duration timeUnderLoad() {
-    return holds().stream().map(Hold::time).reduce(Duration.ZERO, Duration::plus);
+    return time(steps, false);
   }
 
   /** Returns holds and rests together. */
   public Duration duration() {
+    return time(steps, true);
+  }
+
+  private static Duration time(List<Step> steps, boolean rests) {
     Duration sum = Duration.ZERO;
-    for (Step step : flat()) {
-      sum =
-          sum.plus(
-              step instanceof Hold hold
-                  ? hold.time()
-                  : step instanceof Rest rest ? rest.time() : Duration.ZERO);
+    for (Step step : steps) {
+      if (step instanceof Repeat repeat) {
+        Duration resting = rests ? repeat.resting() : Duration.ZERO;
+        sum =
+            sum.plus(time(repeat.steps(), rests).multipliedBy(repeat.times()))
+                .plus(resting.multipliedBy(repeat.times() - 1L));
+      } else if (step instanceof Hold hold) {
+        sum = sum.plus(hold.time());
+      } else if (rests && step instanceof Rest rest) {
+        sum = sum.plus(rest.time());
+      }
     }
     return sum;
   }
 
   /**
-   * Returns how many holds and rests the scheme has when written out, without writing it out; 2^40
-   * where there are more.
+   * Returns how many holds and rests the scheme has when written out, without writing it out;
+   * {@link #ENDLESS} where it is more.
    */
   public long size() {
     return size(steps);
   }
 
+  private static long times(Repeat repeat, long once) {
+    return once > ENDLESS / repeat.times() ? ENDLESS : once * repeat.times();
+  }
+
   private static long size(List<Step> steps) {
     long size = 0;
     for (Step step : steps) {
-      long more = step instanceof Repeat repeat ? repeat.times() * (size(repeat.steps()) + 1) : 1;
-      size = Math.min(ENDLESS, size + Math.min(ENDLESS, more));
+      size += step instanceof Repeat repeat ? times(repeat, size(repeat.steps()) + 1) : 1;
+      size = Math.min(ENDLESS, size);
     }
     return size;
   }

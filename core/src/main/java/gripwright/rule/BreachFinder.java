@@ -1,5 +1,7 @@
 package gripwright.rule;
 
+import gripwright.budget.Limit;
+import gripwright.budget.OverBudget;
 import gripwright.expression.Columns;
 import gripwright.expression.Expression;
 import gripwright.expression.ExpressionCompiler;
@@ -15,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -43,7 +46,8 @@ final class BreachFinder {
   List<Breach> breaches(List<Rule> gates, List<Rule> others) {
     List<Look> looks = new ArrayList<>();
     Map<Subjects, Columns> columns = new HashMap<>();
-    Stream.concat(gates.stream(), others.stream()).forEach(rule -> looks.add(look(rule, columns)));
+    Stream.concat(gates.stream(), others.stream())
+        .forEach(rule -> looks.add(named(rule, () -> look(rule, columns))));
     columns.forEach(
         (subjects, some) ->
             ask(subjects, some, looks.stream().filter(l -> l.columns == some).toList()));
@@ -69,28 +73,42 @@ final class BreachFinder {
             subjects, s -> new Columns(rule.scope().kind(), s, plan.evaluation)));
   }
 
+  /** Does work for a rule, whose name it tells if the budget ends there. */
+  private static <T> T named(Rule rule, Supplier<T> work) {
+    try {
+      return work.get();
+    } catch (OverBudget stop) {
+      throw stop.in(rule.name());
+    }
+  }
+
   private void ask(Subjects subjects, Columns columns, List<Look> looks) {
-    for (int from = 0; from < subjects.size(); from += Columns.SIZE) {
+    for (int at = 0; at < subjects.size(); at += Columns.SIZE) {
+      int from = at;
       int count = Math.min(Columns.SIZE, subjects.size() - from);
       columns.batch(from, count);
       for (Look look : looks) {
-        ask(look, subjects, from, count);
+        named(look.rule, () -> ask(look, subjects, from, count));
       }
     }
   }
 
-  private void ask(Look look, Subjects subjects, int from, int count) {
+  /** Returns at how many places the rule was found broken. */
+  private int ask(Look look, Subjects subjects, int from, int count) {
     byte @Nullable [] when = look.when.map(Columns.Column::values).orElse(null);
     if (when != null && none(when, count)) {
-      return;
+      return 0;
     }
+    int before = look.breaches.size();
     byte[] require = look.require.values();
     for (int i = 0; i < count; i++) {
       if (require[i] == ExpressionCompiler.NO
           && (when == null || when[i] == ExpressionCompiler.YES)) {
+        plan.meter.take(Limit.FINDINGS, 1);
         look.breaches.add(new Breach(look.rule, look.rank, plan, subjects.at(from + i)));
       }
     }
+    return look.breaches.size() - before;
   }
 
   private static boolean none(byte[] when, int count) {

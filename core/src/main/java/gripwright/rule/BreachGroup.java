@@ -1,11 +1,12 @@
 package gripwright.rule;
 
+import gripwright.budget.Limit;
+import gripwright.budget.OverBudget;
 import gripwright.expression.EvaluationContext;
 import gripwright.expression.Shortfall;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
-import gripwright.rule.view.Readers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -51,6 +52,14 @@ record BreachGroup(List<Breach> breaches) {
 
   /** Returns one finding for the places that nobody waived and one for each reason given. */
   List<Finding> findings(WaiverBook waivers, Worst worst) {
+    try {
+      return inWords(waivers, worst);
+    } catch (OverBudget stop) {
+      throw stop.in(first().rule().name());
+    }
+  }
+
+  private List<Finding> inWords(WaiverBook waivers, Worst worst) {
     Map<Optional<String>, List<Breach>> byReason = new LinkedHashMap<>();
     for (Breach breach : breaches) {
       byReason.computeIfAbsent(waivers.reason(breach), reason -> new ArrayList<>()).add(breach);
@@ -58,6 +67,7 @@ record BreachGroup(List<Breach> breaches) {
     List<Finding> findings = new ArrayList<>();
     byReason.forEach(
         (reason, some) -> {
+          some.get(0).plan().meter.take(Limit.FINDINGS, Limit.A_FINDING);
           Finding finding = finding(some, worst.of(reason.isEmpty() ? ahead(some) : some));
           findings.add(reason.map(finding::waived).orElse(finding));
         });
@@ -112,7 +122,7 @@ record BreachGroup(List<Breach> breaches) {
 
   private static List<Shortfall> missing(Breach breach) {
     Rule rule = breach.rule();
-    return EvaluationContext.at(rule.scope().kind(), breach.subject(), Readers.ALL)
+    return EvaluationContext.at(rule.scope().kind(), breach.subject(), breach.plan().evaluation)
         .shortfalls(rule.require());
   }
 }

@@ -67,7 +67,8 @@ public final class Gates {
    * @param exercise the exercise
    * @param session the session it would be part of, whose other exercises are left out
    * @param week the week of the session
-   * @param plan whose waivers count
+   * @param plan the plan
+   * @param waivers of the plan
    * @param timeline what is known of the athlete
    * @return its name, or empty if no rule stops it
    */
@@ -76,6 +77,7 @@ public final class Gates {
       DatedSession session,
       PlanWeek week,
       Plan plan,
+      WaiverIndex waivers,
       Athlete athlete,
       LogTimeline timeline) {
     DatedSession alone =
@@ -95,7 +97,24 @@ public final class Gates {
             Optional.empty());
     return RuleCheck.stopping(
         new Schedule(plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
-        timeline);
+        timeline,
+        waivers);
+  }
+
+  /**
+   * Returns the first built-in rule that stops an exercise, with the waivers of the plan.
+   *
+   * @see #stopping(PlannedExercise, DatedSession, PlanWeek, Plan, WaiverIndex, Athlete,
+   *     LogTimeline)
+   */
+  public static Optional<String> stopping(
+      PlannedExercise exercise,
+      DatedSession session,
+      PlanWeek week,
+      Plan plan,
+      Athlete athlete,
+      LogTimeline timeline) {
+    return stopping(exercise, session, week, plan, WaiverIndex.of(plan), athlete, timeline);
   }
 
   /**

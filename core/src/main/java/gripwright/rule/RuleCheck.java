@@ -1,5 +1,7 @@
 package gripwright.rule;
 
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
 import gripwright.expression.Evaluation;
 import gripwright.expression.ExpressionCompiler;
 import gripwright.expression.Kind;
@@ -23,6 +25,9 @@ import java.util.stream.Stream;
 /** Checks a compiled plan against rules. Stateless; the same input gives the same findings. */
 public final class RuleCheck {
 
+  /** The code of a waiver that waives nothing. */
+  public static final String WAIVER_UNUSED = WaiverBook.UNUSED;
+
   private RuleCheck() {}
 
   /**
@@ -42,11 +47,24 @@ public final class RuleCheck {
    */
   public static List<Finding> check(
       Schedule schedule, LogTimeline timeline, List<RuleSet> ruleSets) {
-    return check(new PlanView(schedule, timeline), ruleSets);
+    return check(schedule, timeline, ruleSets, Meter.unbounded());
+  }
+
+  /**
+   * Returns what the plan breaks, found within a budget.
+   *
+   * @param meter counts what is looked at
+   * @throws gripwright.budget.OverBudget if that is more than the budget allows; it names the rule
+   * @see #check(Schedule, LogTimeline, List)
+   */
+  public static List<Finding> check(
+      Schedule schedule, LogTimeline timeline, List<RuleSet> ruleSets, Meter meter) {
+    return check(new PlanView(schedule, timeline, meter), ruleSets);
   }
 
   /** Checks a plan whose {@link PlanView#evaluation} tell afterwards what it took. */
   static List<Finding> check(PlanView view, List<RuleSet> ruleSets) {
+    long kept = view.meter.taken(Limit.VALUES);
     Plan plan = view.schedule.plan();
     List<RuleSet> named = named(plan, ruleSets);
     List<Finding> findings = new ArrayList<>(wrongNames(plan, named));
@@ -60,7 +78,10 @@ public final class RuleCheck {
     }
     Set<String> refused = new HashSet<>();
     neverWaived(named).forEach(rule -> refused.add(rule.name()));
-    findings.addAll(waivers.findings(refused));
+    List<Finding> aboutWaivers = waivers.findings(refused);
+    view.meter.take(Limit.FINDINGS, (long) Limit.A_FINDING * aboutWaivers.size());
+    findings.addAll(aboutWaivers);
+    view.meter.giveBack(Limit.VALUES, view.meter.taken(Limit.VALUES) - kept);
     return List.copyOf(findings);
   }
 
@@ -74,18 +95,21 @@ public final class RuleCheck {
    * @throws IllegalArgumentException unless there is exactly one exercise
    */
   public static Optional<String> stopping(Schedule schedule, LogTimeline timeline) {
+    return stopping(schedule, timeline, WaiverIndex.of(schedule.plan()));
+  }
+
+  static Optional<String> stopping(Schedule schedule, LogTimeline timeline, WaiverIndex waivers) {
     PlanView view = new PlanView(schedule, timeline);
     Subjects exercises = view.subjects(Scope.EXERCISE);
     if (exercises.size() != 1) {
       throw new IllegalArgumentException("not one exercise: " + exercises.size());
     }
     Object exercise = exercises.at(0);
-    WaiverBook waivers = new WaiverBook(schedule.plan());
     return Stream.concat(
             broken(StandardRules.GATES, exercise).limit(1),
             broken(StandardRules.STANDARD, exercise))
         .filter(rule -> rule.severity() == Severity.ERROR)
-        .filter(rule -> waivers.reason(new Breach(rule, 0, view, exercise)).isEmpty())
+        .filter(rule -> waivers.covering(new Breach(rule, 0, view, exercise)).isEmpty())
         .map(Rule::name)
         .findFirst();
   }

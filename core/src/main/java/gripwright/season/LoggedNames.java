@@ -1,5 +1,7 @@
 package gripwright.season;
 
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
 import gripwright.finding.Finding;
 import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
@@ -33,8 +35,9 @@ final class LoggedNames {
    *
    * @param plans all plans of the athlete
    * @param told names that are reported already
+   * @param meter counts the names that are compared
    */
-  static List<Finding> unknown(Log log, Collection<Plan> plans, Set<String> told) {
+  static List<Finding> unknown(Log log, Collection<Plan> plans, Set<String> told, Meter meter) {
     Set<String> known = new TreeSet<>();
     for (Plan plan : plans) {
       plan.blocks().stream()
@@ -52,11 +55,18 @@ final class LoggedNames {
           .ifPresent(name -> lines.computeIfAbsent(name, n -> new ArrayList<>()).add(line));
     }
     List<Finding> findings = new ArrayList<>();
-    lines.forEach((name, of) -> findings.add(finding(log, name, of, known)));
+    List<String> names = known.stream().map(n -> "`" + n + "`").toList();
+    lines.forEach(
+        (name, of) -> {
+          meter.take(Limit.WORK, known.size());
+          meter.take(Limit.FINDINGS, Limit.A_FINDING);
+          findings.add(finding(log, name, of, known, names));
+        });
     return findings;
   }
 
-  private static Finding finding(Log log, String name, List<Integer> lines, Set<String> known) {
+  private static Finding finding(
+      Log log, String name, List<Integer> lines, Set<String> known, List<String> names) {
     List<LocalDate> days = lines.stream().map(i -> log.entries().get(i).date()).toList();
     Listing dates = Listing.first(DATES_SAID, Listing.Style.COMMAS, days);
     Finding finding =
@@ -66,7 +76,7 @@ final class LoggedNames {
             .with("session", name)
             .with("dates", dates)
             .with("athlete", log.athlete())
-            .with("names", known.stream().map(n -> "`" + n + "`").toList());
+            .with("names", names);
     return Nearest.to(name, known).map(near -> finding.with("suggestion", near)).orElse(finding);
   }
 

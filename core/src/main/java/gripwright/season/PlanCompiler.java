@@ -1,6 +1,8 @@
 package gripwright.season;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
 import gripwright.finding.Finding;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
@@ -10,6 +12,7 @@ import gripwright.protocol.Protocol;
 import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
 import gripwright.schedule.Schedule;
+import gripwright.schedule.ScheduleSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,29 +32,45 @@ final class PlanCompiler {
    * @param log what is known of the athlete; may be empty
    * @param ruleSets all rule sets that are known; the plan names those that apply
    * @param protocols protocols by name, for logged work that the week's plan does not have
+   * @param meter counts the work
+   * @param planned is run after each week
    * @throws IllegalArgumentException if the plan is not for the athlete or the log not the
    *     athlete's
+   * @throws gripwright.budget.OverBudget if it is more work than the budget allows
    */
   static CompiledPlan compile(
       Plan plan,
       Athlete athlete,
       Log log,
       List<RuleSet> ruleSets,
-      Map<String, Protocol> protocols) {
+      Map<String, Protocol> protocols,
+      Meter meter,
+      Runnable planned) {
     plan.requireFor(athlete);
     log.requireOf(athlete);
+    meter.look();
     LogTimeline timeline = LogTimeline.of(plan, athlete, log);
-    PlanFold.Planned planned = new PlanFold(plan, athlete, timeline, protocols).plan();
-    Schedule schedule = planned.schedule();
+    PlanFold.Planned result =
+        new PlanFold(plan, athlete, timeline, protocols, meter, planned).plan();
+    Schedule schedule = result.schedule();
     List<LogChange> changes = List.of();
     if (timeline.coversPlanDays()) {
+      long found = meter.taken(Limit.FINDINGS);
       Schedule before =
-          new PlanFold(plan, athlete, timeline.withoutPlanDays(), protocols).plan().schedule();
+          new PlanFold(plan, athlete, timeline.withoutPlanDays(), protocols, meter, meter::look)
+              .plan()
+              .schedule();
+      meter.giveBack(Limit.FINDINGS, meter.taken(Limit.FINDINGS) - found);
       changes = new LogReasons(before, schedule, timeline).changes();
     }
-    List<Finding> findings = new ArrayList<>(planned.findings());
+    List<Finding> findings = new ArrayList<>(result.findings());
+    meter.take(Limit.FINDINGS, (long) Limit.A_FINDING * findings.size());
     findings.addAll(
-        PastBreaches.downgraded(RuleCheck.check(schedule, timeline, ruleSets), schedule, timeline));
+        PastBreaches.downgraded(
+            RuleCheck.check(schedule, timeline, ruleSets, meter), schedule, timeline));
+    ScheduleSize size = ScheduleSize.of(schedule);
+    meter.take(Limit.SESSIONS, size.sessions());
+    meter.take(Limit.HOLDS, size.holds());
     return new CompiledPlan(schedule, timeline, changes, findings);
   }
 }

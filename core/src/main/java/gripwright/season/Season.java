@@ -1,27 +1,26 @@
 package gripwright.season;
 
 import gripwright.athlete.Athlete;
-import gripwright.finding.Finding;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
-import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
-import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * Everything that is known of a season: plans, athletes, logs and rule sets. The one way to dated
@@ -29,9 +28,6 @@ import java.util.stream.Collectors;
  * a function of it, and the same season gives the same result.
  */
 public final class Season {
-
-  /** Mean nothing where a rule set or an athlete is left out for a mistake in it. */
-  private static final Set<String> NEEDS_ALL = Set.of("plan.waiver-unused", "name.unknown");
 
   private final SortedMap<String, Plan> plans;
   private final SortedMap<String, Athlete> athletes;
@@ -73,13 +69,7 @@ public final class Season {
     SortedMap<String, Athlete> byName = byName("athlete", athletes, Athlete::name);
     SortedMap<String, Protocol> protocols = new TreeMap<>();
     StandardProtocols.all().forEach(protocol -> protocols.put(protocol.name(), protocol));
-    for (Plan plan : plans) {
-      for (String athlete : plan.athletes()) {
-        plan.blocks().stream()
-            .flatMap(block -> protocols(block, athlete).stream())
-            .forEach(protocol -> protocols.put(protocol.name(), protocol));
-      }
-    }
+    plans.forEach(plan -> gather(plan, protocols));
     return new Season(
         byName("plan", plans, Plan::name),
         byName,
@@ -89,11 +79,31 @@ public final class Season {
         false);
   }
 
-  private static List<Protocol> protocols(Block block, String athlete) {
-    return block.contentFor(athlete).sessions().stream()
-        .flatMap(session -> session.contentFor(athlete).exercises().stream())
-        .map(Exercise::protocol)
-        .toList();
+  /**
+   * Adds the protocols of a plan. Of several with one name the last counts, so that the plan is
+   * gone through from its end; what athletes share is looked at once.
+   */
+  private static void gather(Plan plan, Map<String, Protocol> protocols) {
+    Map<String, Protocol> last = new HashMap<>();
+    Set<SessionPlan.Content> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (String athlete : reversed(plan.athletes())) {
+      for (Block block : reversed(plan.blocks())) {
+        for (SessionPlan session : reversed(block.contentFor(athlete).sessions())) {
+          SessionPlan.Content content = session.contentFor(athlete);
+          if (seen.add(content)) {
+            reversed(content.exercises())
+                .forEach(e -> last.putIfAbsent(e.protocol().name(), e.protocol()));
+          }
+        }
+      }
+    }
+    protocols.putAll(last);
+  }
+
+  private static <T> List<T> reversed(List<T> list) {
+    List<T> reversed = new ArrayList<>(list);
+    Collections.reverse(reversed);
+    return reversed;
   }
 
   private static <T> SortedMap<String, T> byName(
@@ -162,43 +172,20 @@ public final class Season {
   }
 
   /**
-   * Compiles plans for each of their athletes.
+   * Compiles plans for each of their athletes, within the budget of the options.
+   *
+   * <p>Before anything is planned, the plans are measured: one that is larger than one plan may be
+   * is left out, and from the first on that is too much together with those before it, all are.
+   * Where the budget is used up later, or the compile is cancelled, it stops: what was compiled
+   * until then is kept, plan by plan and athlete by athlete; the one that was being compiled is
+   * left out, and so are those after it. Each is one finding, an error, so that the season is not
+   * usable.
    *
    * @throws IllegalArgumentException if the options name a plan that is not there
    */
   public CompiledSeason compile(SeasonOptions options) {
     Collection<Plan> chosen = options.plan().map(this::named).orElse(plans.values());
-    List<CompiledPlan> compiled = new ArrayList<>();
-    List<Finding> findings = new ArrayList<>();
-    Set<String> seen = new LinkedHashSet<>();
-    for (Plan plan : chosen) {
-      List<CompiledPlan> ofPlan = new ArrayList<>();
-      for (String name : plan.athletes().stream().sorted().toList()) {
-        Athlete athlete = athletes.get(name);
-        if (athlete == null) {
-          unknown(plan, name).ifPresent(findings::add);
-          continue;
-        }
-        Log log = log(name);
-        ofPlan.add(
-            PlanCompiler.compile(plan, athlete, log, List.copyOf(ruleSets.values()), protocols));
-        if (seen.add(name)) {
-          findings.addAll(OddTests.likely(athlete, log));
-        }
-      }
-      List<CompiledPlan> together = acrossAthletes(ofPlan);
-      compiled.addAll(together);
-      boolean allKnown =
-          !mistakesLeftOut
-              || (ofPlan.size() == plan.athletes().size()
-                  && ruleSets.keySet().containsAll(plan.ruleSets()));
-      together.stream()
-          .flatMap(result -> result.findings().stream())
-          .filter(finding -> allKnown || !NEEDS_ALL.contains(finding.code()))
-          .forEach(findings::add);
-    }
-    seen.forEach(athlete -> findings.addAll(unknownNames(athlete, compiled)));
-    return new CompiledSeason(compiled, findings);
+    return new SeasonRun(this, chosen, options.budget().meter()).compile();
   }
 
   private Collection<Plan> named(String name) {
@@ -210,61 +197,34 @@ public final class Season {
     return List.of(plan);
   }
 
-  private Log log(String athlete) {
+  Log log(String athlete) {
     return logs.getOrDefault(athlete, Log.empty(athlete));
   }
 
-  private Optional<Finding> unknown(Plan plan, String athlete) {
-    return mistakesLeftOut
-        ? Optional.empty()
-        : Optional.of(
-            Finding.error("name.unknown", plan.path())
-                .with("kind", "athlete")
-                .with("name", athlete));
+  /** Returns the plans that an athlete has a part in. */
+  List<Plan> plansFor(String athlete) {
+    return plans.values().stream().filter(p -> p.athletes().contains(athlete)).toList();
   }
 
-  /** Reports logged sessions that no plan has, where no plan has reported them. */
-  private List<Finding> unknownNames(String athlete, List<CompiledPlan> compiled) {
-    Set<String> reported = new HashSet<>();
-    compiled.stream()
-        .filter(plan -> plan.athlete().name().equals(athlete))
-        .flatMap(plan -> plan.findings().stream())
-        .filter(finding -> finding.code().equals("plan.session-unplanned"))
-        .forEach(finding -> reported.add(String.valueOf(finding.arguments().get("session"))));
-    List<Plan> own = plans.values().stream().filter(p -> p.athletes().contains(athlete)).toList();
-    return LoggedNames.unknown(log(athlete), own, reported);
+  Optional<Athlete> athlete(String name) {
+    return Optional.ofNullable(athletes.get(name));
   }
 
-  /**
-   * Returns the results of one plan for its several athletes without what only seems wrong with its
-   * waivers: one that waives something for any athlete is not unused, and what is wrong with a
-   * waiver itself is reported once, with the first athlete.
-   */
-  static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
-    Set<Finding> everywhere = new HashSet<>();
-    for (int i = 0; i < ofOnePlan.size(); i++) {
-      Set<Finding> here = aboutWaivers(ofOnePlan.get(i));
-      if (i == 0) {
-        everywhere.addAll(here);
-      } else {
-        everywhere.retainAll(here);
-      }
-    }
-    List<CompiledPlan> all = new ArrayList<>();
-    for (CompiledPlan compiled : ofOnePlan) {
-      boolean first = all.isEmpty();
-      all.add(
-          compiled.withFindings(
-              compiled.findings().stream()
-                  .filter(f -> !RuleCheck.isAboutWaiver(f) || (first && everywhere.contains(f)))
-                  .toList()));
-    }
-    return all;
+  List<RuleSet> ruleSets() {
+    return List.copyOf(ruleSets.values());
   }
 
-  private static Set<Finding> aboutWaivers(CompiledPlan plan) {
-    return plan.findings().stream()
-        .filter(RuleCheck::isAboutWaiver)
-        .collect(Collectors.toUnmodifiableSet());
+  /** Tells whether a season has all rule sets of a plan. */
+  boolean hasRuleSetsOf(Plan plan) {
+    return ruleSets.keySet().containsAll(plan.ruleSets());
+  }
+
+  SortedMap<String, Protocol> protocols() {
+    return protocols;
+  }
+
+  /** Tells whether declarations with mistakes were left out. */
+  boolean mistakesLeftOut() {
+    return mistakesLeftOut;
   }
 }

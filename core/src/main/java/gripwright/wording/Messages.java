@@ -39,6 +39,7 @@ public final class Messages {
   private static final List<String> OF_ONE_WORD =
       List.of(
           "plan",
+          "budget",
           "related",
           "fit",
           "hold",

@@ -41,10 +41,10 @@ class SharedWaiversTest {
   void aWaiverOfSeveralAthletesNeedsOnlyOneWhoNeedsIt() {
     CompiledPlan needs = checked(new Winter().session(0, line(FRONT_TWO, 50)));
     CompiledPlan doesNot = checked(new Winter().session(0, line(HALF_CRIMP, 50)));
-    List<CompiledPlan> both = Season.acrossAthletes(List.of(doesNot, needs));
+    List<CompiledPlan> both = SeasonRun.acrossAthletes(List.of(doesNot, needs));
     assertEquals(List.of(), both.get(0).findings());
     assertEquals(1, both.get(1).findings().size());
-    List<CompiledPlan> neither = Season.acrossAthletes(List.of(doesNot, doesNot));
+    List<CompiledPlan> neither = SeasonRun.acrossAthletes(List.of(doesNot, doesNot));
     assertEquals(1, neither.get(0).findings().size());
     assertEquals(List.of(), neither.get(1).findings());
   }
@@ -63,7 +63,7 @@ class SharedWaiversTest {
     }
     CompiledPlan many = plan.withFindings(findings);
     List<CompiledPlan> together =
-        Work.atMost(100_000_000, () -> Season.acrossAthletes(List.of(many, many)));
+        Work.atMost(100_000_000, () -> SeasonRun.acrossAthletes(List.of(many, many)));
     assertEquals(100_000, together.get(0).findings().size());
     assertEquals(0, together.get(1).findings().size());
   }

@@ -11,6 +11,7 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.LoadLink;
+import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.StrengthLink;
 import gripwright.strength.ForceTime;
@@ -102,27 +103,27 @@ final class Loading {
    * @param known how what is known of the maximum came about
    */
   Loaded load(List<Derivation> known) {
-    List<LoadedStep> steps = new ArrayList<>();
+    LoadedSteps steps = new LoadedSteps();
     List<Derivation> why = new ArrayList<>(known);
     Iterator<Scheme.Hold> whole = dose.whole().orElse(dose.scheme()).holds().iterator();
     boolean explained = false;
     for (Scheme.Step step : dose.scheme().flat()) {
       if (step instanceof Scheme.Rest rest) {
-        steps.add(new LoadedStep(rest.time().toNanos() / 1e9, Optional.empty()));
+        steps.rest(rest.time().toNanos() / 1e9);
       } else if (step instanceof Scheme.Hold hold) {
         Optional<Load> load = loadOf(hold, whole.next(), explained ? new ArrayList<>() : why);
         if (load.isEmpty()) {
           return new Loaded(List.of(), OptionalDouble.empty(), hard, why, misses);
         }
         explained = true;
-        steps.add(new LoadedStep(hold.seconds(), load));
+        steps.hold(hold.seconds(), load.get());
       }
     }
     OptionalDouble percent =
         percents.size() == 1
             ? OptionalDouble.of(percents.iterator().next())
             : OptionalDouble.empty();
-    return new Loaded(steps, percent, hard, why, misses);
+    return new Loaded(steps.all(), percent, hard, why, misses);
   }
 
   /** Loads a hold as if it lasted as long as the whole one. */

@@ -194,7 +194,7 @@ public final class Prescription {
 
   private static boolean needsMaximum(Exercise exercise, Dose dose) {
     return dose.ramp().isPresent()
-        || exercise.scheme().holds().stream()
+        || exercise.scheme().written().stream()
             .map(Scheme.Hold::level)
             .anyMatch(l -> !(l instanceof Level.Total) && !(l instanceof Level.BodyMass));
   }
@@ -225,7 +225,7 @@ public final class Prescription {
   /** Returns what failed in recent tests of this very setup, where a level speaks of failure. */
   private List<StrengthTest.ToFailure> failures(Setup setup, Dose dose, LocalDate day) {
     boolean matters =
-        dose.scheme().holds().stream()
+        dose.scheme().written().stream()
             .map(Scheme.Hold::level)
             .anyMatch(level -> level instanceof Level.Reserve || level instanceof Level.Effort);
     if (!matters) {

@@ -10,10 +10,9 @@ import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
+import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,12 +77,12 @@ public final class UnplannedWork {
     if (load.kilograms() <= 0) {
       return Optional.empty();
     }
-    List<LoadedStep> steps = new ArrayList<>();
+    LoadedSteps steps = new LoadedSteps();
     for (Scheme.Step step : scheme.flat()) {
       if (step instanceof Scheme.Hold hold) {
-        steps.add(new LoadedStep(hold.seconds(), Optional.of(load)));
+        steps.hold(hold.seconds(), load);
       } else if (step instanceof Scheme.Rest rest) {
-        steps.add(new LoadedStep(rest.time().toNanos() / 1e9, Optional.empty()));
+        steps.rest(rest.time().toNanos() / 1e9);
       }
     }
     return Optional.of(
@@ -93,7 +92,7 @@ public final class UnplannedWork {
             done.setup(),
             fits.of(done.setup()),
             scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
-            steps,
+            steps.all(),
             OptionalDouble.empty(),
             Optional.empty(),
             mass,

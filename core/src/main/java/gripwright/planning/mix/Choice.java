@@ -11,6 +11,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.quantity.Load;
 import gripwright.rule.Gates;
+import gripwright.rule.WaiverIndex;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.GripMix;
 import gripwright.schedule.GripMix.Blend;
@@ -51,6 +52,7 @@ public final class Choice {
   private final LogTimeline timeline;
   private final HandFits fits;
   private final StrengthMap strength;
+  private final WaiverIndex waivers;
   private final Load bodyMass;
   private final Map<List<Setup>, MixQuestion> questions = new HashMap<>();
   private final Map<Asked, Optional<GripMix>> answers = new HashMap<>();
@@ -87,6 +89,7 @@ public final class Choice {
       StrengthMap strength,
       Load bodyMass) {
     this.plan = plan;
+    this.waivers = WaiverIndex.of(plan);
     this.athlete = athlete;
     this.timeline = timeline;
     this.fits = fits;
@@ -121,7 +124,7 @@ public final class Choice {
    */
   public Optional<Exclusion> excludedByRule(
       PlannedExercise candidate, DatedSession session, PlanWeek week) {
-    return Gates.stopping(candidate, session, week, plan, athlete, timeline)
+    return Gates.stopping(candidate, session, week, plan, waivers, athlete, timeline)
         .map(
             rule -> new Exclusion(candidate.setup().grip().name(), new GripMix.ClosedByRule(rule)));
   }

@@ -1,5 +1,6 @@
 package gripwright.planning.placement;
 
+import gripwright.budget.Meter;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -85,13 +86,22 @@ public final class Conflict {
    * Returns the fewest facts; empty if all would fit, so that only later weeks stand against it.
    */
   public Set<Fact> fewest() {
+    return fewest(Meter.unbounded());
+  }
+
+  /**
+   * Returns the fewest facts, found within a budget.
+   *
+   * @param meter counts the tries
+   */
+  public Set<Fact> fewest(Meter meter) {
     Set<Fact> facts = new LinkedHashSet<>(all());
-    if (fits(facts)) {
+    if (fits(facts, meter)) {
       return Set.of();
     }
     for (Fact fact : all()) {
       facts.remove(fact);
-      if (fits(facts)) {
+      if (fits(facts, meter)) {
         facts.add(fact);
       }
     }
@@ -120,6 +130,10 @@ public final class Conflict {
 
   /** Tells whether all sessions fit if only these facts hold. */
   boolean fits(Set<Fact> facts) {
+    return fits(facts, Meter.unbounded());
+  }
+
+  private boolean fits(Set<Fact> facts, Meter meter) {
     Map<String, LocalDate> last = new HashMap<>(week.lastOfName());
     if (last.containsKey(request.name())
         && !facts.contains(new Since(last.getOrDefault(request.name(), week.first())))) {
@@ -146,7 +160,7 @@ public final class Conflict {
           }
         });
     return new PlacementSearch(List.of(new Placement.Asked(relaxed, requests, List.of())))
-        .search()
+        .search(meter)
         .first()
         .complete();
   }

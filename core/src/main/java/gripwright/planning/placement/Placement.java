@@ -1,5 +1,6 @@
 package gripwright.planning.placement;
 
+import gripwright.budget.Meter;
 import gripwright.grip.FingerSet;
 import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
@@ -157,14 +158,25 @@ public final class Placement {
    */
   public static Found place(
       Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
-    Found alone = new PlacementSearch(List.of(asked)).search();
+    return place(asked, gapDays, later, Meter.unbounded());
+  }
+
+  /**
+   * Places the sessions and tests of a week within a budget.
+   *
+   * @param meter counts the tries
+   * @see #place(Asked, ToIntFunction, Supplier)
+   */
+  public static Found place(
+      Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later, Meter meter) {
+    Found alone = new PlacementSearch(List.of(asked)).search(meter);
     if (!alone.proved() || !reachesOver(asked, alone.first(), gapDays)) {
       return alone;
     }
     int horizon = MOST_TRIES / Math.max(1, alone.tries()); // a week more is as much work again
     List<Asked> weeks = new ArrayList<>(List.of(asked));
     later.get().stream().limit(horizon).forEach(weeks::add);
-    Found ahead = new PlacementSearch(weeks).search();
+    Found ahead = new PlacementSearch(weeks).search(meter);
     List<Days> days = ahead.proved() ? ahead.weeks() : alone.weeks();
     return new Found(days, true, 0, alone.tries() + ahead.tries());
   }

@@ -1,5 +1,7 @@
 package gripwright.planning.placement;
 
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
 import java.nio.IntBuffer;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -55,6 +57,7 @@ final class PlacementSearch {
   private long missingToBeat = Long.MAX_VALUE;
   private boolean proved = true;
   private int tries;
+  private Meter meter = Meter.unbounded();
 
   /**
    * The sessions of one name in one week.
@@ -136,6 +139,16 @@ final class PlacementSearch {
 
   /** Searches; the same question gets the same answer. */
   Placement.Found search() {
+    return search(Meter.unbounded());
+  }
+
+  /**
+   * Searches within a budget.
+   *
+   * @param counting counts the tries
+   */
+  Placement.Found search(Meter counting) {
+    meter = counting;
     Way best = bestWay().orElseThrow();
     if (!proved) {
       missingToBeat = best.cost[0];
@@ -212,6 +225,7 @@ final class PlacementSearch {
   }
 
   private Collection<Way> step(Collection<Way> ways, Step step) {
+    meter.take(Limit.PLACEMENT, ways.size());
     List<Way> next = new ArrayList<>(ways);
     for (Way way : ways) {
       tries++;

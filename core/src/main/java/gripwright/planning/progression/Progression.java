@@ -291,7 +291,7 @@ public final class Progression {
     }
     if (change instanceof Advance.HoldTo hold) {
       Duration longest =
-          dose.scheme().holds().stream()
+          dose.scheme().written().stream()
               .map(Scheme.Hold::time)
               .max(Duration::compareTo)
               .orElse(Duration.ZERO);
@@ -331,7 +331,8 @@ public final class Progression {
       Scheme scheme =
           dose.scheme().mapHolds(h -> new Scheme.Hold(longer(h.time(), more, to), h.level()));
       why.add(
-          new ProgressLink.Hold(steps, to.step().toNanos() / 1e9, scheme.holds().get(0).seconds()));
+          new ProgressLink.Hold(
+              steps, to.step().toNanos() / 1e9, scheme.written().get(0).seconds()));
       return dose.with(scheme);
     }
     Advance.EdgeTo to = (Advance.EdgeTo) change;
@@ -362,7 +363,7 @@ public final class Progression {
     }
     Scheme shorter =
         dose.scheme().mapHolds(h -> new Scheme.Hold(shorter(h.time(), keep), h.level()));
-    why.add(new ProgressLink.EasedHold(shorter.holds().get(0).seconds(), keep));
+    why.add(new ProgressLink.EasedHold(shorter.written().get(0).seconds(), keep));
     return dose.shortened(shorter);
   }
 

@@ -100,7 +100,7 @@ public final class ProgressionBlockers {
       if (written.isPresent()) {
         return written.getAsDouble();
       }
-      return exercise.scheme().holds().stream()
+      return exercise.scheme().written().stream()
           .map(Scheme.Hold::level)
           .filter(Level.Effort.class::isInstance)
           .mapToDouble(level -> ((Level.Effort) level).outOfTen())

@@ -56,7 +56,7 @@ public final class ExerciseView implements Named {
     double written =
         planned.percentOfMax().isPresent()
             ? planned.percentOfMax().getAsDouble() / 100
-            : planned.scheme().holds().stream()
+            : planned.scheme().written().stream()
                 .map(Scheme.Hold::level)
                 .mapToDouble(l -> l instanceof Level.OfMax share ? share.fraction() : Double.NaN)
                 .filter(f -> !Double.isNaN(f))

@@ -1,5 +1,6 @@
 package gripwright.rule.view;
 
+import gripwright.budget.Meter;
 import gripwright.expression.Evaluation;
 import gripwright.expression.Scope;
 import gripwright.expression.Subjects;
@@ -33,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PlanView {
 
+  /** What a pair of sessions counts as among the values that are kept. */
+  private static final long VALUES_OF_A_PAIR = 4;
+
   public final Schedule schedule;
   final LogTimeline timeline;
   public final ModelPath path;
@@ -42,7 +46,10 @@ public final class PlanView {
   final FingerLedger ledger = new FingerLedger();
 
   /** What checking this plan took. */
-  public final Evaluation evaluation = new Evaluation(Readers.ALL);
+  public final Evaluation evaluation;
+
+  /** Counts the places where rules are broken. */
+  public final Meter meter;
 
   final List<BlockView> blocks;
   final List<WeekView> weeks;
@@ -62,7 +69,19 @@ public final class PlanView {
   private final Map<Double, Subjects> pairs = new HashMap<>();
   private @Nullable List<FingerView> atWork;
 
+  /** Returns what rules see, for a check without a bound. */
   public PlanView(Schedule schedule, LogTimeline timeline) {
+    this(schedule, timeline, Meter.unbounded());
+  }
+
+  /**
+   * Returns what rules see.
+   *
+   * @param meter counts what is looked at
+   */
+  public PlanView(Schedule schedule, LogTimeline timeline, Meter meter) {
+    this.meter = meter;
+    this.evaluation = new Evaluation(Readers.ALL, meter);
     this.schedule = schedule;
     this.timeline = timeline;
     path = schedule.plan().path().then("for", schedule.athlete().name());
@@ -203,6 +222,7 @@ public final class PlanView {
         }
         if (pair.earlier().what != SessionView.What.CLIMBING
             || pair.later().what != SessionView.What.CLIMBING) {
+          evaluation.keep(VALUES_OF_A_PAIR);
           all.add(pair);
         }
       }

@@ -1,22 +1,29 @@
 package gripwright.language;
 
+import gripwright.budget.Meter;
+import gripwright.budget.OverBudget;
+import gripwright.finding.ModelPath;
 import gripwright.grip.StandardGrips;
 import gripwright.language.build.ModelBuilder;
 import gripwright.language.check.Checked;
 import gripwright.language.check.Checker;
 import gripwright.language.check.Standard;
+import gripwright.language.finding.LocatedFinding;
 import gripwright.language.format.Formatted;
 import gripwright.language.format.Formatter;
 import gripwright.language.resolve.Folder;
 import gripwright.language.resolve.LoadProblem;
+import gripwright.language.resolve.Names;
 import gripwright.language.resolve.Project;
 import gripwright.language.resolve.Resolver;
 import gripwright.language.resolve.SourceLoader;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.Limits;
+import gripwright.language.syntax.Reader;
 import gripwright.protocol.StandardProtocols;
 import gripwright.rule.StandardRules;
+import gripwright.season.BudgetFindings;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -24,7 +31,9 @@ import java.util.List;
  * Reads plans: from a file on disk, or from a text.
  *
  * <p>Nothing an author can do wrong throws: see {@link Reading#findings()}. Reading is bounded by
- * {@link ReadOptions#limits()}; a file is refused by its size before it is read. Thread-safe.
+ * {@link ReadOptions#limits()} and {@link ReadOptions#budget()}; a file is refused by its size
+ * before it is read. A reading that the budget stops has the catalogue and one finding, and nothing
+ * else. Thread-safe.
  */
 public final class Gripwright {
 
@@ -108,9 +117,28 @@ public final class Gripwright {
   }
 
   static Reading read(String name, SourceLoader loader, ReadOptions options, Standard catalogue) {
-    Project project = Resolver.resolve(name, loader, limits(options), catalogue.names());
-    Checked checked = Checker.check(project, catalogue);
-    return new Reading(ModelBuilder.build(project, checked), project.mainRead(), options);
+    Meter meter = options.budget().meter();
+    try {
+      Project project = Resolver.resolve(name, loader, limits(options), catalogue.names(), meter);
+      Checked checked = Checker.check(project, catalogue, meter);
+      return new Reading(ModelBuilder.build(project, checked), project.mainRead(), options);
+    } catch (OverBudget stop) {
+      return stopped(name, stop, options, catalogue);
+    }
+  }
+
+  /** Returns a reading of nothing but the catalogue, and why no more was read. */
+  private static Reading stopped(
+      String name, OverBudget stop, ReadOptions options, Standard catalogue) {
+    SourceFile unread = SourceFile.of(name, "");
+    LocatedFinding why =
+        LocatedFinding.at(unread, new Span(0, 0), BudgetFindings.of(stop, ModelPath.ROOT));
+    Names nothing =
+        new Names(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    Project project =
+        new Project(List.of(Reader.parse(unread)), nothing, false, true, List.of(why));
+    Checked checked = Checker.check(project, catalogue, Meter.unbounded());
+    return new Reading(ModelBuilder.build(project, checked), true, options);
   }
 
   /** Returns the limits, with room for as many findings of a file as are asked for. */

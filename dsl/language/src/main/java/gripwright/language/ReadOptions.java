@@ -1,5 +1,6 @@
 package gripwright.language;
 
+import gripwright.budget.Budget;
 import gripwright.language.resolve.SourceLoader;
 import gripwright.language.syntax.Limits;
 import gripwright.wording.Wording;
@@ -13,6 +14,7 @@ import java.util.Optional;
  *     named
  * @param files where files come from instead of a folder, for hosts that keep them elsewhere
  * @param limits how much of a file is read
+ * @param budget how much work reading, and compiling what was read, may take
  * @param maxFindingsPerFile how many findings of one file are shown, 1 or more
  * @param maxFindings how many findings are shown in all, 1 or more
  * @param wording the words of findings
@@ -21,6 +23,7 @@ public record ReadOptions(
     Optional<Path> root,
     Optional<SourceLoader> files,
     Limits limits,
+    Budget budget,
     int maxFindingsPerFile,
     int maxFindings,
     Wording wording) {
@@ -36,6 +39,7 @@ public record ReadOptions(
           Optional.empty(),
           Optional.empty(),
           Limits.standard(),
+          Budget.standard(),
           STANDARD_FINDINGS_PER_FILE,
           STANDARD_FINDINGS,
           Wording.english());
@@ -59,28 +63,37 @@ public record ReadOptions(
   /** Returns these options with a folder that {@code use} may not leave. */
   public ReadOptions withRoot(Path folder) {
     return new ReadOptions(
-        Optional.of(folder), files, limits, maxFindingsPerFile, maxFindings, wording);
+        Optional.of(folder), files, limits, budget, maxFindingsPerFile, maxFindings, wording);
   }
 
   /** Returns these options with files from elsewhere than a folder. */
   public ReadOptions withFiles(SourceLoader loader) {
     return new ReadOptions(
-        root, Optional.of(loader), limits, maxFindingsPerFile, maxFindings, wording);
+        root, Optional.of(loader), limits, budget, maxFindingsPerFile, maxFindings, wording);
   }
 
-  /** Returns these options with other limits. */
+  /** Returns these options with other limits of files than those of the budget. */
   public ReadOptions withLimits(Limits other) {
-    return new ReadOptions(root, files, other, maxFindingsPerFile, maxFindings, wording);
+    return new ReadOptions(root, files, other, budget, maxFindingsPerFile, maxFindings, wording);
+  }
+
+  /**
+   * Returns these options with a budget. It counts for reading and for compiling what was read, and
+   * its limits of files take the place of {@link #limits()}.
+   */
+  public ReadOptions withBudget(Budget other) {
+    return new ReadOptions(
+        root, files, Limits.of(other), other, maxFindingsPerFile, maxFindings, wording);
   }
 
   /** Returns these options with so many findings shown. */
   public ReadOptions withFindings(int perFile, int inAll) {
-    return new ReadOptions(root, files, limits, perFile, inAll, wording);
+    return new ReadOptions(root, files, limits, budget, perFile, inAll, wording);
   }
 
   /** Returns these options with findings in other words. */
   public ReadOptions withWording(Wording other) {
-    return new ReadOptions(root, files, limits, maxFindingsPerFile, maxFindings, other);
+    return new ReadOptions(root, files, limits, budget, maxFindingsPerFile, maxFindings, other);
   }
 
   /** Returns these options with every finding shown. */

@@ -115,9 +115,12 @@ public final class Reading {
     return model.logs();
   }
 
-  /** Compiles every plan for each of its athletes. */
+  /**
+   * Compiles every plan for each of its athletes, within the budget of the reading's options; what
+   * goes over it is a finding, see {@link Season#compile(SeasonOptions)}.
+   */
   public Compilation compile() {
-    return compile(SeasonOptions.standard());
+    return compile(options());
   }
 
   /**
@@ -127,7 +130,11 @@ public final class Reading {
    * @throws IllegalArgumentException if there is no plan of this name, or it has an error
    */
   public Compilation compile(String plan) {
-    return compile(SeasonOptions.standard().only(plan));
+    return compile(options().only(plan));
+  }
+
+  private SeasonOptions options() {
+    return SeasonOptions.standard().withBudget(options.budget());
   }
 
   private Compilation compile(SeasonOptions how) {

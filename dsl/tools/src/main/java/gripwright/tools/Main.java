@@ -57,7 +57,13 @@ public final class Main {
   public static void main(String[] arguments) {
     Map<String, String> environment = System.getenv();
     Console console =
-        new Console(System.out, System.err, Path.of(""), Terminal.showsColours(environment));
+        new Console(
+            System.out,
+            System.err,
+            Path.of(""),
+            Terminal.showsColours(environment),
+            () -> Terminal.showsMessages(environment),
+            System::nanoTime);
     System.exit(run(List.of(arguments), console, environment));
   }
 

@@ -1,5 +1,7 @@
 package gripwright.tools;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Map;
 
 /** What can be known of the terminal. */
@@ -8,12 +10,28 @@ final class Terminal {
   private Terminal() {}
 
   /** Tells whether colours will be seen as colours: on a terminal, unless the user wants none. */
-  @SuppressWarnings("SystemConsoleNull") // asked for below, where it can be asked
   static boolean showsColours(Map<String, String> environment) {
     return environment.getOrDefault("NO_COLOR", "").isEmpty()
         && !"dumb".equals(environment.get("TERM"))
-        && System.console() != null
-        && isTerminal(System.console());
+        && isTerminal();
+  }
+
+  /** Tells whether messages about the run are shown on a terminal that can erase a line. */
+  static boolean showsMessages(Map<String, String> environment) {
+    if ("dumb".equals(environment.get("TERM"))) {
+      return false;
+    }
+    try {
+      String stream = Path.of("/dev/stderr").toRealPath().toString();
+      return stream.startsWith("/dev/pts/") || stream.startsWith("/dev/tty");
+    } catch (IOException e) {
+      return isTerminal(); // a platform without such files
+    }
+  }
+
+  @SuppressWarnings("SystemConsoleNull") // asked for below, where it can be asked
+  private static boolean isTerminal() {
+    return System.console() != null && isTerminal(System.console());
   }
 
   /** From Java 22 on there is a console without a terminal too, and a method that tells. */

@@ -28,6 +28,18 @@ class FindingsPageTest {
   private static final String PAGE = "docs/findings.md";
   private static final Set<String> WITHOUT_EXAMPLE =
       Set.of(
+          "budget.athletes",
+          "budget.cancelled",
+          "budget.exercise",
+          "budget.findings",
+          "budget.holds",
+          "budget.placement",
+          "budget.sessions",
+          "budget.time",
+          "budget.values",
+          "budget.weekly",
+          "budget.weeks",
+          "budget.work",
           "name.too-many-files",
           "name.unreadable",
           "syntax.encoding",

@@ -3,6 +3,7 @@ package gripwright.docs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.budget.Limit;
 import gripwright.expression.Kind;
 import gripwright.expression.Property;
 import gripwright.expression.Type;
@@ -142,15 +143,18 @@ class LanguagePageTest {
     row(text, "signs and joining words of an expression", limits.maxOperators());
     row(text, "files of a project", Resolver.MOST_FILES);
     row(text, "all files of a project, in MiB", Resolver.MOST_CHARACTERS >> 20);
-    row(text, "holds and rests of an exercise", (long) Range.STEPS.high());
+    row(text, "holds and rests of an exercise", Limit.EXERCISE.standard());
     row(text, "exercises of a session", (long) Range.EXERCISES.high());
     row(text, "grips to choose from", (long) Range.GRIPS.high());
-    row(text, "weeks of a plan", (long) Range.PLAN_WEEKS.high());
-    row(text, "athletes of a plan", (long) Range.ATHLETES.high());
-    row(
-        text,
-        "holds and rests of all plans, for all their athletes",
-        constant(check + "Expansion", "MOST_IN_PLANS"));
+    row(text, "sessions of a week of a plan", Limit.WEEKLY.standard());
+    row(text, "weeks of a plan", Limit.WEEKS.standard());
+    row(text, "athletes of a plan", Limit.ATHLETES.standard());
+    row(text, "dated sessions of all plans, for all their athletes", Limit.SESSIONS.standard());
+    row(text, "holds and rests of all plans, for all their athletes", Limit.HOLDS.standard());
+    row(text, "places that findings of a compile list", Limit.FINDINGS.standard());
+    row(text, "evaluation steps of the rules of a compile", Limit.WORK.standard());
+    row(text, "values that the rules of a compile keep", Limit.VALUES.standard());
+    row(text, "steps of the search for days of a compile", Limit.PLACEMENT.standard());
     row(text, "findings shown of a file", ReadOptions.STANDARD_FINDINGS_PER_FILE);
     row(text, "findings shown in all", ReadOptions.STANDARD_FINDINGS);
     Blessing.generated(Page.read(PAGE), "limits", text.toString());

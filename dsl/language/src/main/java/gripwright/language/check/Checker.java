@@ -1,6 +1,9 @@
 package gripwright.language.check;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
+import gripwright.budget.Stage;
 import gripwright.compare.Comparison;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
@@ -13,6 +16,7 @@ import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.NodeKind;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.plan.Plan;
+import gripwright.plan.PlanSize;
 import gripwright.protocol.Protocol;
 import gripwright.rule.RuleSet;
 import java.util.ArrayList;
@@ -35,13 +39,25 @@ public final class Checker {
   private final Set<String> lost = new HashSet<>();
   private final List<LocatedFinding> findings = new ArrayList<>();
 
+  private static final PlanSize NOTHING = new PlanSize(0, 0, 0, 0, 0, 0);
+
   /** How many holds and rests the plans have that were made so far. */
   private long steps;
+
+  /** How many sessions they have. */
+  private long sessions;
 
   /** True once that is more than can be worked with: then no plan is made. */
   private boolean tooMuch;
 
-  private Checker(Project project) {
+  private final Meter meter;
+  private final long declarations;
+  private long checked;
+
+  private Checker(Project project, Meter meter) {
+    this.meter = meter;
+    this.declarations =
+        project.files().stream().mapToLong(file -> file.declarations().size()).sum();
     this.names = project.names();
     this.complete = project.complete() && project.files().stream().noneMatch(f -> f.lost().file());
     for (ParsedFile file : project.files()) {
@@ -57,7 +73,19 @@ public final class Checker {
    * @param standard the catalogue
    */
   public static Checked check(Project project, Standard standard) {
-    return new Checker(project).check(standard);
+    return check(project, standard, Meter.unbounded());
+  }
+
+  /**
+   * Checks a project within a budget.
+   *
+   * @param project what was read and declared
+   * @param standard the catalogue
+   * @param meter stops a check that is cancelled or late
+   * @throws gripwright.budget.OverBudget if it does
+   */
+  public static Checked check(Project project, Standard standard, Meter meter) {
+    return new Checker(project, meter).check(standard);
   }
 
   private Checked check(Standard standard) {
@@ -66,13 +94,13 @@ public final class Checker {
     make(grips, names.grips(), d -> GripCheck.check(d, grips, findings));
     Known<Protocol> protocols = known("protocol", NodeKind.PROTOCOL);
     protocols.addAll(standard.protocols());
-    make(protocols, names.protocols(), d -> ProtocolCheck.check(d, findings));
+    make(protocols, names.protocols(), d -> ProtocolCheck.check(d, findings, meter.budget()));
     Known<Athlete> athletes = known("athlete", NodeKind.ATHLETE);
     make(athletes, names.athletes(), d -> AthleteCheck.check(d, grips, findings));
     Known<RuleSet> ruleSets = known("rule set", NodeKind.RULES);
     RuleNames ruleNames = new RuleNames(grips::declares, protocols::declares, standard.ruleSets());
     make(ruleSets, names.ruleSets(), d -> ruleSet(d, ruleNames, grips, protocols));
-    Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules());
+    Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules(), meter);
     Known<Plan> plans = known("plan", NodeKind.PLAN);
     make(plans, names.plans(), d -> plan(d, tables));
     if (tooMuch) {
@@ -83,6 +111,7 @@ public final class Checker {
     List<CheckedLog> logs = new ArrayList<>();
     Set<String> unsettled = new HashSet<>();
     for (Declared<Declaration.Log> log : names.logs()) {
+      next();
       Optional<LogCheck.Result> result = LogCheck.check(log, tables, findings);
       result.map(LogCheck.Result::log).ifPresent(logs::add);
       result.filter(r -> !r.settled()).ifPresent(r -> unsettled.add(r.log().athlete()));
@@ -105,14 +134,36 @@ public final class Checker {
 
   private Optional<Plan> plan(Declared<Declaration.Plan> declared, Tables tables) {
     Optional<Plan> plan = PlanCheck.check(declared, tables, findings);
-    steps += plan.map(Expansion::of).orElse(0L);
-    if (steps > Expansion.MOST_IN_PLANS && !tooMuch) {
-      tooMuch = true;
-      ModelPath place = ModelPath.of("plan", declared.name().text());
-      Expansion.reportTogether(
-          new Ledger(declared, place, findings), declared.declaration().name(), steps);
-    }
+    PlanSize size = plan.map(PlanSize::of).orElse(NOTHING);
+    sessions += size.sessions();
+    steps += size.holds();
+    tooMuch(declared, "holds and rests", steps, Limit.HOLDS);
+    tooMuch(declared, "sessions", sessions, Limit.SESSIONS);
     return plan;
+  }
+
+  /** Reports that the plans of a project together are too much work, once. */
+  private void tooMuch(Declared<Declaration.Plan> declared, String what, long found, Limit limit) {
+    long most = meter.budget().most(limit);
+    if (found <= most || tooMuch) {
+      return;
+    }
+    tooMuch = true;
+    ModelPath place = ModelPath.of("plan", declared.name().text());
+    new Ledger(declared, place, findings)
+        .error(
+            declared.declaration().name(),
+            "value.too-many",
+            "what",
+            what + " of all plans together",
+            "found",
+            found,
+            "limit",
+            most);
+  }
+
+  private void next() {
+    meter.progress(Stage.CHECKING, ++checked, declarations);
   }
 
   private Optional<RuleSet> ruleSet(
@@ -129,10 +180,11 @@ public final class Checker {
     return new RuleSetCheck(own).check(declared, new Ledger(declared, place, findings));
   }
 
-  private static <D extends Declaration, T> void make(
+  private <D extends Declaration, T> void make(
       Known<T> known, List<Declared<D>> declared, Function<Declared<D>, Optional<T>> check) {
     declared.forEach(d -> known.declare(d.name().text()));
     for (Declared<D> each : declared) {
+      next();
       check.apply(each).ifPresent(object -> known.add(each.name().text(), object));
     }
   }

@@ -1,5 +1,7 @@
 package gripwright.language.check;
 
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
 import gripwright.language.syntax.BlockPart;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.PlanItem;
@@ -11,8 +13,13 @@ final class Damage {
 
   private Damage() {}
 
-  /** Tells whether something in a plan did not parse. */
-  static boolean in(Declaration.Plan plan) {
+  /**
+   * Tells whether something in a plan did not parse.
+   *
+   * @param meter counts the statements that are looked at
+   */
+  static boolean in(Declaration.Plan plan, Meter meter) {
+    meter.take(Limit.WORK, plan.items().size());
     return plan.damaged()
         || plan.items().stream()
             .anyMatch(

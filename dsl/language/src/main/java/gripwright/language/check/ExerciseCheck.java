@@ -40,9 +40,8 @@ final class ExerciseCheck {
     if (protocol.isEmpty() || with.isEmpty() || target.isEmpty() || setup.isEmpty()) {
       return Optional.empty();
     }
-    long size = Expansion.of(protocol.get(), with.get());
-    if (size > Expansion.MOST_STEPS) {
-      Expansion.report(ledger, item.protocol(), size);
+    long size = protocol.get().size(with.get());
+    if (Expansion.tooLarge(ledger, item.protocol(), size, scope.budget())) {
       return Optional.empty();
     }
     return Optional.of(

@@ -1,6 +1,7 @@
 package gripwright.language.check;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Limit;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.language.finding.LocatedFinding;
@@ -13,7 +14,7 @@ import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
-import gripwright.quantity.Range;
+import gripwright.plan.PlanSize;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -22,12 +23,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** Checks a plan. */
 final class PlanCheck {
-
-  private static final int MOST_WEEKS = (int) Range.PLAN_WEEKS.high();
-  private static final int MOST_ATHLETES = (int) Range.ATHLETES.high();
 
   private final Declaration.Plan declaration;
   private final Tables tables;
@@ -41,6 +40,7 @@ final class PlanCheck {
   private final List<PlanItem.BlockItem> blockItems;
   private final List<Block> blocks = new ArrayList<>();
   private final List<Plan.Retest> retests = new ArrayList<>();
+  private @Nullable WaiverCheck waivers;
 
   private PlanCheck(
       Declared<Declaration.Plan> declared, Tables tables, List<LocatedFinding> findings) {
@@ -77,7 +77,8 @@ final class PlanCheck {
     defaults.restBetween().ifPresent(builder::restBetween);
     defaults.weights().ifPresent(builder::weights);
     PlanScope scope =
-        new PlanScope(ledger, tables.grips(), tables.protocols(), athletes, athletesKnown);
+        new PlanScope(
+            ledger, tables.grips(), tables.protocols(), athletes, athletesKnown, tables.budget());
     for (PlanItem.BlockItem block :
         tooManyAthletes() ? List.<PlanItem.BlockItem>of() : blockItems) {
       once.first(block.name(), "block", block.name().text());
@@ -205,10 +206,18 @@ final class PlanCheck {
     if (item instanceof PlanItem.RetestItem retest) {
       retest(retest);
     } else if (item instanceof PlanItem.WaiveItem waive) {
-      new WaiverCheck(ledger, blockItems, rules(), Damage.in(declaration))
-          .check(waive)
-          .ifPresent(builder::waive);
+      waivers().check(waive).ifPresent(builder::waive);
     }
+  }
+
+  /** Returns the check of waivers, which is made when all rule sets of the plan are known. */
+  private WaiverCheck waivers() {
+    WaiverCheck known = waivers;
+    if (known == null) {
+      known = new WaiverCheck(ledger, blockItems, rules(), Damage.in(declaration, tables.meter()));
+      waivers = known;
+    }
+    return known;
   }
 
   /** Returns the rules that a waiver can name; nothing if some of them may be missing. */
@@ -245,25 +254,27 @@ final class PlanCheck {
   }
 
   private boolean tooManyAthletes() {
-    return athletes.size() > MOST_ATHLETES;
+    return athletes.size() > PlanSize.most(tables.budget(), Limit.ATHLETES);
   }
 
   private void extent() {
-    if (tooManyAthletes()) {
-      tooMany("athletes", athletes.size(), MOST_ATHLETES);
+    PlanSize size = PlanSize.of(athletes.size(), blocks, retests);
+    bound("athletes", size.athletes(), Limit.ATHLETES);
+    bound("weeks", size.weeks(), Limit.WEEKS);
+    bound("sessions of a week", size.weekly(), Limit.WEEKLY);
+    if (ledger.sound()) {
+      bound("holds and rests", size.holds(), Limit.HOLDS);
     }
-    long weeks = blocks.stream().mapToLong(Block::weeks).sum();
-    if (weeks > MOST_WEEKS) {
-      tooMany("weeks", weeks, MOST_WEEKS);
-    }
-    long steps = Expansion.of(athletes.size(), blocks, retests);
-    if (ledger.sound() && steps > Expansion.MOST_IN_PLANS) {
-      tooMany("holds and rests", steps, Expansion.MOST_IN_PLANS);
+    if (ledger.sound()) {
+      bound("sessions", size.sessions(), Limit.SESSIONS);
     }
   }
 
-  private void tooMany(String what, long found, long limit) {
-    ledger.error(
-        declaration.name(), "value.too-many", "what", what, "found", found, "limit", limit);
+  private void bound(String what, long found, Limit limit) {
+    long most = PlanSize.most(tables.budget(), limit);
+    if (found > most) {
+      ledger.error(
+          declaration.name(), "value.too-many", "what", what, "found", found, "limit", most);
+    }
   }
 }

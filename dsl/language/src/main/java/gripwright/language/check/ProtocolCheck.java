@@ -1,5 +1,6 @@
 package gripwright.language.check;
 
+import gripwright.budget.Budget;
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
@@ -39,7 +40,11 @@ final class ProtocolCheck {
   private final Set<String> used = new HashSet<>();
   private boolean damaged;
 
-  private ProtocolCheck(Declared<Declaration.Protocol> declared, List<LocatedFinding> findings) {
+  private final Budget budget;
+
+  private ProtocolCheck(
+      Declared<Declaration.Protocol> declared, List<LocatedFinding> findings, Budget budget) {
+    this.budget = budget;
     this.declaration = declared.declaration();
     String name = declaration.name().text();
     this.ledger = new Ledger(declared, ModelPath.of("protocol", name), findings);
@@ -52,8 +57,8 @@ final class ProtocolCheck {
 
   /** Returns the protocol, or nothing and findings. */
   static Optional<Protocol> check(
-      Declared<Declaration.Protocol> declared, List<LocatedFinding> findings) {
-    return new ProtocolCheck(declared, findings).check();
+      Declared<Declaration.Protocol> declared, List<LocatedFinding> findings, Budget budget) {
+    return new ProtocolCheck(declared, findings, budget).check();
   }
 
   private Optional<Protocol> check() {
@@ -85,9 +90,7 @@ final class ProtocolCheck {
     if (!ledger.sound()) {
       return Optional.empty();
     }
-    long size = Expansion.of(parts, defaults);
-    if (size > Expansion.MOST_STEPS) {
-      Expansion.report(ledger, declaration.name(), size);
+    if (Expansion.tooLarge(ledger, declaration.name(), Protocol.size(parts, defaults), budget)) {
       return Optional.empty();
     }
     parts.forEach(builder::step);

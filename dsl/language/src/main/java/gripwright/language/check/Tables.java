@@ -1,6 +1,8 @@
 package gripwright.language.check;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Budget;
+import gripwright.budget.Meter;
 import gripwright.grip.Grip;
 import gripwright.protocol.Protocol;
 import gripwright.rule.Rule;
@@ -18,13 +20,20 @@ import java.util.TreeSet;
  * @param protocols protocols
  * @param ruleSets rule sets
  * @param builtInRules names of the rules that every plan is held to
+ * @param meter counts what is looked at; its budget says how large plans may be
  */
 record Tables(
     Known<Athlete> athletes,
     Known<Grip> grips,
     Known<Protocol> protocols,
     Known<RuleSet> ruleSets,
-    Set<String> builtInRules) {
+    Set<String> builtInRules,
+    Meter meter) {
+
+  /** Returns how large plans may be. */
+  Budget budget() {
+    return meter.budget();
+  }
 
   /**
    * Returns the names of all rules of a plan: those built in and those of its rule sets. Empty if

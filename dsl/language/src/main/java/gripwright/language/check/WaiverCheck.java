@@ -10,10 +10,14 @@ import gripwright.language.syntax.Word;
 import gripwright.plan.Plan.Waiver;
 import gripwright.quantity.Unit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Checks where a waiver holds, and that there is such a rule. */
@@ -26,6 +30,18 @@ final class WaiverCheck {
   private final List<BlockItem> blocks;
   private final Optional<Set<String>> rules;
   private final boolean damaged;
+  private final Map<String, BlockItem> byName = new HashMap<>();
+
+  /** The sessions by the name of their block, and of all blocks by none, each looked for once. */
+  private final Map<String, Sessions> sessions = new HashMap<>();
+
+  /**
+   * The sessions that a waiver may name.
+   *
+   * @param exercises by name of the session the most exercises that one of that name has
+   * @param most the most exercises of any
+   */
+  private record Sessions(SortedMap<String, Integer> exercises, int most) {}
 
   /**
    * Returns a check.
@@ -39,6 +55,7 @@ final class WaiverCheck {
     this.amounts = new Amounts(ledger);
     this.blocks = blocks;
     this.rules = rules;
+    blocks.forEach(block -> byName.putIfAbsent(block.name().text(), block));
   }
 
   /** Returns the waiver, or nothing and findings. */
@@ -54,11 +71,9 @@ final class WaiverCheck {
       return Optional.empty();
     }
     Place place = item.place();
-    Optional<BlockItem> block =
-        blocks.stream().filter(b -> b.name().text().equals(place.block().text())).findFirst();
+    Optional<BlockItem> block = Optional.ofNullable(byName.get(place.block().text()));
     if (block.isEmpty() && !place.block().text().equals(WHOLE_PLAN)) {
-      Set<String> names = new TreeSet<>();
-      blocks.forEach(b -> names.add(b.name().text()));
+      Set<String> names = new TreeSet<>(byName.keySet());
       names.add(WHOLE_PLAN);
       ledger.unknown(place.block(), "block", names);
       return Optional.empty();
@@ -103,12 +118,20 @@ final class WaiverCheck {
     return OptionalInt.of(week.get());
   }
 
-  private List<BlockPart.SessionItem> sessions(Optional<BlockItem> block) {
-    List<BlockPart.SessionItem> sessions = new ArrayList<>();
+  private Sessions sessions(Optional<BlockItem> block) {
+    return sessions.computeIfAbsent(
+        block.map(b -> b.name().text()).orElse(""), name -> collected(block));
+  }
+
+  private Sessions collected(Optional<BlockItem> block) {
+    List<BlockPart.SessionItem> all = new ArrayList<>();
     for (BlockItem item : block.map(List::of).orElse(blocks)) {
-      collect(item.parts(), sessions);
+      collect(item.parts(), all);
     }
-    return sessions;
+    SortedMap<String, Integer> byName = new TreeMap<>();
+    all.forEach(s -> byName.merge(s.name().text(), exercises(s.parts()), Math::max));
+    return new Sessions(
+        byName, byName.values().stream().mapToInt(Integer::intValue).max().orElse(0));
   }
 
   private static void collect(List<BlockPart> parts, List<BlockPart.SessionItem> sessions) {
@@ -126,8 +149,7 @@ final class WaiverCheck {
     if (name == null) {
       return Optional.empty();
     }
-    Set<String> names = new TreeSet<>();
-    sessions(block).forEach(s -> names.add(s.name().text()));
+    Set<String> names = sessions(block).exercises().keySet();
     if (!names.contains(name.text())) {
       ledger.unknown(name, "session", names);
     }
@@ -144,12 +166,8 @@ final class WaiverCheck {
       return OptionalInt.empty();
     }
     Word name = place.session();
-    int most = 0;
-    for (BlockPart.SessionItem session : sessions(block)) {
-      if (name == null || name.text().equals(session.name().text())) {
-        most = Math.max(most, exercises(session.parts()));
-      }
-    }
+    Sessions known = sessions(block);
+    int most = name == null ? known.most() : known.exercises().getOrDefault(name.text(), 0);
     if (most > 0 && number.get() > most) {
       ledger.error(written, "value.exercise", "exercise", number.get(), "exercises", most);
     }

@@ -1,5 +1,7 @@
 package gripwright.language.resolve;
 
+import gripwright.budget.Meter;
+import gripwright.budget.Stage;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
@@ -37,7 +39,10 @@ public final class Resolver {
   private boolean complete = true;
   private long characters;
 
-  private Resolver(SourceLoader loader, Limits limits) {
+  private final Meter meter;
+
+  private Resolver(SourceLoader loader, Limits limits, Meter meter) {
+    this.meter = meter;
     this.loader = loader;
     this.limits = limits;
   }
@@ -55,7 +60,22 @@ public final class Resolver {
    */
   public static Project resolve(
       String main, SourceLoader loader, Limits limits, StandardNames standard) {
-    Resolver resolver = new Resolver(loader, limits);
+    return resolve(main, loader, limits, standard, Meter.unbounded());
+  }
+
+  /**
+   * Reads a file and what it uses, within a budget.
+   *
+   * @param main the file, relative to the loader's root
+   * @param loader where files come from
+   * @param limits how much of each file is read
+   * @param standard names of the catalogue
+   * @param meter stops reading that is cancelled or late
+   * @throws gripwright.budget.OverBudget if it does
+   */
+  public static Project resolve(
+      String main, SourceLoader loader, Limits limits, StandardNames standard, Meter meter) {
+    Resolver resolver = new Resolver(loader, limits, meter);
     SourceFile nobody = SourceFile.of(main, "");
     resolver.visit(main, new Asked(nobody, new Span(0, 0)));
     boolean mainRead =
@@ -127,7 +147,8 @@ public final class Resolver {
       return;
     }
     seen.add(name);
-    ParsedFile file = Reader.parse(SourceFile.of(name, text), limits);
+    meter.progress(Stage.READING, files.size(), seen.size());
+    ParsedFile file = Reader.parse(SourceFile.of(name, text), limits, meter);
     findings.addAll(file.findings());
     open.add(name);
     for (Declaration declaration : file.declarations()) {
@@ -137,6 +158,7 @@ public final class Resolver {
     }
     open.remove(open.size() - 1);
     files.add(file);
+    meter.progress(Stage.READING, files.size(), seen.size());
   }
 
   private void follow(ParsedFile file, Declaration.Use use) {

@@ -1,5 +1,8 @@
 package gripwright.language.syntax;
 
+import gripwright.budget.Budget;
+import gripwright.budget.Limit;
+
 /**
  * How much of a file is read before it is refused with one finding, so that no text, however
  * strange, costs more than moderate time and memory.
@@ -14,7 +17,9 @@ package gripwright.language.syntax;
 public record Limits(
     int maxCharacters, int maxTokens, int maxNesting, int maxOperators, int maxFindings) {
 
-  private static final Limits STANDARD = new Limits(4 << 20, 1_000_000, 200, 500, 200);
+  private static final int STANDARD_FINDINGS = 200;
+
+  private static final Limits STANDARD = of(Budget.standard());
 
   /**
    * Checks that every limit leaves room for something.
@@ -31,7 +36,21 @@ public record Limits(
     }
   }
 
-  /** Returns limits that no sensible file comes near. */
+  /** Returns what a budget says of files; of findings, the standard number. */
+  public static Limits of(Budget budget) {
+    return new Limits(
+        most(budget, Limit.CHARACTERS),
+        most(budget, Limit.TOKENS),
+        most(budget, Limit.NESTING),
+        most(budget, Limit.OPERATORS),
+        STANDARD_FINDINGS);
+  }
+
+  private static int most(Budget budget, Limit limit) {
+    return (int) Math.min(Integer.MAX_VALUE, budget.most(limit));
+  }
+
+  /** Returns limits that no sensible file comes near: those of the standard budget. */
   public static Limits standard() {
     return STANDARD;
   }

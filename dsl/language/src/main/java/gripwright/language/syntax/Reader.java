@@ -1,5 +1,6 @@
 package gripwright.language.syntax;
 
+import gripwright.budget.Meter;
 import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.internal.Reading;
 
@@ -18,7 +19,19 @@ public final class Reader {
    * @param limits how much of it to read
    */
   public static ParsedFile parse(SourceFile source, Limits limits) {
-    Reading reading = Reading.of(source, limits);
+    return parse(source, limits, Meter.unbounded());
+  }
+
+  /**
+   * Reads a whole file within a budget.
+   *
+   * @param source the text
+   * @param limits how much of it to read
+   * @param meter stops reading that is cancelled or late
+   * @throws gripwright.budget.OverBudget if it does
+   */
+  public static ParsedFile parse(SourceFile source, Limits limits, Meter meter) {
+    Reading reading = Reading.of(source, limits, meter);
     return new ParsedFile(
         source, reading.tree(), reading.declarations(), reading.spans(), reading.findings());
   }

@@ -1,5 +1,7 @@
 package gripwright.tools.command;
 
+import gripwright.budget.Budget;
+import gripwright.budget.Progress;
 import gripwright.finding.Nearest;
 import gripwright.language.ReadOptions;
 import gripwright.quantity.Length;
@@ -54,10 +56,12 @@ final class Arguments {
 
   private final CommandLine line;
   private final Path folder;
+  private final Progress progress;
 
-  private Arguments(CommandLine line, Path folder) {
+  private Arguments(CommandLine line, Console console) {
     this.line = line;
-    this.folder = folder;
+    this.folder = console.folder();
+    this.progress = console.progress();
   }
 
   /**
@@ -79,7 +83,7 @@ final class Arguments {
               .get()
               .parse(options, withUnits(arguments).toArray(String[]::new));
       once(line);
-      Arguments read = new Arguments(line, console.folder());
+      Arguments read = new Arguments(line, console);
       read.checkFormat(specs);
       read.checkRoot();
       return read;
@@ -232,7 +236,8 @@ final class Arguments {
 
   /** Returns how files are to be read. */
   ReadOptions readOptions() throws UsageException {
-    ReadOptions options = ReadOptions.standard();
+    ReadOptions options =
+        ReadOptions.standard().withBudget(Budget.standard().withProgress(progress));
     if (value(ROOT).isPresent()) {
       options = options.withRoot(path(value(ROOT).get()));
     }

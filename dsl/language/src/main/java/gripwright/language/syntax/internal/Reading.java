@@ -1,5 +1,6 @@
 package gripwright.language.syntax.internal;
 
+import gripwright.budget.Meter;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
@@ -33,8 +34,11 @@ public record Reading(
     List<Span> spans,
     List<LocatedFinding> findings) {
 
+  /** How many words and signs are read between two looks at clock and flags. */
+  private static final int LOOK_EVERY = 1024;
+
   /** Reads a text as far as the limits allow. */
-  public static Reading of(SourceFile source, Limits limits) {
+  public static Reading of(SourceFile source, Limits limits, Meter meter) {
     Mistakes mistakes = new Mistakes(source, limits.maxFindings());
     if (source.text().length() > limits.maxCharacters()) {
       return tooLarge(source, mistakes);
@@ -49,8 +53,10 @@ public record Reading(
           scan.span(deep), Mistakes.error("syntax.too-deep").with("most", limits.maxNesting()));
       return refused(new TreeBuilder(scan).flat(), mistakes);
     }
-    SyntaxTree tree = new TreeBuilder(scan).build(parse(scan, mistakes));
+    SyntaxTree tree = new TreeBuilder(scan).build(parse(scan, mistakes, meter));
+    meter.look();
     new OddTokens(scan, tree, mistakes).report();
+    meter.look();
     Parts parts = new Parts();
     List<Declaration> declarations =
         new DeclarationRecords(parts, mistakes, limits).declarations(tree.root());
@@ -66,8 +72,17 @@ public record Reading(
     return new Reading(tree, List.of(), List.of(), mistakes.inOrder());
   }
 
-  private static ParserRuleContext parse(Scan scan, Mistakes mistakes) {
-    CommonTokenStream tokens = new CommonTokenStream(new ListTokenSource(scan.tokens()));
+  private static ParserRuleContext parse(Scan scan, Mistakes mistakes, Meter meter) {
+    CommonTokenStream tokens =
+        new CommonTokenStream(new ListTokenSource(scan.tokens())) {
+          @Override
+          public void consume() {
+            super.consume();
+            if (index() % LOOK_EVERY == 0) {
+              meter.look();
+            }
+          }
+        };
     GripParser parser = new GripParser(tokens);
     parser.removeErrorListeners();
     parser.setErrorHandler(new BailErrorStrategy());

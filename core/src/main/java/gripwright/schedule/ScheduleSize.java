@@ -1,0 +1,39 @@
+package gripwright.schedule;
+
+import gripwright.plan.PlanSize;
+import java.util.List;
+
+/**
+ * How much room dated sessions and tests take, in the terms of {@link PlanSize}.
+ *
+ * @param sessions how many there are
+ * @param holds their holds and rests
+ */
+public record ScheduleSize(long sessions, long holds) {
+
+  /** Returns the size of a schedule. */
+  public static ScheduleSize of(Schedule schedule) {
+    return new ScheduleSize(0, PlanSize.AN_ATHLETE + PlanSize.A_WEEK * schedule.weeks().size())
+        .plus(schedule.sessions(), schedule.retests());
+  }
+
+  /** Returns this with more sessions and tests. */
+  public ScheduleSize plus(List<DatedSession> more, List<DatedRetest> tests) {
+    long size = holds;
+    for (DatedSession session : more) {
+      size += PlanSize.A_SESSION;
+      for (PlannedExercise exercise : session.exercises()) {
+        size += Math.max(PlanSize.AN_EXERCISE, exercise.steps().size());
+      }
+    }
+    for (DatedRetest test : tests) {
+      size += PlanSize.A_TEST * Math.max(1, test.setups().size());
+    }
+    return new ScheduleSize(sessions + more.size(), size);
+  }
+
+  /** Returns this with weeks more. */
+  public ScheduleSize plusWeeks(int weeks) {
+    return new ScheduleSize(sessions, holds + PlanSize.A_WEEK * weeks);
+  }
+}

@@ -1,0 +1,82 @@
+package gripwright.tools.command;
+
+import gripwright.budget.Progress;
+import gripwright.budget.Stage;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+
+/**
+ * One line on a terminal that says how far long work has come, and that is gone when the work is
+ * done. Short work shows nothing. Not thread-safe.
+ */
+final class ProgressLine implements Progress {
+
+  /** Work that takes less shows nothing. */
+  static final long LONG_NANOS = 2_000_000_000L;
+
+  /** How long a line stands before it is written again. */
+  static final long STEADY_NANOS = 200_000_000L;
+
+  private static final String ERASE = "\r\u001b[K";
+
+  private final BooleanSupplier terminal;
+  private final LongSupplier nanoTime;
+  private final Consumer<String> write;
+  private boolean begun;
+  private boolean quiet;
+  private boolean shown;
+  private long next;
+
+  /**
+   * Makes a line.
+   *
+   * @param terminal tells whether a terminal shows what is written; asked once, if work is long
+   * @param nanoTime a monotonic clock
+   * @param write writes to the terminal
+   */
+  ProgressLine(BooleanSupplier terminal, LongSupplier nanoTime, Consumer<String> write) {
+    this.terminal = terminal;
+    this.nanoTime = nanoTime;
+    this.write = write;
+  }
+
+  @Override
+  public void report(Stage stage, long done, long of) {
+    if (quiet) {
+      return;
+    }
+    long now = nanoTime.getAsLong();
+    if (!begun) {
+      begun = true;
+      next = now + LONG_NANOS;
+      return;
+    }
+    if (now - next < 0) {
+      return;
+    }
+    if (!shown && !terminal.getAsBoolean()) {
+      quiet = true;
+      return;
+    }
+    next = now + STEADY_NANOS;
+    shown = true;
+    write.accept(ERASE + words(stage, done, of));
+  }
+
+  private static String words(Stage stage, long done, long of) {
+    return switch (stage) {
+      case READING -> "reading: " + done + " files";
+      case CHECKING -> "checking: " + done + " of " + of + " declarations";
+      case PLANNING -> "planning: " + done + " of " + of + " weeks";
+    };
+  }
+
+  /** Takes the line away, so that something else can be written. */
+  void clear() {
+    if (shown) {
+      shown = false;
+      write.accept(ERASE);
+    }
+  }
+}
