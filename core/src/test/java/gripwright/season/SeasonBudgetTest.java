@@ -51,8 +51,7 @@ class SeasonBudgetTest {
       RuleSet.of(
           "club",
           Rule.warning("few-sets", Scope.EXERCISE)
-              .require(
-                  Expression.subject(Kind.EXERCISE).get("sets").atMost(Expression.number(1)))
+              .require(Expression.subject(Kind.EXERCISE).get("sets").atMost(Expression.number(1)))
               .message("many sets")
               .build());
 
@@ -153,8 +152,7 @@ class SeasonBudgetTest {
   @Test
   void theSizesAreThoseOfThePlan() {
     PlanSize size = PlanSize.of(plan("spring", 3, "brit", "tove").build());
-    assertEquals(
-        new PlanSize(3, 2, 2, 10, 12, 2 * (100 + 3 * (10 + 2 * (10 + 40)))), size);
+    assertEquals(new PlanSize(3, 2, 2, 10, 12, 2 * (100 + 3 * (10 + 2 * (10 + 40)))), size);
     assertEquals(3, least(Limit.WEEKS));
     assertEquals(2, least(Limit.ATHLETES));
     assertEquals(2, least(Limit.WEEKLY));
@@ -199,8 +197,7 @@ class SeasonBudgetTest {
     CompiledSeason all = small().compile();
     CompiledSeason some =
         compile(small(), Budget.standard().with(Limit.WORK, least(Limit.WORK) - 1));
-    assertEquals(
-        List.of("brit"), some.plans().stream().map(p -> p.athlete().name()).toList());
+    assertEquals(List.of("brit"), some.plans().stream().map(p -> p.athlete().name()).toList());
     assertEquals(all.plan("spring", "brit").sessions(), some.plans().get(0).sessions());
     Finding finding = overruns(some).get(0);
     assertEquals(ModelPath.of("plan", "spring").then("for", "tove"), finding.place());
@@ -226,8 +223,7 @@ class SeasonBudgetTest {
     CompiledSeason some =
         compile(season, Budget.standard().with(Limit.WORK, least(Limit.WORK) - 1));
     assertEquals(1, some.plans().size());
-    assertTrue(
-        some.findings().stream().noneMatch(f -> f.code().equals("plan.waiver-unused")));
+    assertTrue(some.findings().stream().noneMatch(f -> f.code().equals("plan.waiver-unused")));
   }
 
   @Test

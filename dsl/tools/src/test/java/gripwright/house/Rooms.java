@@ -48,7 +48,7 @@ public final class Rooms {
     room("season", "change", "planning");
     room("review", "season");
     room("diff", "compare", "season");
-    room("wording", "diff", "review", "survey");
+    room("wording", "rule");
 
     room("language.source");
     room("language.finding", "language.source", "wording");
