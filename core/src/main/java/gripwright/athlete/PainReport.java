@@ -1,7 +1,9 @@
 package gripwright.athlete;
 
 import gripwright.finding.Message;
+import gripwright.quantity.Range;
 import java.time.LocalDate;
+import java.util.Objects;
 
 /**
  * Pain on a day. Immutable.
@@ -13,4 +15,16 @@ import java.time.LocalDate;
  * @param where what hurt, and how
  */
 public record PainReport(
-    LocalDate date, double score, boolean stops, boolean rising, Message where) {}
+    LocalDate date, double score, boolean stops, boolean rising, Message where) {
+
+  /**
+   * Checks the score.
+   *
+   * @throws IllegalArgumentException if it is outside 0 to 10
+   */
+  public PainReport {
+    Objects.requireNonNull(date, "date");
+    Objects.requireNonNull(where, "where");
+    Range.PAIN.check(score);
+  }
+}

@@ -6,6 +6,7 @@ import gripwright.quantity.Length;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -22,8 +23,8 @@ public final class HandFits {
 
   /** Prepares to fit grips to two hands. */
   public HandFits(HandShape left, HandShape right) {
-    this.left = left;
-    this.right = right;
+    this.left = Objects.requireNonNull(left, "left");
+    this.right = Objects.requireNonNull(right, "right");
     this.ofRight = left.equals(right) ? ofLeft : new HashMap<>();
   }
 

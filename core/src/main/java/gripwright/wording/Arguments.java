@@ -4,6 +4,7 @@ import gripwright.finding.Message;
 import gripwright.quantity.Numbers;
 import java.time.Duration;
 import java.util.Collection;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** How the facts of a finding are written in a sentence: by their type, the same everywhere. */
@@ -31,6 +32,9 @@ final class Arguments {
     }
     if (value instanceof Collection<?> many) {
       return many.stream().map(this::of).collect(Collectors.joining(", "));
+    }
+    if (value instanceof Optional<?> maybe) {
+      return maybe.map(this::of).orElseGet(() -> wording.say("common.none"));
     }
     return String.valueOf(value);
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
+import gripwright.finding.Clause;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
@@ -104,6 +105,7 @@ class NullIsRefusedTest {
     for (Object sample :
         new Object[] {
           "runa",
+          Clause.of("cause.pain-of"),
           grip,
           edge,
           setup,

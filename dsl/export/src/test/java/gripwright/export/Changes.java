@@ -9,6 +9,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.plan.Plan;
+import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
@@ -47,7 +48,8 @@ public final class Changes {
             new FactChange("sunniva", FactChange.Fact.AWAY, "", "2027-02-01 to 2027-02-07")),
         List.of(plan),
         List.of(Season.empty()),
-        List.of(new PlanDiff(plan, plan, of(plan), List.of("half-crimp: new"), List.of("old"))),
+        List.of(new PlanDiff(plan, plan, of(plan), List.of(new Caution.OfGrip("half-crimp", "new")),
+            List.of(new Caution.OfGrip("half-crimp", "old")))),
         List.of(finding),
         List.of(finding));
   }

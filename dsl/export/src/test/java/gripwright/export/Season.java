@@ -32,7 +32,8 @@ import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.LoadLink;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
@@ -220,7 +221,7 @@ public final class Season {
         percent.isPresent() ? Optional.of(new EndReserve(0.7812345, 0.53, 0.9)) : Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        List.of(new Derivation("total", total, "kg", "rounded down to what can be built")),
+        List.of(new LoadLink.Total(Load.ofKilograms(total))),
         path.then("exercise", order));
   }
 
@@ -253,7 +254,7 @@ public final class Season {
         tuesday,
         eased,
         SUNNIVA.bodyMass(),
-        "90 min free for 62 min",
+        new PlacementReason.Rested(90),
         exercises,
         path,
         Optional.empty());
@@ -294,7 +295,7 @@ public final class Season {
                 Setup.of(HALF, Length.ofMillimetres(20)), Setup.of(DRAG, Length.ofMillimetres(15))),
             Duration.ofSeconds(7),
             "strength",
-            "no rested day was left",
+            new PlacementReason.InsteadOfHardest(2),
             THAW.path().then("retest", 1).then("week", 2));
     return compiled(
         new Schedule(
@@ -373,12 +374,16 @@ public final class Season {
 
   private static List<Finding> findings() {
     return List.of(
-        Finding.advice("plan.retest-displaces", THAW.path().then("retest", 1).then("week", 2)),
+        Finding.advice("plan.retest-displaces", THAW.path().then("retest", 1).then("week", 2))
+            .with("week", 2)
+            .with("session", "strength"),
         Finding.error("rule.weekly-rise", week(1))
+            .with("message", "the load of a week rises by more than the plan allows, which is a lot")
             .alsoAt(week(2))
             .alsoAt(week(3).then("date", day(3, 2).toString()))
             .waived("she comes from harder weeks elsewhere"),
-        Finding.warning("plan.waiver-unused", THAW.path().then("waiver", 1)));
+        Finding.warning("plan.waiver-unused", THAW.path().then("waiver", 1))
+            .with("rule", "short-rest-48"));
   }
 
   /** A plan of one week in which nothing is done. */

@@ -11,6 +11,7 @@ import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
 import gripwright.rule.StandardRules;
 import gripwright.wording.Wording;
+import gripwright.wording.Messages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -49,7 +50,7 @@ class FindingsPageTest {
 
   @Test
   void everyCodeIsDocumentedAndEveryDocumentedCodeExists() {
-    Set<String> codes = new TreeSet<>(Wording.codes());
+    Set<String> codes = new TreeSet<>(Messages.english().codes());
     StandardRules.sets()
         .forEach(set -> set.rules().forEach(rule -> codes.add("rule." + rule.name())));
     List<String> documented =

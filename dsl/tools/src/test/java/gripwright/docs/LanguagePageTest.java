@@ -66,7 +66,7 @@ class LanguagePageTest {
                       String text = around.get(0) + block.text() + around.get(1);
                       List<LocatedFinding> findings =
                           Reader.parse(SourceFile.of("example.grip", text)).findings();
-                      assertEquals(List.of(), findings.stream().map(Wording::report).toList());
+                      assertEquals(List.of(), findings.stream().map(f -> f.report(Wording.english())).toList());
                     }));
   }
 

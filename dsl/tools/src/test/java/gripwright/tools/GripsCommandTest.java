@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.schedule.Caution;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
@@ -67,8 +68,8 @@ final class GripsCommandTest extends CommandLine {
     assertTrue(out().contains("\nbent  "), out());
     String flat = out().replaceAll("\\s+", " ");
     assertTrue(flat.contains("; has 18 months and IRCRA 21"), out());
-    for (Caution caution : Caution.values()) {
-      assertTrue(flat.contains(caution.text()), caution.name());
+    for (Caution caution : Caution.general()) {
+      assertTrue(flat.contains(Wording.english().say(caution)), caution.key());
     }
     assertEquals("", err());
   }

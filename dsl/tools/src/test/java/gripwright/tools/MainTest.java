@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.schedule.Caution;
 import gripwright.tools.command.Console;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -87,8 +88,8 @@ final class MainTest extends CommandLine {
     assertTrue(out().startsWith("BEFORE THE THAW\nfor Eir \u00C5s, body mass 61 kg\n"), out());
     assertTrue(out().contains("WEEK 2 of 2"), out());
     String flat = out().replaceAll("\\s+", " ");
-    for (Caution caution : Caution.values()) {
-      assertTrue(flat.contains(caution.text()), caution.name());
+    for (Caution caution : Caution.general()) {
+      assertTrue(flat.contains(Wording.english().say(caution)), caution.key());
     }
     assertFalse(
         Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE)

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import gripwright.schedule.Caution;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,8 +97,8 @@ final class ReviewCommandTest extends CommandLine {
     assertTrue(flat.contains("planned for Thu 7 Jan, 1 day later"), flat);
     assertTrue(flat.contains("3 of 4 sets"), flat);
     assertTrue(flat.contains("stop: above 5 of 10"), flat);
-    for (Caution caution : Caution.values()) {
-      assertTrue(flat.contains(caution.text()), caution.name());
+    for (Caution caution : Caution.general()) {
+      assertTrue(flat.contains(Wording.english().say(caution)), caution.key());
     }
     assertTrue(out().lines().allMatch(line -> line.length() <= 80), out());
     assertFalse(out().contains("NaN") || out().contains("Infinity"), out());

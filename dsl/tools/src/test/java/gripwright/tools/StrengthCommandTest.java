@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.schedule.Caution;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
@@ -87,8 +88,8 @@ final class StrengthCommandTest extends CommandLine {
     assertTrue(out().contains("CRITICAL FORCE\nNot known: "), out());
     assertTrue(out().lines().allMatch(line -> line.length() <= 80), out());
     String flat = out().replaceAll("\\s+", " ");
-    for (Caution caution : Caution.values()) {
-      assertTrue(flat.contains(caution.text()), caution.name());
+    for (Caution caution : Caution.general()) {
+      assertTrue(flat.contains(Wording.english().say(caution)), caution.key());
     }
     assertEquals("", err());
   }

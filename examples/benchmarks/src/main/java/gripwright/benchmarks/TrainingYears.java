@@ -23,6 +23,7 @@ import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
@@ -154,7 +155,7 @@ final class TrainingYears {
         exercises.stream().anyMatch(PlannedExercise::hard),
         false,
         Load.ofKilograms(BODY_MASS),
-        "the benchmark says so",
+        new PlacementReason.AsPlanned(),
         exercises,
         path,
         Optional.empty());

@@ -326,7 +326,7 @@ final class ChangeWords {
               "before",
               was);
       case EDGE, HOLD, REST, SET_REST, ORDER ->
-          instead(Words.key("diff", one.measure()), is, was);
+          instead(Words.key("diff.measure", one.measure()), is, was);
       case COURSE -> words.say("diff.course");
       case REHABILITATION ->
           is.isEmpty()

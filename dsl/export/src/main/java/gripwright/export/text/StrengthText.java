@@ -189,7 +189,7 @@ public final class StrengthText {
               "impulse",
               Numbers.plain(force.impulseKgS(), 0),
               "definition",
-              words.of("strength", force.definition()),
+              words.of("strength.definition", force.definition()),
               "setup",
               critical.setup(),
               "days",

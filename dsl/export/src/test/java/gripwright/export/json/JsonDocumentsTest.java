@@ -69,16 +69,18 @@ final class JsonDocumentsTest {
 
   private static String thaw() {
     PlanDocument document = document(Season.thaw());
-    return JsonDocuments.compiled(List.of(document), document.findings());
+    return JsonDocuments.compiled(
+        List.of(document), document.findings(), Wording.english());
   }
 
   @Test
   void everyDocumentKeepsItsSchema() throws IOException {
     assertValid("compile", thaw());
-    assertValid("compile", JsonDocuments.compiled(List.of(document(Season.empty())), List.of()));
+    assertValid("compile", JsonDocuments.compiled(
+            List.of(document(Season.empty())), List.of(), Wording.english()));
     List<PlanDocument> two = List.of(document(Season.thaw()), document(Season.empty()));
-    assertValid("compile", JsonDocuments.compiled(two, two.get(0).findings()));
-    assertValid("compile", JsonDocuments.compiled(List.of(), List.of()));
+    assertValid("compile", JsonDocuments.compiled(two, two.get(0).findings(), Wording.english()));
+    assertValid("compile", JsonDocuments.compiled(List.of(), List.of(), Wording.english()));
     for (List<ReportedFinding> findings : List.of(List.<ReportedFinding>of(), samples())) {
       String json = JsonDocuments.findings(findings);
       assertValid("compile", json);
@@ -112,9 +114,9 @@ final class JsonDocumentsTest {
 
   @Test
   void gripsKeepTheirSchema() throws IOException {
-    assertValid("grips", JsonDocuments.grips(Hands.alike(), Wording.english(), samples()));
-    assertValid("grips", JsonDocuments.grips(Hands.different(), Wording.english(), List.of()));
-    String json = JsonDocuments.grips(Hands.alike(), Wording.english(), List.of());
+    assertValid("grips", JsonDocuments.grips(Hands.alike(), samples(), Wording.english()));
+    assertValid("grips", JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
+    String json = JsonDocuments.grips(Hands.alike(), List.of(), Wording.english());
     assertFalse(against("grips", json.replace("\"share\"", "\"part\"")).isEmpty());
     assertFalse(against("grips", json.replace("\"a2LowN\"", "\"a2Low\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
@@ -122,8 +124,9 @@ final class JsonDocumentsTest {
 
   @Test
   void differencesKeepTheirSchema() throws IOException {
-    assertValid("diff", JsonDocuments.diff(Changes.none(), List.of(), List.of()));
-    String json = JsonDocuments.diff(Changes.all(), samples(), samples());
+    assertValid("diff", JsonDocuments.diff(
+            Changes.none(), List.of(), List.of(), Wording.english()));
+    String json = JsonDocuments.diff(Changes.all(), samples(), samples(), Wording.english());
     assertValid("diff", json);
     assertValid("diff", JsonDocuments.findings(samples()));
     assertFalse(against("diff", json.replace("\"plan-moved\"", "\"moved\"")).isEmpty());
@@ -152,13 +155,13 @@ final class JsonDocumentsTest {
                     Optional.empty()));
     Review review =
         Review.of(plan.athlete(), log, List.of(plan), Map.of(), first.date().plusDays(9));
-    String json = JsonDocuments.review(review, Wording.english(), samples());
+    String json = JsonDocuments.review(review, samples(), Wording.english());
     assertValid("review", json);
     JsonNode read = MAPPER.readTree(json);
     assertEquals("review.stop", read.at("/next/0/code").asText());
     assertEquals("partly", read.at("/sessions/0/outcome").asText());
     assertValid(
-        "review", JsonDocuments.review(Review.unlogged(plan.athlete()), Wording.english(), List.of()));
+        "review", JsonDocuments.review(Review.unlogged(plan.athlete()), List.of(), Wording.english()));
     assertValid("review", JsonDocuments.findings(samples()));
     assertFalse(against("review", json.replace("\"monotony\"", "\"sameness\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
@@ -166,7 +169,7 @@ final class JsonDocumentsTest {
 
   @Test
   void aGripSaysWhatItIsReckonedFrom() throws IOException {
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.alike(), Wording.english(), List.of()));
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.alike(), List.of(), Wording.english()));
     JsonNode grip = survey.at("/grips/0");
     assertEquals("half-crimp", grip.get("grip").asText());
     // 68.5 kg on both hands: 671.755525 N, half of it on each
@@ -191,7 +194,7 @@ final class JsonDocumentsTest {
 
   @Test
   void handsThatDifferAreApart() throws IOException {
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), Wording.english(), List.of()));
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
     assertEquals("182", survey.at("/hand/left/lengthMm").asText());
     assertEquals("index", survey.at("/hand/left/jointRanges/0/finger").asText());
     assertEquals("left", survey.at("/grips/0/side").asText());
@@ -301,7 +304,9 @@ final class JsonDocumentsTest {
   void handsThatDifferAreToldApart() throws IOException {
     String json =
         JsonDocuments.compiled(
-            List.of(new PlanDocument(Season.thaw(Season.unlike()), List.of())), List.of());
+            List.of(new PlanDocument(Season.thaw(Season.unlike()), List.of())),
+            List.of(),
+            Wording.english());
     assertValid("compile", json);
     JsonNode both = MAPPER.readTree(json).at("/sessions/0/exercises/0/fingers");
     assertEquals(8, both.size());
@@ -324,7 +329,7 @@ final class JsonDocumentsTest {
     sameOrder(schema.get("retest"), json.at("/retests/0"));
     sameOrder(schema.get("finding"), json.at("/findings/0"));
     JsonNode grips = MAPPER.readTree(schemaText("grips")).get("$defs");
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), Wording.english(), List.of()));
+    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
     sameOrder(grips.get("survey"), survey);
     sameOrder(grips.get("hand"), survey.at("/hand/left"));
     sameOrder(grips.get("grip"), survey.at("/grips/0"));
@@ -370,6 +375,6 @@ final class JsonDocumentsTest {
   void nothingIsPromised() {
     Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
     assertFalse(promise.matcher(thaw()).find());
-    assertFalse(promise.matcher(JsonDocuments.grips(Hands.different(), Wording.english(), List.of())).find());
+    assertFalse(promise.matcher(JsonDocuments.grips(Hands.different(), List.of(), Wording.english())).find());
   }
 }

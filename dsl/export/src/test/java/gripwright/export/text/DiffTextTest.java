@@ -38,7 +38,7 @@ final class DiffTextTest {
             "week-load-rise in block base week 2 is waived, because: a short trip",
             "the waiver of week-load-rise in block base week 2 is gone; it said: a short trip",
             "new caution: half-crimp: new",
-            "no longer said: old",
+            "no longer said: half-crimp: old",
             "NEW FINDINGS advice[plan.load-modelled]: ")) {
       assertTrue(flat.contains(words), () -> words + " is not in\n" + text);
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.export.Hands;
+import gripwright.export.words.Words;
 import gripwright.schedule.Caution;
 import gripwright.survey.GripSurvey;
 import gripwright.survey.ModelCaveat;
@@ -21,6 +22,10 @@ final class GripTextTest {
   }
 
   /** What a coach reads first fits a screen, and nothing is wider than one. */
+  private static String caveat(ModelCaveat caveat) {
+    return new Words(Wording.english()).of("grips.caveat", caveat);
+  }
+
   @Test
   void theTableFitsAScreen() {
     for (GripSurvey survey : new GripSurvey[] {Hands.alike(), Hands.different()}) {
@@ -118,14 +123,14 @@ final class GripTextTest {
     String text = flat(Hands.alike());
     int last = text.indexOf("LITTLE-SINGLE");
     for (ModelCaveat reservation : Hands.alike().reservations()) {
-      assertTrue(text.lastIndexOf(reservation.text()) > last, reservation.name());
+      assertTrue(text.lastIndexOf(caveat(reservation)) > last, reservation.name());
     }
-    for (Caution caution : Caution.values()) {
-      int at = text.indexOf(caution.text());
-      assertTrue(at > last, caution.name());
+    for (Caution caution : Caution.general()) {
+      int at = text.indexOf(Wording.english().say(caution));
+      assertTrue(at > last, caution.key());
       last = at;
     }
-    assertFalse(flat(Hands.different()).contains(ModelCaveat.SINGLE_FINGER.text()));
+    assertFalse(flat(Hands.different()).contains(caveat(ModelCaveat.SINGLE_FINGER)));
   }
 
   /** The pulley forces of a single finger are far too high, and it says so beside them. */
@@ -133,7 +138,7 @@ final class GripTextTest {
   void aSingleFingerSaysWhatItsForcesAreWorth() {
     String text = flat(Hands.alike());
     String index = text.substring(text.indexOf("INDEX-SINGLE"), text.indexOf("MIDDLE-SINGLE"));
-    assertTrue(index.contains(ModelCaveat.SINGLE_FINGER.text()), index);
+    assertTrue(index.contains(caveat(ModelCaveat.SINGLE_FINGER)), index);
     assertFalse(index.contains("most used"), index);
   }
 

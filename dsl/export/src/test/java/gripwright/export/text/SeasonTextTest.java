@@ -13,8 +13,10 @@ import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
 import gripwright.hand.Joint;
 import gripwright.quantity.Length;
+import gripwright.quantity.Load;
 import gripwright.schedule.Caution;
-import gripwright.schedule.PlannedExercise.Derivation;
+import gripwright.schedule.Derivation;
+import gripwright.schedule.LoadLink;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.season.CompiledPlan;
 import gripwright.wording.Wording;
@@ -101,7 +103,7 @@ final class SeasonTextTest {
   /** What an exercise leaves is told where it is little, with both ends. */
   @Test
   void whatLeavesAlmostNothingSaysSo() {
-    Derivation link = new Derivation("capacity left, estimate", 12, "%", "");
+    Derivation link = new LoadLink.Total(Load.ofKilograms(12));
     String tired =
         text(
             Season.thaw(
@@ -135,9 +137,9 @@ final class SeasonTextTest {
   void theCautionsStandAtTheFoot() {
     String text = text(Season.empty()).replaceAll("\\s+", " ");
     int last = text.indexOf("nothing planned");
-    for (Caution caution : Caution.values()) {
-      int at = text.indexOf(caution.text());
-      assertTrue(at > last, caution.name());
+    for (Caution caution : Caution.general()) {
+      int at = text.indexOf(Wording.english().say(caution));
+      assertTrue(at > last, caution.key());
       last = at;
     }
   }

@@ -87,7 +87,7 @@ class StandardRulesTest {
           check.check(declared, new Ledger(declared, place, findings)).ifPresent(sets::add);
         }
       }
-      assertEquals(List.of(), findings.stream().map(f -> Wording.report(f).toString()).toList());
+      assertEquals(List.of(), findings.stream().map(f -> f.report(Wording.english()).toString()).toList());
       return sets;
     }
   }

@@ -3,6 +3,9 @@ package gripwright.language.finding;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import gripwright.wording.Messages;
+import gripwright.wording.Wording;
+import java.util.Map;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +35,19 @@ final class EveryCodeIsWordedTest {
   private static final Pattern LOOKED_FOR =
       Pattern.compile("\\.equals\\(\"[^\"]*\"\\)|Set\\.of\\((\"[^\"]*\",?\\s*)+\\)");
 
+  private static List<String> variants(String code) {
+    return Messages.english().templates().entrySet().stream()
+        .filter(e -> e.getKey().equals(code) || e.getKey().startsWith(code + "."))
+        .map(Map.Entry::getValue)
+        .toList();
+  }
+
+  private static List<Path> files() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("../../core/src/main/resources/gripwright/wording"))) {
+      return files.filter(f -> f.toString().endsWith(".properties")).sorted().toList();
+    }
+  }
+
   private static List<String> sources() throws IOException {
     List<String> texts = new ArrayList<>();
     for (Path root : List.of(Path.of("../../core/src/main/java"), Path.of("src/main/java"))) {
@@ -50,7 +66,7 @@ final class EveryCodeIsWordedTest {
     for (String source : sources()) {
       Matcher codes = CODE.matcher(source);
       while (codes.find()) {
-        if (Wording.template(codes.group(1)).isEmpty()) {
+        if (Wording.english().template(codes.group(1)).isEmpty()) {
           missing.add(codes.group(1));
         }
       }
@@ -73,7 +89,7 @@ final class EveryCodeIsWordedTest {
           while (with.find()) {
             given.add(with.group(1));
           }
-          for (String template : WordingFiles.variants(code)) {
+          for (String template : variants(code)) {
             Matcher words = WORD.matcher(template);
             while (words.find()) {
               if (!given.contains(words.group(1))) {
@@ -91,16 +107,14 @@ final class EveryCodeIsWordedTest {
   void noSentencePromisesOrBlames() throws IOException {
     Pattern never =
         Pattern.compile("\\b(safe\\w*|protect\\w*|prevent\\w*|illegal\\w*)\\b|\\btoken", 2);
-    for (String area : WordingFiles.AREAS) {
-      Path file =
-          Path.of("src/main/resources/gripwright/language/finding/wording/" + area + ".properties");
+    for (Path file : files()) {
       if (Files.exists(file)) {
         Properties properties = new Properties();
         try (var reader = Files.newBufferedReader(file)) {
           properties.load(reader);
         }
         for (Object value : properties.values()) {
-          assertFalse(never.matcher((String) value).find(), area + ": " + value);
+          assertFalse(never.matcher((String) value).find(), file + ": " + value);
         }
       }
     }
@@ -108,15 +122,13 @@ final class EveryCodeIsWordedTest {
 
   @Test
   void noKeyIsWrittenTwice() throws IOException {
-    for (String area : WordingFiles.AREAS) {
-      Path file =
-          Path.of("src/main/resources/gripwright/language/finding/wording/" + area + ".properties");
+    for (Path file : files()) {
       Set<String> seen = new TreeSet<>();
       List<String> lines = Files.exists(file) ? Files.readAllLines(file) : List.of();
       for (String line : lines) {
         if (line.contains(" = ") && !line.startsWith("#")) {
           String key = line.substring(0, line.indexOf(" = ")).strip();
-          assertFalse(!seen.add(key), area + ": " + key);
+          assertFalse(!seen.add(key), file + ": " + key);
         }
       }
     }

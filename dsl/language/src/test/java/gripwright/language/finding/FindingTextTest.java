@@ -172,10 +172,10 @@ final class FindingTextTest {
   void countsBySeverityAndApartWhatIsWaived() {
     Finding error = Finding.error("x", PLAN);
     Finding advice = Finding.advice("x", PLAN);
-    assertEquals("no findings", FindingText.count(List.of()));
+    assertEquals("no findings", FindingText.plain().count(List.of()));
     assertEquals(
         "2 errors, 1 piece of advice; 1 waived",
-        FindingText.count(List.of(error, advice, error, error.waived("b"))));
+        FindingText.plain().count(List.of(error, advice, error, error.waived("b"))));
   }
 
   @Property(tries = 500)

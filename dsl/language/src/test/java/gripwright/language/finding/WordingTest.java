@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.finding.WrittenText;
+import gripwright.finding.Message;
+import gripwright.wording.Wording;
 import gripwright.expression.Shortfall;
 import gripwright.expression.Shortfall.Bound;
 import gripwright.finding.Finding;
@@ -31,6 +34,8 @@ import org.junit.jupiter.api.Test;
 
 final class WordingTest {
 
+  private static final Wording WORDING = Wording.english();
+
   private static final ModelPath PLAN = ModelPath.of("plan", "autumn");
 
   private static ModelPath day(String block, int week, String date) {
@@ -50,47 +55,47 @@ final class WordingTest {
             .with("to", LocalDate.of(2027, 1, 24));
     assertEquals(
         "nothing is placed in week 3: away from 2027-01-18 to 2027-01-24",
-        Wording.sentence(finding));
+        WORDING.sentence(finding));
   }
 
   @Test
   void factsPrintByTheirType() {
-    assertEquals("81.25 kg", Arguments.print(Load.ofKilograms(81.25)));
-    assertEquals("20 mm", Arguments.print(Length.ofMillimetres(20)));
-    assertEquals("90 s", Arguments.print(Duration.ofSeconds(90)));
-    assertEquals("60 s", Arguments.print(Duration.ofMinutes(1)));
-    assertEquals("3 min", Arguments.print(Duration.ofMinutes(3)));
-    assertEquals("90 min", Arguments.print(Duration.ofMinutes(90)));
-    assertEquals("48 h", Arguments.print(Duration.ofHours(48)));
-    assertEquals("0.5 s", Arguments.print(Duration.ofMillis(500)));
-    assertEquals("102.4", Arguments.print(102.4));
-    assertEquals("12", Arguments.print(12.0));
-    assertEquals("20 mm, 15 mm", Arguments.print(List.of(mm(20), mm(15))));
-    assertEquals("none", Arguments.print(Optional.empty()));
+    assertEquals("81.25 kg", WORDING.fact(Load.ofKilograms(81.25)));
+    assertEquals("20 mm", WORDING.fact(Length.ofMillimetres(20)));
+    assertEquals("90 s", WORDING.fact(Duration.ofSeconds(90)));
+    assertEquals("60 s", WORDING.fact(Duration.ofMinutes(1)));
+    assertEquals("3 min", WORDING.fact(Duration.ofMinutes(3)));
+    assertEquals("90 min", WORDING.fact(Duration.ofMinutes(90)));
+    assertEquals("48 h", WORDING.fact(Duration.ofHours(48)));
+    assertEquals("0.5 s", WORDING.fact(Duration.ofMillis(500)));
+    assertEquals("102.4", WORDING.fact(102.4));
+    assertEquals("12", WORDING.fact(12.0));
+    assertEquals("20 mm, 15 mm", WORDING.fact(List.of(mm(20), mm(15))));
+    assertEquals("none", WORDING.fact(Optional.empty()));
   }
 
   @Test
   void aHandSaysWhyItDoesNotTakeAGrip() {
     assertEquals(
         "the little finger is too short by 6.1 mm",
-        Arguments.print(new FitMiss.TooShort(Finger.LITTLE, mm(6.1))));
+        WORDING.fact(new FitMiss.TooShort(Finger.LITTLE, mm(6.1))));
     assertEquals(
         "the middle finger comes no nearer than 53 deg, and the grip asks for 0 deg to 20 deg",
-        Arguments.print(
+        WORDING.fact(
             new FitMiss.OutOfBand(
                 Finger.MIDDLE, Joint.PIP, Band.degrees(0, 20), Angle.ofDegrees(53), 33)));
     assertEquals(
         "the middle joint of the ring finger moves from 0 deg to 70 deg,"
             + " and the grip asks for 75 deg to 105 deg",
-        Arguments.print(
+        WORDING.fact(
             new FitMiss.BeyondLimit(
                 Finger.RING, Joint.PIP, Band.degrees(75, 105), FlexionRange.degrees(0, 70), 5)));
     for (FitAdvice.Reason reason : FitAdvice.Reason.values()) {
-      String words = Arguments.print(new FitAdvice(Finger.RING, Joint.DIP, reason, 24));
+      String words = WORDING.fact(new FitAdvice(Finger.RING, Joint.DIP, reason, 24));
       assertTrue(words.contains("ring finger") && words.contains("24 deg"), words);
     }
-    assertEquals("either hand", Arguments.print(Hands.BOTH));
-    assertEquals("the left hand", Arguments.print(Hands.LEFT));
+    assertEquals("either hand", WORDING.fact(Hands.BOTH));
+    assertEquals("the left hand", WORDING.fact(Hands.LEFT));
   }
 
   @Test
@@ -101,11 +106,11 @@ final class WordingTest {
             .with("session", "strength");
     assertEquals(
         "none of front-three, half-crimp in `strength` is open to this athlete",
-        Wording.sentence(none));
+        WORDING.sentence(none));
     assertEquals(
         "none of front-three, half-crimp in `strength` is open to this athlete:"
             + " the hand can't take front-three on 20 mm",
-        Wording.sentence(none.with("out-of-reach", List.of("front-three")).with("edge", mm(20))));
+        WORDING.sentence(none.with("out-of-reach", List.of("front-three")).with("edge", mm(20))));
   }
 
   private static Length mm(double value) {
@@ -116,7 +121,7 @@ final class WordingTest {
   void whatIsPutInIsNotLookedAtAgain() {
     Finding finding =
         Finding.warning("plan.waiver-unused", PLAN).with("rule", "{rule} $1 \\ {week}");
-    assertEquals("the waiver of `{rule} $1 \\ {week}` waives nothing", Wording.sentence(finding));
+    assertEquals("the waiver of `{rule} $1 \\ {week}` waives nothing", WORDING.sentence(finding));
   }
 
   @Test
@@ -128,7 +133,7 @@ final class WordingTest {
             .alsoAt(day("base", 1, "2027-01-12"))
             .alsoAt(day("base", 1, "2027-01-14"))
             .alsoAt(day("base", 3, "2027-01-26"));
-    ReportedFinding reported = Wording.report(finding);
+    ReportedFinding reported = WORDING.report(finding);
     assertEquals("two hard days in a row: {not a placeholder}", reported.message());
     assertEquals(
         "base week 1 (Tue 12 Jan, Thu 14 Jan), week 3 (Tue 26 Jan); source: Skarvdal house rules",
@@ -146,7 +151,7 @@ final class WordingTest {
             .alsoAt(day("peak", 1, "2027-02-09"));
     assertEquals(
         Optional.of("base week 1 (Tue 12 Jan), week 2 (Tue 19 Jan), peak week 1 (Tue 9 Feb)"),
-        Wording.where(finding));
+        WORDING.where(finding));
   }
 
   @Test
@@ -155,29 +160,29 @@ final class WordingTest {
     for (int week : new int[] {1, 2, 3, 5, 7, 8}) {
       finding = finding.alsoAt(day("base", week, "2027-01-12"));
     }
-    assertTrue(Wording.where(finding).orElseThrow().contains("week 8 (Tue 12 Jan)"));
+    assertTrue(WORDING.where(finding).orElseThrow().contains("week 8 (Tue 12 Jan)"));
     finding = finding.alsoAt(day("peak", 2, "2027-03-12"));
-    assertEquals(Optional.of("base weeks 1 to 3, 5, 7 to 8, peak week 2"), Wording.where(finding));
+    assertEquals(Optional.of("base weeks 1 to 3, 5, 7 to 8, peak week 2"), WORDING.where(finding));
   }
 
   @Test
   void aPlaceOutsideTheWeeksSaysNothing() {
     Finding finding =
         Finding.error("rule.x", PLAN).with("message", "m").alsoAt(PLAN.then("block", "base"));
-    assertEquals(Optional.empty(), Wording.where(finding));
+    assertEquals(Optional.empty(), WORDING.where(finding));
     Finding one = Finding.error("rule.x", day("base", 2, "2027-01-19")).with("message", "m");
-    assertEquals(Optional.of("base week 2 (Tue 19 Jan)"), Wording.where(one));
+    assertEquals(Optional.of("base week 2 (Tue 19 Jan)"), WORDING.where(one));
   }
 
   @Test
   void linesAndColumnsCountFromOneInCharacters() {
     SourceFile file = SourceFile.of("a.grip", "language 1\n# \uD83E\uDDD7 plan\n");
     ReportedFinding reported =
-        Wording.report(
-            LocatedFinding.at(
+        LocatedFinding.at(
                 file,
                 new Span(16, 4),
-                Finding.warning("plan.waiver-unused", PLAN).with("rule", "r").waived("because")));
+                Finding.warning("plan.waiver-unused", PLAN).with("rule", "r").waived("because"))
+            .report(WORDING);
     assertEquals("a.grip", reported.file());
     assertEquals(2, reported.line());
     assertEquals(5, reported.column());
@@ -191,7 +196,7 @@ final class WordingTest {
   @Test
   void withoutATextThereIsNoFile() {
     ReportedFinding reported =
-        Wording.report(Finding.warning("plan.waiver-unused", ModelPath.ROOT).with("rule", "r"));
+        WORDING.report(Finding.warning("plan.waiver-unused", ModelPath.ROOT).with("rule", "r"));
     assertNull(reported.file());
     assertEquals(0, reported.line());
     assertNull(reported.place());
@@ -200,8 +205,13 @@ final class WordingTest {
 
   @Test
   void aRelatedPlaceWithoutWordingReadsAsItsKey() {
-    assertEquals("first defined here", Wording.related("first-defined-here"));
-    assertEquals("some other thing", Wording.related("some-other-thing"));
+    assertEquals("first defined here", WORDING.related("first-defined-here"));
+    assertEquals("some other thing", WORDING.related("some-other-thing"));
+  }
+
+  private static Shortfall shortfall(
+      Optional<Message> of, String what, String was, Bound bound, String limit) {
+    return new Shortfall(of, what, new WrittenText(was), bound, new WrittenText(limit));
   }
 
   private static Finding broken(Object missing) {
@@ -210,24 +220,25 @@ final class WordingTest {
 
   @Test
   void aBrokenRuleSaysWhatItWasAndWhatTheLimitIs() {
-    Shortfall time = new Shortfall("", "trained", "14 months", Bound.AT_LEAST, "24 months");
-    Shortfall grade = new Shortfall("", "ability", "IRCRA 16", Bound.OVER, "IRCRA 18");
+    Shortfall time = shortfall(Optional.empty(), "trained", "14 months", Bound.AT_LEAST, "24 months");
+    Shortfall grade = shortfall(Optional.empty(), "ability", "IRCRA 16", Bound.OVER, "IRCRA 18");
     assertEquals(
-        "too much (was 14 months, at least 24 months)", Wording.sentence(broken(List.of(time))));
+        "too much (was 14 months, at least 24 months)", WORDING.sentence(broken(List.of(time))));
     assertEquals(
         "too much (trained 14 months, at least 24 months; ability IRCRA 16, over IRCRA 18)",
-        Wording.sentence(broken(List.of(time, grade))));
+        WORDING.sentence(broken(List.of(time, grade))));
     Finding twice = broken(List.of(time)).alsoAt(PLAN.then("week", 1)).alsoAt(PLAN.then("week", 2));
-    assertEquals("too much (first: 14 months, at least 24 months)", Wording.sentence(twice));
+    assertEquals("too much (first: 14 months, at least 24 months)", WORDING.sentence(twice));
     assertEquals(
         "too much (worst in week 2: 14 months, at least 24 months)",
-        Wording.sentence(twice.with("worst", PLAN.then("week", 2))));
+        WORDING.sentence(twice.with("worst", PLAN.then("week", 2))));
     assertEquals(
         "too much (worst: 14 months, at least 24 months)",
-        Wording.sentence(twice.with("worst", PLAN)));
-    Shortfall ring = new Shortfall("left ring finger", "x", "82 s", Bound.UNDER, "80 s");
+        WORDING.sentence(twice.with("worst", PLAN)));
+    Shortfall ring = shortfall(
+            Optional.of(new WrittenText("left ring finger")), "x", "82 s", Bound.UNDER, "80 s");
     assertEquals(
-        "too much (left ring finger: 82 s, under 80 s)", Wording.sentence(broken(List.of(ring))));
-    assertEquals("too much", Wording.sentence(broken(List.of())));
+        "too much (left ring finger: 82 s, under 80 s)", WORDING.sentence(broken(List.of(ring))));
+    assertEquals("too much", WORDING.sentence(broken(List.of())));
   }
 }

@@ -45,8 +45,8 @@ class MistakesTest {
   void everyFindingHasItsSentence() {
     for (Path file : Texts.in(Texts.MISTAKES)) {
       for (var finding : Texts.parse(Texts.read(file)).findings()) {
-        String sentence = Wording.sentence(finding.finding());
-        String hint = Wording.hint(finding.finding()).orElse("");
+        String sentence = Wording.english().sentence(finding.finding());
+        String hint = Wording.english().hint(finding.finding()).orElse("");
         assertTrue(!hint.isEmpty(), () -> file + " has a finding without a hint");
         for (String word : List.of("token", "illegal", "invalid", "mismatched", "{found}")) {
           assertTrue(!sentence.contains(word), () -> sentence);
@@ -70,7 +70,7 @@ class MistakesTest {
   private static String missing(String text, String words) {
     var findings = Texts.parse(text.replace("%s", words)).findings();
     assertEquals(1, findings.size());
-    return Wording.sentence(findings.get(0).finding()).replace("expected ", "");
+    return Wording.english().sentence(findings.get(0).finding()).replace("expected ", "");
   }
 
   @Test
