@@ -17,6 +17,8 @@ import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.grip.Setup;
+import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
@@ -26,15 +28,18 @@ import gripwright.plan.Plan;
 import gripwright.plan.PlanSize;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
+import gripwright.quantity.Load;
 import gripwright.quantity.Range;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
 import gripwright.wording.Wording;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
@@ -62,11 +67,11 @@ class SeasonBudgetTest {
         .bodyMass(ylva.bodyMass())
         .trained(40)
         .ability(ylva.ability())
-        .hand(ylva.hand(gripwright.hand.Side.LEFT))
-        .available(java.time.DayOfWeek.TUESDAY, Duration.ofMinutes(90))
-        .available(java.time.DayOfWeek.SATURDAY, Duration.ofMinutes(90))
+        .hand(ylva.hand(Side.LEFT))
+        .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
+        .available(DayOfWeek.SATURDAY, Duration.ofMinutes(90))
         .edge(EDGE)
-        .added(gripwright.quantity.Load.ofKilograms(1.25), gripwright.quantity.Load.ofKilograms(60))
+        .added(Load.ofKilograms(1.25), Load.ofKilograms(60))
         .build();
   }
 
@@ -212,9 +217,9 @@ class SeasonBudgetTest {
                 new Plan.Waiver(
                     "weekly-rise",
                     Optional.empty(),
-                    java.util.OptionalInt.empty(),
+                    OptionalInt.empty(),
                     Optional.empty(),
-                    java.util.OptionalInt.empty(),
+                    OptionalInt.empty(),
                     "watched"))
             .build();
     Season season = season(waived);
@@ -259,9 +264,9 @@ class SeasonBudgetTest {
                     List.of(
                         new LogEntry.Done(
                             HOLDS.name(),
-                            gripwright.grip.Setup.of(HALF_CRIMP, EDGE),
-                            java.util.OptionalInt.of(600),
-                            java.util.OptionalInt.of(5),
+                            Setup.of(HALF_CRIMP, EDGE),
+                            OptionalInt.of(600),
+                            OptionalInt.of(5),
                             Optional.empty(),
                             OptionalDouble.empty(),
                             OptionalDouble.empty())),
