@@ -245,7 +245,7 @@ final class Compilation {
    *
    * @param before what {@link #compiled} was before that was compiled
    */
-  long weightSince(int before) {
+  int weightSince(int before) {
     return 1 + (compiled - before) / EXPRESSIONS_OF_A_STEP;
   }
 
@@ -288,7 +288,7 @@ final class Compilation {
     int before = compiled;
     TruthCode where = where(quantify.where());
     TruthCode body = truth(quantify.body());
-    long weight = weightSince(before);
+    int weight = weightSince(before);
     leave();
     boolean every = quantify.quantifier() == Condition.Quantifier.EVERY;
     int decided = every ? NO : YES;
@@ -332,7 +332,7 @@ final class Compilation {
     int before = compiled;
     TruthCode where = where(summarize.where());
     NumberCode value = summarize.value().isPresent() ? number(summarize.value().get()) : f -> 1;
-    long weight = weightSince(before);
+    int weight = weightSince(before);
     leave();
     Expression.Summary summary = summarize.summary();
     NumberCode code =

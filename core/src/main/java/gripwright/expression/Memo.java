@@ -5,7 +5,17 @@ import gripwright.expression.ExpressionCompiler.ObjectCode;
 import org.jspecify.annotations.Nullable;
 
 /** What came of a collection when it was last gone through, and for which subjects around. */
-record Memo(@Nullable Object things, @Nullable Object[] around, double result) {
+final class Memo {
+
+  private final @Nullable Object things;
+  private final @Nullable Object[] around;
+  private final double result;
+
+  private Memo(@Nullable Object things, @Nullable Object[] around, double result) {
+    this.things = things;
+    this.around = around;
+    this.result = result;
+  }
 
   /**
    * Returns code that keeps its last result in the frame.
@@ -18,7 +28,7 @@ record Memo(@Nullable Object things, @Nullable Object[] around, double result) {
     return frame -> {
       Object things = collection.at(frame);
       Memo last = (Memo) frame[frame.length - fromEnd];
-      if (last == null || last.things() != things || !same(last.around(), places, frame)) {
+      if (last == null || last.things != things || !same(last.around, places, frame)) {
         @Nullable Object[] now = new Object[places.length];
         for (int i = 0; i < places.length; i++) {
           now[i] = frame[places[i]];
@@ -26,7 +36,7 @@ record Memo(@Nullable Object things, @Nullable Object[] around, double result) {
         last = new Memo(things, now, code.at(frame));
         frame[frame.length - fromEnd] = last;
       }
-      return last.result();
+      return last.result;
     };
   }
 
