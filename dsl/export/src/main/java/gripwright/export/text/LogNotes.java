@@ -1,6 +1,7 @@
 package gripwright.export.text;
 
 import gripwright.change.PlanChange;
+import gripwright.change.SessionChange;
 import gripwright.export.words.Words;
 import gripwright.finding.Listing;
 import gripwright.finding.Message;
@@ -15,7 +16,6 @@ import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.LogChange;
-import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -71,13 +71,29 @@ final class LogNotes {
 
   private static int rank(ChangeGroup group) {
     PlanChange change = group.first();
-    if (change instanceof PlanChange.SessionDropped || change instanceof PlanChange.RetestChanged) {
-      return 0;
-    }
-    if (change instanceof PlanChange.ExerciseChanged c) {
-      return ChangeGroup.isLower(c) ? 1 : 3;
-    }
-    return 2;
+    return switch (change.kind()) {
+      case SESSION_DROPPED, RETEST_CHANGED -> 0;
+      case EXERCISE_CHANGED ->
+          change instanceof SessionChange.ExerciseChanged c && ChangeGroup.isLower(c) ? 1 : 3;
+      case PLAN_MOVED,
+          GOAL_CHANGED,
+          PART_CHANGED,
+          GRIP_STARTS,
+          WAIVER_ADDED,
+          WAIVER_DROPPED,
+          BLOCK_ADDED,
+          BLOCK_DROPPED,
+          BLOCK_MOVED,
+          BLOCK_RESIZED,
+          BLOCK_REWRITTEN,
+          WEEK_EASED,
+          SESSION_ADDED,
+          SESSION_MOVED,
+          SESSION_TIMED,
+          EXERCISE_ADDED,
+          EXERCISE_DROPPED ->
+          2;
+    };
   }
 
   /** Returns a session's name, what became of the plan for it, its time and whether it is hard. */
@@ -105,8 +121,7 @@ final class LogNotes {
                     kind,
                     "date",
                     words.day(p.date())))
-        .orElseGet(
-            () -> words.say("season.trained", "session", session.name(), "happened", kind));
+        .orElseGet(() -> words.say("season.trained", "session", session.name(), "happened", kind));
   }
 
   /** Adds how a session of the past felt and what of it was left out. */
@@ -119,7 +134,9 @@ final class LogNotes {
     happened.planned().stream()
         .flatMap(planned -> ExerciseMatch.of(planned, line).stream())
         .forEach(match -> page.wrapped("    ", Page.clean(line(match))));
-    line.note().ifPresent(note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));
+    line.note()
+        .ifPresent(
+            note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));
   }
 
   private String line(ExerciseMatch match) {
@@ -138,11 +155,17 @@ final class LogNotes {
     match
         .done()
         .map(Done::effort)
-        .ifPresent(e -> e.ifPresent(v -> facts.add(words.say("season.effort", "score", Numbers.plain(v, 1)))));
+        .ifPresent(
+            e ->
+                e.ifPresent(
+                    v -> facts.add(words.say("season.effort", "score", Numbers.plain(v, 1)))));
     match
         .done()
         .map(Done::pain)
-        .ifPresent(p -> p.ifPresent(v -> facts.add(words.say("season.pain", "score", Numbers.plain(v, 1)))));
+        .ifPresent(
+            p ->
+                p.ifPresent(
+                    v -> facts.add(words.say("season.pain", "score", Numbers.plain(v, 1)))));
     String what =
         match
             .done()
