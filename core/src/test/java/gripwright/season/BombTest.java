@@ -70,7 +70,10 @@ class BombTest {
 
   private static Season season(Plan plan, RuleSet rules) {
     return Season.of(
-        List.of(plan), List.of(Skarvdal.ylva().build()), List.of(Skarvdal.tested()), List.of(rules));
+        List.of(plan),
+        List.of(Skarvdal.ylva().build()),
+        List.of(Skarvdal.tested()),
+        List.of(rules));
   }
 
   private static long work(int weeks, RuleSet rules) {
@@ -103,7 +106,12 @@ class BombTest {
     long some = work(10, outermost);
     long more = work(20, outermost);
     assertTrue(more < 5 * some, more + " for twice the weeks of " + some);
-    RuleSet none = nested(load(0).atMost(Expression.amount(1e6, Unit.KILOGRAM).times(Expression.amount(1e6, Unit.SECOND))));
+    RuleSet none =
+        nested(
+            load(0)
+                .atMost(
+                    Expression.amount(1e6, Unit.KILOGRAM)
+                        .times(Expression.amount(1e6, Unit.SECOND))));
     assertTrue(work(20, none) < 3 * work(10, none));
   }
 
@@ -132,8 +140,7 @@ class BombTest {
     Season season =
         Season.of(List.of(plan.block(block.build()).build()), athletes, List.of(), List.of());
     Meter meter = Budget.standard().meter();
-    CompiledSeason compiled =
-        new SeasonRun(season, List.of(plan.build()), meter).compile();
+    CompiledSeason compiled = new SeasonRun(season, List.of(plan.build()), meter).compile();
     assertEquals(List.of(), compiled.plans());
     assertEquals(
         List.of("budget.sessions"), compiled.findings().stream().map(Finding::code).toList());
@@ -185,8 +192,7 @@ class BombTest {
   @Test
   @CountedWork
   void longSchemesAreMeasuredWithoutWritingThemOut() {
-    List<Scheme.Step> steps =
-        List.of(new Scheme.Hold(Duration.ofSeconds(3), new Level.OfMax(0.5)));
+    List<Scheme.Step> steps = List.of(new Scheme.Hold(Duration.ofSeconds(3), new Level.OfMax(0.5)));
     for (int depth = 0; depth < 4; depth++) {
       steps = List.of(new Scheme.Repeat(1_000, Duration.ofSeconds(1), steps));
     }
@@ -230,8 +236,6 @@ class BombTest {
             .build();
     assertEquals(3 * (4 * 2 + 1), protocol.size(Map.of()));
     assertEquals(protocol.bind(Map.of()).size(), protocol.size(Map.of()));
-    assertEquals(
-        3 * (6 * 2 + 1),
-        protocol.size(Map.of("inner", new Argument.Count(6))));
+    assertEquals(3 * (6 * 2 + 1), protocol.size(Map.of("inner", new Argument.Count(6))));
   }
 }

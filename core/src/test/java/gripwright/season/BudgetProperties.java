@@ -46,8 +46,7 @@ class BudgetProperties {
     Budget small = Budget.standard().with(Limit.PLACEMENT, work);
     CompiledSeason some = compile(one, small);
     assertEquals(some, compile(one, small), "the same every time");
-    boolean stopped =
-        some.findings().stream().anyMatch(f -> f.code().equals("budget.placement"));
+    boolean stopped = some.findings().stream().anyMatch(f -> f.code().equals("budget.placement"));
     assertEquals(stopped ? List.of() : whole.plans(), some.plans());
     assertTrue(stopped || some.equals(whole));
     assertTrue(!stopped || !some.usable());
