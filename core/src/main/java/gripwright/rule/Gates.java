@@ -67,8 +67,7 @@ public final class Gates {
    * @param exercise the exercise
    * @param session the session it would be part of, whose other exercises are left out
    * @param week the week of the session
-   * @param plan the plan
-   * @param waivers of the plan
+   * @param waivers those of the plan
    * @param timeline what is known of the athlete
    * @return its name, or empty if no rule stops it
    */
@@ -76,7 +75,6 @@ public final class Gates {
       PlannedExercise exercise,
       DatedSession session,
       PlanWeek week,
-      Plan plan,
       WaiverIndex waivers,
       Athlete athlete,
       LogTimeline timeline) {
@@ -96,7 +94,14 @@ public final class Gates {
             session.path(),
             Optional.empty());
     return RuleCheck.stopping(
-        new Schedule(plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
+        new Schedule(
+            waivers.plan(),
+            athlete,
+            List.of(alone),
+            List.of(week),
+            List.of(),
+            List.of(),
+            List.of()),
         timeline,
         waivers);
   }
@@ -104,8 +109,7 @@ public final class Gates {
   /**
    * Returns the first built-in rule that stops an exercise, with the waivers of the plan.
    *
-   * @see #stopping(PlannedExercise, DatedSession, PlanWeek, Plan, WaiverIndex, Athlete,
-   *     LogTimeline)
+   * @see #stopping(PlannedExercise, DatedSession, PlanWeek, WaiverIndex, Athlete, LogTimeline)
    */
   public static Optional<String> stopping(
       PlannedExercise exercise,
@@ -114,7 +118,7 @@ public final class Gates {
       Plan plan,
       Athlete athlete,
       LogTimeline timeline) {
-    return stopping(exercise, session, week, plan, WaiverIndex.of(plan), athlete, timeline);
+    return stopping(exercise, session, week, WaiverIndex.of(plan), athlete, timeline);
   }
 
   /**

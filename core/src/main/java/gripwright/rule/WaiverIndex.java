@@ -33,12 +33,14 @@ public final class WaiverIndex {
    */
   record Entry(int first, int number) {}
 
+  private final Plan plan;
   private final Map<Place, Entry> byPlace = new HashMap<>();
 
   /** For each waiver the number of its place. */
   private final int[] places;
 
   private WaiverIndex(Plan plan) {
+    this.plan = plan;
     places = new int[plan.waivers().size()];
     for (int i = 0; i < places.length; i++) {
       int position = i;
@@ -50,6 +52,11 @@ public final class WaiverIndex {
   /** Returns the waivers of a plan. */
   public static WaiverIndex of(Plan plan) {
     return new WaiverIndex(plan);
+  }
+
+  /** Returns the plan. */
+  Plan plan() {
+    return plan;
   }
 
   private static Place place(Plan.Waiver waiver) {

@@ -17,10 +17,29 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** Turns one plan into dated sessions for one athlete. */
+/** Turns plans into dated sessions, one plan for one athlete at a time. Not thread-safe. */
 final class PlanCompiler {
 
-  private PlanCompiler() {}
+  private final List<RuleSet> ruleSets;
+  private final Map<String, Protocol> protocols;
+  private final Meter meter;
+  private final Runnable planned;
+
+  /**
+   * Prepares to compile.
+   *
+   * @param ruleSets all rule sets that are known; a plan names those that apply
+   * @param protocols protocols by name, for logged work that the week's plan does not have
+   * @param meter counts the work
+   * @param planned is run after each week
+   */
+  PlanCompiler(
+      List<RuleSet> ruleSets, Map<String, Protocol> protocols, Meter meter, Runnable planned) {
+    this.ruleSets = ruleSets;
+    this.protocols = protocols;
+    this.meter = meter;
+    this.planned = planned;
+  }
 
   /**
    * Compiles a plan for one of its athletes and checks the result against the rules. What was
@@ -30,22 +49,11 @@ final class PlanCompiler {
    * @param plan what the coach wrote
    * @param athlete one of the plan's athletes
    * @param log what is known of the athlete; may be empty
-   * @param ruleSets all rule sets that are known; the plan names those that apply
-   * @param protocols protocols by name, for logged work that the week's plan does not have
-   * @param meter counts the work
-   * @param planned is run after each week
    * @throws IllegalArgumentException if the plan is not for the athlete or the log not the
    *     athlete's
    * @throws gripwright.budget.OverBudget if it is more work than the budget allows
    */
-  static CompiledPlan compile(
-      Plan plan,
-      Athlete athlete,
-      Log log,
-      List<RuleSet> ruleSets,
-      Map<String, Protocol> protocols,
-      Meter meter,
-      Runnable planned) {
+  CompiledPlan compile(Plan plan, Athlete athlete, Log log) {
     plan.requireFor(athlete);
     log.requireOf(athlete);
     meter.look();

@@ -29,6 +29,7 @@ final class SeasonRun {
   private final Season season;
   private final Collection<Plan> chosen;
   private final Meter meter;
+  private final PlanCompiler compiler;
   private final List<CompiledPlan> compiled = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
@@ -45,6 +46,8 @@ final class SeasonRun {
     this.season = season;
     this.chosen = chosen;
     this.meter = meter;
+    this.compiler =
+        new PlanCompiler(season.ruleSets(), season.protocols(), meter, this::weekPlanned);
   }
 
   CompiledSeason compile() {
@@ -116,9 +119,7 @@ final class SeasonRun {
 
   private CompiledPlan compile(Plan plan, Athlete athlete) {
     Log log = season.log(athlete.name());
-    CompiledPlan result =
-        PlanCompiler.compile(
-            plan, athlete, log, season.ruleSets(), season.protocols(), meter, this::weekPlanned);
+    CompiledPlan result = compiler.compile(plan, athlete, log);
     if (seen.add(athlete.name())) {
       findings.addAll(OddTests.likely(athlete, log));
     }

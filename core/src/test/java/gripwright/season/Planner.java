@@ -48,7 +48,7 @@ public final class Planner {
       Log log,
       List<RuleSet> ruleSets,
       Map<String, Protocol> protocols) {
-    return PlanCompiler.compile(
-        plan, athlete, log, ruleSets, protocols, Meter.unbounded(), () -> {});
+    return new PlanCompiler(ruleSets, protocols, Meter.unbounded(), () -> {})
+        .compile(plan, athlete, log);
   }
 }

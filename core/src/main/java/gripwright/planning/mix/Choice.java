@@ -124,7 +124,7 @@ public final class Choice {
    */
   public Optional<Exclusion> excludedByRule(
       PlannedExercise candidate, DatedSession session, PlanWeek week) {
-    return Gates.stopping(candidate, session, week, plan, waivers, athlete, timeline)
+    return Gates.stopping(candidate, session, week, waivers, athlete, timeline)
         .map(
             rule -> new Exclusion(candidate.setup().grip().name(), new GripMix.ClosedByRule(rule)));
   }
