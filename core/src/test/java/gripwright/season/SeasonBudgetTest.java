@@ -253,8 +253,8 @@ class SeasonBudgetTest {
     assertEquals(List.of(), overruns(season.compile()));
   }
 
-  @Test
-  void setsThatWereLoggedAreBoundedToo() {
+  /** A season whose first session was done with so many sets. */
+  private static Season logged(int sets) {
     Log log =
         tested("brit")
             .with(
@@ -265,24 +265,43 @@ class SeasonBudgetTest {
                         new LogEntry.Done(
                             HOLDS.name(),
                             Setup.of(HALF_CRIMP, EDGE),
-                            OptionalInt.of(600),
+                            OptionalInt.of(sets),
                             OptionalInt.of(5),
                             Optional.empty(),
                             OptionalDouble.empty(),
                             OptionalDouble.empty())),
                     Optional.empty()));
-    Season season =
-        Season.of(
-            List.of(plan("spring", 3, "brit").build()),
-            List.of(athlete("brit")),
-            List.of(log),
-            List.of(CLUB));
+    return Season.of(
+        List.of(plan("spring", 3, "brit").build()),
+        List.of(athlete("brit")),
+        List.of(log),
+        List.of(CLUB));
+  }
+
+  @Test
+  void setsThatWereLoggedAreBoundedToo() {
     assertEquals(
         List.of("budget.exercise"),
-        overruns(compile(season, Budget.standard().with(Limit.EXERCISE, 1_000))).stream()
+        overruns(compile(logged(600), Budget.standard().with(Limit.EXERCISE, 1_000))).stream()
             .map(Finding::code)
             .toList());
+    assertEquals(
+        List.of(), overruns(compile(logged(500), Budget.standard().with(Limit.EXERCISE, 1_000))));
+  }
+
+  @Test
+  void whatOnlyTheLogHasIsBoundedWhileItIsPlanned() {
+    Season season = logged(600);
     assertEquals(List.of(), overruns(season.compile()));
+    List<Long> weeks = new ArrayList<>();
+    CompiledSeason stopped =
+        compile(
+            season,
+            Budget.standard()
+                .with(Limit.HOLDS, PlanSize.of(plan("spring", 3, "brit").build()).holds())
+                .withProgress((stage, done, of) -> weeks.add(done)));
+    assertEquals(List.of("budget.holds"), overruns(stopped).stream().map(Finding::code).toList());
+    assertEquals(List.of(), weeks, "it stops in the week that goes over");
   }
 
   @Test
