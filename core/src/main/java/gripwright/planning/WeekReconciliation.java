@@ -76,8 +76,10 @@ final class WeekReconciliation {
         } else {
           done.add(session);
         }
-      } else if (match.logged() instanceof LogEntry.Skipped skipped) {
-        missed.add(new MissedSession(match.planned(), MissedSession.Kind.SKIPPED, skipped.note()));
+      } else {
+        missed.add(
+            new MissedSession(
+                match.planned(), MissedSession.Kind.SKIPPED, match.logged().note()));
       }
     }
     List<DatedSession> unlogged =

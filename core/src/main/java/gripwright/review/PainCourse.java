@@ -188,9 +188,10 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     Map<String, List<Score>> scores = new TreeMap<>();
     List<LogEntry.Trained> sessions =
         log.of(LogEntry.Trained.class).stream().filter(s -> !s.date().isAfter(day)).toList();
+    Reader reader = new Reader(places, scores);
     for (LogEntry entry : log.entries()) {
       if (!entry.date().isAfter(day)) {
-        read(entry, places, scores);
+        entry.pain(reader);
       }
     }
     List<PainCourse> courses = new ArrayList<>();
@@ -208,30 +209,29 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     return courses;
   }
 
-  private static void read(
-      LogEntry entry, Map<String, Place> places, Map<String, List<Score>> scores) {
-    if (entry instanceof Pain pain) {
+  private record Reader(Map<String, Place> places, Map<String, List<Score>> scores)
+      implements LogEntry.PainReader {
+    @Override
+    public void ofFinger(Pain pain) {
       add(
           new InFinger(pain.finger(), pain.structure(), pain.side()),
           new Score(pain.date(), pain.score(), pain.kind()),
           places,
           scores);
-    } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
+    }
+
+    @Override
+    public void whileClimbing(LogEntry.Climbed climbed, double score) {
+      add(new WhileClimbing(), new Score(climbed.date(), score, Kind.DULL), places, scores);
+    }
+
+    @Override
+    public void inTraining(LogEntry.Trained trained, Done done, double score) {
       add(
-          new WhileClimbing(),
-          new Score(climbed.date(), climbed.pain().getAsDouble(), Kind.DULL),
+          new InGrip(done.setup().grip().name(), done.setup().grip().fingers()),
+          new Score(trained.date(), score, Kind.DULL),
           places,
           scores);
-    } else if (entry instanceof LogEntry.Trained trained) {
-      for (Done done : trained.done()) {
-        if (done.pain().isPresent()) {
-          add(
-              new InGrip(done.setup().grip().name(), done.setup().grip().fingers()),
-              new Score(trained.date(), done.pain().getAsDouble(), Kind.DULL),
-              places,
-              scores);
-        }
-      }
     }
   }
 
