@@ -1,19 +1,28 @@
 package gripwright.budget;
 
 import java.time.Duration;
-import java.util.function.Function;
 
 /** Why a run was stopped. */
 public sealed interface Overrun {
 
+  /** Answers with what a visitor has for this kind. */
+  <R> R accept(Visitor<R> visitor);
+
   /**
-   * Returns what one of three functions gives: a kind more is a parameter more, so that the
-   * compiler points at every place that has to know it.
+   * One answer for each kind of reason.
+   *
+   * @param <R> what is answered
    */
-  <R> R match(
-      Function<TooMuch, R> tooMuch,
-      Function<OutOfTime, R> outOfTime,
-      Function<Cancelled, R> cancelled);
+  interface Visitor<R> {
+    /** Answers for more than a limit allows. */
+    R tooMuch(TooMuch overrun);
+
+    /** Answers for a deadline that passed. */
+    R outOfTime(OutOfTime overrun);
+
+    /** Answers for a host that wants no result any more. */
+    R cancelled(Cancelled overrun);
+  }
 
   /**
    * More than a limit allows.
@@ -24,11 +33,8 @@ public sealed interface Overrun {
    */
   record TooMuch(Limit limit, long found, long most) implements Overrun {
     @Override
-    public <R> R match(
-        Function<TooMuch, R> tooMuch,
-        Function<OutOfTime, R> outOfTime,
-        Function<Cancelled, R> cancelled) {
-      return tooMuch.apply(this);
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.tooMuch(this);
     }
   }
 
@@ -39,11 +45,8 @@ public sealed interface Overrun {
    */
   record OutOfTime(Duration time) implements Overrun {
     @Override
-    public <R> R match(
-        Function<TooMuch, R> tooMuch,
-        Function<OutOfTime, R> outOfTime,
-        Function<Cancelled, R> cancelled) {
-      return outOfTime.apply(this);
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.outOfTime(this);
     }
   }
 
@@ -54,11 +57,8 @@ public sealed interface Overrun {
    */
   record Cancelled(boolean interrupted) implements Overrun {
     @Override
-    public <R> R match(
-        Function<TooMuch, R> tooMuch,
-        Function<OutOfTime, R> outOfTime,
-        Function<Cancelled, R> cancelled) {
-      return cancelled.apply(this);
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.cancelled(this);
     }
   }
 }

@@ -49,11 +49,11 @@ public record Bout(double seconds, double ofMvc) {
    */
   public static List<Bout> of(Scheme scheme, ToDoubleFunction<Level> ofMvc) {
     List<Bout> bouts = new ArrayList<>();
-    for (Scheme.Step step : scheme.flat()) {
+    for (Scheme.Bout step : scheme.flat()) {
       if (step instanceof Scheme.Hold hold) {
         bouts.add(hold(hold.seconds(), ofMvc.applyAsDouble(hold.level())));
-      } else if (step instanceof Scheme.Rest rest) {
-        bouts.add(rest(rest.time().toNanos() / 1e9));
+      } else {
+        bouts.add(rest(step.seconds()));
       }
     }
     return bouts;

@@ -15,6 +15,25 @@ public sealed interface FitMiss extends Message {
   /** Returns the finger that misses. */
   Finger finger();
 
+  /** Answers with what a visitor has for this kind. */
+  <R> R accept(Visitor<R> visitor);
+
+  /**
+   * One answer for each kind of reason.
+   *
+   * @param <R> what is answered
+   */
+  interface Visitor<R> {
+    /** Answers for a finger that is too short. */
+    R tooShort(TooShort miss);
+
+    /** Answers for a joint that lies outside of its band. */
+    R outOfBand(OutOfBand miss);
+
+    /** Answers for a joint that does not move so far. */
+    R beyondLimit(BeyondLimit miss);
+  }
+
   /**
    * The finger is too short to lie on the edge with the others.
    *
@@ -36,6 +55,11 @@ public sealed interface FitMiss extends Message {
     @Override
     public Map<String, Object> arguments() {
       return Map.of("finger", finger, "by", by);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.tooShort(this);
     }
   }
 
@@ -66,6 +90,11 @@ public sealed interface FitMiss extends Message {
     @Override
     public Map<String, Object> arguments() {
       return Map.of("finger", finger, "nearest", nearest, "asked", asked);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.outOfBand(this);
     }
   }
 
@@ -108,6 +137,11 @@ public sealed interface FitMiss extends Message {
           limit.high(),
           "asked",
           asked);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.beyondLimit(this);
     }
   }
 }

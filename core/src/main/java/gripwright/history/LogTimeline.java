@@ -133,13 +133,9 @@ public final class LogTimeline {
   }
 
   private boolean isOfPlan(LogEntry entry) {
-    Optional<String> name =
-        entry instanceof LogEntry.Trained trained
-            ? Optional.of(trained.session())
-            : entry instanceof LogEntry.Skipped skipped
-                ? Optional.of(skipped.session())
-                : Optional.empty();
-    return inPlan(entry.date()) && name.filter(names::contains).isPresent();
+    return inPlan(entry.date())
+        && entry instanceof LogEntry.OfSession line
+        && names.contains(line.session());
   }
 
   /** Tells whether a line is of a session whose name the plan does not have. */
@@ -215,7 +211,7 @@ public final class LogTimeline {
   public Log ofWeek(LocalDate first) {
     List<LogEntry> lines =
         log.entries().stream()
-            .filter(e -> e instanceof LogEntry.Trained || e instanceof LogEntry.Skipped)
+            .filter(LogEntry.OfSession.class::isInstance)
             .filter(e -> !e.date().isBefore(first) && e.date().isBefore(first.plusDays(7)))
             .filter(e -> isPast(e.date()))
             .toList();

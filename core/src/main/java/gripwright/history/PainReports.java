@@ -38,9 +38,10 @@ public final class PainReports {
   public static List<PainReport> of(
       Log log, LocalDate from, LocalDate before, Grip grip, Hands hands) {
     List<Felt> felt = new ArrayList<>();
+    Reader reader = new Reader(grip, hands, felt);
     for (LogEntry entry : log.entries()) {
       if (entry.date().isBefore(before)) {
-        read(entry, grip, hands, felt);
+        entry.pain(reader);
       }
     }
     Map<String, TreeMap<LocalDate, Double>> worst = new HashMap<>();
@@ -60,27 +61,29 @@ public final class PainReports {
     return new PainReport(felt.date(), felt.score(), felt.stops() || rising, rising, felt.where());
   }
 
-  private static void read(LogEntry entry, Grip grip, Hands hands, List<Felt> felt) {
-    if (entry instanceof Pain pain && uses(grip, hands, pain)) {
-      String place =
-          pain.finger().word()
-              + pain.structure().map(s -> " " + s.word()).orElse("")
-              + pain.side().map(s -> " " + s).orElse("");
-      felt.add(new Felt(place, pain.date(), pain.score(), pain.stops(), words(pain)));
-    } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
-      felt.add(
-          score("climbing", climbed.date(), climbed.pain().getAsDouble(), "cause.pain-climbing"));
-    } else if (entry instanceof LogEntry.Trained trained) {
-      for (LogEntry.Done done : trained.done()) {
-        double score = done.pain().orElse(0);
-        if (done.pain().isPresent() && concerns(done.setup(), score, grip, hands)) {
-          felt.add(
-              score(
-                  "in " + done.setup().grip().name(),
-                  trained.date(),
-                  score,
-                  "cause.pain-training"));
-        }
+  private record Reader(Grip grip, Hands hands, List<Felt> felt) implements LogEntry.PainReader {
+    @Override
+    public void ofFinger(Pain pain) {
+      if (uses(grip, hands, pain)) {
+        String place =
+            pain.finger().word()
+                + pain.structure().map(s -> " " + s.word()).orElse("")
+                + pain.side().map(s -> " " + s).orElse("");
+        felt.add(new Felt(place, pain.date(), pain.score(), pain.stops(), words(pain)));
+      }
+    }
+
+    @Override
+    public void whileClimbing(LogEntry.Climbed climbed, double score) {
+      felt.add(score("climbing", climbed.date(), score, "cause.pain-climbing"));
+    }
+
+    @Override
+    public void inTraining(LogEntry.Trained trained, LogEntry.Done done, double score) {
+      if (concerns(done.setup(), score, grip, hands)) {
+        felt.add(
+            score(
+                "in " + done.setup().grip().name(), trained.date(), score, "cause.pain-training"));
       }
     }
   }

@@ -28,13 +28,13 @@ final class SessionAlignment {
   }
 
   private final List<DatedSession> planned;
-  private final List<LogEntry> logged;
+  private final List<LogEntry.OfSession> logged;
   private final LocalDate first;
   private final int[] from;
   private final int[] to;
   private final Step[][] steps;
 
-  SessionAlignment(List<DatedSession> planned, List<LogEntry> logged, LocalDate first) {
+  SessionAlignment(List<DatedSession> planned, List<LogEntry.OfSession> logged, LocalDate first) {
     this.planned = planned;
     this.logged = logged;
     this.first = first;
@@ -72,7 +72,7 @@ final class SessionAlignment {
     return week.isAfter(near) ? week : near;
   }
 
-  private long worth(DatedSession session, LogEntry line) {
+  private long worth(DatedSession session, LogEntry.OfSession line) {
     return (line instanceof LogEntry.Trained ? OF_TRAINED : OF_SKIPPED)
         - Math.abs(ChronoUnit.DAYS.between(session.date(), line.date()));
   }

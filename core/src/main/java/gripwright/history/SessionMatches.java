@@ -47,7 +47,7 @@ public record SessionMatches(
    * @param planned what was asked
    * @param logged a {@link LogEntry.Trained} or {@link LogEntry.Skipped} line of the same name
    */
-  public record Match(DatedSession planned, LogEntry logged) {
+  public record Match(DatedSession planned, LogEntry.OfSession logged) {
 
     /** Tells whether the session was trained, whole or in part. */
     public boolean trained() {
@@ -92,15 +92,14 @@ public record SessionMatches(
     planned.stream()
         .sorted(Comparator.comparing(DatedSession::date).thenComparing(s -> s.path().toString()))
         .forEach(s -> asked.computeIfAbsent(s.name(), name -> new ArrayList<>()).add(s));
-    List<LogEntry> sessions =
-        log.entries().stream()
-            .filter(e -> e instanceof LogEntry.Trained || e instanceof LogEntry.Skipped)
+    List<LogEntry.OfSession> sessions =
+        log.of(LogEntry.OfSession.class).stream()
             .filter(e -> !e.date().isAfter(until))
             .sorted(BY_DATE)
             .toList();
     Map<String, List<Integer>> told = new TreeMap<>();
     for (int i = 0; i < sessions.size(); i++) {
-      told.computeIfAbsent(name(sessions.get(i)), name -> new ArrayList<>()).add(i);
+      told.computeIfAbsent(sessions.get(i).session(), name -> new ArrayList<>()).add(i);
     }
     List<Match> matches = new ArrayList<>();
     Set<DatedSession> found = new HashSet<>();
@@ -108,7 +107,7 @@ public record SessionMatches(
     asked.forEach(
         (name, ofName) -> {
           List<Integer> lines = firstOfEachDay(told.getOrDefault(name, List.of()), sessions);
-          List<LogEntry> entries = lines.stream().map(sessions::get).toList();
+          List<LogEntry.OfSession> entries = lines.stream().map(sessions::get).toList();
           int[] chosen = new SessionAlignment(ofName, entries, first).choose();
           for (int i = 0; i < chosen.length; i++) {
             if (chosen[i] >= 0) {
@@ -129,17 +128,12 @@ public record SessionMatches(
             .toList(),
         IntStream.range(0, sessions.size())
             .filter(i -> !used.contains(i))
-            .mapToObj(sessions::get)
+            .<LogEntry>mapToObj(sessions::get)
             .toList());
   }
 
-  private static String name(LogEntry entry) {
-    return entry instanceof LogEntry.Trained trained
-        ? trained.session()
-        : ((LogEntry.Skipped) entry).session();
-  }
-
-  private static List<Integer> firstOfEachDay(List<Integer> lines, List<LogEntry> sessions) {
+  private static List<Integer> firstOfEachDay(
+      List<Integer> lines, List<LogEntry.OfSession> sessions) {
     Map<LocalDate, Integer> counts = new TreeMap<>();
     return lines.stream()
         .filter(i -> counts.merge(sessions.get(i).date(), 1, Integer::sum) <= MOST_OF_A_DAY)

@@ -21,6 +21,58 @@ public sealed interface LogEntry {
   /** Returns the day. */
   LocalDate date();
 
+  /** Answers with what a visitor has for this kind of line. */
+  <R> R accept(Visitor<R> visitor);
+
+  /** Reports each pain score of the line. */
+  void pain(PainReader reader);
+
+  /**
+   * One answer for each kind of line.
+   *
+   * @param <R> what is answered
+   */
+  interface Visitor<R> {
+    /** Answers for a test of strength. */
+    R tested(Tested entry);
+
+    /** Answers for a session that was trained. */
+    R trained(Trained entry);
+
+    /** Answers for climbing outside the plan. */
+    R climbed(Climbed entry);
+
+    /** Answers for a session that was not trained. */
+    R skipped(Skipped entry);
+
+    /** Answers for body mass. */
+    R bodyMass(BodyMass entry);
+
+    /** Answers for pain. */
+    R pain(Pain entry);
+  }
+
+  /** Takes the pain scores of a line: a score is of a finger, of climbing or of an exercise. */
+  interface PainReader {
+    /** Takes pain of a finger. */
+    void ofFinger(Pain pain);
+
+    /** Takes pain while climbing. */
+    void whileClimbing(Climbed climbed, double score);
+
+    /** Takes pain in an exercise. */
+    void inTraining(Trained trained, Done done, double score);
+  }
+
+  /** A line about a session, by its name in the plan. */
+  sealed interface OfSession extends LogEntry {
+    /** Returns the session's name in the plan. */
+    String session();
+
+    /** Returns a note in the athlete's words. */
+    Optional<String> note();
+  }
+
   /**
    * A test of strength.
    *
@@ -43,6 +95,16 @@ public sealed interface LogEntry {
     public LocalDate date() {
       return test.date();
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.tested(this);
+    }
+
+    @Override
+    public void pain(PainReader reader) {
+      // none
+    }
   }
 
   /**
@@ -54,7 +116,7 @@ public sealed interface LogEntry {
    * @param note in the athlete's words
    */
   record Trained(LocalDate date, String session, List<Done> done, Optional<String> note)
-      implements LogEntry {
+      implements OfSession {
     /**
      * Copies the list and checks the range.
      *
@@ -67,6 +129,16 @@ public sealed interface LogEntry {
       Objects.requireNonNull(note, "note");
       done = List.copyOf(done);
       Range.YEAR.check(date);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.trained(this);
+    }
+
+    @Override
+    public void pain(PainReader reader) {
+      done.forEach(each -> each.pain().ifPresent(score -> reader.inTraining(this, each, score)));
     }
   }
 
@@ -152,6 +224,16 @@ public sealed interface LogEntry {
       Range.EFFORT.check(effort);
       Range.PAIN.check(pain);
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.climbed(this);
+    }
+
+    @Override
+    public void pain(PainReader reader) {
+      pain.ifPresent(score -> reader.whileClimbing(this, score));
+    }
   }
 
   /**
@@ -161,7 +243,7 @@ public sealed interface LogEntry {
    * @param session its name in the plan
    * @param note why
    */
-  record Skipped(LocalDate date, String session, Optional<String> note) implements LogEntry {
+  record Skipped(LocalDate date, String session, Optional<String> note) implements OfSession {
     /**
      * Checks the range.
      *
@@ -172,6 +254,16 @@ public sealed interface LogEntry {
       Objects.requireNonNull(session, "session");
       Objects.requireNonNull(note, "note");
       Range.YEAR.check(date);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.skipped(this);
+    }
+
+    @Override
+    public void pain(PainReader reader) {
+      // none
     }
   }
 
@@ -193,6 +285,16 @@ public sealed interface LogEntry {
       Objects.requireNonNull(mass, "mass");
       Range.YEAR.check(date);
       Range.BODY_MASS.check(mass);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.bodyMass(this);
+    }
+
+    @Override
+    public void pain(PainReader reader) {
+      // none
     }
   }
 
@@ -249,6 +351,16 @@ public sealed interface LogEntry {
     /** Tells whether the pain calls for stopping: above the limit, sharp or sudden. */
     public boolean stops() {
       return score > LIMIT || kind != Kind.DULL;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.pain(this);
+    }
+
+    @Override
+    public void pain(PainReader reader) {
+      reader.ofFinger(this);
     }
   }
 }

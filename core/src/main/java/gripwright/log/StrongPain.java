@@ -43,7 +43,8 @@ public record StrongPain(LocalDate date, FingerSet fingers, Hands hands, boolean
   /** Returns all such pain of a log, oldest first. */
   public static List<StrongPain> of(Log log) {
     List<Felt> all = new ArrayList<>();
-    log.entries().forEach(entry -> read(entry, all));
+    Reader reader = new Reader(all);
+    log.entries().forEach(entry -> entry.pain(reader));
     Map<List<Object>, SortedMap<LocalDate, Double>> worst = new HashMap<>();
     all.forEach(
         felt ->
@@ -61,8 +62,9 @@ public record StrongPain(LocalDate date, FingerSet fingers, Hands hands, boolean
         .toList();
   }
 
-  private static void read(LogEntry entry, List<Felt> all) {
-    if (entry instanceof LogEntry.Pain pain) {
+  private record Reader(List<Felt> all) implements LogEntry.PainReader {
+    @Override
+    public void ofFinger(LogEntry.Pain pain) {
       Hands hands =
           pain.side().map(s -> s == Side.LEFT ? Hands.LEFT : Hands.RIGHT).orElse(Hands.BOTH);
       all.add(
@@ -71,30 +73,27 @@ public record StrongPain(LocalDate date, FingerSet fingers, Hands hands, boolean
               pain.score(),
               pain.stops(),
               new StrongPain(pain.date(), FingerSet.of(pain.finger()), hands, false)));
-    } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
-      double score = climbed.pain().getAsDouble();
+    }
+
+    @Override
+    public void whileClimbing(LogEntry.Climbed climbed, double score) {
       all.add(
           new Felt(
               List.of("climbing"),
               score,
               score > LogEntry.Pain.LIMIT,
               new StrongPain(climbed.date(), FingerSet.FOUR, Hands.BOTH, false)));
-    } else if (entry instanceof LogEntry.Trained trained) {
-      for (LogEntry.Done done : trained.done()) {
-        done.pain()
-            .ifPresent(
-                score ->
-                    all.add(
-                        new Felt(
-                            List.of("grip", done.setup().grip().name()),
-                            score,
-                            score > LogEntry.Pain.LIMIT,
-                            new StrongPain(
-                                trained.date(),
-                                done.setup().grip().fingers(),
-                                done.setup().hands(),
-                                true))));
-      }
+    }
+
+    @Override
+    public void inTraining(LogEntry.Trained trained, LogEntry.Done done, double score) {
+      all.add(
+          new Felt(
+              List.of("grip", done.setup().grip().name()),
+              score,
+              score > LogEntry.Pain.LIMIT,
+              new StrongPain(
+                  trained.date(), done.setup().grip().fingers(), done.setup().hands(), true)));
     }
   }
 

@@ -27,9 +27,9 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
     Objects.requireNonNull(first, "first");
     Objects.requireNonNull(then, "then");
     Objects.requireNonNull(on, "on");
-    if (then.isPresent() && variable(first.change()).equals(variable(then.get().change()))) {
+    if (then.isPresent() && first.change().variable().equals(then.get().change().variable())) {
       throw new IllegalArgumentException(
-          "advance first " + variable(first.change()) + " then the same: one or the other");
+          "advance first " + first.change().variable() + " then the same: one or the other");
     }
   }
 
@@ -48,7 +48,35 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
   }
 
   /** What a step changes. */
-  public sealed interface Change {}
+  public sealed interface Change {
+    /** Returns the variable that takes the step, such as {@code sets}. */
+    String variable();
+
+    /** Answers with what a visitor has for this kind. */
+    <R> R accept(Visitor<R> visitor);
+
+    /**
+     * One answer for each kind of step.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> {
+      /** Answers for a share of the load. */
+      R loadByShare(LoadByShare change);
+
+      /** Answers for a step of load. */
+      R loadBy(LoadBy change);
+
+      /** Answers for more sets. */
+      R setsTo(SetsTo change);
+
+      /** Answers for longer holds. */
+      R holdTo(HoldTo change);
+
+      /** Answers for a smaller edge. */
+      R edgeTo(EdgeTo change);
+    }
+  }
 
   /**
    * The load rises by a share of itself, compounding.
@@ -63,6 +91,16 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
      */
     public LoadByShare {
       Range.LOAD_PERCENT.check(fraction);
+    }
+
+    @Override
+    public <R> R accept(Change.Visitor<R> visitor) {
+      return visitor.loadByShare(this);
+    }
+
+    @Override
+    public String variable() {
+      return "load";
     }
   }
 
@@ -81,6 +119,16 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
       Objects.requireNonNull(step, "step");
       Range.LOAD_STEP.check(step);
     }
+
+    @Override
+    public <R> R accept(Change.Visitor<R> visitor) {
+      return visitor.loadBy(this);
+    }
+
+    @Override
+    public String variable() {
+      return "load";
+    }
   }
 
   /**
@@ -98,6 +146,16 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
     public SetsTo {
       Range.SETS_LIMIT.check(limit);
       Range.SETS_LIMIT.check(step);
+    }
+
+    @Override
+    public <R> R accept(Change.Visitor<R> visitor) {
+      return visitor.setsTo(this);
+    }
+
+    @Override
+    public String variable() {
+      return "sets";
     }
   }
 
@@ -118,6 +176,16 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
       Objects.requireNonNull(step, "step");
       Range.HOLD.check(limit);
       Range.HOLD.check(step);
+    }
+
+    @Override
+    public <R> R accept(Change.Visitor<R> visitor) {
+      return visitor.holdTo(this);
+    }
+
+    @Override
+    public String variable() {
+      return "hold";
     }
   }
 
@@ -140,10 +208,36 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
       Range.EDGE.check(limit);
       Range.EDGE_STEP.check(step);
     }
+
+    @Override
+    public <R> R accept(Change.Visitor<R> visitor) {
+      return visitor.edgeTo(this);
+    }
+
+    @Override
+    public String variable() {
+      return "edge";
+    }
   }
 
   /** When a step is taken. */
-  public sealed interface Pace {}
+  public sealed interface Pace {
+    /** Answers with what a visitor has for this kind. */
+    <R> R accept(Visitor<R> visitor);
+
+    /**
+     * One answer for each kind of pace.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> {
+      /** Answers for the calendar. */
+      R everyWeeks(EveryWeeks pace);
+
+      /** Answers for the log. */
+      R whenLogged(WhenLogged pace);
+    }
+  }
 
   /**
    * With the calendar.
@@ -158,6 +252,11 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
      */
     public EveryWeeks {
       Range.EVERY.checkIn(Unit.WEEK, weeks);
+    }
+
+    @Override
+    public <R> R accept(Pace.Visitor<R> visitor) {
+      return visitor.everyWeeks(this);
     }
   }
 
@@ -185,16 +284,11 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
       Range.PAIN.check(painAtMost);
       Range.IN_A_ROW.check(sessions);
     }
-  }
 
-  private static String variable(Change change) {
-    if (change instanceof SetsTo) {
-      return "sets";
+    @Override
+    public <R> R accept(Pace.Visitor<R> visitor) {
+      return visitor.whenLogged(this);
     }
-    if (change instanceof HoldTo) {
-      return "hold";
-    }
-    return change instanceof EdgeTo ? "edge" : "load";
   }
 
   /** Returns an advance of one variable each week, for every exercise of the block. */

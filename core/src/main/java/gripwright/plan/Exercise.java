@@ -38,7 +38,13 @@ public record Exercise(
     Optional<String> rehabilitation) {
 
   /** What is trained: one grip, or the best of several. */
-  public sealed interface Target {}
+  public sealed interface Target {
+    /** Returns the grips that can be trained, in the order written. */
+    List<Grip> grips();
+
+    /** Returns what counts how much when a grip is chosen; empty where none is, or by the plan. */
+    Optional<Weights> weights();
+  }
 
   /**
    * One grip.
@@ -49,6 +55,16 @@ public record Exercise(
     /** Refuses null. */
     public On {
       Objects.requireNonNull(grip, "grip");
+    }
+
+    @Override
+    public List<Grip> grips() {
+      return List.of(grip);
+    }
+
+    @Override
+    public Optional<Weights> weights() {
+      return Optional.empty();
     }
   }
 
@@ -148,9 +164,7 @@ public record Exercise(
 
   /** Returns the names of the grips. */
   List<String> gripNames() {
-    return target instanceof On on
-        ? List.of(on.grip().name())
-        : ((BestOf) target).grips().stream().map(Grip::name).toList();
+    return target.grips().stream().map(Grip::name).toList();
   }
 
   /** Returns a grip of this exercise set up on its edge. */

@@ -76,8 +76,9 @@ final class WeekReconciliation {
         } else {
           done.add(session);
         }
-      } else if (match.logged() instanceof LogEntry.Skipped skipped) {
-        missed.add(new MissedSession(match.planned(), MissedSession.Kind.SKIPPED, skipped.note()));
+      } else {
+        missed.add(
+            new MissedSession(match.planned(), MissedSession.Kind.SKIPPED, match.logged().note()));
       }
     }
     List<DatedSession> unlogged =
@@ -251,14 +252,14 @@ final class WeekReconciliation {
         like.steps().stream().filter(LoadedStep::isHold).flatMap(s -> s.load().stream()).toList();
     LoadedSteps steps = new LoadedSteps();
     int hold = 0;
-    for (Scheme.Step step : scheme.flat()) {
+    for (Scheme.Bout step : scheme.flat()) {
       if (step instanceof Scheme.Hold held) {
         Load one = loads.get(hold++ % loads.size());
         boolean greatest = one.compareTo(like.totalLoad()) == 0;
         Load lifted = asPlanned ? one : greatest ? load : Load.ofKilograms(one.kilograms() * share);
         steps.hold(held.seconds(), lifted);
-      } else if (step instanceof Scheme.Rest rest) {
-        steps.rest(rest.time().toNanos() / 1e9);
+      } else {
+        steps.rest(step.seconds());
       }
     }
     boolean sameSetup = setup.toString().equals(like.setup().toString());

@@ -7,6 +7,25 @@ import java.util.Objects;
 /** What a protocol's parameter can be given. */
 public sealed interface Argument {
 
+  /** Answers with what a visitor has for this kind. */
+  <R> R accept(Visitor<R> visitor);
+
+  /**
+   * One answer for each kind of argument.
+   *
+   * @param <R> what is answered
+   */
+  interface Visitor<R> {
+    /** Answers for how often. */
+    R count(Count argument);
+
+    /** Answers for how long. */
+    R time(Time argument);
+
+    /** Answers for how hard. */
+    R atLevel(AtLevel argument);
+  }
+
   /**
    * How often.
    *
@@ -20,6 +39,11 @@ public sealed interface Argument {
      */
     public Count {
       Range.REPEATS.check(times);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.count(this);
     }
   }
 
@@ -38,6 +62,11 @@ public sealed interface Argument {
       Objects.requireNonNull(time, "time");
       Range.REST.check(time); // a hold is checked where it is held
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.time(this);
+    }
   }
 
   /**
@@ -49,6 +78,11 @@ public sealed interface Argument {
     /** Refuses null. */
     public AtLevel {
       Objects.requireNonNull(level, "level");
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.atLevel(this);
     }
   }
 }

@@ -11,6 +11,34 @@ import java.util.Objects;
 /** How hard a hold is meant to be. */
 public sealed interface Level extends Message {
 
+  /** Tells whether the load follows from how long it could be held. */
+  boolean byTime();
+
+  /** Answers with what a visitor has for this kind. */
+  <R> R accept(Visitor<R> visitor);
+
+  /**
+   * One answer for each kind of level.
+   *
+   * @param <R> what is answered
+   */
+  interface Visitor<R> {
+    /** Answers for a share of the maximum. */
+    R ofMax(OfMax level);
+
+    /** Answers for a total load. */
+    R total(Total level);
+
+    /** Answers for body mass with a difference. */
+    R bodyMass(BodyMass level);
+
+    /** Answers for a reserve of time. */
+    R reserve(Reserve level);
+
+    /** Answers for an effort. */
+    R effort(Effort level);
+  }
+
   /**
    * A share of the reference maximum at the exercise's own grip, edge and hands.
    *
@@ -39,6 +67,16 @@ public sealed interface Level extends Message {
     @Override
     public Map<String, Object> arguments() {
       return Map.of("percent", Numbers.plain(fraction * 100, 2));
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.ofMax(this);
+    }
+
+    @Override
+    public boolean byTime() {
+      return false;
     }
   }
 
@@ -71,6 +109,16 @@ public sealed interface Level extends Message {
     @Override
     public Map<String, Object> arguments() {
       return Map.of("load", load);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.total(this);
+    }
+
+    @Override
+    public boolean byTime() {
+      return false;
     }
   }
 
@@ -109,6 +157,16 @@ public sealed interface Level extends Message {
     public Map<String, Object> arguments() {
       return Map.of("load", Load.ofKilograms(Math.abs(added.kilograms())));
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.bodyMass(this);
+    }
+
+    @Override
+    public boolean byTime() {
+      return false;
+    }
   }
 
   /**
@@ -141,6 +199,16 @@ public sealed interface Level extends Message {
     public Map<String, Object> arguments() {
       return Map.of("time", Numbers.plain(time.toMillis() / 1000.0, 3) + " s");
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.reserve(this);
+    }
+
+    @Override
+    public boolean byTime() {
+      return true;
+    }
   }
 
   /**
@@ -172,6 +240,16 @@ public sealed interface Level extends Message {
     @Override
     public Map<String, Object> arguments() {
       return Map.of("effort", Numbers.plain(outOfTen, 1));
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.effort(this);
+    }
+
+    @Override
+    public boolean byTime() {
+      return true;
     }
   }
 }

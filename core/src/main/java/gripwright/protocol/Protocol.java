@@ -31,6 +31,25 @@ public record Protocol(
   /** A step with its places still open. */
   public sealed interface Part {
 
+    /** Answers with what a visitor has for this kind. */
+    <R> R accept(Visitor<R> visitor);
+
+    /**
+     * One answer for each kind of step.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> {
+      /** Answers for steps done several times. */
+      R repeat(Repeat part);
+
+      /** Answers for a hold. */
+      R hold(Hold part);
+
+      /** Answers for a rest. */
+      R rest(Rest part);
+    }
+
     /**
      * Steps done several times.
      *
@@ -46,6 +65,11 @@ public record Protocol(
         Objects.requireNonNull(steps, "steps");
         steps = List.copyOf(steps);
       }
+
+      @Override
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.repeat(this);
+      }
     }
 
     /**
@@ -60,6 +84,11 @@ public record Protocol(
         Objects.requireNonNull(time, "time");
         Objects.requireNonNull(level, "level");
       }
+
+      @Override
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.hold(this);
+      }
     }
 
     /**
@@ -71,6 +100,11 @@ public record Protocol(
       /** Refuses null. */
       public Rest {
         Objects.requireNonNull(time, "time");
+      }
+
+      @Override
+      public <R> R accept(Visitor<R> visitor) {
+        return visitor.rest(this);
       }
     }
   }
@@ -133,26 +167,35 @@ public record Protocol(
   public static long size(List<Part> parts, Map<String, Argument> arguments) {
     Objects.requireNonNull(parts, "parts");
     Objects.requireNonNull(arguments, "arguments");
+    Part.Visitor<Long> sizes =
+        new Part.Visitor<>() {
+          @Override
+          public Long repeat(Part.Repeat repeat) {
+            long times = Math.max(1, times(repeat.times(), arguments));
+            return StepCount.times(times, size(repeat.steps(), arguments) + 1);
+          }
+
+          @Override
+          public Long hold(Part.Hold hold) {
+            return 1L;
+          }
+
+          @Override
+          public Long rest(Part.Rest rest) {
+            return 1L;
+          }
+        };
     long size = 0;
     for (Part part : parts) {
-      if (part instanceof Part.Repeat repeat) {
-        long once = size(repeat.steps(), arguments) + 1;
-        long times = Math.max(1, times(repeat.times(), arguments));
-        size += once > Scheme.ENDLESS / times ? Scheme.ENDLESS : once * times;
-      } else {
-        size++;
-      }
-      size = Math.min(Scheme.ENDLESS, size);
+      size = Math.min(Scheme.ENDLESS, size + part.accept(sizes));
     }
     return size;
   }
 
   private static long times(Term<Integer> times, Map<String, Argument> arguments) {
-    if (times instanceof Term.Fixed<Integer> fixed) {
-      return fixed.value();
-    }
-    Argument value = arguments.get(((Term.Given<Integer>) times).parameter());
-    return value instanceof Argument.Count count ? count.times() : 1;
+    return times.value(
+        given ->
+            arguments.get(given.parameter()) instanceof Argument.Count count ? count.times() : 1);
   }
 
   private static Scheme bind(String name, Map<String, Argument> values, List<Part> parts) {
@@ -161,63 +204,66 @@ public record Protocol(
 
   private static List<Scheme.Step> bindAll(
       String name, Map<String, Argument> values, List<Part> parts) {
-    List<Scheme.Step> bound = new ArrayList<>();
-    for (Part part : parts) {
-      if (part instanceof Part.Repeat repeat) {
-        bound.add(
-            new Scheme.Repeat(
+    Part.Visitor<Scheme.Step> binding =
+        new Part.Visitor<>() {
+          @Override
+          public Scheme.Step repeat(Part.Repeat repeat) {
+            return new Scheme.Repeat(
                 count(name, values, repeat.times()),
                 time(name, values, repeat.resting()),
-                bindAll(name, values, repeat.steps())));
-      } else if (part instanceof Part.Hold hold) {
-        bound.add(
-            new Scheme.Hold(time(name, values, hold.time()), level(name, values, hold.level())));
-      } else if (part instanceof Part.Rest rest) {
-        bound.add(new Scheme.Rest(time(name, values, rest.time())));
-      }
-    }
-    return bound;
+                bindAll(name, values, repeat.steps()));
+          }
+
+          @Override
+          public Scheme.Step hold(Part.Hold hold) {
+            return new Scheme.Hold(
+                time(name, values, hold.time()), level(name, values, hold.level()));
+          }
+
+          @Override
+          public Scheme.Step rest(Part.Rest rest) {
+            return new Scheme.Rest(time(name, values, rest.time()));
+          }
+        };
+    return parts.stream().map(part -> part.accept(binding)).toList();
   }
 
   private static int count(String name, Map<String, Argument> values, Term<Integer> term) {
-    if (term instanceof Term.Fixed<Integer> fixed) {
-      return fixed.value();
-    }
-    if (value(values, term) instanceof Argument.Count count) {
-      return count.times();
-    }
-    throw wrongKind(name, term, "a number of repeats");
+    return term.value(
+        given -> {
+          if (value(values, given) instanceof Argument.Count count) {
+            return count.times();
+          }
+          throw wrongKind(name, given, "a number of repeats");
+        });
   }
 
   private static Duration time(String name, Map<String, Argument> values, Term<Duration> term) {
-    if (term instanceof Term.Fixed<Duration> fixed) {
-      return fixed.value();
-    }
-    if (value(values, term) instanceof Argument.Time time) {
-      return time.time();
-    }
-    throw wrongKind(name, term, "a time");
+    return term.value(
+        given -> {
+          if (value(values, given) instanceof Argument.Time time) {
+            return time.time();
+          }
+          throw wrongKind(name, given, "a time");
+        });
   }
 
   private static Level level(String name, Map<String, Argument> values, Term<Level> term) {
-    if (term instanceof Term.Fixed<Level> fixed) {
-      return fixed.value();
-    }
-    if (value(values, term) instanceof Argument.AtLevel level) {
-      return level.level();
-    }
-    throw wrongKind(name, term, "a level");
+    return term.value(
+        given -> {
+          if (value(values, given) instanceof Argument.AtLevel level) {
+            return level.level();
+          }
+          throw wrongKind(name, given, "a level");
+        });
   }
 
-  private static Optional<Argument> lookUp(Map<String, Argument> values, Term<?> term) {
-    return term instanceof Term.Given<?> given
-        ? Optional.ofNullable(values.get(given.parameter()))
-        : Optional.empty();
-  }
-
-  private static Argument value(Map<String, Argument> values, Term<?> term) {
-    return lookUp(values, term)
-        .orElseThrow(() -> new IllegalArgumentException("nothing is given for " + term));
+  private static Argument value(Map<String, Argument> values, Term.Given<?> term) {
+    Argument value = values.get(term.parameter());
+    if (value == null) {
+      throw new IllegalArgumentException("nothing is given for " + term);
+    }
+    return value;
   }
 
   private static IllegalArgumentException wrongKind(String name, Term<?> term, String kind) {

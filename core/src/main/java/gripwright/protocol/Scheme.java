@@ -24,7 +24,52 @@ public record Scheme(List<Step> steps) {
   public static final long ENDLESS = 1L << 40;
 
   /** What is done next. */
-  public sealed interface Step {}
+  public sealed interface Step permits Repeat, Bout {
+    /** Answers with what a visitor has for this kind. */
+    <R> R accept(Visitor<R> visitor);
+
+    /**
+     * One answer for each kind of step.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> extends Bout.Visitor<R> {
+      /** Answers for steps done several times. */
+      R repeat(Repeat repeat);
+    }
+  }
+
+  /** A step that is not made of others. */
+  public sealed interface Bout extends Step {
+    /** Returns how long it takes. */
+    Duration time();
+
+    /** Returns the time in seconds. */
+    default double seconds() {
+      return time().toNanos() / 1e9;
+    }
+
+    /** Answers with what a visitor has for this kind. */
+    <R> R accept(Visitor<R> visitor);
+
+    @Override
+    default <R> R accept(Step.Visitor<R> visitor) {
+      return accept((Visitor<R>) visitor);
+    }
+
+    /**
+     * One answer for each kind of step that is not made of others.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> {
+      /** Answers for a hold. */
+      R hold(Hold hold);
+
+      /** Answers for a rest. */
+      R rest(Rest rest);
+    }
+  }
 
   /**
    * Steps done several times.
@@ -50,6 +95,11 @@ public record Scheme(List<Step> steps) {
         throw new IllegalArgumentException("a repeat has at least one step");
       }
     }
+
+    @Override
+    public <R> R accept(Step.Visitor<R> visitor) {
+      return visitor.repeat(this);
+    }
   }
 
   /**
@@ -58,7 +108,7 @@ public record Scheme(List<Step> steps) {
    * @param time how long, above 0 s
    * @param level how hard
    */
-  public record Hold(Duration time, Level level) implements Step {
+  public record Hold(Duration time, Level level) implements Bout {
     /**
      * Checks the range.
      *
@@ -70,9 +120,9 @@ public record Scheme(List<Step> steps) {
       Range.HOLD.check(time);
     }
 
-    /** Returns the time in seconds. */
-    public double seconds() {
-      return time.toNanos() / 1e9;
+    @Override
+    public <R> R accept(Bout.Visitor<R> visitor) {
+      return visitor.hold(this);
     }
   }
 
@@ -81,7 +131,7 @@ public record Scheme(List<Step> steps) {
    *
    * @param time how long, 0 s or more
    */
-  public record Rest(Duration time) implements Step {
+  public record Rest(Duration time) implements Bout {
     /**
      * Checks the range.
      *
@@ -90,6 +140,11 @@ public record Scheme(List<Step> steps) {
     public Rest {
       Objects.requireNonNull(time, "time");
       Range.REST.check(time);
+    }
+
+    @Override
+    public <R> R accept(Bout.Visitor<R> visitor) {
+      return visitor.rest(this);
     }
   }
 
@@ -138,16 +193,7 @@ public record Scheme(List<Step> steps) {
 
   /** Returns how many holds there are when written out, {@link #ENDLESS} at most. */
   private static long holds(List<Step> steps) {
-    long holds = 0;
-    for (Step step : steps) {
-      if (step instanceof Repeat repeat) {
-        holds += times(repeat, holds(repeat.steps()));
-      } else {
-        holds += step instanceof Hold ? 1 : 0;
-      }
-      holds = Math.min(ENDLESS, holds);
-    }
-    return holds;
+    return StepCount.of(steps, 1, 0, 0);
   }
 
   /**
@@ -218,46 +264,70 @@ public record Scheme(List<Step> steps) {
 
   /** Returns every hold as it is written, in order: what is repeated stands once. */
   public List<Hold> written() {
-    List<Hold> written = new ArrayList<>();
-    write(steps, written);
-    return written;
+    return written(steps);
   }
 
-  private static void write(List<Step> steps, List<Hold> into) {
-    for (Step step : steps) {
-      if (step instanceof Repeat repeat) {
-        write(repeat.steps(), into);
-      } else if (step instanceof Hold hold) {
-        into.add(hold);
-      }
-    }
+  private static List<Hold> written(List<Step> steps) {
+    return steps.stream().flatMap(step -> step.accept(WRITTEN).stream()).toList();
   }
+
+  private static final Step.Visitor<List<Hold>> WRITTEN =
+      new Step.Visitor<>() {
+        @Override
+        public List<Hold> repeat(Repeat repeat) {
+          return written(repeat.steps());
+        }
+
+        @Override
+        public List<Hold> hold(Hold hold) {
+          return List.of(hold);
+        }
+
+        @Override
+        public List<Hold> rest(Rest rest) {
+          return List.of();
+        }
+      };
 
   /**
    * Returns holds and rests in the order they happen, written out, rests of zero left out: see
    * {@link #size} for how many there are.
    */
-  public List<Step> flat() {
+  public List<Bout> flat() {
     return flat(steps);
   }
 
-  private static List<Step> flat(List<Step> steps) {
-    List<Step> flat = new ArrayList<>();
-    for (Step step : steps) {
-      if (step instanceof Repeat repeat) {
-        List<Step> once = flat(repeat.steps());
-        for (int i = 0; i < repeat.times(); i++) {
-          if (i > 0 && !repeat.resting().isZero()) {
-            flat.add(new Rest(repeat.resting()));
-          }
-          flat.addAll(once);
-        }
-      } else if (!(step instanceof Rest rest && rest.time().isZero())) {
-        flat.add(step);
-      }
-    }
+  private static List<Bout> flat(List<Step> steps) {
+    List<Bout> flat = new ArrayList<>();
+    steps.forEach(step -> flat.addAll(step.accept(FLAT)));
     return flat;
   }
+
+  private static final Step.Visitor<List<Bout>> FLAT =
+      new Step.Visitor<>() {
+        @Override
+        public List<Bout> repeat(Repeat repeat) {
+          List<Bout> flat = new ArrayList<>();
+          List<Bout> once = flat(repeat.steps());
+          for (int i = 0; i < repeat.times(); i++) {
+            if (i > 0 && !repeat.resting().isZero()) {
+              flat.add(new Rest(repeat.resting()));
+            }
+            flat.addAll(once);
+          }
+          return flat;
+        }
+
+        @Override
+        public List<Bout> hold(Hold hold) {
+          return List.of(hold);
+        }
+
+        @Override
+        public List<Bout> rest(Rest rest) {
+          return rest.time().isZero() ? List.of() : List.of(rest);
+        }
+      };
 
   /** Returns this scheme with every hold replaced. */
   public Scheme mapHolds(UnaryOperator<Hold> change) {
@@ -265,17 +335,24 @@ public record Scheme(List<Step> steps) {
   }
 
   private static List<Step> mapHolds(List<Step> steps, UnaryOperator<Hold> change) {
-    List<Step> mapped = new ArrayList<>();
-    for (Step step : steps) {
-      if (step instanceof Repeat repeat) {
-        mapped.add(new Repeat(repeat.times(), repeat.resting(), mapHolds(repeat.steps(), change)));
-      } else if (step instanceof Hold hold) {
-        mapped.add(change.apply(hold));
-      } else {
-        mapped.add(step);
-      }
-    }
-    return mapped;
+    Step.Visitor<Step> mapping =
+        new Step.Visitor<>() {
+          @Override
+          public Step repeat(Repeat repeat) {
+            return new Repeat(repeat.times(), repeat.resting(), mapHolds(repeat.steps(), change));
+          }
+
+          @Override
+          public Step hold(Hold hold) {
+            return change.apply(hold);
+          }
+
+          @Override
+          public Step rest(Rest rest) {
+            return rest;
+          }
+        };
+    return steps.stream().map(step -> step.accept(mapping)).toList();
   }
 
   /** Returns the time under load: all holds together. */
@@ -289,20 +366,27 @@ public record Scheme(List<Step> steps) {
   }
 
   private static Duration time(List<Step> steps, boolean rests) {
-    Duration sum = Duration.ZERO;
-    for (Step step : steps) {
-      if (step instanceof Repeat repeat) {
-        Duration resting = rests ? repeat.resting() : Duration.ZERO;
-        sum =
-            sum.plus(time(repeat.steps(), rests).multipliedBy(repeat.times()))
+    Step.Visitor<Duration> time =
+        new Step.Visitor<>() {
+          @Override
+          public Duration repeat(Repeat repeat) {
+            Duration resting = rests ? repeat.resting() : Duration.ZERO;
+            return time(repeat.steps(), rests)
+                .multipliedBy(repeat.times())
                 .plus(resting.multipliedBy(repeat.times() - 1L));
-      } else if (step instanceof Hold hold) {
-        sum = sum.plus(hold.time());
-      } else if (rests && step instanceof Rest rest) {
-        sum = sum.plus(rest.time());
-      }
-    }
-    return sum;
+          }
+
+          @Override
+          public Duration hold(Hold hold) {
+            return hold.time();
+          }
+
+          @Override
+          public Duration rest(Rest rest) {
+            return rests ? rest.time() : Duration.ZERO;
+          }
+        };
+    return steps.stream().map(step -> step.accept(time)).reduce(Duration.ZERO, Duration::plus);
   }
 
   /**
@@ -310,19 +394,6 @@ public record Scheme(List<Step> steps) {
    * {@link #ENDLESS} where it is more.
    */
   public long size() {
-    return size(steps);
-  }
-
-  private static long times(Repeat repeat, long once) {
-    return once > ENDLESS / repeat.times() ? ENDLESS : once * repeat.times();
-  }
-
-  private static long size(List<Step> steps) {
-    long size = 0;
-    for (Step step : steps) {
-      size += step instanceof Repeat repeat ? times(repeat, size(repeat.steps()) + 1) : 1;
-      size = Math.min(ENDLESS, size);
-    }
-    return size;
+    return StepCount.of(steps, 1, 1, 1);
   }
 }

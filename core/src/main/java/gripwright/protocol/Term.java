@@ -1,6 +1,7 @@
 package gripwright.protocol;
 
 import java.util.Objects;
+import java.util.function.Function;
 
 /**
  * A place in a protocol that is either fixed or filled by a named parameter.
@@ -8,6 +9,9 @@ import java.util.Objects;
  * @param <T> what stands there: an {@code Integer}, a {@code Duration} or a {@code Level}
  */
 public sealed interface Term<T> {
+
+  /** Returns the fixed value or what is given for the parameter. */
+  T value(Function<? super Given<T>, ? extends T> given);
 
   /**
    * A value that every use of the protocol shares.
@@ -19,6 +23,11 @@ public sealed interface Term<T> {
     /** Refuses null. */
     public Fixed {
       Objects.requireNonNull(value, "value");
+    }
+
+    @Override
+    public T value(Function<? super Given<T>, ? extends T> given) {
+      return value;
     }
   }
 
@@ -32,6 +41,11 @@ public sealed interface Term<T> {
     /** Refuses null. */
     public Given {
       Objects.requireNonNull(parameter, "parameter");
+    }
+
+    @Override
+    public T value(Function<? super Given<T>, ? extends T> given) {
+      return given.apply(this);
     }
   }
 

@@ -147,15 +147,26 @@ final class NextSteps {
 
   /** Says what is to be stopped or held. */
   private static Finding on(PainCourse course, Finding step) {
-    if (course.place() instanceof PainCourse.InFinger finger) {
-      return step.with("what", "every grip that uses the " + finger.finger() + " finger");
-    }
-    return step.with(
-        "what",
-        course.place() instanceof PainCourse.InGrip grip
-            ? grip.grip() + " and grips with the same fingers"
-            : "climbing and hard finger training");
+    return step.with("what", course.place().accept(TO_STOP));
   }
+
+  private static final PainCourse.Place.Visitor<String> TO_STOP =
+      new PainCourse.Place.Visitor<>() {
+        @Override
+        public String inFinger(PainCourse.InFinger place) {
+          return "every grip that uses the " + place.finger() + " finger";
+        }
+
+        @Override
+        public String inGrip(PainCourse.InGrip place) {
+          return place.grip() + " and grips with the same fingers";
+        }
+
+        @Override
+        public String whileClimbing(PainCourse.WhileClimbing place) {
+          return "climbing and hard finger training";
+        }
+      };
 
   private void oddTests() {
     for (OutlierTests.Odd each : odd) {
@@ -346,7 +357,7 @@ final class NextSteps {
   }
 
   private static boolean forbids(PainCourse course, Done done) {
-    return course.rule() != PainCourse.Rule.GO_ON && PainCourse.uses(course.place(), done.line());
+    return course.rule() != PainCourse.Rule.GO_ON && course.place().isUsedBy(done.line());
   }
 
   private void tests() {

@@ -46,7 +46,29 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
   public static final int HELD_SESSIONS = 2;
 
   /** Where it hurts. */
-  public sealed interface Place extends Message {}
+  public sealed interface Place extends Message {
+    /** Tells whether an exercise that was done loads what hurts. */
+    boolean isUsedBy(Done done);
+
+    /** Answers with what a visitor has for this kind. */
+    <R> R accept(Visitor<R> visitor);
+
+    /**
+     * One answer for each kind of place.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> {
+      /** Answers for a finger. */
+      R inFinger(InFinger place);
+
+      /** Answers for a grip. */
+      R inGrip(InGrip place);
+
+      /** Answers for climbing. */
+      R whileClimbing(WhileClimbing place);
+    }
+  }
 
   /**
    * A finger, from a line about pain.
@@ -76,6 +98,17 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
       side.ifPresent(s -> facts.put("side", s));
       return facts;
     }
+
+    @Override
+    public boolean isUsedBy(Done done) {
+      return done.setup().grip().fingers().has(finger)
+          && (side.isEmpty() || done.setup().hands().sides().contains(side.get()));
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.inFinger(this);
+    }
   }
 
   /**
@@ -99,6 +132,16 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     public Map<String, Object> arguments() {
       return Map.of("grip", grip);
     }
+
+    @Override
+    public boolean isUsedBy(Done done) {
+      return done.setup().grip().fingers().overlaps(fingers);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.inGrip(this);
+    }
   }
 
   /** Somewhere, from a line about climbing. */
@@ -116,6 +159,16 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     @Override
     public Map<String, Object> arguments() {
       return Map.of();
+    }
+
+    @Override
+    public boolean isUsedBy(Done done) {
+      return true;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.whileClimbing(this);
     }
   }
 
@@ -188,9 +241,10 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     Map<String, List<Score>> scores = new TreeMap<>();
     List<LogEntry.Trained> sessions =
         log.of(LogEntry.Trained.class).stream().filter(s -> !s.date().isAfter(day)).toList();
+    Reader reader = new Reader(places, scores);
     for (LogEntry entry : log.entries()) {
       if (!entry.date().isAfter(day)) {
-        read(entry, places, scores);
+        entry.pain(reader);
       }
     }
     List<PainCourse> courses = new ArrayList<>();
@@ -208,30 +262,29 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     return courses;
   }
 
-  private static void read(
-      LogEntry entry, Map<String, Place> places, Map<String, List<Score>> scores) {
-    if (entry instanceof Pain pain) {
+  private record Reader(Map<String, Place> places, Map<String, List<Score>> scores)
+      implements LogEntry.PainReader {
+    @Override
+    public void ofFinger(Pain pain) {
       add(
           new InFinger(pain.finger(), pain.structure(), pain.side()),
           new Score(pain.date(), pain.score(), pain.kind()),
           places,
           scores);
-    } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
+    }
+
+    @Override
+    public void whileClimbing(LogEntry.Climbed climbed, double score) {
+      add(new WhileClimbing(), new Score(climbed.date(), score, Kind.DULL), places, scores);
+    }
+
+    @Override
+    public void inTraining(LogEntry.Trained trained, Done done, double score) {
       add(
-          new WhileClimbing(),
-          new Score(climbed.date(), climbed.pain().getAsDouble(), Kind.DULL),
+          new InGrip(done.setup().grip().name(), done.setup().grip().fingers()),
+          new Score(trained.date(), score, Kind.DULL),
           places,
           scores);
-    } else if (entry instanceof LogEntry.Trained trained) {
-      for (Done done : trained.done()) {
-        if (done.pain().isPresent()) {
-          add(
-              new InGrip(done.setup().grip().name(), done.setup().grip().fingers()),
-              new Score(trained.date(), done.pain().getAsDouble(), Kind.DULL),
-              places,
-              scores);
-        }
-      }
     }
   }
 
@@ -287,22 +340,10 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     Set<LocalDate> days = new HashSet<>();
     for (LogEntry.Trained session : sessions) {
       if (session.date().isAfter(date)
-          && session.done().stream().anyMatch(done -> uses(place, done))) {
+          && session.done().stream().anyMatch(done -> place.isUsedBy(done))) {
         days.add(session.date());
       }
     }
     return days.size();
-  }
-
-  /** Tells whether an exercise uses a place; pain from climbing may be in any finger. */
-  static boolean uses(Place place, Done done) {
-    FingerSet fingers = done.setup().grip().fingers();
-    if (place instanceof InFinger inFinger) {
-      return fingers.has(inFinger.finger())
-          && (inFinger.side().isEmpty()
-              || done.setup().hands().sides().contains(inFinger.side().get()));
-    }
-    return place instanceof WhileClimbing
-        || (place instanceof InGrip grip && fingers.overlaps(grip.fingers()));
   }
 }

@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 public record ReviewedSession(
     Outcome outcome,
     Optional<DatedSession> planned,
-    Optional<LogEntry> logged,
+    Optional<LogEntry.OfSession> logged,
     List<Work> work,
     double minutes,
     OptionalDouble effort) {
@@ -67,10 +67,7 @@ public record ReviewedSession(
     if (planned.isPresent()) {
       return planned.get().name();
     }
-    LogEntry line = logged.orElseThrow();
-    return line instanceof LogEntry.Trained trained
-        ? trained.session()
-        : ((LogEntry.Skipped) line).session();
+    return logged.orElseThrow().session();
   }
 
   /** Tells whether it was trained, whole or in part. */

@@ -12,6 +12,7 @@ import gripwright.expression.Scope;
 import gripwright.expression.Subjects;
 import gripwright.quantity.Unit;
 import gripwright.rule.view.PlanView;
+import gripwright.rule.view.Subject;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -107,7 +108,7 @@ final class BreachFinder {
       if (require[i] == ExpressionCompiler.NO
           && (when == null || when[i] == ExpressionCompiler.YES)) {
         plan.meter.take(Limit.FINDINGS, 1);
-        look.breaches.add(new Breach(look.rule, look.rank, plan, subjects.at(from + i)));
+        look.breaches.add(new Breach(look.rule, look.rank, plan, (Subject) subjects.at(from + i)));
       }
     }
     return look.breaches.size() - before;

@@ -13,6 +13,7 @@ import gripwright.history.LogTimeline;
 import gripwright.plan.Plan;
 import gripwright.rule.view.PlanView;
 import gripwright.rule.view.Readers;
+import gripwright.rule.view.Subject;
 import gripwright.schedule.Schedule;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -104,7 +105,7 @@ public final class RuleCheck {
     if (exercises.size() != 1) {
       throw new IllegalArgumentException("not one exercise: " + exercises.size());
     }
-    Object exercise = exercises.at(0);
+    Subject exercise = (Subject) exercises.at(0);
     return Stream.concat(
             broken(StandardRules.GATES, exercise).limit(1),
             broken(StandardRules.STANDARD, exercise))

@@ -22,13 +22,25 @@ public final class BudgetFindings {
   }
 
   private static Finding of(Overrun overrun, ModelPath place) {
-    return overrun.match(
-        much ->
-            Finding.error(code(much.limit()), place)
+    return overrun.accept(
+        new Overrun.Visitor<Finding>() {
+          @Override
+          public Finding tooMuch(Overrun.TooMuch much) {
+            return Finding.error(code(much.limit()), place)
                 .with("found", much.found())
-                .with("limit", much.most()),
-        late -> Finding.error("budget.time", place).with("limit", late.time()),
-        cancelled -> Finding.error("budget.cancelled", place));
+                .with("limit", much.most());
+          }
+
+          @Override
+          public Finding outOfTime(Overrun.OutOfTime late) {
+            return Finding.error("budget.time", place).with("limit", late.time());
+          }
+
+          @Override
+          public Finding cancelled(Overrun.Cancelled cancelled) {
+            return Finding.error("budget.cancelled", place);
+          }
+        });
   }
 
   /** Returns the code of a limit, such as {@code budget.weeks}. */

@@ -81,11 +81,8 @@ final class LoggedNames {
   }
 
   private static Optional<String> name(LogEntry entry) {
-    if (entry instanceof LogEntry.Trained trained) {
-      return Optional.of(trained.session());
-    }
-    return entry instanceof LogEntry.Skipped skipped
-        ? Optional.of(skipped.session())
+    return entry instanceof LogEntry.OfSession line
+        ? Optional.of(line.session())
         : Optional.empty();
   }
 

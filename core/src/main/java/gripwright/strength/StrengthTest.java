@@ -29,14 +29,7 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
    * lasted, of a series the best mean. Empty if no load was moved.
    */
   public Optional<Effort> effort() {
-    if (result instanceof Held held) {
-      return effort(held.hold(), held.load());
-    }
-    if (result instanceof ToFailure failure) {
-      return effort(failure.lasting(), failure.load());
-    }
-    Series series = (Series) result;
-    return effort(series.work(), series.means().stream().max(Load::compareTo).orElse(Load.ZERO));
+    return effort(result.time(), result.greatest());
   }
 
   private static Optional<Effort> effort(Duration time, Load load) {
@@ -46,7 +39,32 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
   }
 
   /** What a test measured. */
-  public sealed interface Result {}
+  public sealed interface Result {
+    /** Returns the time that counts: of the hold, to failure, or of each hold of a series. */
+    Duration time();
+
+    /** Returns the greatest load; of a series the best mean. */
+    Load greatest();
+
+    /** Answers with what a visitor has for this kind of result. */
+    <R> R accept(Visitor<R> visitor);
+
+    /**
+     * One answer for each kind of result.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> {
+      /** Answers for a load held for a set time. */
+      R held(Held held);
+
+      /** Answers for a load held to failure. */
+      R toFailure(ToFailure failure);
+
+      /** Answers for repeated all-out holds. */
+      R series(Series series);
+    }
+  }
 
   /**
    * The greatest load held for a set time.
@@ -66,6 +84,21 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
       Objects.requireNonNull(load, "load");
       Range.HOLD.check(hold);
       Range.LOAD.check(load);
+    }
+
+    @Override
+    public Duration time() {
+      return hold;
+    }
+
+    @Override
+    public Load greatest() {
+      return load;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.held(this);
     }
   }
 
@@ -87,6 +120,21 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
       Objects.requireNonNull(lasting, "lasting");
       Range.LOAD.check(load);
       Range.FAILURE.check(lasting);
+    }
+
+    @Override
+    public Duration time() {
+      return lasting;
+    }
+
+    @Override
+    public Load greatest() {
+      return load;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.toFailure(this);
     }
   }
 
@@ -113,6 +161,21 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
       Range.REST.check(rest);
       Range.REPETITIONS.check(means.size());
       means.forEach(Range.LOAD::check);
+    }
+
+    @Override
+    public Duration time() {
+      return work;
+    }
+
+    @Override
+    public Load greatest() {
+      return means.stream().max(Load::compareTo).orElse(Load.ZERO);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.series(this);
     }
   }
 }

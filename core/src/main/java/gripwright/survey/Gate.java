@@ -20,7 +20,35 @@ import java.util.List;
 public record Gate(Finding breach, List<Missing> missing) {
 
   /** Something that is missing. */
-  public sealed interface Missing {}
+  public sealed interface Missing {
+    /** Answers with what a visitor has for this kind. */
+    <R> R accept(Visitor<R> visitor);
+
+    /**
+     * One answer for each kind of missing thing.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> {
+      /** Answers for months of training that a grip asks for. */
+      R training(Training missing);
+
+      /** Answers for a climbing level. */
+      R level(Level missing);
+
+      /** Answers for months with another grip. */
+      R familiarity(Familiarity missing);
+
+      /** Answers for an injury. */
+      R injured(Injured missing);
+
+      /** Answers for months of training that a rule asks for. */
+      R trainingByRule(TrainingByRule missing);
+
+      /** Answers for something else that a rule counts. */
+      R counted(Counted missing);
+    }
+  }
 
   /**
    * Months of structured finger training that a grip asks for.
@@ -28,7 +56,12 @@ public record Gate(Finding breach, List<Missing> missing) {
    * @param months what there is
    * @param asked what the grip asks for
    */
-  public record Training(double months, double asked) implements Missing {}
+  public record Training(double months, double asked) implements Missing {
+    @Override
+    public <R> R accept(Missing.Visitor<R> visitor) {
+      return visitor.training(this);
+    }
+  }
 
   /**
    * A climbing level that a grip asks for.
@@ -36,7 +69,12 @@ public record Gate(Finding breach, List<Missing> missing) {
    * @param ability what there is
    * @param asked what the grip asks for
    */
-  public record Level(Ability ability, Ability asked) implements Missing {}
+  public record Level(Ability ability, Ability asked) implements Missing {
+    @Override
+    public <R> R accept(Missing.Visitor<R> visitor) {
+      return visitor.level(this);
+    }
+  }
 
   /**
    * Months with another grip that a grip asks for.
@@ -45,14 +83,24 @@ public record Gate(Finding breach, List<Missing> missing) {
    * @param months what there is, 0 or more
    * @param asked what the grip asks for
    */
-  public record Familiarity(String grip, double months, double asked) implements Missing {}
+  public record Familiarity(String grip, double months, double asked) implements Missing {
+    @Override
+    public <R> R accept(Missing.Visitor<R> visitor) {
+      return visitor.familiarity(this);
+    }
+  }
 
   /**
    * An injury of a finger that the grip uses, which is not cleared.
    *
    * @param injury which
    */
-  public record Injured(Injury injury) implements Missing {}
+  public record Injured(Injury injury) implements Missing {
+    @Override
+    public <R> R accept(Missing.Visitor<R> visitor) {
+      return visitor.injured(this);
+    }
+  }
 
   /**
    * Months of structured finger training that a rule asks for.
@@ -60,14 +108,24 @@ public record Gate(Finding breach, List<Missing> missing) {
    * @param months what there is, on the day
    * @param shortfall the comparison that the rule owes to
    */
-  public record TrainingByRule(double months, Shortfall shortfall) implements Missing {}
+  public record TrainingByRule(double months, Shortfall shortfall) implements Missing {
+    @Override
+    public <R> R accept(Missing.Visitor<R> visitor) {
+      return visitor.trainingByRule(this);
+    }
+  }
 
   /**
    * Something else that a rule counts, such as an edge.
    *
    * @param shortfall the comparison that the rule owes to
    */
-  public record Counted(Shortfall shortfall) implements Missing {}
+  public record Counted(Shortfall shortfall) implements Missing {
+    @Override
+    public <R> R accept(Missing.Visitor<R> visitor) {
+      return visitor.counted(this);
+    }
+  }
 
   /** Copies the list. */
   public Gate {

@@ -23,6 +23,50 @@ import java.util.Optional;
 /** What there is to say about how one athlete's hands take grips on edges. Not thread-safe. */
 public final class HandFindings {
 
+  /** A joint that is too stiff is the first to be told, then a short finger, then the rest. */
+  private static final FitMiss.Visitor<Double> GRAVITY =
+      new FitMiss.Visitor<>() {
+        @Override
+        public Double tooShort(FitMiss.TooShort miss) {
+          return 360 + miss.by().millimetres();
+        }
+
+        @Override
+        public Double outOfBand(FitMiss.OutOfBand miss) {
+          return Math.abs(miss.degrees());
+        }
+
+        @Override
+        public Double beyondLimit(FitMiss.BeyondLimit miss) {
+          return 720 + miss.degrees();
+        }
+      };
+
+  /** Whole degrees and tenths of a millimetre: no estimate of a hand is better than that. */
+  private static final FitMiss.Visitor<FitMiss> ROUNDED =
+      new FitMiss.Visitor<>() {
+        @Override
+        public FitMiss tooShort(FitMiss.TooShort miss) {
+          return new FitMiss.TooShort(
+              miss.finger(), Length.ofMillimetres(Math.rint(miss.by().millimetres() * 10) / 10));
+        }
+
+        @Override
+        public FitMiss outOfBand(FitMiss.OutOfBand miss) {
+          return new FitMiss.OutOfBand(
+              miss.finger(),
+              miss.joint(),
+              miss.asked(),
+              Angle.ofDegrees(Math.rint(miss.nearest().degrees())),
+              Math.rint(miss.degrees()));
+        }
+
+        @Override
+        public FitMiss beyondLimit(FitMiss.BeyondLimit miss) {
+          return miss;
+        }
+      };
+
   /** Edges tried for a better one; the findings shown are fewer than would need more. */
   private static final int MOST_EDGES_TRIED = 500;
 
@@ -63,11 +107,11 @@ public final class HandFindings {
     FitMiss worst =
         refused.values().stream()
             .flatMap(fit -> fit.misses().stream())
-            .max(Comparator.comparingDouble(HandFindings::gravity))
+            .max(Comparator.comparingDouble(miss -> miss.accept(GRAVITY)))
             .orElseThrow();
     Finding finding =
         finding(Finding.error("plan.grip-out-of-reach", path), setup, refused)
-            .with("reason", rounded(worst));
+            .with("reason", worst.accept(ROUNDED));
     return Optional.of(otherEdge(setup).map(e -> finding.with("other-edge", e)).orElse(finding));
   }
 
@@ -133,34 +177,6 @@ public final class HandFindings {
 
   private static FitAdvice larger(FitAdvice one, FitAdvice other) {
     return one.degrees() >= other.degrees() ? one : other;
-  }
-
-  /** A joint that is too stiff is the first to be told, then a short finger, then the rest. */
-  private static double gravity(FitMiss miss) {
-    if (miss instanceof FitMiss.BeyondLimit stiff) {
-      return 720 + stiff.degrees();
-    }
-    return miss instanceof FitMiss.TooShort tooShort
-        ? 360 + tooShort.by().millimetres()
-        : Math.abs(((FitMiss.OutOfBand) miss).degrees());
-  }
-
-  /** Whole degrees and tenths of a millimetre: no estimate of a hand is better than that. */
-  private static FitMiss rounded(FitMiss miss) {
-    if (miss instanceof FitMiss.TooShort tooShort) {
-      return new FitMiss.TooShort(
-          tooShort.finger(),
-          Length.ofMillimetres(Math.rint(tooShort.by().millimetres() * 10) / 10));
-    }
-    if (miss instanceof FitMiss.OutOfBand off) {
-      return new FitMiss.OutOfBand(
-          off.finger(),
-          off.joint(),
-          off.asked(),
-          Angle.ofDegrees(Math.rint(off.nearest().degrees())),
-          Math.rint(off.degrees()));
-    }
-    return miss;
   }
 
   private static FitAdvice rounded(FitAdvice advice) {

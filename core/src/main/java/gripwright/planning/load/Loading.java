@@ -103,27 +103,44 @@ final class Loading {
    * @param known how what is known of the maximum came about
    */
   Loaded load(List<Derivation> known) {
-    LoadedSteps steps = new LoadedSteps();
-    List<Derivation> why = new ArrayList<>(known);
-    Iterator<Scheme.Hold> whole = dose.whole().orElse(dose.scheme()).holds().iterator();
-    boolean explained = false;
-    for (Scheme.Step step : dose.scheme().flat()) {
-      if (step instanceof Scheme.Rest rest) {
-        steps.rest(rest.time().toNanos() / 1e9);
-      } else if (step instanceof Scheme.Hold hold) {
-        Optional<Load> load = loadOf(hold, whole.next(), explained ? new ArrayList<>() : why);
-        if (load.isEmpty()) {
-          return new Loaded(List.of(), OptionalDouble.empty(), hard, why, misses);
-        }
-        explained = true;
-        steps.hold(hold.seconds(), load.get());
+    Steps steps = new Steps(known);
+    for (Scheme.Bout bout : dose.scheme().flat()) {
+      if (!bout.accept(steps)) {
+        return new Loaded(List.of(), OptionalDouble.empty(), hard, steps.why, misses);
       }
     }
     OptionalDouble percent =
         percents.size() == 1
             ? OptionalDouble.of(percents.iterator().next())
             : OptionalDouble.empty();
-    return new Loaded(steps.all(), percent, hard, why, misses);
+    return new Loaded(steps.loaded.all(), percent, hard, steps.why, misses);
+  }
+
+  /** Loads holds and rests as they come; tells whether there was a load. */
+  private final class Steps implements Scheme.Bout.Visitor<Boolean> {
+    private final LoadedSteps loaded = new LoadedSteps();
+    private final List<Derivation> why;
+    private final Iterator<Scheme.Hold> whole =
+        dose.whole().orElse(dose.scheme()).holds().iterator();
+    private boolean explained;
+
+    Steps(List<Derivation> known) {
+      why = new ArrayList<>(known);
+    }
+
+    @Override
+    public Boolean hold(Scheme.Hold hold) {
+      Optional<Load> load = loadOf(hold, whole.next(), explained ? new ArrayList<>() : why);
+      explained |= load.isPresent();
+      load.ifPresent(l -> loaded.hold(hold.seconds(), l));
+      return load.isPresent();
+    }
+
+    @Override
+    public Boolean rest(Scheme.Rest rest) {
+      loaded.rest(rest.seconds());
+      return true;
+    }
   }
 
   /** Loads a hold as if it lasted as long as the whole one. */
@@ -161,34 +178,60 @@ final class Loading {
 
   /** Returns the load of the written level, in kg; no load if the force-time curve ends before. */
   private Optional<Double> written(Scheme.Hold hold, List<Derivation> why) {
-    Level level = hold.level();
-    if (level instanceof Level.Total total) {
-      why.add(new LoadLink.WrittenTotal(total.load()));
-      return Optional.of(total.load().kilograms());
+    return hold.level().accept(new WrittenLoad(hold, why));
+  }
+
+  private final class WrittenLoad implements Level.Visitor<Optional<Double>> {
+    private final Scheme.Hold hold;
+    private final List<Derivation> why;
+
+    WrittenLoad(Scheme.Hold hold, List<Derivation> why) {
+      this.hold = hold;
+      this.why = why;
     }
-    if (level instanceof Level.BodyMass body) {
-      why.add(new LoadLink.WrittenAgainstBodyMass(body.added()));
-      return Optional.of(mass.kilograms() + body.added().kilograms());
+
+    @Override
+    public Optional<Double> total(Level.Total level) {
+      why.add(new LoadLink.WrittenTotal(level.load()));
+      return Optional.of(level.load().kilograms());
     }
-    if (level instanceof Level.OfMax share) {
-      why.add(new LoadLink.WrittenShare(share.fraction()));
-      return Optional.of(maximum.orElseThrow() * share.fraction());
+
+    @Override
+    public Optional<Double> bodyMass(Level.BodyMass level) {
+      why.add(new LoadLink.WrittenAgainstBodyMass(level.added()));
+      return Optional.of(mass.kilograms() + level.added().kilograms());
     }
-    double seconds =
-        level instanceof Level.Reserve reserve
-            ? hold.seconds() + reserve.time().toNanos() / 1e9
-            : hold.seconds() * 10 / ((Level.Effort) level).outOfTen();
-    if (!ForceTime.inRange(seconds)) {
-      miss(
-          Finding.error("plan.hold-range", NOWHERE)
-              .with("level", level)
-              .with("hold", Numbers.plain(hold.seconds(), 1) + " s")
-              .with("needed", Numbers.plain(seconds, 1) + " s"),
-          0);
-      return Optional.empty();
+
+    @Override
+    public Optional<Double> ofMax(Level.OfMax level) {
+      why.add(new LoadLink.WrittenShare(level.fraction()));
+      return Optional.of(maximum.orElseThrow() * level.fraction());
     }
-    why.add(new LoadLink.WrittenByTime(level, seconds));
-    return strength.map(curve -> notAboveAFailure(low(curve, seconds), seconds, why));
+
+    @Override
+    public Optional<Double> reserve(Level.Reserve level) {
+      return heldFor(hold.seconds() + level.time().toNanos() / 1e9, level);
+    }
+
+    @Override
+    public Optional<Double> effort(Level.Effort level) {
+      return heldFor(hold.seconds() * 10 / level.outOfTen(), level);
+    }
+
+    /** Returns the load that could be held for so long. */
+    private Optional<Double> heldFor(double seconds, Level level) {
+      if (!ForceTime.inRange(seconds)) {
+        miss(
+            Finding.error("plan.hold-range", NOWHERE)
+                .with("level", level)
+                .with("hold", Numbers.plain(hold.seconds(), 1) + " s")
+                .with("needed", Numbers.plain(seconds, 1) + " s"),
+            0);
+        return Optional.empty();
+      }
+      why.add(new LoadLink.WrittenByTime(level, seconds));
+      return strength.map(curve -> notAboveAFailure(low(curve, seconds), seconds, why));
+    }
   }
 
   /**
@@ -216,8 +259,7 @@ final class Loading {
 
   /** A load above the maximum is an error, but for a reserve or an effort, which may ask for it. */
   private double capped(Scheme.Hold hold, double wanted) {
-    boolean mayExceed =
-        hold.level() instanceof Level.Reserve || hold.level() instanceof Level.Effort;
+    boolean mayExceed = hold.level().byTime();
     if (mayExceed || maximum.isEmpty() || wanted <= maximum.get() * (1 + TOLERANCE)) {
       return wanted;
     }

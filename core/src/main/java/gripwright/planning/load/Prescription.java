@@ -196,7 +196,7 @@ public final class Prescription {
     return dose.ramp().isPresent()
         || exercise.scheme().written().stream()
             .map(Scheme.Hold::level)
-            .anyMatch(l -> !(l instanceof Level.Total) && !(l instanceof Level.BodyMass));
+            .anyMatch(level -> level instanceof Level.OfMax || level.byTime());
   }
 
   private static void explain(StrengthMap.Estimate estimate, List<Derivation> why) {
@@ -225,9 +225,7 @@ public final class Prescription {
   /** Returns what failed in recent tests of this very setup, where a level speaks of failure. */
   private List<StrengthTest.ToFailure> failures(Setup setup, Dose dose, LocalDate day) {
     boolean matters =
-        dose.scheme().written().stream()
-            .map(Scheme.Hold::level)
-            .anyMatch(level -> level instanceof Level.Reserve || level instanceof Level.Effort);
+        dose.scheme().written().stream().map(Scheme.Hold::level).anyMatch(Level::byTime);
     if (!matters) {
       return List.of();
     }

@@ -78,11 +78,11 @@ public final class UnplannedWork {
       return Optional.empty();
     }
     LoadedSteps steps = new LoadedSteps();
-    for (Scheme.Step step : scheme.flat()) {
+    for (Scheme.Bout step : scheme.flat()) {
       if (step instanceof Scheme.Hold hold) {
         steps.hold(hold.seconds(), load);
-      } else if (step instanceof Scheme.Rest rest) {
-        steps.rest(rest.time().toNanos() / 1e9);
+      } else {
+        steps.rest(step.seconds());
       }
     }
     return Optional.of(

@@ -132,8 +132,7 @@ public final class Choice {
   public Optional<GripMix> mix(Exercise exercise, List<Setup> line, List<Exclusion> out) {
     List<Setup> setups =
         line.stream().sorted(Comparator.comparing(setup -> setup.grip().name())).toList();
-    Exercise.Weights weights =
-        ((Exercise.BestOf) exercise.target()).weights().orElse(plan.weights());
+    Exercise.Weights weights = exercise.target().weights().orElse(plan.weights());
     return answers.computeIfAbsent(new Asked(setups, weights, List.copyOf(out)), this::solve);
   }
 
@@ -212,8 +211,6 @@ public final class Choice {
 
   /** Returns the grips a line trains or may choose from, in the order written. */
   public static List<Grip> grips(Exercise exercise) {
-    return exercise.target() instanceof Exercise.BestOf best
-        ? best.grips()
-        : List.of(((Exercise.On) exercise.target()).grip());
+    return exercise.target().grips();
   }
 }

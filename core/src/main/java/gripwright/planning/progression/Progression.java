@@ -254,18 +254,23 @@ public final class Progression {
   }
 
   private int steps(Advance.Pace pace, Exercise exercise, Grip grip, Week week, int chances) {
-    if (pace instanceof Advance.EveryWeeks every) {
-      return Math.max(0, chances) / every.weeks();
-    }
-    if (!(pace instanceof Advance.WhenLogged logged)) {
-      return 0;
-    }
-    int all = week.opportunities().size();
-    return taken(
-        week.blockers(),
-        new ProgressionBlockers.Asked(exercise, grip, Optional.of(pace)),
-        logged,
-        week.opportunities().subList(all - Math.min(all, Math.max(0, chances)), all));
+    return pace.accept(
+        new Advance.Pace.Visitor<Integer>() {
+          @Override
+          public Integer everyWeeks(Advance.EveryWeeks every) {
+            return Math.max(0, chances) / every.weeks();
+          }
+
+          @Override
+          public Integer whenLogged(Advance.WhenLogged logged) {
+            int all = week.opportunities().size();
+            return taken(
+                week.blockers(),
+                new ProgressionBlockers.Asked(exercise, grip, Optional.of(pace)),
+                logged,
+                week.opportunities().subList(all - Math.min(all, Math.max(0, chances)), all));
+          }
+        });
   }
 
   /** Counts the steps that the log has earned: one a chance at most, and none before the first. */
@@ -286,10 +291,27 @@ public final class Progression {
 
   /** Returns how many steps a variable can take from where a dose stands. */
   private static int stepsToLimit(Advance.Change change, Dose dose) {
-    if (change instanceof Advance.SetsTo sets) {
+    return change.accept(new StepsToLimit(dose));
+  }
+
+  private record StepsToLimit(Dose dose) implements Advance.Change.Visitor<Integer> {
+    @Override
+    public Integer loadByShare(Advance.LoadByShare load) {
+      return Integer.MAX_VALUE;
+    }
+
+    @Override
+    public Integer loadBy(Advance.LoadBy load) {
+      return Integer.MAX_VALUE;
+    }
+
+    @Override
+    public Integer setsTo(Advance.SetsTo sets) {
       return stepsBetween(sets.limit() - dose.scheme().sets(), sets.step());
     }
-    if (change instanceof Advance.HoldTo hold) {
+
+    @Override
+    public Integer holdTo(Advance.HoldTo hold) {
       Duration longest =
           dose.scheme().written().stream()
               .map(Scheme.Hold::time)
@@ -297,11 +319,12 @@ public final class Progression {
               .orElse(Duration.ZERO);
       return stepsBetween(hold.limit().minus(longest).toNanos() / 1e9, hold.step().toNanos() / 1e9);
     }
-    if (change instanceof Advance.EdgeTo edge) {
+
+    @Override
+    public Integer edgeTo(Advance.EdgeTo edge) {
       return stepsBetween(
           dose.edge().millimetres() - edge.limit().millimetres(), edge.step().millimetres());
     }
-    return Integer.MAX_VALUE;
   }
 
   private static int stepsBetween(double distance, double step) {
@@ -313,20 +336,32 @@ public final class Progression {
     if (steps <= 0) {
       return dose;
     }
-    if (change instanceof Advance.LoadByShare share) {
+    return change.accept(new Changed(dose, steps, why));
+  }
+
+  private record Changed(Dose dose, int steps, List<Derivation> why)
+      implements Advance.Change.Visitor<Dose> {
+    @Override
+    public Dose loadByShare(Advance.LoadByShare share) {
       why.add(new ProgressLink.LoadShare(steps, share.fraction()));
       return dose.scaled(Math.pow(1 + share.fraction(), steps));
     }
-    if (change instanceof Advance.LoadBy by) {
+
+    @Override
+    public Dose loadBy(Advance.LoadBy by) {
       why.add(new ProgressLink.LoadStep(steps, by.step()));
       return dose.heavierBy(Load.ofKilograms(by.step().kilograms() * steps));
     }
-    if (change instanceof Advance.SetsTo to) {
+
+    @Override
+    public Dose setsTo(Advance.SetsTo to) {
       int sets = Math.min(to.limit(), dose.scheme().sets() + steps * to.step());
       why.add(new ProgressLink.Sets(steps, to.step(), sets));
       return dose.with(dose.scheme().withSets(sets));
     }
-    if (change instanceof Advance.HoldTo to) {
+
+    @Override
+    public Dose holdTo(Advance.HoldTo to) {
       Duration more = to.step().multipliedBy(steps);
       Scheme scheme =
           dose.scheme().mapHolds(h -> new Scheme.Hold(longer(h.time(), more, to), h.level()));
@@ -335,14 +370,17 @@ public final class Progression {
               steps, to.step().toNanos() / 1e9, scheme.written().get(0).seconds()));
       return dose.with(scheme);
     }
-    Advance.EdgeTo to = (Advance.EdgeTo) change;
-    Length depth =
-        Length.ofMillimetres(
-            Math.max(
-                to.limit().millimetres(),
-                dose.edge().millimetres() - steps * to.step().millimetres()));
-    why.add(new ProgressLink.Edge(steps, to.step(), depth));
-    return dose.on(depth);
+
+    @Override
+    public Dose edgeTo(Advance.EdgeTo to) {
+      Length depth =
+          Length.ofMillimetres(
+              Math.max(
+                  to.limit().millimetres(),
+                  dose.edge().millimetres() - steps * to.step().millimetres()));
+      why.add(new ProgressLink.Edge(steps, to.step(), depth));
+      return dose.on(depth);
+    }
   }
 
   private static Duration longer(Duration time, Duration more, Advance.HoldTo to) {

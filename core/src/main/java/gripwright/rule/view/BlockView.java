@@ -11,7 +11,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A block as rules see it. */
-public final class BlockView implements Named {
+public final class BlockView implements Named, Subject {
 
   final PlanView plan;
   public final ModelPath path;
@@ -68,5 +68,15 @@ public final class BlockView implements Named {
   @Override
   public Message called() {
     return Clause.of("breach.block", "name", name());
+  }
+
+  @Override
+  public ModelPath path() {
+    return path;
+  }
+
+  @Override
+  public LocalDate date() {
+    return from();
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A day with something on it, as rules see it. */
-public final class DayView implements Named {
+public final class DayView implements Named, Subject {
 
   public final LocalDate date;
   final PlanView plan;
@@ -64,5 +64,15 @@ public final class DayView implements Named {
   @Override
   public Message called() {
     return new WrittenText(date.toString());
+  }
+
+  @Override
+  public ModelPath path() {
+    return path;
+  }
+
+  @Override
+  public LocalDate date() {
+    return date;
   }
 }

@@ -9,11 +9,12 @@ import gripwright.grip.Grip;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.schedule.PlannedExercise;
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** An exercise as rules see it. */
-public final class ExerciseView implements Named {
+public final class ExerciseView implements Named, Subject {
 
   final PlannedExercise planned;
   public final SessionView session;
@@ -74,6 +75,7 @@ public final class ExerciseView implements Named {
         : Double.isNaN(lifted) ? written : Math.max(written, lifted);
   }
 
+  @Override
   public ModelPath path() {
     return planned.path();
   }
@@ -125,5 +127,10 @@ public final class ExerciseView implements Named {
   @Override
   public Message called() {
     return new WrittenText(grip().name());
+  }
+
+  @Override
+  public LocalDate date() {
+    return session.date;
   }
 }

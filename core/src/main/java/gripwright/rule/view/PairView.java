@@ -1,7 +1,10 @@
 package gripwright.rule.view;
 
+import gripwright.finding.ModelPath;
+import java.time.LocalDate;
+
 /** Two sessions as rules see them, the earlier first. */
-public record PairView(SessionView earlier, SessionView later) {
+public record PairView(SessionView earlier, SessionView later) implements Subject {
 
   private static final double SECONDS_PER_DAY = 86_400;
 
@@ -26,5 +29,15 @@ public record PairView(SessionView earlier, SessionView later) {
     return earlier.what == SessionView.What.TRAINING || later.what == SessionView.What.CLIMBING
         ? earlier
         : later;
+  }
+
+  @Override
+  public ModelPath path() {
+    return place().path;
+  }
+
+  @Override
+  public LocalDate date() {
+    return later.date;
   }
 }

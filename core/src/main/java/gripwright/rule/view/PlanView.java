@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  * A schedule as rules see it: blocks, weeks, days, sessions and exercises that know each other,
  * with their sums calculated once.
  */
-public final class PlanView {
+public final class PlanView implements Subject {
 
   /** What a pair of sessions counts as among the values that are kept. */
   private static final long VALUES_OF_A_PAIR = 4;
@@ -248,5 +248,15 @@ public final class PlanView {
       atWork = known;
     }
     return known;
+  }
+
+  @Override
+  public ModelPath path() {
+    return path;
+  }
+
+  @Override
+  public LocalDate date() {
+    return schedule.plan().from();
   }
 }

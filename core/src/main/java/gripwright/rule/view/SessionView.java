@@ -16,7 +16,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A session as rules see it; a retest and a day of hard climbing count as one. */
-public final class SessionView implements Named {
+public final class SessionView implements Named, Subject {
 
   /** What a session is. */
   enum What {
@@ -161,5 +161,15 @@ public final class SessionView implements Named {
   @Override
   public Message called() {
     return new Clause("breach.session-on", Map.of("name", name, "date", date));
+  }
+
+  @Override
+  public ModelPath path() {
+    return path;
+  }
+
+  @Override
+  public LocalDate date() {
+    return date;
   }
 }

@@ -6,12 +6,13 @@ import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.schedule.PlanWeek;
 import gripwright.tissue.FingerWork;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A week as rules see it. */
-public final class WeekView implements Named {
+public final class WeekView implements Named, Subject {
 
   /** How many uneased weeks back the greatest load is looked for. */
   private static final int RECENT = 3;
@@ -46,6 +47,7 @@ public final class WeekView implements Named {
     return week.number();
   }
 
+  @Override
   public ModelPath path() {
     return week.path();
   }
@@ -103,5 +105,10 @@ public final class WeekView implements Named {
   @Override
   public Message called() {
     return Clause.of("common.week", "week", number());
+  }
+
+  @Override
+  public LocalDate date() {
+    return week.from();
   }
 }

@@ -108,10 +108,15 @@ public final class ReviewCsv {
   }
 
   private Map<Column, String> row(java.time.LocalDate date, String kind) {
+    Map<Column, String> cells = cells(date, kind);
+    rows.add(new Row(date, cells));
+    return cells;
+  }
+
+  private static Map<Column, String> cells(java.time.LocalDate date, String kind) {
     Map<Column, String> cells = new EnumMap<>(Column.class);
     cells.put(Column.DATE, date.toString());
     cells.put(Column.KIND, kind);
-    rows.add(new Row(date, cells));
     return cells;
   }
 
@@ -137,17 +142,12 @@ public final class ReviewCsv {
         cells.put(Column.MINUTES, Numbers.plain(session.minutes(), 3));
       }
       number(cells, Column.SESSION_LOAD, session.load(), 3);
-      session.logged().ifPresent(line -> note(cells, line));
+      session
+          .logged()
+          .flatMap(LogEntry.OfSession::note)
+          .ifPresent(text -> cells.put(Column.NOTE, text));
     }
     return cells;
-  }
-
-  private static void note(Map<Column, String> cells, LogEntry line) {
-    Optional<String> note =
-        line instanceof LogEntry.Trained trained
-            ? trained.note()
-            : ((LogEntry.Skipped) line).note();
-    note.ifPresent(text -> cells.put(Column.NOTE, text));
   }
 
   private static void exercise(ReviewedSession.Work work, Map<Column, String> cells) {
@@ -168,10 +168,34 @@ public final class ReviewCsv {
   }
 
   private void entry(LogEntry entry) {
-    if (entry instanceof LogEntry.Tested tested) {
-      test(tested);
-    } else if (entry instanceof LogEntry.Climbed climbed) {
-      Map<Column, String> cells = row(climbed.date(), "climbing");
+    entry.accept(new Cells()).ifPresent(cells -> rows.add(new Row(entry.date(), cells)));
+  }
+
+  /** Returns the cells of a line; a session has rows of its own. */
+  private static final class Cells implements LogEntry.Visitor<Optional<Map<Column, String>>> {
+    @Override
+    public Optional<Map<Column, String>> tested(LogEntry.Tested tested) {
+      StrengthTest test = tested.test();
+      Map<Column, String> cells = cells(test.date(), "test");
+      setup(cells, test.setup());
+      test.effort()
+          .ifPresent(
+              effort -> {
+                load(cells, Column.LOAD, effort.load().kilograms());
+                cells.put(Column.HOLD, Numbers.plain(effort.seconds(), 3));
+              });
+      tested.note().ifPresent(note -> cells.put(Column.NOTE, note));
+      return Optional.of(cells);
+    }
+
+    @Override
+    public Optional<Map<Column, String>> trained(LogEntry.Trained trained) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Map<Column, String>> climbed(LogEntry.Climbed climbed) {
+      Map<Column, String> cells = cells(climbed.date(), "climbing");
       cells.put(Column.WHERE, climbed.how());
       cells.put(Column.MINUTES, Numbers.plain(climbed.time().toSeconds() / 60.0, 3));
       number(cells, Column.EFFORT, climbed.effort(), 2);
@@ -180,10 +204,24 @@ public final class ReviewCsv {
         cells.put(Column.SESSION_LOAD, Numbers.plain(Review.load(climbed), 3));
       }
       climbed.note().ifPresent(note -> cells.put(Column.NOTE, note));
-    } else if (entry instanceof LogEntry.BodyMass mass) {
-      load(row(mass.date(), "body-mass"), Column.LOAD, mass.mass().kilograms());
-    } else if (entry instanceof LogEntry.Pain pain) {
-      Map<Column, String> cells = row(pain.date(), "pain");
+      return Optional.of(cells);
+    }
+
+    @Override
+    public Optional<Map<Column, String>> skipped(LogEntry.Skipped skipped) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Map<Column, String>> bodyMass(LogEntry.BodyMass weighed) {
+      Map<Column, String> cells = cells(weighed.date(), "body-mass");
+      load(cells, Column.LOAD, weighed.mass().kilograms());
+      return Optional.of(cells);
+    }
+
+    @Override
+    public Optional<Map<Column, String>> pain(LogEntry.Pain pain) {
+      Map<Column, String> cells = cells(pain.date(), "pain");
       cells.put(
           Column.WHERE,
           pain.finger()
@@ -194,20 +232,8 @@ public final class ReviewCsv {
                   : " " + pain.kind().name().toLowerCase(Locale.ROOT)));
       cells.put(Column.PAIN, Numbers.plain(pain.score(), 2));
       pain.note().ifPresent(note -> cells.put(Column.NOTE, note));
+      return Optional.of(cells);
     }
-  }
-
-  private void test(LogEntry.Tested tested) {
-    StrengthTest test = tested.test();
-    Map<Column, String> cells = row(test.date(), "test");
-    setup(cells, test.setup());
-    test.effort()
-        .ifPresent(
-            effort -> {
-              load(cells, Column.LOAD, effort.load().kilograms());
-              cells.put(Column.HOLD, Numbers.plain(effort.seconds(), 3));
-            });
-    tested.note().ifPresent(note -> cells.put(Column.NOTE, note));
   }
 
   private static void setup(Map<Column, String> cells, Setup setup) {

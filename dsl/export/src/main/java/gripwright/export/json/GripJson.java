@@ -17,6 +17,7 @@ import gripwright.hand.Joint;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
 import gripwright.quantity.Angle;
+import gripwright.quantity.Length;
 import gripwright.schedule.Caution;
 import gripwright.strength.LoadEstimate;
 import gripwright.survey.Gate;
@@ -228,25 +229,47 @@ final class GripJson {
   /** What does not apply to a reason is null. */
   private void miss(FitMiss miss) {
     json.field("finger", miss.finger().word());
-    json.field(
-        "reason",
-        miss instanceof FitMiss.TooShort
-            ? "too-short"
-            : miss instanceof FitMiss.OutOfBand ? "out-of-band" : "beyond-joint-limit");
-    FitMiss.OutOfBand out = miss instanceof FitMiss.OutOfBand o ? o : null;
-    FitMiss.BeyondLimit stiff = miss instanceof FitMiss.BeyondLimit s ? s : null;
-    Band asked = out != null ? out.asked() : stiff != null ? stiff.asked() : null;
+    Missed missed = miss.accept(MISSED);
+    json.field("reason", missed.reason());
+    Band asked = missed.asked();
+    FlexionRange limit = missed.limit();
     degrees("askedLowDeg", asked == null ? null : asked.low());
     degrees("askedHighDeg", asked == null ? null : asked.high());
-    degrees("nearestFlexionDeg", out == null ? null : out.nearest());
-    degrees("limitLowDeg", stiff == null ? null : stiff.limit().low());
-    degrees("limitHighDeg", stiff == null ? null : stiff.limit().high());
-    if (miss instanceof FitMiss.TooShort shorter) {
-      json.field("tooShortMm", shorter.by().millimetres(), MILLIMETRES);
-    } else {
+    degrees("nearestFlexionDeg", missed.nearest());
+    degrees("limitLowDeg", limit == null ? null : limit.low());
+    degrees("limitHighDeg", limit == null ? null : limit.high());
+    Length by = missed.by();
+    if (by == null) {
       json.nothing("tooShortMm");
+    } else {
+      json.field("tooShortMm", by.millimetres(), MILLIMETRES);
     }
   }
+
+  private record Missed(
+      String reason,
+      @Nullable Band asked,
+      @Nullable Angle nearest,
+      @Nullable FlexionRange limit,
+      @Nullable Length by) {}
+
+  private static final FitMiss.Visitor<Missed> MISSED =
+      new FitMiss.Visitor<>() {
+        @Override
+        public Missed tooShort(FitMiss.TooShort miss) {
+          return new Missed("too-short", null, null, null, miss.by());
+        }
+
+        @Override
+        public Missed outOfBand(FitMiss.OutOfBand miss) {
+          return new Missed("out-of-band", miss.asked(), miss.nearest(), null, null);
+        }
+
+        @Override
+        public Missed beyondLimit(FitMiss.BeyondLimit miss) {
+          return new Missed("beyond-joint-limit", miss.asked(), null, miss.limit(), null);
+        }
+      };
 
   private void degrees(String name, @Nullable Angle angle) {
     if (angle == null) {

@@ -75,14 +75,8 @@ final class ReviewJson {
     json.field("minutes", session.minutes(), SECONDS);
     json.field("effort", session.effort(), SCORE);
     json.field("sessionRpeLoad", session.load(), LOAD);
-    json.field("note", session.logged().flatMap(ReviewJson::note).orElse(null));
+    json.field("note", session.logged().flatMap(LogEntry.OfSession::note).orElse(null));
     json.list("exercises", session.work(), work -> json.line(() -> work(work)));
-  }
-
-  private static Optional<String> note(LogEntry entry) {
-    return entry instanceof LogEntry.Trained trained
-        ? trained.note()
-        : ((LogEntry.Skipped) entry).note();
   }
 
   private void work(ReviewedSession.Work work) {

@@ -173,9 +173,7 @@ final class ExerciseTable {
       return Numbers.plain(exercise.percentOfMax().getAsDouble(), 1) + " %";
     }
     List<Level> levels = exercise.scheme().levels();
-    boolean inWords =
-        levels.size() == 1
-            && (levels.get(0) instanceof Level.Reserve || levels.get(0) instanceof Level.Effort);
+    boolean inWords = levels.size() == 1 && levels.get(0).byTime();
     return inWords ? words.of(levels.get(0)) : "";
   }
 }

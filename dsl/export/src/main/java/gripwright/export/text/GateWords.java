@@ -52,32 +52,59 @@ final class GateWords {
               "what",
               message,
               "sentence",
-              words.commas(gate.missing().stream().map(this::needed).toList()));
+              words.commas(
+                  gate.missing().stream().map(missing -> missing.accept(new Needed())).toList()));
       case "injured-finger" ->
           words.say(
               "page.said-of",
               "what",
               message,
               "sentence",
-              words.semicolons(gate.missing().stream().map(this::needed).toList()));
+              words.semicolons(
+                  gate.missing().stream().map(missing -> missing.accept(new Needed())).toList()));
       default -> message;
     };
   }
 
-  private String needed(Gate.Missing missing) {
-    MissingWords said = MissingWords.of(missing, words);
-    if (missing instanceof Gate.Injured injured) {
+  private final class Needed implements Gate.Missing.Visitor<String> {
+    @Override
+    public String training(Gate.Training missing) {
+      return needed("grips.needed-training", missing);
+    }
+
+    @Override
+    public String level(Gate.Level missing) {
+      return needed("grips.needed-ability", missing);
+    }
+
+    @Override
+    public String familiarity(Gate.Familiarity missing) {
+      return needed("grips.needed-grip", missing);
+    }
+
+    @Override
+    public String injured(Gate.Injured missing) {
       return words.say(
           "grips.injured",
           "injury",
-          MissingWords.injury(injured.injury(), words),
+          MissingWords.injury(missing.injury(), words),
           "state",
-          said.has());
+          MissingWords.of(missing, words).has());
     }
-    String key =
-        missing instanceof Gate.Level
-            ? "grips.needed-ability"
-            : missing instanceof Gate.Familiarity ? "grips.needed-grip" : "grips.needed-training";
-    return words.say(key, "asked", said.asked(), "has", said.has(), "grip", said.what());
+
+    @Override
+    public String trainingByRule(Gate.TrainingByRule missing) {
+      return needed("grips.needed-training", missing);
+    }
+
+    @Override
+    public String counted(Gate.Counted missing) {
+      return needed("grips.needed-training", missing);
+    }
+
+    private String needed(String key, Gate.Missing missing) {
+      MissingWords said = MissingWords.of(missing, words);
+      return words.say(key, "asked", said.asked(), "has", said.has(), "grip", said.what());
+    }
   }
 }

@@ -39,12 +39,14 @@ final class GripWords {
 
   /** Returns why the hand does not take the grip, one sentence; none if it does. */
   List<String> misses(GripSurvey.Row row) {
-    List<String> parts = row.fit().misses().stream().map(this::miss).toList();
+    List<String> parts =
+        row.fit().misses().stream().map(miss -> miss.accept(new Misses())).toList();
     return parts.isEmpty() ? List.of() : List.of(words.semicolons(parts));
   }
 
-  private String miss(FitMiss miss) {
-    if (miss instanceof FitMiss.TooShort shorter) {
+  private final class Misses implements FitMiss.Visitor<String> {
+    @Override
+    public String tooShort(FitMiss.TooShort shorter) {
       return words.say(
           "grips.too-short",
           "finger",
@@ -52,7 +54,21 @@ final class GripWords {
           "by",
           Numbers.plain(Math.max(0.1, shorter.by().millimetres()), 1));
     }
-    if (miss instanceof FitMiss.BeyondLimit stiff) {
+
+    @Override
+    public String outOfBand(FitMiss.OutOfBand out) {
+      return words.say(
+          "grips.out-of-band",
+          "finger",
+          out.finger(),
+          "nearest",
+          degrees(out.nearest().degrees()),
+          "asked",
+          band(out.asked()));
+    }
+
+    @Override
+    public String beyondLimit(FitMiss.BeyondLimit stiff) {
       return words.say(
           "grips.beyond-limit",
           "finger",
@@ -64,15 +80,6 @@ final class GripWords {
           "asked",
           band(stiff.asked()));
     }
-    FitMiss.OutOfBand out = (FitMiss.OutOfBand) miss;
-    return words.say(
-        "grips.out-of-band",
-        "finger",
-        out.finger(),
-        "nearest",
-        degrees(out.nearest().degrees()),
-        "asked",
-        band(out.asked()));
   }
 
   private String band(Band band) {

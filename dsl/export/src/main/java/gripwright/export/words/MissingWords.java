@@ -18,33 +18,49 @@ public record MissingWords(String what, String has, String asked) {
 
   /** Puts into words what is missing. */
   public static MissingWords of(Missing missing, Words words) {
-    if (missing instanceof Gate.Training training) {
+    return missing.accept(new InWords(words));
+  }
+
+  private record InWords(Words words) implements Missing.Visitor<MissingWords> {
+    @Override
+    public MissingWords training(Gate.Training training) {
       return new MissingWords(
           "training", months(training.months(), words), months(training.asked(), words));
     }
-    if (missing instanceof Gate.TrainingByRule training) {
-      return new MissingWords(
-          "training", months(training.months(), words), words.of(training.shortfall().limit()));
-    }
-    if (missing instanceof Gate.Level level) {
+
+    @Override
+    public MissingWords level(Gate.Level level) {
       return new MissingWords(
           "ability", graded(level.ability(), words), graded(level.asked(), words));
     }
-    if (missing instanceof Gate.Familiarity with) {
+
+    @Override
+    public MissingWords familiarity(Gate.Familiarity with) {
       return new MissingWords(
           with.grip(), months(with.months(), words), months(with.asked(), words));
     }
-    if (missing instanceof Gate.Injured injured) {
+
+    @Override
+    public MissingWords injured(Gate.Injured injured) {
       return new MissingWords(
           injured.injury().toString(),
           words.say("grips.open-since", "date", injured.injury().from()),
           words.say("grips.cleared"));
     }
-    Gate.Counted counted = (Gate.Counted) missing;
-    return new MissingWords(
-        counted.shortfall().what(),
-        words.of(counted.shortfall().was()),
-        words.of(counted.shortfall().limit()));
+
+    @Override
+    public MissingWords trainingByRule(Gate.TrainingByRule training) {
+      return new MissingWords(
+          "training", months(training.months(), words), words.of(training.shortfall().limit()));
+    }
+
+    @Override
+    public MissingWords counted(Gate.Counted counted) {
+      return new MissingWords(
+          counted.shortfall().what(),
+          words.of(counted.shortfall().was()),
+          words.of(counted.shortfall().limit()));
+    }
   }
 
   /** Writes whole months that have passed. */

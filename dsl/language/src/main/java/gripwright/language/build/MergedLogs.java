@@ -92,11 +92,8 @@ final class MergedLogs {
     if (entry instanceof LogEntry.BodyMass) {
       return Optional.of(List.of("body mass", entry.date()));
     }
-    if (entry instanceof LogEntry.Trained trained) {
-      return Optional.of(List.of("session `" + trained.session() + "`", entry.date()));
-    }
-    if (entry instanceof LogEntry.Skipped skipped) {
-      return Optional.of(List.of("session `" + skipped.session() + "`", entry.date()));
+    if (entry instanceof LogEntry.OfSession line) {
+      return Optional.of(List.of("session `" + line.session() + "`", entry.date()));
     }
     return Optional.empty();
   }

@@ -134,9 +134,7 @@ final class BlockCheck {
   }
 
   private static List<String> grips(Exercise.Target target) {
-    return target instanceof Exercise.On on
-        ? List.of(on.grip().name())
-        : ((Exercise.BestOf) target).grips().stream().map(Grip::name).toList();
+    return target.grips().stream().map(Grip::name).toList();
   }
 
   private boolean isTrained(Word grip, Optional<Set<String>> trained) {

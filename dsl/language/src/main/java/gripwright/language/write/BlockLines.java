@@ -91,54 +91,73 @@ final class BlockLines {
     String on = advance.on().map(grip -> " on " + grip).orElse("");
     Optional<Advance.Progress> then = advance.then();
     if (then.isEmpty()) {
-      return "advance " + change(first.change()) + " " + pace(first.when()) + on;
+      return "advance "
+          + first.change().accept(new Changes())
+          + " "
+          + first.when().accept(new Paces())
+          + on;
     }
-    String second = change(then.get().change());
-    String pace = then.get().when().equals(first.when()) ? "" : " " + pace(then.get().when());
+    String second = then.get().change().accept(new Changes());
+    String pace =
+        then.get().when().equals(first.when()) ? "" : " " + then.get().when().accept(new Paces());
     return "advance first "
-        + change(first.change())
+        + first.change().accept(new Changes())
         + " "
-        + pace(first.when())
+        + first.when().accept(new Paces())
         + " then "
         + second
         + pace
         + on;
   }
 
-  private static String change(Advance.Change change) {
-    if (change instanceof Advance.LoadByShare share) {
+  private static final class Changes implements Advance.Change.Visitor<String> {
+    @Override
+    public String loadByShare(Advance.LoadByShare share) {
       return "load " + Written.percent(share.fraction());
     }
-    if (change instanceof Advance.LoadBy load) {
+
+    @Override
+    public String loadBy(Advance.LoadBy load) {
       return "load " + Written.load(load.step());
     }
-    if (change instanceof Advance.SetsTo sets) {
+
+    @Override
+    public String setsTo(Advance.SetsTo sets) {
       return "sets to " + sets.limit() + " by " + sets.step();
     }
-    if (change instanceof Advance.HoldTo hold) {
+
+    @Override
+    public String holdTo(Advance.HoldTo hold) {
       return "hold to " + Written.seconds(hold.limit()) + " by " + Written.seconds(hold.step());
     }
-    Advance.EdgeTo edge = (Advance.EdgeTo) change;
-    return "edge to " + Written.length(edge.limit()) + " by " + Written.length(edge.step());
+
+    @Override
+    public String edgeTo(Advance.EdgeTo edge) {
+      return "edge to " + Written.length(edge.limit()) + " by " + Written.length(edge.step());
+    }
   }
 
-  private static String pace(Advance.Pace pace) {
-    if (pace instanceof Advance.EveryWeeks every) {
+  private static final class Paces implements Advance.Pace.Visitor<String> {
+    @Override
+    public String everyWeeks(Advance.EveryWeeks every) {
       return every.weeks() == 1 ? "weekly" : "every " + Written.weeks(every.weeks());
     }
-    Advance.WhenLogged logged = (Advance.WhenLogged) pace;
-    List<String> clauses = new ArrayList<>();
-    if (logged.doneInFull()) {
-      clauses.add("done in full");
+
+    @Override
+    public String whenLogged(Advance.WhenLogged logged) {
+      List<String> clauses = new ArrayList<>();
+      if (logged.doneInFull()) {
+        clauses.add("done in full");
+      }
+      logged
+          .effortAtMost()
+          .ifPresent(effort -> clauses.add("effort at most " + Written.number(effort)));
+      logged.painAtMost().ifPresent(pain -> clauses.add("pain at most " + Written.number(pain)));
+      if (logged.sessions() < 1 || logged.sessions() > 2) {
+        throw new Unwritable("a step after " + logged.sessions() + " sessions: one or two can be");
+      }
+      return "when " + String.join(" and ", clauses) + (logged.sessions() == 2 ? " twice" : "");
     }
-    logged
-        .effortAtMost()
-        .ifPresent(effort -> clauses.add("effort at most " + Written.number(effort)));
-    logged.painAtMost().ifPresent(pain -> clauses.add("pain at most " + Written.number(pain)));
-    if (logged.sessions() < 1 || logged.sessions() > 2) {
-      throw new Unwritable("a step after " + logged.sessions() + " sessions: one or two can be");
-    }
-    return "when " + String.join(" and ", clauses) + (logged.sessions() == 2 ? " twice" : "");
   }
 
   private void sessions(List<SessionPlan> sessions) {

@@ -88,25 +88,40 @@ final class CatalogueLines {
   }
 
   private void steps(List<Protocol.Part> steps) {
-    for (Protocol.Part step : steps) {
-      if (step instanceof Protocol.Part.Repeat repeat) {
-        boolean rests = !repeat.resting().equals(Term.of(Duration.ZERO));
-        out.add(
-            "repeat "
-                + term(repeat.times(), t -> Integer.toString(t))
-                + (rests ? " resting " + term(repeat.resting(), Written::time) : "")
-                + " {");
-        steps(repeat.steps());
-        out.add("}");
-      } else if (step instanceof Protocol.Part.Hold hold) {
-        out.add(
-            "hold "
-                + term(hold.time(), Written::seconds)
-                + " at "
-                + term(hold.level(), CatalogueLines::level));
-      } else if (step instanceof Protocol.Part.Rest rest) {
-        out.add("rest " + term(rest.time(), Written::time));
-      }
+    lines(steps).forEach(out::add);
+  }
+
+  private static List<String> lines(List<Protocol.Part> steps) {
+    return steps.stream().flatMap(step -> step.accept(new Steps()).stream()).toList();
+  }
+
+  private static final class Steps implements Protocol.Part.Visitor<List<String>> {
+    @Override
+    public List<String> repeat(Protocol.Part.Repeat repeat) {
+      boolean rests = !repeat.resting().equals(Term.of(Duration.ZERO));
+      List<String> lines = new ArrayList<>();
+      lines.add(
+          "repeat "
+              + term(repeat.times(), t -> Integer.toString(t))
+              + (rests ? " resting " + term(repeat.resting(), Written::time) : "")
+              + " {");
+      lines.addAll(lines(repeat.steps()));
+      lines.add("}");
+      return lines;
+    }
+
+    @Override
+    public List<String> hold(Protocol.Part.Hold hold) {
+      return List.of(
+          "hold "
+              + term(hold.time(), Written::seconds)
+              + " at "
+              + term(hold.level(), CatalogueLines::level));
+    }
+
+    @Override
+    public List<String> rest(Protocol.Part.Rest rest) {
+      return List.of("rest " + term(rest.time(), Written::time));
     }
   }
 
@@ -122,28 +137,55 @@ final class CatalogueLines {
   }
 
   private static String argument(Argument argument) {
-    if (argument instanceof Argument.Count count) {
-      return Integer.toString(count.times());
-    }
-    return argument instanceof Argument.Time time
-        ? Written.time(time.time())
-        : level(((Argument.AtLevel) argument).level());
+    return argument.accept(
+        new Argument.Visitor<String>() {
+          @Override
+          public String count(Argument.Count count) {
+            return Integer.toString(count.times());
+          }
+
+          @Override
+          public String time(Argument.Time time) {
+            return Written.time(time.time());
+          }
+
+          @Override
+          public String atLevel(Argument.AtLevel at) {
+            return level(at.level());
+          }
+        });
   }
 
   static String level(Level level) {
-    if (level instanceof Level.OfMax share) {
+    return level.accept(new Levels());
+  }
+
+  private static final class Levels implements Level.Visitor<String> {
+    @Override
+    public String ofMax(Level.OfMax share) {
       return Written.percent(share.fraction()) + " max";
     }
-    if (level instanceof Level.Total total) {
+
+    @Override
+    public String total(Level.Total total) {
       return Written.load(total.load());
     }
-    if (level instanceof Level.BodyMass body) {
+
+    @Override
+    public String bodyMass(Level.BodyMass body) {
       double added = body.added().kilograms();
       String amount = Written.load(Load.ofKilograms(Math.abs(added)));
       return "body-mass" + (added == 0 ? "" : (added > 0 ? " + " : " - ") + amount);
     }
-    return level instanceof Level.Reserve reserve
-        ? "reserve " + Written.seconds(reserve.time())
-        : "effort " + Written.number(((Level.Effort) level).outOfTen());
+
+    @Override
+    public String reserve(Level.Reserve reserve) {
+      return "reserve " + Written.seconds(reserve.time());
+    }
+
+    @Override
+    public String effort(Level.Effort effort) {
+      return "effort " + Written.number(effort.outOfTen());
+    }
   }
 }

@@ -21,7 +21,8 @@ final class LogLines {
   static String of(Log log) {
     LogLines lines = new LogLines();
     lines.out.add("log " + log.athlete() + " {");
-    log.entries().forEach(lines::entry);
+    Entries entries = new Entries();
+    log.entries().forEach(entry -> entry.accept(entries).forEach(lines.out::add));
     lines.out.add("}");
     return lines.out.text();
   }
@@ -42,24 +43,36 @@ final class LogLines {
     return out.text();
   }
 
-  private void entry(LogEntry entry) {
-    String day = entry.date() + " ";
-    if (entry instanceof LogEntry.Tested tested) {
+  /** Returns the lines of an entry. */
+  private static final class Entries implements LogEntry.Visitor<List<String>> {
+    @Override
+    public List<String> tested(LogEntry.Tested tested) {
       StrengthTest test = tested.test();
-      out.add(
-          day
+      return List.of(
+          tested.date()
+              + " "
               + "test "
               + Written.setup(test.setup())
               + " "
-              + result(test.result())
+              + test.result().accept(new Results())
               + Written.remark(tested.note()));
-    } else if (entry instanceof LogEntry.Trained trained) {
-      out.add(day + "session " + trained.session() + Written.remark(trained.note()) + " {");
-      trained.done().forEach(done -> out.add(done(done)));
-      out.add("}");
-    } else if (entry instanceof LogEntry.Climbed climbed) {
-      out.add(
-          day
+    }
+
+    @Override
+    public List<String> trained(LogEntry.Trained trained) {
+      List<String> lines = new ArrayList<>();
+      lines.add(
+          trained.date() + " session " + trained.session() + Written.remark(trained.note()) + " {");
+      trained.done().forEach(done -> lines.add(done(done)));
+      lines.add("}");
+      return lines;
+    }
+
+    @Override
+    public List<String> climbed(LogEntry.Climbed climbed) {
+      return List.of(
+          climbed.date()
+              + " "
               + "climbing "
               + climbed.how()
               + " "
@@ -67,12 +80,22 @@ final class LogLines {
               + score(" effort ", climbed.effort())
               + score(" pain ", climbed.pain())
               + Written.remark(climbed.note()));
-    } else if (entry instanceof LogEntry.Skipped skipped) {
-      out.add(day + "skipped " + skipped.session() + Written.remark(skipped.note()));
-    } else if (entry instanceof LogEntry.BodyMass weighed) {
-      out.add(day + "body-mass " + Written.load(weighed.mass()));
-    } else if (entry instanceof LogEntry.Pain pain) {
-      out.add(day + pain(pain));
+    }
+
+    @Override
+    public List<String> skipped(LogEntry.Skipped skipped) {
+      return List.of(
+          skipped.date() + " " + "skipped " + skipped.session() + Written.remark(skipped.note()));
+    }
+
+    @Override
+    public List<String> bodyMass(LogEntry.BodyMass weighed) {
+      return List.of(weighed.date() + " " + "body-mass " + Written.load(weighed.mass()));
+    }
+
+    @Override
+    public List<String> pain(LogEntry.Pain pain) {
+      return List.of(pain.date() + " " + pain(pain));
     }
   }
 
@@ -92,28 +115,34 @@ final class LogLines {
     return score.isPresent() ? word + Written.number(score.getAsDouble()) : "";
   }
 
-  private static String result(StrengthTest.Result result) {
-    if (result instanceof StrengthTest.Held held) {
+  private static final class Results implements StrengthTest.Result.Visitor<String> {
+    @Override
+    public String held(StrengthTest.Held held) {
       return "hold " + Written.seconds(held.hold()) + " load " + Written.load(held.load());
     }
-    if (result instanceof StrengthTest.ToFailure failure) {
+
+    @Override
+    public String toFailure(StrengthTest.ToFailure failure) {
       return "to-failure "
           + Written.load(failure.load())
           + " lasting "
           + Written.seconds(failure.lasting());
     }
-    StrengthTest.Series series = (StrengthTest.Series) result;
-    return "series "
-        + series.means().size()
-        + " x "
-        + Written.seconds(series.work())
-        + " / "
-        + Written.seconds(series.rest())
-        + " mean "
-        + series.means().stream()
-            .map(mean -> Written.number(mean.kilograms()))
-            .collect(Collectors.joining(", "))
-        + " kg";
+
+    @Override
+    public String series(StrengthTest.Series series) {
+      return "series "
+          + series.means().size()
+          + " x "
+          + Written.seconds(series.work())
+          + " / "
+          + Written.seconds(series.rest())
+          + " mean "
+          + series.means().stream()
+              .map(mean -> Written.number(mean.kilograms()))
+              .collect(Collectors.joining(", "))
+          + " kg";
+    }
   }
 
   private static String done(LogEntry.Done done) {

@@ -42,11 +42,7 @@ public final class References {
   public static Set<Grip> grips(Plan plan) {
     Set<Grip> grips = new LinkedHashSet<>(plan.demand().keySet());
     for (Exercise exercise : exercises(plan)) {
-      if (exercise.target() instanceof Exercise.On on) {
-        grips.add(on.grip());
-      } else if (exercise.target() instanceof Exercise.BestOf best) {
-        grips.addAll(best.grips());
-      }
+      grips.addAll(exercise.target().grips());
     }
     for (Block.Content content : contents(plan)) {
       content.introductions().forEach(introduction -> grips.add(introduction.grip()));
