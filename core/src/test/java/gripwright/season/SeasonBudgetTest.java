@@ -183,6 +183,20 @@ class SeasonBudgetTest {
         overruns(compiled).stream().map(Finding::place).toList());
   }
 
+  @ParameterizedTest
+  @EnumSource(
+      value = Limit.class,
+      names = {"WEEKS", "ATHLETES", "WEEKLY", "EXERCISE", "SESSIONS", "HOLDS"})
+  void whatCanBeMeasuredIsRefusedBeforeAnythingIsPlanned(Limit limit) {
+    List<Long> weeks = new ArrayList<>();
+    compile(
+        small(),
+        Budget.standard()
+            .with(limit, least(limit) - 1)
+            .withProgress((stage, done, of) -> weeks.add(done)));
+    assertEquals(List.of(), weeks);
+  }
+
   @Test
   void fromTheFirstPlanOnThatIsTooMuchWithThoseBeforeItAllAreLeftOut() {
     Season three =
