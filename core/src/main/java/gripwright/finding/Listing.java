@@ -37,6 +37,14 @@ public record Listing(Style style, List<?> parts, int most) implements Message {
     return new Listing(style, parts, most);
   }
 
+  /**
+   * Returns parts of which only the first few are put into words, unless only one would be left
+   * out: it takes no more room than its count.
+   */
+  public static Listing few(int most, Style style, List<?> parts) {
+    return parts.size() <= most + 1 ? of(style, parts) : first(most, style, parts);
+  }
+
   @Override
   public String key() {
     return switch (style) {

@@ -1,5 +1,10 @@
 package gripwright.change;
 
+import java.math.BigDecimal;
+import java.util.Map;
+import gripwright.finding.Clause;
+import gripwright.finding.Listing;
+import gripwright.finding.WrittenText;
 import static gripwright.planning.Skarvdal.DRAG;
 import static gripwright.planning.Skarvdal.EDGE;
 import static gripwright.planning.Skarvdal.HALF_CRIMP;
@@ -258,9 +263,27 @@ class PlanChangesTest {
                 .demand(HALF_CRIMP, 1));
     assertEquals(
         List.of(
-            new PlanChange.PartChanged(MONDAY, PlanChange.Part.TITLE, "", "spring at the wall"),
-            new PlanChange.PartChanged(MONDAY, PlanChange.Part.DEMAND, "", "half-crimp 100 %"),
-            new PlanChange.PartChanged(MONDAY, PlanChange.Part.WEEKLY_RISE, "", "10 %"),
+            new PlanChange.PartChanged(
+                MONDAY,
+                PlanChange.Part.TITLE,
+                Optional.empty(),
+                Optional.of(new WrittenText("spring at the wall"))),
+            new PlanChange.PartChanged(
+                MONDAY,
+                PlanChange.Part.DEMAND,
+                Optional.empty(),
+                Optional.of(
+                    Listing.of(
+                        Listing.Style.COMMAS,
+                        List.of(
+                            new Clause(
+                                "diff.share",
+                                Map.of("grip", "half-crimp", "percent", BigDecimal.valueOf(100))))))),
+            new PlanChange.PartChanged(
+                MONDAY,
+                PlanChange.Part.WEEKLY_RISE,
+                Optional.empty(),
+                Optional.of(Clause.of("diff.percent", "percent", BigDecimal.valueOf(10)))),
             new PlanChange.BlockRewritten("base", MONDAY)),
         changes);
   }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.ability.Ability;
 import gripwright.athlete.Athlete;
-import gripwright.change.PlanChange;
 import gripwright.diff.EditionDiff;
 import gripwright.export.text.DayText;
 import gripwright.export.text.DiffText;
@@ -67,18 +66,6 @@ final class PseudoLocaleTest {
    */
   private static final Map<String, Function<Object, Stream<String>>> STILL_ENGLISH =
       Map.of(
-          "facts of athletes that changed",
-          said(
-              EditionDiff.class,
-              diff ->
-                  diff.facts().stream().flatMap(fact -> Stream.of(fact.before(), fact.after()))),
-          "parts of plans that changed",
-          said(
-              EditionDiff.class,
-              diff ->
-                  diff.plans().stream()
-                      .flatMap(plan -> plan.changes().stream())
-                      .flatMap(PseudoLocaleTest::parts)),
           "facts of findings that are texts",
           said(
               Finding.class,
@@ -146,15 +133,6 @@ final class PseudoLocaleTest {
   private static <T> Function<Object, Stream<String>> said(
       Class<T> by, Function<T, Stream<String>> what) {
     return said -> by.isInstance(said) ? what.apply(by.cast(said)) : Stream.empty();
-  }
-
-  private static Stream<String> parts(PlanChange change) {
-    if (change instanceof PlanChange.PartChanged part) {
-      return Stream.of(part.before(), part.after());
-    }
-    return change instanceof PlanChange.GoalChanged goal
-        ? Stream.of(goal.before(), goal.after())
-        : Stream.empty();
   }
 
   private static List<Path> files(String folder) throws IOException {

@@ -1,6 +1,7 @@
 package gripwright.export.json;
 
 import gripwright.change.PlanChange;
+import gripwright.finding.Message;
 import gripwright.hand.Hands;
 import gripwright.plan.Plan;
 import gripwright.protocol.Level;
@@ -9,9 +10,11 @@ import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
+import gripwright.wording.Wording;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -69,7 +72,7 @@ final class ChangeJson {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  static About about(PlanChange change) {
+  static About about(PlanChange change, Wording wording) {
     if (change instanceof PlanChange.ExerciseChanged c) {
       return new About(
           c.session(),
@@ -99,10 +102,10 @@ final class ChangeJson {
       return About.session(
           c.after(), null, c.before().minutes() + " min", c.after().minutes() + " min");
     }
-    return ofPlan(change);
+    return ofPlan(change, wording);
   }
 
-  private static About ofPlan(PlanChange change) {
+  private static About ofPlan(PlanChange change, Wording wording) {
     if (change instanceof PlanChange.RetestChanged c) {
       return About.named(null, tests(c.before()), tests(c.after()));
     }
@@ -110,10 +113,11 @@ final class ChangeJson {
       return About.named(null, c.before().toString(), c.after().toString());
     }
     if (change instanceof PlanChange.GoalChanged c) {
-      return About.named(null, written(c.before()), written(c.after()));
+      return About.named(null, said(c.before(), wording), said(c.after(), wording));
     }
     if (change instanceof PlanChange.PartChanged c) {
-      return new About(null, null, null, word(c.part()), written(c.before()), written(c.after()));
+      return new About(
+          null, null, null, word(c.part()), said(c.before(), wording), said(c.after(), wording));
     }
     if (change instanceof PlanChange.BlockAdded c) {
       return About.named(c.block(), null, c.weeks() + " weeks");
@@ -146,8 +150,8 @@ final class ChangeJson {
     return About.named(null, null, null);
   }
 
-  private static @Nullable String written(String words) {
-    return words.isEmpty() ? null : words;
+  private static @Nullable String said(Optional<Message> message, Wording wording) {
+    return message.map(wording::say).orElse(null);
   }
 
   private static String waiver(Plan.Waiver waiver) {
