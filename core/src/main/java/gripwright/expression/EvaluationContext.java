@@ -83,7 +83,7 @@ public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluatio
     ExpressionCompiler.TruthCode where = compiler.where(every.where());
     ExpressionCompiler.TruthCode body = compiler.truth(every.body());
     ExpressionCompiler.NumberCode excess = Excess.code(every.body(), compiler, evaluation);
-    long weight = compiler.weightSince(before);
+    int weight = compiler.weightSince(before);
     @Nullable Object[] frame = compiler.frame(first);
     @Nullable Object worst = null;
     double most = -1;

@@ -94,7 +94,7 @@ public final class Excess {
     int before = compiler.compiled();
     TruthCode where = compiler.where(every.where());
     NumberCode body = ifBroken(every.body());
-    long weight = compiler.weightSince(before);
+    int weight = compiler.weightSince(before);
     compiler.leave();
     NumberCode code =
         frame -> {

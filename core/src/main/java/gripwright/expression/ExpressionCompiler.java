@@ -260,7 +260,7 @@ public final class ExpressionCompiler {
    *
    * @param before what {@link #compiled} was before that was compiled
    */
-  long weightSince(int before) {
+  int weightSince(int before) {
     return 1 + (compiled - before) / EXPRESSIONS_OF_A_STEP;
   }
 
@@ -303,7 +303,7 @@ public final class ExpressionCompiler {
     int before = compiled;
     TruthCode where = where(quantify.where());
     TruthCode body = truth(quantify.body());
-    long weight = weightSince(before);
+    int weight = weightSince(before);
     leave();
     boolean every = quantify.quantifier() == Expression.Quantifier.EVERY;
     int decided = every ? NO : YES;
@@ -393,7 +393,7 @@ public final class ExpressionCompiler {
     int before = compiled;
     TruthCode where = where(summarize.where());
     NumberCode value = summarize.value().isPresent() ? number(summarize.value().get()) : f -> 1;
-    long weight = weightSince(before);
+    int weight = weightSince(before);
     leave();
     Expression.Summary summary = summarize.summary();
     NumberCode code =
@@ -415,7 +415,17 @@ public final class ExpressionCompiler {
   }
 
   /** What came of a collection when it was last gone through, and for which subjects around. */
-  private record Memo(@Nullable Object things, @Nullable Object[] around, double result) {}
+  private static final class Memo {
+    private final @Nullable Object things;
+    private final @Nullable Object[] around;
+    private final double result;
+
+    Memo(@Nullable Object things, @Nullable Object[] around, double result) {
+      this.things = things;
+      this.around = around;
+      this.result = result;
+    }
+  }
 
   /**
    * Returns code that goes through a collection once, not again for each subject that shares it: as
@@ -437,7 +447,7 @@ public final class ExpressionCompiler {
     return frame -> {
       Object things = collection.at(frame);
       Memo last = (Memo) frame[frame.length - fromEnd];
-      if (last == null || last.things() != things || !same(last.around(), places, frame)) {
+      if (last == null || last.things != things || !same(last.around, places, frame)) {
         @Nullable Object[] now = new Object[places.length];
         for (int i = 0; i < places.length; i++) {
           now[i] = frame[places[i]];
@@ -445,7 +455,7 @@ public final class ExpressionCompiler {
         last = new Memo(things, now, code.at(frame));
         frame[frame.length - fromEnd] = last;
       }
-      return last.result();
+      return last.result;
     };
   }
 

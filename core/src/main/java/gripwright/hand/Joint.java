@@ -51,6 +51,11 @@ public enum Joint {
    */
   public record Name(Joint joint) implements Message {
 
+    /** Refuses null. */
+    public Name {
+      Objects.requireNonNull(joint, "joint");
+    }
+
     @Override
     public String key() {
       return switch (joint) {

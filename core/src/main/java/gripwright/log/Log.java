@@ -94,6 +94,21 @@ public record Log(String athlete, List<LogEntry> entries) {
     }
   }
 
+  /**
+   * Returns this log with the entries of another.
+   *
+   * @throws IllegalArgumentException if it is the log of another athlete
+   */
+  public Log and(Log other) {
+    if (!other.athlete.equals(athlete)) {
+      throw new IllegalArgumentException(
+          "the log of " + other.athlete + " is not the log of " + athlete);
+    }
+    List<LogEntry> both = new ArrayList<>(entries);
+    both.addAll(other.entries);
+    return new Log(athlete, both);
+  }
+
   /** Returns the entries of one kind, oldest first. */
   public <T extends LogEntry> List<T> of(Class<T> kind) {
     return entries.stream().filter(kind::isInstance).map(kind::cast).toList();

@@ -1,5 +1,7 @@
 package gripwright.protocol;
 
+import java.util.Objects;
+
 /**
  * From where on a hold is hard. Hard work keeps days from other hard work on the same fingers, and
  * several built-in rules ask for it.
@@ -19,6 +21,7 @@ public final class Hardness {
 
   /** Tells whether a level is hard by what is written, whatever is known of the maximum. */
   public static boolean isWritten(Level level) {
+    Objects.requireNonNull(level, "level");
     return (level instanceof Level.Effort effort && effort.outOfTen() >= EFFORT)
         || (level instanceof Level.Reserve reserve
             && reserve.time().toNanos() / 1e9 <= RESERVE_SECONDS);

@@ -102,9 +102,7 @@ public sealed interface Level extends Message {
     public String key() {
       return added.kilograms() == 0
           ? "common.level-body-mass"
-          : added.kilograms() > 0
-              ? "common.level-body-mass-more"
-              : "common.level-body-mass-less";
+          : added.kilograms() > 0 ? "common.level-body-mass-more" : "common.level-body-mass-less";
     }
 
     @Override

@@ -121,7 +121,7 @@ public record Protocol(
    */
   public long size(Map<String, Argument> arguments) {
     Map<String, Argument> all = new HashMap<>(parameters);
-    all.putAll(arguments);
+    all.putAll(Objects.requireNonNull(arguments, "arguments"));
     return size(steps, all);
   }
 
@@ -131,6 +131,8 @@ public record Protocol(
    * @param arguments values by parameter name; a number of repeats that is not there counts as one
    */
   public static long size(List<Part> parts, Map<String, Argument> arguments) {
+    Objects.requireNonNull(parts, "parts");
+    Objects.requireNonNull(arguments, "arguments");
     long size = 0;
     for (Part part : parts) {
       if (part instanceof Part.Repeat repeat) {

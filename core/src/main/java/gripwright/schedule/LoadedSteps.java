@@ -17,6 +17,9 @@ public final class LoadedSteps {
   private final List<LoadedStep> steps = new ArrayList<>();
   private final Map<LoadedStep, LoadedStep> known = new HashMap<>();
 
+  /** Begins with none. */
+  public LoadedSteps() {}
+
   /** Adds a hold. */
   public void hold(double seconds, Load load) {
     add(new LoadedStep(seconds, Optional.of(load)));

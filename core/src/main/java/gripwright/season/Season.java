@@ -2,7 +2,6 @@ package gripwright.season;
 
 import gripwright.athlete.Athlete;
 import gripwright.log.Log;
-import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
@@ -125,15 +124,9 @@ public final class Season {
         throw new IllegalArgumentException(
             "a log of " + log.athlete() + ", who is none of " + athletes.keySet());
       }
-      together.merge(log.athlete(), log, Season::both);
+      together.merge(log.athlete(), log, Log::and);
     }
     return together;
-  }
-
-  private static Log both(Log one, Log other) {
-    List<LogEntry> entries = new ArrayList<>(one.entries());
-    entries.addAll(other.entries());
-    return new Log(one.athlete(), entries);
   }
 
   /**

@@ -289,7 +289,17 @@ public record Season(Athlete athlete, Log log, Plan plan) {
     Block.Content all = block.content();
     List<Block> less = new ArrayList<>();
     if (block.weeks() > 1) {
-      less.add(new Block(block.name(), block.weeks() - 1, all, new TreeMap<>()));
+      int weeks = block.weeks() - 1;
+      less.add(
+          new Block(
+              block.name(),
+              weeks,
+              new Block.Content(
+                  all.sessions(),
+                  all.advances(),
+                  all.eases().stream().filter(e -> e.week() <= weeks).toList(),
+                  all.introductions()),
+              new TreeMap<>()));
     }
     List<Block.Content> contents = new ArrayList<>();
     without(all.sessions())
@@ -311,7 +321,13 @@ public record Season(Athlete athlete, Log log, Plan plan) {
     without(all.introductions())
         .forEach(
             l -> contents.add(new Block.Content(all.sessions(), all.advances(), all.eases(), l)));
-    contents.forEach(c -> less.add(new Block(block.name(), block.weeks(), c, Map.of())));
+    for (Block.Content content : contents) {
+      try {
+        less.add(new Block(block.name(), block.weeks(), content, Map.of()));
+      } catch (IllegalArgumentException cannotBe) {
+        continue; // such as progress of a grip that is no longer trained
+      }
+    }
     return less.stream();
   }
 

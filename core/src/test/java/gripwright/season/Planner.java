@@ -1,6 +1,7 @@
 package gripwright.season;
 
 import gripwright.athlete.Athlete;
+import gripwright.budget.Meter;
 import gripwright.finding.Finding;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
@@ -47,6 +48,7 @@ public final class Planner {
       Log log,
       List<RuleSet> ruleSets,
       Map<String, Protocol> protocols) {
-    return PlanCompiler.compile(plan, athlete, log, ruleSets, protocols);
+    return PlanCompiler.compile(
+        LogTimeline.of(plan, athlete, log), ruleSets, protocols, Meter.unbounded(), () -> {});
   }
 }

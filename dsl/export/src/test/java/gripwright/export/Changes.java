@@ -50,8 +50,13 @@ public final class Changes {
             new FactChange("sunniva", FactChange.Fact.AWAY, List.of(), written("2027-02-01 to 2027-02-07"))),
         List.of(plan),
         List.of(Season.empty()),
-        List.of(new PlanDiff(plan, plan, of(plan), List.of(new Caution.OfGrip("half-crimp", "new")),
-            List.of(new Caution.OfGrip("half-crimp", "old")))),
+        List.of(
+            new PlanDiff(
+                plan,
+                plan,
+                of(plan),
+                List.of(new Caution.OfGrip("half-crimp", "new")),
+                List.of(new Caution.OfGrip("half-crimp", "old")))),
         List.of(finding),
         List.of(finding));
   }

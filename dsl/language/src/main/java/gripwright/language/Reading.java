@@ -3,6 +3,7 @@ package gripwright.language;
 import gripwright.athlete.Athlete;
 import gripwright.compare.Comparison;
 import gripwright.finding.Finding;
+import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.grip.Grip;
 import gripwright.language.build.Model;
@@ -11,6 +12,7 @@ import gripwright.language.finding.LocatedFinding;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import gripwright.log.Log;
+import gripwright.log.LogEntry;
 import gripwright.plan.Plan;
 import gripwright.protocol.Protocol;
 import gripwright.rule.RuleSet;
@@ -18,10 +20,13 @@ import gripwright.season.CompiledSeason;
 import gripwright.season.Season;
 import gripwright.season.SeasonOptions;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -36,11 +41,40 @@ public final class Reading {
   private final ReadOptions options;
   private final Findings findings;
 
+  /** What is known beside the text, by athlete. */
+  private final SortedMap<String, Log> otherLogs;
+
   Reading(Model model, boolean fileRead, ReadOptions options) {
+    this(model, fileRead, options, new TreeMap<>());
+  }
+
+  private Reading(
+      Model model, boolean fileRead, ReadOptions options, SortedMap<String, Log> otherLogs) {
     this.model = model;
     this.fileRead = fileRead;
     this.options = options;
     this.findings = Findings.of(model.findings(), options);
+    this.otherLogs = otherLogs;
+  }
+
+  /**
+   * Returns this reading with more of what is known of its athletes, such as logs from a database.
+   * Their entries count like those of the text; a finding about one of them stands at the beginning
+   * of the file that was named.
+   *
+   * @param more logs of athletes that were read; several of one athlete are taken together
+   * @throws IllegalArgumentException if a log is of none of the athletes
+   */
+  public Reading withLogs(Collection<Log> more) {
+    SortedMap<String, Log> all = new TreeMap<>(otherLogs);
+    for (Log log : more) {
+      if (!model.athletes().containsKey(log.athlete())) {
+        throw new IllegalArgumentException(
+            "a log of " + log.athlete() + ", who is none of " + model.athletes().keySet());
+      }
+      all.merge(log.athlete(), log, Log::and);
+    }
+    return new Reading(model, fileRead, options, all);
   }
 
   /** Tells whether the file that was named could be read at all. */
@@ -112,7 +146,9 @@ public final class Reading {
 
   /** Returns one log for each athlete that has any, by the athlete's name. */
   public SortedMap<String, Log> logs() {
-    return model.logs();
+    SortedMap<String, Log> all = new TreeMap<>(model.logs());
+    otherLogs.forEach((name, log) -> all.merge(name, log, Log::and));
+    return Collections.unmodifiableSortedMap(all);
   }
 
   /**
@@ -157,7 +193,7 @@ public final class Reading {
     return Season.of(
             model.plans().values(),
             athletes,
-            model.logs().values().stream().filter(log -> names.contains(log.athlete())).toList(),
+            logs().values().stream().filter(log -> names.contains(log.athlete())).toList(),
             model.ruleSets().values())
         .withProtocols(model.protocols().values())
         .withMistakesLeftOut();
@@ -165,9 +201,27 @@ public final class Reading {
 
   /** Returns a finding about this model with the text that its place stands for. */
   public LocatedFinding located(Finding finding) {
-    Optional<Source> source = model.places().find(finding.place());
+    Optional<Source> source = inText(finding.place()).flatMap(model.places()::find);
     return source
         .map(s -> LocatedFinding.at(s.file(), s.span(), finding))
         .orElseGet(() -> LocatedFinding.at(model.files().get(0), new Span(0, 0), finding));
+  }
+
+  /** Returns a place as it is without the logs from elsewhere; empty if it is in one of them. */
+  private Optional<ModelPath> inText(ModelPath place) {
+    List<ModelPath.Step> steps = place.steps();
+    if (steps.size() < 2
+        || !steps.get(0).kind().equals("log")
+        || !steps.get(1).kind().equals("entry")
+        || !otherLogs.containsKey(steps.get(0).name())) {
+      return Optional.of(place);
+    }
+    String athlete = steps.get(0).name();
+    int entry = Integer.parseInt(steps.get(1).name()) - 1;
+    LogEntry line = logs().getOrDefault(athlete, Log.empty(athlete)).entries().get(entry);
+    int written = model.logs().getOrDefault(athlete, Log.empty(athlete)).entries().indexOf(line);
+    return written < 0
+        ? Optional.empty()
+        : Optional.of(ModelPath.of("log", athlete).then("entry", written + 1));
   }
 }

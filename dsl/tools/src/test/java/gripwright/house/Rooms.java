@@ -17,7 +17,7 @@ public final class Rooms {
   public static final String CORE = "core";
 
   /** Rooms that any other of the core may use without an arrow. */
-  private static final List<String> OPEN = List.of("quantity", "ability", "finding");
+  private static final List<String> OPEN = List.of("quantity", "ability", "finding", "budget");
 
   private static final Map<String, List<String>> ROOMS = new LinkedHashMap<>();
 
@@ -32,7 +32,7 @@ public final class Rooms {
     room("plan", "grip", "protocol");
     room("expression", "grip");
     room("compare", "grip", "protocol");
-    room("log", "strength");
+    room("log", "athlete", "strength");
     room("schedule", "athlete", "plan");
     room("change", "schedule");
     room("history", "log", "schedule");
@@ -48,9 +48,10 @@ public final class Rooms {
     room("season", "change", "planning");
     room("review", "season");
     room("diff", "compare", "season");
+    room("wording", "rule");
 
     room("language.source");
-    room("language.finding", CORE, "language.source");
+    room("language.finding", "language.source", "wording");
     room("language.syntax", "language.finding");
     room("language.format", "language.syntax");
     room("language.resolve", "language.syntax");

@@ -25,7 +25,6 @@ import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Slip;
 import gripwright.tissue.TissueModel;
-import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -63,9 +62,7 @@ final class GripJson {
           json.list("grips", survey.rows(), row -> json.object(() -> grips.grip(row)));
           json.list("athleteNotes", survey.notes(), n -> json.object(() -> grips.gate(n)));
           json.list(
-              "reservations",
-              survey.reservations(),
-              r -> json.text(words.of("grips.caveat", r)));
+              "reservations", survey.reservations(), r -> json.text(words.of("grips.caveat", r)));
           json.list("cautions", Caution.general(), c -> json.text(words.of(c)));
           FindingJson.list(json, findings);
         });

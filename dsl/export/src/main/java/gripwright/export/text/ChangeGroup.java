@@ -119,8 +119,7 @@ record ChangeGroup(List<PlanChange> changes) {
       case REST -> scheme.restBetweenHolds();
       case SET_REST -> scheme.restBetweenSets();
       case LOAD -> exercise.totalLoad();
-      case LEVEL ->
-          exercise.percentOfMax().isPresent() ? level(exercise) : scheme.levels();
+      case LEVEL -> exercise.percentOfMax().isPresent() ? level(exercise) : scheme.levels();
       case REHABILITATION -> exercise.rehabilitation();
       case ORDER -> exercise.order();
       case HARDNESS -> exercise.hard();
@@ -138,8 +137,7 @@ record ChangeGroup(List<PlanChange> changes) {
         .map(PlannedExercise::setup)
         .map(
             setup ->
-                List.<Object>of(
-                    setup.grip().name(), setup.edge(), setup.hands(), setup.lifting()))
+                List.<Object>of(setup.grip().name(), setup.edge(), setup.hands(), setup.lifting()))
         .toList();
   }
 

@@ -50,8 +50,7 @@ final class ChangeWords {
     if (change instanceof PlanChange.SessionTimed c) {
       return at(
           where(group, after),
-          words.say(
-              "diff.minutes", "after", c.after().minutes(), "before", c.before().minutes()));
+          words.say("diff.minutes", "after", c.after().minutes(), "before", c.before().minutes()));
     }
     if (change instanceof PlanChange.SessionAdded c) {
       return at(days(group), isNew(c.session().name()));
@@ -186,8 +185,7 @@ final class ChangeWords {
     waiver.session().ifPresent(session -> place.add(session));
     waiver
         .exercise()
-        .ifPresent(
-            exercise -> place.add(words.say("diff.waiver-exercise", "exercise", exercise)));
+        .ifPresent(exercise -> place.add(words.say("diff.waiver-exercise", "exercise", exercise)));
     return place.isEmpty()
         ? waiver.rule()
         : words.say("diff.waiver-in", "rule", waiver.rule(), "place", String.join(" ", place));
@@ -288,8 +286,7 @@ final class ChangeWords {
         day.equals(one.date())
             ? same ? "diff.test-same" : "diff.test-changed"
             : same ? "diff.test-moved" : "diff.test-moved-changed";
-    return words.say(
-        key, "days", days, "day", words.day(day), "after", is, "before", was);
+    return words.say(key, "days", days, "day", words.day(day), "after", is, "before", was);
   }
 
   private String test(List<DatedRetest> tests) {
@@ -307,8 +304,7 @@ final class ChangeWords {
   }
 
   private String exercise(PlannedExercise exercise) {
-    return words.say(
-        "diff.exercise", "protocol", exercise.protocol(), "setup", setup(exercise));
+    return words.say("diff.exercise", "protocol", exercise.protocol(), "setup", setup(exercise));
   }
 
   private String setup(ExerciseChanged change) {
@@ -324,16 +320,12 @@ final class ChangeWords {
     String is = value(one.after(), one.measure());
     return switch (one.measure()) {
       case LOAD ->
-          words.say("diff.load", "after", range(group.loads(false)), "before", range(group.loads(true)));
+          words.say(
+              "diff.load", "after", range(group.loads(false)), "before", range(group.loads(true)));
       case PROTOCOL, GRIP, HANDS, HARDNESS -> instead("diff.instead", is, was);
-      case SETS ->
-          instead("diff.sets", words.count("page.sets", one.after().scheme().sets()), was);
+      case SETS -> instead("diff.sets", words.count("page.sets", one.after().scheme().sets()), was);
       case REPETITIONS ->
-          words.count(
-              "diff.repetitions",
-              one.after().scheme().repetitionsPerSet(),
-              "before",
-              was);
+          words.count("diff.repetitions", one.after().scheme().repetitionsPerSet(), "before", was);
       case EDGE, HOLD, REST, SET_REST, ORDER ->
           instead(Words.key("diff.measure", one.measure()), is, was);
       case COURSE -> words.say("diff.course");
@@ -369,9 +361,7 @@ final class ChangeWords {
   private String range(List<Load> loads) {
     Load least = Collections.min(loads);
     Load most = Collections.max(loads);
-    return least.toString().equals(most.toString())
-        ? least.toString()
-        : words.range(least, most);
+    return least.toString().equals(most.toString()) ? least.toString() : words.range(least, most);
   }
 
   /** Returns one thing about an exercise in words with its unit; empty if it has none. */

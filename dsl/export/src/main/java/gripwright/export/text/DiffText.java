@@ -16,8 +16,8 @@ import java.util.function.Consumer;
 
 /**
  * What changed in meaning from one edition to another, as a coach reads it: causes first, then plan
- * by plan, the most important first, then findings. Its words, and how days are written, come from a
- * bundle of messages. Stateless and thread-safe.
+ * by plan, the most important first, then findings. Its words, and how days are written, come from
+ * a bundle of messages. Stateless and thread-safe.
  */
 public final class DiffText {
 

@@ -70,7 +70,8 @@ final class ExerciseTable {
         .ifPresent(
             plan ->
                 page.wrapped(
-                    INDENT + BETWEEN, words.say("season.rehabilitation", "plan", Page.clean(plan))));
+                    INDENT + BETWEEN,
+                    words.say("season.rehabilitation", "plan", Page.clean(plan))));
   }
 
   private String left(EndReserve reserve) {

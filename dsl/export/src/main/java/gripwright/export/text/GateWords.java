@@ -23,7 +23,8 @@ final class GateWords {
   /** Returns what stays closed of a grip that is open, one sentence a rule. */
   List<String> limits(GripSurvey.Row row) {
     return row.limited()
-        ? row.limits().stream().filter(Gate::closes)
+        ? row.limits().stream()
+            .filter(Gate::closes)
             .map(gate -> words.written(gate.message()))
             .toList()
         : List.of();
@@ -76,9 +77,7 @@ final class GateWords {
     String key =
         missing instanceof Gate.Level
             ? "grips.needed-ability"
-            : missing instanceof Gate.Familiarity
-                ? "grips.needed-grip"
-                : "grips.needed-training";
+            : missing instanceof Gate.Familiarity ? "grips.needed-grip" : "grips.needed-training";
     return words.say(key, "asked", said.asked(), "has", said.has(), "grip", said.what());
   }
 }

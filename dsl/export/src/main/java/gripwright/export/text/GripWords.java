@@ -84,9 +84,7 @@ final class GripWords {
   List<String> advice(GripSurvey.Row row) {
     Map<Reason, List<String>> byReason = new LinkedHashMap<>();
     for (FitAdvice advice : row.fit().advice()) {
-      byReason
-          .computeIfAbsent(Reason.of(advice), r -> new ArrayList<>())
-          .add(finger(advice));
+      byReason.computeIfAbsent(Reason.of(advice), r -> new ArrayList<>()).add(finger(advice));
     }
     return byReason.isEmpty()
         ? List.of()
@@ -122,11 +120,7 @@ final class GripWords {
       case AWAY_FROM_NATURAL, AT_OWN_LIMIT -> words.of(advice.finger());
       default ->
           words.say(
-              "grips.finger-by",
-              "finger",
-              advice.finger(),
-              "degrees",
-              degrees(advice.degrees()));
+              "grips.finger-by", "finger", advice.finger(), "degrees", degrees(advice.degrees()));
     };
   }
 

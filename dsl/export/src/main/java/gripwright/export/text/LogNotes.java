@@ -15,7 +15,6 @@ import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.LogChange;
-import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -105,8 +104,7 @@ final class LogNotes {
                     kind,
                     "date",
                     words.day(p.date())))
-        .orElseGet(
-            () -> words.say("season.trained", "session", session.name(), "happened", kind));
+        .orElseGet(() -> words.say("season.trained", "session", session.name(), "happened", kind));
   }
 
   /** Adds how a session of the past felt and what of it was left out. */
@@ -119,7 +117,9 @@ final class LogNotes {
     happened.planned().stream()
         .flatMap(planned -> ExerciseMatch.of(planned, line).stream())
         .forEach(match -> page.wrapped("    ", Page.clean(line(match))));
-    line.note().ifPresent(note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));
+    line.note()
+        .ifPresent(
+            note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));
   }
 
   private String line(ExerciseMatch match) {
@@ -138,11 +138,17 @@ final class LogNotes {
     match
         .done()
         .map(Done::effort)
-        .ifPresent(e -> e.ifPresent(v -> facts.add(words.say("season.effort", "score", Numbers.plain(v, 1)))));
+        .ifPresent(
+            e ->
+                e.ifPresent(
+                    v -> facts.add(words.say("season.effort", "score", Numbers.plain(v, 1)))));
     match
         .done()
         .map(Done::pain)
-        .ifPresent(p -> p.ifPresent(v -> facts.add(words.say("season.pain", "score", Numbers.plain(v, 1)))));
+        .ifPresent(
+            p ->
+                p.ifPresent(
+                    v -> facts.add(words.say("season.pain", "score", Numbers.plain(v, 1)))));
     String what =
         match
             .done()

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import gripwright.wording.Messages;
 import gripwright.wording.Wording;
-import java.util.Map;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -43,7 +43,8 @@ final class EveryCodeIsWordedTest {
   }
 
   private static List<Path> files() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("../../core/src/main/resources/gripwright/wording"))) {
+    try (Stream<Path> files =
+        Files.list(Path.of("../../core/src/main/resources/gripwright/wording"))) {
       return files.filter(f -> f.toString().endsWith(".properties")).sorted().toList();
     }
   }

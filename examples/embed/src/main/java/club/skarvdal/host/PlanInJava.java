@@ -23,6 +23,7 @@ import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledSeason;
 import gripwright.season.Season;
 import gripwright.strength.StrengthTest;
+import gripwright.wording.Wording;
 import java.io.PrintStream;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -69,7 +70,11 @@ public final class PlanInJava {
                 + " on body mass)");
       }
     }
-    compiled.plans().get(0).cautions().forEach(caution -> out.println("* " + caution));
+    compiled
+        .plans()
+        .get(0)
+        .cautions()
+        .forEach(caution -> out.println("* " + Wording.english().say(caution)));
   }
 
   static Athlete athlete() {
