@@ -247,7 +247,7 @@ public final class ExpressionCompiler {
         return thing == null ? UNDECIDED : access.read().test(thing) ? YES : NO;
       };
     }
-    throw new IllegalArgumentException(e.type().inWords() + " is not a yes or no");
+    throw new IllegalArgumentException(e.type() + " is not a yes or no");
   }
 
   /** Returns how many expressions were compiled so far. */
@@ -375,7 +375,7 @@ public final class ExpressionCompiler {
         return thing == null ? Double.NaN : access.read().applyAsDouble(thing);
       };
     }
-    throw new IllegalArgumentException(e.type().inWords() + " is not a number");
+    throw new IllegalArgumentException(e.type() + " is not a number");
   }
 
   private NumberCode arithmetic(Expression.Arithmetic arithmetic) {
@@ -487,6 +487,6 @@ public final class ExpressionCompiler {
         return thing == null ? null : access.read().apply(thing);
       };
     }
-    throw new IllegalArgumentException(e.type().inWords() + " is not a thing or a word");
+    throw new IllegalArgumentException(e.type() + " is not a thing or a word");
   }
 }

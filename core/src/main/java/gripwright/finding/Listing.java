@@ -18,6 +18,8 @@ public record Listing(Style style, List<?> parts, int most) implements Message {
     COMMAS,
     /** With commas, and a word before the last. */
     AND,
+    /** With commas, and the word for a choice before the last. */
+    OR,
     /** As clauses of one sentence. */
     CLAUSES
   }
@@ -50,6 +52,7 @@ public record Listing(Style style, List<?> parts, int most) implements Message {
     return switch (style) {
       case COMMAS -> "common.list";
       case AND -> "common.list-and";
+      case OR -> "common.list-or";
       case CLAUSES -> "common.clauses";
     };
   }

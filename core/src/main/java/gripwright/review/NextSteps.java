@@ -1,7 +1,10 @@
 package gripwright.review;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.history.ExerciseMatch;
 import gripwright.log.Log;
@@ -16,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What a coach would do next, the most important first: pain, then tests that do not fit, then work
@@ -80,7 +84,7 @@ final class NextSteps {
     }
     pain();
     oddTests();
-    Map<String, List<Done>> exercises = exercises();
+    Map<Message, List<Done>> exercises = exercises();
     tooMuch(exercises);
     weaker();
     loads();
@@ -148,13 +152,13 @@ final class NextSteps {
   /** Says what is to be stopped or held. */
   private static Finding on(PainCourse course, Finding step) {
     if (course.place() instanceof PainCourse.InFinger finger) {
-      return step.with("what", "every grip that uses the " + finger.finger() + " finger");
+      return step.with("what", Clause.of("review.grips-of-finger", "finger", finger.finger()));
     }
     return step.with(
         "what",
         course.place() instanceof PainCourse.InGrip grip
-            ? grip.grip() + " and grips with the same fingers"
-            : "climbing and hard finger training");
+            ? Clause.of("review.grips-alike", "grip", grip.grip())
+            : Clause.of("review.climbing"));
   }
 
   private void oddTests() {
@@ -179,8 +183,8 @@ final class NextSteps {
   }
 
   /** Returns what was done lately of each exercise, oldest first. */
-  private Map<String, List<Done>> exercises() {
-    Map<String, List<Done>> exercises = new LinkedHashMap<>();
+  private Map<Message, List<Done>> exercises() {
+    Map<Message, List<Done>> exercises = new LinkedHashMap<>();
     for (ReviewedSession session : sessions) {
       if (session.trained() && lately(session.date())) {
         for (ReviewedSession.Work work : session.work()) {
@@ -190,7 +194,7 @@ final class NextSteps {
                   done ->
                       exercises
                           .computeIfAbsent(
-                              done.protocol() + " on " + done.setup(), name -> new ArrayList<>())
+                              exercise(done), name -> new ArrayList<>())
                           .add(new Done(session.date(), work.match())));
         }
       }
@@ -198,11 +202,16 @@ final class NextSteps {
     return exercises;
   }
 
+  private static Message exercise(LogEntry.Done done) {
+    return new Clause(
+        "review.exercise", Map.of("protocol", done.protocol(), "setup", done.setup()));
+  }
+
   private boolean lately(LocalDate date) {
     return ChronoUnit.DAYS.between(date, day) < LATELY;
   }
 
-  private void tooMuch(Map<String, List<Done>> exercises) {
+  private void tooMuch(Map<Message, List<Done>> exercises) {
     exercises.forEach(
         (name, all) -> {
           if (all.size() >= TWICE) {
@@ -214,15 +223,17 @@ final class NextSteps {
                     .with("first", one.date())
                     .with("second", other.date());
             if (missed(one) && missed(other)) {
-              steps.add(about.with("missed", sets(one) + " and " + sets(other)));
+              steps.add(about.with("missed", Listing.of(Listing.Style.AND, List.of(sets(one), sets(other)))));
             } else if (one.line().effort().orElse(0) >= TOO_HARD
                 && other.line().effort().orElse(0) >= TOO_HARD) {
               steps.add(
                   about.with(
                       "effort",
-                      Numbers.plain(one.line().effort().orElse(0), 1)
-                          + " and "
-                          + Numbers.plain(other.line().effort().orElse(0), 1)));
+                      Listing.of(
+                          Listing.Style.AND,
+                          List.of(
+                              Numbers.plain(one.line().effort().orElse(0), 1),
+                              Numbers.plain(other.line().effort().orElse(0), 1)))));
             }
           }
         });
@@ -232,11 +243,16 @@ final class NextSteps {
     return done.match().setsDone().orElse(0) < done.match().setsAsked().orElse(0);
   }
 
-  private static String sets(Done done) {
-    return done.match().setsDone().orElse(0)
-        + (done.match().setsAsked().isPresent() ? " of " + done.match().setsAsked().getAsInt() : "")
-        + " sets"
-        + done.line().load().map(l -> " at " + rounded(l)).orElse("");
+  private static Message sets(Done done) {
+    Map<String, Object> facts = new TreeMap<>();
+    facts.put("sets", done.match().setsDone().orElse(0));
+    done.match().setsAsked().ifPresent(asked -> facts.put("asked", asked));
+    done.line().load().ifPresent(load -> facts.put("load", rounded(load)));
+    return new Clause(
+        "review.sets"
+            + (facts.containsKey("asked") ? "-of" : "")
+            + (facts.containsKey("load") ? "-at" : ""),
+        facts);
   }
 
   private void weaker() {
@@ -315,7 +331,7 @@ final class NextSteps {
     }
   }
 
-  private void earned(Map<String, List<Done>> exercises) {
+  private void earned(Map<Message, List<Done>> exercises) {
     exercises.forEach(
         (name, all) -> {
           if (all.size() >= TWICE) {

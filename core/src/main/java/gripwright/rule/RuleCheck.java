@@ -7,6 +7,7 @@ import gripwright.expression.ExpressionCompiler;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.expression.Subjects;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
 import gripwright.history.LogTimeline;
@@ -173,7 +174,9 @@ public final class RuleCheck {
     for (String name : new TreeSet<>(plan.ruleSets())) {
       if (!known.contains(name)) {
         findings.add(
-            Finding.error("name.unknown", plan.path()).with("kind", "rules").with("name", name));
+            Finding.error("name.unknown", plan.path())
+                .with("kind", Clause.of("term.kind-rules"))
+                .with("name", name));
       }
     }
     Set<String> names = new HashSet<>();
@@ -184,7 +187,9 @@ public final class RuleCheck {
     }
     for (String name : twice) {
       findings.add(
-          Finding.error("name.doubled", plan.path()).with("kind", "rule").with("name", name));
+          Finding.error("name.doubled", plan.path())
+              .with("kind", Clause.of("term.kind-rule"))
+              .with("name", name));
     }
     return findings;
   }

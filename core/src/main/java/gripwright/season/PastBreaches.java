@@ -3,6 +3,7 @@ package gripwright.season;
 import gripwright.finding.Finding;
 import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
+import gripwright.finding.WrittenText;
 import gripwright.history.LogTimeline;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
@@ -59,7 +60,9 @@ final class PastBreaches {
     Finding breach =
         Finding.advice("plan.past-breach", past.get(0))
             .with("rule", finding.rule().orElse(finding.code()))
-            .with("message", finding.arguments().getOrDefault("message", ""))
+            .with(
+                "message",
+                new WrittenText(String.valueOf(finding.arguments().getOrDefault("message", ""))))
             .with("dates", dates(past.stream().flatMap(p -> date(p).stream()).distinct().toList()));
     for (ModelPath place : past) {
       breach = breach.alsoAt(place);

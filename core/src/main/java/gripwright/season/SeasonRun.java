@@ -5,6 +5,7 @@ import gripwright.budget.Limit;
 import gripwright.budget.Meter;
 import gripwright.budget.OverBudget;
 import gripwright.budget.Stage;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.history.LogTimeline;
@@ -154,7 +155,7 @@ final class SeasonRun {
         ? Optional.empty()
         : Optional.of(
             Finding.error("name.unknown", plan.path())
-                .with("kind", "athlete")
+                .with("kind", Clause.of("term.kind-athlete"))
                 .with("name", athlete));
   }
 

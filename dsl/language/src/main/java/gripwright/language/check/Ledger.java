@@ -1,6 +1,8 @@
 package gripwright.language.check;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Nearest;
 import gripwright.finding.Severity;
@@ -110,6 +112,11 @@ final class Ledger {
    * as names are, since that was told.
    */
   void unknown(Word word, String kind, Collection<String> known) {
+    unknown(word, Terms.kind(kind), known);
+  }
+
+  /** Reports a name that is not known, of a kind whose words have facts in them. */
+  void unknown(Word word, Message kind, Collection<String> known) {
     if (isMiswritten(word)) {
       spoil();
       return;
@@ -127,7 +134,7 @@ final class Ledger {
           "name",
           word.text(),
           "known",
-          String.join(", ", known));
+          Listing.of(Listing.Style.COMMAS, List.copyOf(known)));
     } else {
       error(word, "name.unknown", "kind", kind, "name", word.text());
     }
@@ -142,6 +149,12 @@ final class Ledger {
    */
   <T> Optional<T> word(
       Word word, String kind, Function<String, Optional<T>> parse, Collection<String> known) {
+    return word(word, Terms.kind(kind), parse, known);
+  }
+
+  /** Returns what a word of a fixed list stands for, whose words have facts in them. */
+  <T> Optional<T> word(
+      Word word, Message kind, Function<String, Optional<T>> parse, Collection<String> known) {
     Optional<T> found = parse.apply(word.text());
     if (found.isEmpty()) {
       unknown(word, kind, known);

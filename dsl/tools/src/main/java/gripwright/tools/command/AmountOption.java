@@ -1,5 +1,6 @@
 package gripwright.tools.command;
 
+import gripwright.expression.Type;
 import gripwright.finding.Nearest;
 import gripwright.quantity.Dimension;
 import gripwright.quantity.Length;
@@ -7,6 +8,7 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
+import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -142,7 +144,7 @@ final class AmountOption {
             + ", in "
             + inWords(units)
             + ", not "
-            + found.map(u -> u.dimension().inWords() + " such as ").orElse("")
+            + found.map(u -> Wording.english().say(new Type.Quantity(u.dimension()).words()) + " such as ").orElse("")
             + "`"
             + written
             + "`"

@@ -118,7 +118,7 @@ final class OddTokens {
     }
     int character = text.codePointAt(0);
     Finding finding = Mistakes.error("syntax.character").with("found", LookAlikes.name(character));
-    String meant = LookAlikes.meant(character);
+    Object meant = LookAlikes.meant(character);
     mistakes.add(scan.span(token), meant == null ? finding : finding.with("suggestion", meant));
   }
 
