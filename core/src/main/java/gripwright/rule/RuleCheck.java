@@ -10,6 +10,7 @@ import gripwright.expression.Subjects;
 import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
+import gripwright.finding.Topic;
 import gripwright.history.LogTimeline;
 import gripwright.plan.Plan;
 import gripwright.rule.view.PlanView;
@@ -25,9 +26,6 @@ import java.util.stream.Stream;
 
 /** Checks a compiled plan against rules. Stateless; the same input gives the same findings. */
 public final class RuleCheck {
-
-  /** The code of a waiver that waives nothing. */
-  public static final String WAIVER_UNUSED = WaiverBook.UNUSED;
 
   private RuleCheck() {}
 
@@ -149,7 +147,7 @@ public final class RuleCheck {
 
   /** Tells whether a finding is about a waiver itself, whatever athlete the plan is for. */
   public static boolean isAboutWaiver(Finding finding) {
-    return WaiverBook.isAboutWaiver(finding);
+    return finding.topic().filter(Topic::isWaiver).isPresent();
   }
 
   private static List<RuleSet> named(Plan plan, List<RuleSet> ruleSets) {
@@ -175,6 +173,7 @@ public final class RuleCheck {
       if (!known.contains(name)) {
         findings.add(
             Finding.error("name.unknown", plan.path())
+                .about(Topic.UNKNOWN_NAME)
                 .with("kind", Clause.of("term.kind-rules"))
                 .with("name", name));
       }

@@ -43,13 +43,8 @@ final class PastBreaches {
       List<ModelPath> ahead = places.stream().filter(p -> !past.contains(p)).toList();
       if (!ahead.isEmpty()) {
         settled.add(
-            new Finding(
-                finding.code(),
-                finding.severity(),
-                ahead.get(0),
-                finding.arguments(),
-                finding.places().isEmpty() ? List.of() : ahead,
-                finding.waivedBecause()));
+            finding.withPlaces(
+                ahead.get(0), finding.places().isEmpty() ? List.of() : ahead));
       }
       settled.add(breach(finding, past));
     }

@@ -6,6 +6,7 @@ import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Nearest;
 import gripwright.finding.Severity;
+import gripwright.finding.Topic;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.ParsedFile;
@@ -84,8 +85,7 @@ final class Ledger {
   }
 
   private Finding finding(Severity severity, String code, Object... arguments) {
-    Finding finding =
-        new Finding(code, severity, place, java.util.Map.of(), List.of(), Optional.empty());
+    Finding finding = Finding.of(code, severity, place);
     for (int i = 0; i < arguments.length; i += 2) {
       finding = finding.with((String) arguments[i], arguments[i + 1]);
     }
@@ -104,7 +104,9 @@ final class Ledger {
   private boolean isMiswritten(Word word) {
     return file.findings().stream()
         .anyMatch(
-            f -> f.finding().code().equals("syntax.name") && f.span().equals(file.span(word.id())));
+            f ->
+                f.finding().isAbout(Topic.MISWRITTEN_NAME)
+                    && f.span().equals(file.span(word.id())));
   }
 
   /**

@@ -147,7 +147,8 @@ final class RuleSetCheck {
               requirement.get(),
               message.get(),
               source,
-              neverWaived));
+              neverWaived,
+            Optional.empty()));
     }
   }
 }
