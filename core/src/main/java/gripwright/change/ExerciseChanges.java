@@ -1,6 +1,6 @@
 package gripwright.change;
 
-import gripwright.change.PlanChange.Measure;
+import gripwright.change.SessionChange.Measure;
 import gripwright.finding.ModelPath;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
@@ -53,7 +53,8 @@ final class ExerciseChanges {
       for (Measure measure : found) {
         Pair<PlannedExercise> told = measure == Measure.LEVEL ? asked.orElse(pair) : pair;
         changes.add(
-            new PlanChange.ExerciseChanged(sessions.after(), told.before(), told.after(), measure));
+            new SessionChange.ExerciseChanged(
+                sessions.after(), told.before(), told.after(), measure));
       }
     }
     boolean reordered = !sorted(pairs, p -> p.before().order());
@@ -63,13 +64,13 @@ final class ExerciseChanges {
           .forEach(
               p ->
                   changes.add(
-                      new PlanChange.ExerciseChanged(
+                      new SessionChange.ExerciseChanged(
                           sessions.after(), p.before(), p.after(), Measure.ORDER)));
     }
-    olds.forEach(e -> changes.add(new PlanChange.ExerciseDropped(sessions.after(), e)));
-    news.forEach(e -> changes.add(new PlanChange.ExerciseAdded(sessions.after(), e)));
+    olds.forEach(e -> changes.add(new SessionChange.ExerciseDropped(sessions.after(), e)));
+    news.forEach(e -> changes.add(new SessionChange.ExerciseAdded(sessions.after(), e)));
     if (changes.isEmpty() && sessions.before().minutes() != sessions.after().minutes()) {
-      changes.add(new PlanChange.SessionTimed(sessions.before(), sessions.after()));
+      changes.add(new SessionChange.SessionTimed(sessions.before(), sessions.after()));
     }
     return changes;
   }

@@ -5,8 +5,6 @@ import gripwright.grip.Grip;
 import gripwright.plan.Plan;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlanWeek;
-import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +14,27 @@ import java.util.Optional;
  *
  * <p>Blocks are compared by name, weeks by their number in the block, sessions by name in their
  * week, exercises by what is trained. Where a block or the whole plan was only moved, its sessions
- * are not told one by one.
+ * are not listed one by one.
  */
-public sealed interface PlanChange {
+public sealed interface PlanChange
+    permits BlockChange,
+        SessionChange,
+        PlanChange.PlanMoved,
+        PlanChange.GoalChanged,
+        PlanChange.GripStarts,
+        PlanChange.RetestChanged,
+        PlanChange.WaiverAdded,
+        PlanChange.WaiverDropped,
+        PlanChange.PartChanged {
 
   /** Returns the day from which the change is felt: of the later plan where it has one. */
   LocalDate date();
+
+  /** Returns which kind of change it is. */
+  Kind kind();
+
+  /** Answers with what a visitor has for this kind of change. */
+  <R> R accept(Visitor<R> visitor);
 
   /**
    * The whole plan begins on another day.
@@ -34,6 +47,16 @@ public sealed interface PlanChange {
     public LocalDate date() {
       return after;
     }
+
+    @Override
+    public Kind kind() {
+      return Kind.PLAN_MOVED;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.planMoved(this);
+    }
   }
 
   /**
@@ -44,183 +67,16 @@ public sealed interface PlanChange {
    * @param after the goal now; empty without one
    */
   record GoalChanged(LocalDate date, Optional<Message> before, Optional<Message> after)
-      implements PlanChange {}
-
-  /**
-   * A block is new.
-   *
-   * @param block its name
-   * @param date its first day
-   * @param weeks how many weeks it has
-   */
-  record BlockAdded(String block, LocalDate date, int weeks) implements PlanChange {}
-
-  /**
-   * A block is gone.
-   *
-   * @param block its name
-   * @param date its first day before
-   * @param weeks how many weeks it had
-   */
-  record BlockDropped(String block, LocalDate date, int weeks) implements PlanChange {}
-
-  /**
-   * A block begins earlier or later in the plan.
-   *
-   * @param block its name
-   * @param days by how many days it is later; negative where it is earlier
-   * @param date its first day now
-   */
-  record BlockMoved(String block, int days, LocalDate date) implements PlanChange {}
-
-  /**
-   * A block is longer or shorter.
-   *
-   * @param block its name
-   * @param date its first day now
-   * @param before weeks before
-   * @param after weeks now
-   */
-  record BlockResized(String block, LocalDate date, int before, int after) implements PlanChange {}
-
-  /**
-   * A week is eased that was not, or no longer.
-   *
-   * @param week the week now
-   */
-  record WeekEased(PlanWeek week) implements PlanChange {
-    @Override
-    public LocalDate date() {
-      return week.from();
-    }
-  }
-
-  /**
-   * A session is new.
-   *
-   * @param session the session
-   */
-  record SessionAdded(DatedSession session) implements PlanChange {
-    @Override
-    public LocalDate date() {
-      return session.date();
-    }
-  }
-
-  /**
-   * A session is gone.
-   *
-   * @param session the session as it was
-   */
-  record SessionDropped(DatedSession session) implements PlanChange {
-    @Override
-    public LocalDate date() {
-      return session.date();
-    }
-  }
-
-  /**
-   * A session is on another day of its week.
-   *
-   * @param before as it was
-   * @param after as it is
-   */
-  record SessionMoved(DatedSession before, DatedSession after) implements PlanChange {
-    @Override
-    public LocalDate date() {
-      return after.date();
-    }
-  }
-
-  /**
-   * A session takes another time though its exercises are the same: warm-up or rests changed.
-   *
-   * @param before as it was
-   * @param after as it is
-   */
-  record SessionTimed(DatedSession before, DatedSession after) implements PlanChange {
-    @Override
-    public LocalDate date() {
-      return after.date();
-    }
-  }
-
-  /**
-   * An exercise is new in a session.
-   *
-   * @param session the session now
-   * @param exercise the exercise
-   */
-  record ExerciseAdded(DatedSession session, PlannedExercise exercise) implements PlanChange {
-    @Override
-    public LocalDate date() {
-      return session.date();
-    }
-  }
-
-  /**
-   * An exercise is gone from a session.
-   *
-   * @param session the session now
-   * @param exercise the exercise as it was
-   */
-  record ExerciseDropped(DatedSession session, PlannedExercise exercise) implements PlanChange {
-    @Override
-    public LocalDate date() {
-      return session.date();
-    }
-  }
-
-  /**
-   * One thing about an exercise is another.
-   *
-   * @param session the session now
-   * @param before the exercise as it was
-   * @param after the exercise as it is
-   * @param measure what changed; of a level, both exercises are as they were asked, whatever was
-   *     trained
-   */
-  record ExerciseChanged(
-      DatedSession session, PlannedExercise before, PlannedExercise after, Measure measure)
       implements PlanChange {
     @Override
-    public LocalDate date() {
-      return session.date();
+    public Kind kind() {
+      return Kind.GOAL_CHANGED;
     }
-  }
 
-  /** What can be another about an exercise. */
-  enum Measure {
-    /** What is done: the protocol. */
-    PROTOCOL,
-    /** The grip. */
-    GRIP,
-    /** Depth of the edge. */
-    EDGE,
-    /** Which hands hold, or whether a weight is lifted. */
-    HANDS,
-    /** Number of sets. */
-    SETS,
-    /** Holds in a set. */
-    REPETITIONS,
-    /** Time of a hold. */
-    HOLD,
-    /** Rest between the holds of a set. */
-    REST,
-    /** Rest between sets. */
-    SET_REST,
-    /** Greatest total load. */
-    LOAD,
-    /** Load or time of some holds, where none of the others tells it. */
-    COURSE,
-    /** Whose rehabilitation plan it follows. */
-    REHABILITATION,
-    /** Place in the order of training. */
-    ORDER,
-    /** The level after progression, where the load stays: the equipment can't build the step. */
-    LEVEL,
-    /** Whether it counts as hard, where all that is done is the same. */
-    HARDNESS
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.goalChanged(this);
+    }
   }
 
   /**
@@ -234,6 +90,16 @@ public sealed interface PlanChange {
     @Override
     public LocalDate date() {
       return after;
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.GRIP_STARTS;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.gripStarts(this);
     }
   }
 
@@ -251,6 +117,16 @@ public sealed interface PlanChange {
       before = List.copyOf(before);
       after = List.copyOf(after);
     }
+
+    @Override
+    public Kind kind() {
+      return Kind.RETEST_CHANGED;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.retestChanged(this);
+    }
   }
 
   /**
@@ -259,7 +135,17 @@ public sealed interface PlanChange {
    * @param date first day of the later plan
    * @param waiver the waiver
    */
-  record WaiverAdded(LocalDate date, Plan.Waiver waiver) implements PlanChange {}
+  record WaiverAdded(LocalDate date, Plan.Waiver waiver) implements PlanChange {
+    @Override
+    public Kind kind() {
+      return Kind.WAIVER_ADDED;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.waiverAdded(this);
+    }
+  }
 
   /**
    * The coach no longer accepts a finding.
@@ -267,7 +153,17 @@ public sealed interface PlanChange {
    * @param date first day of the later plan
    * @param waiver the waiver as it was
    */
-  record WaiverDropped(LocalDate date, Plan.Waiver waiver) implements PlanChange {}
+  record WaiverDropped(LocalDate date, Plan.Waiver waiver) implements PlanChange {
+    @Override
+    public Kind kind() {
+      return Kind.WAIVER_DROPPED;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.waiverDropped(this);
+    }
+  }
 
   /** What is written for a plan as a whole and shows in no day by itself. */
   enum Part {
@@ -293,31 +189,98 @@ public sealed interface PlanChange {
    */
   record PartChanged(
       LocalDate date, Part part, Optional<Message> before, Optional<Message> after)
-      implements PlanChange {}
+      implements PlanChange {
+    @Override
+    public Kind kind() {
+      return Kind.PART_CHANGED;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.partChanged(this);
+    }
+  }
+
+  /** The kinds of change. */
+  enum Kind {
+    /** The whole plan begins on another day. */
+    PLAN_MOVED,
+    /** Another day that the plan works towards. */
+    GOAL_CHANGED,
+    /** A block that is new. */
+    BLOCK_ADDED,
+    /** A block that is gone. */
+    BLOCK_DROPPED,
+    /** A block that begins earlier or later. */
+    BLOCK_MOVED,
+    /** A block that is longer or shorter. */
+    BLOCK_RESIZED,
+    /** A week that is eased, or no longer. */
+    WEEK_EASED,
+    /** A session that is new. */
+    SESSION_ADDED,
+    /** A session that is gone. */
+    SESSION_DROPPED,
+    /** A session on another day. */
+    SESSION_MOVED,
+    /** A session that takes another time. */
+    SESSION_TIMED,
+    /** An exercise that is new. */
+    EXERCISE_ADDED,
+    /** An exercise that is gone. */
+    EXERCISE_DROPPED,
+    /** One thing about an exercise that is another. */
+    EXERCISE_CHANGED,
+    /** A grip that starts in another week. */
+    GRIP_STARTS,
+    /** Tests that are new, gone or moved. */
+    RETEST_CHANGED,
+    /** A waiver that is new. */
+    WAIVER_ADDED,
+    /** A waiver that is gone. */
+    WAIVER_DROPPED,
+    /** Another text for the plan as a whole. */
+    PART_CHANGED,
+    /** A block that trains the same and is written otherwise. */
+    BLOCK_REWRITTEN
+  }
 
   /**
-   * A block is written otherwise, such as when it gets harder, and trains the same all the same.
+   * One answer for each kind of change.
    *
-   * @param block its name
-   * @param date its first day now
+   * @param <R> what is answered
    */
-  record BlockRewritten(String block, LocalDate date) implements PlanChange {}
+  interface Visitor<R> {
+    /** Answers for the whole plan begins on another day. */
+    R planMoved(PlanMoved change);
+
+    /** Answers for another day that the plan works towards. */
+    R goalChanged(GoalChanged change);
+
+    /** Answers for a grip that starts in another week. */
+    R gripStarts(GripStarts change);
+
+    /** Answers for tests that are new, gone or moved. */
+    R retestChanged(RetestChanged change);
+
+    /** Answers for a waiver that is new. */
+    R waiverAdded(WaiverAdded change);
+
+    /** Answers for a waiver that is gone. */
+    R waiverDropped(WaiverDropped change);
+
+    /** Answers for another text for the plan as a whole. */
+    R partChanged(PartChanged change);
+
+    /** Answers for a change of a block or week. */
+    R block(BlockChange change);
+
+    /** Answers for a change of a session. */
+    R session(SessionChange change);
+  }
 
   /** Returns the session that a change is about: as it is now, or as it was where it is gone. */
   static Optional<DatedSession> session(PlanChange change) {
-    return Optional.ofNullable(
-        change instanceof SessionAdded c
-            ? c.session()
-            : change instanceof SessionDropped c
-                ? c.session()
-                : change instanceof SessionMoved c
-                    ? c.after()
-                    : change instanceof SessionTimed c
-                        ? c.after()
-                        : change instanceof ExerciseAdded c
-                            ? c.session()
-                            : change instanceof ExerciseDropped c
-                                ? c.session()
-                                : change instanceof ExerciseChanged c ? c.session() : null);
+    return change instanceof SessionChange about ? Optional.of(about.session()) : Optional.empty();
   }
 }

@@ -85,14 +85,14 @@ public final class PlanChanges {
               old.contentFor(before.athlete().name()), block.contentFor(after.athlete().name()))
           && changes.stream().noneMatch(c -> isIn(c, old.name()))) {
         changes.add(
-            new PlanChange.BlockRewritten(
+            new BlockChange.BlockRewritten(
                 old.name(), startsAfter.getOrDefault(old.name(), after.plan().from())));
       }
     }
   }
 
   private static boolean isIn(PlanChange change, String block) {
-    if (change instanceof PlanChange.WeekEased c) {
+    if (change instanceof BlockChange.WeekEased c) {
       return c.week().block().equals(block);
     }
     return PlanChange.session(change).filter(s -> s.block().equals(block)).isPresent();
@@ -107,23 +107,23 @@ public final class PlanChanges {
       LocalDate start = startsBefore.getOrDefault(old.name(), before.plan().from());
       Block now = blocksAfter.get(old.name());
       if (now == null) {
-        changes.add(new PlanChange.BlockDropped(old.name(), start, old.weeks()));
+        changes.add(new BlockChange.BlockDropped(old.name(), start, old.weeks()));
         continue;
       }
       LocalDate startNow = startsAfter.getOrDefault(now.name(), after.plan().from());
       long delay = ChronoUnit.DAYS.between(start, startNow);
       delays.put(old.name(), delay);
       if (delay != planDelay) {
-        changes.add(new PlanChange.BlockMoved(old.name(), (int) (delay - planDelay), startNow));
+        changes.add(new BlockChange.BlockMoved(old.name(), (int) (delay - planDelay), startNow));
       }
       if (old.weeks() != now.weeks()) {
-        changes.add(new PlanChange.BlockResized(old.name(), startNow, old.weeks(), now.weeks()));
+        changes.add(new BlockChange.BlockResized(old.name(), startNow, old.weeks(), now.weeks()));
       }
     }
     for (Block now : after.plan().blocks()) {
       if (!startsBefore.containsKey(now.name())) {
         LocalDate start = startsAfter.getOrDefault(now.name(), after.plan().from());
-        changes.add(new PlanChange.BlockAdded(now.name(), start, now.weeks()));
+        changes.add(new BlockChange.BlockAdded(now.name(), start, now.weeks()));
       }
     }
   }
@@ -159,7 +159,7 @@ public final class PlanChanges {
     for (PlanWeek week : after.weeks()) {
       PlanWeek old = weeksBefore.get(new WeekKey(week.block(), week.blockWeek()));
       if (old != null && old.eased() != week.eased()) {
-        changes.add(new PlanChange.WeekEased(week));
+        changes.add(new BlockChange.WeekEased(week));
       }
     }
     SortedMap<WeekKey, Map<String, List<DatedSession>>> olds = byWeek(before);
@@ -202,11 +202,11 @@ public final class PlanChanges {
       changes.addAll(ExerciseChanges.between(pair));
     }
     for (Pair<DatedSession> pair : Pair.taken(olds, news, (o, n) -> true)) {
-      changes.add(new PlanChange.SessionMoved(pair.before(), pair.after()));
+      changes.add(new SessionChange.SessionMoved(pair.before(), pair.after()));
       changes.addAll(ExerciseChanges.between(pair));
     }
-    olds.forEach(s -> changes.add(new PlanChange.SessionDropped(s)));
-    news.forEach(s -> changes.add(new PlanChange.SessionAdded(s)));
+    olds.forEach(s -> changes.add(new SessionChange.SessionDropped(s)));
+    news.forEach(s -> changes.add(new SessionChange.SessionAdded(s)));
   }
 
   /** Tells of grips whose first week is another. */

@@ -1,7 +1,9 @@
 package gripwright.diff;
 
+import gripwright.change.BlockChange;
 import gripwright.change.PlanChange;
 import gripwright.change.PlanChanges;
+import gripwright.change.SessionChange;
 import gripwright.schedule.Caution;
 import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
@@ -45,7 +47,7 @@ public record PlanDiff(
         before,
         after,
         all.stream()
-            .filter(change -> !(redefined && change instanceof PlanChange.BlockRewritten))
+            .filter(change -> !(redefined && change instanceof BlockChange.BlockRewritten))
             .filter(change -> !isImplied(change, all))
             .toList(),
         without(after.cautions(), before.cautions()),
@@ -67,27 +69,52 @@ public record PlanDiff(
    * the exercises of a grip between its first days before and now.
    */
   private static boolean isImplied(PlanChange change, List<PlanChange> all) {
-    if (change instanceof PlanChange.SessionAdded c) {
+    return change instanceof SessionChange ofSession && ofSession.accept(new Implied(all));
+  }
+
+  private record Implied(List<PlanChange> all) implements SessionChange.Visitor<Boolean> {
+    @Override
+    public Boolean sessionAdded(SessionChange.SessionAdded c) {
       return blocks(all, true).contains(c.session().block());
     }
-    if (change instanceof PlanChange.SessionDropped c) {
+
+    @Override
+    public Boolean sessionDropped(SessionChange.SessionDropped c) {
       return blocks(all, false).contains(c.session().block());
     }
-    if (change instanceof PlanChange.ExerciseAdded c) {
+
+    @Override
+    public Boolean sessionMoved(SessionChange.SessionMoved c) {
+      return false;
+    }
+
+    @Override
+    public Boolean sessionTimed(SessionChange.SessionTimed c) {
+      return false;
+    }
+
+    @Override
+    public Boolean exerciseAdded(SessionChange.ExerciseAdded c) {
       return startsAround(c.exercise().setup().grip().name(), c.date(), all, false);
     }
-    if (change instanceof PlanChange.ExerciseDropped c) {
+
+    @Override
+    public Boolean exerciseDropped(SessionChange.ExerciseDropped c) {
       return startsAround(c.exercise().setup().grip().name(), c.date(), all, true);
     }
-    return false;
+
+    @Override
+    public Boolean exerciseChanged(SessionChange.ExerciseChanged c) {
+      return false;
+    }
   }
 
   private static List<String> blocks(List<PlanChange> all, boolean added) {
     List<String> names = new ArrayList<>();
     for (PlanChange change : all) {
-      if (added && change instanceof PlanChange.BlockAdded c) {
+      if (added && change instanceof BlockChange.BlockAdded c) {
         names.add(c.block());
-      } else if (!added && change instanceof PlanChange.BlockDropped c) {
+      } else if (!added && change instanceof BlockChange.BlockDropped c) {
         names.add(c.block());
       }
     }

@@ -1,6 +1,6 @@
 package gripwright.expression;
 
-import gripwright.expression.Expression.Relation;
+import gripwright.expression.Condition.Relation;
 import java.util.function.DoubleBinaryOperator;
 
 /** How two numbers are compared and put together. */

@@ -1,6 +1,6 @@
 package gripwright.expression;
 
-import gripwright.expression.Expression.Relation;
+import gripwright.expression.Condition.Relation;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -27,9 +27,9 @@ public final class Columns {
   private final Kind kind;
   private final Subjects subjects;
   private final Evaluation evaluation;
-  private final Map<ExpressionKey, Column<double[]>> numbers = new HashMap<>();
-  private final Map<ExpressionKey, Column<byte[]>> truths = new HashMap<>();
-  private final Map<ExpressionKey, Inside> insides = new HashMap<>();
+  private final Map<ExpressionKey, Column<?>> columns = new HashMap<>();
+  private final Map<ExpressionKey, ElementColumns> insides = new HashMap<>();
+  private final Kinds kinds = new Kinds();
   private int from;
   private int count;
 
@@ -40,7 +40,7 @@ public final class Columns {
   }
 
   /** The values of one expression, worked out when they are first asked for in a batch. */
-  public final class Column<A> {
+  public abstract sealed class Column<A> {
     private final A values;
     private final Consumer<A> fill;
     private int filled = -1;
@@ -63,6 +63,20 @@ public final class Columns {
     }
   }
 
+  /** A column of conditions. */
+  private final class Truths extends Column<byte[]> {
+    Truths(Consumer<byte[]> fill) {
+      super(new byte[capacity()], fill);
+    }
+  }
+
+  /** A column of numbers. */
+  private final class Numbers extends Column<double[]> {
+    Numbers(Consumer<double[]> fill) {
+      super(new double[capacity()], fill);
+    }
+  }
+
   /**
    * Goes to a batch of subjects.
    *
@@ -74,68 +88,214 @@ public final class Columns {
     count = number;
   }
 
+  /** Returns the place of the first subject of the batch. */
+  int from() {
+    return from;
+  }
+
+  /** Returns how many subjects the batch has. */
+  int count() {
+    return count;
+  }
+
   /** Returns how many subjects there are at most in a batch. */
   private int capacity() {
     return Math.min(SIZE, subjects.size());
   }
 
-  /** Returns the column of a condition: {@link ExpressionCompiler#NO} and so on. */
+  /**
+   * Returns the column of a condition: {@link ExpressionCompiler#NO} and so on.
+   *
+   * @throws IllegalArgumentException if it is not a yes or no
+   */
   public Column<byte[]> truth(Expression e) {
+    if (column(e) instanceof Truths truths) {
+      return truths;
+    }
+    throw new IllegalArgumentException(e.type() + " is not a yes or no");
+  }
+
+  Column<double[]> number(Expression e) {
+    if (column(e) instanceof Numbers numbers) {
+      return numbers;
+    }
+    throw new IllegalArgumentException(e.type() + " is not a number");
+  }
+
+  private Column<?> column(Expression e) {
     ExpressionKey key = new ExpressionKey(e);
-    Column<byte[]> known = truths.get(key);
+    Column<?> known = columns.get(key);
     if (known == null) {
       evaluation.keep(capacity());
-      known = new Column<>(new byte[capacity()], truthFill(e));
-      truths.put(key, known);
+      known = e.accept(kinds);
+      columns.put(key, known);
     }
     return known;
   }
 
-  private Consumer<byte[]> truthFill(Expression e) {
-    if (e instanceof Expression.And and) {
-      return both(truth(and.left()), truth(and.right()), ExpressionCompiler.NO);
+  /** Makes the column of each kind of expression. */
+  private final class Kinds implements ExpressionVisitor<Column<?>> {
+    @Override
+    public Column<?> literal(Literal literal) {
+      double value = literal.number();
+      return new Numbers(out -> Arrays.fill(out, 0, count, value));
     }
-    if (e instanceof Expression.Or or) {
-      return both(truth(or.left()), truth(or.right()), ExpressionCompiler.YES);
+
+    @Override
+    public Column<?> truth(Condition.Truth truth) {
+      return truthByRow(truth);
     }
-    if (e instanceof Expression.Not not) {
-      Column<byte[]> operand = truth(not.operand());
-      return out -> {
-        byte[] values = operand.values();
-        for (int i = 0; i < count; i++) {
-          out[i] = (byte) (ExpressionCompiler.YES - values[i]);
-        }
-      };
+
+    @Override
+    public Column<?> subject(Expression.Subject subject) {
+      throw new IllegalArgumentException(subject.kind().word() + " has no column");
     }
-    if (e instanceof Expression.Compare compare) {
-      return compare(compare);
+
+    @Override
+    public Column<?> get(Expression.Get get) {
+      return evaluation.access(get).accept(new Reading(get));
     }
-    if (e instanceof Expression.Between between) {
-      return both(
-          truth(new Expression.Compare(Relation.AT_LEAST, between.value(), between.low())),
-          truth(new Expression.Compare(Relation.AT_MOST, between.value(), between.high())),
-          ExpressionCompiler.NO);
+
+    @Override
+    public Column<?> has(Condition.Has has) {
+      return truthByRow(has);
     }
-    if (e instanceof Expression.Is is) {
-      return is(is.value(), Set.copyOf(is.words()));
+
+    @Override
+    public Column<?> compare(Condition.Compare compare) {
+      return new Truths(compared(compare));
     }
-    if (e instanceof Expression.Get get
-        && evaluation.access(get) instanceof PropertyReaders.TruthAccess access) {
-      return out -> System.arraycopy(subjects.truths(get, access), from, out, 0, count);
+
+    @Override
+    public Column<?> between(Condition.Between between) {
+      return new Truths(
+          both(
+              Columns.this.truth(
+                  new Condition.Compare(Relation.AT_LEAST, between.value(), between.low())),
+              Columns.this.truth(
+                  new Condition.Compare(Relation.AT_MOST, between.value(), between.high())),
+              ExpressionCompiler.NO));
     }
-    if (e instanceof Expression.Quantify quantify) {
-      Optional<Consumer<byte[]>> rows = quantify(quantify);
-      if (rows.isPresent()) {
-        return rows.get();
-      }
+
+    @Override
+    public Column<?> is(Condition.Is is) {
+      return new Truths(oneOf(is.value(), Set.copyOf(is.words())));
     }
+
+    @Override
+    public Column<?> arithmetic(Expression.Arithmetic arithmetic) {
+      Column<double[]> left = number(arithmetic.left());
+      Column<double[]> right = number(arithmetic.right());
+      DoubleBinaryOperator operation = Arithmetic.operation(arithmetic);
+      return new Numbers(
+          out -> {
+            double[] ones = left.values();
+            double[] others = right.values();
+            for (int i = 0; i < count; i++) {
+              out[i] = operation.applyAsDouble(ones[i], others[i]);
+            }
+          });
+    }
+
+    @Override
+    public Column<?> negate(Expression.Negate negate) {
+      return numberByRow(negate);
+    }
+
+    @Override
+    public Column<?> and(Condition.And and) {
+      return new Truths(
+          both(
+              Columns.this.truth(and.left()),
+              Columns.this.truth(and.right()),
+              ExpressionCompiler.NO));
+    }
+
+    @Override
+    public Column<?> or(Condition.Or or) {
+      return new Truths(
+          both(
+              Columns.this.truth(or.left()),
+              Columns.this.truth(or.right()),
+              ExpressionCompiler.YES));
+    }
+
+    @Override
+    public Column<?> not(Condition.Not not) {
+      Column<byte[]> operand = Columns.this.truth(not.operand());
+      return new Truths(
+          out -> {
+            byte[] values = operand.values();
+            for (int i = 0; i < count; i++) {
+              out[i] = (byte) (ExpressionCompiler.YES - values[i]);
+            }
+          });
+    }
+
+    @Override
+    public Column<?> summarize(Expression.Summarize summarize) {
+      return inside(
+              summarize.collection(),
+              Stream.concat(summarize.where().stream(), summarize.value().stream()))
+          .<Column<?>>map(inside -> new Numbers(inside.summarize(summarize)))
+          .orElseGet(() -> numberByRow(summarize));
+    }
+
+    @Override
+    public Column<?> quantify(Condition.Quantify quantify) {
+      return inside(
+              quantify.collection(),
+              Stream.concat(quantify.where().stream(), Stream.of(quantify.body())))
+          .<Column<?>>map(inside -> new Truths(inside.quantify(quantify)))
+          .orElseGet(() -> truthByRow(quantify));
+    }
+  }
+
+  /** Makes the column of a property. */
+  private final class Reading implements PropertyReaders.Access.Visitor<Column<?>> {
+    private final Expression.Get get;
+
+    Reading(Expression.Get get) {
+      this.get = get;
+    }
+
+    @Override
+    public Column<?> number(PropertyReaders.NumberAccess access) {
+      return new Numbers(
+          out -> System.arraycopy(subjects.numbers(get, access), from, out, 0, count));
+    }
+
+    @Override
+    public Column<?> truth(PropertyReaders.TruthAccess access) {
+      return new Truths(out -> System.arraycopy(subjects.truths(get, access), from, out, 0, count));
+    }
+
+    @Override
+    public Column<?> object(PropertyReaders.ObjectAccess access) {
+      throw new IllegalArgumentException(get.property() + " has no column");
+    }
+  }
+
+  private Column<byte[]> truthByRow(Expression e) {
     ExpressionCompiler.Truth code = ExpressionCompiler.truth(e, kind, evaluation);
     @Nullable Object[] frame = code.frame();
-    return out -> {
-      for (int i = 0; i < count; i++) {
-        out[i] = (byte) code.of(subjects.at(from + i), frame);
-      }
-    };
+    return new Truths(
+        out -> {
+          for (int i = 0; i < count; i++) {
+            out[i] = (byte) code.of(subjects.at(from + i), frame);
+          }
+        });
+  }
+
+  private Column<double[]> numberByRow(Expression e) {
+    ExpressionCompiler.Value code = ExpressionCompiler.number(e, kind, evaluation);
+    @Nullable Object[] frame = code.frame();
+    return new Numbers(
+        out -> {
+          for (int i = 0; i < count; i++) {
+            out[i] = code.of(subjects.at(from + i), frame);
+          }
+        });
   }
 
   private Consumer<byte[]> both(Column<byte[]> left, Column<byte[]> right, int decided) {
@@ -167,39 +327,14 @@ public final class Columns {
     return true;
   }
 
-  private Consumer<byte[]> compare(Expression.Compare compare) {
+  private Consumer<byte[]> compared(Condition.Compare compare) {
     Column<double[]> left = number(compare.left());
     Column<double[]> right = number(compare.right());
-    byte less = answer(compare.relation(), -1);
-    byte same = answer(compare.relation(), 0);
-    byte more = answer(compare.relation(), 1);
-    return out -> {
-      double[] ones = left.values();
-      double[] others = right.values();
-      for (int i = 0; i < count; i++) {
-        double one = ones[i];
-        double other = others[i];
-        double by = one - other;
-        if (Math.abs(by) > Arithmetic.TOLERANCE * (1 + Math.abs(one) + Math.abs(other))) {
-          out[i] = by < 0 ? less : more; // far more than the tolerance apart, as nearly always
-        } else if (one == other) {
-          out[i] = same;
-        } else if (Double.isNaN(one) || Double.isNaN(other)) {
-          out[i] = ExpressionCompiler.UNDECIDED;
-        } else {
-          int order = Arithmetic.order(one, other);
-          out[i] = order == 0 ? same : order < 0 ? less : more;
-        }
-      }
-    };
+    Comparison comparison = Comparison.of(compare.relation());
+    return out -> comparison.compare(left.values(), right.values(), out, count);
   }
 
-  private static byte answer(Relation relation, int order) {
-    return (byte)
-        (Arithmetic.holds(relation, order) ? ExpressionCompiler.YES : ExpressionCompiler.NO);
-  }
-
-  private Consumer<byte[]> is(Expression value, Set<String> wanted) {
+  private Consumer<byte[]> oneOf(Expression value, Set<String> wanted) {
     return out -> {
       Subjects.Words words = subjects.words(value);
       List<String> known = words.known;
@@ -216,100 +351,11 @@ public final class Columns {
     };
   }
 
-  private Column<double[]> number(Expression e) {
-    ExpressionKey key = new ExpressionKey(e);
-    Column<double[]> known = numbers.get(key);
-    if (known == null) {
-      evaluation.keep(capacity());
-      known = new Column<>(new double[capacity()], numberFill(e));
-      numbers.put(key, known);
-    }
-    return known;
-  }
-
-  private Consumer<double[]> numberFill(Expression e) {
-    if (e instanceof Expression.Get get
-        && evaluation.access(get) instanceof PropertyReaders.NumberAccess access) {
-      return out -> System.arraycopy(subjects.numbers(get, access), from, out, 0, count);
-    }
-    if (e instanceof Expression.Arithmetic arithmetic) {
-      Column<double[]> left = number(arithmetic.left());
-      Column<double[]> right = number(arithmetic.right());
-      DoubleBinaryOperator operation = Arithmetic.operation(arithmetic);
-      return out -> {
-        double[] ones = left.values();
-        double[] others = right.values();
-        for (int i = 0; i < count; i++) {
-          out[i] = operation.applyAsDouble(ones[i], others[i]);
-        }
-      };
-    }
-    if (e instanceof Expression.Summarize summarize) {
-      Optional<Consumer<double[]>> rows = summarize(summarize);
-      if (rows.isPresent()) {
-        return rows.get();
-      }
-    }
-    ExpressionCompiler.Value code = ExpressionCompiler.number(e, kind, evaluation);
-    @Nullable Object[] frame = code.frame();
-    if (written(e)) {
-      return out -> Arrays.fill(out, 0, count, code.of(kind, frame));
-    }
-    return out -> {
-      for (int i = 0; i < count; i++) {
-        out[i] = code.of(subjects.at(from + i), frame);
-      }
-    };
-  }
-
-  private static boolean written(Expression e) {
-    return e instanceof Expression.Amount
-        || e instanceof Expression.PercentOfMax
-        || e instanceof Expression.Grade
-        || e instanceof Expression.Date;
-  }
-
-  /** The elements of what the subjects themselves have, with columns of their own. */
-  private final class Inside {
-    private final Subjects.Elements elements;
-    private final Columns columns;
-
-    Inside(Expression.Get collection, PropertyReaders.ObjectAccess access, Kind element) {
-      elements = subjects.elements(collection, access);
-      columns = new Columns(element, elements.things, evaluation);
-    }
-
-    int first(int subject) {
-      return elements.starts[from + subject];
-    }
-
-    /** Returns the values of a column for all elements of the batch. */
-    <A> A all(Column<A> column, A out) {
-      int last = first(count);
-      for (int at = first(0); at < last; at += SIZE) {
-        int some = Math.min(SIZE, last - at);
-        columns.batch(at, some);
-        System.arraycopy(column.values(), 0, out, at - first(0), some);
-      }
-      return out;
-    }
-
-    /** Returns which elements of the batch count. */
-    byte[] where(Optional<Column<byte[]>> condition) {
-      byte[] out = new byte[first(count) - first(0)];
-      if (condition.isEmpty()) {
-        Arrays.fill(out, (byte) ExpressionCompiler.YES);
-        return out;
-      }
-      return all(condition.get(), out);
-    }
-  }
-
   /**
    * Returns the inside of a collection that is the subjects' own, so that no two share an element,
    * if what is asked speaks of the elements alone.
    */
-  private Optional<Inside> inside(Expression collection, Stream<Expression> asked) {
+  private Optional<ElementColumns> inside(Expression collection, Stream<Expression> asked) {
     if (!(collection instanceof Expression.Get get
         && get.of() instanceof Expression.Subject
         && get.type() instanceof Type.Many many
@@ -320,65 +366,11 @@ public final class Columns {
       return Optional.empty();
     }
     ExpressionKey key = new ExpressionKey(collection);
-    Inside known = insides.get(key);
+    ElementColumns known = insides.get(key);
     if (known == null) {
-      known = new Inside(get, access, many.kind());
+      known = new ElementColumns(this, subjects.elements(get, access), many.kind(), evaluation);
       insides.put(key, known);
     }
     return Optional.of(known);
-  }
-
-  private Optional<Consumer<byte[]>> quantify(Expression.Quantify quantify) {
-    return inside(
-            quantify.collection(),
-            Stream.concat(quantify.where().stream(), Stream.of(quantify.body())))
-        .map(
-            inside -> {
-              Optional<Column<byte[]>> where = quantify.where().map(inside.columns::truth);
-              Column<byte[]> body = inside.columns.truth(quantify.body());
-              boolean every = quantify.quantifier() == Expression.Quantifier.EVERY;
-              return out -> {
-                byte[] counts = inside.where(where);
-                byte[] so = inside.all(body, new byte[counts.length]);
-                for (int i = 0; i < count; i++) {
-                  int result = every ? ExpressionCompiler.YES : ExpressionCompiler.NO;
-                  for (int at = inside.first(i); at < inside.first(i + 1); at++) {
-                    int place = at - inside.first(0);
-                    if (counts[place] == ExpressionCompiler.YES) {
-                      result = every ? Math.min(result, so[place]) : Math.max(result, so[place]);
-                    }
-                  }
-                  out[i] = (byte) result;
-                }
-              };
-            });
-  }
-
-  private Optional<Consumer<double[]>> summarize(Expression.Summarize summarize) {
-    return inside(
-            summarize.collection(),
-            Stream.concat(summarize.where().stream(), summarize.value().stream()))
-        .map(
-            inside -> {
-              Optional<Column<byte[]>> where = summarize.where().map(inside.columns::truth);
-              Optional<Column<double[]>> value = summarize.value().map(inside.columns::number);
-              return out -> {
-                byte[] counts = inside.where(where);
-                double[] values = new double[counts.length];
-                if (value.isPresent()) {
-                  inside.all(value.get(), values);
-                }
-                for (int i = 0; i < count; i++) {
-                  Tally tally = new Tally();
-                  for (int at = inside.first(i); at < inside.first(i + 1); at++) {
-                    int place = at - inside.first(0);
-                    if (counts[place] == ExpressionCompiler.YES) {
-                      tally.add(values[place]);
-                    }
-                  }
-                  out[i] = tally.result(summarize.summary());
-                }
-              };
-            });
   }
 }

@@ -44,41 +44,57 @@ public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluatio
 
   /** Finds the comparisons that a broken requirement owes to, in the order written. */
   public List<Shortfall> shortfalls(Expression require) {
-    if (require instanceof Expression.And and) {
+    return require.accept(new Shortfalls());
+  }
+
+  private final class Shortfalls extends ComparisonVisitor<List<Shortfall>> {
+    @Override
+    public List<Shortfall> and(Condition.And and) {
       List<Shortfall> both = new ArrayList<>();
       for (Expression side : List.of(and.left(), and.right())) {
         if (fails(side)) {
-          both.addAll(shortfalls(side));
+          both.addAll(side.accept(this));
         }
       }
       return both;
     }
-    if (require instanceof Expression.Or or) {
-      List<Shortfall> left = shortfalls(or.left());
-      return left.isEmpty() ? shortfalls(or.right()) : left;
+
+    @Override
+    public List<Shortfall> or(Condition.Or or) {
+      List<Shortfall> left = or.left().accept(this);
+      return left.isEmpty() ? or.right().accept(this) : left;
     }
-    if (require instanceof Expression.Compare compare) {
-      return List.of(Measured.compared(compare, this));
+
+    @Override
+    public List<Shortfall> compare(Condition.Compare compare) {
+      return List.of(Measured.compared(compare, EvaluationContext.this));
     }
-    if (require instanceof Expression.Between between) {
-      return List.of(Measured.between(between, this));
+
+    @Override
+    public List<Shortfall> between(Condition.Between between) {
+      return List.of(Measured.between(between, EvaluationContext.this));
     }
-    if (require instanceof Expression.Quantify quantify
-        && quantify.quantifier() == Expression.Quantifier.EVERY) {
-      return worst(quantify).map(s -> s.shortfalls(quantify.body())).orElse(List.of());
+
+    @Override
+    List<Shortfall> every(Condition.Quantify every) {
+      return worst(every).map(s -> s.shortfalls(every.body())).orElse(List.of());
     }
-    return List.of();
+
+    @Override
+    List<Shortfall> nothing() {
+      return List.of();
+    }
   }
 
   /** Returns the context inside the element that misses by most; the first of those alike. */
-  private Optional<EvaluationContext> worst(Expression.Quantify every) {
+  private Optional<EvaluationContext> worst(Condition.Quantify every) {
     List<?> elements = ExpressionCompiler.things(every.collection(), this);
     if (elements.isEmpty()) {
       return Optional.empty();
     }
     Kind kind = ((Type.Many) every.collection().type()).kind();
     EvaluationContext first = inside(kind, elements.get(0));
-    ExpressionCompiler compiler = new ExpressionCompiler(first.kinds(), evaluation);
+    Compilation compiler = new Compilation(first.kinds(), evaluation);
     int before = compiler.compiled();
     ExpressionCompiler.TruthCode where = compiler.where(every.where());
     ExpressionCompiler.TruthCode body = compiler.truth(every.body());

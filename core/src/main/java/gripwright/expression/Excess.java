@@ -13,10 +13,11 @@ import java.util.List;
  */
 public final class Excess {
 
-  private final ExpressionCompiler compiler;
+  private final Compilation compiler;
   private final Evaluation evaluation;
+  private final Kinds kinds = new Kinds();
 
-  private Excess(ExpressionCompiler compiler, Evaluation evaluation) {
+  private Excess(Compilation compiler, Evaluation evaluation) {
     this.compiler = compiler;
     this.evaluation = evaluation;
   }
@@ -28,39 +29,50 @@ public final class Excess {
    * @param evaluation notes how many elements of collections are gone through
    */
   public static ExpressionCompiler.Value of(Expression require, Kind root, Evaluation evaluation) {
-    ExpressionCompiler compiler = new ExpressionCompiler(List.of(root), evaluation);
+    Compilation compiler = new Compilation(List.of(root), evaluation);
     return compiler.value(new Excess(compiler, evaluation).code(require));
   }
 
   /** Works it out where a rule stands. */
   static double at(Expression require, EvaluationContext at) {
-    ExpressionCompiler compiler = new ExpressionCompiler(at.kinds(), at.evaluation());
+    Compilation compiler = new Compilation(at.kinds(), at.evaluation());
     NumberCode code = new Excess(compiler, at.evaluation()).code(require);
     return code.at(compiler.frame(at));
   }
 
   /** Compiles it among other things. */
-  static NumberCode code(Expression require, ExpressionCompiler compiler, Evaluation evaluation) {
+  static NumberCode code(Expression require, Compilation compiler, Evaluation evaluation) {
     return new Excess(compiler, evaluation).code(require);
   }
 
   private NumberCode code(Expression require) {
-    if (require instanceof Expression.And and) {
+    return require.accept(kinds);
+  }
+
+  private final class Kinds extends ComparisonVisitor<NumberCode> {
+    @Override
+    public NumberCode and(Condition.And and) {
       NumberCode left = ifBroken(and.left());
       NumberCode right = ifBroken(and.right());
       return frame -> Math.max(left.at(frame), right.at(frame));
     }
-    if (require instanceof Expression.Or or) {
+
+    @Override
+    public NumberCode or(Condition.Or or) {
       NumberCode left = code(or.left());
       NumberCode right = code(or.right());
       return frame -> Math.max(left.at(frame), right.at(frame));
     }
-    if (require instanceof Expression.Compare compare) {
+
+    @Override
+    public NumberCode compare(Condition.Compare compare) {
       NumberCode was = compiler.number(compare.left());
       NumberCode limit = compiler.number(compare.right());
       return frame -> share(was.at(frame), limit.at(frame));
     }
-    if (require instanceof Expression.Between between) {
+
+    @Override
+    public NumberCode between(Condition.Between between) {
       NumberCode value = compiler.number(between.value());
       NumberCode low = compiler.number(between.low());
       NumberCode high = compiler.number(between.high());
@@ -69,10 +81,16 @@ public final class Excess {
         return share(was, was < low.at(frame) ? low.at(frame) : high.at(frame));
       };
     }
-    return require instanceof Expression.Quantify quantify
-            && quantify.quantifier() == Expression.Quantifier.EVERY
-        ? every(quantify)
-        : frame -> 0;
+
+    @Override
+    NumberCode every(Condition.Quantify every) {
+      return throughAll(every);
+    }
+
+    @Override
+    NumberCode nothing() {
+      return frame -> 0;
+    }
   }
 
   private NumberCode ifBroken(Expression side) {
@@ -86,7 +104,7 @@ public final class Excess {
     return by > 0 ? by / Math.abs(limit) : 0;
   }
 
-  private NumberCode every(Expression.Quantify every) {
+  private NumberCode throughAll(Condition.Quantify every) {
     ObjectCode collection = compiler.object(every.collection());
     BitSet around = compiler.spoken;
     compiler.spoken = new BitSet();

@@ -1,7 +1,6 @@
 package gripwright.expression;
 
 import gripwright.ability.Ability;
-import gripwright.quantity.Dimension;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
 import java.util.List;
@@ -27,87 +26,20 @@ import java.util.Optional;
  * undecided; the mean, largest and smallest of nothing are missing. Two numbers that differ by less
  * than a billionth of themselves count as equal.
  */
-public sealed interface Expression {
+public sealed interface Expression
+    permits Literal,
+        Condition,
+        Expression.Subject,
+        Expression.Get,
+        Expression.Arithmetic,
+        Expression.Negate,
+        Expression.Summarize {
 
   /** Returns the kind of value, known without evaluating anything. */
   Type type();
 
-  /**
-   * A number, with a unit or without.
-   *
-   * @param value in that unit
-   * @param unit empty for a pure number
-   */
-  record Amount(double value, Optional<Unit> unit) implements Expression {
-    /**
-     * Checks the value.
-     *
-     * @throws IllegalArgumentException if the value is not finite
-     */
-    public Amount {
-      if (!Double.isFinite(value)) {
-        throw new IllegalArgumentException("not a number: " + value);
-      }
-    }
-
-    @Override
-    public Type type() {
-      return new Type.Quantity(unit.map(Unit::dimension).orElse(Dimension.NUMBER));
-    }
-
-    /** Returns the value in the base unit of its dimension. */
-    public double base() {
-      return unit.map(u -> u.toBase(value)).orElse(value);
-    }
-  }
-
-  /**
-   * A share of the reference maximum.
-   *
-   * @param percent 60 for {@code 60 % max}
-   */
-  record PercentOfMax(double percent) implements Expression {
-    @Override
-    public Type type() {
-      return Type.Plain.LEVEL;
-    }
-  }
-
-  /**
-   * A climbing grade.
-   *
-   * @param ability the grade
-   */
-  record Grade(Ability ability) implements Expression {
-    @Override
-    public Type type() {
-      return Type.Plain.GRADE;
-    }
-  }
-
-  /**
-   * A day of the calendar.
-   *
-   * @param day the day
-   */
-  record Date(LocalDate day) implements Expression {
-    @Override
-    public Type type() {
-      return Type.Plain.DATE;
-    }
-  }
-
-  /**
-   * A truth value.
-   *
-   * @param value the value
-   */
-  record Truth(boolean value) implements Expression {
-    @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
-    }
-  }
+  /** Answers with what a visitor has for the kind of this expression. */
+  <R> R accept(ExpressionVisitor<R> visitor);
 
   /**
    * What is looked at.
@@ -120,6 +52,11 @@ public sealed interface Expression {
     @Override
     public Type type() {
       return new Type.One(kind);
+    }
+
+    @Override
+    public <R> R accept(ExpressionVisitor<R> visitor) {
+      return visitor.subject(this);
     }
   }
 
@@ -143,87 +80,10 @@ public sealed interface Expression {
     public Type type() {
       return Checks.property(of, property).type();
     }
-  }
-
-  /**
-   * Whether something is there.
-   *
-   * @param value a thing or a value
-   */
-  record Has(Expression value) implements Expression {
-    @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
-    }
-  }
-
-  /**
-   * A comparison.
-   *
-   * @param relation how the two should stand
-   * @param left one value
-   * @param right the other, of the same type
-   */
-  record Compare(Relation relation, Expression left, Expression right) implements Expression {
-    /**
-     * Checks the types.
-     *
-     * @throws IllegalArgumentException if the two do not compare
-     */
-    public Compare {
-      Checks.comparable(left, right);
-    }
 
     @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
-    }
-  }
-
-  /**
-   * Whether a value lies between two others, both ends counted in.
-   *
-   * @param value the value
-   * @param low lower end, of the same type
-   * @param high upper end, of the same type
-   */
-  record Between(Expression value, Expression low, Expression high) implements Expression {
-    /**
-     * Checks the types.
-     *
-     * @throws IllegalArgumentException if the three do not compare
-     */
-    public Between {
-      Checks.comparable(value, low);
-      Checks.comparable(value, high);
-    }
-
-    @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
-    }
-  }
-
-  /**
-   * Whether a word is one of some.
-   *
-   * @param value the word
-   * @param words one or more, each in the vocabulary of the value
-   */
-  record Is(Expression value, List<String> words) implements Expression {
-    /**
-     * Checks the words.
-     *
-     * @throws IllegalArgumentException if the value is not a word or can't be one of these
-     */
-    public Is {
-      words = List.copyOf(words);
-      Checks.words(value, words);
-    }
-
-    @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
+    public <R> R accept(ExpressionVisitor<R> visitor) {
+      return visitor.get(this);
     }
   }
 
@@ -248,6 +108,11 @@ public sealed interface Expression {
     public Type type() {
       return Checks.arithmetic(operation, left, right);
     }
+
+    @Override
+    public <R> R accept(ExpressionVisitor<R> visitor) {
+      return visitor.arithmetic(this);
+    }
   }
 
   /**
@@ -269,72 +134,10 @@ public sealed interface Expression {
     public Type type() {
       return operand.type();
     }
-  }
-
-  /**
-   * Both.
-   *
-   * @param left one
-   * @param right the other
-   */
-  record And(Expression left, Expression right) implements Expression {
-    /**
-     * Checks the types.
-     *
-     * @throws IllegalArgumentException if one is not a truth
-     */
-    public And {
-      Checks.truth(left);
-      Checks.truth(right);
-    }
 
     @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
-    }
-  }
-
-  /**
-   * Either, or both.
-   *
-   * @param left one
-   * @param right the other
-   */
-  record Or(Expression left, Expression right) implements Expression {
-    /**
-     * Checks the types.
-     *
-     * @throws IllegalArgumentException if one is not a truth
-     */
-    public Or {
-      Checks.truth(left);
-      Checks.truth(right);
-    }
-
-    @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
-    }
-  }
-
-  /**
-   * The opposite.
-   *
-   * @param operand what is denied
-   */
-  record Not(Expression operand) implements Expression {
-    /**
-     * Checks the type.
-     *
-     * @throws IllegalArgumentException if the operand is not a truth
-     */
-    public Not {
-      Checks.truth(operand);
-    }
-
-    @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
+    public <R> R accept(ExpressionVisitor<R> visitor) {
+      return visitor.negate(this);
     }
   }
 
@@ -369,61 +172,10 @@ public sealed interface Expression {
     public Type type() {
       return value.map(Expression::type).orElse(Type.Quantity.NUMBER);
     }
-  }
-
-  /**
-   * Whether every one or any of several things is so. Inside {@code body} and {@code where} the
-   * innermost {@link Subject} is the element.
-   *
-   * @param quantifier every or any
-   * @param collection the things
-   * @param where which things are looked at; empty means all
-   * @param body what should be so
-   */
-  record Quantify(
-      Quantifier quantifier, Expression collection, Optional<Expression> where, Expression body)
-      implements Expression {
-    /**
-     * Checks the types.
-     *
-     * @throws IllegalArgumentException if the collection is none or a condition is not a truth
-     */
-    public Quantify {
-      Checks.many(collection);
-      where.ifPresent(Checks::truth);
-      Checks.truth(body);
-    }
 
     @Override
-    public Type type() {
-      return Type.Plain.TRUTH;
-    }
-  }
-
-  /** How two values should stand to each other. */
-  enum Relation {
-    /** Less than. */
-    LESS("<"),
-    /** At most. */
-    AT_MOST("<="),
-    /** More than. */
-    GREATER(">"),
-    /** At least. */
-    AT_LEAST(">="),
-    /** Equal. */
-    EQUAL("="),
-    /** Not equal. */
-    NOT_EQUAL("!=");
-
-    private final String symbol;
-
-    Relation(String symbol) {
-      this.symbol = symbol;
-    }
-
-    /** Returns the sign written in a rule. */
-    public String symbol() {
-      return symbol;
+    public <R> R accept(ExpressionVisitor<R> visitor) {
+      return visitor.summarize(this);
     }
   }
 
@@ -464,22 +216,14 @@ public sealed interface Expression {
     COUNT
   }
 
-  /** How many of several things should be so. */
-  enum Quantifier {
-    /** Every one; so for nothing. */
-    EVERY,
-    /** At least one. */
-    ANY
-  }
-
   /** Returns a pure number. */
   static Expression number(double value) {
-    return new Amount(value, Optional.empty());
+    return new Literal.Amount(value, Optional.empty());
   }
 
   /** Returns a number with a unit; {@code amount(48, Unit.HOUR)} is {@code 48 h}. */
   static Expression amount(double value, Unit unit) {
-    return new Amount(value, Optional.of(unit));
+    return new Literal.Amount(value, Optional.of(unit));
   }
 
   /** Returns a percentage, which is a pure number; {@code percent(115)} is 1.15. */
@@ -489,17 +233,17 @@ public sealed interface Expression {
 
   /** Returns a share of the reference maximum; {@code percentOfMax(60)} is {@code 60 % max}. */
   static Expression percentOfMax(double percent) {
-    return new PercentOfMax(percent);
+    return new Literal.PercentOfMax(percent);
   }
 
   /** Returns a grade. */
   static Expression grade(Ability ability) {
-    return new Grade(ability);
+    return new Literal.Grade(ability);
   }
 
   /** Returns a date. */
   static Expression date(LocalDate day) {
-    return new Date(day);
+    return new Literal.Date(day);
   }
 
   /** Returns what the rule looks at or, inside a sum, count and the like, the element. */
@@ -523,47 +267,47 @@ public sealed interface Expression {
 
   /** Returns whether this is there. */
   default Expression exists() {
-    return new Has(this);
+    return new Condition.Has(this);
   }
 
   /** Returns whether this is less than another value. */
   default Expression lessThan(Expression other) {
-    return new Compare(Relation.LESS, this, other);
+    return new Condition.Compare(Condition.Relation.LESS, this, other);
   }
 
   /** Returns whether this is at most another value. */
   default Expression atMost(Expression other) {
-    return new Compare(Relation.AT_MOST, this, other);
+    return new Condition.Compare(Condition.Relation.AT_MOST, this, other);
   }
 
   /** Returns whether this is more than another value. */
   default Expression moreThan(Expression other) {
-    return new Compare(Relation.GREATER, this, other);
+    return new Condition.Compare(Condition.Relation.GREATER, this, other);
   }
 
   /** Returns whether this is at least another value. */
   default Expression atLeast(Expression other) {
-    return new Compare(Relation.AT_LEAST, this, other);
+    return new Condition.Compare(Condition.Relation.AT_LEAST, this, other);
   }
 
   /** Returns whether this equals another value. */
   default Expression equalTo(Expression other) {
-    return new Compare(Relation.EQUAL, this, other);
+    return new Condition.Compare(Condition.Relation.EQUAL, this, other);
   }
 
   /** Returns whether this differs from another value. */
   default Expression notEqualTo(Expression other) {
-    return new Compare(Relation.NOT_EQUAL, this, other);
+    return new Condition.Compare(Condition.Relation.NOT_EQUAL, this, other);
   }
 
   /** Returns whether this lies between two values, both ends counted in. */
   default Expression between(Expression low, Expression high) {
-    return new Between(this, low, high);
+    return new Condition.Between(this, low, high);
   }
 
   /** Returns whether this word is one of some. */
   default Expression is(String... words) {
-    return new Is(this, List.of(words));
+    return new Condition.Is(this, List.of(words));
   }
 
   /** Returns the sum. */
@@ -593,17 +337,17 @@ public sealed interface Expression {
 
   /** Returns whether both are so. */
   default Expression and(Expression other) {
-    return new And(this, other);
+    return new Condition.And(this, other);
   }
 
   /** Returns whether either is so. */
   default Expression or(Expression other) {
-    return new Or(this, other);
+    return new Condition.Or(this, other);
   }
 
   /** Returns the opposite. */
   default Expression not() {
-    return new Not(this);
+    return new Condition.Not(this);
   }
 
   /** Returns how many of these things there are. */
@@ -628,21 +372,21 @@ public sealed interface Expression {
 
   /** Returns whether each of these things is so. */
   default Expression every(Expression body) {
-    return new Quantify(Quantifier.EVERY, this, Optional.empty(), body);
+    return new Condition.Quantify(Condition.Quantifier.EVERY, this, Optional.empty(), body);
   }
 
   /** Returns whether each of these things for which {@code where} holds is so. */
   default Expression everyWhere(Expression where, Expression body) {
-    return new Quantify(Quantifier.EVERY, this, Optional.of(where), body);
+    return new Condition.Quantify(Condition.Quantifier.EVERY, this, Optional.of(where), body);
   }
 
   /** Returns whether at least one of these things is so. */
   default Expression any(Expression body) {
-    return new Quantify(Quantifier.ANY, this, Optional.empty(), body);
+    return new Condition.Quantify(Condition.Quantifier.ANY, this, Optional.empty(), body);
   }
 
   /** Returns whether at least one of these things for which {@code where} holds is so. */
   default Expression anyWhere(Expression where, Expression body) {
-    return new Quantify(Quantifier.ANY, this, Optional.of(where), body);
+    return new Condition.Quantify(Condition.Quantifier.ANY, this, Optional.of(where), body);
   }
 }

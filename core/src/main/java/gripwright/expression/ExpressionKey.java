@@ -9,6 +9,8 @@ import java.util.Optional;
  */
 final class ExpressionKey {
 
+  private static final Parts PARTS = new Parts();
+
   private final Expression expression;
   private final int hash;
 
@@ -34,7 +36,7 @@ final class ExpressionKey {
       return part.hashCode();
     }
     int hash = e.getClass().getName().hashCode();
-    for (Object inner : parts(e)) {
+    for (Object inner : e.accept(PARTS)) {
       hash = 31 * hash + hash(inner);
     }
     return hash;
@@ -47,8 +49,8 @@ final class ExpressionKey {
     if (!(one instanceof Expression e && other instanceof Expression f)) {
       return one.equals(other);
     }
-    Object[] parts = parts(e);
-    Object[] others = parts(f);
+    Object[] parts = e.accept(PARTS);
+    Object[] others = f.accept(PARTS);
     boolean alike = e.getClass() == f.getClass() && parts.length == others.length;
     for (int i = 0; alike && i < parts.length; i++) {
       alike = alike(parts[i], others[i]);
@@ -61,45 +63,96 @@ final class ExpressionKey {
     return part.isPresent() ? part.get() : "";
   }
 
-  /** Returns what an expression is made of, in the order of its record. */
-  private static Object[] parts(Expression e) {
-    if (e instanceof Expression.Get get) {
-      return new Object[] {get.of(), get.property()};
+  /** What an expression is made of, in the order of its record. */
+  private static final class Parts
+      implements ExpressionVisitor<Object[]>, Literal.Visitor<Object[]> {
+    @Override
+    public Object[] literal(Literal literal) {
+      return literal.accept((Literal.Visitor<Object[]>) this);
     }
-    if (e instanceof Expression.Subject subject) {
-      return new Object[] {subject.kind(), subject.outward()};
-    }
-    if (e instanceof Expression.Compare compare) {
-      return new Object[] {compare.relation(), compare.left(), compare.right()};
-    }
-    if (e instanceof Expression.Amount amount) {
+
+    @Override
+    public Object[] amount(Literal.Amount amount) {
       return new Object[] {amount.value(), amount.unit()};
     }
-    if (e instanceof Expression.And and) {
-      return new Object[] {and.left(), and.right()};
+
+    @Override
+    public Object[] percentOfMax(Literal.PercentOfMax percentOfMax) {
+      return new Object[] {percentOfMax.percent()};
     }
-    if (e instanceof Expression.Or or) {
-      return new Object[] {or.left(), or.right()};
+
+    @Override
+    public Object[] grade(Literal.Grade grade) {
+      return new Object[] {grade.ability()};
     }
-    if (e instanceof Expression.Not not) {
-      return new Object[] {not.operand()};
+
+    @Override
+    public Object[] date(Literal.Date date) {
+      return new Object[] {date.day()};
     }
-    if (e instanceof Expression.Is is) {
-      return new Object[] {is.value(), is.words()};
+
+    @Override
+    public Object[] truth(Condition.Truth truth) {
+      return new Object[] {truth.value()};
     }
-    if (e instanceof Expression.Has has) {
+
+    @Override
+    public Object[] subject(Expression.Subject subject) {
+      return new Object[] {subject.kind(), subject.outward()};
+    }
+
+    @Override
+    public Object[] get(Expression.Get get) {
+      return new Object[] {get.of(), get.property()};
+    }
+
+    @Override
+    public Object[] has(Condition.Has has) {
       return new Object[] {has.value()};
     }
-    if (e instanceof Expression.Between between) {
+
+    @Override
+    public Object[] compare(Condition.Compare compare) {
+      return new Object[] {compare.relation(), compare.left(), compare.right()};
+    }
+
+    @Override
+    public Object[] between(Condition.Between between) {
       return new Object[] {between.value(), between.low(), between.high()};
     }
-    if (e instanceof Expression.Arithmetic arithmetic) {
+
+    @Override
+    public Object[] is(Condition.Is is) {
+      return new Object[] {is.value(), is.words()};
+    }
+
+    @Override
+    public Object[] arithmetic(Expression.Arithmetic arithmetic) {
       return new Object[] {arithmetic.operation(), arithmetic.left(), arithmetic.right()};
     }
-    if (e instanceof Expression.Negate negate) {
+
+    @Override
+    public Object[] negate(Expression.Negate negate) {
       return new Object[] {negate.operand()};
     }
-    if (e instanceof Expression.Summarize summarize) {
+
+    @Override
+    public Object[] and(Condition.And and) {
+      return new Object[] {and.left(), and.right()};
+    }
+
+    @Override
+    public Object[] or(Condition.Or or) {
+      return new Object[] {or.left(), or.right()};
+    }
+
+    @Override
+    public Object[] not(Condition.Not not) {
+      return new Object[] {not.operand()};
+    }
+
+    @Override
+    public Object[] summarize(Expression.Summarize summarize) {
       return new Object[] {
         summarize.summary(),
         summarize.collection(),
@@ -107,24 +160,12 @@ final class ExpressionKey {
         part(summarize.where())
       };
     }
-    if (e instanceof Expression.Quantify quantify) {
+
+    @Override
+    public Object[] quantify(Condition.Quantify quantify) {
       return new Object[] {
         quantify.quantifier(), quantify.collection(), part(quantify.where()), quantify.body()
       };
     }
-    return leaf(e);
-  }
-
-  private static Object[] leaf(Expression e) {
-    if (e instanceof Expression.PercentOfMax share) {
-      return new Object[] {share.percent()};
-    }
-    if (e instanceof Expression.Grade grade) {
-      return new Object[] {grade.ability()};
-    }
-    if (e instanceof Expression.Date date) {
-      return new Object[] {date.day()};
-    }
-    return new Object[] {((Expression.Truth) e).value()};
   }
 }

@@ -22,13 +22,13 @@ final class Measured {
 
   private Measured() {}
 
-  static Shortfall compared(Expression.Compare compare, EvaluationContext at) {
+  static Shortfall compared(Condition.Compare compare, EvaluationContext at) {
     Shortfall.Bound bound = Shortfall.Bound.of(compare.relation());
     return share(compare, at, bound).orElseGet(() -> absolute(compare, at, bound));
   }
 
   private static Shortfall absolute(
-      Expression.Compare compare, EvaluationContext at, Shortfall.Bound bound) {
+      Condition.Compare compare, EvaluationContext at, Shortfall.Bound bound) {
     Expression left = compare.left();
     Expression right = compare.right();
     Writer writer = new Writer(left.type(), unit(left).or(() -> unit(right)));
@@ -43,7 +43,7 @@ final class Measured {
         writer.write(limit, decimals));
   }
 
-  static Shortfall between(Expression.Between between, EvaluationContext at) {
+  static Shortfall between(Condition.Between between, EvaluationContext at) {
     Writer writer =
         new Writer(
             between.value().type(),
@@ -67,7 +67,7 @@ final class Measured {
    * share of that other: kilogram seconds tell nobody how steep a rise is.
    */
   private static Optional<Shortfall> share(
-      Expression.Compare compare, EvaluationContext at, Shortfall.Bound bound) {
+      Condition.Compare compare, EvaluationContext at, Shortfall.Bound bound) {
     if (!(compare.right() instanceof Expression.Arithmetic product
         && product.operation() == Expression.Operation.TIMES
         && compare.left().type() instanceof Type.Quantity quantity
@@ -113,7 +113,7 @@ final class Measured {
 
   /** Returns the unit that is written, so that a breach is told in the coach's own units. */
   private static Optional<Unit> unit(Expression value) {
-    return value instanceof Expression.Amount amount ? amount.unit() : Optional.empty();
+    return value instanceof Literal.Amount amount ? amount.unit() : Optional.empty();
   }
 
   /** Writes numbers of one type in one unit. */
@@ -146,18 +146,7 @@ final class Measured {
     }
 
     private String text(double number, int decimals) {
-      if (type == Type.Plain.LEVEL) {
-        return Numbers.plain(number * 100, decimals) + " % max";
-      }
-      if (type == Type.Plain.GRADE) {
-        return "IRCRA " + Numbers.plain(number, decimals);
-      }
-      if (type == Type.Plain.DATE) {
-        return LocalDate.ofEpochDay((long) number).toString();
-      }
-      return type instanceof Type.Quantity quantity
-          ? text(number, quantity.dimension(), decimals)
-          : Numbers.plain(number, decimals);
+      return type.accept(new Text(this, number, decimals));
     }
 
     private String text(double base, Dimension dimension, int decimals) {
@@ -180,6 +169,39 @@ final class Measured {
 
     private static Optional<Unit> usual(Dimension dimension) {
       return Unit.of(dimension).stream().filter(u -> u != Unit.PERCENT).findFirst();
+    }
+  }
+
+  /** Writes one number of each kind of type. */
+  private record Text(Writer writer, double number, int decimals) implements Type.Visitor<String> {
+    @Override
+    public String quantity(Type.Quantity quantity) {
+      return writer.text(number, quantity.dimension(), decimals);
+    }
+
+    @Override
+    public String plain(Type.Plain plain) {
+      return switch (plain) {
+        case LEVEL -> Numbers.plain(number * 100, decimals) + " % max";
+        case GRADE -> "IRCRA " + Numbers.plain(number, decimals);
+        case DATE -> LocalDate.ofEpochDay((long) number).toString();
+        case TRUTH -> Numbers.plain(number, decimals);
+      };
+    }
+
+    @Override
+    public String word(Type.Word word) {
+      return Numbers.plain(number, decimals);
+    }
+
+    @Override
+    public String one(Type.One one) {
+      return Numbers.plain(number, decimals);
+    }
+
+    @Override
+    public String many(Type.Many many) {
+      return Numbers.plain(number, decimals);
     }
   }
 }

@@ -21,16 +21,50 @@ public interface PropertyReaders {
       };
 
   /** How a property is read. */
-  sealed interface Access {}
+  sealed interface Access {
+    /** Answers with what a visitor has for the kind of value that is read. */
+    <R> R accept(Visitor<R> visitor);
+
+    /**
+     * One answer for each kind of value that is read.
+     *
+     * @param <R> what is answered
+     */
+    interface Visitor<R> {
+      /** Answers for a number, level, grade or date. */
+      R number(NumberAccess access);
+
+      /** Answers for a truth. */
+      R truth(TruthAccess access);
+
+      /** Answers for a word, a thing or a list of things. */
+      R object(ObjectAccess access);
+    }
+  }
 
   /** Reads a number, level, grade or date; NaN where it is missing. */
-  record NumberAccess(ToDoubleFunction<Object> read) implements Access {}
+  record NumberAccess(ToDoubleFunction<Object> read) implements Access {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.number(this);
+    }
+  }
 
   /** Reads a truth. */
-  record TruthAccess(Predicate<Object> read) implements Access {}
+  record TruthAccess(Predicate<Object> read) implements Access {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.truth(this);
+    }
+  }
 
   /** Reads a word, a thing or a list of things; null where it is missing. */
-  record ObjectAccess(Function<Object, @Nullable Object> read) implements Access {}
+  record ObjectAccess(Function<Object, @Nullable Object> read) implements Access {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.object(this);
+    }
+  }
 
   /** Returns how a property of the catalogue is read. */
   Access of(Property property);

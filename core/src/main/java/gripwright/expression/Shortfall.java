@@ -42,7 +42,7 @@ public record Shortfall(
       return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    static Bound of(Expression.Relation relation) {
+    static Bound of(Condition.Relation relation) {
       return switch (relation) {
         case LESS -> UNDER;
         case AT_MOST -> AT_MOST;

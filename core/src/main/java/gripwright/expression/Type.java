@@ -22,6 +22,16 @@ public sealed interface Type {
     public static final Quantity TIME = new Quantity(Dimension.TIME);
 
     @Override
+    public boolean ordered() {
+      return true;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.quantity(this);
+    }
+
+    @Override
     public Message words() {
       return dimension
           .word()
@@ -52,6 +62,16 @@ public sealed interface Type {
     }
 
     @Override
+    public boolean ordered() {
+      return this != TRUTH;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.plain(this);
+    }
+
+    @Override
     public String toString() {
       return name().toLowerCase(Locale.ROOT);
     }
@@ -63,6 +83,16 @@ public sealed interface Type {
    * @param vocabulary the words
    */
   record Word(Vocabulary vocabulary) implements Type {
+    @Override
+    public boolean ordered() {
+      return false;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.word(this);
+    }
+
     @Override
     public Message words() {
       return Clause.of("term.word-for", "what", vocabulary.name());
@@ -81,6 +111,16 @@ public sealed interface Type {
    */
   record One(Kind kind) implements Type {
     @Override
+    public boolean ordered() {
+      return false;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.one(this);
+    }
+
+    @Override
     public Message words() {
       return kind.one();
     }
@@ -98,6 +138,16 @@ public sealed interface Type {
    */
   record Many(Kind kind) implements Type {
     @Override
+    public boolean ordered() {
+      return false;
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.many(this);
+    }
+
+    @Override
     public Message words() {
       return Clause.of("term.several", "things", kind.many());
     }
@@ -112,11 +162,31 @@ public sealed interface Type {
   Message words();
 
   /** Tells whether values of this type have an order: all but words, truths and things. */
-  default boolean ordered() {
-    return this instanceof Quantity
-        || this == Plain.LEVEL
-        || this == Plain.GRADE
-        || this == Plain.DATE;
+  boolean ordered();
+
+  /** Answers with what a visitor has for this kind of type. */
+  <R> R accept(Visitor<R> visitor);
+
+  /**
+   * One answer for each kind of type.
+   *
+   * @param <R> what is answered
+   */
+  interface Visitor<R> {
+    /** Answers for a number with a dimension. */
+    R quantity(Quantity quantity);
+
+    /** Answers for a value of a plain kind. */
+    R plain(Plain plain);
+
+    /** Answers for one of some words. */
+    R word(Word word);
+
+    /** Answers for a thing with properties. */
+    R one(One one);
+
+    /** Answers for several things. */
+    R many(Many many);
   }
 
   /** Tells whether values of the two types can be compared: equal types that have an order. */

@@ -3,9 +3,11 @@ package gripwright.rule;
 import gripwright.budget.Limit;
 import gripwright.budget.OverBudget;
 import gripwright.expression.Columns;
+import gripwright.expression.Condition;
 import gripwright.expression.Expression;
 import gripwright.expression.ExpressionCompiler;
 import gripwright.expression.Kind;
+import gripwright.expression.Literal;
 import gripwright.expression.Scope;
 import gripwright.expression.Subjects;
 import gripwright.quantity.Unit;
@@ -126,18 +128,18 @@ final class BreachFinder {
 
   /** Returns the gap from which on a requirement holds in any case, in seconds, if it says. */
   private static Optional<Double> reach(Expression require) {
-    if (require instanceof Expression.Or or) {
+    if (require instanceof Condition.Or or) {
       return reach(or.left()).or(() -> reach(or.right()));
     }
     boolean leastGap =
-        require instanceof Expression.Compare compare
-            && (compare.relation() == Expression.Relation.AT_LEAST
-                || compare.relation() == Expression.Relation.GREATER)
+        require instanceof Condition.Compare compare
+            && (compare.relation() == Condition.Relation.AT_LEAST
+                || compare.relation() == Condition.Relation.GREATER)
             && compare.left() instanceof Expression.Get get
             && get.of().equals(Expression.subject(Kind.PAIR))
             && get.property().equals("gap");
-    return leastGap && ((Expression.Compare) require).right() instanceof Expression.Amount amount
-        ? Optional.of(amount.base())
+    return leastGap && ((Condition.Compare) require).right() instanceof Literal.Amount amount
+        ? Optional.of(amount.number())
         : Optional.empty();
   }
 

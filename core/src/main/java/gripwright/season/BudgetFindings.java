@@ -22,15 +22,13 @@ public final class BudgetFindings {
   }
 
   private static Finding of(Overrun overrun, ModelPath place) {
-    if (overrun instanceof Overrun.TooMuch much) {
-      return Finding.error(code(much.limit()), place)
-          .with("found", much.found())
-          .with("limit", much.most());
-    }
-    if (overrun instanceof Overrun.OutOfTime late) {
-      return Finding.error("budget.time", place).with("limit", late.time());
-    }
-    return Finding.error("budget.cancelled", place);
+    return overrun.match(
+        much ->
+            Finding.error(code(much.limit()), place)
+                .with("found", much.found())
+                .with("limit", much.most()),
+        late -> Finding.error("budget.time", place).with("limit", late.time()),
+        cancelled -> Finding.error("budget.cancelled", place));
   }
 
   /** Returns the code of a limit, such as {@code budget.weeks}. */

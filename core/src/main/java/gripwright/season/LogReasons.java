@@ -2,6 +2,7 @@ package gripwright.season;
 
 import gripwright.change.PlanChange;
 import gripwright.change.PlanChanges;
+import gripwright.change.SessionChange;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
 import gripwright.planning.placement.Placement;
@@ -49,25 +50,20 @@ final class LogReasons {
   /** Tells whether an athlete would see it: a level that the equipment can't build is not seen. */
   private static boolean isFelt(PlanChange change) {
     return !(change instanceof PlanChange.GripStarts)
-        && !(change instanceof PlanChange.ExerciseChanged c
-            && (c.measure() == PlanChange.Measure.LEVEL
-                || c.measure() == PlanChange.Measure.HARDNESS));
+        && !(change instanceof SessionChange.ExerciseChanged c
+            && (c.measure() == SessionChange.Measure.LEVEL
+                || c.measure() == SessionChange.Measure.HARDNESS));
   }
 
   private List<Cause> reasons(PlanChange change) {
-    if (change instanceof PlanChange.ExerciseChanged changed) {
+    if (change instanceof SessionChange.ExerciseChanged changed) {
       return reasons(changed);
     }
-    if (change instanceof PlanChange.SessionMoved moved) {
-      return near(moved.before().date());
-    }
-    if (change instanceof PlanChange.SessionDropped dropped) {
-      return near(dropped.session().date());
-    }
-    return near(change.date());
+    return near(
+        change instanceof SessionChange.SessionMoved moved ? moved.before().date() : change.date());
   }
 
-  private List<Cause> reasons(PlanChange.ExerciseChanged changed) {
+  private List<Cause> reasons(SessionChange.ExerciseChanged changed) {
     PlannedExercise before = changed.before();
     PlannedExercise after = changed.after();
     List<Cause> reasons = new ArrayList<>();
@@ -80,7 +76,7 @@ final class LogReasons {
         reasons.add(returns.cause());
       }
     }
-    if (changed.measure() != PlanChange.Measure.LOAD) {
+    if (changed.measure() != SessionChange.Measure.LOAD) {
       return reasons.isEmpty() ? earned(after) : reasons;
     }
     if (!before.maximum().equals(after.maximum())) {

@@ -16,7 +16,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Athlete;
-import gripwright.change.PlanChange.Measure;
+import gripwright.change.SessionChange.Measure;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Advance;
@@ -88,7 +88,8 @@ class PlanChangesTest {
             plan(MONDAY, base(1, HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7))))));
     assertEquals(2, changes.size(), changes.toString());
     for (PlanChange change : changes) {
-      PlanChange.ExerciseChanged load = assertInstanceOf(PlanChange.ExerciseChanged.class, change);
+      SessionChange.ExerciseChanged load =
+          assertInstanceOf(SessionChange.ExerciseChanged.class, change);
       assertEquals(Measure.LOAD, load.measure());
       assertTrue(load.after().totalLoad().compareTo(load.before().totalLoad()) < 0);
     }
@@ -102,7 +103,7 @@ class PlanChangesTest {
             plan(MONDAY, base(1, HOLD.with("sets", new Argument.Count(6)))));
     assertEquals(
         List.of(Measure.SETS, Measure.SETS),
-        changes.stream().map(c -> ((PlanChange.ExerciseChanged) c).measure()).toList());
+        changes.stream().map(c -> ((SessionChange.ExerciseChanged) c).measure()).toList());
   }
 
   @Test
@@ -110,12 +111,12 @@ class PlanChangesTest {
     List<PlanChange> changes =
         between(plan(MONDAY, base(2, HOLD)), plan(MONDAY.plusWeeks(2), base(2, HOLD)));
     assertEquals(new PlanChange.PlanMoved(MONDAY, MONDAY.plusWeeks(2)), changes.get(0));
-    assertTrue(changes.stream().noneMatch(PlanChange.SessionMoved.class::isInstance));
+    assertTrue(changes.stream().noneMatch(SessionChange.SessionMoved.class::isInstance));
     assertTrue(
         changes.stream()
             .skip(1)
             .allMatch(
-                c -> c instanceof PlanChange.ExerciseChanged e && e.measure() == Measure.LOAD),
+                c -> c instanceof SessionChange.ExerciseChanged e && e.measure() == Measure.LOAD),
         "only loads, which rest on tests that are older now");
   }
 
@@ -125,11 +126,11 @@ class PlanChangesTest {
         between(
             plan(MONDAY, base(1, HOLD), peak(SERIAL)), plan(MONDAY, base(2, HOLD), peak(SERIAL)));
     assertTrue(
-        changes.contains(new PlanChange.BlockResized("base", MONDAY, 1, 2)), changes.toString());
+        changes.contains(new BlockChange.BlockResized("base", MONDAY, 1, 2)), changes.toString());
     assertTrue(
-        changes.contains(new PlanChange.BlockMoved("peak", 7, MONDAY.plusWeeks(2))),
+        changes.contains(new BlockChange.BlockMoved("peak", 7, MONDAY.plusWeeks(2))),
         changes.toString());
-    assertEquals(2, changes.stream().filter(PlanChange.SessionAdded.class::isInstance).count());
+    assertEquals(2, changes.stream().filter(SessionChange.SessionAdded.class::isInstance).count());
     assertEquals(4, changes.size(), changes.toString());
   }
 
@@ -138,11 +139,11 @@ class PlanChangesTest {
     List<PlanChange> changes =
         between(plan(MONDAY, base(1, HOLD), peak(SERIAL)), plan(MONDAY, base(1, HOLD)));
     assertTrue(
-        changes.contains(new PlanChange.BlockDropped("peak", MONDAY.plusWeeks(1), 1)),
+        changes.contains(new BlockChange.BlockDropped("peak", MONDAY.plusWeeks(1), 1)),
         changes.toString());
     assertTrue(
         between(plan(MONDAY, base(1, HOLD)), plan(MONDAY, base(1, HOLD), peak(SERIAL)))
-            .contains(new PlanChange.BlockAdded("peak", MONDAY.plusWeeks(1), 1)));
+            .contains(new BlockChange.BlockAdded("peak", MONDAY.plusWeeks(1), 1)));
   }
 
   @Test
@@ -150,7 +151,7 @@ class PlanChangesTest {
     List<PlanChange> changes =
         between(plan(MONDAY, base(1, HOLD)), plan(MONDAY, base(1, HOLD, SERIAL)));
     assertEquals(2, changes.size(), changes.toString());
-    assertTrue(changes.stream().allMatch(PlanChange.ExerciseAdded.class::isInstance));
+    assertTrue(changes.stream().allMatch(SessionChange.ExerciseAdded.class::isInstance));
   }
 
   @Test
@@ -160,7 +161,7 @@ class PlanChangesTest {
     assertTrue(
         changes.stream()
             .allMatch(
-                c -> c instanceof PlanChange.ExerciseChanged e && e.measure() == Measure.ORDER),
+                c -> c instanceof SessionChange.ExerciseChanged e && e.measure() == Measure.ORDER),
         changes.toString());
     assertEquals(4, changes.size());
   }
@@ -180,8 +181,8 @@ class PlanChangesTest {
                 .build(),
             Skarvdal.tested(),
             List.of());
-    PlanChange.SessionMoved moved =
-        assertInstanceOf(PlanChange.SessionMoved.class, between(before, after).get(0));
+    SessionChange.SessionMoved moved =
+        assertInstanceOf(SessionChange.SessionMoved.class, between(before, after).get(0));
     assertEquals(before.sessions().get(0).date(), moved.before().date());
     assertEquals(DayOfWeek.THURSDAY, moved.after().date().getDayOfWeek());
   }
@@ -202,7 +203,7 @@ class PlanChangesTest {
             plan(MONDAY, base(3, HOLD).ease(3, 0.6)));
     assertTrue(
         changes.stream()
-            .anyMatch(c -> c instanceof PlanChange.WeekEased w && w.week().number() == 3));
+            .anyMatch(c -> c instanceof BlockChange.WeekEased w && w.week().number() == 3));
     assertTrue(changes.stream().anyMatch(PlanChange.WaiverDropped.class::isInstance));
   }
 
@@ -242,7 +243,7 @@ class PlanChangesTest {
             plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7001))))));
     assertEquals(
         List.of(Measure.LEVEL),
-        changes.stream().map(c -> ((PlanChange.ExerciseChanged) c).measure()).toList());
+        changes.stream().map(c -> ((SessionChange.ExerciseChanged) c).measure()).toList());
   }
 
   @Test
@@ -284,7 +285,7 @@ class PlanChangesTest {
                 PlanChange.Part.WEEKLY_RISE,
                 Optional.empty(),
                 Optional.of(Clause.of("diff.percent", "percent", BigDecimal.valueOf(10)))),
-            new PlanChange.BlockRewritten("base", MONDAY)),
+            new BlockChange.BlockRewritten("base", MONDAY)),
         changes);
   }
 
@@ -311,7 +312,7 @@ class PlanChangesTest {
     SortedMap<String, Long> reported = new TreeMap<>();
     for (PlanChange change : changes) {
       String kind = change.getClass().getSimpleName();
-      if (change instanceof PlanChange.ExerciseChanged c) {
+      if (change instanceof SessionChange.ExerciseChanged c) {
         kind += c.measure();
       }
       if (back) {

@@ -56,8 +56,8 @@ class ColumnsTest {
       case 3:
         return anyNumber(random).exists();
       case 4:
-        Expression.Relation[] relations = Expression.Relation.values();
-        return new Expression.Compare(
+        Condition.Relation[] relations = Condition.Relation.values();
+        return new Condition.Compare(
             relations[random.nextInt(relations.length)], anyNumber(random), anyNumber(random));
       case 5:
         return condition(random, depth + 1).and(condition(random, depth + 1));
@@ -90,8 +90,8 @@ class ColumnsTest {
     return List.of(
         exercises.every(condition(random, 0)),
         exercises.any(condition(random, 0)),
-        new Expression.Quantify(
-            Expression.Quantifier.EVERY, exercises, Optional.of(some), condition(random, 0)),
+        new Condition.Quantify(
+            Condition.Quantifier.EVERY, exercises, Optional.of(some), condition(random, 0)),
         exercises.any(heavy.and(some)),
         exercises.countWhere(some).atLeast(number(1)),
         summary(exercises, Expression.Summary.MEAN, anyNumber(random), some),

@@ -53,7 +53,7 @@ class ExpressionTest {
     refused(() -> PLAN.get("load").atMost(amount(3, Unit.KILOGRAM)));
     refused(() -> EXERCISE.get("level").lessThan(percent(60)));
     refused(() -> amount(1, Unit.KILOGRAM).plus(amount(1, Unit.NEWTON)));
-    refused(() -> PLAN.get("length").and(new Expression.Truth(true)));
+    refused(() -> PLAN.get("length").and(new Condition.Truth(true)));
     refused(() -> PLAN.get("no-such-thing"));
     refused(() -> PLAN.get("load").get("name"));
     refused(() -> EXERCISE.get("grip").get("family").is("splits"));
@@ -170,8 +170,8 @@ class ExpressionTest {
         ExpressionCompiler.NO, truth(all.every(EXERCISE.get("level").lessThan(percentOfMax(60)))));
     assertEquals(ExpressionCompiler.YES, truth(all.any(EXERCISE.get("sets").equalTo(number(1)))));
     Expression none = EXERCISE.get("order").moreThan(number(9));
-    assertEquals(ExpressionCompiler.YES, truth(all.everyWhere(none, new Expression.Truth(false))));
-    assertEquals(ExpressionCompiler.NO, truth(all.anyWhere(none, new Expression.Truth(true))));
+    assertEquals(ExpressionCompiler.YES, truth(all.everyWhere(none, new Condition.Truth(false))));
+    assertEquals(ExpressionCompiler.NO, truth(all.anyWhere(none, new Condition.Truth(true))));
     Expression unknown = EXERCISE.get("since-clearance").lessThan(amount(1, Unit.WEEK));
     assertEquals(ExpressionCompiler.UNDECIDED, truth(all.any(unknown)));
     assertEquals(ExpressionCompiler.UNDECIDED, truth(all.every(unknown)));
@@ -182,9 +182,9 @@ class ExpressionTest {
     Expression compared = MISSING.moreThan(PLAN.get("from"));
     assertEquals(ExpressionCompiler.UNDECIDED, truth(compared));
     assertEquals(ExpressionCompiler.UNDECIDED, truth(compared.not()));
-    assertEquals(ExpressionCompiler.NO, truth(compared.and(new Expression.Truth(false))));
-    assertEquals(ExpressionCompiler.YES, truth(compared.or(new Expression.Truth(true))));
-    assertEquals(ExpressionCompiler.UNDECIDED, truth(compared.and(new Expression.Truth(true))));
+    assertEquals(ExpressionCompiler.NO, truth(compared.and(new Condition.Truth(false))));
+    assertEquals(ExpressionCompiler.YES, truth(compared.or(new Condition.Truth(true))));
+    assertEquals(ExpressionCompiler.UNDECIDED, truth(compared.and(new Condition.Truth(true))));
     assertEquals(ExpressionCompiler.NO, truth(MISSING.exists()));
     assertEquals(ExpressionCompiler.YES, truth(PLAN.get("from").exists()));
     assertEquals(

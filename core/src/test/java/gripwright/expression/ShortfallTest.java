@@ -74,8 +74,8 @@ class ShortfallTest {
         List.of("|date|2027-01-04|other-than|2027-01-04"),
         exercise(
             1,
-            new Expression.Compare(
-                Expression.Relation.NOT_EQUAL, EXERCISE.get("date"), EXERCISE.get("date"))));
+            new Condition.Compare(
+                Condition.Relation.NOT_EQUAL, EXERCISE.get("date"), EXERCISE.get("date"))));
   }
 
   @Test
@@ -86,7 +86,7 @@ class ShortfallTest {
     assertEquals(
         List.of("|level|50 % max|within|60 % max to 70 % max"),
         exercise(
-            1, new Expression.Between(EXERCISE.get("level"), percentOfMax(60), percentOfMax(70))));
+            1, new Condition.Between(EXERCISE.get("level"), percentOfMax(60), percentOfMax(70))));
   }
 
   @Test
@@ -113,8 +113,8 @@ class ShortfallTest {
         List.of("left ring finger|time-under-load|50 s|at-most|1 s"),
         week(
             2,
-            new Expression.Quantify(
-                Expression.Quantifier.EVERY,
+            new Condition.Quantify(
+                Condition.Quantifier.EVERY,
                 WEEK.get("fingers"),
                 Optional.of(FINGER.get("name").is("ring")),
                 FINGER.get("time-under-load").atMost(second))));
@@ -124,8 +124,8 @@ class ShortfallTest {
             2,
             WEEK.get("exercises")
                 .every(
-                    new Expression.Compare(
-                        Expression.Relation.LESS, EXERCISE.get("level"), percentOfMax(55)))));
+                    new Condition.Compare(
+                        Condition.Relation.LESS, EXERCISE.get("level"), percentOfMax(55)))));
   }
 
   @Test

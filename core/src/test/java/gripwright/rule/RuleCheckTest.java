@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.expression.Condition;
 import gripwright.expression.Expression;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
@@ -180,7 +181,7 @@ class RuleCheckTest {
         new Winter().rules("nowhere").session(0, line(HALF_CRIMP, 50)).codes());
     Rule namesake =
         Rule.advice("youth-level", Scope.EXERCISE)
-            .require(new Expression.Truth(true))
+            .require(new Condition.Truth(true))
             .message("nothing")
             .build();
     assertEquals(
@@ -210,7 +211,7 @@ class RuleCheckTest {
     for (Scope scope : Scope.values()) {
       rules[scope.ordinal()] =
           Rule.advice("never-" + scope.kind().word(), scope)
-              .require(new Expression.Truth(false))
+              .require(new Condition.Truth(false))
               .message("always broken")
               .build();
     }
@@ -309,7 +310,7 @@ class RuleCheckTest {
   void ofOneDayFindingsComeByTheirPlaceInThePlan() {
     Rule never =
         Rule.advice("never", Scope.SESSION)
-            .require(new Expression.Truth(false))
+            .require(new Condition.Truth(false))
             .message("always broken")
             .build();
     List<Finding> findings =

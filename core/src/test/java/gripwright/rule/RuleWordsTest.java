@@ -8,6 +8,7 @@ import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import gripwright.expression.Condition;
 import gripwright.expression.Expression;
 import gripwright.expression.ExpressionValues;
 import gripwright.expression.Kind;
@@ -96,7 +97,7 @@ class RuleWordsTest {
             () ->
                 Rule.error("wrong", Scope.WEEK)
                     .when(subject(Kind.EXERCISE).get("hard"))
-                    .require(new Expression.Truth(true))
+                    .require(new Condition.Truth(true))
                     .message("none")
                     .build()));
   }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.change.PlanChange;
+import gripwright.change.SessionChange;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -94,17 +95,18 @@ class LogReasonsTest {
   void hardClimbingNearASessionIsWhyItIsGone() {
     CompiledPlan plan = compile(WEEKLY, trained(1), climbed(4, true));
     assertEquals(
-        List.of("hard climbing on 2027-03-05"), because(plan, PlanChange.SessionDropped.class));
+        List.of("hard climbing on 2027-03-05"), because(plan, SessionChange.SessionDropped.class));
   }
 
   @Test
   void aSessionThatWasNotPlannedIsWhyAnotherMoves() {
     CompiledPlan plan = compile(WEEKLY, trained(1), trained(4, "extra", 3, 9));
     assertEquals(
-        List.of("extra trained on 2027-03-05"), because(plan, PlanChange.SessionDropped.class));
+        List.of("extra trained on 2027-03-05"), because(plan, SessionChange.SessionDropped.class));
     CompiledPlan late = compile(WEEKLY, trained(4));
     assertEquals(
-        List.of("strength trained on 2027-03-05"), because(late, PlanChange.SessionDropped.class));
+        List.of("strength trained on 2027-03-05"),
+        because(late, SessionChange.SessionDropped.class));
   }
 
   @Test
@@ -112,8 +114,10 @@ class LogReasonsTest {
     LogEntry test =
         new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, MONDAY.plusDays(4), 99), Optional.empty());
     CompiledPlan plan = compile(WEEKLY, trained(1), test);
-    assertEquals(List.of("tested on 2027-03-05"), because(plan, PlanChange.SessionDropped.class));
-    assertEquals(List.of("tested on 2027-03-05"), because(plan, PlanChange.ExerciseChanged.class));
+    assertEquals(
+        List.of("tested on 2027-03-05"), because(plan, SessionChange.SessionDropped.class));
+    assertEquals(
+        List.of("tested on 2027-03-05"), because(plan, SessionChange.ExerciseChanged.class));
     LogEntry before =
         new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(1), 99), Optional.empty());
     assertEquals(List.of(), compile(WEEKLY, before).changes(), "known to the plan");
@@ -124,13 +128,13 @@ class LogReasonsTest {
     LogEntry lighter = new LogEntry.BodyMass(MONDAY.plusDays(2), Load.ofKilograms(58.3));
     assertEquals(
         List.of("body mass 58.3 kg"),
-        because(compile(WEEKLY, trained(1), lighter), PlanChange.ExerciseChanged.class));
+        because(compile(WEEKLY, trained(1), lighter), SessionChange.ExerciseChanged.class));
   }
 
   @Test
   void whatPreventsHarderWorkIsReportedPieceByPiece() {
     CompiledPlan plan = compile(WEEKLY, trained(1, "strength", 3, 7), trained(5, "strength", 4, 7));
-    List<String> because = because(plan, PlanChange.ExerciseChanged.class);
+    List<String> because = because(plan, SessionChange.ExerciseChanged.class);
     assertTrue(because.contains("3 of 5 sets on 2027-03-02"), because.toString());
     assertTrue(because.contains("4 of 5 sets on 2027-03-06"), because.toString());
   }
@@ -146,7 +150,7 @@ class LogReasonsTest {
             Optional.empty());
     assertEquals(
         List.of("earned in training: 1 step of 2.5 %"),
-        because(compile(earned, trained(1), trained(5)), PlanChange.ExerciseChanged.class));
+        because(compile(earned, trained(1), trained(5)), SessionChange.ExerciseChanged.class));
     Advance sets =
         new Advance(
             new Advance.Progress(
@@ -156,7 +160,7 @@ class LogReasonsTest {
             Optional.empty());
     assertEquals(
         List.of("earned in training: 1 step of 1"),
-        because(compile(sets, trained(1), trained(5)), PlanChange.ExerciseChanged.class));
+        because(compile(sets, trained(1), trained(5)), SessionChange.ExerciseChanged.class));
   }
 
   @Test
@@ -177,7 +181,7 @@ class LogReasonsTest {
   void whatLiesNearTheDayItHadIsWhyASessionMoves() {
     CompiledPlan plan = compile(WEEKLY, trained(1), trained(5), climbed(7, true));
     assertEquals(
-        List.of("hard climbing on 2027-03-08"), because(plan, PlanChange.SessionMoved.class));
+        List.of("hard climbing on 2027-03-08"), because(plan, SessionChange.SessionMoved.class));
     assertEquals(
         List.of(),
         compile(WEEKLY, trained(1), climbed(3, true)).changes(),

@@ -10,6 +10,7 @@ import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.expression.Condition;
 import gripwright.expression.Expression;
 import gripwright.expression.ExpressionValues;
 import gripwright.expression.Kind;
@@ -64,8 +65,8 @@ class FingerRulesTest {
     assertEquals(List.of(), winter.codes(RuleSet.of("club", time(60))));
     assertEquals(List.of("warning rule.cap"), winter.codes(RuleSet.of("club", time(59))));
     Expression ring =
-        new Expression.Quantify(
-            Expression.Quantifier.EVERY,
+        new Condition.Quantify(
+            Condition.Quantifier.EVERY,
             WEEK.get("fingers"),
             Optional.of(FINGER.get("name").is("ring")),
             FINGER.get("time-under-load").atMost(amount(30, Unit.SECOND)));
@@ -140,8 +141,8 @@ class FingerRulesTest {
   void aRiseOfExposureIsFoundFromTheWeekAfterTheFirstUse() {
     Rule rise =
         rule(
-            new Expression.Quantify(
-                Expression.Quantifier.EVERY,
+            new Condition.Quantify(
+                Condition.Quantifier.EVERY,
                 WEEK.get("fingers"),
                 Optional.of(FINGER.get("name").is("ring")),
                 FINGER

@@ -1,6 +1,8 @@
 package gripwright.export;
 
+import gripwright.change.BlockChange;
 import gripwright.change.PlanChange;
+import gripwright.change.SessionChange;
 import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
 import gripwright.diff.PlanDiff;
@@ -88,26 +90,26 @@ public final class Changes {
                     PlanChange.Part.DEMAND,
                     Optional.of(new WrittenText("a 100 %")),
                     Optional.empty()),
-                new PlanChange.BlockAdded("peak", FROM, 2),
-                new PlanChange.BlockDropped("rest", FROM, 1),
-                new PlanChange.BlockMoved("build", -1, FROM),
-                new PlanChange.BlockResized("base", FROM, 4, 5),
-                new PlanChange.BlockRewritten("base", FROM),
-                new PlanChange.WeekEased(plan.weeks().get(0)),
+                new BlockChange.BlockAdded("peak", FROM, 2),
+                new BlockChange.BlockDropped("rest", FROM, 1),
+                new BlockChange.BlockMoved("build", -1, FROM),
+                new BlockChange.BlockResized("base", FROM, 4, 5),
+                new BlockChange.BlockRewritten("base", FROM),
+                new BlockChange.WeekEased(plan.weeks().get(0)),
                 new PlanChange.GripStarts(Season.HALF, FROM, FROM.plusDays(7)),
-                new PlanChange.SessionAdded(session),
-                new PlanChange.SessionDropped(session),
-                new PlanChange.SessionMoved(session, session),
-                new PlanChange.SessionTimed(session, session),
-                new PlanChange.ExerciseAdded(session, exercise),
-                new PlanChange.ExerciseDropped(session, exercise),
+                new SessionChange.SessionAdded(session),
+                new SessionChange.SessionDropped(session),
+                new SessionChange.SessionMoved(session, session),
+                new SessionChange.SessionTimed(session, session),
+                new SessionChange.ExerciseAdded(session, exercise),
+                new SessionChange.ExerciseDropped(session, exercise),
                 new PlanChange.RetestChanged(FROM, List.of(), List.of(tests)),
                 new PlanChange.RetestChanged(FROM, List.of(tests), List.of()),
                 new PlanChange.RetestChanged(tests.date(), List.of(tests), List.of(tests)),
                 new PlanChange.WaiverAdded(FROM, waiver),
                 new PlanChange.WaiverDropped(FROM, waiver)));
-    for (PlanChange.Measure measure : PlanChange.Measure.values()) {
-      changes.add(new PlanChange.ExerciseChanged(session, exercise, exercise, measure));
+    for (SessionChange.Measure measure : SessionChange.Measure.values()) {
+      changes.add(new SessionChange.ExerciseChanged(session, exercise, exercise, measure));
     }
     return changes;
   }

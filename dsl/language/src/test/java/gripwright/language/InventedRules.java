@@ -2,6 +2,7 @@ package gripwright.language;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
+import gripwright.expression.Condition;
 import gripwright.expression.Expression;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
@@ -42,17 +43,17 @@ final class InventedRules {
       case 3 -> number(2).atMost(number(2));
       case 4 -> number(1).between(number(1), number(2));
       case 5 ->
-          new Expression.Quantify(
-              Expression.Quantifier.EVERY,
+          new Condition.Quantify(
+              Condition.Quantifier.EVERY,
               week.get("exercises"),
               random.nextBoolean() ? Optional.empty() : Optional.of(exercise(1)),
               exercise(1));
       default ->
-          new Expression.Quantify(
-              Expression.Quantifier.ANY,
+          new Condition.Quantify(
+              Condition.Quantifier.ANY,
               week.get("exercises"),
               Optional.of(exercise(2)),
-              random.nextBoolean() ? new Expression.Truth(true) : exercise(1));
+              random.nextBoolean() ? new Condition.Truth(true) : exercise(1));
     };
   }
 

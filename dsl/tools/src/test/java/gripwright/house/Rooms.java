@@ -55,7 +55,7 @@ public final class Rooms {
     room("language.syntax", "language.finding");
     room("language.format", "language.syntax");
     room("language.resolve", "language.syntax");
-    room("language.check", "language.resolve");
+    room("language.check", "language.resolve", "compare");
     room("language.build", "language.check");
     room("language.write", CORE);
     room("language", "language.build", "language.format", "language.write");

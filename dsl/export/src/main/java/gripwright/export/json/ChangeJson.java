@@ -1,7 +1,9 @@
 package gripwright.export.json;
 
+import gripwright.change.BlockChange;
 import gripwright.change.PlanChange;
 import gripwright.finding.Message;
+import gripwright.change.SessionChange;
 import gripwright.hand.Hands;
 import gripwright.plan.Plan;
 import gripwright.protocol.Level;
@@ -15,14 +17,11 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** One change of a plan, as JSON. */
 final class ChangeJson {
-
-  private static final Pattern CAPITAL = Pattern.compile("(?<=[a-z])(?=[A-Z])");
 
   private ChangeJson() {}
 
@@ -61,10 +60,7 @@ final class ChangeJson {
 
   /** Returns the kind of a change, such as {@code exercise-changed}. */
   static String kind(PlanChange change) {
-    return CAPITAL
-        .matcher(change.getClass().getSimpleName())
-        .replaceAll("-")
-        .toLowerCase(Locale.ROOT);
+    return word(change.kind());
   }
 
   /** Returns the name of a constant as JSON has it, such as {@code set-rest}. */
@@ -73,7 +69,134 @@ final class ChangeJson {
   }
 
   static About about(PlanChange change, Wording wording) {
-    if (change instanceof PlanChange.ExerciseChanged c) {
+    return change.accept(new OfPlan(wording));
+  }
+
+  private static final class OfPlan implements PlanChange.Visitor<About> {
+    private final Wording wording;
+
+    OfPlan(Wording wording) {
+      this.wording = wording;
+    }
+
+    @Override
+    public About planMoved(PlanChange.PlanMoved c) {
+      return About.named(null, c.before().toString(), c.after().toString());
+    }
+
+    @Override
+    public About goalChanged(PlanChange.GoalChanged c) {
+      return About.named(null, said(c.before()), said(c.after()));
+    }
+
+    @Override
+    public About gripStarts(PlanChange.GripStarts c) {
+      return About.named(c.grip().name(), c.before().toString(), c.after().toString());
+    }
+
+    @Override
+    public About retestChanged(PlanChange.RetestChanged c) {
+      return About.named(null, tests(c.before()), tests(c.after()));
+    }
+
+    @Override
+    public About waiverAdded(PlanChange.WaiverAdded c) {
+      return About.named(c.waiver().rule(), null, waiver(c.waiver()));
+    }
+
+    @Override
+    public About waiverDropped(PlanChange.WaiverDropped c) {
+      return About.named(c.waiver().rule(), waiver(c.waiver()), null);
+    }
+
+    @Override
+    public About partChanged(PlanChange.PartChanged c) {
+      return new About(null, null, null, word(c.part()), said(c.before()), said(c.after()));
+    }
+
+    private @Nullable String said(Optional<Message> message) {
+      return message.map(wording::say).orElse(null);
+    }
+
+    @Override
+    public About block(BlockChange change) {
+      return change.accept(new OfBlock());
+    }
+
+    @Override
+    public About session(SessionChange change) {
+      return change.accept(new OfSession());
+    }
+  }
+
+  private static final class OfBlock implements BlockChange.Visitor<About> {
+    @Override
+    public About blockAdded(BlockChange.BlockAdded c) {
+      return About.named(c.block(), null, c.weeks() + " weeks");
+    }
+
+    @Override
+    public About blockDropped(BlockChange.BlockDropped c) {
+      return About.named(c.block(), c.weeks() + " weeks", null);
+    }
+
+    @Override
+    public About blockMoved(BlockChange.BlockMoved c) {
+      return About.named(c.block(), c.date().minusDays(c.days()).toString(), c.date().toString());
+    }
+
+    @Override
+    public About blockResized(BlockChange.BlockResized c) {
+      return About.named(c.block(), c.before() + " weeks", c.after() + " weeks");
+    }
+
+    @Override
+    public About blockRewritten(BlockChange.BlockRewritten c) {
+      return About.named(c.block(), null, null);
+    }
+
+    @Override
+    public About weekEased(BlockChange.WeekEased c) {
+      boolean now = c.week().eased();
+      return About.named(c.week().block(), now ? null : "eased", now ? "eased" : null);
+    }
+  }
+
+  private static final class OfSession implements SessionChange.Visitor<About> {
+    @Override
+    public About sessionAdded(SessionChange.SessionAdded c) {
+      return About.session(c.session(), null, null, c.session().date().toString());
+    }
+
+    @Override
+    public About sessionDropped(SessionChange.SessionDropped c) {
+      return About.session(c.session(), null, c.session().date().toString(), null);
+    }
+
+    @Override
+    public About sessionMoved(SessionChange.SessionMoved c) {
+      return About.session(
+          c.after(), null, c.before().date().toString(), c.after().date().toString());
+    }
+
+    @Override
+    public About sessionTimed(SessionChange.SessionTimed c) {
+      return About.session(
+          c.after(), null, c.before().minutes() + " min", c.after().minutes() + " min");
+    }
+
+    @Override
+    public About exerciseAdded(SessionChange.ExerciseAdded c) {
+      return About.session(c.session(), c.exercise(), null, null);
+    }
+
+    @Override
+    public About exerciseDropped(SessionChange.ExerciseDropped c) {
+      return About.session(c.session(), c.exercise(), null, null);
+    }
+
+    @Override
+    public About exerciseChanged(SessionChange.ExerciseChanged c) {
       return new About(
           c.session(),
           c.after(),
@@ -82,76 +205,6 @@ final class ChangeJson {
           value(c.before(), c.measure()),
           value(c.after(), c.measure()));
     }
-    if (change instanceof PlanChange.ExerciseAdded c) {
-      return About.session(c.session(), c.exercise(), null, null);
-    }
-    if (change instanceof PlanChange.ExerciseDropped c) {
-      return About.session(c.session(), c.exercise(), null, null);
-    }
-    if (change instanceof PlanChange.SessionAdded c) {
-      return About.session(c.session(), null, null, c.session().date().toString());
-    }
-    if (change instanceof PlanChange.SessionDropped c) {
-      return About.session(c.session(), null, c.session().date().toString(), null);
-    }
-    if (change instanceof PlanChange.SessionMoved c) {
-      return About.session(
-          c.after(), null, c.before().date().toString(), c.after().date().toString());
-    }
-    if (change instanceof PlanChange.SessionTimed c) {
-      return About.session(
-          c.after(), null, c.before().minutes() + " min", c.after().minutes() + " min");
-    }
-    return ofPlan(change, wording);
-  }
-
-  private static About ofPlan(PlanChange change, Wording wording) {
-    if (change instanceof PlanChange.RetestChanged c) {
-      return About.named(null, tests(c.before()), tests(c.after()));
-    }
-    if (change instanceof PlanChange.PlanMoved c) {
-      return About.named(null, c.before().toString(), c.after().toString());
-    }
-    if (change instanceof PlanChange.GoalChanged c) {
-      return About.named(null, said(c.before(), wording), said(c.after(), wording));
-    }
-    if (change instanceof PlanChange.PartChanged c) {
-      return new About(
-          null, null, null, word(c.part()), said(c.before(), wording), said(c.after(), wording));
-    }
-    if (change instanceof PlanChange.BlockAdded c) {
-      return About.named(c.block(), null, c.weeks() + " weeks");
-    }
-    if (change instanceof PlanChange.BlockDropped c) {
-      return About.named(c.block(), c.weeks() + " weeks", null);
-    }
-    if (change instanceof PlanChange.BlockMoved c) {
-      return About.named(c.block(), c.date().minusDays(c.days()).toString(), c.date().toString());
-    }
-    if (change instanceof PlanChange.BlockResized c) {
-      return About.named(c.block(), c.before() + " weeks", c.after() + " weeks");
-    }
-    if (change instanceof PlanChange.BlockRewritten c) {
-      return About.named(c.block(), null, null);
-    }
-    if (change instanceof PlanChange.WeekEased c) {
-      boolean now = c.week().eased();
-      return About.named(c.week().block(), now ? null : "eased", now ? "eased" : null);
-    }
-    if (change instanceof PlanChange.GripStarts c) {
-      return About.named(c.grip().name(), c.before().toString(), c.after().toString());
-    }
-    if (change instanceof PlanChange.WaiverAdded c) {
-      return About.named(c.waiver().rule(), null, waiver(c.waiver()));
-    }
-    if (change instanceof PlanChange.WaiverDropped c) {
-      return About.named(c.waiver().rule(), waiver(c.waiver()), null);
-    }
-    return About.named(null, null, null);
-  }
-
-  private static @Nullable String said(Optional<Message> message, Wording wording) {
-    return message.map(wording::say).orElse(null);
   }
 
   private static String waiver(Plan.Waiver waiver) {
@@ -180,7 +233,7 @@ final class ChangeJson {
     return Numbers.plain(time.toNanos() / 1e9, 3) + " s";
   }
 
-  private static @Nullable String value(PlannedExercise exercise, PlanChange.Measure measure) {
+  private static @Nullable String value(PlannedExercise exercise, SessionChange.Measure measure) {
     Scheme scheme = exercise.scheme();
     return switch (measure) {
       case PROTOCOL -> exercise.protocol();

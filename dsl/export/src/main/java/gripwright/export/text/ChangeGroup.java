@@ -1,7 +1,9 @@
 package gripwright.export.text;
 
+import gripwright.change.BlockChange;
 import gripwright.change.PlanChange;
-import gripwright.change.PlanChange.Measure;
+import gripwright.change.SessionChange;
+import gripwright.change.SessionChange.Measure;
 import gripwright.grip.Setup;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
@@ -48,52 +50,111 @@ record ChangeGroup(List<PlanChange> changes) {
   }
 
   /** Tells whether an exercise is less work than before. */
-  static boolean isLower(PlanChange.ExerciseChanged change) {
+  static boolean isLower(SessionChange.ExerciseChanged change) {
     return change.after().loadIndex() <= change.before().loadIndex();
   }
 
   private static List<Object> key(PlanChange change) {
-    String kind = change.getClass().getSimpleName();
-    if (change instanceof PlanChange.ExerciseChanged c) {
-      return c.measure() == PlanChange.Measure.LOAD
-          ? List.of(kind, c.session().name(), about(c.after()), c.measure(), isLower(c))
-          : List.of(
-              kind,
-              c.session().name(),
-              about(c.after()),
-              c.measure(),
-              c.measure() == PlanChange.Measure.LEVEL && c.session().happened().isPresent(),
-              measured(c.before(), c.measure()),
-              measured(c.after(), c.measure()));
+    return change.accept(new OfPlan());
+  }
+
+  private static final class OfPlan implements PlanChange.Visitor<List<Object>> {
+    @Override
+    public List<Object> planMoved(PlanChange.PlanMoved c) {
+      return List.of(c.kind(), c);
     }
-    if (change instanceof PlanChange.ExerciseAdded c) {
-      return List.of(kind, c.session().name(), about(c.exercise()));
+
+    @Override
+    public List<Object> goalChanged(PlanChange.GoalChanged c) {
+      return List.of(c.kind(), c);
     }
-    if (change instanceof PlanChange.ExerciseDropped c) {
-      return List.of(kind, c.session().name(), about(c.exercise()));
+
+    @Override
+    public List<Object> gripStarts(PlanChange.GripStarts c) {
+      return List.of(c.kind(), c);
     }
-    if (change instanceof PlanChange.SessionAdded c) {
-      return List.of(kind, c.session().name(), exercises(c.session()));
-    }
-    if (change instanceof PlanChange.SessionDropped c) {
-      return List.of(kind, c.session().name(), exercises(c.session()));
-    }
-    if (change instanceof PlanChange.SessionMoved c) {
+
+    @Override
+    public List<Object> retestChanged(PlanChange.RetestChanged c) {
+      boolean moved = !c.before().isEmpty() && !c.after().isEmpty();
       return List.of(
-          kind,
+          c.kind(), moved ? c : "", c.before().isEmpty(), tests(c.before()), tests(c.after()));
+    }
+
+    @Override
+    public List<Object> waiverAdded(PlanChange.WaiverAdded c) {
+      return List.of(c.kind(), c);
+    }
+
+    @Override
+    public List<Object> waiverDropped(PlanChange.WaiverDropped c) {
+      return List.of(c.kind(), c);
+    }
+
+    @Override
+    public List<Object> partChanged(PlanChange.PartChanged c) {
+      return List.of(c.kind(), c);
+    }
+
+    @Override
+    public List<Object> block(BlockChange change) {
+      return List.of(change.kind(), change);
+    }
+
+    @Override
+    public List<Object> session(SessionChange change) {
+      return change.accept(new OfSession());
+    }
+  }
+
+  private static final class OfSession implements SessionChange.Visitor<List<Object>> {
+    @Override
+    public List<Object> sessionAdded(SessionChange.SessionAdded c) {
+      return List.of(c.kind(), c.session().name(), exercises(c.session()));
+    }
+
+    @Override
+    public List<Object> sessionDropped(SessionChange.SessionDropped c) {
+      return List.of(c.kind(), c.session().name(), exercises(c.session()));
+    }
+
+    @Override
+    public List<Object> sessionMoved(SessionChange.SessionMoved c) {
+      return List.of(
+          c.kind(),
           c.after().name(),
           c.before().date().getDayOfWeek(),
           c.after().date().getDayOfWeek());
     }
-    if (change instanceof PlanChange.SessionTimed c) {
-      return List.of(kind, c.after().name(), c.before().minutes(), c.after().minutes());
+
+    @Override
+    public List<Object> sessionTimed(SessionChange.SessionTimed c) {
+      return List.of(c.kind(), c.after().name(), c.before().minutes(), c.after().minutes());
     }
-    if (change instanceof PlanChange.RetestChanged c) {
-      boolean moved = !c.before().isEmpty() && !c.after().isEmpty();
-      return List.of(
-          kind, moved ? c : "", c.before().isEmpty(), tests(c.before()), tests(c.after()));
+
+    @Override
+    public List<Object> exerciseAdded(SessionChange.ExerciseAdded c) {
+      return List.of(c.kind(), c.session().name(), about(c.exercise()));
     }
-    return List.of(kind, change);
+
+    @Override
+    public List<Object> exerciseDropped(SessionChange.ExerciseDropped c) {
+      return List.of(c.kind(), c.session().name(), about(c.exercise()));
+    }
+
+    @Override
+    public List<Object> exerciseChanged(SessionChange.ExerciseChanged c) {
+      return c.measure() == SessionChange.Measure.LOAD
+          ? List.of(c.kind(), c.session().name(), about(c.after()), c.measure(), isLower(c))
+          : List.of(
+              c.kind(),
+              c.session().name(),
+              about(c.after()),
+              c.measure(),
+              c.measure() == SessionChange.Measure.LEVEL && c.session().happened().isPresent(),
+              measured(c.before(), c.measure()),
+              measured(c.after(), c.measure()));
+    }
   }
 
   private static List<Object> about(PlannedExercise exercise) {
@@ -148,7 +209,7 @@ record ChangeGroup(List<PlanChange> changes) {
   /** Returns the loads of a group about loads: before, or else after, by date. */
   List<Load> loads(boolean before) {
     return changes.stream()
-        .map(PlanChange.ExerciseChanged.class::cast)
+        .map(SessionChange.ExerciseChanged.class::cast)
         .map(c -> (before ? c.before() : c.after()).totalLoad())
         .toList();
   }

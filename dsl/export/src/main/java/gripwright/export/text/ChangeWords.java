@@ -1,14 +1,12 @@
 package gripwright.export.text;
 
+import gripwright.change.BlockChange;
 import gripwright.change.PlanChange;
-import gripwright.change.PlanChange.ExerciseChanged;
-import gripwright.change.PlanChange.Measure;
+import gripwright.change.SessionChange;
+import gripwright.change.SessionChange.ExerciseChanged;
 import gripwright.export.words.Words;
 import gripwright.finding.Message;
 import gripwright.plan.Plan;
-import gripwright.protocol.Scheme;
-import gripwright.quantity.Load;
-import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
@@ -16,7 +14,6 @@ import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,9 +21,11 @@ import java.util.Optional;
 final class ChangeWords {
 
   private final Words words;
+  private final MeasureWords measures;
 
   ChangeWords(Words words) {
     this.words = words;
+    measures = new MeasureWords(words);
   }
 
   /**
@@ -35,36 +34,7 @@ final class ChangeWords {
    * @param after the plan as it is now
    */
   String sentence(ChangeGroup group, CompiledPlan after) {
-    PlanChange change = group.first();
-    if (change instanceof ExerciseChanged c) {
-      return at(
-          where(group, after),
-          words.say("diff.exercise-changed", "setup", setup(c), "change", values(group, c)));
-    }
-    if (change instanceof PlanChange.ExerciseAdded c) {
-      return at(where(group, after), isNew(exercise(c.exercise())));
-    }
-    if (change instanceof PlanChange.ExerciseDropped c) {
-      return at(where(group, after), fallsAway(exercise(c.exercise())));
-    }
-    if (change instanceof PlanChange.SessionTimed c) {
-      return at(
-          where(group, after),
-          words.say("diff.minutes", "after", c.after().minutes(), "before", c.before().minutes()));
-    }
-    if (change instanceof PlanChange.SessionAdded c) {
-      return at(days(group), isNew(c.session().name()));
-    }
-    if (change instanceof PlanChange.SessionDropped c) {
-      return at(days(group), fallsAway(c.session().name()));
-    }
-    if (change instanceof PlanChange.SessionMoved c) {
-      return moved(group, c);
-    }
-    if (change instanceof PlanChange.RetestChanged c) {
-      return tests(group, c);
-    }
-    return ofPlan(change);
+    return group.first().accept(new OfPlan(group, after));
   }
 
   private String at(String where, String change) {
@@ -79,9 +49,18 @@ final class ChangeWords {
     return words.say("diff.falls-away", "what", what);
   }
 
-  /** Says what is about no one session. */
-  private String ofPlan(PlanChange change) {
-    if (change instanceof PlanChange.PlanMoved c) {
+  /** Says what is about no one block or session. */
+  private final class OfPlan implements PlanChange.Visitor<String> {
+    private final ChangeGroup group;
+    private final CompiledPlan after;
+
+    OfPlan(ChangeGroup group, CompiledPlan after) {
+      this.group = group;
+      this.after = after;
+    }
+
+    @Override
+    public String planMoved(PlanChange.PlanMoved c) {
       return words.say(
           "diff.plan-moved",
           "after",
@@ -91,13 +70,14 @@ final class ChangeWords {
           "shift",
           shift(ChronoUnit.DAYS.between(c.before(), c.after())));
     }
-    if (change instanceof PlanChange.GoalChanged c) {
+
+    @Override
+    public String goalChanged(PlanChange.GoalChanged c) {
       return part(words.say("diff.part-goal"), c.before(), c.after());
     }
-    if (change instanceof PlanChange.PartChanged c) {
-      return part(words.of("diff.part", c.part()), c.before(), c.after());
-    }
-    if (change instanceof PlanChange.GripStarts c) {
+
+    @Override
+    public String gripStarts(PlanChange.GripStarts c) {
       return words.say(
           "diff.grip-starts",
           "grip",
@@ -109,41 +89,82 @@ final class ChangeWords {
           "before",
           words.day(c.before()));
     }
-    if (change instanceof PlanChange.WaiverAdded c) {
+
+    @Override
+    public String retestChanged(PlanChange.RetestChanged c) {
+      return tests(group, c);
+    }
+
+    @Override
+    public String waiverAdded(PlanChange.WaiverAdded c) {
       return words.say(
           "diff.waiver-new", "waiver", waiver(c.waiver()), "reason", c.waiver().because());
     }
-    if (change instanceof PlanChange.WaiverDropped c) {
+
+    @Override
+    public String waiverDropped(PlanChange.WaiverDropped c) {
       return words.say(
           "diff.waiver-gone", "waiver", waiver(c.waiver()), "reason", c.waiver().because());
     }
-    return ofBlock(change);
+
+    @Override
+    public String partChanged(PlanChange.PartChanged c) {
+      return part(words.of("diff.part", c.part()), c.before(), c.after());
+    }
+
+    @Override
+    public String block(BlockChange change) {
+      return change.accept(new OfBlock());
+    }
+
+    @Override
+    public String session(SessionChange change) {
+      return change.accept(new OfSession(group, after));
+    }
   }
 
   /** Says what is about a block or a week. */
-  private String ofBlock(PlanChange change) {
-    String date = words.day(change.date());
-    if (change instanceof PlanChange.BlockAdded c) {
+  private final class OfBlock implements BlockChange.Visitor<String> {
+    @Override
+    public String blockAdded(BlockChange.BlockAdded c) {
       String weeks = words.count("page.weeks", c.weeks());
-      return words.say("diff.block-new", "block", c.block(), "weeks", weeks, "date", date);
-    }
-    if (change instanceof PlanChange.BlockDropped c) {
-      String weeks = words.count("page.weeks", c.weeks());
-      return words.say("diff.block-gone", "block", c.block(), "weeks", weeks, "date", date);
-    }
-    if (change instanceof PlanChange.BlockMoved c) {
       return words.say(
-          "diff.block-moved", "block", c.block(), "date", date, "shift", shift(c.days()));
+          "diff.block-new", "block", c.block(), "weeks", weeks, "date", words.day(c.date()));
     }
-    if (change instanceof PlanChange.BlockResized c) {
+
+    @Override
+    public String blockDropped(BlockChange.BlockDropped c) {
+      String weeks = words.count("page.weeks", c.weeks());
+      return words.say(
+          "diff.block-gone", "block", c.block(), "weeks", weeks, "date", words.day(c.date()));
+    }
+
+    @Override
+    public String blockMoved(BlockChange.BlockMoved c) {
+      return words.say(
+          "diff.block-moved",
+          "block",
+          c.block(),
+          "date",
+          words.day(c.date()),
+          "shift",
+          shift(c.days()));
+    }
+
+    @Override
+    public String blockResized(BlockChange.BlockResized c) {
       String weeks = words.count("page.weeks", c.after());
       return words.say(
           "diff.block-resized", "block", c.block(), "weeks", weeks, "before", c.before());
     }
-    if (change instanceof PlanChange.BlockRewritten c) {
+
+    @Override
+    public String blockRewritten(BlockChange.BlockRewritten c) {
       return words.say("diff.block-rewritten", "block", c.block());
     }
-    if (change instanceof PlanChange.WeekEased c) {
+
+    @Override
+    public String weekEased(BlockChange.WeekEased c) {
       return words.say(
           c.week().eased() ? "diff.week-eased" : "diff.week-not-eased",
           "week",
@@ -151,7 +172,57 @@ final class ChangeWords {
           "date",
           words.day(c.week().from()));
     }
-    return words.say("diff.other-plan", "date", date);
+  }
+
+  /** Says what is about sessions. */
+  private final class OfSession implements SessionChange.Visitor<String> {
+    private final ChangeGroup group;
+    private final CompiledPlan after;
+
+    OfSession(ChangeGroup group, CompiledPlan after) {
+      this.group = group;
+      this.after = after;
+    }
+
+    @Override
+    public String sessionAdded(SessionChange.SessionAdded c) {
+      return at(days(group), isNew(c.session().name()));
+    }
+
+    @Override
+    public String sessionDropped(SessionChange.SessionDropped c) {
+      return at(days(group), fallsAway(c.session().name()));
+    }
+
+    @Override
+    public String sessionMoved(SessionChange.SessionMoved c) {
+      return moved(group, c);
+    }
+
+    @Override
+    public String sessionTimed(SessionChange.SessionTimed c) {
+      return at(
+          where(group, after),
+          words.say("diff.minutes", "after", c.after().minutes(), "before", c.before().minutes()));
+    }
+
+    @Override
+    public String exerciseAdded(SessionChange.ExerciseAdded c) {
+      return at(where(group, after), isNew(exercise(c.exercise())));
+    }
+
+    @Override
+    public String exerciseDropped(SessionChange.ExerciseDropped c) {
+      return at(where(group, after), fallsAway(exercise(c.exercise())));
+    }
+
+    @Override
+    public String exerciseChanged(ExerciseChanged c) {
+      return at(
+          where(group, after),
+          words.say(
+              "diff.exercise-changed", "setup", setup(c), "change", measures.values(group, c)));
+    }
   }
 
   /** Says by how much something is earlier or later, as in {@code 2 weeks later}. */
@@ -245,7 +316,7 @@ final class ChangeWords {
         words.count("diff.sessions", number));
   }
 
-  private String moved(ChangeGroup group, PlanChange.SessionMoved one) {
+  private String moved(ChangeGroup group, SessionChange.SessionMoved one) {
     LocalDate after = one.after().date();
     LocalDate before = one.before().date();
     return group.changes().size() == 1
@@ -313,76 +384,5 @@ final class ChangeWords {
 
   private String setup(PlannedExercise exercise) {
     return words.setup(exercise.setup());
-  }
-
-  private String values(ChangeGroup group, ExerciseChanged one) {
-    String was = value(one.before(), one.measure());
-    String is = value(one.after(), one.measure());
-    return switch (one.measure()) {
-      case LOAD ->
-          words.say(
-              "diff.load", "after", range(group.loads(false)), "before", range(group.loads(true)));
-      case PROTOCOL, GRIP, HANDS, HARDNESS -> instead("diff.instead", is, was);
-      case SETS -> instead("diff.sets", words.count("page.sets", one.after().scheme().sets()), was);
-      case REPETITIONS ->
-          words.count("diff.repetitions", one.after().scheme().repetitionsPerSet(), "before", was);
-      case EDGE, HOLD, REST, SET_REST, ORDER ->
-          instead(Words.key("diff.measure", one.measure()), is, was);
-      case COURSE -> words.say("diff.course");
-      case REHABILITATION ->
-          is.isEmpty()
-              ? words.say("diff.no-rehabilitation")
-              : words.say("diff.rehabilitation", "after", is);
-      case LEVEL -> levels(one);
-    };
-  }
-
-  private String instead(String key, String after, String before) {
-    return words.say(key, "after", after, "before", before);
-  }
-
-  /** Writes levels with as many decimals as tell them apart. */
-  private String levels(ExerciseChanged change) {
-    String was = level(change.before(), 1);
-    String is = level(change.after(), 1);
-    boolean alike = is.equals(was);
-    return instead(
-        change.session().happened().isPresent() ? "diff.level-trained" : "diff.level",
-        alike ? level(change.after(), 3) : is,
-        alike ? level(change.before(), 3) : was);
-  }
-
-  private String level(PlannedExercise exercise, int decimals) {
-    return exercise.percentOfMax().isPresent()
-        ? Numbers.plain(exercise.percentOfMax().getAsDouble(), decimals) + " %"
-        : words.and(exercise.scheme().levels().stream().map(level -> words.of(level)).toList());
-  }
-
-  private String range(List<Load> loads) {
-    Load least = Collections.min(loads);
-    Load most = Collections.max(loads);
-    return least.toString().equals(most.toString()) ? least.toString() : words.range(least, most);
-  }
-
-  /** Returns one thing about an exercise in words with its unit; empty if it has none. */
-  private String value(PlannedExercise exercise, Measure measure) {
-    Scheme scheme = exercise.scheme();
-    return switch (measure) {
-      case PROTOCOL -> exercise.protocol();
-      case GRIP -> exercise.setup().grip().name();
-      case EDGE -> exercise.setup().edge().toString();
-      case HANDS -> words.hands(exercise.setup().hands(), exercise.setup().lifting());
-      case SETS -> Integer.toString(scheme.sets());
-      case REPETITIONS -> Integer.toString(scheme.repetitionsPerSet());
-      case HOLD -> ExerciseTable.time(scheme.holds().get(0).time());
-      case REST -> ExerciseTable.time(scheme.restBetweenHolds());
-      case SET_REST -> ExerciseTable.time(scheme.restBetweenSets());
-      case LOAD -> exercise.totalLoad().toString();
-      case LEVEL -> level(exercise, 3);
-      case REHABILITATION -> exercise.rehabilitation().orElse("");
-      case ORDER -> Integer.toString(exercise.order());
-      case HARDNESS -> words.say(exercise.hard() ? "diff.hard" : "diff.not-hard");
-      case COURSE -> "";
-    };
   }
 }

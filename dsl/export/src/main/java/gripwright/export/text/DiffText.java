@@ -1,6 +1,7 @@
 package gripwright.export.text;
 
 import gripwright.change.PlanChange;
+import gripwright.change.SessionChange;
 import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
 import gripwright.diff.PlanDiff;
@@ -90,34 +91,22 @@ public final class DiffText {
 
   /** From what moves everything to what is one number. */
   private static int rank(PlanChange change) {
-    if (change instanceof PlanChange.PlanMoved || change instanceof PlanChange.GoalChanged) {
-      return 0;
-    }
-    if (change instanceof PlanChange.BlockAdded
-        || change instanceof PlanChange.BlockDropped
-        || change instanceof PlanChange.BlockMoved
-        || change instanceof PlanChange.BlockResized) {
-      return 1;
-    }
-    if (change instanceof PlanChange.GripStarts || change instanceof PlanChange.WeekEased) {
-      return 2;
-    }
-    if (change instanceof PlanChange.SessionAdded
-        || change instanceof PlanChange.SessionDropped
-        || change instanceof PlanChange.SessionMoved) {
-      return 3;
-    }
-    if (change instanceof PlanChange.RetestChanged) {
-      return 4;
-    }
-    if (change instanceof PlanChange.ExerciseAdded
-        || change instanceof PlanChange.ExerciseDropped) {
-      return 5;
-    }
-    if (change instanceof PlanChange.ExerciseChanged c) {
-      return c.measure() == PlanChange.Measure.LOAD ? 7 : 6;
-    }
-    return change instanceof PlanChange.SessionTimed ? 8 : 9;
+    return switch (change.kind()) {
+      case PLAN_MOVED, GOAL_CHANGED -> 0;
+      case BLOCK_ADDED, BLOCK_DROPPED, BLOCK_MOVED, BLOCK_RESIZED -> 1;
+      case GRIP_STARTS, WEEK_EASED -> 2;
+      case SESSION_ADDED, SESSION_DROPPED, SESSION_MOVED -> 3;
+      case RETEST_CHANGED -> 4;
+      case EXERCISE_ADDED, EXERCISE_DROPPED -> 5;
+      case EXERCISE_CHANGED -> isOfLoad(change) ? 7 : 6;
+      case SESSION_TIMED -> 8;
+      case WAIVER_ADDED, WAIVER_DROPPED, PART_CHANGED, BLOCK_REWRITTEN -> 9;
+    };
+  }
+
+  private static boolean isOfLoad(PlanChange change) {
+    return change instanceof SessionChange.ExerciseChanged c
+        && c.measure() == SessionChange.Measure.LOAD;
   }
 
   private String fact(FactChange change) {

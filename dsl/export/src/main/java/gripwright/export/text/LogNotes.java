@@ -1,6 +1,7 @@
 package gripwright.export.text;
 
 import gripwright.change.PlanChange;
+import gripwright.change.SessionChange;
 import gripwright.export.words.Words;
 import gripwright.finding.Listing;
 import gripwright.finding.Message;
@@ -70,13 +71,29 @@ final class LogNotes {
 
   private static int rank(ChangeGroup group) {
     PlanChange change = group.first();
-    if (change instanceof PlanChange.SessionDropped || change instanceof PlanChange.RetestChanged) {
-      return 0;
-    }
-    if (change instanceof PlanChange.ExerciseChanged c) {
-      return ChangeGroup.isLower(c) ? 1 : 3;
-    }
-    return 2;
+    return switch (change.kind()) {
+      case SESSION_DROPPED, RETEST_CHANGED -> 0;
+      case EXERCISE_CHANGED ->
+          change instanceof SessionChange.ExerciseChanged c && ChangeGroup.isLower(c) ? 1 : 3;
+      case PLAN_MOVED,
+          GOAL_CHANGED,
+          PART_CHANGED,
+          GRIP_STARTS,
+          WAIVER_ADDED,
+          WAIVER_DROPPED,
+          BLOCK_ADDED,
+          BLOCK_DROPPED,
+          BLOCK_MOVED,
+          BLOCK_RESIZED,
+          BLOCK_REWRITTEN,
+          WEEK_EASED,
+          SESSION_ADDED,
+          SESSION_MOVED,
+          SESSION_TIMED,
+          EXERCISE_ADDED,
+          EXERCISE_DROPPED ->
+          2;
+    };
   }
 
   /** Returns a session's name, what became of the plan for it, its time and whether it is hard. */

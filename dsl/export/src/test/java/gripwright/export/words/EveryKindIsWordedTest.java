@@ -3,6 +3,7 @@ package gripwright.export.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.change.PlanChange;
+import gripwright.change.SessionChange;
 import gripwright.diff.FactChange;
 import gripwright.diff.Redefinition;
 import gripwright.finding.Severity;
@@ -56,11 +57,11 @@ final class EveryKindIsWordedTest {
           Map.entry(
               "diff.measure",
               new Enum<?>[] {
-                PlanChange.Measure.EDGE,
-                PlanChange.Measure.HOLD,
-                PlanChange.Measure.REST,
-                PlanChange.Measure.SET_REST,
-                PlanChange.Measure.ORDER
+                SessionChange.Measure.EDGE,
+                SessionChange.Measure.HOLD,
+                SessionChange.Measure.REST,
+                SessionChange.Measure.SET_REST,
+                SessionChange.Measure.ORDER
               }));
 
   @Test

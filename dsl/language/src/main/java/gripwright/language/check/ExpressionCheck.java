@@ -2,12 +2,14 @@ package gripwright.language.check;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
+import gripwright.expression.Condition;
+import gripwright.expression.Condition.Quantifier;
+import gripwright.expression.Condition.Relation;
 import gripwright.expression.Expression;
 import gripwright.expression.Expression.Operation;
-import gripwright.expression.Expression.Quantifier;
-import gripwright.expression.Expression.Relation;
 import gripwright.expression.Expression.Summary;
 import gripwright.expression.Kind;
+import gripwright.expression.Literal;
 import gripwright.expression.Type;
 import gripwright.finding.Message;
 import gripwright.language.syntax.Amount;
@@ -66,7 +68,7 @@ final class ExpressionCheck {
 
   private Optional<Expression> value(Expr expr) {
     if (expr instanceof Amount amount) {
-      return Optional.of(new Expression.Amount(amount.value(), Optional.ofNullable(amount.unit())));
+      return Optional.of(new Literal.Amount(amount.value(), Optional.ofNullable(amount.unit())));
     }
     if (expr instanceof Expr.PercentOfMax level) {
       return Optional.of(Expression.percentOfMax(level.percent()));
@@ -189,7 +191,7 @@ final class ExpressionCheck {
       return Optional.empty();
     }
     return comparable(binary, binary.left(), left.get(), binary.right(), right.get())
-        ? Optional.of(new Expression.Compare(relation, left.get(), right.get()))
+        ? Optional.of(new Condition.Compare(relation, left.get(), right.get()))
         : Optional.empty();
   }
 
@@ -375,7 +377,7 @@ final class ExpressionCheck {
         quantifier.where() == null ? Optional.empty() : truth(quantifier.where());
     Optional<Expression> body =
         quantifier.body() == null
-            ? Optional.of(new Expression.Truth(true))
+            ? Optional.of(new Condition.Truth(true))
             : truth(quantifier.body());
     paths.leave();
     if (every && quantifier.body() == null) {
@@ -384,7 +386,7 @@ final class ExpressionCheck {
     }
     return body.isPresent() && where.isPresent() == (quantifier.where() != null)
         ? Optional.of(
-            new Expression.Quantify(
+            new Condition.Quantify(
                 every ? Quantifier.EVERY : Quantifier.ANY, collection.get(), where, body.get()))
         : Optional.empty();
   }

@@ -1,10 +1,13 @@
 package gripwright.language.write;
 
+import gripwright.expression.Condition;
+import gripwright.expression.Condition.Quantifier;
 import gripwright.expression.Expression;
 import gripwright.expression.Expression.Operation;
-import gripwright.expression.Expression.Quantifier;
 import gripwright.expression.Expression.Summary;
+import gripwright.expression.ExpressionVisitor;
 import gripwright.expression.Kind;
+import gripwright.expression.Literal;
 import gripwright.expression.Property;
 import gripwright.expression.Type;
 import gripwright.quantity.Unit;
@@ -30,7 +33,31 @@ final class ExpressionWriter {
   private static final int UNARY = 6;
   private static final int PRIMARY = 7;
 
+  private static final Literal.Visitor<String> LITERALS =
+      new Literal.Visitor<>() {
+        @Override
+        public String amount(Literal.Amount amount) {
+          return ExpressionWriter.amount(amount);
+        }
+
+        @Override
+        public String percentOfMax(Literal.PercentOfMax share) {
+          return Written.number(share.percent()) + " % max";
+        }
+
+        @Override
+        public String grade(Literal.Grade grade) {
+          return grade.ability().toString();
+        }
+
+        @Override
+        public String date(Literal.Date date) {
+          return date.day().toString();
+        }
+      };
+
   private final List<Kind> subjects = new ArrayList<>();
+  private final Pieces pieces = new Pieces();
 
   /** Prepares for the conditions of rules that look at a kind of thing. */
   ExpressionWriter(Kind root) {
@@ -43,85 +70,117 @@ final class ExpressionWriter {
   }
 
   private String at(Expression e, int least) {
-    String text = text(e);
-    return binding(e) < least ? "(" + text + ")" : text;
+    Piece piece = e.accept(pieces);
+    return piece.binding() < least ? "(" + piece.text() + ")" : piece.text();
   }
 
-  private static int binding(Expression e) {
-    if (e instanceof Expression.Or) {
-      return OR;
+  /**
+   * A part of a condition as it is written.
+   *
+   * @param binding how strongly its words hold together
+   */
+  private record Piece(String text, int binding) {}
+
+  private final class Pieces implements ExpressionVisitor<Piece> {
+    @Override
+    public Piece literal(Literal literal) {
+      return new Piece(literal.accept(LITERALS), PRIMARY);
     }
-    if (e instanceof Expression.And) {
-      return AND;
+
+    @Override
+    public Piece truth(Condition.Truth truth) {
+      throw unnamed(truth);
     }
-    if (e instanceof Expression.Not not) {
-      return not.operand() instanceof Expression.Is ? COMPARE : NOT;
+
+    @Override
+    public Piece subject(Expression.Subject subject) {
+      if (finds(subject.kind().word(), subject, false)) {
+        return new Piece(subject.kind().word(), PRIMARY);
+      }
+      throw unnamed(subject);
     }
-    if (e instanceof Expression.Compare
-        || e instanceof Expression.Between
-        || e instanceof Expression.Is) {
-      return COMPARE;
+
+    @Override
+    public Piece get(Expression.Get get) {
+      boolean bare =
+          get.of() instanceof Expression.Subject subject && finds(get.property(), subject, true);
+      return new Piece(bare ? get.property() : path(get.of()) + "." + get.property(), PRIMARY);
     }
-    if (e instanceof Expression.Arithmetic a) {
-      boolean sum = a.operation() == Operation.PLUS || a.operation() == Operation.MINUS;
-      return sum ? SUM : isShare(a) ? PRIMARY : PRODUCT;
+
+    @Override
+    public Piece has(Condition.Has has) {
+      return new Piece("has " + path(has.value()), PRIMARY);
     }
-    return e instanceof Expression.Negate ? UNARY : PRIMARY;
+
+    @Override
+    public Piece compare(Condition.Compare c) {
+      String sign = " " + c.relation().symbol() + " ";
+      return new Piece(at(c.left(), SUM) + sign + at(c.right(), SUM), COMPARE);
+    }
+
+    @Override
+    public Piece between(Condition.Between b) {
+      String bounds = at(b.low(), SUM) + " and " + at(b.high(), SUM);
+      return new Piece(at(b.value(), SUM) + " between " + bounds, COMPARE);
+    }
+
+    @Override
+    public Piece is(Condition.Is is) {
+      return new Piece(oneOf(is, false), COMPARE);
+    }
+
+    @Override
+    public Piece arithmetic(Expression.Arithmetic a) {
+      if (isShare(a)) {
+        return new Piece(at(a.left(), OR) + " of " + at(a.right(), PRIMARY), PRIMARY);
+      }
+      int own =
+          switch (a.operation()) {
+            case PLUS, MINUS -> SUM;
+            case TIMES, DIVIDED_BY -> PRODUCT;
+          };
+      String sign = " " + a.operation().symbol() + " ";
+      return new Piece(at(a.left(), own) + sign + at(a.right(), own + 1), own);
+    }
+
+    @Override
+    public Piece negate(Expression.Negate negate) {
+      return new Piece("-" + at(negate.operand(), UNARY), UNARY);
+    }
+
+    @Override
+    public Piece and(Condition.And and) {
+      return new Piece(at(and.left(), AND) + " and " + at(and.right(), NOT), AND);
+    }
+
+    @Override
+    public Piece or(Condition.Or or) {
+      return new Piece(at(or.left(), OR) + " or " + at(or.right(), AND), OR);
+    }
+
+    @Override
+    public Piece not(Condition.Not not) {
+      return not.operand() instanceof Condition.Is is
+          ? new Piece(oneOf(is, true), COMPARE)
+          : new Piece("not " + at(not.operand(), NOT), NOT);
+    }
+
+    @Override
+    public Piece summarize(Expression.Summarize summarize) {
+      return new Piece(summary(summarize), PRIMARY);
+    }
+
+    @Override
+    public Piece quantify(Condition.Quantify quantify) {
+      return new Piece(quantity(quantify), PRIMARY);
+    }
   }
 
-  private String text(Expression e) {
-    if (e instanceof Expression.Or or) {
-      return at(or.left(), OR) + " or " + at(or.right(), AND);
-    }
-    if (e instanceof Expression.And and) {
-      return at(and.left(), AND) + " and " + at(and.right(), NOT);
-    }
-    if (e instanceof Expression.Not not) {
-      return not.operand() instanceof Expression.Is is
-          ? is(is, true)
-          : "not " + at(not.operand(), NOT);
-    }
-    if (e instanceof Expression.Is is) {
-      return is(is, false);
-    }
-    if (e instanceof Expression.Compare c) {
-      return at(c.left(), SUM) + " " + c.relation().symbol() + " " + at(c.right(), SUM);
-    }
-    if (e instanceof Expression.Between b) {
-      return at(b.value(), SUM) + " between " + at(b.low(), SUM) + " and " + at(b.high(), SUM);
-    }
-    if (e instanceof Expression.Arithmetic a) {
-      return arithmetic(a);
-    }
-    if (e instanceof Expression.Negate negate) {
-      return "-" + at(negate.operand(), UNARY);
-    }
-    if (e instanceof Expression.Summarize summarize) {
-      return summarize(summarize);
-    }
-    return e instanceof Expression.Quantify quantify ? quantify(quantify) : value(e);
+  private static Unwritable unnamed(Expression e) {
+    return new Unwritable("a part of a rule for which there is no name: " + e);
   }
 
-  private String value(Expression e) {
-    if (e instanceof Expression.Amount amount) {
-      return amount(amount);
-    }
-    if (e instanceof Expression.PercentOfMax level) {
-      return Written.number(level.percent()) + " % max";
-    }
-    if (e instanceof Expression.Grade grade) {
-      return grade.ability().toString();
-    }
-    if (e instanceof Expression.Date date) {
-      return date.day().toString();
-    }
-    if (e instanceof Expression.Has has) {
-      return "has " + path(has.value());
-    }
-    return path(e);
-  }
-
-  private static String amount(Expression.Amount amount) {
+  private static String amount(Literal.Amount amount) {
     if (amount.value() < 0) {
       throw new Unwritable(
           "a number below zero in a rule: it is written as one with its sign turned");
@@ -132,7 +191,7 @@ final class ExpressionWriter {
     return Written.number(amount.value()) + (word.isEmpty() ? "" : " " + word);
   }
 
-  private String is(Expression.Is is, boolean not) {
+  private String oneOf(Condition.Is is, boolean not) {
     String value = at(is.value(), SUM);
     return is.words().size() == 1
         ? value + (not ? " is not " : " is ") + is.words().get(0)
@@ -142,19 +201,11 @@ final class ExpressionWriter {
   /** A percentage of something is a product that has words of its own. */
   private static boolean isShare(Expression.Arithmetic a) {
     return a.operation() == Operation.TIMES
-        && a.left() instanceof Expression.Amount amount
+        && a.left() instanceof Literal.Amount amount
         && amount.unit().equals(Optional.of(Unit.PERCENT));
   }
 
-  private String arithmetic(Expression.Arithmetic a) {
-    if (isShare(a)) {
-      return text(a.left()) + " of " + at(a.right(), PRIMARY);
-    }
-    int own = binding(a);
-    return at(a.left(), own) + " " + a.operation().symbol() + " " + at(a.right(), own + 1);
-  }
-
-  private String summarize(Expression.Summarize s) {
+  private String summary(Expression.Summarize s) {
     String collection = path(s.collection());
     subjects.add(kind(s.collection()));
     String of = s.value().map(value -> each(value) + " of ").orElse("");
@@ -176,9 +227,9 @@ final class ExpressionWriter {
     return constant.name().toLowerCase(Locale.ROOT);
   }
 
-  private String quantify(Expression.Quantify q) {
+  private String quantity(Condition.Quantify q) {
     String collection = path(q.collection());
-    boolean plain = q.quantifier() == Quantifier.ANY && q.body().equals(new Expression.Truth(true));
+    boolean plain = q.quantifier() == Quantifier.ANY && q.body().equals(new Condition.Truth(true));
     subjects.add(kind(q.collection()));
     String where = q.where().map(w -> " where " + write(w)).orElse("");
     String body = plain ? "" : ": " + write(q.body());
@@ -190,17 +241,12 @@ final class ExpressionWriter {
     return ((Type.Many) collection.type()).kind();
   }
 
+  /** Returns the name of a thing or of a property: nothing else has one. */
   private String path(Expression e) {
-    if (e instanceof Expression.Get get) {
-      if (get.of() instanceof Expression.Subject subject && finds(get.property(), subject, true)) {
-        return get.property();
-      }
-      return path(get.of()) + "." + get.property();
+    if (e instanceof Expression.Subject || e instanceof Expression.Get) {
+      return at(e, OR);
     }
-    if (e instanceof Expression.Subject subject && finds(subject.kind().word(), subject, false)) {
-      return subject.kind().word();
-    }
-    throw new Unwritable("a part of a rule for which there is no name: " + e);
+    throw unnamed(e);
   }
 
   /** Tells whether a word stands for a property of a thing, or for the thing. */

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
+import gripwright.expression.Condition;
 import gripwright.expression.Expression;
 import gripwright.expression.Expression.Summary;
 import gripwright.expression.Kind;
@@ -169,7 +170,7 @@ class ExpressionCheckTest {
         "week",
         "any(sessions where hard)",
         WEEK.get("sessions")
-            .anyWhere(subject(Kind.SESSION).get("hard"), new Expression.Truth(true)));
+            .anyWhere(subject(Kind.SESSION).get("hard"), new Condition.Truth(true)));
     means(
         "week",
         "largest(level of exercises) < 90 % max",

@@ -1,6 +1,8 @@
 package gripwright.language.check;
 
+import gripwright.expression.Condition;
 import gripwright.expression.Expression;
+import gripwright.expression.Literal;
 import gripwright.quantity.Numbers;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
@@ -39,14 +41,14 @@ final class RuleSourceWriter {
       public final class StandardRules {
       """;
 
-  private static final Map<Expression.Relation, String> RELATIONS =
+  private static final Map<Condition.Relation, String> RELATIONS =
       Map.of(
-          Expression.Relation.LESS, "lessThan",
-          Expression.Relation.AT_MOST, "atMost",
-          Expression.Relation.GREATER, "moreThan",
-          Expression.Relation.AT_LEAST, "atLeast",
-          Expression.Relation.EQUAL, "equalTo",
-          Expression.Relation.NOT_EQUAL, "notEqualTo");
+          Condition.Relation.LESS, "lessThan",
+          Condition.Relation.AT_MOST, "atMost",
+          Condition.Relation.GREATER, "moreThan",
+          Condition.Relation.AT_LEAST, "atLeast",
+          Condition.Relation.EQUAL, "equalTo",
+          Condition.Relation.NOT_EQUAL, "notEqualTo");
 
   private static final Map<Expression.Operation, String> OPERATIONS =
       Map.of(
@@ -128,37 +130,37 @@ final class RuleSourceWriter {
     if (e instanceof Expression.Get get) {
       return source(get.of()) + ".get(" + quoted(get.property()) + ")";
     }
-    if (e instanceof Expression.Amount amount) {
+    if (e instanceof Literal.Amount amount) {
       return amount(amount);
     }
-    if (e instanceof Expression.PercentOfMax level) {
+    if (e instanceof Literal.PercentOfMax level) {
       return "percentOfMax(" + number(level.percent()) + ")";
     }
-    if (e instanceof Expression.Grade grade) {
+    if (e instanceof Literal.Grade grade) {
       return "grade(Ability.of(GradeScale."
           + grade.ability().scale()
           + ", "
           + quoted(grade.ability().grade())
           + "))";
     }
-    if (e instanceof Expression.Has has) {
+    if (e instanceof Condition.Has has) {
       return source(has.value()) + ".exists()";
     }
-    if (e instanceof Expression.Not not) {
+    if (e instanceof Condition.Not not) {
       return source(not.operand()) + ".not()";
     }
-    if (e instanceof Expression.And and) {
+    if (e instanceof Condition.And and) {
       return source(and.left()) + ".and(" + source(and.right()) + ")";
     }
-    if (e instanceof Expression.Or or) {
+    if (e instanceof Condition.Or or) {
       return source(or.left()) + ".or(" + source(or.right()) + ")";
     }
-    if (e instanceof Expression.Is is) {
+    if (e instanceof Condition.Is is) {
       String words =
           is.words().stream().map(RuleSourceWriter::quoted).collect(Collectors.joining(", "));
       return source(is.value()) + ".is(" + words + ")";
     }
-    if (e instanceof Expression.Compare compare) {
+    if (e instanceof Condition.Compare compare) {
       String name = RELATIONS.get(compare.relation());
       return source(compare.left()) + "." + name + "(" + source(compare.right()) + ")";
     }
@@ -166,13 +168,13 @@ final class RuleSourceWriter {
       String name = OPERATIONS.get(arithmetic.operation());
       return source(arithmetic.left()) + "." + name + "(" + source(arithmetic.right()) + ")";
     }
-    if (e instanceof Expression.Quantify quantify) {
+    if (e instanceof Condition.Quantify quantify) {
       return quantify(quantify);
     }
     throw new IllegalArgumentException("no built-in rule uses " + e.getClass().getSimpleName());
   }
 
-  private static String amount(Expression.Amount amount) {
+  private static String amount(Literal.Amount amount) {
     if (amount.unit().isEmpty()) {
       return "Expression.number(" + number(amount.value()) + ")";
     }
@@ -181,7 +183,7 @@ final class RuleSourceWriter {
         : "amount(" + number(amount.value()) + ", Unit." + amount.unit().get().name() + ")";
   }
 
-  private static String quantify(Expression.Quantify quantify) {
+  private static String quantify(Condition.Quantify quantify) {
     String name = quantify.quantifier().name().toLowerCase(Locale.ROOT);
     String body = source(quantify.body());
     return source(quantify.collection())

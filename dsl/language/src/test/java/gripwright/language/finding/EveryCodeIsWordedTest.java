@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 final class EveryCodeIsWordedTest {
 
   private static final Pattern CODE =
-      Pattern.compile("\"((?:syntax|name|unit|type|value|plan|log)\\.[a-z][a-z0-9-]*)\"");
+      Pattern.compile("\"((?:syntax|name|unit|type|value|plan|budget|log)\\.[a-z][a-z0-9-]*)\"");
   private static final Pattern WITH = Pattern.compile("\\.with\\(\\s*\"([a-zA-Z0-9-]+)\"");
   private static final Pattern MAKES_FINDINGS =
       Pattern.compile("Finding\\.(error|warning|advice)\\(");
