@@ -38,7 +38,15 @@ final class CodesAreNamesTest {
           "FindingPairs",
           "two findings of two editions are the same if they have the same code, whatever it is",
           "PlanFindings",
-          "a finding that was settled is found again by the same code, whatever it is");
+          "a finding that was settled is found again by the same code, whatever it is",
+          "GripSurvey",
+          "two breaches are of the same rule, whichever it is",
+          "NextSteps",
+          "the rule of a course of pain, which is an enumeration and no name",
+          "CodePages",
+          "finds the page of a code that somebody wants explained",
+          "ExplainCommand",
+          "finds out what somebody wants explained, which may be a code");
 
   /** A code or name of a rule is taken from a finding and compared, searched or switched over. */
   private static final Pattern COMPARED =
