@@ -8,7 +8,6 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
-import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -144,7 +143,7 @@ final class AmountOption {
             + ", in "
             + inWords(units)
             + ", not "
-            + found.map(u -> Wording.english().say(new Type.Quantity(u.dimension()).words()) + " such as ").orElse("")
+            + found.map(u -> Console.wording().say(new Type.Quantity(u.dimension()).words()) + " such as ").orElse("")
             + "`"
             + written
             + "`"
