@@ -338,7 +338,6 @@ final class PseudoLocaleTest {
       add(reading.plans());
       add(reading.comparisons());
       add(reading.logs());
-      phrases.add("even"); // the name of a sheath, given by whoever made the model
       for (GradeScale scale : GradeScale.values()) {
         phrases.add(scale.word());
       }
