@@ -1,5 +1,6 @@
 package gripwright.change;
 
+import gripwright.finding.Message;
 import gripwright.grip.Grip;
 import gripwright.plan.Plan;
 import gripwright.schedule.DatedRetest;
@@ -62,10 +63,11 @@ public sealed interface PlanChange
    * The day that the plan works towards is another.
    *
    * @param date first day of the later plan
-   * @param before the goal before, in words; empty without one
-   * @param after the goal now, in words; empty without one
+   * @param before the goal before; empty without one
+   * @param after the goal now; empty without one
    */
-  record GoalChanged(LocalDate date, String before, String after) implements PlanChange {
+  record GoalChanged(LocalDate date, Optional<Message> before, Optional<Message> after)
+      implements PlanChange {
     @Override
     public Kind kind() {
       return Kind.GOAL_CHANGED;
@@ -182,10 +184,11 @@ public sealed interface PlanChange
    *
    * @param date first day of the later plan
    * @param part what
-   * @param before how it was, in words; empty where it was not written
-   * @param after how it is, in words; empty where it is not written
+   * @param before how it was; empty where it was not written
+   * @param after how it is; empty where it is not written
    */
-  record PartChanged(LocalDate date, Part part, String before, String after) implements PlanChange {
+  record PartChanged(LocalDate date, Part part, Optional<Message> before, Optional<Message> after)
+      implements PlanChange {
     @Override
     public Kind kind() {
       return Kind.PART_CHANGED;

@@ -1,5 +1,6 @@
 package gripwright.change;
 
+import gripwright.finding.Message;
 import gripwright.grip.Grip;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
@@ -14,6 +15,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -56,8 +58,8 @@ public final class PlanChanges {
     if (!before.plan().from().equals(after.plan().from())) {
       changes.add(new PlanChange.PlanMoved(before.plan().from(), after.plan().from()));
     }
-    String goalBefore = goal(before.plan());
-    String goalAfter = goal(after.plan());
+    Optional<Message> goalBefore = PlanParts.goal(before.plan());
+    Optional<Message> goalAfter = PlanParts.goal(after.plan());
     if (!goalBefore.equals(goalAfter)) {
       changes.add(new PlanChange.GoalChanged(after.plan().from(), goalBefore, goalAfter));
     }
@@ -65,15 +67,15 @@ public final class PlanChanges {
 
   /** Tells of what is written for the plan as a whole, and of blocks whose sessions stay alike. */
   private void compareWriting() {
-    Map<PlanChange.Part, String> now = PlanParts.of(after.plan());
-    PlanParts.of(before.plan())
-        .forEach(
-            (part, was) -> {
-              String is = now.getOrDefault(part, "");
-              if (!was.equals(is)) {
-                changes.add(new PlanChange.PartChanged(after.plan().from(), part, was, is));
-              }
-            });
+    Map<PlanChange.Part, Message> were = PlanParts.of(before.plan());
+    Map<PlanChange.Part, Message> are = PlanParts.of(after.plan());
+    for (PlanChange.Part part : PlanChange.Part.values()) {
+      Optional<Message> was = Optional.ofNullable(were.get(part));
+      Optional<Message> is = Optional.ofNullable(are.get(part));
+      if (!was.equals(is)) {
+        changes.add(new PlanChange.PartChanged(after.plan().from(), part, was, is));
+      }
+    }
     Map<String, Block> blocksAfter = byName(after.plan());
     Map<String, LocalDate> startsAfter = starts(after.plan());
     for (Block old : before.plan().blocks()) {
@@ -94,10 +96,6 @@ public final class PlanChanges {
       return c.week().block().equals(block);
     }
     return PlanChange.session(change).filter(s -> s.block().equals(block)).isPresent();
-  }
-
-  private static String goal(Plan plan) {
-    return plan.towards().map(g -> g.date() + g.title().map(t -> " " + t).orElse("")).orElse("");
   }
 
   private void compareBlocks() {

@@ -1,52 +1,87 @@
 package gripwright.change;
 
 import gripwright.change.PlanChange.Part;
+import gripwright.finding.Clause;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.quantity.Numbers;
+import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** What a coach wrote for a plan or a block, so that two of them can be held beside each other. */
 final class PlanParts {
 
   private PlanParts() {}
 
-  /** Returns what is written for the plan as a whole, in words; empty where nothing is. */
-  static Map<Part, String> of(Plan plan) {
-    Map<Part, String> parts = new EnumMap<>(Part.class);
-    parts.put(Part.TITLE, plan.title().orElse(""));
+  /** Returns what is written for the plan as a whole; a part that is not written is missing. */
+  static Map<Part, Message> of(Plan plan) {
+    Map<Part, Message> parts = new EnumMap<>(Part.class);
+    plan.title().ifPresent(title -> parts.put(Part.TITLE, new WrittenText(title)));
     Map<String, Double> demand = new TreeMap<>();
     plan.demand().forEach((grip, share) -> demand.put(grip.name(), share));
-    parts.put(
-        Part.DEMAND,
-        demand.entrySet().stream()
-            .map(share -> share.getKey() + " " + percent(share.getValue()))
-            .collect(Collectors.joining(", ")));
-    parts.put(Part.RULES, plan.ruleSets().stream().sorted().collect(Collectors.joining(", ")));
-    parts.put(
-        Part.WEEKLY_RISE,
-        plan.weeklyRise().isPresent() ? percent(plan.weeklyRise().getAsDouble()) : "");
-    parts.put(
-        Part.WEIGHTS,
-        plan.weights().equals(Exercise.Weights.STANDARD)
-            ? ""
-            : "match "
-                + percent(plan.weights().match())
-                + ", margin "
-                + percent(plan.weights().margin())
-                + ", carry-over "
-                + percent(plan.weights().carryOver()));
+    if (!demand.isEmpty()) {
+      parts.put(
+          Part.DEMAND,
+          listed(
+              demand.entrySet().stream()
+                  .map(share -> share(share.getKey(), share.getValue()))
+                  .toList()));
+    }
+    if (!plan.ruleSets().isEmpty()) {
+      parts.put(Part.RULES, listed(plan.ruleSets().stream().sorted().toList()));
+    }
+    plan.weeklyRise()
+        .ifPresent(
+            rise ->
+                parts.put(Part.WEEKLY_RISE, Clause.of("diff.percent", "percent", percent(rise))));
+    if (!plan.weights().equals(Exercise.Weights.STANDARD)) {
+      parts.put(
+          Part.WEIGHTS,
+          new Clause(
+              "diff.weights",
+              Map.of(
+                  "match",
+                  percent(plan.weights().match()),
+                  "margin",
+                  percent(plan.weights().margin()),
+                  "transfer",
+                  percent(plan.weights().carryOver()))));
+    }
     return parts;
   }
 
-  private static String percent(double share) {
-    return Numbers.plain(share * 100, 3) + " %";
+  /** Returns the day that a plan works towards. */
+  static Optional<Message> goal(Plan plan) {
+    return plan.towards()
+        .map(
+            goal ->
+                goal.title()
+                    .<Message>map(
+                        title ->
+                            new Clause(
+                                "diff.goal-titled", Map.of("day", goal.date(), "title", title)))
+                    .orElseGet(() -> Clause.of("diff.goal", "day", goal.date())));
+  }
+
+  private static Message listed(List<?> parts) {
+    return Listing.of(Listing.Style.COMMAS, parts);
+  }
+
+  private static Message share(String grip, double share) {
+    return new Clause("diff.share", Map.of("grip", grip, "percent", percent(share)));
+  }
+
+  private static BigDecimal percent(double share) {
+    return Numbers.rounded(share * 100, 3);
   }
 
   /** Tells whether two blocks say the same, in whatever order. */

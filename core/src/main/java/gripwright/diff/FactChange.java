@@ -1,15 +1,23 @@
 package gripwright.diff;
 
+import gripwright.finding.Message;
+import java.util.List;
+
 /**
- * Something that is known of an athlete is another: a cause, where sessions and loads follow from
- * it.
+ * Something that is known of an athlete changed: a cause, where sessions and loads follow from it.
  *
  * @param athlete name of the athlete
  * @param fact what
- * @param before how it was, in words with units; of a list only what is gone; empty if nothing was
- * @param after how it is, in words with units; of a list only what is new; empty if nothing is
+ * @param before how it was; of a list only what is gone; empty if nothing was
+ * @param after how it is; of a list only what is new; empty if nothing is
  */
-public record FactChange(String athlete, Fact fact, String before, String after) {
+public record FactChange(String athlete, Fact fact, List<Message> before, List<Message> after) {
+
+  /** Copies the lists. */
+  public FactChange {
+    before = List.copyOf(before);
+    after = List.copyOf(after);
+  }
 
   /** What is known of an athlete. */
   public enum Fact {

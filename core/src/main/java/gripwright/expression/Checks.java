@@ -11,14 +11,14 @@ public final class Checks {
   static Property property(Expression of, String name) {
     if (of.type() instanceof Type.One one) {
       return Property.find(one.kind(), name)
-          .orElseThrow(() -> wrong(one.kind().one() + " has no property " + name));
+          .orElseThrow(() -> wrong(one.kind().word() + " has no property " + name));
     }
-    throw wrong(of.type().inWords() + " has no property " + name);
+    throw wrong(of.type() + " has no property " + name);
   }
 
   static void comparable(Expression left, Expression right) {
     if (!left.type().comparesWith(right.type())) {
-      throw wrong(left.type().inWords() + " does not compare with " + right.type().inWords());
+      throw wrong(left.type() + " does not compare with " + right.type());
     }
   }
 
@@ -32,31 +32,30 @@ public final class Checks {
           case TIMES -> one.times(other);
           case DIVIDED_BY -> one.dividedBy(other);
         };
-    return type.orElseThrow(
-        () -> wrong(one.inWords() + " " + operation.symbol() + " " + other.inWords()));
+    return type.orElseThrow(() -> wrong(one + " " + operation.symbol() + " " + other));
   }
 
   static void quantity(Expression operand) {
     if (!(operand.type() instanceof Type.Quantity)) {
-      throw wrong(operand.type().inWords() + " has no sign");
+      throw wrong(operand.type() + " has no sign");
     }
   }
 
   static void truth(Expression operand) {
     if (operand.type() != Type.Plain.TRUTH) {
-      throw wrong(operand.type().inWords() + " is not a yes or no");
+      throw wrong(operand.type() + " is not a yes or no");
     }
   }
 
   static void many(Expression collection) {
     if (!(collection.type() instanceof Type.Many)) {
-      throw wrong(collection.type().inWords() + " is not several things");
+      throw wrong(collection.type() + " is not several things");
     }
   }
 
   static void words(Expression value, List<String> words) {
     if (!(value.type() instanceof Type.Word word)) {
-      throw wrong(value.type().inWords() + " is not a word");
+      throw wrong(value.type() + " is not a word");
     }
     for (String each : words) {
       if (!word.vocabulary().allows(each)) {
@@ -83,7 +82,7 @@ public final class Checks {
       throw wrong(
           summary.name().toLowerCase(java.util.Locale.ROOT)
               + " of "
-              + value.map(v -> v.type().inWords()).orElse("nothing"));
+              + value.map(v -> v.type().toString()).orElse("nothing"));
     }
   }
 

@@ -112,14 +112,14 @@ public final class Columns {
     if (column(e) instanceof Truths truths) {
       return truths;
     }
-    throw new IllegalArgumentException(e.type().inWords() + " is not a yes or no");
+    throw new IllegalArgumentException(e.type() + " is not a yes or no");
   }
 
   Column<double[]> number(Expression e) {
     if (column(e) instanceof Numbers numbers) {
       return numbers;
     }
-    throw new IllegalArgumentException(e.type().inWords() + " is not a number");
+    throw new IllegalArgumentException(e.type() + " is not a number");
   }
 
   private Column<?> column(Expression e) {
@@ -148,7 +148,7 @@ public final class Columns {
 
     @Override
     public Column<?> subject(Expression.Subject subject) {
-      throw new IllegalArgumentException(subject.kind().one() + " has no column");
+      throw new IllegalArgumentException(subject.kind().word() + " has no column");
     }
 
     @Override

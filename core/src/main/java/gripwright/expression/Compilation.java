@@ -73,21 +73,21 @@ final class Compilation {
     if (code(e) instanceof TruthCode truth) {
       return truth;
     }
-    throw new IllegalArgumentException(e.type().inWords() + " is not a yes or no");
+    throw new IllegalArgumentException(e.type() + " is not a yes or no");
   }
 
   NumberCode number(Expression e) {
     if (code(e) instanceof NumberCode number) {
       return number;
     }
-    throw new IllegalArgumentException(e.type().inWords() + " is not a number");
+    throw new IllegalArgumentException(e.type() + " is not a number");
   }
 
   ObjectCode object(Expression e) {
     if (code(e) instanceof ObjectCode object) {
       return object;
     }
-    throw new IllegalArgumentException(e.type().inWords() + " is not a thing or a word");
+    throw new IllegalArgumentException(e.type() + " is not a thing or a word");
   }
 
   private Code code(Expression e) {

@@ -93,7 +93,7 @@ final class ExerciseProperties {
     grip.word("name", Vocabulary.GRIPS, "Its name.")
         .word(
             "family",
-            Vocabulary.of("grip family", (Object[]) GripFamily.values()),
+            Vocabulary.of("grip-family", (Object[]) GripFamily.values()),
             "How it is grouped: four, open, split or single.")
         .count("fingers", "How many fingers hold.");
     for (Finger finger : Finger.values()) {

@@ -1,52 +1,46 @@
 package gripwright.expression;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import java.util.Locale;
 import java.util.Optional;
 
 /** A kind of thing that rules speak of. Each has properties, see {@link Property#of(Kind)}. */
 public enum Kind {
   /** A line of a session on a day, with its loads. */
-  EXERCISE("an exercise", "exercises"),
+  EXERCISE,
   /** A session on a day; in a pair also a retest or a day of hard climbing. */
-  SESSION("a session", "sessions"),
+  SESSION,
   /** A day with a session, a retest or hard climbing. */
-  DAY("a day", "days"),
+  DAY,
   /** Seven days of a plan. */
-  WEEK("a week", "weeks"),
+  WEEK,
   /** A block of weeks. */
-  BLOCK("a block", "blocks"),
+  BLOCK,
   /** A plan for one athlete. */
-  PLAN("a plan", "plans"),
+  PLAN,
   /** Two sessions, the earlier and the later. */
-  PAIR("a pair of sessions", "pairs of sessions"),
+  PAIR,
   /** The athlete, as things stand on a day. */
-  ATHLETE("an athlete", "athletes"),
+  ATHLETE,
   /** A grip. */
-  GRIP("a grip", "grips"),
+  GRIP,
   /** A finger of one hand, in an exercise, session, day, week, block or plan. */
-  FINGER("a finger", "fingers");
-
-  private final String one;
-  private final String many;
-
-  Kind(String one, String many) {
-    this.one = one;
-    this.many = many;
-  }
+  FINGER;
 
   /** Returns the word by which a rule names the thing itself, such as {@code exercise}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Returns what one of them is called, with its article. */
-  public String one() {
-    return one;
+  /** Returns what one of them is called, such as {@code an exercise}. */
+  public Message one() {
+    return Clause.of("term.one-" + word());
   }
 
-  /** Returns what several of them are called. */
-  public String many() {
-    return many;
+  /** Returns what several of them are called, such as {@code exercises}. */
+  public Message many() {
+    return Clause.of("term.many-" + word());
   }
 
   /** Finds the kind a word stands for. */

@@ -6,6 +6,9 @@ import java.util.Optional;
 /**
  * What a rule can ask of a thing. All properties of all kinds are listed by {@link #of(Kind)}.
  *
+ * <p>Names and the sentences that explain them are documentation of the language, shown by its
+ * reference only: they are English, and no bundle of messages has them.
+ *
  * @param owner what has it
  * @param name the word written in a rule
  * @param type what kind of value it is

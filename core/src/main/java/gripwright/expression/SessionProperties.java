@@ -24,7 +24,7 @@ final class SessionProperties {
         .word("name", Vocabulary.SESSIONS, "Its name.")
         .word(
             "what",
-            Vocabulary.of("kind of session", "training", "retest", "climbing"),
+            Vocabulary.of("kind-of-session", "training", "retest", "climbing"),
             "What it is: training and, in pairs only, a retest or climbing.")
         .number("date", Type.Plain.DATE, "The day.")
         .word("weekday", WEEKDAYS, "The weekday: mon, tue and so on.")

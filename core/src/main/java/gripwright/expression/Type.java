@@ -1,6 +1,9 @@
 package gripwright.expression;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.quantity.Dimension;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What kind of value an expression has, known before anything is evaluated. */
@@ -29,26 +32,33 @@ public sealed interface Type {
     }
 
     @Override
-    public String inWords() {
-      return dimension.inWords();
+    public Message words() {
+      return dimension
+          .word()
+          .map(word -> Clause.of("term." + word))
+          .orElseGet(() -> Clause.of("term.quantity", "unit", dimension.unit()));
+    }
+
+    @Override
+    public String toString() {
+      return dimension.toString();
     }
   }
 
   /** A value of a plain kind. */
   enum Plain implements Type {
     /** A share of the reference maximum; 0.6 is {@code 60 % max}. Not a number on its own. */
-    LEVEL("a share of the maximum"),
+    LEVEL,
     /** A climbing grade; all scales compare by their IRCRA number. */
-    GRADE("a grade"),
+    GRADE,
     /** A day of the calendar. */
-    DATE("a date"),
+    DATE,
     /** Yes or no. */
-    TRUTH("a yes or no");
+    TRUTH;
 
-    private final String words;
-
-    Plain(String words) {
-      this.words = words;
+    @Override
+    public Message words() {
+      return Clause.of("term.value-" + this);
     }
 
     @Override
@@ -62,8 +72,8 @@ public sealed interface Type {
     }
 
     @Override
-    public String inWords() {
-      return words;
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 
@@ -84,8 +94,13 @@ public sealed interface Type {
     }
 
     @Override
-    public String inWords() {
-      return "a word for the " + vocabulary.what();
+    public Message words() {
+      return Clause.of("term.word-for", "what", vocabulary.name());
+    }
+
+    @Override
+    public String toString() {
+      return "word for " + vocabulary.what();
     }
   }
 
@@ -106,8 +121,13 @@ public sealed interface Type {
     }
 
     @Override
-    public String inWords() {
+    public Message words() {
       return kind.one();
+    }
+
+    @Override
+    public String toString() {
+      return kind.word();
     }
   }
 
@@ -128,13 +148,18 @@ public sealed interface Type {
     }
 
     @Override
-    public String inWords() {
-      return "several " + kind.many();
+    public Message words() {
+      return Clause.of("term.several", "things", kind.many());
+    }
+
+    @Override
+    public String toString() {
+      return "several of " + kind.word();
     }
   }
 
-  /** Returns what a coach would call it, with its article, such as {@code a time}. */
-  String inWords();
+  /** Returns what a coach would call it, such as {@code a time}. */
+  Message words();
 
   /** Tells whether values of this type have an order: all but words, truths and things. */
   boolean ordered();

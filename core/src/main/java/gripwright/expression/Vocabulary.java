@@ -1,12 +1,14 @@
 package gripwright.expression;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
  * The words a property can have.
  *
- * @param what what the words name, such as {@code grip family}
+ * @param what what the words name, such as {@code grip-family}: a key of {@code term.kind}
  * @param words all of them, in a fixed order; empty where a project adds its own, such as the names
  *     of grips
  */
@@ -38,6 +40,11 @@ public record Vocabulary(String what, List<String> words) {
   /** Returns a vocabulary of these words and no others, such as those of an enumeration. */
   public static Vocabulary of(String what, Object... words) {
     return new Vocabulary(what, Stream.of(words).map(Object::toString).toList());
+  }
+
+  /** Returns what the words name. */
+  public Message name() {
+    return Clause.of("term.kind-" + what);
   }
 
   /** Tells whether a word can be one of them. */

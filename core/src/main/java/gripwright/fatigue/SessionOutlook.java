@@ -3,6 +3,7 @@ package gripwright.fatigue;
 import gripwright.fatigue.SessionFatigue.Miss;
 import gripwright.fatigue.SessionFatigue.Witness;
 import gripwright.fatigue.SessionFatigue.Work;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.quantity.Load;
@@ -207,7 +208,8 @@ public final class SessionOutlook {
               .with("high", percent(reserve.get().high()) + " %");
     }
     if (told.percent().isPresent()) {
-      return finding.with("level", told.percent().getAsInt() + " % max");
+      return finding.with(
+          "level", Clause.of("common.level-of-max", "percent", told.percent().getAsInt()));
     }
     return told.less().isPresent() ? finding.with("less", told.less().getAsInt() + " %") : finding;
   }

@@ -1,6 +1,8 @@
 package gripwright.finding;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A message that needs no type of its own, such as a part of a longer one.
@@ -10,9 +12,9 @@ import java.util.Map;
  */
 public record Clause(String key, Map<String, Object> arguments) implements Message {
 
-  /** Copies the facts. */
+  /** Copies the facts, in an order that is always the same. */
   public Clause {
-    arguments = Map.copyOf(arguments);
+    arguments = Collections.unmodifiableMap(new TreeMap<>(arguments));
   }
 
   /** Returns a message without facts. */

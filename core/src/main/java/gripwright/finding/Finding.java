@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param places every place the same mistake shows, in order of date; empty if {@code place} says
  *     it all
  * @param waivedBecause the coach's written reason, if the finding was waived
+ * @param topic what it is about, if other code has to know
  */
 public record Finding(
     String code,
@@ -27,7 +28,8 @@ public record Finding(
     ModelPath place,
     Map<String, Object> arguments,
     List<ModelPath> places,
-    Optional<String> waivedBecause) {
+    Optional<String> waivedBecause,
+    Optional<Topic> topic) {
 
   /** Copies the arguments and places. */
   public Finding {
@@ -37,46 +39,67 @@ public record Finding(
 
   /** Returns an error at a place. */
   public static Finding error(String code, ModelPath place) {
-    return new Finding(code, Severity.ERROR, place, Map.of(), List.of(), Optional.empty());
+    return of(code, Severity.ERROR, place);
   }
 
   /** Returns a warning at a place. */
   public static Finding warning(String code, ModelPath place) {
-    return new Finding(code, Severity.WARNING, place, Map.of(), List.of(), Optional.empty());
+    return of(code, Severity.WARNING, place);
   }
 
   /** Returns a piece of advice at a place. */
   public static Finding advice(String code, ModelPath place) {
-    return new Finding(code, Severity.ADVICE, place, Map.of(), List.of(), Optional.empty());
+    return of(code, Severity.ADVICE, place);
+  }
+
+  /** Returns a finding of a severity at a place. */
+  public static Finding of(String code, Severity severity, ModelPath place) {
+    return new Finding(
+        code, severity, place, Map.of(), List.of(), Optional.empty(), Optional.empty());
+  }
+
+  /** Returns this finding, about a topic. */
+  public Finding about(Topic what) {
+    return new Finding(code, severity, place, arguments, places, waivedBecause, Optional.of(what));
+  }
+
+  /** Tells whether this finding is about a topic. */
+  public boolean isAbout(Topic what) {
+    return topic.filter(t -> t == what).isPresent();
+  }
+
+  /** Returns this finding with other places where the same mistake shows, the first first. */
+  public Finding withPlaces(ModelPath first, List<ModelPath> all) {
+    return new Finding(code, severity, first, arguments, all, waivedBecause, topic);
   }
 
   /** Returns this finding with one more fact. */
   public Finding with(String name, Object value) {
     Map<String, Object> more = new LinkedHashMap<>(arguments);
     more.put(name, value);
-    return new Finding(code, severity, place, more, places, waivedBecause);
+    return new Finding(code, severity, place, more, places, waivedBecause, topic);
   }
 
   /** Returns this finding at another place; what else it lists stays as it is. */
   public Finding at(ModelPath another) {
-    return new Finding(code, severity, another, arguments, places, waivedBecause);
+    return new Finding(code, severity, another, arguments, places, waivedBecause, topic);
   }
 
   /** Returns this finding with one more place where the same mistake shows. */
   public Finding alsoAt(ModelPath another) {
     List<ModelPath> more = new ArrayList<>(places);
     more.add(another);
-    return new Finding(code, severity, place, arguments, more, waivedBecause);
+    return new Finding(code, severity, place, arguments, more, waivedBecause, topic);
   }
 
   /** Returns this finding with the facts of another in the place of its own. */
   public Finding withFactsOf(Finding other) {
-    return new Finding(code, severity, place, other.arguments, places, waivedBecause);
+    return new Finding(code, severity, place, other.arguments, places, waivedBecause, topic);
   }
 
   /** Returns this finding, accepted by the coach for a written reason. */
   public Finding waived(String because) {
-    return new Finding(code, severity, place, arguments, places, Optional.of(because));
+    return new Finding(code, severity, place, arguments, places, Optional.of(because), topic);
   }
 
   /** Tells whether the finding stops a plan from being used: an error that nobody waived. */

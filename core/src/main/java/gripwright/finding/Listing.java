@@ -18,6 +18,8 @@ public record Listing(Style style, List<?> parts, int most) implements Message {
     COMMAS,
     /** With commas, and a word before the last. */
     AND,
+    /** With commas, and the word for a choice before the last. */
+    OR,
     /** As clauses of one sentence. */
     CLAUSES
   }
@@ -37,11 +39,20 @@ public record Listing(Style style, List<?> parts, int most) implements Message {
     return new Listing(style, parts, most);
   }
 
+  /**
+   * Returns parts of which only the first few are put into words, unless only one would be left
+   * out: it takes no more room than its count.
+   */
+  public static Listing few(int most, Style style, List<?> parts) {
+    return parts.size() <= most + 1 ? of(style, parts) : first(most, style, parts);
+  }
+
   @Override
   public String key() {
     return switch (style) {
       case COMMAS -> "common.list";
       case AND -> "common.list-and";
+      case OR -> "common.list-or";
       case CLAUSES -> "common.clauses";
     };
   }

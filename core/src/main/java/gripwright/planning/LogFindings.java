@@ -5,6 +5,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Topic;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
 import gripwright.plan.SessionPlan;
@@ -58,6 +59,7 @@ final class LogFindings {
       firsts.putIfAbsent(
           key,
           Finding.advice("plan.session-unplanned", place)
+              .about(Topic.UNPLANNED_SESSION)
               .with("session", line.session())
               .with("names", names));
       unplanned.computeIfAbsent(key, k -> new ArrayList<>()).add(line.date());

@@ -2,12 +2,12 @@ package gripwright.planning;
 
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
+import gripwright.finding.Topic;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.PlacementReason;
-import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +42,8 @@ final class TestsAsDone {
         tests.add(test);
       } else {
         found.add(
-            Finding.advice(Schedule.TEST_NOT_LOGGED, test.path())
+            Finding.advice("plan.test-not-logged", test.path())
+                .about(Topic.TEST_NOT_LOGGED)
                 .with("week", test.week())
                 .with("dates", test.date())
                 .with("until", timeline.lastKnownDay().orElseThrow()));

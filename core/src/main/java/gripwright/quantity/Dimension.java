@@ -1,5 +1,7 @@
 package gripwright.quantity;
 
+import java.util.Optional;
+
 /**
  * What kind of thing a number measures, as exponents over independent base dimensions.
  *
@@ -58,47 +60,60 @@ public record Dimension(int angle, int length, int mass, int force, int time) {
         time - other.time);
   }
 
-  /** Returns the word a coach would use, such as {@code a time} or {@code a mass}. */
-  public String inWords() {
-    if (equals(NUMBER)) {
-      return "a number";
-    }
-    if (equals(ANGLE)) {
-      return "an angle";
-    }
-    if (equals(LENGTH)) {
-      return "a length";
-    }
-    if (equals(MASS)) {
-      return "a mass";
-    }
-    if (equals(FORCE)) {
-      return "a force";
-    }
-    if (equals(TIME)) {
-      return "a time";
-    }
-    if (equals(LOAD_TIME)) {
-      return "a load times a time";
-    }
-    if (equals(IMPULSE)) {
-      return "an impulse";
-    }
-    StringBuilder words = new StringBuilder("a quantity in");
-    append(words, "deg", angle);
-    append(words, "mm", length);
-    append(words, "kg", mass);
-    append(words, "N", force);
-    append(words, "s", time);
-    return words.toString();
+  /** Returns the word for what it measures, such as {@code load-time}; empty if it has none. */
+  public Optional<String> word() {
+    String word = plainWord();
+    return word.isEmpty() ? Optional.empty() : Optional.of(word);
   }
 
-  private static void append(StringBuilder words, String unit, int exponent) {
+  private String plainWord() {
+    if (equals(NUMBER)) {
+      return "number";
+    }
+    if (equals(ANGLE)) {
+      return "angle";
+    }
+    if (equals(LENGTH)) {
+      return "length";
+    }
+    if (equals(MASS)) {
+      return "mass";
+    }
+    if (equals(FORCE)) {
+      return "force";
+    }
+    if (equals(TIME)) {
+      return "time";
+    }
+    if (equals(LOAD_TIME)) {
+      return "load-time";
+    }
+    return equals(IMPULSE) ? "impulse" : "";
+  }
+
+  /** Returns the base unit, such as {@code kg s}; empty for a number. */
+  public String unit() {
+    StringBuilder unit = new StringBuilder();
+    append(unit, "deg", angle);
+    append(unit, "mm", length);
+    append(unit, "kg", mass);
+    append(unit, "N", force);
+    append(unit, "s", time);
+    return unit.toString().strip();
+  }
+
+  private static void append(StringBuilder unit, String symbol, int exponent) {
     if (exponent != 0) {
-      words.append(' ').append(unit);
+      unit.append(' ').append(symbol);
       if (exponent != 1) {
-        words.append('^').append(exponent);
+        unit.append('^').append(exponent);
       }
     }
+  }
+
+  /** Returns what it measures, such as {@code load-time}, or else its base unit. */
+  @Override
+  public String toString() {
+    return word().orElseGet(this::unit);
   }
 }

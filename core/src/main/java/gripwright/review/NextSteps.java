@@ -1,7 +1,10 @@
 package gripwright.review;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.history.ExerciseMatch;
 import gripwright.log.Log;
@@ -16,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What a coach would do next, the most important first: pain, then tests that do not fit, then work
@@ -80,7 +84,7 @@ final class NextSteps {
     }
     pain();
     oddTests();
-    Map<String, List<Done>> exercises = exercises();
+    Map<Message, List<Done>> exercises = exercises();
     tooMuch(exercises);
     weaker();
     loads();
@@ -150,21 +154,21 @@ final class NextSteps {
     return step.with("what", course.place().accept(TO_STOP));
   }
 
-  private static final PainCourse.Place.Visitor<String> TO_STOP =
+  private static final PainCourse.Place.Visitor<Clause> TO_STOP =
       new PainCourse.Place.Visitor<>() {
         @Override
-        public String inFinger(PainCourse.InFinger place) {
-          return "every grip that uses the " + place.finger() + " finger";
+        public Clause inFinger(PainCourse.InFinger place) {
+          return Clause.of("review.grips-of-finger", "finger", place.finger());
         }
 
         @Override
-        public String inGrip(PainCourse.InGrip place) {
-          return place.grip() + " and grips with the same fingers";
+        public Clause inGrip(PainCourse.InGrip place) {
+          return Clause.of("review.grips-alike", "grip", place.grip());
         }
 
         @Override
-        public String whileClimbing(PainCourse.WhileClimbing place) {
-          return "climbing and hard finger training";
+        public Clause whileClimbing(PainCourse.WhileClimbing place) {
+          return Clause.of("review.climbing");
         }
       };
 
@@ -190,8 +194,8 @@ final class NextSteps {
   }
 
   /** Returns what was done lately of each exercise, oldest first. */
-  private Map<String, List<Done>> exercises() {
-    Map<String, List<Done>> exercises = new LinkedHashMap<>();
+  private Map<Message, List<Done>> exercises() {
+    Map<Message, List<Done>> exercises = new LinkedHashMap<>();
     for (ReviewedSession session : sessions) {
       if (session.trained() && lately(session.date())) {
         for (ReviewedSession.Work work : session.work()) {
@@ -200,8 +204,7 @@ final class NextSteps {
               .ifPresent(
                   done ->
                       exercises
-                          .computeIfAbsent(
-                              done.protocol() + " on " + done.setup(), name -> new ArrayList<>())
+                          .computeIfAbsent(exercise(done), name -> new ArrayList<>())
                           .add(new Done(session.date(), work.match())));
         }
       }
@@ -209,11 +212,16 @@ final class NextSteps {
     return exercises;
   }
 
+  private static Message exercise(LogEntry.Done done) {
+    return new Clause(
+        "review.exercise", Map.of("protocol", done.protocol(), "setup", done.setup()));
+  }
+
   private boolean lately(LocalDate date) {
     return ChronoUnit.DAYS.between(date, day) < LATELY;
   }
 
-  private void tooMuch(Map<String, List<Done>> exercises) {
+  private void tooMuch(Map<Message, List<Done>> exercises) {
     exercises.forEach(
         (name, all) -> {
           if (all.size() >= TWICE) {
@@ -225,15 +233,19 @@ final class NextSteps {
                     .with("first", one.date())
                     .with("second", other.date());
             if (missed(one) && missed(other)) {
-              steps.add(about.with("missed", sets(one) + " and " + sets(other)));
+              steps.add(
+                  about.with(
+                      "missed", Listing.of(Listing.Style.AND, List.of(sets(one), sets(other)))));
             } else if (one.line().effort().orElse(0) >= TOO_HARD
                 && other.line().effort().orElse(0) >= TOO_HARD) {
               steps.add(
                   about.with(
                       "effort",
-                      Numbers.plain(one.line().effort().orElse(0), 1)
-                          + " and "
-                          + Numbers.plain(other.line().effort().orElse(0), 1)));
+                      Listing.of(
+                          Listing.Style.AND,
+                          List.of(
+                              Numbers.plain(one.line().effort().orElse(0), 1),
+                              Numbers.plain(other.line().effort().orElse(0), 1)))));
             }
           }
         });
@@ -243,11 +255,16 @@ final class NextSteps {
     return done.match().setsDone().orElse(0) < done.match().setsAsked().orElse(0);
   }
 
-  private static String sets(Done done) {
-    return done.match().setsDone().orElse(0)
-        + (done.match().setsAsked().isPresent() ? " of " + done.match().setsAsked().getAsInt() : "")
-        + " sets"
-        + done.line().load().map(l -> " at " + rounded(l)).orElse("");
+  private static Message sets(Done done) {
+    Map<String, Object> facts = new TreeMap<>();
+    facts.put("sets", done.match().setsDone().orElse(0));
+    done.match().setsAsked().ifPresent(asked -> facts.put("asked", asked));
+    done.line().load().ifPresent(load -> facts.put("load", rounded(load)));
+    return new Clause(
+        "review.sets"
+            + (facts.containsKey("asked") ? "-of" : "")
+            + (facts.containsKey("load") ? "-at" : ""),
+        facts);
   }
 
   private void weaker() {
@@ -326,7 +343,7 @@ final class NextSteps {
     }
   }
 
-  private void earned(Map<String, List<Done>> exercises) {
+  private void earned(Map<Message, List<Done>> exercises) {
     exercises.forEach(
         (name, all) -> {
           if (all.size() >= TWICE) {

@@ -2,10 +2,10 @@ package gripwright.review;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
+import gripwright.finding.Topic;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.protocol.Protocol;
-import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import gripwright.season.OddTests;
 import gripwright.strength.OutlierTests;
@@ -126,7 +126,7 @@ public record Review(
                 odd.stream().map(each -> OddTests.finding(each, log)),
                 plans.stream()
                     .flatMap(plan -> plan.findings().stream())
-                    .filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED)))
+                    .filter(f -> f.isAbout(Topic.TEST_NOT_LOGGED)))
             .toList());
   }
 

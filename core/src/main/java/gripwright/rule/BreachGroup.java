@@ -101,7 +101,8 @@ record BreachGroup(List<Breach> breaches) {
                 first.path(),
                 Map.of(),
                 tellsMore(places) ? places : List.of(),
-                Optional.empty())
+                Optional.empty(),
+                rule.topic())
             .with("message", rule.message());
     if (rule.source().isPresent()) {
       finding = finding.with("source", rule.source().get());

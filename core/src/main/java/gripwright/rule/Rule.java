@@ -4,6 +4,7 @@ import gripwright.expression.Expression;
 import gripwright.expression.ExpressionCompiler;
 import gripwright.expression.Scope;
 import gripwright.finding.Severity;
+import gripwright.finding.Topic;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param message what a coach reads when it is broken
  * @param source where the rule comes from
  * @param neverWaived true if no reason is good enough
+ * @param topic what a breach is about, of a built-in rule
  */
 public record Rule(
     String name,
@@ -26,7 +28,8 @@ public record Rule(
     Expression require,
     String message,
     Optional<String> source,
-    boolean neverWaived) {
+    boolean neverWaived,
+    Optional<Topic> topic) {
 
   /**
    * Checks that condition and requirement are yes or no and speak of the scope.
@@ -63,6 +66,7 @@ public record Rule(
     private Optional<String> message = Optional.empty();
     private Optional<String> source = Optional.empty();
     private boolean neverWaived;
+    private Optional<Topic> topic = Optional.empty();
 
     private Builder(String name, Severity severity, Scope scope) {
       this.name = name;
@@ -94,6 +98,12 @@ public record Rule(
       return this;
     }
 
+    /** Sets what a breach is about, for code that has to know. */
+    Builder about(Topic what) {
+      topic = Optional.of(what);
+      return this;
+    }
+
     /** Lets nobody waive the rule. */
     public Builder neverWaived() {
       neverWaived = true;
@@ -115,7 +125,8 @@ public record Rule(
           require.orElseThrow(() -> new IllegalStateException(name + " requires nothing")),
           message.orElseThrow(() -> new IllegalStateException(name + " has no message")),
           source,
-          neverWaived);
+          neverWaived,
+          topic);
     }
   }
 }

@@ -7,8 +7,10 @@ import gripwright.expression.ExpressionCompiler;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.expression.Subjects;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
+import gripwright.finding.Topic;
 import gripwright.history.LogTimeline;
 import gripwright.plan.Plan;
 import gripwright.rule.view.PlanView;
@@ -25,9 +27,6 @@ import java.util.stream.Stream;
 
 /** Checks a compiled plan against rules. Stateless; the same input gives the same findings. */
 public final class RuleCheck {
-
-  /** The code of a waiver that waives nothing. */
-  public static final String WAIVER_UNUSED = WaiverBook.UNUSED;
 
   private RuleCheck() {}
 
@@ -149,7 +148,7 @@ public final class RuleCheck {
 
   /** Tells whether a finding is about a waiver itself, whatever athlete the plan is for. */
   public static boolean isAboutWaiver(Finding finding) {
-    return WaiverBook.isAboutWaiver(finding);
+    return finding.topic().filter(Topic::isWaiver).isPresent();
   }
 
   private static List<RuleSet> named(Plan plan, List<RuleSet> ruleSets) {
@@ -174,7 +173,10 @@ public final class RuleCheck {
     for (String name : new TreeSet<>(plan.ruleSets())) {
       if (!known.contains(name)) {
         findings.add(
-            Finding.error("name.unknown", plan.path()).with("kind", "rules").with("name", name));
+            Finding.error("name.unknown", plan.path())
+                .about(Topic.UNKNOWN_NAME)
+                .with("kind", Clause.of("term.kind-rules"))
+                .with("name", name));
       }
     }
     Set<String> names = new HashSet<>();
@@ -185,7 +187,9 @@ public final class RuleCheck {
     }
     for (String name : twice) {
       findings.add(
-          Finding.error("name.doubled", plan.path()).with("kind", "rule").with("name", name));
+          Finding.error("name.doubled", plan.path())
+              .with("kind", Clause.of("term.kind-rule"))
+              .with("name", name));
     }
     return findings;
   }

@@ -12,6 +12,7 @@ import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
+import gripwright.finding.Topic;
 import gripwright.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -59,6 +60,7 @@ public final class StandardRules {
 
   private static Rule splitGripGate() {
     return Rule.error("split-grip-gate", Scope.EXERCISE)
+        .about(Topic.EXPERIENCE)
         .when(
             subject(Kind.EXERCISE)
                 .get("grip")
@@ -86,6 +88,7 @@ public final class StandardRules {
 
   private static Rule singleFingerGate() {
     return Rule.error("single-finger-gate", Scope.EXERCISE)
+        .about(Topic.EXPERIENCE)
         .when(
             subject(Kind.EXERCISE)
                 .get("grip")
@@ -113,6 +116,7 @@ public final class StandardRules {
 
   private static Rule gripNeedsGate() {
     return Rule.error("grip-needs-gate", Scope.EXERCISE)
+        .about(Topic.PREREQUISITES)
         .when(
             subject(Kind.EXERCISE)
                 .get("grip")
@@ -234,6 +238,7 @@ public final class StandardRules {
 
   private static Rule injuredFinger() {
     return Rule.error("injured-finger", Scope.EXERCISE)
+        .about(Topic.INJURY)
         .when(subject(Kind.EXERCISE).get("rehabilitation").not())
         .require(subject(Kind.EXERCISE).get("uses-injured-finger").not())
         .message("a grip that uses an injured finger before the injury is cleared")

@@ -1,6 +1,7 @@
 package gripwright.rule;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Topic;
 import gripwright.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,9 +10,6 @@ import java.util.Set;
 
 /** The waivers of a plan, and which of them waived something. Not thread-safe. */
 final class WaiverBook {
-
-  static final String UNUSED = "plan.waiver-unused";
-  private static final String REFUSED = "plan.waiver-refused";
 
   private final Plan plan;
   private final WaiverIndex index;
@@ -23,11 +21,6 @@ final class WaiverBook {
     this.plan = plan;
     index = WaiverIndex.of(plan);
     used = new boolean[plan.waivers().size()];
-  }
-
-  /** Tells whether a finding is about a waiver itself. */
-  static boolean isAboutWaiver(Finding finding) {
-    return finding.code().equals(UNUSED) || finding.code().equals(REFUSED);
   }
 
   /** Returns why a breach is accepted, by the first waiver that covers it; marks all that do. */
@@ -52,9 +45,15 @@ final class WaiverBook {
     for (int i = 0; i < used.length; i++) {
       String rule = plan.waivers().get(i).rule();
       if (neverWaived.contains(rule)) {
-        findings.add(Finding.error(REFUSED, plan.path().then("waiver", i + 1)).with("rule", rule));
+        findings.add(
+            Finding.error("plan.waiver-refused", plan.path().then("waiver", i + 1))
+                .about(Topic.REFUSED_WAIVER)
+                .with("rule", rule));
       } else if (!used[index.place(i)]) {
-        findings.add(Finding.warning(UNUSED, plan.path().then("waiver", i + 1)).with("rule", rule));
+        findings.add(
+            Finding.warning("plan.waiver-unused", plan.path().then("waiver", i + 1))
+                .about(Topic.UNUSED_WAIVER)
+                .with("rule", rule));
       }
     }
     return findings;

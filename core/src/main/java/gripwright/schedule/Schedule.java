@@ -27,9 +27,6 @@ public record Schedule(
     List<LocalDate> climbing,
     List<MissedSession> missed) {
 
-  /** The code of tests that were due on a day that is past and that have no line in the log. */
-  public static final String TEST_NOT_LOGGED = "plan.test-not-logged";
-
   /** Copies the lists. */
   public Schedule {
     sessions = List.copyOf(sessions);

@@ -3,6 +3,7 @@ package gripwright.season;
 import gripwright.finding.Finding;
 import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
+import gripwright.finding.WrittenText;
 import gripwright.history.LogTimeline;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
@@ -42,13 +43,7 @@ final class PastBreaches {
       List<ModelPath> ahead = places.stream().filter(p -> !past.contains(p)).toList();
       if (!ahead.isEmpty()) {
         settled.add(
-            new Finding(
-                finding.code(),
-                finding.severity(),
-                ahead.get(0),
-                finding.arguments(),
-                finding.places().isEmpty() ? List.of() : ahead,
-                finding.waivedBecause()));
+            finding.withPlaces(ahead.get(0), finding.places().isEmpty() ? List.of() : ahead));
       }
       settled.add(breach(finding, past));
     }
@@ -59,7 +54,9 @@ final class PastBreaches {
     Finding breach =
         Finding.advice("plan.past-breach", past.get(0))
             .with("rule", finding.rule().orElse(finding.code()))
-            .with("message", finding.arguments().getOrDefault("message", ""))
+            .with(
+                "message",
+                new WrittenText(String.valueOf(finding.arguments().getOrDefault("message", ""))))
             .with("dates", dates(past.stream().flatMap(p -> date(p).stream()).distinct().toList()));
     for (ModelPath place : past) {
       breach = breach.alsoAt(place);

@@ -5,8 +5,10 @@ import gripwright.budget.Limit;
 import gripwright.budget.Meter;
 import gripwright.budget.OverBudget;
 import gripwright.budget.Stage;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Topic;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Plan;
@@ -25,7 +27,7 @@ import java.util.stream.Collectors;
 final class SeasonRun {
 
   /** Mean nothing where a rule set or an athlete is left out for a mistake in it. */
-  private static final Set<String> NEEDS_ALL = Set.of(RuleCheck.WAIVER_UNUSED, "name.unknown");
+  private static final Set<Topic> NEEDS_ALL = Set.of(Topic.UNUSED_WAIVER, Topic.UNKNOWN_NAME);
 
   private final Season season;
   private final Collection<Plan> chosen;
@@ -144,8 +146,8 @@ final class SeasonRun {
             || (ofPlan.size() == plan.athletes().size() && season.hasRuleSetsOf(plan));
     together.stream()
         .flatMap(result -> result.findings().stream())
-        .filter(f -> allKnown || !NEEDS_ALL.contains(f.code()))
-        .filter(f -> !stopped || !f.code().equals(RuleCheck.WAIVER_UNUSED))
+        .filter(f -> allKnown || f.topic().filter(NEEDS_ALL::contains).isEmpty())
+        .filter(f -> !stopped || !f.isAbout(Topic.UNUSED_WAIVER))
         .forEach(findings::add);
   }
 
@@ -154,7 +156,8 @@ final class SeasonRun {
         ? Optional.empty()
         : Optional.of(
             Finding.error("name.unknown", plan.path())
-                .with("kind", "athlete")
+                .about(Topic.UNKNOWN_NAME)
+                .with("kind", Clause.of("term.kind-athlete"))
                 .with("name", athlete));
   }
 
@@ -164,7 +167,7 @@ final class SeasonRun {
     compiled.stream()
         .filter(plan -> plan.athlete().name().equals(athlete))
         .flatMap(plan -> plan.findings().stream())
-        .filter(finding -> finding.code().equals("plan.session-unplanned"))
+        .filter(finding -> finding.isAbout(Topic.UNPLANNED_SESSION))
         .forEach(finding -> reported.add(String.valueOf(finding.arguments().get("session"))));
     return LoggedNames.unknown(season.log(athlete), season.plansFor(athlete), reported, meter);
   }

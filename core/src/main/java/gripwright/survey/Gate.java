@@ -5,6 +5,7 @@ import gripwright.athlete.Athlete;
 import gripwright.athlete.Injury;
 import gripwright.expression.Shortfall;
 import gripwright.finding.Finding;
+import gripwright.finding.Topic;
 import gripwright.grip.Grip;
 import gripwright.grip.Prerequisites;
 import java.time.LocalDate;
@@ -134,13 +135,13 @@ public record Gate(Finding breach, List<Missing> missing) {
 
   /** Finds out what is missing where a rule stands against a grip on a day. */
   static Gate of(Finding breach, Grip grip, Athlete athlete, LocalDate day) {
-    return new Gate(
-        breach,
-        switch (breach.rule().orElse("")) {
-          case "grip-needs-gate" -> needs(grip.needs(), athlete, day);
-          case "injured-finger" -> injuries(grip, athlete, day);
-          default -> counted(breach, athlete, day);
-        });
+    List<Missing> missing =
+        breach.isAbout(Topic.PREREQUISITES)
+            ? needs(grip.needs(), athlete, day)
+            : breach.isAbout(Topic.INJURY)
+                ? injuries(grip, athlete, day)
+                : counted(breach, athlete, day);
+    return new Gate(breach, missing);
   }
 
   /** Tells whether the rule closes the grip; a warning closes nothing. */

@@ -1,5 +1,10 @@
 package gripwright.tissue;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
+import gripwright.finding.WrittenText;
+import java.util.stream.Stream;
+
 /**
  * How the turn of the flexor tendons is shared along their sheath.
  *
@@ -41,6 +46,13 @@ public record Sheath(String name, double a2OfPip, double a4OfPip, double a4OfDip
         && friction <= 1)) {
       throw new IllegalArgumentException("not shares of a turn: " + name);
     }
+  }
+
+  /** Returns what the set is called; a name that is not one of ours stands as it was given. */
+  public Message words() {
+    return Stream.of(EVEN, THIRDS).anyMatch(known -> known.name.equals(name))
+        ? Clause.of("grips.sheath-" + name)
+        : new WrittenText(name);
   }
 
   /** Returns this set with friction between tendon and pulley. */

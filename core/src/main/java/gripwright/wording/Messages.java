@@ -47,6 +47,7 @@ public final class Messages {
           "log",
           "review",
           "common",
+          "term",
           "caution",
           "cause",
           "derivation",
@@ -64,7 +65,7 @@ public final class Messages {
   private static final Pattern PART =
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
-              + "|(related|fit|hold|breach|review|common|caution|cause|derivation|placement"
+              + "|(related|fit|hold|breach|review|common|term|caution|cause|derivation|placement"
               + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|page)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);

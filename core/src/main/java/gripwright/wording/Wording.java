@@ -118,10 +118,11 @@ public final class Wording {
             ? " " + say("common.and-more", Map.of("count", more))
             : "";
     int last = parts.size() - 1;
-    return listing.style() != Listing.Style.AND || last < 1
+    boolean word = listing.style() == Listing.Style.AND || listing.style() == Listing.Style.OR;
+    return !word || last < 1
         ? String.join(separator, parts) + counted
         : say(
-            "common.list-and",
+            listing.key(),
             Map.of(
                 "parts", String.join(separator, parts.subList(0, last)), "last", parts.get(last)));
   }

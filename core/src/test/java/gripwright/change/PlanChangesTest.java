@@ -12,6 +12,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Athlete;
 import gripwright.change.SessionChange.Measure;
+import gripwright.finding.Clause;
+import gripwright.finding.Listing;
+import gripwright.finding.WrittenText;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Advance;
@@ -27,10 +30,12 @@ import gripwright.quantity.Numbers;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -259,9 +264,28 @@ class PlanChangesTest {
                 .demand(HALF_CRIMP, 1));
     assertEquals(
         List.of(
-            new PlanChange.PartChanged(MONDAY, PlanChange.Part.TITLE, "", "spring at the wall"),
-            new PlanChange.PartChanged(MONDAY, PlanChange.Part.DEMAND, "", "half-crimp 100 %"),
-            new PlanChange.PartChanged(MONDAY, PlanChange.Part.WEEKLY_RISE, "", "10 %"),
+            new PlanChange.PartChanged(
+                MONDAY,
+                PlanChange.Part.TITLE,
+                Optional.empty(),
+                Optional.of(new WrittenText("spring at the wall"))),
+            new PlanChange.PartChanged(
+                MONDAY,
+                PlanChange.Part.DEMAND,
+                Optional.empty(),
+                Optional.of(
+                    Listing.of(
+                        Listing.Style.COMMAS,
+                        List.of(
+                            new Clause(
+                                "diff.share",
+                                Map.of(
+                                    "grip", "half-crimp", "percent", BigDecimal.valueOf(100))))))),
+            new PlanChange.PartChanged(
+                MONDAY,
+                PlanChange.Part.WEEKLY_RISE,
+                Optional.empty(),
+                Optional.of(Clause.of("diff.percent", "percent", BigDecimal.valueOf(10)))),
             new BlockChange.BlockRewritten("base", MONDAY)),
         changes);
   }

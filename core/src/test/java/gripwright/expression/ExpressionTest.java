@@ -68,7 +68,7 @@ class ExpressionTest {
   void whatDoesNotAddUpIsRefusedInWords() {
     Expression exercises = PLAN.get("exercises");
     assertEquals(
-        "sum of a share of the maximum",
+        "sum of level",
         assertThrows(
                 IllegalArgumentException.class,
                 () -> exercises.summarize(Expression.Summary.SUM, EXERCISE.get("level")))

@@ -20,7 +20,6 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.PlacementReason;
-import gripwright.schedule.Schedule;
 import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -101,7 +100,7 @@ class TestsAsDoneTest {
   void aTestWhoseDayIsPastAndWithoutALineIsGoneAndReported() {
     assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(skipped(2))), "still ahead");
     assertEquals(List.of(), tests(Log.empty("ylva").with(skipped(5))));
-    assertEquals(Schedule.TEST_NOT_LOGGED, findings.all().get(0).code());
+    assertEquals("plan.test-not-logged", findings.all().get(0).code());
     assertEquals(MONDAY.plusDays(3), findings.all().get(0).arguments().get("dates"));
     assertEquals(MONDAY.plusDays(5), findings.all().get(0).arguments().get("until"));
   }

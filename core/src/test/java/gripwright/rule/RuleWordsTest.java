@@ -16,6 +16,7 @@ import gripwright.expression.Scope;
 import gripwright.expression.Vocabulary;
 import gripwright.rule.view.PlanView;
 import gripwright.rule.view.Views;
+import gripwright.wording.Wording;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -28,8 +29,8 @@ class RuleWordsTest {
       assertEquals(Optional.of(kind), Kind.parse(kind.word()));
     }
     assertEquals(Optional.empty(), Kind.parse("weeks"));
-    assertEquals("a pair of sessions", Kind.PAIR.one());
-    assertEquals("pairs of sessions", Kind.PAIR.many());
+    assertEquals("a pair of sessions", Wording.english().say(Kind.PAIR.one()));
+    assertEquals("pairs of sessions", Wording.english().say(Kind.PAIR.many()));
   }
 
   @Test
@@ -60,13 +61,12 @@ class RuleWordsTest {
     Expression exercises = plan.get("exercises");
     Expression hard = subject(Kind.EXERCISE).get("hard");
     Expression sets = subject(Kind.EXERCISE).get("sets");
-    assertEquals("a date is not several things", refusal(() -> plan.get("from").every(hard)));
-    assertEquals("a number is not a yes or no", refusal(() -> exercises.every(sets)));
-    assertEquals("a number is not a yes or no", refusal(() -> exercises.everyWhere(sets, hard)));
-    assertEquals("a number is not a yes or no", refusal(() -> exercises.countWhere(sets)));
-    assertEquals("a yes or no has no sign", refusal(() -> hard.negated()));
-    assertEquals(
-        "a yes or no does not compare with a number", refusal(() -> hard.atMost(number(1))));
+    assertEquals("date is not several things", refusal(() -> plan.get("from").every(hard)));
+    assertEquals("number is not a yes or no", refusal(() -> exercises.every(sets)));
+    assertEquals("number is not a yes or no", refusal(() -> exercises.everyWhere(sets, hard)));
+    assertEquals("number is not a yes or no", refusal(() -> exercises.countWhere(sets)));
+    assertEquals("truth has no sign", refusal(() -> hard.negated()));
+    assertEquals("truth does not compare with number", refusal(() -> hard.atMost(number(1))));
   }
 
   @Test
@@ -74,18 +74,16 @@ class RuleWordsTest {
     Expression hard = subject(Kind.EXERCISE).get("hard");
     Expression sets = subject(Kind.EXERCISE).get("sets");
     Expression edge = subject(Kind.EXERCISE).get("edge");
-    String noTruth = "a number is not a yes or no";
+    String noTruth = "number is not a yes or no";
     assertEquals(noTruth, refusal(() -> hard.and(sets)));
     assertEquals(noTruth, refusal(() -> sets.and(hard)));
     assertEquals(noTruth, refusal(() -> hard.or(sets)));
     assertEquals(noTruth, refusal(() -> sets.or(hard)));
     assertEquals(noTruth, refusal(() -> sets.not()));
-    assertEquals(
-        "a number does not compare with a length", refusal(() -> sets.between(edge, sets)));
-    assertEquals(
-        "a number does not compare with a length", refusal(() -> sets.between(sets, edge)));
-    assertEquals("a number + a length", refusal(() -> sets.plus(edge)));
-    assertEquals("a number - a length", refusal(() -> sets.minus(edge)));
+    assertEquals("number does not compare with length", refusal(() -> sets.between(edge, sets)));
+    assertEquals("number does not compare with length", refusal(() -> sets.between(sets, edge)));
+    assertEquals("number + length", refusal(() -> sets.plus(edge)));
+    assertEquals("number - length", refusal(() -> sets.minus(edge)));
   }
 
   @Test

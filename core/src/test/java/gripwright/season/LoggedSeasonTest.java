@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Topic;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
@@ -31,7 +32,6 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.Happened;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.Schedule;
 import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -563,6 +563,6 @@ class LoggedSeasonTest {
   }
 
   private static long notLogged(CompiledPlan plan) {
-    return plan.findings().stream().filter(f -> f.code().equals(Schedule.TEST_NOT_LOGGED)).count();
+    return plan.findings().stream().filter(f -> f.isAbout(Topic.TEST_NOT_LOGGED)).count();
   }
 }

@@ -38,7 +38,7 @@ public final class Readers implements PropertyReaders {
     Access access = byKind.getOrDefault(property.owner(), Map.of()).get(property.name());
     if (access == null) {
       throw new IllegalArgumentException(
-          "nothing reads " + property.name() + " of " + property.owner().one());
+          "nothing reads " + property.name() + " of " + property.owner().word());
     }
     return access;
   }

@@ -8,8 +8,10 @@ import gripwright.diff.FactChange;
 import gripwright.diff.PlanDiff;
 import gripwright.diff.Redefinition;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
+import gripwright.finding.WrittenText;
 import gripwright.plan.Plan;
 import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
@@ -46,8 +48,10 @@ public final class Changes {
             new Redefinition(Redefinition.Kind.RULE, "early-edge", Redefinition.State.CHANGED),
             new Redefinition(Redefinition.Kind.PROTOCOL, "tens", Redefinition.State.GONE)),
         List.of(
-            new FactChange("sunniva", FactChange.Fact.BODY_MASS, "58 kg", "57 kg"),
-            new FactChange("sunniva", FactChange.Fact.AWAY, "", "2027-02-01 to 2027-02-07")),
+            new FactChange(
+                "sunniva", FactChange.Fact.BODY_MASS, written("58 kg"), written("57 kg")),
+            new FactChange(
+                "sunniva", FactChange.Fact.AWAY, List.of(), written("2027-02-01 to 2027-02-07"))),
         List.of(plan),
         List.of(Season.empty()),
         List.of(
@@ -59,6 +63,10 @@ public final class Changes {
                 List.of(new Caution.OfGrip("half-crimp", "old")))),
         List.of(finding),
         List.of(finding));
+  }
+
+  private static List<Message> written(String text) {
+    return List.of(new WrittenText(text));
   }
 
   private static List<PlanChange> of(CompiledPlan plan) {
@@ -77,8 +85,13 @@ public final class Changes {
         new ArrayList<>(
             List.of(
                 new PlanChange.PlanMoved(FROM, FROM.plusDays(14)),
-                new PlanChange.GoalChanged(FROM, "", "2027-05-01 the wall"),
-                new PlanChange.PartChanged(FROM, PlanChange.Part.DEMAND, "a 100 %", ""),
+                new PlanChange.GoalChanged(
+                    FROM, Optional.empty(), Optional.of(new WrittenText("2027-05-01 the wall"))),
+                new PlanChange.PartChanged(
+                    FROM,
+                    PlanChange.Part.DEMAND,
+                    Optional.of(new WrittenText("a 100 %")),
+                    Optional.empty()),
                 new BlockChange.BlockAdded("peak", FROM, 2),
                 new BlockChange.BlockDropped("rest", FROM, 1),
                 new BlockChange.BlockMoved("build", -1, FROM),

@@ -2,7 +2,6 @@ package gripwright.language;
 
 import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
-import gripwright.finding.Severity;
 import gripwright.language.finding.LocatedFinding;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,7 +9,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** Findings in the order they are shown, no more of them than were asked for. */
@@ -70,13 +68,7 @@ record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, bo
     LocatedFinding firstLeftOut =
         all.stream().filter(f -> !kept.contains(f)).findFirst().orElseThrow();
     Finding more =
-        new Finding(
-                "syntax.more",
-                Severity.ADVICE,
-                firstLeftOut.finding().place(),
-                Map.of(),
-                List.of(),
-                Optional.empty())
+        Finding.advice("syntax.more", firstLeftOut.finding().place())
             .with("count", all.size() - shown.size());
     shown.add(LocatedFinding.at(firstLeftOut.file(), firstLeftOut.span(), more));
     return shown;

@@ -65,13 +65,7 @@ final class SamePlace {
     Set<ModelPath> places = new LinkedHashSet<>(placesOf(finding));
     places.addAll(placesOf(second.finding()));
     return new LocatedFinding(
-        new Finding(
-            finding.code(),
-            finding.severity(),
-            finding.place(),
-            finding.arguments(),
-            List.copyOf(new ArrayList<>(places)),
-            finding.waivedBecause()),
+        finding.withPlaces(finding.place(), List.copyOf(places)),
         first.file(),
         first.span(),
         first.related());

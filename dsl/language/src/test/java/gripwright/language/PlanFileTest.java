@@ -110,7 +110,8 @@ class PlanFileTest {
         rule.require(),
         rule.message(),
         rule.source(),
-        rule.neverWaived());
+        rule.neverWaived(),
+        Optional.empty());
   }
 
   private static Plan plan(Protocol protocol) {

@@ -111,7 +111,11 @@ class LanguagePageTest {
   void everyPropertyIsListed() {
     StringBuilder text = new StringBuilder();
     for (Kind kind : Kind.values()) {
-      text.append("\n**`").append(kind.word()).append("`**: ").append(kind.one()).append("\n\n");
+      text.append("\n**`")
+          .append(kind.word())
+          .append("`**: ")
+          .append(Wording.english().say(kind.one()))
+          .append("\n\n");
       text.append("| property | is | |\n|---|---|---|\n");
       for (Property property : Property.of(kind)) {
         text.append("| `")
@@ -131,7 +135,7 @@ class LanguagePageTest {
         ? word.vocabulary().words().stream()
             .map(w -> "`" + w + "`")
             .collect(Collectors.joining(" "))
-        : type.inWords();
+        : Wording.english().say(type.words());
   }
 
   @Test

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
-import gripwright.change.PlanChange;
 import gripwright.diff.EditionDiff;
 import gripwright.export.text.DayText;
 import gripwright.export.text.DiffText;
@@ -49,10 +49,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -63,33 +63,11 @@ import org.junit.jupiter.api.Test;
 final class PseudoLocaleTest {
 
   /**
-   * What core still says in English instead of as data, by the things that say it. Take a line out
-   * when its sentences have messages.
+   * Facts of findings that are words of the language itself, which no bundle has: lists of what can
+   * be written, examples, conditions of rules; and citations.
    */
-  private static final Map<String, Function<Object, Stream<String>>> STILL_ENGLISH =
-      Map.of(
-          "facts of athletes that changed",
-          said(
-              EditionDiff.class,
-              diff ->
-                  diff.facts().stream().flatMap(fact -> Stream.of(fact.before(), fact.after()))),
-          "parts of plans that changed",
-          said(
-              EditionDiff.class,
-              diff ->
-                  diff.plans().stream()
-                      .flatMap(plan -> plan.changes().stream())
-                      .flatMap(PseudoLocaleTest::parts)),
-          "facts of findings that are texts",
-          said(
-              Finding.class,
-              finding ->
-                  Stream.concat(
-                      new Data().add(finding.arguments()).phrases(),
-                      // What a place in a file is called, such as "the depth of an edge".
-                      finding.arguments().values().stream()
-                          .filter(fact -> fact instanceof Enum && !(fact instanceof Message))
-                          .map(String::valueOf))));
+  private static final Set<String> CODE_FACTS =
+      Set.of("known", "example", "missing", "source", "unit");
 
   /** Codes and files, which no sentence is part of. */
   private static final Pattern CODE =
@@ -104,6 +82,7 @@ final class PseudoLocaleTest {
               + "|(?<=[0-9]) s\\b"
               + "|(?<![A-Za-z])x(?![A-Za-z])"
               + "|(?<![A-Za-z])-*o-*(?![A-Za-z])"
+              + "|(?<=[0-9] )(days|weeks|months)\\b" // units as they are written in a file
               + "|\\bA[1-5]\\b"
               + "|\\bIRCRA [0-9]+");
 
@@ -142,20 +121,6 @@ final class PseudoLocaleTest {
       out.append(letter && !code && !name ? (char) (c + '\uFF41' - 'a') : c);
     }
     return out.toString();
-  }
-
-  private static <T> Function<Object, Stream<String>> said(
-      Class<T> by, Function<T, Stream<String>> what) {
-    return said -> by.isInstance(said) ? what.apply(by.cast(said)) : Stream.empty();
-  }
-
-  private static Stream<String> parts(PlanChange change) {
-    if (change instanceof PlanChange.PartChanged part) {
-      return Stream.of(part.before(), part.after());
-    }
-    return change instanceof PlanChange.GoalChanged goal
-        ? Stream.of(goal.before(), goal.after())
-        : Stream.empty();
   }
 
   private static List<Path> files(String folder) throws IOException {
@@ -316,9 +281,7 @@ final class PseudoLocaleTest {
     }
   }
 
-  /**
-   * Returns what was written by people and what is known to be English still, the longest first.
-   */
+  /** Returns what was written by people, the longest first. */
   private static List<String> phrases(List<?> of) {
     Set<String> all = new HashSet<>();
     for (Object each : of) {
@@ -326,8 +289,10 @@ final class PseudoLocaleTest {
         data.forEach(phrase -> all.add((String) phrase));
       } else if (each instanceof String path) {
         all.add(path);
-      } else {
-        STILL_ENGLISH.values().forEach(said -> said.apply(each).forEach(all::add));
+      } else if (each instanceof Finding finding) {
+        Data code = new Data();
+        CODE_FACTS.forEach(name -> code.add(finding.arguments().get(name)));
+        code.phrases().forEach(all::add);
       }
     }
     return all.stream()
@@ -374,11 +339,13 @@ final class PseudoLocaleTest {
       add(reading.plans());
       add(reading.comparisons());
       add(reading.logs());
-      phrases.add("even"); // the name of a sheath, given by whoever made the model
+      for (GradeScale scale : GradeScale.values()) {
+        phrases.add(scale.word());
+      }
       return this;
     }
 
-    Data add(Object value) {
+    Data add(@Nullable Object value) {
       if (value instanceof String text) {
         phrases.add(text);
       } else if (value instanceof Ability ability) {

@@ -3,6 +3,7 @@ package gripwright.export.json;
 import gripwright.change.BlockChange;
 import gripwright.change.PlanChange;
 import gripwright.change.SessionChange;
+import gripwright.finding.Message;
 import gripwright.hand.Hands;
 import gripwright.plan.Plan;
 import gripwright.protocol.Level;
@@ -11,9 +12,11 @@ import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
+import gripwright.wording.Wording;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -65,11 +68,17 @@ final class ChangeJson {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  static About about(PlanChange change) {
-    return change.accept(new OfPlan());
+  static About about(PlanChange change, Wording wording) {
+    return change.accept(new OfPlan(wording));
   }
 
   private static final class OfPlan implements PlanChange.Visitor<About> {
+    private final Wording wording;
+
+    OfPlan(Wording wording) {
+      this.wording = wording;
+    }
+
     @Override
     public About planMoved(PlanChange.PlanMoved c) {
       return About.named(null, c.before().toString(), c.after().toString());
@@ -77,7 +86,7 @@ final class ChangeJson {
 
     @Override
     public About goalChanged(PlanChange.GoalChanged c) {
-      return About.named(null, written(c.before()), written(c.after()));
+      return About.named(null, said(c.before()), said(c.after()));
     }
 
     @Override
@@ -102,7 +111,11 @@ final class ChangeJson {
 
     @Override
     public About partChanged(PlanChange.PartChanged c) {
-      return new About(null, null, null, word(c.part()), written(c.before()), written(c.after()));
+      return new About(null, null, null, word(c.part()), said(c.before()), said(c.after()));
+    }
+
+    private @Nullable String said(Optional<Message> message) {
+      return message.map(wording::say).orElse(null);
     }
 
     @Override
@@ -192,10 +205,6 @@ final class ChangeJson {
           value(c.before(), c.measure()),
           value(c.after(), c.measure()));
     }
-  }
-
-  private static @Nullable String written(String words) {
-    return words.isEmpty() ? null : words;
   }
 
   private static String waiver(Plan.Waiver waiver) {

@@ -5,6 +5,7 @@ import gripwright.diff.EditionDiff;
 import gripwright.diff.FactChange;
 import gripwright.diff.PlanDiff;
 import gripwright.diff.Redefinition;
+import gripwright.export.words.Words;
 import gripwright.finding.ReportedFinding;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
@@ -38,8 +39,8 @@ final class DiffJson {
       return new Change(kind, null, null, null, null, null, name, null, before, after);
     }
 
-    static Change of(PlanDiff diff, PlanChange change) {
-      ChangeJson.About about = ChangeJson.about(change);
+    static Change of(PlanDiff diff, PlanChange change, Wording wording) {
+      ChangeJson.About about = ChangeJson.about(change, wording);
       return new Change(
           ChangeJson.kind(change),
           diff.after().plan().name(),
@@ -82,7 +83,7 @@ final class DiffJson {
 
   private static List<Change> changes(EditionDiff diff, Wording wording) {
     return Stream.of(
-            diff.facts().stream().map(DiffJson::fact),
+            diff.facts().stream().map(fact -> fact(fact, wording)),
             diff.definitions().stream().map(DiffJson::definition),
             diff.added().stream().map(p -> Change.of("plan-added", null, null, null).in(p)),
             diff.dropped().stream().map(p -> Change.of("plan-dropped", null, null, null).in(p)),
@@ -95,7 +96,8 @@ final class DiffJson {
         .toList();
   }
 
-  private static Change fact(FactChange fact) {
+  private static Change fact(FactChange fact, Wording wording) {
+    Words words = new Words(wording);
     return new Change(
         "fact-changed",
         null,
@@ -105,8 +107,8 @@ final class DiffJson {
         null,
         null,
         ChangeJson.word(fact.fact()),
-        fact.before().isEmpty() ? null : fact.before(),
-        fact.after().isEmpty() ? null : fact.after());
+        fact.before().isEmpty() ? null : words.few(fact.before()),
+        fact.after().isEmpty() ? null : words.few(fact.after()));
   }
 
   private static Change definition(Redefinition definition) {
@@ -126,7 +128,7 @@ final class DiffJson {
   private static Stream<Change> plan(PlanDiff diff, Wording wording) {
     CompiledPlan now = diff.after();
     return Stream.of(
-            diff.changes().stream().map(change -> Change.of(diff, change)),
+            diff.changes().stream().map(change -> Change.of(diff, change, wording)),
             diff.cautionsNew().stream()
                 .map(c -> Change.of("caution-new", null, null, wording.say(c)).in(now)),
             diff.cautionsGone().stream()

@@ -92,7 +92,7 @@ final class LogJson {
 
   static void change(JsonText json, LogChange changed) {
     PlanChange change = changed.change();
-    ChangeJson.About about = ChangeJson.about(change);
+    ChangeJson.About about = ChangeJson.about(change, json.wording());
     PlannedExercise exercise = about.exercise();
     DatedSession session = about.session();
     json.field("date", change.date().toString());

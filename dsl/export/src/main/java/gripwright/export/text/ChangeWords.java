@@ -5,6 +5,7 @@ import gripwright.change.PlanChange;
 import gripwright.change.SessionChange;
 import gripwright.change.SessionChange.ExerciseChanged;
 import gripwright.export.words.Words;
+import gripwright.finding.Message;
 import gripwright.plan.Plan;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
@@ -14,6 +15,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Says in a coach's words how a plan differs from another. */
 final class ChangeWords {
@@ -232,12 +234,19 @@ final class ChangeWords {
         : words.count(later ? "diff.days-later" : "diff.days-earlier", size);
   }
 
-  private String part(String part, String before, String after) {
+  private String part(String part, Optional<Message> before, Optional<Message> after) {
     String key =
         before.isEmpty()
             ? "diff.part-new"
             : after.isEmpty() ? "diff.part-gone" : "diff.part-changed";
-    return words.say(key, "part", part, "before", before, "after", after);
+    return words.say(
+        key,
+        "part",
+        part,
+        "before",
+        before.map(words::of).orElse(""),
+        "after",
+        after.map(words::of).orElse(""));
   }
 
   private String waiver(Plan.Waiver waiver) {

@@ -122,9 +122,9 @@ public final class DiffText {
             "fact",
             words.of("diff.fact", change.fact()),
             "before",
-            change.before(),
+            words.few(change.before()),
             "after",
-            change.after()));
+            words.few(change.after())));
   }
 
   private String definition(Redefinition change) {

@@ -37,33 +37,38 @@ final class GateWords {
 
   private String sentence(Gate gate) {
     String message = words.written(gate.message());
-    return switch (gate.rule()) {
-      case "split-grip-gate", "single-finger-gate" ->
-          words.say(
-              "grips.gate-has",
-              "message",
-              message,
-              "has",
-              words.and(
-                  gate.missing().stream().map(m -> MissingWords.of(m, words).has()).toList()));
-      case "grip-needs-gate" ->
-          words.say(
-              "page.said-of",
-              "what",
-              message,
-              "sentence",
-              words.commas(
-                  gate.missing().stream().map(missing -> missing.accept(new Needed())).toList()));
-      case "injured-finger" ->
-          words.say(
-              "page.said-of",
-              "what",
-              message,
-              "sentence",
-              words.semicolons(
-                  gate.missing().stream().map(missing -> missing.accept(new Needed())).toList()));
-      default -> message;
-    };
+    return gate.breach()
+        .topic()
+        .map(
+            topic ->
+                switch (topic) {
+                  case EXPERIENCE -> has(message, gate);
+                  case PREREQUISITES ->
+                      of(
+                          message,
+                          words.commas(
+                              gate.missing().stream().map(m -> m.accept(new Needed())).toList()));
+                  case INJURY ->
+                      of(
+                          message,
+                          words.semicolons(
+                              gate.missing().stream().map(m -> m.accept(new Needed())).toList()));
+                  default -> message;
+                })
+        .orElse(message);
+  }
+
+  private String has(String message, Gate gate) {
+    return words.say(
+        "grips.gate-has",
+        "message",
+        message,
+        "has",
+        words.and(gate.missing().stream().map(m -> MissingWords.of(m, words).has()).toList()));
+  }
+
+  private String of(String message, String sentence) {
+    return words.say("page.said-of", "what", message, "sentence", sentence);
   }
 
   private final class Needed implements Gate.Missing.Visitor<String> {

@@ -181,7 +181,7 @@ public final class GripText {
         "arms",
         words.of("grips.arms", model.arms()),
         "sheath",
-        model.sheath().name(),
+        model.sheath().words(),
         "draws",
         TissueModel.draws(),
         "seed",

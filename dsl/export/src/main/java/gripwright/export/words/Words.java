@@ -27,6 +27,8 @@ public final class Words {
 
   private static final int DAYS = 366;
 
+  private static final int FEW = 3;
+
   private final Wording wording;
   private final Locale locale;
   private final DateTimeFormatter day;
@@ -137,6 +139,11 @@ public final class Words {
   /** Writes parts in a row with semicolons between them. */
   public String semicolons(List<String> parts) {
     return wording.say(Listing.of(Listing.Style.CLAUSES, parts));
+  }
+
+  /** Writes the first few of some messages with semicolons, and how many more there are. */
+  public String few(List<? extends Message> parts) {
+    return wording.say(Listing.few(FEW, Listing.Style.CLAUSES, parts));
   }
 
   /** Writes parts in a row with the word for and between them. */

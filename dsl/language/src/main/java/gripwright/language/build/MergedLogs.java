@@ -1,6 +1,8 @@
 package gripwright.language.build;
 
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.language.check.Checked.CheckedLog;
 import gripwright.language.check.Checked.Line;
@@ -87,14 +89,18 @@ final class MergedLogs {
         .related("first-written-here", first.source().file(), first.source().span());
   }
 
-  /** Returns what only one line of a log may say, in words and with its day. */
+  /** Returns what only one line of a log may say, and its day. */
   private static Optional<List<Object>> claim(LogEntry entry) {
     if (entry instanceof LogEntry.BodyMass) {
-      return Optional.of(List.of("body mass", entry.date()));
+      return Optional.of(List.of(Clause.of("term.body-mass"), entry.date()));
     }
     if (entry instanceof LogEntry.OfSession line) {
-      return Optional.of(List.of("session `" + line.session() + "`", entry.date()));
+      return Optional.of(List.of(session(line.session()), entry.date()));
     }
     return Optional.empty();
+  }
+
+  private static Message session(String name) {
+    return Clause.of("term.session", "name", name);
   }
 }

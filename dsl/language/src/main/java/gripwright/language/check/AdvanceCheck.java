@@ -45,7 +45,7 @@ final class AdvanceCheck {
           "first-written-here",
           "value.doubled",
           "kind",
-          "variable",
+          Terms.kind("variable"),
           "name",
           second.variable().text());
       return Optional.empty();
@@ -79,7 +79,7 @@ final class AdvanceCheck {
           progress,
           "value.missing",
           "kind",
-          "statement",
+          Terms.kind("statement"),
           "name",
           "advance " + variable,
           "missing",
@@ -110,7 +110,11 @@ final class AdvanceCheck {
 
   private Optional<Pace> firstPace(Progress progress) {
     if (progress.every() == null && progress.condition() == null) {
-      ledger.error(progress, "value.no-pace", "variable", progress.variable().text());
+      ledger.error(
+          progress,
+          "value.no-pace",
+          "variable",
+          Terms.of("variable-" + progress.variable().text()));
     }
     return pace(progress);
   }

@@ -1,5 +1,6 @@
 package gripwright.language.check;
 
+import gripwright.finding.Message;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.DateText;
 import gripwright.quantity.Dimension;
@@ -27,13 +28,9 @@ final class Amounts {
     return Numbers.plain(amount.value(), 6) + (unit == null ? "" : " " + unit.symbol());
   }
 
-  /** Returns what an amount measures, in words. */
-  static String inWords(Amount amount) {
-    Unit unit = amount.unit();
-    if (unit == null) {
-      return "a number without a unit";
-    }
-    return unit == Unit.PERCENT ? "a percentage" : unit.dimension().inWords();
+  /** Returns what an amount measures. */
+  static Message measured(Amount amount) {
+    return Terms.measured(amount.unit());
   }
 
   /** Returns the value in the base unit of the slot's dimension; percentages as fractions. */
@@ -84,12 +81,12 @@ final class Amounts {
     if (percents && dimension.equals(slot.dimension())) {
       return true;
     }
-    mismatch(amount, slot.toString(), slot.expected(), slot.dimension());
+    mismatch(amount, slot, slot.expected(), slot.dimension());
     return false;
   }
 
   /** Reports an amount of another dimension than belongs there. */
-  void mismatch(Amount amount, String slot, String expected, Dimension wanted) {
+  void mismatch(Amount amount, Message slot, Message expected, Dimension wanted) {
     Unit unit = amount.unit();
     Dimension found = unit == null ? Dimension.NUMBER : unit.dimension();
     boolean forceForMass =
@@ -106,7 +103,7 @@ final class Amounts {
           "amount",
           written(amount),
           "found",
-          inWords(amount),
+          measured(amount),
           "gravity",
           Numbers.plain(Unit.NEWTONS_PER_KILOGRAM, 5));
     } else {
@@ -120,7 +117,7 @@ final class Amounts {
           "amount",
           written(amount),
           "found",
-          inWords(amount));
+          measured(amount));
     }
   }
 
@@ -200,7 +197,7 @@ final class Amounts {
   }
 
   /** Reports the second of two dates if it lies before the first. */
-  void inOrder(DateText first, String firstWords, DateText second, String secondWords) {
+  void inOrder(DateText first, Message firstWords, DateText second, Message secondWords) {
     if (second.value().isBefore(first.value())) {
       ledger.errorBeside(
           second,

@@ -7,6 +7,7 @@ import gripwright.athlete.Athlete.ClimbingDay;
 import gripwright.athlete.Athlete.Experience;
 import gripwright.athlete.Athlete.Familiarity;
 import gripwright.athlete.Injury;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.hand.Finger;
@@ -119,7 +120,7 @@ final class AthleteCheck {
   }
 
   private Optional<Experience> experience(Amount time, @Nullable DateText asOf, Slot slot) {
-    Optional<LocalDate> day = afterBirth(asOf, "that day");
+    Optional<LocalDate> day = afterBirth(asOf, Terms.of("date-that-day"));
     return amounts
         .months(time, slot)
         .filter(months -> asOf == null || day.isPresent())
@@ -127,13 +128,13 @@ final class AthleteCheck {
   }
 
   /** Returns a date that must not lie before the date of birth. */
-  private Optional<LocalDate> afterBirth(@Nullable DateText date, String words) {
+  private Optional<LocalDate> afterBirth(@Nullable DateText date, Message words) {
     if (date == null) {
       return Optional.empty();
     }
     Optional<LocalDate> day = amounts.date(date);
     if (day.isPresent()) {
-      born.ifPresent(b -> amounts.inOrder(b, "the date of birth", date, words));
+      born.ifPresent(b -> amounts.inOrder(b, Terms.of("date-date-of-birth"), date, words));
     }
     return day;
   }
@@ -141,7 +142,7 @@ final class AthleteCheck {
   private void familiar(AthleteItem.Familiar familiar) {
     for (AthleteItem.FamiliarGrip grip : familiar.grips()) {
       boolean known = grips.declares(ledger, grip.grip());
-      boolean first = once.first(grip.grip(), "familiar grip", grip.grip().text());
+      boolean first = once.first(grip.grip(), "familiar-grip", grip.grip().text());
       Optional<Experience> experience = experience(grip.time(), familiar.asOf(), Slot.FAMILIAR);
       if (known && first && experience.isPresent()) {
         builder.familiar(new Familiarity(grip.grip().text(), experience.get()));
@@ -152,12 +153,13 @@ final class AthleteCheck {
   private void injury(AthleteItem.InjuryItem injury) {
     Optional<Finger> finger = words.finger(injury.finger());
     Optional<Structure> structure = words.structure(injury.structure());
-    Optional<LocalDate> from = afterBirth(injury.from(), "the injury");
+    Optional<LocalDate> from = afterBirth(injury.from(), Terms.of("date-injury"));
     DateText clearedText = injury.cleared();
     Optional<LocalDate> cleared = Optional.empty();
     if (clearedText != null) {
       cleared = amounts.date(clearedText);
-      amounts.inOrder(injury.from(), "the injury", clearedText, "the clearance");
+      amounts.inOrder(
+          injury.from(), Terms.of("date-injury"), clearedText, Terms.of("date-clearance"));
     }
     var side = words.side(injury.side());
     if (ledger.sound() && finger.isPresent() && structure.isPresent() && from.isPresent()) {
@@ -173,7 +175,7 @@ final class AthleteCheck {
       Optional<DayOfWeek> weekday = words.weekday(day.day());
       Optional<Duration> time = amounts.time(day.time(), Slot.AVAILABLE);
       if (weekday.isPresent()
-          && once.first(day.day(), "available weekday", day.day().text())
+          && once.first(day.day(), "available-weekday", day.day().text())
           && time.isPresent()) {
         builder.available(weekday.get(), time.get());
       }
@@ -191,9 +193,10 @@ final class AthleteCheck {
   }
 
   private void away(AthleteItem.Away away) {
-    Optional<LocalDate> from = afterBirth(away.from(), "the time away");
+    Optional<LocalDate> from = afterBirth(away.from(), Terms.of("date-time-away"));
     Optional<LocalDate> to = amounts.date(away.to());
-    amounts.inOrder(away.from(), "the first day away", away.to(), "the last day away");
+    amounts.inOrder(
+        away.from(), Terms.of("date-first-day-away"), away.to(), Terms.of("date-last-day-away"));
     if (ledger.sound() && from.isPresent() && to.isPresent()) {
       builder.away(new Absence(from.get(), to.get(), note(away.note())));
     }

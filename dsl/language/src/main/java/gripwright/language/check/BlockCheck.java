@@ -111,7 +111,7 @@ final class BlockCheck {
           item.name(),
           "value.missing",
           "kind",
-          "block",
+          Terms.kind("block"),
           "name",
           item.name().text(),
           "missing",
@@ -187,7 +187,7 @@ final class BlockCheck {
         Optional<Double> share = amounts.base(item.share(), Slot.EASE);
         for (Amount written : item.weeks()) {
           Optional<Integer> week = amounts.count(written, Slot.WEEK);
-          if (week.isPresent() && once.first(written, "eased week", week.get().toString())) {
+          if (week.isPresent() && once.first(written, "eased-week", week.get().toString())) {
             within(written, week.get(), weeks);
             share.ifPresent(s -> eases.add(new Block.Ease(week.get(), s)));
           }
@@ -210,7 +210,7 @@ final class BlockCheck {
     for (BlockPart part : parts) {
       if (part instanceof BlockPart.IntroduceItem item) {
         Optional<Grip> grip = scope.grips().find(ledger, item.grip());
-        boolean first = once.first(item.grip(), "introduced grip", item.grip().text());
+        boolean first = once.first(item.grip(), "introduced-grip", item.grip().text());
         Optional<Double> from = from(item.from());
         Optional<Integer> over = amounts.weeks(item.over(), Slot.RAMP);
         if (grip.isPresent()
@@ -243,10 +243,10 @@ final class BlockCheck {
         from,
         "type.mismatch",
         "slot",
-        "the start of a ramp",
+        Terms.of("start-of-ramp"),
         "expected",
-        "a share of the maximum",
+        Terms.of("value-level"),
         "found",
-        from instanceof Amount ? "a load" : Values.inWords(from));
+        from instanceof Amount ? Slot.LOAD : Values.kind(from));
   }
 }

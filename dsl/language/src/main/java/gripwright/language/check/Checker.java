@@ -5,6 +5,7 @@ import gripwright.budget.Limit;
 import gripwright.budget.Meter;
 import gripwright.budget.Stage;
 import gripwright.compare.Comparison;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.language.check.Checked.CheckedLog;
@@ -107,7 +108,7 @@ public final class Checker {
     make(protocols, names.protocols(), d -> ProtocolCheck.check(d, findings, meter.budget()));
     Known<Athlete> athletes = known("athlete", NodeKind.ATHLETE);
     make(athletes, names.athletes(), d -> AthleteCheck.check(d, grips, findings));
-    Known<RuleSet> ruleSets = known("rule set", NodeKind.RULES);
+    Known<RuleSet> ruleSets = known("rule-set", NodeKind.RULES);
     RuleNames ruleNames = new RuleNames(grips::declares, protocols::declares, standard.ruleSets());
     make(ruleSets, names.ruleSets(), d -> ruleSet(d, ruleNames, grips, protocols));
     Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules(), meter);
@@ -147,13 +148,13 @@ public final class Checker {
     PlanSize size = plan.map(PlanSize::of).orElse(NOTHING);
     sessions += size.sessions();
     steps += size.holds();
-    tooMuch(declared, "holds and rests", steps, Limit.HOLDS);
-    tooMuch(declared, "sessions", sessions, Limit.SESSIONS);
+    tooMuch(declared, Terms.of("many-holds-and-rests"), steps, Limit.HOLDS);
+    tooMuch(declared, Terms.of("many-sessions"), sessions, Limit.SESSIONS);
     return plan;
   }
 
   /** Reports that the plans of a project together are too much work, once. */
-  private void tooMuch(Declared<Declaration.Plan> declared, String what, long found, Limit limit) {
+  private void tooMuch(Declared<Declaration.Plan> declared, Message what, long found, Limit limit) {
     long most = meter.budget().most(limit);
     if (found <= most || tooMuch) {
       return;
@@ -165,7 +166,7 @@ public final class Checker {
             declared.declaration().name(),
             "value.too-many",
             "what",
-            what + " of all plans together",
+            Terms.of("of-all-plans", "what", what),
             "found",
             found,
             "limit",

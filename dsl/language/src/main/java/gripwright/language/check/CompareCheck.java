@@ -128,7 +128,7 @@ final class CompareCheck {
       shared.retainAll(protocol.parameters().keySet());
     }
     if (allKnown && !protocols.isEmpty() && !shared.contains(written.by().text())) {
-      ledger.unknown(written.by(), "shared parameter", shared);
+      ledger.unknown(written.by(), "shared-parameter", shared);
     }
     match = quantity.map(q -> new Match(q, written.by().text()));
   }

@@ -38,7 +38,14 @@ final class EquipmentCheck {
     ledger.spoilIf(item.damaged());
     if (!once.has("edges") && !item.damaged()) {
       ledger.error(
-          item, "value.missing", "kind", "statement", "name", "equipment", "missing", "`edges`");
+          item,
+          "value.missing",
+          "kind",
+          Terms.kind("statement"),
+          "name",
+          "equipment",
+          "missing",
+          "`edges`");
     }
   }
 
@@ -53,7 +60,7 @@ final class EquipmentCheck {
   private void steps(EquipmentPart.LoadSteps steps, Once once) {
     String kind = steps.kind().text();
     if (!KINDS.contains(kind)) {
-      ledger.unknown(steps.kind(), "kind of load", KINDS);
+      ledger.unknown(steps.kind(), "kind-of-load", KINDS);
       return;
     }
     once.first(steps, kind);

@@ -95,7 +95,7 @@ final class ExerciseCheck {
           best,
           "value.too-many",
           "what",
-          "grips to choose from",
+          Terms.of("many-grips-to-choose-from"),
           "found",
           grips.size(),
           "limit",

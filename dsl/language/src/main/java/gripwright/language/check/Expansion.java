@@ -46,9 +46,9 @@ final class Expansion {
         at,
         "value.too-many",
         "what",
-        "holds and rests",
+        Terms.of("many-holds-and-rests"),
         "found",
-        size >= Scheme.ENDLESS ? "more than a million million" : Long.toString(size),
+        size >= Scheme.ENDLESS ? Terms.of("endless") : Long.toString(size),
         "limit",
         most);
     return true;

@@ -11,6 +11,7 @@ import gripwright.expression.Expression.Summary;
 import gripwright.expression.Kind;
 import gripwright.expression.Literal;
 import gripwright.expression.Type;
+import gripwright.finding.Message;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Expr;
@@ -47,19 +48,19 @@ final class ExpressionCheck {
   Optional<Expression> truth(Expr expr) {
     Optional<Expression> found = value(expr);
     if (found.isPresent() && found.get().type() != Type.Plain.TRUTH) {
-      return wanted(expr, found.get(), "a yes or no");
+      return wanted(expr, found.get(), Terms.of("value-truth"));
     }
     return found;
   }
 
-  private Optional<Expression> wanted(Expr expr, Expression found, String wanted) {
+  private Optional<Expression> wanted(Expr expr, Expression found, Message wanted) {
     ledger.error(
         expr,
         "type.wanted",
         "text",
         text.of(expr),
         "found",
-        found.type().inWords(),
+        found.type().words(),
         "wanted",
         wanted);
     return Optional.empty();
@@ -122,7 +123,7 @@ final class ExpressionCheck {
             scale ->
                 ledger.word(
                     grade.grade(),
-                    scale.word() + " grade",
+                    Terms.of("grade-of", "scale", scale.word()),
                     written -> Ability.find(scale, written),
                     Ability.grades(scale)))
         .map(Expression::grade);
@@ -131,7 +132,7 @@ final class ExpressionCheck {
   private Optional<Expression> quantity(Expr expr) {
     Optional<Expression> found = value(expr);
     return found.isPresent() && !(found.get().type() instanceof Type.Quantity)
-        ? wanted(expr, found.get(), "a number")
+        ? wanted(expr, found.get(), Terms.of("number"))
         : found;
   }
 
@@ -142,7 +143,7 @@ final class ExpressionCheck {
     }
     return of.get().type() instanceof Type.Quantity || of.get().type() == Type.Plain.LEVEL
         ? Optional.of(Expression.percent(share.percent()).times(of.get()))
-        : wanted(share.of(), of.get(), "a number");
+        : wanted(share.of(), of.get(), Terms.of("number"));
   }
 
   private Optional<Expression> binary(Expr.Binary binary) {
@@ -155,10 +156,10 @@ final class ExpressionCheck {
       case AT_LEAST -> compare(binary, Relation.AT_LEAST);
       case EQUAL -> compare(binary, Relation.EQUAL);
       case NOT_EQUAL -> compare(binary, Relation.NOT_EQUAL);
-      case PLUS -> arithmetic(binary, Operation.PLUS, "added");
-      case MINUS -> arithmetic(binary, Operation.MINUS, "subtracted");
-      case TIMES -> arithmetic(binary, Operation.TIMES, "multiplied");
-      case DIVIDE -> arithmetic(binary, Operation.DIVIDED_BY, "divided");
+      case PLUS -> arithmetic(binary, Operation.PLUS, Terms.of("added"));
+      case MINUS -> arithmetic(binary, Operation.MINUS, Terms.of("subtracted"));
+      case TIMES -> arithmetic(binary, Operation.TIMES, Terms.of("multiplied"));
+      case DIVIDE -> arithmetic(binary, Operation.DIVIDED_BY, Terms.of("divided"));
     };
   }
 
@@ -180,7 +181,7 @@ final class ExpressionCheck {
           "text",
           text.of(binary.left()),
           "found",
-          left.get().type().inWords(),
+          left.get().type().words(),
           "sign",
           relation.symbol());
       return Optional.empty();
@@ -197,14 +198,14 @@ final class ExpressionCheck {
   private boolean comparable(Expr whole, Expr left, Expression one, Expr right, Expression other) {
     boolean fits = one.type().comparesWith(other.type());
     if (!fits) {
-      mismatch(whole, left, one, right, other, "compared");
+      mismatch(whole, left, one, right, other, Terms.of("compared"));
     }
     return fits;
   }
 
   /** Reports two values that do not go together, at the one that is written out, if one is. */
   private void mismatch(
-      Expr whole, Expr left, Expression one, Expr right, Expression other, String deed) {
+      Expr whole, Expr left, Expression one, Expr right, Expression other, Message deed) {
     Expr at = isLiteral(right) ? right : isLiteral(left) ? left : whole;
     boolean units = one.type() instanceof Type.Quantity && other.type() instanceof Type.Quantity;
     ledger.error(
@@ -213,11 +214,11 @@ final class ExpressionCheck {
         "left",
         text.of(left),
         "leftType",
-        one.type().inWords(),
+        one.type().words(),
         "right",
         text.of(right),
         "rightType",
-        other.type().inWords(),
+        other.type().words(),
         "deed",
         deed);
   }
@@ -229,7 +230,7 @@ final class ExpressionCheck {
         || expr instanceof Expr.GradeLiteral;
   }
 
-  private Optional<Expression> arithmetic(Expr.Binary binary, Operation operation, String deed) {
+  private Optional<Expression> arithmetic(Expr.Binary binary, Operation operation, Message deed) {
     Optional<Sides> sides = both(binary, this::value);
     if (sides.isEmpty()) {
       return Optional.empty();
@@ -275,7 +276,7 @@ final class ExpressionCheck {
         options.add(path.words().get(0));
       } else {
         ledger.error(
-            option, "type.word-wanted", "text", text.of(option), "found", subject.type().inWords());
+            option, "type.word-wanted", "text", text.of(option), "found", subject.type().words());
       }
     }
     if (options.isEmpty()) {
@@ -316,7 +317,7 @@ final class ExpressionCheck {
   private Optional<Expression> collection(Expr.PathExpr path) {
     Optional<Expression> found = paths.find(path);
     return found.isPresent() && !(found.get().type() instanceof Type.Many)
-        ? wanted(path, found.get(), "several things, such as `exercises` or `sessions`")
+        ? wanted(path, found.get(), Terms.of("several-things"))
         : found;
   }
 
@@ -342,7 +343,7 @@ final class ExpressionCheck {
         Arrays.stream(Summary.values()).map(s -> s.name().toLowerCase(Locale.ROOT)).toList();
     return ledger.word(
         function,
-        "way to sum up",
+        "way-to-sum-up",
         word ->
             known.contains(word)
                 ? Optional.of(Summary.values()[known.indexOf(word)])
@@ -362,7 +363,7 @@ final class ExpressionCheck {
           case MEAN -> type instanceof Type.Quantity || type == Type.Plain.LEVEL;
           case LARGEST, SMALLEST -> type.ordered();
         };
-    return fits ? found : wanted(expr, found.get(), "a number");
+    return fits ? found : wanted(expr, found.get(), Terms.of("number"));
   }
 
   private Optional<Expression> quantifier(Expr.Quantifier quantifier) {

@@ -74,7 +74,7 @@ final class ExpressionPaths {
           "name",
           word.text(),
           "found",
-          of.type().inWords());
+          of.type().words());
       return Optional.empty();
     }
     if (Property.find(one.kind(), word.text()).isEmpty()) {

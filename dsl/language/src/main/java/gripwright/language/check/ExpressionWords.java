@@ -38,7 +38,8 @@ final class ExpressionWords {
     } else if (takesWords(value)) {
       found = words(value, List.of(is.word()));
     } else if (value.type() instanceof Type.One one) {
-      ledger.unknown(is.word(), "yes or no of " + one.kind().one(), truths(one.kind()));
+      ledger.unknown(
+          is.word(), Terms.of("truth-of", "thing", one.kind().one()), truths(one.kind()));
       found = Optional.empty();
     } else {
       ledger.error(
@@ -47,7 +48,7 @@ final class ExpressionWords {
           "text",
           text.of(is.subject()),
           "found",
-          value.type().inWords());
+          value.type().words());
       found = Optional.empty();
     }
     return is.negated() ? found.map(Expression::not) : found;

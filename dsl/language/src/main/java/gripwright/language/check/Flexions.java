@@ -1,5 +1,6 @@
 package gripwright.language.check;
 
+import gripwright.finding.Message;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
 import gripwright.language.syntax.Amount;
@@ -54,7 +55,7 @@ final class Flexions {
     if (!Slot.ANGLE.allows(low) || !Slot.ANGLE.allows(high)) {
       impossible(
           range,
-          Slot.ANGLE.toString(),
+          Slot.ANGLE,
           low < Range.ANGLE.low() ? low : high,
           Range.ANGLE.low(),
           Range.ANGLE.high());
@@ -72,15 +73,15 @@ final class Flexions {
     impossible(
         at,
         range.low().equals(range.high())
-            ? "the flexion of the " + joint.name() + " joint"
-            : "the middle of the " + joint.name() + " joint's range",
+            ? Terms.of("slot-flexion", "joint", letters(joint))
+            : Terms.of("slot-middle-of-range", "joint", letters(joint)),
         range.centre(),
         bounds.least(),
         bounds.greatest());
     return false;
   }
 
-  private void impossible(AngleRange at, String slot, double found, double low, double high) {
+  private void impossible(AngleRange at, Message slot, double found, double low, double high) {
     ledger.error(
         at,
         "value.angle",
@@ -100,11 +101,15 @@ final class Flexions {
         at,
         "value.angle-norm",
         "joint",
-        joint.name(),
+        letters(joint),
         "found",
         degrees(found),
         "norm",
         degrees(JointRange.of(joint).norm()));
+  }
+
+  private static Message letters(Joint joint) {
+    return Terms.of("joint-" + joint.word());
   }
 
   private static String degrees(double flexion) {

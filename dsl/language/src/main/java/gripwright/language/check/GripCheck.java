@@ -143,7 +143,9 @@ final class GripCheck {
     if (finger.isEmpty() || joint.isEmpty()) {
       return;
     }
-    boolean first = once.first(written.joint(), finger.get() + " joint", joint.get().word());
+    boolean first =
+        once.first(
+            written.joint(), Terms.of("joint-of", "finger", finger.get()), joint.get().word());
     if (range.isPresent()
         && first
         && flexions.possible(joint.get(), range.get(), written.range())) {
@@ -165,7 +167,7 @@ final class GripCheck {
     } else if (need instanceof Need.NeedFamiliar grip) {
       String name = grip.grip().text();
       grips.declares(ledger, grip.grip());
-      once.first(grip.grip(), "needed grip", name);
+      once.first(grip.grip(), "needed-grip", name);
       amounts.months(grip.time(), Slot.FAMILIAR).ifPresent(months -> familiar.put(name, months));
     }
   }

@@ -108,7 +108,14 @@ final class HandCheck {
     ledger.spoil();
     if (!lengthWritten && !damaged) {
       ledger.error(
-          item, "value.missing", "kind", "statement", "name", "hand", "missing", "`length`");
+          item,
+          "value.missing",
+          "kind",
+          Terms.kind("statement"),
+          "name",
+          "hand",
+          "missing",
+          "`length`");
     }
     return Optional.empty();
   }
@@ -165,7 +172,8 @@ final class HandCheck {
 
   private void side(HandPart.HandSide side, @Nullable Map<Side, Measures> sides, Once once) {
     if (sides == null) {
-      ledger.error(side, "value.misplaced", "what", side.side().text(), "inside", "left or right");
+      ledger.error(
+          side, "value.misplaced", "what", side.side().text(), "inside", Terms.of("one-hand"));
       return;
     }
     Optional<Side> which =
@@ -188,7 +196,7 @@ final class HandCheck {
       } else if (joint.isPresent()) {
         limit(finger, joint.get(), measure, measures, once);
       } else {
-        ledger.unknown(measure.part(), "bone or joint", PARTS);
+        ledger.unknown(measure.part(), "bone-or-joint", PARTS);
       }
     }
   }
@@ -201,7 +209,7 @@ final class HandCheck {
       Once once) {
     Optional<Length> length = boneLength(written.range());
     if (finger.isPresent()) {
-      once.first(written.part(), finger.get() + " bone", segment.word());
+      once.first(written.part(), Terms.of("bone-of", "finger", finger.get()), segment.word());
       length.ifPresent(l -> measures.bones.put(new Bone(finger.get(), segment), l));
       norms.bone(written, new Bone(finger.get(), segment), length, measures.side);
     }
@@ -217,9 +225,9 @@ final class HandCheck {
         "slot",
         Slot.BONE,
         "expected",
-        "one length",
+        Terms.of("one-length"),
         "found",
-        "a range of angles");
+        Terms.of("angle-range"));
     return Optional.empty();
   }
 
@@ -233,7 +241,8 @@ final class HandCheck {
     if (finger.isEmpty()) {
       return;
     }
-    boolean first = once.first(written.part(), finger.get() + " joint", joint.word());
+    boolean first =
+        once.first(written.part(), Terms.of("joint-of", "finger", finger.get()), joint.word());
     if (range.isPresent() && first && flexions.possible(joint, range.get(), written.range())) {
       // What was measured may well be beyond the norm; far beyond it, it may not be flexion.
       double most = range.get().high().degrees();

@@ -1,5 +1,7 @@
 package gripwright.language.check;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.hand.Hand;
 import gripwright.hand.Hand.Bone;
 import gripwright.hand.HandShape;
@@ -37,7 +39,7 @@ final class HandNorms {
    */
   private record Written(
       Syntax at,
-      String what,
+      Message what,
       Optional<Length> value,
       Function<Hand, Optional<Length>> of,
       Function<HandShape, Length> usual,
@@ -54,7 +56,7 @@ final class HandNorms {
     written.add(
         new Written(
             at,
-            "the hand's length",
+            Terms.of("hands-length"),
             value,
             hand -> Optional.of(hand.length()),
             HandShape::length,
@@ -63,14 +65,19 @@ final class HandNorms {
 
   void breadth(Syntax at, Optional<Length> value, Optional<Side> side) {
     written.add(
-        new Written(at, "the hand's breadth", value, Hand::breadth, HandShape::breadth, side));
+        new Written(at, Terms.of("hands-breadth"), value, Hand::breadth, HandShape::breadth, side));
   }
 
   void bone(Syntax at, Bone bone, Optional<Length> value, Optional<Side> side) {
     written.add(
         new Written(
             at,
-            "the " + bone.finger() + " finger's " + bone.segment() + " bone",
+            Terms.of(
+                "fingers-bone",
+                "finger",
+                bone.finger(),
+                "bone",
+                Clause.of("common.bone-" + bone.segment().word())),
             value,
             hand -> Optional.ofNullable(hand.bones().get(bone)),
             shape -> shape.bone(bone.finger(), bone.segment()),

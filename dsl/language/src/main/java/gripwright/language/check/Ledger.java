@@ -1,9 +1,12 @@
 package gripwright.language.check;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Nearest;
 import gripwright.finding.Severity;
+import gripwright.finding.Topic;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.ParsedFile;
@@ -82,8 +85,7 @@ final class Ledger {
   }
 
   private Finding finding(Severity severity, String code, Object... arguments) {
-    Finding finding =
-        new Finding(code, severity, place, java.util.Map.of(), List.of(), Optional.empty());
+    Finding finding = Finding.of(code, severity, place);
     for (int i = 0; i < arguments.length; i += 2) {
       finding = finding.with((String) arguments[i], arguments[i + 1]);
     }
@@ -102,7 +104,9 @@ final class Ledger {
   private boolean isMiswritten(Word word) {
     return file.findings().stream()
         .anyMatch(
-            f -> f.finding().code().equals("syntax.name") && f.span().equals(file.span(word.id())));
+            f ->
+                f.finding().isAbout(Topic.MISWRITTEN_NAME)
+                    && f.span().equals(file.span(word.id())));
   }
 
   /**
@@ -110,6 +114,11 @@ final class Ledger {
    * as names are, since that was told.
    */
   void unknown(Word word, String kind, Collection<String> known) {
+    unknown(word, Terms.kind(kind), known);
+  }
+
+  /** Reports a name that is not known, of a kind whose words have facts in them. */
+  void unknown(Word word, Message kind, Collection<String> known) {
     if (isMiswritten(word)) {
       spoil();
       return;
@@ -127,7 +136,7 @@ final class Ledger {
           "name",
           word.text(),
           "known",
-          String.join(", ", known));
+          Listing.of(Listing.Style.COMMAS, List.copyOf(known)));
     } else {
       error(word, "name.unknown", "kind", kind, "name", word.text());
     }
@@ -142,6 +151,12 @@ final class Ledger {
    */
   <T> Optional<T> word(
       Word word, String kind, Function<String, Optional<T>> parse, Collection<String> known) {
+    return word(word, Terms.kind(kind), parse, known);
+  }
+
+  /** Returns what a word of a fixed list stands for, whose words have facts in them. */
+  <T> Optional<T> word(
+      Word word, Message kind, Function<String, Optional<T>> parse, Collection<String> known) {
     Optional<T> found = parse.apply(word.text());
     if (found.isEmpty()) {
       unknown(word, kind, known);

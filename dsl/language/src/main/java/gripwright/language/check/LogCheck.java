@@ -173,7 +173,7 @@ final class LogCheck {
       kind =
           ledger.word(
               kindWord,
-              "kind of pain",
+              "kind-of-pain",
               text ->
                   PAIN_KINDS.contains(text)
                       ? Optional.of(Kind.valueOf(text.toUpperCase(Locale.ROOT)))

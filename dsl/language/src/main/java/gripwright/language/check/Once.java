@@ -1,5 +1,7 @@
 package gripwright.language.check;
 
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.language.syntax.Syntax;
 import gripwright.language.syntax.Word;
 import java.util.ArrayList;
@@ -11,7 +13,7 @@ import java.util.Map;
 final class Once {
 
   private final Ledger ledger;
-  private final Map<String, Syntax> seen = new HashMap<>();
+  private final Map<List<Object>, Syntax> seen = new HashMap<>();
 
   Once(Ledger ledger) {
     this.ledger = ledger;
@@ -19,7 +21,12 @@ final class Once {
 
   /** Tells whether this is the first of its kind and name; reports it if it is not. */
   boolean first(Syntax at, String kind, String name) {
-    Syntax before = seen.putIfAbsent(kind + " " + name, at);
+    return first(at, Terms.kind(kind), name);
+  }
+
+  /** Tells the same of a kind whose words have facts in them. */
+  boolean first(Syntax at, Message kind, String name) {
+    Syntax before = seen.putIfAbsent(List.of(kind, name), at);
     if (before == null) {
       return true;
     }
@@ -35,12 +42,16 @@ final class Once {
 
   /** Notes a statement that may be written several times. */
   void seen(Syntax item, String keyword) {
-    seen.putIfAbsent("statement " + keyword, item);
+    seen.putIfAbsent(statement(keyword), item);
   }
 
   /** Tells whether a statement of a keyword was seen. */
   boolean has(String keyword) {
-    return seen.containsKey("statement " + keyword);
+    return seen.containsKey(statement(keyword));
+  }
+
+  private static List<Object> statement(String keyword) {
+    return List.of(Terms.kind("statement"), keyword);
   }
 
   /**
@@ -64,11 +75,11 @@ final class Once {
           name,
           "value.missing",
           "kind",
-          kind,
+          Terms.kind(kind),
           "name",
           name.text(),
           "missing",
-          String.join(", ", missing));
+          Listing.of(Listing.Style.COMMAS, missing));
     }
   }
 }

@@ -21,7 +21,7 @@ final class OnlyFor {
     for (Word word : words) {
       if (!scope.athletes().contains(word.text())) {
         if (scope.athletesKnown()) {
-          scope.ledger().unknown(word, "athlete of this plan", scope.athletes());
+          scope.ledger().unknown(word, "athlete-of-this-plan", scope.athletes());
         } else {
           scope.ledger().spoil();
         }

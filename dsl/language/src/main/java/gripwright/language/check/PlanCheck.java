@@ -2,6 +2,7 @@ package gripwright.language.check;
 
 import gripwright.athlete.Athlete;
 import gripwright.budget.Limit;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.language.finding.LocatedFinding;
@@ -114,7 +115,10 @@ final class PlanCheck {
     } else if (item instanceof PlanItem.Towards towards) {
       once.first(towards, "towards");
       Optional<LocalDate> day = amounts.date(towards.date());
-      from.ifPresent(f -> amounts.inOrder(f, "the first day", towards.date(), "the goal"));
+      from.ifPresent(
+          f ->
+              amounts.inOrder(
+                  f, Terms.of("date-first-day"), towards.date(), Terms.of("date-goal")));
       day.ifPresent(d -> builder.towards(new Plan.Goal(d, AthleteCheck.note(towards.goal()))));
     } else if (item instanceof PlanItem.TaperItem taper) {
       taper(taper);
@@ -139,7 +143,7 @@ final class PlanCheck {
           taper,
           "value.missing",
           "kind",
-          "plan",
+          Terms.kind("plan"),
           "name",
           declaration.name().text(),
           "missing",
@@ -165,18 +169,18 @@ final class PlanCheck {
           "date",
           from.get().value(),
           "what",
-          "the first day",
+          Terms.of("date-first-day"),
           "other",
           athlete.born(),
           "otherWhat",
-          "the date of birth of " + word.text());
+          Terms.of("date-of-birth-of", "athlete", word.text()));
     }
   }
 
   private void ruleSet(Word word) {
     boolean known = tables.ruleSets().declares(ledger, word);
     ruleSets.add(word.text());
-    if (once.first(word, "rule set", word.text()) && known) {
+    if (once.first(word, "rule-set", word.text()) && known) {
       builder.rules(word.text());
     }
   }
@@ -259,18 +263,18 @@ final class PlanCheck {
 
   private void extent() {
     PlanSize size = PlanSize.of(athletes.size(), blocks, retests);
-    bound("athletes", size.athletes(), Limit.ATHLETES);
-    bound("weeks", size.weeks(), Limit.WEEKS);
-    bound("sessions of a week", size.weekly(), Limit.WEEKLY);
+    bound(Terms.of("many-athletes"), size.athletes(), Limit.ATHLETES);
+    bound(Terms.of("many-weeks"), size.weeks(), Limit.WEEKS);
+    bound(Terms.of("many-sessions-of-a-week"), size.weekly(), Limit.WEEKLY);
     if (ledger.sound()) {
-      bound("holds and rests", size.holds(), Limit.HOLDS);
+      bound(Terms.of("many-holds-and-rests"), size.holds(), Limit.HOLDS);
     }
     if (ledger.sound()) {
-      bound("sessions", size.sessions(), Limit.SESSIONS);
+      bound(Terms.of("many-sessions"), size.sessions(), Limit.SESSIONS);
     }
   }
 
-  private void bound(String what, long found, Limit limit) {
+  private void bound(Message what, long found, Limit limit) {
     long most = PlanSize.most(tables.budget(), limit);
     if (found > most) {
       ledger.error(

@@ -1,6 +1,8 @@
 package gripwright.language.check;
 
 import gripwright.budget.Budget;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
@@ -80,11 +82,11 @@ final class ProtocolCheck {
           declaration.name(),
           "value.missing",
           "kind",
-          "protocol",
+          Terms.kind("protocol"),
           "name",
           declaration.name().text(),
           "missing",
-          "`repeat` or `hold`");
+          Listing.of(Listing.Style.OR, List.of("`repeat`", "`hold`")));
     }
     unusedParameters();
     if (!ledger.sound()) {
@@ -152,7 +154,7 @@ final class ProtocolCheck {
           repeat.times(),
           "value.missing",
           "kind",
-          "statement",
+          Terms.kind("statement"),
           "name",
           "repeat",
           "missing",
@@ -170,14 +172,14 @@ final class ProtocolCheck {
     if (value instanceof Amount amount) {
       return amounts.count(amount, Slot.REPEATS).map(Term::of);
     }
-    return given(value, Slot.REPEATS.toString(), Values.Kind.COUNT);
+    return given(value, Slot.REPEATS, Values.Kind.COUNT);
   }
 
   private Optional<Term<Duration>> time(Expr value, Slot slot) {
     if (value instanceof Amount amount) {
       return amounts.time(amount, slot).map(Term::of);
     }
-    Optional<Term<Duration>> term = given(value, slot.toString(), Values.Kind.TIME);
+    Optional<Term<Duration>> term = given(value, slot, Values.Kind.TIME);
     if (slot == Slot.HOLD && term.isPresent() && term.get() instanceof Term.Given<?> given) {
       Parameter parameter = parameters.get(given.parameter());
       if (parameter != null && parameter.value() instanceof Amount amount) {
@@ -194,12 +196,12 @@ final class ProtocolCheck {
             && parameters.containsKey(path.words().get(0).text());
     boolean other = value instanceof Expr.PathExpr && !Values.isBodyMass(value);
     return named || other
-        ? given(value, "the level of a hold", Values.Kind.LEVEL)
+        ? given(value, Terms.of("level-of-hold"), Values.Kind.LEVEL)
         : values.level(value).map(Term::of);
   }
 
   /** Returns a reference to a parameter of the right kind. */
-  private <T> Optional<Term<T>> given(Expr value, String slot, Values.Kind kind) {
+  private <T> Optional<Term<T>> given(Expr value, Message slot, Values.Kind kind) {
     if (!(value instanceof Expr.PathExpr path) || path.words().size() != 1) {
       ledger.error(
           value,
@@ -207,9 +209,9 @@ final class ProtocolCheck {
           "slot",
           slot,
           "expected",
-          kind + " or the name of a parameter",
+          Terms.of("or-parameter", "value", kind),
           "found",
-          Values.inWords(value));
+          Values.kind(value));
       return Optional.empty();
     }
     Word word = path.words().get(0);

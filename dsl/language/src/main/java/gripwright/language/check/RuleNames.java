@@ -50,7 +50,7 @@ final class RuleNames {
   /** Takes a name for a rule; reports it if a rule of this project or a built-in one has it. */
   void take(Ledger ledger, Word name) {
     if (!taken.add(name.text())) {
-      ledger.error(name, "name.doubled", "kind", "rule", "name", name.text());
+      ledger.error(name, "name.doubled", "kind", Terms.kind("rule"), "name", name.text());
     }
   }
 }

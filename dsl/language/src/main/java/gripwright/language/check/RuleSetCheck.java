@@ -112,7 +112,7 @@ final class RuleSetCheck {
         severity = ledger.word(written.severity(), "severity", Severity::parse, SEVERITIES);
       } else if (item instanceof RuleItem.ScopeItem written) {
         Word word = written.scope();
-        scope = ledger.word(word, "scope of a rule", Scope::parse, SCOPES);
+        scope = ledger.word(word, "scope-of-a-rule", Scope::parse, SCOPES);
       } else if (item instanceof RuleItem.WhenItem written) {
         when = Optional.of(written);
       } else if (item instanceof RuleItem.RequireItem written) {
@@ -147,7 +147,8 @@ final class RuleSetCheck {
               requirement.get(),
               message.get(),
               source,
-              neverWaived));
+              neverWaived,
+              Optional.empty()));
     }
   }
 }

@@ -93,7 +93,7 @@ final class SessionCheck {
               item.name(),
               "value.too-many",
               "what",
-              "exercises",
+              Terms.of("many-exercises"),
               "found",
               parts.stream().filter(SessionPart.DoItem.class::isInstance).count(),
               "limit",
@@ -107,7 +107,7 @@ final class SessionCheck {
           item.name(),
           "value.missing",
           "kind",
-          "session",
+          Terms.kind("session"),
           "name",
           item.name().text(),
           "missing",
@@ -127,7 +127,7 @@ final class SessionCheck {
         for (Word word : prefer.days()) {
           Optional<DayOfWeek> day = new Words(ledger).weekday(word);
           day.ifPresent(days::add);
-          sound &= day.isPresent() && once.first(word, "preferred weekday", word.text());
+          sound &= day.isPresent() && once.first(word, "preferred-weekday", word.text());
         }
       }
     }

@@ -1,5 +1,6 @@
 package gripwright.language.check;
 
+import gripwright.finding.Message;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Expr;
@@ -11,6 +12,8 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads what a protocol's places and parameters can hold: counts, times and levels. */
@@ -27,16 +30,10 @@ final class Values {
   }
 
   /** What a parameter can be given. */
-  enum Kind {
-    COUNT("a number of repeats"),
-    TIME("a time"),
-    LEVEL("a level");
-
-    private final String words;
-
-    Kind(String words) {
-      this.words = words;
-    }
+  enum Kind implements Message {
+    COUNT,
+    TIME,
+    LEVEL;
 
     static Kind of(Argument argument) {
       if (argument instanceof Argument.Count) {
@@ -46,29 +43,34 @@ final class Values {
     }
 
     @Override
-    public String toString() {
-      return words;
+    public String key() {
+      return "term.parameter-" + name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of();
     }
   }
 
-  /** Returns what a value is, in words. */
-  static String inWords(Expr value) {
+  /** Returns what a value is. */
+  static Message kind(Expr value) {
     if (value instanceof Amount amount) {
-      return Amounts.inWords(amount);
+      return Amounts.measured(amount);
     }
     if (isLevel(value)) {
-      return Kind.LEVEL.toString();
+      return Kind.LEVEL;
     }
     if (value instanceof Expr.GradeLiteral) {
-      return "a grade";
+      return Terms.of("value-grade");
     }
     if (value instanceof DateText) {
-      return "a date";
+      return Terms.of("value-date");
     }
     if (value instanceof Text) {
-      return "a text in quotes";
+      return Terms.of("text-in-quotes");
     }
-    return value instanceof Expr.PathExpr ? "a name" : "a calculation";
+    return value instanceof Expr.PathExpr ? Terms.of("name") : Terms.of("calculation");
   }
 
   private static boolean isLevel(Expr value) {
@@ -101,11 +103,11 @@ final class Values {
         value,
         "type.mismatch",
         "slot",
-        "a parameter",
+        Terms.of("parameter"),
         "expected",
-        "a number, a time or a level",
+        Terms.of("number-time-or-level"),
         "found",
-        inWords(value));
+        kind(value));
     return Optional.empty();
   }
 
@@ -122,7 +124,7 @@ final class Values {
     if (kind == Kind.LEVEL && isLevel(value)) {
       return level(value).map(Argument.AtLevel::new);
     }
-    ledger.error(value, "type.mismatch", "slot", slot, "expected", kind, "found", inWords(value));
+    ledger.error(value, "type.mismatch", "slot", slot, "expected", kind, "found", kind(value));
     return Optional.empty();
   }
 
@@ -161,11 +163,11 @@ final class Values {
         value,
         "type.mismatch",
         "slot",
-        "the level of a hold",
+        Terms.of("level-of-hold"),
         "expected",
         Kind.LEVEL,
         "found",
-        inWords(value));
+        kind(value));
     return Optional.empty();
   }
 
@@ -186,7 +188,7 @@ final class Values {
       return Optional.empty();
     }
     if (unit != null && !unit.dimension().equals(Dimension.MASS)) {
-      amounts.mismatch(amount, "the level of a hold", "a level", Dimension.MASS);
+      amounts.mismatch(amount, Terms.of("level-of-hold"), Kind.LEVEL, Dimension.MASS);
       return Optional.empty();
     }
     return amounts.load(amount, Slot.LOAD).map(Level.Total::new);
@@ -205,11 +207,11 @@ final class Values {
         sum,
         "type.mismatch",
         "slot",
-        "the level of a hold",
+        Terms.of("level-of-hold"),
         "expected",
         Kind.LEVEL,
         "found",
-        "a calculation");
+        Terms.of("calculation"));
     return Optional.empty();
   }
 }

@@ -71,11 +71,11 @@ final class Words {
 
   Optional<Structure> structure(Word word) {
     return ledger.word(
-        word, "structure of a finger", Structure::parse, Ledger.words(Structure.values()));
+        word, "structure-of-a-finger", Structure::parse, Ledger.words(Structure.values()));
   }
 
   Optional<Climbing> climbing(Word word) {
-    return ledger.word(word, "kind of climbing", Climbing::parse, Ledger.words(Climbing.values()));
+    return ledger.word(word, "kind-of-climbing", Climbing::parse, Ledger.words(Climbing.values()));
   }
 
   /** Returns a side; empty without a finding where none is written. */
@@ -100,7 +100,7 @@ final class Words {
     }
     return ledger.word(
         grade.grade(),
-        scale.get().word() + " grade",
+        Terms.of("grade-of", "scale", scale.get().word()),
         text -> Ability.find(scale.get(), text),
         Ability.grades(scale.get()));
   }

@@ -1,5 +1,6 @@
 package gripwright.language.resolve;
 
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Nearest;
@@ -49,7 +50,7 @@ final class NameTable {
         Declared<Declaration.Protocol> named = named(file, protocol, protocol.name(), "protocol");
         protocols.add(replacing(named, "protocol", protocol.replaces(), standard.protocols()));
       } else if (declaration instanceof Declaration.Rules rules) {
-        ruleSets.add(builtIn(named(file, rules, rules.name(), "rule set")));
+        ruleSets.add(builtIn(named(file, rules, rules.name(), "rule-set")));
       } else if (declaration instanceof Declaration.Plan plan) {
         plans.add(named(file, plan, plan.name(), "plan"));
       } else if (declaration instanceof Declaration.Compare compare) {
@@ -63,7 +64,7 @@ final class NameTable {
   private <D extends Declaration> Declared<D> named(
       ParsedFile file, D declaration, Word name, String kind) {
     Declared<D> declared = new Declared<>(file, declaration, name, false);
-    ModelPath path = ModelPath.of(kind.equals("rule set") ? "rules" : kind, name.text());
+    ModelPath path = ModelPath.of(kind.equals("rule-set") ? "rules" : kind, name.text());
     Declared<?> other = first.putIfAbsent(path, declared);
     if (other == null) {
       return declared;
@@ -72,7 +73,9 @@ final class NameTable {
         LocatedFinding.at(
                 file.source(),
                 declared.span(name),
-                Finding.error("name.doubled", path).with("kind", kind).with("name", name.text()))
+                Finding.error("name.doubled", path)
+                    .with("kind", Clause.of("term.kind-" + kind))
+                    .with("name", name.text()))
             .related("first-defined-here", other.file().source(), other.span(other.name())));
     return declared.withWrongName();
   }
@@ -85,7 +88,10 @@ final class NameTable {
     }
     String code = replaces ? "name.replaces-nothing" : "name.replaces";
     Finding finding =
-        Finding.error(code, ModelPath.of(kind, name)).with("kind", kind).with("name", name);
+        Finding.error(code, ModelPath.of(kind, name))
+            .with("kind", Clause.of("term.kind-" + kind))
+            .with("keyword", kind)
+            .with("name", name);
     Optional<String> nearest = replaces ? Nearest.to(name, catalogue) : Optional.empty();
     findings.add(
         LocatedFinding.at(
@@ -105,7 +111,8 @@ final class NameTable {
             declared.file().source(),
             declared.span(declared.name()),
             Finding.error("name.replaces", ModelPath.of("rules", name))
-                .with("kind", "rule set")
+                .with("kind", Clause.of("term.kind-rule-set"))
+                .with("keyword", "rules")
                 .with("name", name)
                 .with("fixed", true)));
     return declared.withWrongName();

@@ -1,5 +1,6 @@
 package gripwright.tools.command;
 
+import gripwright.expression.Type;
 import gripwright.finding.Nearest;
 import gripwright.quantity.Dimension;
 import gripwright.quantity.Length;
@@ -142,7 +143,12 @@ final class AmountOption {
             + ", in "
             + inWords(units)
             + ", not "
-            + found.map(u -> u.dimension().inWords() + " such as ").orElse("")
+            + found
+                .map(
+                    u ->
+                        Console.wording().say(new Type.Quantity(u.dimension()).words())
+                            + " such as ")
+                .orElse("")
             + "`"
             + written
             + "`"

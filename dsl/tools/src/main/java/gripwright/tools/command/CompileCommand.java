@@ -10,7 +10,6 @@ import gripwright.language.Reading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
-import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -114,7 +113,7 @@ public final class CompileCommand {
     for (CompiledPlan plan : compilation.plans()) {
       documents.add(document(compilation, plan, plan));
     }
-    return JsonDocuments.compiled(documents, compilation.findings(), Wording.english());
+    return JsonDocuments.compiled(documents, compilation.findings(), Console.wording());
   }
 
   /** Returns a plan, or what is left of it, with the findings about it. */
@@ -128,7 +127,7 @@ public final class CompileCommand {
     List<String> seasons = new ArrayList<>();
     for (CompiledPlan plan : compilation.plans()) {
       PlanFindings findings = new PlanFindings(compilation.located());
-      seasons.add(SeasonText.of(plan, Wording.english(), findings::source));
+      seasons.add(SeasonText.of(plan, Console.wording(), findings::source));
     }
     return String.join(BETWEEN, seasons);
   }

@@ -1,6 +1,7 @@
 package gripwright.tools.command;
 
 import gripwright.budget.Progress;
+import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -56,6 +57,14 @@ public final class Console {
     this.err = err;
     this.folder = folder;
     this.colour = colour;
+  }
+
+  /**
+   * Returns the words of all results, in the one place that decides on them. They are English, as
+   * are usage texts and the pages of codes, which are part of the command line and of the docs.
+   */
+  static Wording wording() {
+    return Wording.english();
   }
 
   /** Returns who is informed of progress; what it shows is gone before anything else is written. */

@@ -9,7 +9,6 @@ import gripwright.language.EditionReading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
-import gripwright.wording.Wording;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,11 +71,11 @@ public final class DiffCommand {
     if (given.asJson()) {
       console.out(
           JsonDocuments.diff(
-              diff, before.edition().findings(), after.edition().findings(), Wording.english()));
+              diff, before.edition().findings(), after.edition().findings(), Console.wording()));
     } else {
       sayErrors("OLD", given.rest().get(0), before, console);
       sayErrors("NEW", given.rest().get(1), after, console);
-      console.out(DiffText.of(diff, Wording.english()));
+      console.out(DiffText.of(diff, Console.wording()));
     }
     return before.usable() && after.usable() ? Exit.FINE : Exit.ERRORS;
   }

@@ -12,7 +12,6 @@ import gripwright.language.Reading;
 import gripwright.language.finding.CodePages;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
-import gripwright.wording.Wording;
 import java.nio.file.Files;
 import java.time.LocalDate;
 import java.util.List;
@@ -157,11 +156,11 @@ public final class ExplainCommand {
               .map(plan -> CompileCommand.document(run.compilation(), plan, plan.on(date)))
               .toList();
       console.out(
-          JsonDocuments.compiled(documents, run.compilation().findings(), Wording.english()));
+          JsonDocuments.compiled(documents, run.compilation().findings(), Console.wording()));
     } else {
       console.out(
           plans.stream()
-              .map(plan -> DayText.of(plan, date, Wording.english()))
+              .map(plan -> DayText.of(plan, date, Console.wording()))
               .collect(Collectors.joining(CompileCommand.BETWEEN)));
     }
     return Exit.FINE;

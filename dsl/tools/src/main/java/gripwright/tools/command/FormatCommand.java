@@ -6,7 +6,6 @@ import gripwright.language.Gripwright;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.format.Formatted;
-import gripwright.wording.Wording;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -98,7 +97,7 @@ public final class FormatCommand {
     return files.values().stream()
         .flatMap(file -> file.findings().stream())
         .distinct()
-        .map(l -> l.report(Wording.english()))
+        .map(l -> l.report(Console.wording()))
         .toList();
   }
 }

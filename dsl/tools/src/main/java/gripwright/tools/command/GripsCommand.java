@@ -6,7 +6,6 @@ import gripwright.language.finding.FindingText;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.survey.GripSurvey;
-import gripwright.wording.Wording;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -78,9 +77,9 @@ public final class GripsCommand {
                   load.or(() -> log.bodyMassOn(day)).orElse(athlete.bodyMass()),
                   day);
           if (given.asJson()) {
-            console.out(JsonDocuments.grips(survey, reading.findings(), Wording.english()));
+            console.out(JsonDocuments.grips(survey, reading.findings(), Console.wording()));
           } else {
-            console.out(GripText.of(survey, Wording.english()));
+            console.out(GripText.of(survey, Console.wording()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });

@@ -5,7 +5,6 @@ import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
-import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +24,7 @@ final class PlanFindings {
   }
 
   static ReportedFinding report(LocatedFinding finding) {
-    return finding.report(Wording.english());
+    return finding.report(Console.wording());
   }
 
   /** Tells whether a finding is about a plan, and not about another athlete's part of it. */

@@ -14,7 +14,6 @@ import gripwright.plan.Plan;
 import gripwright.review.Review;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Season;
-import gripwright.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -131,11 +130,11 @@ public final class ReviewCommand {
     review.findings().forEach(finding -> located.add(reading.located(finding)));
     if (given.asJson()) {
       List<ReportedFinding> findings =
-          located.stream().map(l -> l.report(Wording.english())).toList();
-      console.out(JsonDocuments.review(review, findings, Wording.english()));
+          located.stream().map(l -> l.report(Console.wording())).toList();
+      console.out(JsonDocuments.review(review, findings, Console.wording()));
       return;
     }
-    console.out(given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Wording.english()));
+    console.out(given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Console.wording()));
     console.err(FindingText.plain().render(located));
   }
 }

@@ -7,7 +7,6 @@ import gripwright.language.Reading;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
-import gripwright.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,18 +25,18 @@ final class SarifFindings {
         .forEach(
             other ->
                 related.add(
-                    related(Wording.english().related(other.key()), other.file(), other.span())));
+                    related(Console.wording().related(other.key()), other.file(), other.span())));
     for (ModelPath place : finding.places()) {
       LocatedFinding also = reading.located(Finding.error(finding.code(), place));
       SarifResult.Related here =
-          related(Wording.english().related("also-here"), also.file(), also.span());
+          related(Console.wording().related("also-here"), also.file(), also.span());
       boolean same = also.file().name().equals(file.name()) && also.span().equals(located.span());
       if (!same && also.span().length() > 0 && !related.contains(here)) {
         related.add(here);
       }
     }
     return new SarifResult(
-        located.report(Wording.english()),
+        located.report(Console.wording()),
         file.text().isEmpty() ? Optional.empty() : Optional.of(region(file, located.span())),
         finding.places().stream().map(ModelPath::toString).toList(),
         related);

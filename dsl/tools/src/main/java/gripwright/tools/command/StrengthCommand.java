@@ -5,7 +5,6 @@ import gripwright.export.text.StrengthText;
 import gripwright.language.finding.FindingText;
 import gripwright.quantity.Length;
 import gripwright.survey.StrengthSurvey;
-import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
@@ -66,9 +65,9 @@ public final class StrengthCommand {
               day.map(on -> StrengthSurvey.of(athlete, log, reading.grips().values(), edge, on))
                   .orElseGet(() -> StrengthSurvey.untested(athlete));
           if (given.asJson()) {
-            console.out(JsonDocuments.strength(survey, reading.findings(), Wording.english()));
+            console.out(JsonDocuments.strength(survey, reading.findings(), Console.wording()));
           } else {
-            console.out(StrengthText.of(survey, Wording.english()));
+            console.out(StrengthText.of(survey, Console.wording()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });

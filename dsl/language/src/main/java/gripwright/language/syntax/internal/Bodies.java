@@ -1,5 +1,8 @@
 package gripwright.language.syntax.internal;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -24,7 +27,7 @@ final class Bodies {
    * The body of a declaration or block.
    *
    * @param rule the grammar rule
-   * @param owner what the body belongs to, in words
+   * @param owner what the body belongs to, as a key of {@code term}
    * @param first the tokens a statement in it may begin with
    * @param start where a statement in it begins in the grammar
    */
@@ -64,20 +67,20 @@ final class Bodies {
 
   private static Map<Integer, Body> bodies() {
     Map<Integer, Body> bodies = new HashMap<>();
-    add(bodies, GripParser.RULE_athleteBody, "an athlete");
-    add(bodies, GripParser.RULE_handBody, "a hand");
-    add(bodies, GripParser.RULE_equipmentBody, "the equipment");
-    add(bodies, GripParser.RULE_gripBody, "a grip");
-    add(bodies, GripParser.RULE_protocolBody, "a protocol");
-    add(bodies, GripParser.RULE_repeatBody, "a `repeat`");
-    add(bodies, GripParser.RULE_planBody, "a plan");
-    add(bodies, GripParser.RULE_blockBody, "a block");
-    add(bodies, GripParser.RULE_sessionBody, "a session");
-    add(bodies, GripParser.RULE_rulesBody, "a set of rules");
-    add(bodies, GripParser.RULE_ruleBody, "a rule");
-    add(bodies, GripParser.RULE_logBody, "a log");
-    add(bodies, GripParser.RULE_sessionLineBody, "a logged session");
-    add(bodies, GripParser.RULE_compareBody, "a comparison");
+    add(bodies, GripParser.RULE_athleteBody, "body-athlete");
+    add(bodies, GripParser.RULE_handBody, "body-hand");
+    add(bodies, GripParser.RULE_equipmentBody, "body-equipment");
+    add(bodies, GripParser.RULE_gripBody, "body-grip");
+    add(bodies, GripParser.RULE_protocolBody, "body-protocol");
+    add(bodies, GripParser.RULE_repeatBody, "body-repeat");
+    add(bodies, GripParser.RULE_planBody, "body-plan");
+    add(bodies, GripParser.RULE_blockBody, "body-block");
+    add(bodies, GripParser.RULE_sessionBody, "body-session");
+    add(bodies, GripParser.RULE_rulesBody, "body-set-of-rules");
+    add(bodies, GripParser.RULE_ruleBody, "body-rule");
+    add(bodies, GripParser.RULE_logBody, "body-log");
+    add(bodies, GripParser.RULE_sessionLineBody, "body-logged-session");
+    add(bodies, GripParser.RULE_compareBody, "body-comparison");
     return Map.copyOf(bodies);
   }
 
@@ -155,19 +158,21 @@ final class Bodies {
     return type >= GripParser.USE && type <= GripParser.COMPARE;
   }
 
-  /** Tells in words where a statement that begins with a keyword belongs, or null if nowhere. */
-  static @Nullable String home(int type) {
+  /** Tells where a statement that begins with a keyword belongs, or null if nowhere. */
+  static @Nullable Message home(int type) {
     if (isDeclaration(type) && type != GripParser.RULES) {
-      return "at the top of a file, outside all braces";
+      return Clause.of("term.home-file");
     }
-    List<String> owners = new ArrayList<>();
+    List<Message> owners = new ArrayList<>();
     for (int rule = 0; rule < GripParser.ruleNames.length; rule++) {
       Body body = of(rule);
       if (body != null && rule != GripParser.RULE_sessionLineBody && body.mayBegin(type)) {
-        owners.add(body.owner());
+        owners.add(Clause.of("term." + body.owner()));
       }
     }
-    return owners.isEmpty() ? null : "in " + String.join(" or ", owners);
+    return owners.isEmpty()
+        ? null
+        : Clause.of("term.home", "owners", Listing.of(Listing.Style.OR, owners));
   }
 
   /** Tells whether two statements belong in one kind of body. */

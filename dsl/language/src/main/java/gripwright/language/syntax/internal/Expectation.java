@@ -1,5 +1,8 @@
 package gripwright.language.syntax.internal;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -10,7 +13,7 @@ import org.antlr.v4.runtime.RuleContext;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
-/** What could have stood in a place, in a coach's words. */
+/** What could have stood in a place, as a coach calls it. */
 final class Expectation {
 
   private static final int MOST = 5;
@@ -25,71 +28,71 @@ final class Expectation {
 
   private static final Map<Integer, String> AMOUNTS =
       Map.ofEntries(
-          Map.entry(GripParser.RULE_setup, "an edge depth"),
-          Map.entry(GripParser.RULE_edges, "an edge depth"),
-          Map.entry(GripParser.RULE_bodyMass, "a mass"),
-          Map.entry(GripParser.RULE_trained, "a time"),
-          Map.entry(GripParser.RULE_handLength, "a length"),
-          Map.entry(GripParser.RULE_handBreadth, "a length"),
-          Map.entry(GripParser.RULE_fingerMeasure, "a length, or an angle"),
-          Map.entry(GripParser.RULE_knuckles, "a length"),
-          Map.entry(GripParser.RULE_available, "a time"),
-          Map.entry(GripParser.RULE_familiar, "a time"),
-          Map.entry(GripParser.RULE_climbingDay, "a time"),
-          Map.entry(GripParser.RULE_climbingLine, "a time"),
-          Map.entry(GripParser.RULE_jointBand, "an angle"),
-          Map.entry(GripParser.RULE_warmUp, "a time"),
-          Map.entry(GripParser.RULE_restBetween, "a time"),
-          Map.entry(GripParser.RULE_demand, "a percentage"),
-          Map.entry(GripParser.RULE_weigh, "a percentage"),
-          Map.entry(GripParser.RULE_weeklyRise, "a percentage"),
-          Map.entry(GripParser.RULE_blockHeading, "a number of weeks"),
-          Map.entry(GripParser.RULE_sessionHeading, "a number of sessions"),
-          Map.entry(GripParser.RULE_placeWeek, "a number"),
-          Map.entry(GripParser.RULE_placeExercise, "a number"),
-          Map.entry(GripParser.RULE_failureTest, "a load or a time"),
-          Map.entry(GripParser.RULE_holdTest, "a time or a load"),
-          Map.entry(GripParser.RULE_effort, "a number from 0 to 10"),
-          Map.entry(GripParser.RULE_pain, "a number from 0 to 10"),
-          Map.entry(GripParser.RULE_painLine, "a number from 0 to 10"),
-          Map.entry(GripParser.RULE_language, "the number 1"));
+          Map.entry(GripParser.RULE_setup, "edge-depth"),
+          Map.entry(GripParser.RULE_edges, "edge-depth"),
+          Map.entry(GripParser.RULE_bodyMass, "mass"),
+          Map.entry(GripParser.RULE_trained, "time"),
+          Map.entry(GripParser.RULE_handLength, "length"),
+          Map.entry(GripParser.RULE_handBreadth, "length"),
+          Map.entry(GripParser.RULE_fingerMeasure, "length-or-an-angle"),
+          Map.entry(GripParser.RULE_knuckles, "length"),
+          Map.entry(GripParser.RULE_available, "time"),
+          Map.entry(GripParser.RULE_familiar, "time"),
+          Map.entry(GripParser.RULE_climbingDay, "time"),
+          Map.entry(GripParser.RULE_climbingLine, "time"),
+          Map.entry(GripParser.RULE_jointBand, "angle"),
+          Map.entry(GripParser.RULE_warmUp, "time"),
+          Map.entry(GripParser.RULE_restBetween, "time"),
+          Map.entry(GripParser.RULE_demand, "percentage"),
+          Map.entry(GripParser.RULE_weigh, "percentage"),
+          Map.entry(GripParser.RULE_weeklyRise, "percentage"),
+          Map.entry(GripParser.RULE_blockHeading, "number-of-weeks"),
+          Map.entry(GripParser.RULE_sessionHeading, "number-of-sessions"),
+          Map.entry(GripParser.RULE_placeWeek, "number"),
+          Map.entry(GripParser.RULE_placeExercise, "number"),
+          Map.entry(GripParser.RULE_failureTest, "load-or-a-time"),
+          Map.entry(GripParser.RULE_holdTest, "time-or-a-load"),
+          Map.entry(GripParser.RULE_effort, "number-from-0-to-10"),
+          Map.entry(GripParser.RULE_pain, "number-from-0-to-10"),
+          Map.entry(GripParser.RULE_painLine, "number-from-0-to-10"),
+          Map.entry(GripParser.RULE_language, "number-1"));
 
   private static final Map<Integer, String> NAMES =
       Map.ofEntries(
-          Map.entry(GripParser.RULE_athleteHeading, "a name for the athlete"),
-          Map.entry(GripParser.RULE_gripHeading, "a name for the grip"),
-          Map.entry(GripParser.RULE_protocolHeading, "a name for the protocol"),
-          Map.entry(GripParser.RULE_planHeading, "a name for the plan"),
-          Map.entry(GripParser.RULE_blockHeading, "a name for the block"),
-          Map.entry(GripParser.RULE_sessionHeading, "a name for the session"),
-          Map.entry(GripParser.RULE_rulesHeading, "a name for the rules"),
-          Map.entry(GripParser.RULE_ruleHeading, "a name for the rule"),
-          Map.entry(GripParser.RULE_compareHeading, "a name for the comparison"),
-          Map.entry(GripParser.RULE_logHeading, "an athlete's name"),
-          Map.entry(GripParser.RULE_exercise, "a protocol's name"),
-          Map.entry(GripParser.RULE_target, "a grip's name"),
-          Map.entry(GripParser.RULE_testLine, "a grip's name"),
-          Map.entry(GripParser.RULE_compareOn, "a grip's name"),
-          Map.entry(GripParser.RULE_onGrip, "a grip's name"),
-          Map.entry(GripParser.RULE_introduce, "a grip's name"),
-          Map.entry(GripParser.RULE_retest, "a grip's name"),
-          Map.entry(GripParser.RULE_demand, "a grip's name"),
-          Map.entry(GripParser.RULE_familiar, "a grip's name"),
-          Map.entry(GripParser.RULE_forAthletes, "an athlete's name"),
-          Map.entry(GripParser.RULE_onlyForHeading, "an athlete's name"),
-          Map.entry(GripParser.RULE_compareFor, "an athlete's name"),
-          Map.entry(GripParser.RULE_waive, "a rule's name"),
-          Map.entry(GripParser.RULE_place, "a block's name or `plan`"),
-          Map.entry(GripParser.RULE_ruleSets, "a name of rules"),
-          Map.entry(GripParser.RULE_ability, "a scale such as `french`"),
-          Map.entry(GripParser.RULE_available, "a weekday such as `tue`"),
-          Map.entry(GripParser.RULE_climbingDay, "a weekday or how hard it is"),
-          Map.entry(GripParser.RULE_fingers, "a finger"),
-          Map.entry(GripParser.RULE_jointBand, "a joint such as `pip`"),
-          Map.entry(GripParser.RULE_fingerMeasure, "a bone or joint such as `middle` or `pip`"),
-          Map.entry(GripParser.RULE_parameter, "a parameter's name"),
-          Map.entry(GripParser.RULE_isTest, "a word such as `high`"),
-          Map.entry(GripParser.RULE_compareBetween, "a protocol's name"));
+          Map.entry(GripParser.RULE_athleteHeading, "name-for-the-athlete"),
+          Map.entry(GripParser.RULE_gripHeading, "name-for-the-grip"),
+          Map.entry(GripParser.RULE_protocolHeading, "name-for-the-protocol"),
+          Map.entry(GripParser.RULE_planHeading, "name-for-the-plan"),
+          Map.entry(GripParser.RULE_blockHeading, "name-for-the-block"),
+          Map.entry(GripParser.RULE_sessionHeading, "name-for-the-session"),
+          Map.entry(GripParser.RULE_rulesHeading, "name-for-the-rules"),
+          Map.entry(GripParser.RULE_ruleHeading, "name-for-the-rule"),
+          Map.entry(GripParser.RULE_compareHeading, "name-for-the-comparison"),
+          Map.entry(GripParser.RULE_logHeading, "athletes-name"),
+          Map.entry(GripParser.RULE_exercise, "protocols-name"),
+          Map.entry(GripParser.RULE_target, "grips-name"),
+          Map.entry(GripParser.RULE_testLine, "grips-name"),
+          Map.entry(GripParser.RULE_compareOn, "grips-name"),
+          Map.entry(GripParser.RULE_onGrip, "grips-name"),
+          Map.entry(GripParser.RULE_introduce, "grips-name"),
+          Map.entry(GripParser.RULE_retest, "grips-name"),
+          Map.entry(GripParser.RULE_demand, "grips-name"),
+          Map.entry(GripParser.RULE_familiar, "grips-name"),
+          Map.entry(GripParser.RULE_forAthletes, "athletes-name"),
+          Map.entry(GripParser.RULE_onlyForHeading, "athletes-name"),
+          Map.entry(GripParser.RULE_compareFor, "athletes-name"),
+          Map.entry(GripParser.RULE_waive, "rules-name"),
+          Map.entry(GripParser.RULE_place, "blocks-name-or-plan"),
+          Map.entry(GripParser.RULE_ruleSets, "name-of-rules"),
+          Map.entry(GripParser.RULE_ability, "scale-such-as-french"),
+          Map.entry(GripParser.RULE_available, "weekday-such-as-tue"),
+          Map.entry(GripParser.RULE_climbingDay, "weekday-or-how-hard-it-is"),
+          Map.entry(GripParser.RULE_fingers, "finger"),
+          Map.entry(GripParser.RULE_jointBand, "joint-such-as-pip"),
+          Map.entry(GripParser.RULE_fingerMeasure, "bone-or-joint-such-as-middle-or-pip"),
+          Map.entry(GripParser.RULE_parameter, "parameters-name"),
+          Map.entry(GripParser.RULE_isTest, "word-such-as-high"),
+          Map.entry(GripParser.RULE_compareBetween, "protocols-name"));
 
   private static final Set<Integer> THROUGH =
       Set.of(
@@ -112,48 +115,48 @@ final class Expectation {
    * @param optional the tokens that may come before them
    * @param context the rule that was being read
    */
-  static String inWords(IntervalSet required, IntervalSet optional, @Nullable RuleContext context) {
+  static Message of(IntervalSet required, IntervalSet optional, @Nullable RuleContext context) {
     if (required.contains(GripParser.LPAREN) && required.contains(GripParser.NUMBER)) {
-      return "a value";
+      return term("value");
     }
     boolean mayEnd = required.isNil();
     IntervalSet types = required.or(optional);
-    Set<String> concepts = new LinkedHashSet<>();
+    Set<Object> concepts = new LinkedHashSet<>();
     addValues(concepts, types, statement(context));
     if (!types.contains(GripParser.WORD)) {
       addKeywords(concepts, mayEnd ? optional : required, statement(context));
     }
     if (types.contains(GripParser.STRING)) {
-      concepts.add("a text in quotes");
+      concepts.add(term("text-in-quotes"));
     }
     addSigns(concepts, types);
     if (concepts.isEmpty() && types.contains(GripParser.LT)) {
-      concepts.add("a comparison such as `>=`");
+      concepts.add(term("comparison-such-as"));
     } else if (concepts.isEmpty() && required.contains(GripParser.PERCENT)) {
-      concepts.add(required.size() == 1 ? "`%`" : "a unit");
+      concepts.add(required.size() == 1 ? "`%`" : term("unit"));
     }
     if (mayEnd) {
-      concepts.add("a new line");
+      concepts.add(term("new-line"));
     }
-    return concepts.isEmpty() ? "a new line" : join(concepts.stream().limit(MOST).toList());
+    return concepts.isEmpty() ? term("new-line") : join(concepts.stream().limit(MOST).toList());
   }
 
-  private static void addValues(Set<String> concepts, IntervalSet types, int statement) {
+  private static void addValues(Set<Object> concepts, IntervalSet types, int statement) {
     if (types.contains(GripParser.WORD)) {
-      concepts.add(NAMES.getOrDefault(statement, "a name"));
+      concepts.add(term(NAMES.getOrDefault(statement, "name")));
     }
     if (types.contains(GripParser.NUMBER)) {
       concepts.add(
           types.contains(GripParser.GRADE)
-              ? "a grade such as `7c`"
-              : AMOUNTS.getOrDefault(statement, "a number"));
+              ? term("grade-such-as-7c")
+              : term(AMOUNTS.getOrDefault(statement, "number")));
     }
     if (types.contains(GripParser.DATE)) {
-      concepts.add("a date such as `2027-01-11`");
+      concepts.add(term("date-such-as-2027-01-11"));
     }
   }
 
-  private static void addKeywords(Set<String> concepts, IntervalSet types, int statement) {
+  private static void addKeywords(Set<Object> concepts, IntervalSet types, int statement) {
     boolean units = types.contains(GripParser.KG);
     List<String> words = new ArrayList<>();
     for (String word : Vocabulary.keywords(types)) {
@@ -163,15 +166,15 @@ final class Expectation {
       }
     }
     if (statement == GripParser.RULE_logLine) {
-      concepts.add("what happened, such as `test` or `session`");
+      concepts.add(term("what-happened-such-as-test-or-session"));
     } else if (types.contains(GripParser.FRENCH) && types.contains(GripParser.IRCRA)) {
-      concepts.add("a scale such as `french`");
+      concepts.add(term("scale-such-as-french"));
     } else {
       words.stream().limit(Math.max(0, MOST - concepts.size())).forEach(concepts::add);
     }
   }
 
-  private static void addSigns(Set<String> concepts, IntervalSet types) {
+  private static void addSigns(Set<Object> concepts, IntervalSet types) {
     for (int sign : SIGNS) {
       if (types.contains(sign)) {
         concepts.add("`" + Vocabulary.spelling(sign) + "`");
@@ -190,12 +193,11 @@ final class Expectation {
     return at == null ? -1 : at.getRuleIndex();
   }
 
-  private static String join(List<String> concepts) {
-    if (concepts.size() == 1) {
-      return concepts.get(0);
-    }
-    return String.join(", ", concepts.subList(0, concepts.size() - 1))
-        + " or "
-        + concepts.get(concepts.size() - 1);
+  private static Message term(String key) {
+    return Clause.of("term." + key);
+  }
+
+  private static Message join(List<Object> concepts) {
+    return Listing.of(Listing.Style.OR, concepts);
   }
 }

@@ -1,5 +1,7 @@
 package gripwright.language.syntax.internal;
 
+import gripwright.finding.Clause;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -14,36 +16,38 @@ final class LookAlikes {
 
   private static final Map<Integer, String> NAMES =
       Map.ofEntries(
-          Map.entry(0x00a0, "a non-breaking space"),
-          Map.entry(0x2007, "a figure space"),
-          Map.entry(0x2009, "a thin space"),
-          Map.entry(0x202f, "a narrow non-breaking space"),
-          Map.entry(0x200b, "a zero-width space"),
-          Map.entry(0x200c, "a zero-width character"),
-          Map.entry(0x200d, "a zero-width character"),
-          Map.entry(0x3000, "a wide space"),
-          Map.entry(0xfeff, "a byte order mark inside the text"),
-          Map.entry(0x2010, "a hyphen of another kind"),
-          Map.entry(0x2011, "a non-breaking hyphen"),
-          Map.entry(0x2012, "a figure dash"),
-          Map.entry(0x2013, "an en dash"),
-          Map.entry(0x2014, "an em dash"),
-          Map.entry(0x2212, "a minus sign of another kind"),
-          Map.entry(0x2018, "a curly quote"),
-          Map.entry(0x2019, "a curly quote"),
-          Map.entry(0x201c, "a curly quote"),
-          Map.entry(0x201d, "a curly quote"),
-          Map.entry(0x201e, "a low quote"),
-          Map.entry(0x00ab, "an angled quote"),
-          Map.entry(0x00bb, "an angled quote"));
+          Map.entry(0x00a0, "character-non-breaking-space"),
+          Map.entry(0x2007, "character-figure-space"),
+          Map.entry(0x2009, "character-thin-space"),
+          Map.entry(0x202f, "character-narrow-non-breaking-space"),
+          Map.entry(0x200b, "character-zero-width-space"),
+          Map.entry(0x200c, "character-zero-width-character"),
+          Map.entry(0x200d, "character-zero-width-character"),
+          Map.entry(0x3000, "character-wide-space"),
+          Map.entry(0xfeff, "character-byte-order-mark-inside-the-text"),
+          Map.entry(0x2010, "character-hyphen-of-another-kind"),
+          Map.entry(0x2011, "character-non-breaking-hyphen"),
+          Map.entry(0x2012, "character-figure-dash"),
+          Map.entry(0x2013, "character-en-dash"),
+          Map.entry(0x2014, "character-em-dash"),
+          Map.entry(0x2212, "character-minus-sign-of-another-kind"),
+          Map.entry(0x2018, "character-curly-quote"),
+          Map.entry(0x2019, "character-curly-quote"),
+          Map.entry(0x201c, "character-curly-quote"),
+          Map.entry(0x201d, "character-curly-quote"),
+          Map.entry(0x201e, "character-low-quote"),
+          Map.entry(0x00ab, "character-angled-quote"),
+          Map.entry(0x00bb, "character-angled-quote"));
 
-  private static final Map<Integer, String> MEANT =
+  private static final Object SPACE = Clause.of("term.character-space");
+
+  private static final Map<Integer, Object> MEANT =
       Map.ofEntries(
-          Map.entry(0x00a0, "a space"),
-          Map.entry(0x2007, "a space"),
-          Map.entry(0x2009, "a space"),
-          Map.entry(0x202f, "a space"),
-          Map.entry(0x3000, "a space"),
+          Map.entry(0x00a0, SPACE),
+          Map.entry(0x2007, SPACE),
+          Map.entry(0x2009, SPACE),
+          Map.entry(0x202f, SPACE),
+          Map.entry(0x3000, SPACE),
           Map.entry(0x2010, "`-`"),
           Map.entry(0x2011, "`-`"),
           Map.entry(0x2012, "`-`"),
@@ -57,7 +61,7 @@ final class LookAlikes {
           Map.entry(0x00ab, "`\"`"),
           Map.entry(0x00bb, "`\"`"),
           Map.entry((int) '\'', "`\"`"),
-          Map.entry((int) ';', "a new line"),
+          Map.entry((int) ';', Clause.of("term.new-line")),
           Map.entry((int) '[', "`{`"),
           Map.entry((int) ']', "`}`"),
           Map.entry((int) '@', "`at`"),
@@ -79,10 +83,10 @@ final class LookAlikes {
   }
 
   /** Returns what to call a character in a sentence. */
-  static String name(int character) {
+  static Object name(int character) {
     String name = NAMES.get(character);
     if (name != null) {
-      return name;
+      return Clause.of("term." + name);
     }
     boolean seen =
         !Character.isISOControl(character)
@@ -92,11 +96,11 @@ final class LookAlikes {
             && Character.getType(character) != Character.PRIVATE_USE;
     return seen
         ? "`" + Character.toString(character) + "`"
-        : String.format(java.util.Locale.ROOT, "the character U+%04X", character);
+        : Clause.of("term.character", "code", String.format(Locale.ROOT, "U+%04X", character));
   }
 
   /** Returns what was most likely meant by a character, or null. */
-  static @Nullable String meant(int character) {
+  static @Nullable Object meant(int character) {
     return MEANT.get(character);
   }
 }

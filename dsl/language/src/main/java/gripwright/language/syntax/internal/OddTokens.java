@@ -1,6 +1,7 @@
 package gripwright.language.syntax.internal;
 
 import gripwright.finding.Finding;
+import gripwright.finding.Topic;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.SyntaxTree;
 import gripwright.language.syntax.internal.grammar.GripLexer;
@@ -118,12 +119,12 @@ final class OddTokens {
     }
     int character = text.codePointAt(0);
     Finding finding = Mistakes.error("syntax.character").with("found", LookAlikes.name(character));
-    String meant = LookAlikes.meant(character);
+    Object meant = LookAlikes.meant(character);
     mistakes.add(scan.span(token), meant == null ? finding : finding.with("suggestion", meant));
   }
 
   private void reportName(CommonToken token, String text) {
-    Finding finding = Mistakes.error("syntax.name").with("name", text);
+    Finding finding = Mistakes.error("syntax.name").about(Topic.MISWRITTEN_NAME).with("name", text);
     String plain =
         Vocabulary.plain(text).replaceAll("[^a-z0-9]+", "-").replaceAll("^[-0-9]+|-+$", "");
     if (LookAlikes.anyIn(text)) {

@@ -1,6 +1,8 @@
 package gripwright.language.syntax.internal;
 
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.finding.Nearest;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.internal.grammar.GripParser;
@@ -113,7 +115,7 @@ final class Reporter {
   }
 
   /** Reports that something else was expected where a statement begins. */
-  void expectedHere(Token token, String expected, String example) {
+  void expectedHere(Token token, Message expected, String example) {
     if (reportedAt != token.getTokenIndex()) {
       reportedAt = token.getTokenIndex();
       mistakes.add(
@@ -142,7 +144,7 @@ final class Reporter {
     IntervalSet possible = required.or(optional);
     Finding finding =
         Mistakes.error("syntax.expected")
-            .with("expected", Expectation.inWords(required, optional, context))
+            .with("expected", Expectation.of(required, optional, context))
             .with("found", found(token));
     Habit habit = Habit.at(token, scan);
     if (habit != null) {
@@ -165,12 +167,12 @@ final class Reporter {
     mistakes.add(place(token), finding);
   }
 
-  private String found(Token token) {
+  private Object found(Token token) {
     if (token.getType() == Token.EOF) {
-      return "the end of the file";
+      return Clause.of("term.end-of-file");
     }
     return scan.firstOnLine(token) && scan.before(token) != null
-        ? "the end of the line"
+        ? Clause.of("term.end-of-line")
         : Mistakes.quote(scan.text(token));
   }
 

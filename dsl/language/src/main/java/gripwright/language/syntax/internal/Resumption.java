@@ -1,6 +1,8 @@
 package gripwright.language.syntax.internal;
 
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.finding.Nearest;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.List;
@@ -18,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** Where reading goes on: the next statement, the end of a body, or the next declaration. */
 final class Resumption {
 
-  private static final String TOP = "at the top of a file, outside all braces";
+  private static final Message TOP = Clause.of("term.home-file");
   private static final List<String> DECLARATIONS =
       List.of("use", "athlete", "grip", "protocol", "plan", "rules", "log", "compare");
 
@@ -95,7 +97,7 @@ final class Resumption {
   private void strayAtTop(Token token) {
     int type = token.getType();
     if (type == GripParser.LANGUAGE) {
-      misplaced(token, "on the first line of the file");
+      misplaced(token, Clause.of("term.home-first-line"));
     } else if (Vocabulary.isKeyword(type) && Bodies.home(type) != null) {
       misplaced(token, Bodies.home(type));
     } else if (Vocabulary.isWord(type)) {
@@ -245,7 +247,8 @@ final class Resumption {
       }
     } else if (body.rule() == GripParser.RULE_logBody
         && (Bodies.isLogWord(type) || !Vocabulary.isWord(type))) {
-      reporter.expectedHere(token, "a date such as `2027-01-11`", "2027-01-08 body-mass 61 kg");
+      reporter.expectedHere(
+          token, Clause.of("term.date-such-as-2027-01-11"), "2027-01-08 body-mass 61 kg");
     } else if (Vocabulary.isKeyword(type) && Bodies.home(type) != null) {
       stray = true;
       if (!goesWithStray(token, context)) {
@@ -255,7 +258,7 @@ final class Resumption {
         && parser.getInputStream().LA(2) == GripParser.ON) {
       stray = true;
       if (!goesWithStray(token, context)) {
-        misplaced(token, "in a logged session, such as `2027-01-05 session strength {`");
+        misplaced(token, Clause.of("term.home-logged-session"));
       }
     } else if (Vocabulary.isWord(type)) {
       List<String> words = Vocabulary.keywords(body.first());
@@ -305,12 +308,12 @@ final class Resumption {
         && Bodies.shareHome(strayType, token.getType());
   }
 
-  private void misplaced(Token token, @Nullable String home) {
+  private void misplaced(Token token, @Nullable Message home) {
     mistakes.add(
         scan.span(token),
         Mistakes.error("syntax.misplaced")
             .with("statement", scan.text(token))
-            .with("home", home == null ? "elsewhere" : home));
+            .with("home", home == null ? Clause.of("term.elsewhere") : home));
   }
 
   private void unknownStatement(Token token, Optional<String> meant) {
