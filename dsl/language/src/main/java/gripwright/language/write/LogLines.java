@@ -49,8 +49,8 @@ final class LogLines {
     public List<String> tested(LogEntry.Tested tested) {
       StrengthTest test = tested.test();
       return List.of(
-          tested.date() + " "
-              + "test "
+          tested.date()
+              + " test "
               + Written.setup(test.setup())
               + " "
               + test.result().accept(new Results())
@@ -74,8 +74,8 @@ final class LogLines {
     @Override
     public List<String> climbed(LogEntry.Climbed climbed) {
       return List.of(
-          climbed.date() + " "
-              + "climbing "
+          climbed.date()
+              + " climbing "
               + climbed.how()
               + " "
               + Written.time(climbed.time())
@@ -86,17 +86,17 @@ final class LogLines {
 
     @Override
     public List<String> skipped(LogEntry.Skipped skipped) {
-      return List.of(skipped.date() + " " + "skipped " + skipped.session() + Written.remark(skipped.note()));
+      return List.of(skipped.date() + " skipped " + skipped.session() + Written.remark(skipped.note()));
     }
 
     @Override
     public List<String> bodyMass(LogEntry.BodyMass weighed) {
-      return List.of(weighed.date() + " " + "body-mass " + Written.load(weighed.mass()));
+      return List.of(weighed.date() + " body-mass " + Written.load(weighed.mass()));
     }
 
     @Override
     public List<String> pain(LogEntry.Pain pain) {
-      return List.of(pain.date() + " " + pain(pain));
+      return List.of(pain.date() + " " + LogLines.pain(pain));
     }
   }
 
