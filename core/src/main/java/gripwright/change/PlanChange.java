@@ -13,7 +13,7 @@ import java.util.Optional;
  *
  * <p>Blocks are compared by name, weeks by their number in the block, sessions by name in their
  * week, exercises by what is trained. Where a block or the whole plan was only moved, its sessions
- * are not told one by one.
+ * are not listed one by one.
  */
 public sealed interface PlanChange
     permits BlockChange,

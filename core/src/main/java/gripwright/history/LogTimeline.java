@@ -52,9 +52,40 @@ public final class LogTimeline {
    * @param plan the plan beside which it is read
    * @param athlete one of the plan's athletes
    * @param log what is known of the athlete; may be empty
+   * @throws IllegalArgumentException if the plan is not for this athlete, or begins before the
+   *     athlete's date of birth, or the log is of somebody else
    */
   public static LogTimeline of(Plan plan, Athlete athlete, Log log) {
+    if (!plan.athletes().contains(athlete.name())) {
+      throw new IllegalArgumentException(
+          "plan "
+              + plan.name()
+              + " is for "
+              + String.join(", ", plan.athletes())
+              + ", not for "
+              + athlete.name());
+    }
+    if (plan.from().isBefore(athlete.born())) {
+      throw new IllegalArgumentException(
+          "plan "
+              + plan.name()
+              + " begins on "
+              + plan.from()
+              + ", before the date of birth "
+              + athlete.born());
+    }
+    log.requireOf(athlete);
     return new LogTimeline(plan, athlete, log);
+  }
+
+  /** Returns the plan. */
+  public Plan plan() {
+    return plan;
+  }
+
+  /** Returns the athlete. */
+  public Athlete athlete() {
+    return athlete;
   }
 
   /** Returns the log. */

@@ -132,7 +132,8 @@ public record SessionMatches(
             .toList());
   }
 
-  private static List<Integer> firstOfEachDay(List<Integer> lines, List<LogEntry.OfSession> sessions) {
+  private static List<Integer> firstOfEachDay(
+      List<Integer> lines, List<LogEntry.OfSession> sessions) {
     Map<LocalDate, Integer> counts = new TreeMap<>();
     return lines.stream()
         .filter(i -> counts.merge(sessions.get(i).date(), 1, Integer::sum) <= MOST_OF_A_DAY)

@@ -1,6 +1,5 @@
 package gripwright.plan;
 
-import gripwright.athlete.Athlete;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
@@ -266,28 +265,6 @@ public record Plan(
   /** Returns the path of this plan. */
   public ModelPath path() {
     return ModelPath.of("plan", name);
-  }
-
-  /**
-   * Refuses to be compiled for somebody else.
-   *
-   * @throws IllegalArgumentException if it is not for this athlete, or begins before the athlete's
-   *     date of birth
-   */
-  public void requireFor(Athlete athlete) {
-    if (!athletes.contains(athlete.name())) {
-      throw new IllegalArgumentException(
-          "plan "
-              + name
-              + " is for "
-              + String.join(", ", athletes)
-              + ", not for "
-              + athlete.name());
-    }
-    if (from.isBefore(athlete.born())) {
-      throw new IllegalArgumentException(
-          "plan " + name + " begins on " + from + ", before the date of birth " + athlete.born());
-    }
   }
 
   /** Returns how many weeks all blocks have together. */

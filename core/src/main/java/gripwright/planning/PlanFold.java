@@ -64,25 +64,18 @@ public final class PlanFold {
   /**
    * Prepares to plan.
    *
-   * @param plan what the coach wrote
-   * @param athlete one of the plan's athletes
-   * @param timeline what is known of the athlete
+   * @param timeline the plan, the athlete and what is known of the athlete
    * @param protocols all that are known, by name, for work that was not planned
    * @param meter counts the work; sessions and holds that it has counted so far are kept beside
    *     those of this plan, which it checks and does not count
    * @param planned is run after each week
    */
   public PlanFold(
-      Plan plan,
-      Athlete athlete,
-      LogTimeline timeline,
-      Map<String, Protocol> protocols,
-      Meter meter,
-      Runnable planned) {
+      LogTimeline timeline, Map<String, Protocol> protocols, Meter meter, Runnable planned) {
     this.meter = meter;
     this.planned = planned;
-    this.plan = plan;
-    this.athlete = athlete;
+    this.plan = timeline.plan();
+    this.athlete = timeline.athlete();
     this.timeline = timeline;
     this.root = plan.path().then("for", athlete.name());
     HandFindings hands = new HandFindings(athlete);

@@ -88,8 +88,6 @@ final class SessionExpansion {
     this.unplannedWork = new UnplannedWork(protocols, prescription, hands.fits());
     this.choice =
         new Choice(
-            plan,
-            athlete,
             timeline,
             hands.fits(),
             prescription.strengthOn(plan.from()),

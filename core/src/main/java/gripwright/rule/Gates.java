@@ -67,18 +67,15 @@ public final class Gates {
    * @param exercise the exercise
    * @param session the session it would be part of, whose other exercises are left out
    * @param week the week of the session
-   * @param plan the plan
    * @param waivers of the plan
-   * @param timeline what is known of the athlete
+   * @param timeline the plan, the athlete and what is known of the athlete
    * @return its name, or empty if no rule stops it
    */
   public static Optional<String> stopping(
       PlannedExercise exercise,
       DatedSession session,
       PlanWeek week,
-      Plan plan,
       WaiverIndex waivers,
-      Athlete athlete,
       LogTimeline timeline) {
     DatedSession alone =
         new DatedSession(
@@ -96,7 +93,14 @@ public final class Gates {
             session.path(),
             Optional.empty());
     return RuleCheck.stopping(
-        new Schedule(plan, athlete, List.of(alone), List.of(week), List.of(), List.of(), List.of()),
+        new Schedule(
+            timeline.plan(),
+            timeline.athlete(),
+            List.of(alone),
+            List.of(week),
+            List.of(),
+            List.of(),
+            List.of()),
         timeline,
         waivers);
   }
@@ -104,17 +108,11 @@ public final class Gates {
   /**
    * Returns the first built-in rule that stops an exercise, with the waivers of the plan.
    *
-   * @see #stopping(PlannedExercise, DatedSession, PlanWeek, Plan, WaiverIndex, Athlete,
-   *     LogTimeline)
+   * @see #stopping(PlannedExercise, DatedSession, PlanWeek, WaiverIndex, LogTimeline)
    */
   public static Optional<String> stopping(
-      PlannedExercise exercise,
-      DatedSession session,
-      PlanWeek week,
-      Plan plan,
-      Athlete athlete,
-      LogTimeline timeline) {
-    return stopping(exercise, session, week, plan, WaiverIndex.of(plan), athlete, timeline);
+      PlannedExercise exercise, DatedSession session, PlanWeek week, LogTimeline timeline) {
+    return stopping(exercise, session, week, WaiverIndex.of(timeline.plan()), timeline);
   }
 
   /**

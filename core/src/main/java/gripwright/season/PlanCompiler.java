@@ -1,12 +1,9 @@
 package gripwright.season;
 
-import gripwright.athlete.Athlete;
 import gripwright.budget.Limit;
 import gripwright.budget.Meter;
 import gripwright.finding.Finding;
 import gripwright.history.LogTimeline;
-import gripwright.log.Log;
-import gripwright.plan.Plan;
 import gripwright.planning.PlanFold;
 import gripwright.protocol.Protocol;
 import gripwright.rule.RuleCheck;
@@ -27,39 +24,27 @@ final class PlanCompiler {
    * logged since the plan began makes its past what was done, and the days ahead follow from it;
    * the result says what that changed, with reasons.
    *
-   * @param plan what the coach wrote
-   * @param athlete one of the plan's athletes
-   * @param log what is known of the athlete; may be empty
+   * @param timeline the plan, the athlete and what is known of the athlete
    * @param ruleSets all rule sets that are known; the plan names those that apply
    * @param protocols protocols by name, for logged work that the week's plan does not have
    * @param meter counts the work
    * @param planned is run after each week
-   * @throws IllegalArgumentException if the plan is not for the athlete or the log not the
-   *     athlete's
    * @throws gripwright.budget.OverBudget if it is more work than the budget allows
    */
   static CompiledPlan compile(
-      Plan plan,
-      Athlete athlete,
-      Log log,
+      LogTimeline timeline,
       List<RuleSet> ruleSets,
       Map<String, Protocol> protocols,
       Meter meter,
       Runnable planned) {
-    plan.requireFor(athlete);
-    log.requireOf(athlete);
     meter.look();
-    LogTimeline timeline = LogTimeline.of(plan, athlete, log);
-    PlanFold.Planned result =
-        new PlanFold(plan, athlete, timeline, protocols, meter, planned).plan();
+    PlanFold.Planned result = new PlanFold(timeline, protocols, meter, planned).plan();
     Schedule schedule = result.schedule();
     List<LogChange> changes = List.of();
     if (timeline.coversPlanDays()) {
       long found = meter.taken(Limit.FINDINGS);
       Schedule before =
-          new PlanFold(plan, athlete, timeline.withoutPlanDays(), protocols, meter, meter::look)
-              .plan()
-              .schedule();
+          new PlanFold(timeline.withoutPlanDays(), protocols, meter, meter::look).plan().schedule();
       meter.giveBack(Limit.FINDINGS, meter.taken(Limit.FINDINGS) - found);
       changes = new LogReasons(before, schedule, timeline).changes();
     }

@@ -7,6 +7,7 @@ import gripwright.budget.OverBudget;
 import gripwright.budget.Stage;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanSize;
@@ -118,7 +119,11 @@ final class SeasonRun {
     Log log = season.log(athlete.name());
     CompiledPlan result =
         PlanCompiler.compile(
-            plan, athlete, log, season.ruleSets(), season.protocols(), meter, this::weekPlanned);
+            LogTimeline.of(plan, athlete, log),
+            season.ruleSets(),
+            season.protocols(),
+            meter,
+            this::weekPlanned);
     if (seen.add(athlete.name())) {
       findings.addAll(OddTests.likely(athlete, log));
     }

@@ -203,7 +203,8 @@ public final class Wording {
    * 14 Jan), week 3}; empty where it is about none.
    */
   public Optional<String> where(Finding finding) {
-    return new Where(this).inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
+    return new Where(this)
+        .inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
   }
 
   /** Returns what a related place is, in words, such as {@code first defined here}. */
@@ -262,8 +263,7 @@ public final class Wording {
           : code + " is told with {" + matcher.group(1) + "} and has only " + arguments.keySet();
       matcher.appendReplacement(
           filled,
-          Matcher.quoteReplacement(
-              argument == null ? "?" : shortening.apply(print.of(argument))));
+          Matcher.quoteReplacement(argument == null ? "?" : shortening.apply(print.of(argument))));
     }
     return matcher.appendTail(filled).toString();
   }

@@ -164,8 +164,7 @@ class MeterTest {
 
   @Test
   void whatMakesNoSenseIsRefused() {
-    assertThrows(
-        IllegalArgumentException.class, () -> Budget.standard().with(Limit.WEEKS, 0));
+    assertThrows(IllegalArgumentException.class, () -> Budget.standard().with(Limit.WEEKS, 0));
     assertThrows(
         IllegalArgumentException.class,
         () -> Budget.standard().withDeadline(Duration.ofNanos(-1), System::nanoTime));

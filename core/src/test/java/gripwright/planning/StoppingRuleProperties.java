@@ -73,9 +73,7 @@ class StoppingRuleProperties {
                 .findFirst()
                 .flatMap(Finding::rule);
         assertEquals(checked, RuleCheck.stopping(alone, plan.timeline()));
-        assertEquals(
-            checked,
-            Gates.stopping(exercise, session, week, plan.plan(), plan.athlete(), plan.timeline()));
+        assertEquals(checked, Gates.stopping(exercise, session, week, plan.timeline()));
         Statistics.label("rule").collect(checked.orElse("none"));
       }
     }

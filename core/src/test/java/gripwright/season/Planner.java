@@ -49,6 +49,6 @@ public final class Planner {
       List<RuleSet> ruleSets,
       Map<String, Protocol> protocols) {
     return PlanCompiler.compile(
-        plan, athlete, log, ruleSets, protocols, Meter.unbounded(), () -> {});
+        LogTimeline.of(plan, athlete, log), ruleSets, protocols, Meter.unbounded(), () -> {});
   }
 }

@@ -17,6 +17,8 @@ import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.grip.Setup;
+import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
@@ -26,15 +28,18 @@ import gripwright.plan.Plan;
 import gripwright.plan.PlanSize;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
+import gripwright.quantity.Load;
 import gripwright.quantity.Range;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
 import gripwright.wording.Wording;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
@@ -51,8 +56,7 @@ class SeasonBudgetTest {
       RuleSet.of(
           "club",
           Rule.warning("few-sets", Scope.EXERCISE)
-              .require(
-                  Expression.subject(Kind.EXERCISE).get("sets").atMost(Expression.number(1)))
+              .require(Expression.subject(Kind.EXERCISE).get("sets").atMost(Expression.number(1)))
               .message("many sets")
               .build());
 
@@ -63,11 +67,11 @@ class SeasonBudgetTest {
         .bodyMass(ylva.bodyMass())
         .trained(40)
         .ability(ylva.ability())
-        .hand(ylva.hand(gripwright.hand.Side.LEFT))
-        .available(java.time.DayOfWeek.TUESDAY, Duration.ofMinutes(90))
-        .available(java.time.DayOfWeek.SATURDAY, Duration.ofMinutes(90))
+        .hand(ylva.hand(Side.LEFT))
+        .available(DayOfWeek.TUESDAY, Duration.ofMinutes(90))
+        .available(DayOfWeek.SATURDAY, Duration.ofMinutes(90))
         .edge(EDGE)
-        .added(gripwright.quantity.Load.ofKilograms(1.25), gripwright.quantity.Load.ofKilograms(60))
+        .added(Load.ofKilograms(1.25), Load.ofKilograms(60))
         .build();
   }
 
@@ -153,8 +157,7 @@ class SeasonBudgetTest {
   @Test
   void theSizesAreThoseOfThePlan() {
     PlanSize size = PlanSize.of(plan("spring", 3, "brit", "tove").build());
-    assertEquals(
-        new PlanSize(3, 2, 2, 10, 12, 2 * (100 + 3 * (10 + 2 * (10 + 40)))), size);
+    assertEquals(new PlanSize(3, 2, 2, 10, 12, 2 * (100 + 3 * (10 + 2 * (10 + 40)))), size);
     assertEquals(3, least(Limit.WEEKS));
     assertEquals(2, least(Limit.ATHLETES));
     assertEquals(2, least(Limit.WEEKLY));
@@ -199,8 +202,7 @@ class SeasonBudgetTest {
     CompiledSeason all = small().compile();
     CompiledSeason some =
         compile(small(), Budget.standard().with(Limit.WORK, least(Limit.WORK) - 1));
-    assertEquals(
-        List.of("brit"), some.plans().stream().map(p -> p.athlete().name()).toList());
+    assertEquals(List.of("brit"), some.plans().stream().map(p -> p.athlete().name()).toList());
     assertEquals(all.plan("spring", "brit").sessions(), some.plans().get(0).sessions());
     Finding finding = overruns(some).get(0);
     assertEquals(ModelPath.of("plan", "spring").then("for", "tove"), finding.place());
@@ -215,9 +217,9 @@ class SeasonBudgetTest {
                 new Plan.Waiver(
                     "weekly-rise",
                     Optional.empty(),
-                    java.util.OptionalInt.empty(),
+                    OptionalInt.empty(),
                     Optional.empty(),
-                    java.util.OptionalInt.empty(),
+                    OptionalInt.empty(),
                     "watched"))
             .build();
     Season season = season(waived);
@@ -226,8 +228,7 @@ class SeasonBudgetTest {
     CompiledSeason some =
         compile(season, Budget.standard().with(Limit.WORK, least(Limit.WORK) - 1));
     assertEquals(1, some.plans().size());
-    assertTrue(
-        some.findings().stream().noneMatch(f -> f.code().equals("plan.waiver-unused")));
+    assertTrue(some.findings().stream().noneMatch(f -> f.code().equals("plan.waiver-unused")));
   }
 
   @Test
@@ -252,8 +253,8 @@ class SeasonBudgetTest {
     assertEquals(List.of(), overruns(season.compile()));
   }
 
-  @Test
-  void setsThatWereLoggedAreBoundedToo() {
+  /** A season whose first session was done with so many sets. */
+  private static Season logged(int sets) {
     Log log =
         tested("brit")
             .with(
@@ -263,25 +264,44 @@ class SeasonBudgetTest {
                     List.of(
                         new LogEntry.Done(
                             HOLDS.name(),
-                            gripwright.grip.Setup.of(HALF_CRIMP, EDGE),
-                            java.util.OptionalInt.of(600),
-                            java.util.OptionalInt.of(5),
+                            Setup.of(HALF_CRIMP, EDGE),
+                            OptionalInt.of(sets),
+                            OptionalInt.of(5),
                             Optional.empty(),
                             OptionalDouble.empty(),
                             OptionalDouble.empty())),
                     Optional.empty()));
-    Season season =
-        Season.of(
-            List.of(plan("spring", 3, "brit").build()),
-            List.of(athlete("brit")),
-            List.of(log),
-            List.of(CLUB));
+    return Season.of(
+        List.of(plan("spring", 3, "brit").build()),
+        List.of(athlete("brit")),
+        List.of(log),
+        List.of(CLUB));
+  }
+
+  @Test
+  void setsThatWereLoggedAreBoundedToo() {
     assertEquals(
         List.of("budget.exercise"),
-        overruns(compile(season, Budget.standard().with(Limit.EXERCISE, 1_000))).stream()
+        overruns(compile(logged(600), Budget.standard().with(Limit.EXERCISE, 1_000))).stream()
             .map(Finding::code)
             .toList());
+    assertEquals(
+        List.of(), overruns(compile(logged(500), Budget.standard().with(Limit.EXERCISE, 1_000))));
+  }
+
+  @Test
+  void whatOnlyTheLogHasIsBoundedWhileItIsPlanned() {
+    Season season = logged(600);
     assertEquals(List.of(), overruns(season.compile()));
+    List<Long> weeks = new ArrayList<>();
+    CompiledSeason stopped =
+        compile(
+            season,
+            Budget.standard()
+                .with(Limit.HOLDS, PlanSize.of(plan("spring", 3, "brit").build()).holds())
+                .withProgress((stage, done, of) -> weeks.add(done)));
+    assertEquals(List.of("budget.holds"), overruns(stopped).stream().map(Finding::code).toList());
+    assertEquals(List.of(), weeks, "it stops in the week that goes over");
   }
 
   @Test

@@ -41,9 +41,7 @@ class GateTest {
   }
 
   private static List<String> missing(Finding breach, Grip grip, Athlete athlete) {
-    return Gate.of(breach, grip, athlete, MONDAY).missing().stream()
-        .map(GateTest::line)
-        .toList();
+    return Gate.of(breach, grip, athlete, MONDAY).missing().stream().map(GateTest::line).toList();
   }
 
   private static String line(Gate.Missing missing) {
@@ -60,7 +58,10 @@ class GateTest {
       return injured.injury() + " since " + injured.injury().from();
     }
     if (missing instanceof Gate.TrainingByRule training) {
-      return "training: " + (int) training.months() + " of " + Words.say(training.shortfall().limit());
+      return "training: "
+          + (int) training.months()
+          + " of "
+          + Words.say(training.shortfall().limit());
     }
     Shortfall counted = ((Gate.Counted) missing).shortfall();
     return counted.what() + ": " + Words.say(counted.was()) + " of " + Words.say(counted.limit());
@@ -74,10 +75,7 @@ class GateTest {
   void eachThingThatAGripAsksForIsReportedWhereItIsMissing() {
     Finding needs = breach("grip-needs-gate");
     assertEquals(
-        List.of(
-            "training: 40 of 41",
-            "ability: french 7c of french 8a",
-            "half-crimp: 1 of 6"),
+        List.of("training: 40 of 41", "ability: french 7c of french 8a", "half-crimp: 1 of 6"),
         missing(
             needs,
             asking(41, "8a", Map.of("half-crimp", 6.0)),

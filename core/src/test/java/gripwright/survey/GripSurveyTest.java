@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.wording.Words;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
@@ -30,6 +29,7 @@ import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
 import gripwright.tissue.FingerLoad;
 import gripwright.tissue.Slip;
+import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -200,13 +200,20 @@ class GripSurveyTest {
         .map(
             missing ->
                 missing instanceof Gate.TrainingByRule training
-                    ? "trained " + (int) training.months() + " of " + Words.say(training.shortfall().limit())
+                    ? "trained "
+                        + (int) training.months()
+                        + " of "
+                        + Words.say(training.shortfall().limit())
                     : counted(((Gate.Counted) missing).shortfall()))
         .toList();
   }
 
   private static String counted(Shortfall shortfall) {
-    return shortfall.what() + " " + Words.say(shortfall.was()) + " of " + Words.say(shortfall.limit());
+    return shortfall.what()
+        + " "
+        + Words.say(shortfall.was())
+        + " of "
+        + Words.say(shortfall.limit());
   }
 
   @Test
@@ -223,10 +230,7 @@ class GripSurveyTest {
                 "front-three")
             .gates()
             .get(0);
-    assertEquals(
-        List.of(
-            "trained 18 of 24 months", "ability IRCRA 17 of IRCRA 18"),
-        counted(both));
+    assertEquals(List.of("trained 18 of 24 months", "ability IRCRA 17 of IRCRA 18"), counted(both));
     assertTrue(row(survey, "half-crimp").open());
     assertTrue(row(survey(Skarvdal.ylva().trained(24)), "front-three").open());
     assertEquals(
@@ -272,8 +276,7 @@ class GripSurveyTest {
     GripSurvey survey = survey(Skarvdal.ylva().injury(open));
     assertEquals(List.of("injured-finger"), gates(survey, "half-crimp"));
     assertEquals(
-        List.of(new Gate.Injured(open)),
-        row(survey, "half-crimp").gates().get(0).missing());
+        List.of(new Gate.Injured(open)), row(survey, "half-crimp").gates().get(0).missing());
     assertTrue(gates(survey, "ring-single").contains("injured-finger"));
     assertFalse(gates(survey, "front-two").contains("injured-finger"));
     Injury cleared =

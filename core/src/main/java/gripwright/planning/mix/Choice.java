@@ -1,6 +1,5 @@
 package gripwright.planning.mix;
 
-import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
@@ -48,7 +47,6 @@ public final class Choice {
   private static final double ALIKE = 1e-6;
 
   private final Plan plan;
-  private final Athlete athlete;
   private final LogTimeline timeline;
   private final HandFits fits;
   private final StrengthMap strength;
@@ -78,19 +76,14 @@ public final class Choice {
   /**
    * Prepares to choose.
    *
+   * @param timeline the plan, the athlete and what is known of the athlete
+   * @param fits of the athlete's hands
    * @param strength what is known of the athlete's strength when the plan begins
    * @param bodyMass on that day
    */
-  public Choice(
-      Plan plan,
-      Athlete athlete,
-      LogTimeline timeline,
-      HandFits fits,
-      StrengthMap strength,
-      Load bodyMass) {
-    this.plan = plan;
+  public Choice(LogTimeline timeline, HandFits fits, StrengthMap strength, Load bodyMass) {
+    this.plan = timeline.plan();
     this.waivers = WaiverIndex.of(plan);
-    this.athlete = athlete;
     this.timeline = timeline;
     this.fits = fits;
     this.strength = strength;
@@ -124,7 +117,7 @@ public final class Choice {
    */
   public Optional<Exclusion> excludedByRule(
       PlannedExercise candidate, DatedSession session, PlanWeek week) {
-    return Gates.stopping(candidate, session, week, plan, waivers, athlete, timeline)
+    return Gates.stopping(candidate, session, week, waivers, timeline)
         .map(
             rule -> new Exclusion(candidate.setup().grip().name(), new GripMix.ClosedByRule(rule)));
   }

@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A schedule as rules see it: blocks, weeks, days, sessions and exercises that know each other,
- * with their sums reckoned once.
+ * with their sums calculated once.
  */
 public final class PlanView implements Subject {
 

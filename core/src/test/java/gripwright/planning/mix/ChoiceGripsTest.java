@@ -60,8 +60,6 @@ class ChoiceGripsTest {
     HandFindings hands = new HandFindings(ylva);
     Prescription prescription = new Prescription(ylva, log, MONDAY, hands);
     return new Choice(
-        built,
-        ylva,
         LogTimeline.of(built, ylva, log),
         hands.fits(),
         prescription.strengthOn(MONDAY),

@@ -30,10 +30,10 @@ import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlanWeek;
-import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.LoadLink;
 import gripwright.schedule.PlacementReason;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
@@ -378,7 +378,8 @@ public final class Season {
             .with("week", 2)
             .with("session", "strength"),
         Finding.error("rule.weekly-rise", week(1))
-            .with("message", "the load of a week rises by more than the plan allows, which is a lot")
+            .with(
+                "message", "the load of a week rises by more than the plan allows, which is a lot")
             .alsoAt(week(2))
             .alsoAt(week(3).then("date", day(3, 2).toString()))
             .waived("she comes from harder weeks elsewhere"),

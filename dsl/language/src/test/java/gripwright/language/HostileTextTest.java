@@ -3,6 +3,8 @@ package gripwright.language;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.budget.Budget;
+import gripwright.budget.Limit;
 import gripwright.finding.ReportedFinding;
 import gripwright.work.CountedWork;
 import gripwright.work.Work;
@@ -145,6 +147,57 @@ class HostileTextTest {
     List<ReportedFinding> findings = findings(plans.toString());
     assertEquals(List.of("value.too-many"), findings.stream().map(f -> f.code()).toList());
     assertTrue(findings.get(0).message().contains("of all plans together"));
+  }
+
+  @Test
+  void aSquadForTenYearsWithSevenSessionsAWeek() {
+    String sessions = times(7, " session s% 1 per week {\n" + LINE + " }\n");
+    String squad = plan("p", 109, "520", "", "").replace(" session s 2 per week {\n }\n", sessions);
+    assertEquals(List.of("value.too-many"), codes(athletes(109) + squad));
+  }
+
+  @Test
+  void manyWaivers() {
+    String waivers = times(20_000, " waive hard-days-apart in base week 1 because \"w%\"\n");
+    assertEquals(
+        List.of("plan.waiver-unused", "syntax.more"),
+        codes(athletes(1) + plan("p", 1, "1", waivers, LINE)).stream()
+            .filter(code -> !code.equals("plan.no-test"))
+            .sorted()
+            .toList());
+  }
+
+  @Test
+  void aRuleThatComparesAllWithAllForEach() {
+    String rules =
+        """
+        rules club {
+          rule all-with-all {
+            severity warning
+            for session
+            require every(plan.days: count(plan.exercises where
+              time-under-load <= minutes and total-load <= body-mass * 10) >= 0)
+            message "all with all"
+          }
+        }
+        log a0 {
+          2026-12-20 test half-crimp edge 20 mm hold 7 s load 140 kg
+        }
+        """;
+    String text = athletes(1) + rules + plan("p", 1, "260", " rules club\n", LINE);
+    List<ReportedFinding> findings =
+        Work.atMost(
+            200_000_000,
+            () ->
+                Gripwright.read(
+                        "x.grip",
+                        "language 1\n" + text,
+                        ReadOptions.standard()
+                            .withBudget(Budget.standard().with(Limit.WORK, 1_000_000)))
+                    .compile()
+                    .findings());
+    assertEquals(List.of("budget.work"), findings.stream().map(f -> f.code()).toList());
+    assertTrue(findings.get(0).message().contains("`all-with-all`"), findings.get(0).message());
   }
 
   @Test

@@ -88,6 +88,10 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
       """;
 
   private static final Pattern PLACE = Pattern.compile("<([a-z-]+):([^>]*)>");
+
+  /** As many as leave room in a budget for sessions of the most exercises. */
+  private static final String FEWER_WEEKS = "400 weeks";
+
   private static final String LINE = "do own-holds on half-crimp edge 20 mm\n";
 
   /** Returns the file with a value at a place, and what is in order everywhere else. */
@@ -215,6 +219,8 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
   private static String exercise(double number) {
     return plan(
         Map.of(
+            "block",
+            FEWER_WEEKS,
             "exercises",
             repeated((int) Range.EXERCISES.high(), LINE, ""),
             "waive",
@@ -371,7 +377,13 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         texts.add(number("advance", "advance load 2 % when pain at most %s"));
       }
       case STEPS -> texts.add(at("steps-of", base -> steps((int) base)));
-      case EXERCISES -> texts.add(at("exercises", base -> repeated((int) base, LINE, "")));
+      case EXERCISES ->
+          texts.add(
+              whole(
+                  base ->
+                      plan(
+                          Map.of(
+                              "block", FEWER_WEEKS, "exercises", repeated((int) base, LINE, "")))));
       case GRIPS -> texts.add(whole(base -> grips((int) base)));
       case ATHLETES -> texts.add(whole(base -> athletes((int) base)));
       case PLAN_WEEKS -> texts.add(whole(base -> weeks((int) base)));

@@ -10,7 +10,6 @@ import gripwright.finding.Severity;
 import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
 import gripwright.rule.StandardRules;
-import gripwright.wording.Wording;
 import gripwright.wording.Messages;
 import java.util.ArrayList;
 import java.util.List;

@@ -66,7 +66,9 @@ class LanguagePageTest {
                       String text = around.get(0) + block.text() + around.get(1);
                       List<LocatedFinding> findings =
                           Reader.parse(SourceFile.of("example.grip", text)).findings();
-                      assertEquals(List.of(), findings.stream().map(f -> f.report(Wording.english())).toList());
+                      assertEquals(
+                          List.of(),
+                          findings.stream().map(f -> f.report(Wording.english())).toList());
                     }));
   }
 

@@ -48,14 +48,14 @@ public final class Rooms {
     room("season", "change", "planning");
     room("review", "season");
     room("diff", "compare", "season");
-    room("wording", "diff", "review", "survey");
+    room("wording", "rule");
 
     room("language.source");
     room("language.finding", "language.source", "wording");
     room("language.syntax", "language.finding");
     room("language.format", "language.syntax");
     room("language.resolve", "language.syntax");
-    room("language.check", "language.resolve");
+    room("language.check", "language.resolve", "compare");
     room("language.build", "language.check");
     room("language.write", CORE);
     room("language", "language.build", "language.format", "language.write");

@@ -56,8 +56,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * All texts in a made-up language whose letters are all outside ASCII: what is left in ASCII letters
- * either was written by a person, or was forgotten when sentences moved into the bundle of messages.
+ * All texts in a made-up language whose letters are all outside ASCII: what is left in ASCII
+ * letters either was written by a person, or was forgotten when sentences moved into the bundle of
+ * messages.
  */
 final class PseudoLocaleTest {
 
@@ -240,21 +241,20 @@ final class PseudoLocaleTest {
       Log log = reading.logs().getOrDefault(athlete.name(), Log.empty(athlete.name()));
       List<LogEntry> entries = log.entries();
       LocalDate day =
-          entries.isEmpty()
-              ? LocalDate.of(2027, 1, 1)
-              : entries.get(entries.size() - 1).date();
+          entries.isEmpty() ? LocalDate.of(2027, 1, 1) : entries.get(entries.size() - 1).date();
       if (!entries.isEmpty() || surveyed.add(athlete)) {
         StrengthSurvey strength =
             entries.isEmpty()
                 ? StrengthSurvey.untested(athlete)
-                : StrengthSurvey.of(
-                    athlete, log, reading.grips().values(), Optional.of(EDGE), day);
-        check(file + " strength", StrengthText.of(strength, PSEUDO), phrases(List.of(data, strength)));
+                : StrengthSurvey.of(athlete, log, reading.grips().values(), Optional.of(EDGE), day);
+        check(
+            file + " strength",
+            StrengthText.of(strength, PSEUDO),
+            phrases(List.of(data, strength)));
       }
       if (surveyed.add(athlete) || file.toString().contains("examples")) {
         GripSurvey grips =
-            GripSurvey.of(
-                athlete, log, reading.grips().values(), EDGE, athlete.bodyMass(), day);
+            GripSurvey.of(athlete, log, reading.grips().values(), EDGE, athlete.bodyMass(), day);
         check(file + " grips", GripText.of(grips, PSEUDO), phrases(List.of(data, grips)));
       }
       List<CompiledPlan> plans =
@@ -316,7 +316,9 @@ final class PseudoLocaleTest {
     }
   }
 
-  /** Returns what was written by people and what is known to be English still, the longest first. */
+  /**
+   * Returns what was written by people and what is known to be English still, the longest first.
+   */
   private static List<String> phrases(List<?> of) {
     Set<String> all = new HashSet<>();
     for (Object each : of) {
@@ -344,7 +346,10 @@ final class PseudoLocaleTest {
   private static String without(String phrase, String text) {
     String rest = text;
     for (String form :
-        List.of(phrase, phrase.toUpperCase(Locale.ROOT), phrase.toUpperCase(Locale.ROOT).replace('-', ' '))) {
+        List.of(
+            phrase,
+            phrase.toUpperCase(Locale.ROOT),
+            phrase.toUpperCase(Locale.ROOT).replace('-', ' '))) {
       if (rest.contains(form)) {
         rest =
             Pattern.compile("(?<![A-Za-z0-9-])" + Pattern.quote(form) + "(?![A-Za-z0-9-])")

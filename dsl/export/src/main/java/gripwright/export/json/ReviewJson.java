@@ -15,7 +15,6 @@ import gripwright.review.TrainingLoad;
 import gripwright.schedule.Caution;
 import gripwright.schedule.PlannedExercise;
 import gripwright.tissue.Estimate;
-import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

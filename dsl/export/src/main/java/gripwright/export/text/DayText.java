@@ -129,7 +129,8 @@ public final class DayText {
             "setups",
             words.commas(retest.setups().stream().map(words::setup).toList())));
     page.wrapped(
-        "  ", words.say("season.day-because", "reason", Page.clean(words.of(retest.placedBecause()))));
+        "  ",
+        words.say("season.day-because", "reason", Page.clean(words.of(retest.placedBecause()))));
     if (!retest.insteadOf().isEmpty()) {
       page.wrapped("  ", words.say("season.day-instead", "session", retest.insteadOf()));
     }
@@ -139,7 +140,8 @@ public final class DayText {
     page.gap();
     page.wrapped("", log.head(session));
     page.wrapped(
-        "  ", words.say("season.day-because", "reason", Page.clean(words.of(session.placedBecause()))));
+        "  ",
+        words.say("season.day-because", "reason", Page.clean(words.of(session.placedBecause()))));
     ExerciseTable table = new ExerciseTable(List.of(session), words);
     int steps =
         session.exercises().stream()

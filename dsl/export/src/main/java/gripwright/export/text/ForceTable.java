@@ -70,8 +70,7 @@ final class ForceTable {
       page.wrapped(INDENT, words.of("grips.caveat", ModelCaveat.SINGLE_FINGER));
     } else {
       page.wrapped(INDENT, use(row));
-      page.wrapped(
-          INDENT + words.say("grips.slips") + " ", new SlipWords(words).all(row));
+      page.wrapped(INDENT + words.say("grips.slips") + " ", new SlipWords(words).all(row));
     }
     page.wrapped(INDENT, ownBands(row));
     if (row.grip().family() == GripFamily.SPLIT) {
@@ -131,8 +130,7 @@ final class ForceTable {
                 .map(FingerLoad::finger)
                 .map(
                     finger ->
-                        words.say(
-                            "grips.own-band", "finger", finger, "band", ownBand(row, finger)))
+                        words.say("grips.own-band", "finger", finger, "band", ownBand(row, finger)))
                 .toList()));
   }
 

@@ -73,8 +73,7 @@ public final class GripText {
   private void head() {
     Athlete athlete = survey.athlete();
     page.wrapped(
-        "",
-        words.say("grips.title", "athlete", words.capitals(Page.clean(athlete.title()))));
+        "", words.say("grips.title", "athlete", words.capitals(Page.clean(athlete.title()))));
     page.wrapped(
         "",
         words.say(

@@ -85,8 +85,7 @@ final class HandTable {
   }
 
   private Row row(GripFit fit, Optional<Side> side) {
-    return new Row(
-        fit.grip().name(), words.edge(fit.edge(), side), angles(fit));
+    return new Row(fit.grip().name(), words.edge(fit.edge(), side), angles(fit));
   }
 
   private static Map<Finger, String> angles(GripFit fit) {
@@ -128,8 +127,6 @@ final class HandTable {
   private String cell(Row row, Finger finger) {
     String name = words.of(finger);
     String angle = row.angles().get(finger);
-    return angle == null
-        ? " ".repeat(name.length() + 4)
-        : name + " " + Page.padLeft(angle, 3);
+    return angle == null ? " ".repeat(name.length() + 4) : name + " " + Page.padLeft(angle, 3);
   }
 }

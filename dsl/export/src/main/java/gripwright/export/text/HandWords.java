@@ -77,9 +77,7 @@ final class HandWords {
     if (shape.bonesEstimated()) {
       estimated.add(
           words.say(
-              hand.bones().isEmpty()
-                  ? "grips.estimated-bones"
-                  : "grips.estimated-other-bones"));
+              hand.bones().isEmpty() ? "grips.estimated-bones" : "grips.estimated-other-bones"));
     }
     return estimated.isEmpty()
         ? Optional.empty()

@@ -40,8 +40,7 @@ final class RangeTable {
     if (!row.fit().reachable()) {
       return words.say("grips.taken-no");
     }
-    return words.say(
-        row.fit().spread().taken() >= SURE ? "grips.taken-yes" : "grips.taken-likely");
+    return words.say(row.fit().spread().taken() >= SURE ? "grips.taken-yes" : "grips.taken-likely");
   }
 
   void add(Page page) {

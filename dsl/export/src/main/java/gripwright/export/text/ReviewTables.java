@@ -112,8 +112,7 @@ final class ReviewTables {
             "fatigue",
             Numbers.plain(last.get().response().fatigue(), 0)));
     if (review.withoutEffort() > 0) {
-      page.wrapped(
-          "", words.count("reviewed.without-effort", review.withoutEffort()));
+      page.wrapped("", words.count("reviewed.without-effort", review.withoutEffort()));
     }
   }
 
@@ -160,8 +159,7 @@ final class ReviewTables {
       return;
     }
     headingAndLegend("reviewed.work-by-finger");
-    TextTable table =
-        table(List.of("", "holds", "pad", "a2", "", "a4", "", "a2-by-week"), 4, 6, 7);
+    TextTable table = table(List.of("", "holds", "pad", "a2", "", "a4", "", "a2-by-week"), 4, 6, 7);
     for (Exposure.OfFinger finger : all) {
       table.row(
           words.say("reviewed.finger", "side", finger.side(), "finger", finger.finger()),
@@ -210,8 +208,7 @@ final class ReviewTables {
       each.sinceFirst().ifPresent(change -> page.wrapped("  ", change(change)));
       OptionalDouble trend = each.trend();
       if (trend.isPresent()) {
-        page.wrapped(
-            "  ", words.say("reviewed.trend", "change", signed(trend.getAsDouble())));
+        page.wrapped("  ", words.say("reviewed.trend", "change", signed(trend.getAsDouble())));
       }
       for (Progress.Point point : each.points()) {
         point

@@ -65,8 +65,8 @@ public final class SeasonText {
    *
    * @param compiled dated sessions
    * @param wording words of the text and of its findings
-   * @param source file and line that a finding is about, such as {@code winter.grip:12}; empty where
-   *     there is no text
+   * @param source file and line that a finding is about, such as {@code winter.grip:12}; empty
+   *     where there is no text
    */
   public static String of(
       CompiledPlan compiled, Wording wording, Function<Finding, Optional<String>> source) {
@@ -92,11 +92,7 @@ public final class SeasonText {
     page.wrapped(
         "",
         words.say(
-            "season.for",
-            "athlete",
-            Page.clean(compiled.athlete().title()),
-            "mass",
-            bodyMass()));
+            "season.for", "athlete", Page.clean(compiled.athlete().title()), "mass", bodyMass()));
     page.wrapped(
         "",
         words.say(
@@ -147,9 +143,7 @@ public final class SeasonText {
 
   private String weeks(long days) {
     String weeks = words.count("page.weeks", days / 7);
-    return days % 7 == 0
-        ? weeks
-        : words.and(List.of(weeks, words.count("page.days", days % 7)));
+    return days % 7 == 0 ? weeks : words.and(List.of(weeks, words.count("page.days", days % 7)));
   }
 
   private String tapered(String goal, Plan.Taper taper) {
@@ -304,11 +298,7 @@ public final class SeasonText {
         protocols.isEmpty()
             ? head
             : words.say(
-                "season.session-protocols",
-                "session",
-                head,
-                "protocols",
-                words.commas(protocols)));
+                "season.session-protocols", "session", head, "protocols", words.commas(protocols)));
     ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);

@@ -30,9 +30,7 @@ final class SessionTable {
     List<ReviewedSession> all = review.sessions();
     List<ReviewedSession> shown = all.subList(Math.max(0, all.size() - MOST), all.size());
     if (shown.size() < all.size()) {
-      page.wrapped(
-          "",
-          words.say("reviewed.earlier", "shown", MOST, "earlier", all.size() - MOST));
+      page.wrapped("", words.say("reviewed.earlier", "shown", MOST, "earlier", all.size() - MOST));
     }
     for (ReviewedSession session : shown) {
       page.wrapped("", head(session));
@@ -59,8 +57,7 @@ final class SessionTable {
       }
     }
     if (session.trained()) {
-      parts.add(
-          words.say("reviewed.minutes", "minutes", Numbers.plain(session.minutes(), 0)));
+      parts.add(words.say("reviewed.minutes", "minutes", Numbers.plain(session.minutes(), 0)));
       parts.add(
           session.load().isPresent()
               ? words.say(

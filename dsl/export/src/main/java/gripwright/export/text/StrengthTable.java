@@ -45,14 +45,7 @@ final class StrengthTable {
   }
 
   void add(Page page, List<Row> rows) {
-    page.line(
-        line(
-            "",
-            headings.get(0),
-            headings.get(1),
-            headings.get(2),
-            headings.get(3),
-            ""));
+    page.line(line("", headings.get(0), headings.get(1), headings.get(2), headings.get(3), ""));
     for (Row row : rows) {
       String name = row.setup().grip().name();
       if (name.length() > width) {

@@ -41,9 +41,7 @@ public final class StrengthText {
     page.wrapped(
         "",
         words.say(
-            "strength.title",
-            "athlete",
-            words.capitals(Page.clean(survey.athlete().title()))));
+            "strength.title", "athlete", words.capitals(Page.clean(survey.athlete().title()))));
     String tests = tests();
     page.wrapped(
         "",
@@ -52,8 +50,7 @@ public final class StrengthText {
                 .day()
                 .map(
                     day ->
-                        words.say(
-                            "strength.on-day", "date", words.dayAndYear(day), "tests", tests))
+                        words.say("strength.on-day", "date", words.dayAndYear(day), "tests", tests))
                 .orElse(tests)));
     unused();
     if (survey.sections().stream().anyMatch(section -> !section.rows().isEmpty())) {
@@ -84,10 +81,7 @@ public final class StrengthText {
       return words.say("strength.no-test");
     }
     return words.count(
-        "strength.tests",
-        count,
-        "date",
-        words.dayAndYear(survey.tests().get(count - 1).date()));
+        "strength.tests", count, "date", words.dayAndYear(survey.tests().get(count - 1).date()));
   }
 
   /** Says how many tests tell nothing, and why. */
@@ -143,8 +137,7 @@ public final class StrengthText {
     } else {
       page.wrapped(
           "",
-          words.say(
-              "page.said-of", "what", edge, "sentence", words.say("strength.unreckoned")));
+          words.say("page.said-of", "what", edge, "sentence", words.say("strength.unreckoned")));
     }
   }
 

@@ -66,7 +66,8 @@ final class TimeTable {
     double people =
         EnduranceLaw.ROHMERT.share(seconds)
             / EnduranceLaw.ROHMERT.share(ForceTime.REFERENCE_SECONDS);
-    StringBuilder line = new StringBuilder(Page.padLeft(Numbers.plain(seconds, 0) + " s", timeWidth()));
+    StringBuilder line =
+        new StringBuilder(Page.padLeft(Numbers.plain(seconds, 0) + " s", timeWidth()));
     line.append(Page.padLeft(StrengthText.kilograms(load.low().kilograms()), loadWidth))
         .append(Page.padLeft(StrengthText.kilograms(load.best().kilograms()), loadWidth))
         .append(Page.padLeft(StrengthText.kilograms(load.high().kilograms()), loadWidth))

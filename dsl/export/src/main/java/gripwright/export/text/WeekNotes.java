@@ -43,8 +43,7 @@ final class WeekNotes {
   /** Plan weeks, by block and week of the block and by themselves. */
   private final Map<String, Integer> weeks = new LinkedHashMap<>();
 
-  WeekNotes(
-      CompiledPlan plan, Words words, Function<Finding, Optional<String>> source) {
+  WeekNotes(CompiledPlan plan, Words words, Function<Finding, Optional<String>> source) {
     this.plan = plan;
     this.words = words;
     for (PlanWeek week : plan.weeks()) {
@@ -101,7 +100,8 @@ final class WeekNotes {
     String file = note.source().map(s -> " (" + s + ")").orElse("");
     page.wrapped(indent, sentence(finding, words) + Page.clean(file));
     if (finding.waivedBecause() != null) {
-      page.wrapped(indent + "  ", words.say("page.because", "reason", Page.clean(finding.waivedBecause())));
+      page.wrapped(
+          indent + "  ", words.say("page.because", "reason", Page.clean(finding.waivedBecause())));
     }
   }
 
@@ -118,11 +118,7 @@ final class WeekNotes {
   /** Returns a finding in one line, with how grave it is and its code before its sentence. */
   static String sentence(ReportedFinding finding, Words words) {
     return words.say(
-        "page.said-of",
-        "what",
-        head(finding, words),
-        "sentence",
-        Page.clean(finding.message()));
+        "page.said-of", "what", head(finding, words), "sentence", Page.clean(finding.message()));
   }
 
   private OptionalInt weekOf(ModelPath place) {

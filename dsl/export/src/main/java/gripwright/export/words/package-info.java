@@ -1,6 +1,6 @@
 /**
- * The words that several formats share. Sentences, labels and formats of dates stand in the messages
- * of a {@link gripwright.wording.Wording}; no class of this module has any of its own.
+ * The words that several formats share. Sentences, labels and formats of dates stand in the
+ * messages of a {@link gripwright.wording.Wording}; no class of this module has any of its own.
  */
 @NullMarked
 package gripwright.export.words;

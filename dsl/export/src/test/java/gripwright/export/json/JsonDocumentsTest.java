@@ -69,15 +69,15 @@ final class JsonDocumentsTest {
 
   private static String thaw() {
     PlanDocument document = document(Season.thaw());
-    return JsonDocuments.compiled(
-        List.of(document), document.findings(), Wording.english());
+    return JsonDocuments.compiled(List.of(document), document.findings(), Wording.english());
   }
 
   @Test
   void everyDocumentKeepsItsSchema() throws IOException {
     assertValid("compile", thaw());
-    assertValid("compile", JsonDocuments.compiled(
-            List.of(document(Season.empty())), List.of(), Wording.english()));
+    assertValid(
+        "compile",
+        JsonDocuments.compiled(List.of(document(Season.empty())), List.of(), Wording.english()));
     List<PlanDocument> two = List.of(document(Season.thaw()), document(Season.empty()));
     assertValid("compile", JsonDocuments.compiled(two, two.get(0).findings(), Wording.english()));
     assertValid("compile", JsonDocuments.compiled(List.of(), List.of(), Wording.english()));
@@ -124,8 +124,8 @@ final class JsonDocumentsTest {
 
   @Test
   void differencesKeepTheirSchema() throws IOException {
-    assertValid("diff", JsonDocuments.diff(
-            Changes.none(), List.of(), List.of(), Wording.english()));
+    assertValid(
+        "diff", JsonDocuments.diff(Changes.none(), List.of(), List.of(), Wording.english()));
     String json = JsonDocuments.diff(Changes.all(), samples(), samples(), Wording.english());
     assertValid("diff", json);
     assertValid("diff", JsonDocuments.findings(samples()));
@@ -161,7 +161,8 @@ final class JsonDocumentsTest {
     assertEquals("review.stop", read.at("/next/0/code").asText());
     assertEquals("partly", read.at("/sessions/0/outcome").asText());
     assertValid(
-        "review", JsonDocuments.review(Review.unlogged(plan.athlete()), List.of(), Wording.english()));
+        "review",
+        JsonDocuments.review(Review.unlogged(plan.athlete()), List.of(), Wording.english()));
     assertValid("review", JsonDocuments.findings(samples()));
     assertFalse(against("review", json.replace("\"monotony\"", "\"sameness\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
@@ -169,7 +170,8 @@ final class JsonDocumentsTest {
 
   @Test
   void aGripSaysWhatItIsReckonedFrom() throws IOException {
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.alike(), List.of(), Wording.english()));
+    JsonNode survey =
+        MAPPER.readTree(JsonDocuments.grips(Hands.alike(), List.of(), Wording.english()));
     JsonNode grip = survey.at("/grips/0");
     assertEquals("half-crimp", grip.get("grip").asText());
     // 68.5 kg on both hands: 671.755525 N, half of it on each
@@ -194,7 +196,8 @@ final class JsonDocumentsTest {
 
   @Test
   void handsThatDifferAreApart() throws IOException {
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
+    JsonNode survey =
+        MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
     assertEquals("182", survey.at("/hand/left/lengthMm").asText());
     assertEquals("index", survey.at("/hand/left/jointRanges/0/finger").asText());
     assertEquals("left", survey.at("/grips/0/side").asText());
@@ -329,7 +332,8 @@ final class JsonDocumentsTest {
     sameOrder(schema.get("retest"), json.at("/retests/0"));
     sameOrder(schema.get("finding"), json.at("/findings/0"));
     JsonNode grips = MAPPER.readTree(schemaText("grips")).get("$defs");
-    JsonNode survey = MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
+    JsonNode survey =
+        MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
     sameOrder(grips.get("survey"), survey);
     sameOrder(grips.get("hand"), survey.at("/hand/left"));
     sameOrder(grips.get("grip"), survey.at("/grips/0"));
@@ -375,6 +379,9 @@ final class JsonDocumentsTest {
   void nothingIsPromised() {
     Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
     assertFalse(promise.matcher(thaw()).find());
-    assertFalse(promise.matcher(JsonDocuments.grips(Hands.different(), List.of(), Wording.english())).find());
+    assertFalse(
+        promise
+            .matcher(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()))
+            .find());
   }
 }

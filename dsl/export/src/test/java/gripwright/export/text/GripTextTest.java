@@ -56,7 +56,9 @@ final class GripTextTest {
         Pattern.compile(
             "\nhalf-crimp +yes +[0-9]+ +[0-9]+ +[0-9]+ +[0-9]+ +-?[0-9]+  "
                 + "[a-z]+ off: [a-z]+ x[0-9.]+ +open\n");
-    assertTrue(line.matcher(GripText.of(Hands.alike(), Wording.english())).find(), GripText.of(Hands.alike(), Wording.english()));
+    assertTrue(
+        line.matcher(GripText.of(Hands.alike(), Wording.english())).find(),
+        GripText.of(Hands.alike(), Wording.english()));
   }
 
   @Test
@@ -98,7 +100,10 @@ final class GripTextTest {
     String text = flat(Hands.ofAge(15));
     assertTrue(text.contains("every grip: under 16 no finger training is intensive"), text);
     assertTrue(text.contains("every open grip: added load for an athlete under 16"), text);
-    assertFalse(Pattern.compile("[0-9] +open\n").matcher(GripText.of(Hands.ofAge(15), Wording.english())).find());
+    assertFalse(
+        Pattern.compile("[0-9] +open\n")
+            .matcher(GripText.of(Hands.ofAge(15), Wording.english()))
+            .find());
     assertFalse(flat(Hands.ofAge(16)).contains("under 16 no finger training is intensive"));
   }
 

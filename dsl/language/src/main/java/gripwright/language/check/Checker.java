@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Checks every declaration of a project and makes core objects of those that are in order. What
@@ -56,9 +57,18 @@ public final class Checker {
 
   private Checker(Project project, Meter meter) {
     this.meter = meter;
-    this.declarations =
-        project.files().stream().mapToLong(file -> file.declarations().size()).sum();
     this.names = project.names();
+    this.declarations =
+        Stream.of(
+                names.athletes(),
+                names.grips(),
+                names.protocols(),
+                names.ruleSets(),
+                names.plans(),
+                names.comparisons(),
+                names.logs())
+            .mapToLong(List::size)
+            .sum();
     this.complete = project.complete() && project.files().stream().noneMatch(f -> f.lost().file());
     for (ParsedFile file : project.files()) {
       nameless.addAll(file.lost().nameless());

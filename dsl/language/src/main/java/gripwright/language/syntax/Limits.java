@@ -18,6 +18,8 @@ public record Limits(
     int maxCharacters, int maxTokens, int maxNesting, int maxOperators, int maxFindings) {
 
   private static final int STANDARD_FINDINGS = 200;
+  private static final int STANDARD_NESTING = (int) Limit.NESTING.standard();
+  private static final int STANDARD_OPERATORS = (int) Limit.OPERATORS.standard();
 
   private static final Limits STANDARD = of(Budget.standard());
 
@@ -36,13 +38,16 @@ public record Limits(
     }
   }
 
-  /** Returns what a budget says of files; of findings, the standard number. */
+  /**
+   * Returns what a budget says of files; of findings, the standard number. Nesting and operators
+   * are never more than is usual, since what is deeper would need a deeper stack.
+   */
   public static Limits of(Budget budget) {
     return new Limits(
         most(budget, Limit.CHARACTERS),
         most(budget, Limit.TOKENS),
-        most(budget, Limit.NESTING),
-        most(budget, Limit.OPERATORS),
+        Math.min(STANDARD_NESTING, most(budget, Limit.NESTING)),
+        Math.min(STANDARD_OPERATORS, most(budget, Limit.OPERATORS)),
         STANDARD_FINDINGS);
   }
 

@@ -50,7 +50,8 @@ final class LogLines {
       StrengthTest test = tested.test();
       return List.of(
           tested.date()
-              + " test "
+              + " "
+              + "test "
               + Written.setup(test.setup())
               + " "
               + test.result().accept(new Results())
@@ -61,11 +62,7 @@ final class LogLines {
     public List<String> trained(LogEntry.Trained trained) {
       List<String> lines = new ArrayList<>();
       lines.add(
-          trained.date()
-              + " session "
-              + trained.session()
-              + Written.remark(trained.note())
-              + " {");
+          trained.date() + " session " + trained.session() + Written.remark(trained.note()) + " {");
       trained.done().forEach(done -> lines.add(done(done)));
       lines.add("}");
       return lines;
@@ -75,7 +72,8 @@ final class LogLines {
     public List<String> climbed(LogEntry.Climbed climbed) {
       return List.of(
           climbed.date()
-              + " climbing "
+              + " "
+              + "climbing "
               + climbed.how()
               + " "
               + Written.time(climbed.time())
@@ -86,12 +84,13 @@ final class LogLines {
 
     @Override
     public List<String> skipped(LogEntry.Skipped skipped) {
-      return List.of(skipped.date() + " skipped " + skipped.session() + Written.remark(skipped.note()));
+      return List.of(
+          skipped.date() + " " + "skipped " + skipped.session() + Written.remark(skipped.note()));
     }
 
     @Override
     public List<String> bodyMass(LogEntry.BodyMass weighed) {
-      return List.of(weighed.date() + " body-mass " + Written.load(weighed.mass()));
+      return List.of(weighed.date() + " " + "body-mass " + Written.load(weighed.mass()));
     }
 
     @Override

@@ -87,7 +87,8 @@ class StandardRulesTest {
           check.check(declared, new Ledger(declared, place, findings)).ifPresent(sets::add);
         }
       }
-      assertEquals(List.of(), findings.stream().map(f -> f.report(Wording.english()).toString()).toList());
+      assertEquals(
+          List.of(), findings.stream().map(f -> f.report(Wording.english()).toString()).toList());
       return sets;
     }
   }

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import gripwright.wording.Messages;
 import gripwright.wording.Wording;
-import java.util.Map;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 final class EveryCodeIsWordedTest {
 
   private static final Pattern CODE =
-      Pattern.compile("\"((?:syntax|name|unit|type|value|plan|log)\\.[a-z][a-z0-9-]*)\"");
+      Pattern.compile("\"((?:syntax|name|unit|type|value|plan|budget|log)\\.[a-z][a-z0-9-]*)\"");
   private static final Pattern WITH = Pattern.compile("\\.with\\(\\s*\"([a-zA-Z0-9-]+)\"");
   private static final Pattern MAKES_FINDINGS =
       Pattern.compile("Finding\\.(error|warning|advice)\\(");
@@ -43,7 +43,8 @@ final class EveryCodeIsWordedTest {
   }
 
   private static List<Path> files() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("../../core/src/main/resources/gripwright/wording"))) {
+    try (Stream<Path> files =
+        Files.list(Path.of("../../core/src/main/resources/gripwright/wording"))) {
       return files.filter(f -> f.toString().endsWith(".properties")).sorted().toList();
     }
   }

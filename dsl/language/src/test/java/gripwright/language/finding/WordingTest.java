@@ -5,15 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.finding.WrittenText;
-import gripwright.finding.Message;
-import gripwright.wording.Wording;
 import gripwright.expression.Shortfall;
 import gripwright.expression.Shortfall.Bound;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
+import gripwright.finding.WrittenText;
 import gripwright.grip.Band;
 import gripwright.grip.FitAdvice;
 import gripwright.grip.FitMiss;
@@ -26,6 +25,7 @@ import gripwright.language.source.Span;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.wording.Wording;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -220,7 +220,8 @@ final class WordingTest {
 
   @Test
   void aBrokenRuleSaysWhatItWasAndWhatTheLimitIs() {
-    Shortfall time = shortfall(Optional.empty(), "trained", "14 months", Bound.AT_LEAST, "24 months");
+    Shortfall time =
+        shortfall(Optional.empty(), "trained", "14 months", Bound.AT_LEAST, "24 months");
     Shortfall grade = shortfall(Optional.empty(), "ability", "IRCRA 16", Bound.OVER, "IRCRA 18");
     assertEquals(
         "too much (was 14 months, at least 24 months)", WORDING.sentence(broken(List.of(time))));
@@ -235,7 +236,8 @@ final class WordingTest {
     assertEquals(
         "too much (worst: 14 months, at least 24 months)",
         WORDING.sentence(twice.with("worst", PLAN)));
-    Shortfall ring = shortfall(
+    Shortfall ring =
+        shortfall(
             Optional.of(new WrittenText("left ring finger")), "x", "82 s", Bound.UNDER, "80 s");
     assertEquals(
         "too much (left ring finger: 82 s, under 80 s)", WORDING.sentence(broken(List.of(ring))));

@@ -130,12 +130,12 @@ public final class ReviewCommand {
     List<LocatedFinding> located = new ArrayList<>(reading.located());
     review.findings().forEach(finding -> located.add(reading.located(finding)));
     if (given.asJson()) {
-      List<ReportedFinding> findings = located.stream().map(l -> l.report(Wording.english())).toList();
+      List<ReportedFinding> findings =
+          located.stream().map(l -> l.report(Wording.english())).toList();
       console.out(JsonDocuments.review(review, findings, Wording.english()));
       return;
     }
-    console.out(
-        given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Wording.english()));
+    console.out(given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Wording.english()));
     console.err(FindingText.plain().render(located));
   }
 }

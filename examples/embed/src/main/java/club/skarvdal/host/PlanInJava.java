@@ -70,7 +70,11 @@ public final class PlanInJava {
                 + " on body mass)");
       }
     }
-    compiled.plans().get(0).cautions().forEach(caution -> out.println("* " + Wording.english().say(caution)));
+    compiled
+        .plans()
+        .get(0)
+        .cautions()
+        .forEach(caution -> out.println("* " + Wording.english().say(caution)));
   }
 
   static Athlete athlete() {
