@@ -53,7 +53,7 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
     String variable();
 
     /** Answers with what a visitor has for this kind. */
-    <R> R accept(Visitor<R> visitor);
+    <R> R accept(Change.Visitor<R> visitor);
 
     /**
      * One answer for each kind of step.
@@ -223,7 +223,7 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
   /** When a step is taken. */
   public sealed interface Pace {
     /** Answers with what a visitor has for this kind. */
-    <R> R accept(Visitor<R> visitor);
+    <R> R accept(Pace.Visitor<R> visitor);
 
     /**
      * One answer for each kind of pace.

@@ -26,7 +26,7 @@ public record Scheme(List<Step> steps) {
   /** What is done next. */
   public sealed interface Step permits Repeat, Bout {
     /** Answers with what a visitor has for this kind. */
-    <R> R accept(Visitor<R> visitor);
+    <R> R accept(Step.Visitor<R> visitor);
 
     /**
      * One answer for each kind of step.
@@ -50,11 +50,11 @@ public record Scheme(List<Step> steps) {
     }
 
     /** Answers with what a visitor has for this kind. */
-    <R> R accept(Visitor<R> visitor);
+    <R> R accept(Bout.Visitor<R> visitor);
 
     @Override
     default <R> R accept(Step.Visitor<R> visitor) {
-      return accept((Visitor<R>) visitor);
+      return accept((Bout.Visitor<R>) visitor);
     }
 
     /**

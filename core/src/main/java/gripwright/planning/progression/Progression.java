@@ -157,7 +157,8 @@ public final class Progression {
     Dose dose = Dose.written(exercise.scheme(), exercise.edge()).onRamp(ramp);
     Optional<Advance> advance = ramp.isPresent() ? Optional.empty() : advance(grip);
     if (advance.isPresent()) {
-      dose = advanced(dose, advance.get(), exercise, grip, week, chances - ramped, why);
+      dose = advanced(
+              dose, advance.get(), new Chances(exercise, grip, week, chances - ramped), why);
     }
     if (week.ramp().share() < 1) {
       why.add(new ProgressLink.Returns(week.ramp().share(), week.ramp().from().orElseThrow()));
@@ -234,15 +235,11 @@ public final class Progression {
         .or(() -> block.advances().stream().filter(a -> a.on().isEmpty()).findFirst());
   }
 
-  private Dose advanced(
-      Dose dose,
-      Advance advance,
-      Exercise exercise,
-      Grip grip,
-      Week week,
-      int chances,
-      List<Derivation> why) {
-    int steps = steps(advance.first().when(), exercise, grip, week, chances);
+  /** How many chances of a step an exercise on a grip had up to a week. */
+  private record Chances(Exercise exercise, Grip grip, Week week, int count) {}
+
+  private static Dose advanced(Dose dose, Advance advance, Chances chances, List<Derivation> why) {
+    int steps = steps(advance.first().when(), chances);
     if (advance.then().isEmpty()) {
       return changed(dose, advance.first().change(), steps, why);
     }
@@ -253,22 +250,25 @@ public final class Progression {
     return changed(second, advance.first().change(), firstSteps, why);
   }
 
-  private int steps(Advance.Pace pace, Exercise exercise, Grip grip, Week week, int chances) {
+  private static int steps(Advance.Pace pace, Chances chances) {
+    int count = Math.max(0, chances.count());
     return pace.accept(
         new Advance.Pace.Visitor<Integer>() {
           @Override
           public Integer everyWeeks(Advance.EveryWeeks every) {
-            return Math.max(0, chances) / every.weeks();
+            return count / every.weeks();
           }
 
           @Override
           public Integer whenLogged(Advance.WhenLogged logged) {
+            Week week = chances.week();
             int all = week.opportunities().size();
             return taken(
                 week.blockers(),
-                new ProgressionBlockers.Asked(exercise, grip, Optional.of(pace)),
+                new ProgressionBlockers.Asked(
+                    chances.exercise(), chances.grip(), Optional.of(pace)),
                 logged,
-                week.opportunities().subList(all - Math.min(all, Math.max(0, chances)), all));
+                week.opportunities().subList(all - Math.min(all, count), all));
           }
         });
   }

@@ -133,7 +133,6 @@ final class HouseTest {
           "gripwright.hand.HandShape.<init>",
           "gripwright.hand.PoseResiduals$FingerWish.wishes",
           "gripwright.planning.WeekReconciliation.done",
-          "gripwright.planning.progression.Progression.advanced",
           "gripwright.review.NextSteps.<init>",
           "gripwright.rule.view.SessionView.<init>");
 

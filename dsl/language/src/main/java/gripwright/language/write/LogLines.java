@@ -95,7 +95,7 @@ final class LogLines {
 
     @Override
     public List<String> pain(LogEntry.Pain pain) {
-      return List.of(pain.date() + " " + pain(pain));
+      return List.of(pain.date() + " " + LogLines.pain(pain));
     }
   }
 
