@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.WrittenText;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
@@ -87,7 +88,7 @@ class PastBreachesTest {
     assertEquals(List.of("advice plan.past-breach 1"), reported(error(past)));
     Finding breach = downgraded(error(past), logged).get(0);
     assertEquals("too-much", breach.arguments().get("rule"));
-    assertEquals("too much", breach.arguments().get("message"));
+    assertEquals(new WrittenText("too much"), breach.arguments().get("message"));
     assertEquals("2027-03-06", Words.fact(breach.arguments().get("dates")));
     assertEquals(past, breach.place());
   }

@@ -10,6 +10,7 @@ import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Topic;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleCheck;
 import gripwright.rule.RuleSet;
@@ -59,7 +60,7 @@ class SharedWaiversTest {
     List<Finding> findings = new ArrayList<>();
     for (int i = 1; i <= 100_000; i++) {
       ModelPath place = plan.plan().path().then("waiver", i);
-      findings.add(Finding.warning("plan.waiver-unused", place).with("rule", "sets"));
+      findings.add(Finding.warning("plan.waiver-unused", place).about(Topic.UNUSED_WAIVER).with("rule", "sets"));
     }
     CompiledPlan many = plan.withFindings(findings);
     List<CompiledPlan> together =

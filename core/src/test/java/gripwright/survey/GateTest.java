@@ -11,6 +11,7 @@ import gripwright.athlete.Injury;
 import gripwright.expression.Shortfall;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Topic;
 import gripwright.finding.WrittenText;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
@@ -73,7 +74,7 @@ class GateTest {
 
   @Test
   void eachThingThatAGripAsksForIsReportedWhereItIsMissing() {
-    Finding needs = breach("grip-needs-gate");
+    Finding needs = breach("grip-needs-gate").about(Topic.PREREQUISITES);
     assertEquals(
         List.of("training: 40 of 41", "ability: french 7c of french 8a", "half-crimp: 1 of 6"),
         missing(
@@ -112,11 +113,15 @@ class GateTest {
             .injury(injury(Finger.MIDDLE, Optional.of(MONDAY.minusDays(1))))
             .build();
     assertEquals(
+        List.of(),
+        missing(breach("injured-finger"), HALF_CRIMP, athlete),
+        "a name alone says nothing");
+    assertEquals(
         List.of("ring a2 left since 2027-01-30"),
-        missing(breach("injured-finger"), HALF_CRIMP, athlete));
+        missing(breach("injured-finger").about(Topic.INJURY), HALF_CRIMP, athlete));
     assertEquals(
         List.of(),
-        missing(breach("injured-finger"), asking(1, "6a", Map.of()), athlete),
+        missing(breach("injured-finger").about(Topic.INJURY), asking(1, "6a", Map.of()), athlete),
         "the ring finger does not hold");
   }
 
