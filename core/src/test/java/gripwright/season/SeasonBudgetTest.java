@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.athlete.Athlete;
 import gripwright.budget.Budget;
 import gripwright.budget.Limit;
+import gripwright.budget.Meter;
 import gripwright.budget.Stage;
 import gripwright.expression.Expression;
 import gripwright.expression.Kind;
@@ -36,7 +37,9 @@ import gripwright.wording.Wording;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -114,19 +117,32 @@ class SeasonBudgetTest {
     return season.findings().stream().filter(f -> f.code().startsWith("budget.")).toList();
   }
 
+  private static final Map<Limit, Long> LEAST = new EnumMap<>(Limit.class);
+
   /** Returns the least of a limit with which the season compiles. */
   private static long least(Limit limit) {
-    long low = 0;
-    long high = limit.standard();
+    return LEAST.computeIfAbsent(limit, SeasonBudgetTest::sought);
+  }
+
+  private static long sought(Limit limit) {
+    long high = 1;
+    while (!fits(limit, high)) {
+      high *= 2;
+    }
+    long low = high / 2;
     while (high - low > 1) {
       long middle = (low + high) / 2;
-      if (overruns(compile(small(), Budget.standard().with(limit, middle))).isEmpty()) {
+      if (fits(limit, middle)) {
         high = middle;
       } else {
         low = middle;
       }
     }
     return high;
+  }
+
+  private static boolean fits(Limit limit, long most) {
+    return overruns(compile(small(), Budget.standard().with(limit, most))).isEmpty();
   }
 
   @ParameterizedTest
@@ -316,6 +332,26 @@ class SeasonBudgetTest {
                 .withProgress((stage, done, of) -> weeks.add(done)));
     assertEquals(List.of("budget.holds"), overruns(stopped).stream().map(Finding::code).toList());
     assertEquals(List.of(), weeks, "it stops in the week that goes over");
+  }
+
+  @Test
+  void whatPlanningReportsIsCountedByPlaceAndByFinding() {
+    Plan crowded =
+        Plan.named("crowded")
+            .athlete("brit")
+            .from(MONDAY)
+            .block(Block.named("base", 4).session(SessionPlan.of("s", 5, LINE)).build())
+            .build();
+    Season season =
+        Season.of(List.of(crowded), List.of(athlete("brit")), List.of(tested("brit")), List.of());
+    Meter meter = Budget.standard().meter();
+    List<Finding> findings = new SeasonRun(season, List.of(crowded), meter).compile().findings();
+    Finding noDay =
+        findings.stream().filter(f -> f.code().equals("plan.no-day")).findFirst().orElseThrow();
+    assertEquals(4, noDay.places().size());
+    assertEquals(
+        findings.stream().mapToInt(f -> Limit.A_FINDING + Math.max(1, f.places().size())).sum(),
+        meter.taken(Limit.FINDINGS));
   }
 
   @Test
