@@ -37,35 +37,35 @@ public final class HandShape {
 
   private final double length;
   private final double breadth;
-  private final boolean breadthEstimated;
   private final double[][] bones;
-  private final double[] axial;
-  private final double[] radial;
+
+  /** How far the knuckles lie along the hand, and across it. */
+  private final double[][] knuckles;
+
   private final Measured measured;
   private final JointLimits limits;
 
   /** What was measured and not estimated. */
-  private record Measured(Set<Bone> bones, Set<Finger> knuckles) {
+  private record Measured(boolean breadth, Set<Bone> bones, Set<Finger> knuckles) {
     static Measured of(Hand hand) {
-      return new Measured(Set.copyOf(hand.bones().keySet()), Set.copyOf(hand.knuckles().keySet()));
+      return new Measured(
+          hand.breadth().isPresent(),
+          Set.copyOf(hand.bones().keySet()),
+          Set.copyOf(hand.knuckles().keySet()));
     }
   }
 
   private HandShape(
       double length,
       double breadth,
-      boolean estimated,
       double[][] bones,
-      double[] axial,
-      double[] radial,
+      double[][] knuckles,
       Measured measured,
       JointLimits limits) {
     this.length = length;
     this.breadth = breadth;
-    this.breadthEstimated = estimated;
     this.bones = bones;
-    this.axial = axial;
-    this.radial = radial;
+    this.knuckles = knuckles;
     this.measured = measured;
     this.limits = limits;
   }
@@ -104,10 +104,8 @@ public final class HandShape {
     return new HandShape(
         length,
         breadth,
-        hand.breadth().isEmpty(),
         bones,
-        axial,
-        scaled(RADIAL, breadth),
+        new double[][] {axial, scaled(RADIAL, breadth)},
         Measured.of(hand),
         hand.limits());
   }
@@ -142,7 +140,7 @@ public final class HandShape {
 
   /** Tells whether breadth is an estimate from length. */
   public boolean breadthEstimated() {
-    return breadthEstimated;
+    return !measured.breadth();
   }
 
   /** Returns a bone's length from joint centre to joint centre, or to the tip. */
@@ -156,7 +154,7 @@ public final class HandShape {
 
   /** Returns how far a knuckle lies from the wrist crease along the middle metacarpal, in mm. */
   public double knuckleAlong(Finger finger) {
-    return axial[finger.ordinal()];
+    return knuckles[0][finger.ordinal()];
   }
 
   /**
@@ -164,7 +162,7 @@ public final class HandShape {
    * thumb, below 0 towards the little finger's side.
    */
   public double knuckleAcross(Finger finger) {
-    return radial[finger.ordinal()];
+    return knuckles[1][finger.ordinal()];
   }
 
   /** Tells whether a bone was measured; otherwise it is an estimate from the hand's length. */
@@ -185,12 +183,12 @@ public final class HandShape {
   /** Returns a hand of other lengths, in mm, whose length, joints and measures are the same. */
   HandShape with(double[][] otherBones, double[] along, double[] across, double otherBreadth) {
     return new HandShape(
-        length, otherBreadth, breadthEstimated, otherBones, along, across, measured, limits);
+        length, otherBreadth, otherBones, new double[][] {along, across}, measured, limits);
   }
 
   /** Returns a hand of the same lengths whose joints move otherwise. */
   public HandShape withLimits(JointLimits others) {
-    return new HandShape(length, breadth, breadthEstimated, bones, axial, radial, measured, others);
+    return new HandShape(length, breadth, bones, knuckles, measured, others);
   }
 
   /** Returns how far the joints move, where that was measured. */
@@ -214,10 +212,8 @@ public final class HandShape {
     return new HandShape(
         length * factor,
         breadth * factor,
-        breadthEstimated,
         scaled,
-        scaled(axial, factor),
-        scaled(radial, factor),
+        new double[][] {scaled(knuckles[0], factor), scaled(knuckles[1], factor)},
         measured,
         limits);
   }
@@ -234,10 +230,8 @@ public final class HandShape {
     return other instanceof HandShape that
         && Double.compare(length, that.length) == 0
         && Double.compare(breadth, that.breadth) == 0
-        && breadthEstimated == that.breadthEstimated
         && Arrays.deepEquals(bones, that.bones)
-        && Arrays.equals(axial, that.axial)
-        && Arrays.equals(radial, that.radial)
+        && Arrays.deepEquals(knuckles, that.knuckles)
         && measured.equals(that.measured)
         && limits.equals(that.limits);
   }
@@ -247,10 +241,8 @@ public final class HandShape {
     return Objects.hash(
         length,
         breadth,
-        breadthEstimated,
         Arrays.deepHashCode(bones),
-        Arrays.hashCode(axial),
-        Arrays.hashCode(radial),
+        Arrays.deepHashCode(knuckles),
         measured,
         limits);
   }

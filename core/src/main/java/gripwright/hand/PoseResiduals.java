@@ -160,6 +160,9 @@ final class PoseResiduals implements MultivariateJacobianFunction {
   private static final class FingerWish {
     static final int ROWS = 4;
 
+    /** What a reach is divided by at least. */
+    private static final double LEAST_DISTANCE = 1e-9;
+
     private final EdgeGeometry geometry;
     private final PoseTarget target;
     private final double far;
@@ -186,7 +189,7 @@ final class PoseResiduals implements MultivariateJacobianFunction {
 
     void fill(double[] palm, double[] values, double[][] rows, int row) {
       EdgeGeometry.Reach reach = geometry.reach(palm[0], palm[1], palm[2]);
-      double distance = Math.max(1e-9, reach.distance());
+      double distance = Math.max(LEAST_DISTANCE, reach.distance());
       double outByRoll = geometry.outByRoll(palm[2]);
       double[] byPalm = {
         reach.out() / distance, reach.down() / distance, reach.out() / distance * outByRoll
@@ -196,12 +199,11 @@ final class PoseResiduals implements MultivariateJacobianFunction {
       double miss = Math.max(0, reach.distance() - far) + Math.min(0, reach.distance() - near);
       values[row + 1] = reachScale * miss;
       set(rows[row + 1], byPalm, miss == 0 ? 0 : reachScale);
-      wishes(reach, distance, outByRoll, byPalm, values, rows, row + 2);
+      wishes(reach, outByRoll, byPalm, values, rows, row + 2);
     }
 
     private void wishes(
         EdgeGeometry.Reach reach,
-        double distance,
         double outByRoll,
         double[] byPalm,
         double[] values,
@@ -210,6 +212,7 @@ final class PoseResiduals implements MultivariateJacobianFunction {
       if (target.mcp().isEmpty() && target.dip().isEmpty()) {
         return;
       }
+      double distance = Math.max(LEAST_DISTANCE, reach.distance());
       double square = distance * distance;
       double[] slopeByPalm = {
         -reach.down() / square, reach.out() / square, -reach.down() / square * outByRoll

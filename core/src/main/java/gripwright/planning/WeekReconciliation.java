@@ -161,10 +161,8 @@ final class WeekReconciliation {
         exercises.add(
             done(
                 like.get(),
-                match.done().get(),
-                setsOf(match, like.get()),
+                match,
                 mass,
-                match.asked().isPresent(),
                 exercises.size() + 1,
                 place(path, line.session(), like.get(), exercises.size() + 1)));
       }
@@ -233,13 +231,9 @@ final class WeekReconciliation {
   }
 
   private PlannedExercise done(
-      PlannedExercise like,
-      Done done,
-      int sets,
-      Load bodyMass,
-      boolean asked,
-      int order,
-      ModelPath place) {
+      PlannedExercise like, ExerciseMatch match, Load bodyMass, int order, ModelPath place) {
+    Done done = match.done().orElseThrow();
+    int sets = setsOf(match, like);
     Setup setup = done.setup();
     Load load = done.load().orElse(like.totalLoad());
     boolean asPlanned = load.compareTo(like.totalLoad()) == 0;
@@ -284,7 +278,7 @@ final class WeekReconciliation {
         Optional.empty(),
         like.rehabilitation(),
         Optional.empty(),
-        why(like, done, sets, load, asked),
+        why(like, done, sets, load, match.asked().isPresent()),
         place);
   }
 

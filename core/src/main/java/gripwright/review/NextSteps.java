@@ -57,25 +57,25 @@ final class NextSteps {
   private final List<OutlierTests.Odd> odd;
   private final List<Finding> steps = new ArrayList<>();
 
-  NextSteps(
-      Athlete athlete,
-      Log log,
-      LocalDate day,
+  /** What was seen in a log. */
+  record Seen(
       List<ReviewedSession> sessions,
       TrainingLoad load,
       List<Progress> progress,
       List<SideDifference> sides,
       List<PainCourse> pain,
-      List<OutlierTests.Odd> odd) {
+      List<OutlierTests.Odd> odd) {}
+
+  NextSteps(Athlete athlete, Log log, LocalDate day, Seen seen) {
     this.place = ModelPath.of("athlete", athlete.name());
     this.log = log;
     this.day = day;
-    this.sessions = sessions;
-    this.load = load;
-    this.progress = progress;
-    this.sides = sides;
-    this.pain = pain;
-    this.odd = odd;
+    this.sessions = seen.sessions();
+    this.load = seen.load();
+    this.progress = seen.progress();
+    this.sides = seen.sides();
+    this.pain = seen.pain();
+    this.odd = seen.odd();
   }
 
   List<Finding> steps() {

@@ -121,7 +121,9 @@ public record Review(
         progress,
         sides,
         pain,
-        new NextSteps(athlete, known, day, sessions, load, progress, sides, pain, odd).steps(),
+        new NextSteps(
+                athlete, known, day, new NextSteps.Seen(sessions, load, progress, sides, pain, odd))
+            .steps(),
         Stream.concat(
                 odd.stream().map(each -> OddTests.finding(each, log)),
                 plans.stream()

@@ -157,8 +157,8 @@ public final class Progression {
     Dose dose = Dose.written(exercise.scheme(), exercise.edge()).onRamp(ramp);
     Optional<Advance> advance = ramp.isPresent() ? Optional.empty() : advance(grip);
     if (advance.isPresent()) {
-      dose = advanced(
-              dose, advance.get(), new Chances(exercise, grip, week, chances - ramped), why);
+      dose =
+          advanced(dose, advance.get(), new Chances(exercise, grip, week, chances - ramped), why);
     }
     if (week.ramp().share() < 1) {
       why.add(new ProgressLink.Returns(week.ramp().share(), week.ramp().from().orElseThrow()));

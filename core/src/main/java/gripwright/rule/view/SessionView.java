@@ -61,44 +61,51 @@ public final class SessionView implements Named, Subject {
   /** The fingers worked hard, one bit each. */
   int hardFingerBits;
 
-  private SessionView(
+  /** What a session is by itself; minutes and body mass are not numbers where there are none. */
+  private record Facts(
       What what,
       LocalDate date,
       String name,
-      PlanView plan,
-      @Nullable WeekView week,
       ModelPath path,
       boolean hard,
       boolean eased,
       double minutes,
       double bodyMass) {
-    this.what = what;
-    this.date = date;
+    /** Returns those of a test or of climbing. */
+    static Facts unplanned(What what, LocalDate date, ModelPath path) {
+      return new Facts(what, date, what.toString(), path, true, false, Double.NaN, Double.NaN);
+    }
+  }
+
+  private SessionView(Facts facts, PlanView plan, @Nullable WeekView week) {
+    what = facts.what();
+    date = facts.date();
     day = date.toEpochDay();
-    this.name = name;
+    name = facts.name();
+    path = facts.path();
+    hard = facts.hard();
+    eased = facts.eased();
+    minutes = facts.minutes();
+    bodyMass = facts.bodyMass();
     this.plan = plan;
     this.week = week;
-    this.path = path;
-    this.hard = hard;
-    this.eased = eased;
-    this.minutes = minutes;
-    this.bodyMass = bodyMass;
     athlete = plan.athleteOn(date);
   }
 
   static SessionView of(DatedSession dated, PlanView plan, @Nullable WeekView week) {
     SessionView session =
         new SessionView(
-            What.TRAINING,
-            dated.date(),
-            dated.name(),
+            new Facts(
+                What.TRAINING,
+                dated.date(),
+                dated.name(),
+                dated.path(),
+                dated.hard(),
+                dated.eased(),
+                dated.minutes(),
+                dated.bodyMass().kilograms()),
             plan,
-            week,
-            dated.path(),
-            dated.hard(),
-            dated.eased(),
-            dated.minutes(),
-            dated.bodyMass().kilograms());
+            week);
     for (PlannedExercise planned : dated.exercises()) {
       ExerciseView exercise = new ExerciseView(planned, session);
       session.exercises.add(exercise);
@@ -112,17 +119,7 @@ public final class SessionView implements Named, Subject {
 
   static SessionView of(DatedRetest retest, PlanView plan, @Nullable WeekView week) {
     SessionView session =
-        new SessionView(
-            What.RETEST,
-            retest.date(),
-            "retest",
-            plan,
-            week,
-            retest.path(),
-            true,
-            false,
-            Double.NaN,
-            Double.NaN);
+        new SessionView(Facts.unplanned(What.RETEST, retest.date(), retest.path()), plan, week);
     retest.setups().forEach(setup -> session.fingerBits |= setup.grip().fingers().bits());
     session.hardFingerBits = session.fingerBits;
     return session;
@@ -130,9 +127,7 @@ public final class SessionView implements Named, Subject {
 
   static SessionView climbing(LocalDate day, PlanView plan, @Nullable WeekView week) {
     ModelPath path = (week == null ? plan.path : week.path()).then("date", day.toString());
-    SessionView session =
-        new SessionView(
-            What.CLIMBING, day, "climbing", plan, week, path, true, false, Double.NaN, Double.NaN);
+    SessionView session = new SessionView(Facts.unplanned(What.CLIMBING, day, path), plan, week);
     session.fingerBits = FingerSet.FOUR.bits();
     session.hardFingerBits = session.fingerBits;
     return session;

@@ -64,12 +64,13 @@ final class GripOverview {
     page.line(
         line(
             "",
-            words.say("grips.taken"),
-            grips.letters(),
-            words.say("grips.roll"),
-            words.say("grips.worst-slip"),
-            words.say("grips.gate"),
-            width));
+            width,
+            new Cells(
+                words.say("grips.taken"),
+                grips.letters(),
+                words.say("grips.roll"),
+                words.say("grips.worst-slip"),
+                words.say("grips.gate"))));
     for (GripSurvey.Row row : survey.rows()) {
       String name = grips.name(row);
       if (name.length() > width) {
@@ -86,12 +87,18 @@ final class GripOverview {
   }
 
   private String line(String name, GripSurvey.Row row, int width) {
-    return row.fit().reachable()
-        ? taken(name, row, width)
-        : line(name, words.say("grips.taken-no"), List.of("", "", "", ""), "", "", "-", width);
+    return line(
+        name,
+        width,
+        row.fit().reachable()
+            ? taken(row)
+            : new Cells(words.say("grips.taken-no"), List.of("", "", "", ""), "", "", "-"));
   }
 
-  private String taken(String name, GripSurvey.Row row, int width) {
+  /** What a line says of a grip. */
+  private record Cells(String taken, List<String> angles, String roll, String worst, String gate) {}
+
+  private Cells taken(GripSurvey.Row row) {
     List<String> angles = new ArrayList<>();
     for (Finger finger : Finger.values()) {
       angles.add(
@@ -100,14 +107,12 @@ final class GripOverview {
               .map(angle -> GripWords.degrees(angle.degrees()))
               .orElse("-"));
     }
-    return line(
-        name,
+    return new Cells(
         ranges.taken(row),
         angles,
         GripWords.degrees(row.fit().wristRoll().degrees()),
         slips.worst(row).orElse("-"),
-        gate(row),
-        width);
+        gate(row));
   }
 
   private String gate(GripSurvey.Row row) {
@@ -117,24 +122,17 @@ final class GripOverview {
             : row.open() ? "grips.gate-open" : "grips.gate-closed");
   }
 
-  private String line(
-      String name,
-      String isTaken,
-      List<String> angles,
-      String roll,
-      String worst,
-      String gate,
-      int width) {
+  private String line(String name, int width, Cells cells) {
     StringBuilder line =
         new StringBuilder(Page.padRight(name, width))
             .append("  ")
-            .append(Page.padRight(isTaken, taken));
-    angles.forEach(angle -> line.append(Page.padLeft(angle, ANGLE)));
-    return line.append(Page.padLeft(roll, ROLL))
+            .append(Page.padRight(cells.taken(), taken));
+    cells.angles().forEach(angle -> line.append(Page.padLeft(angle, ANGLE)));
+    return line.append(Page.padLeft(cells.roll(), ROLL))
         .append("  ")
-        .append(Page.padRight(worst, slip))
+        .append(Page.padRight(cells.worst(), slip))
         .append("  ")
-        .append(gate)
+        .append(cells.gate())
         .toString();
   }
 }
