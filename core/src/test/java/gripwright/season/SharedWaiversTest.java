@@ -60,7 +60,10 @@ class SharedWaiversTest {
     List<Finding> findings = new ArrayList<>();
     for (int i = 1; i <= 100_000; i++) {
       ModelPath place = plan.plan().path().then("waiver", i);
-      findings.add(Finding.warning("plan.waiver-unused", place).about(Topic.UNUSED_WAIVER).with("rule", "sets"));
+      findings.add(
+          Finding.warning("plan.waiver-unused", place)
+              .about(Topic.UNUSED_WAIVER)
+              .with("rule", "sets"));
     }
     CompiledPlan many = plan.withFindings(findings);
     List<CompiledPlan> together =
