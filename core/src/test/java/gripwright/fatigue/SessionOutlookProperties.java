@@ -3,6 +3,7 @@ package gripwright.fatigue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -120,9 +121,8 @@ class SessionOutlookProperties {
   @Property(edgeCases = EdgeCasesMode.NONE)
   void atTheHintedLevelNothingIsReported(@ForAll("lines") Line line) {
     for (Finding finding : reported(line.compile())) {
-      Object hint = finding.arguments().get("level");
-      if (hint != null) {
-        int percent = Integer.parseInt(hint.toString().substring(0, hint.toString().indexOf(' ')));
+      if (finding.arguments().get("level") instanceof Clause level) {
+        int percent = (int) level.arguments().get("percent");
         assertTrue(percent < line.percent());
         assertEquals(
             List.of(),

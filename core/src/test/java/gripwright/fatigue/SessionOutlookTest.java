@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;
 import gripwright.hand.Hands;
@@ -112,9 +113,8 @@ class SessionOutlookTest {
     assertEquals(5, hold.sets());
     assertEquals(6, hold.repetitions());
     assertTrue((double) finding.arguments().get("carried") < 7);
-    String level = (String) finding.arguments().get("level");
-    int percent = Integer.parseInt(level.substring(0, level.indexOf(' ')));
-    assertTrue(percent > 60 && percent < 85, level);
+    int percent = (int) ((Clause) finding.arguments().get("level")).arguments().get("percent");
+    assertTrue(percent > 60 && percent < 85, () -> "level " + percent);
     assertEquals(List.of(), reported(compile(series(percent, 5))));
     assertEquals(
         1, reported(compile(series(percent + 2, 5))).size()); // 1 % may be lost in rounding
