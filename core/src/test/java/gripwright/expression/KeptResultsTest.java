@@ -107,6 +107,14 @@ class KeptResultsTest {
   }
 
   @Test
+  void ofWhatWasSpokenOfBeforeAnotherCollection() {
+    Expression before = load(0).atMost(load(1)).and(ALL.count().atLeast(number(1)));
+    check(ALL.countWhere(before).times(number(LOADS.length)), (root, middle) -> atMost(root));
+    Expression inTheMiddle = load(0).atMost(load(2)).and(ALL.count().atLeast(number(1)));
+    check(sum(ALL.countWhere(inTheMiddle)), (root, middle) -> atMost(root));
+  }
+
+  @Test
   void whatAsksMuchOfEachElementCountsForMore() {
     Expression much = load(0).atMost(load(1));
     for (int i = 0; i < 40; i++) {

@@ -33,6 +33,7 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Range;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
+import gripwright.schedule.ScheduleSize;
 import gripwright.wording.Wording;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -332,6 +333,23 @@ class SeasonBudgetTest {
                 .withProgress((stage, done, of) -> weeks.add(done)));
     assertEquals(List.of("budget.holds"), overruns(stopped).stream().map(Finding::code).toList());
     assertEquals(List.of(), weeks, "it stops in the week that goes over");
+  }
+
+  @Test
+  void whatIsKeptIsCounted() {
+    Meter meter = Budget.standard().meter();
+    CompiledSeason compiled =
+        new SeasonRun(small(), List.of(plan("spring", 3, "brit", "tove").build()), meter).compile();
+    assertEquals(12, meter.taken(Limit.SESSIONS));
+    assertEquals(
+        compiled.plans().stream().mapToLong(p -> ScheduleSize.of(p.schedule()).holds()).sum(),
+        meter.taken(Limit.HOLDS));
+    assertTrue(compiled.findings().stream().anyMatch(f -> f.places().size() == 6));
+    assertEquals(
+        compiled.findings().stream()
+            .mapToInt(f -> Limit.A_FINDING + Math.max(1, f.places().size()))
+            .sum(),
+        meter.taken(Limit.FINDINGS));
   }
 
   @Test

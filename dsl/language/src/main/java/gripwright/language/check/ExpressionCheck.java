@@ -16,6 +16,7 @@ import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Expr;
 import gripwright.language.syntax.ParsedFile;
+import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -36,6 +37,7 @@ final class ExpressionCheck {
   private final ExpressionText text;
   private final ExpressionPaths paths;
   private final ExpressionWords words;
+  private final Kinds kinds = new Kinds();
 
   ExpressionCheck(ParsedFile file, Ledger ledger, RuleNames names, Kind root) {
     this.ledger = ledger;
@@ -67,53 +69,106 @@ final class ExpressionCheck {
   }
 
   private Optional<Expression> value(Expr expr) {
-    if (expr instanceof Amount amount) {
+    return expr.accept(kinds);
+  }
+
+  /** Makes an expression of each kind of value. */
+  private final class Kinds implements Expr.Visitor<Optional<Expression>> {
+    @Override
+    public Optional<Expression> amount(Amount amount) {
       return Optional.of(new Literal.Amount(amount.value(), Optional.ofNullable(amount.unit())));
     }
-    if (expr instanceof Expr.PercentOfMax level) {
-      return Optional.of(Expression.percentOfMax(level.percent()));
-    }
-    if (expr instanceof DateText date) {
+
+    @Override
+    public Optional<Expression> dateText(DateText date) {
       return Optional.of(Expression.date(date.value()));
     }
-    if (expr instanceof Expr.GradeLiteral grade) {
-      return grade(grade);
+
+    @Override
+    public Optional<Expression> text(Text value) {
+      return outside(value);
     }
-    if (expr instanceof Expr.PathExpr path) {
+
+    @Override
+    public Optional<Expression> percentOfMax(Expr.PercentOfMax level) {
+      return Optional.of(Expression.percentOfMax(level.percent()));
+    }
+
+    @Override
+    public Optional<Expression> percentOf(Expr.PercentOf share) {
+      return ExpressionCheck.this.percentOf(share);
+    }
+
+    @Override
+    public Optional<Expression> reserveLevel(Expr.ReserveLevel value) {
+      return outside(value);
+    }
+
+    @Override
+    public Optional<Expression> effortLevel(Expr.EffortLevel value) {
+      return outside(value);
+    }
+
+    @Override
+    public Optional<Expression> gradeLiteral(Expr.GradeLiteral grade) {
+      return ExpressionCheck.this.grade(grade);
+    }
+
+    @Override
+    public Optional<Expression> pathExpr(Expr.PathExpr path) {
       return paths.find(path);
     }
-    if (expr instanceof Expr.Has has) {
+
+    @Override
+    public Optional<Expression> has(Expr.Has has) {
       return paths.first(has.name()).map(Expression::exists);
     }
-    if (expr instanceof Expr.PercentOf share) {
-      return percentOf(share);
+
+    @Override
+    public Optional<Expression> binary(Expr.Binary binary) {
+      return ExpressionCheck.this.binary(binary);
     }
-    if (expr instanceof Expr.Binary binary) {
-      return binary(binary);
-    }
-    if (expr instanceof Expr.Not not) {
+
+    @Override
+    public Optional<Expression> not(Expr.Not not) {
       return truth(not.operand()).map(Expression::not);
     }
-    if (expr instanceof Expr.Negate negate) {
+
+    @Override
+    public Optional<Expression> negate(Expr.Negate negate) {
       return quantity(negate.operand()).map(Expression::negated);
     }
-    if (expr instanceof Expr.Is is) {
-      return value(is.subject()).flatMap(subject -> words.is(is, subject));
+
+    @Override
+    public Optional<Expression> is(Expr.Is is) {
+      return ExpressionCheck.this.value(is.subject()).flatMap(subject -> words.is(is, subject));
     }
-    if (expr instanceof Expr.In in) {
-      return in(in);
+
+    @Override
+    public Optional<Expression> in(Expr.In in) {
+      return ExpressionCheck.this.in(in);
     }
-    if (expr instanceof Expr.BetweenExpr between) {
-      return between(between);
+
+    @Override
+    public Optional<Expression> betweenExpr(Expr.BetweenExpr between) {
+      return ExpressionCheck.this.between(between);
     }
-    if (expr instanceof Expr.Aggregate aggregate) {
-      return aggregate(aggregate);
+
+    @Override
+    public Optional<Expression> aggregate(Expr.Aggregate aggregate) {
+      return ExpressionCheck.this.aggregate(aggregate);
     }
-    if (expr instanceof Expr.Quantifier quantifier) {
-      return quantifier(quantifier);
+
+    @Override
+    public Optional<Expression> quantifier(Expr.Quantifier quantifier) {
+      return ExpressionCheck.this.quantifier(quantifier);
     }
-    ledger.error(expr, "type.not-in-rules", "text", text.of(expr));
-    return Optional.empty();
+
+    /** Reports what has no place in a rule. */
+    private Optional<Expression> outside(Expr value) {
+      ledger.error(value, "type.not-in-rules", "text", text.of(value));
+      return Optional.empty();
+    }
   }
 
   private Optional<Expression> grade(Expr.GradeLiteral grade) {

@@ -126,42 +126,48 @@ final class ProtocolCheck {
   private List<Part> parts(List<Step> steps) {
     List<Part> parts = new ArrayList<>();
     for (Step step : steps) {
-      part(step).ifPresent(parts::add);
+      step.accept(new Steps()).ifPresent(parts::add);
     }
     return parts;
   }
 
-  private Optional<Part> part(Step step) {
-    if (step instanceof Step.HoldStep hold) {
+  private final class Steps implements Step.Visitor<Optional<Part>> {
+    @Override
+    public Optional<Part> repeatStep(Step.RepeatStep repeat) {
+      Optional<Term<Integer>> times = times(repeat.times());
+      Expr resting = repeat.resting();
+      Optional<Term<Duration>> rest =
+          resting == null ? Optional.of(Term.of(Duration.ZERO)) : time(resting, Slot.REST);
+      List<Part> inner = parts(repeat.steps());
+      if (repeat.damaged()) {
+        damaged = true;
+        ledger.spoil();
+      } else if (repeat.steps().isEmpty()) {
+        ledger.error(
+            repeat.times(),
+            "value.missing",
+            "kind",
+            Terms.kind("statement"),
+            "name",
+            "repeat",
+            "missing",
+            "`hold`");
+      }
+      return both(times, rest)
+          .map(x -> new Part.Repeat(times.orElseThrow(), rest.orElseThrow(), inner));
+    }
+
+    @Override
+    public Optional<Part> holdStep(Step.HoldStep hold) {
       Optional<Term<Duration>> time = time(hold.time(), Slot.HOLD);
       Optional<Term<Level>> level = level(hold.level());
       return both(time, level).map(x -> new Part.Hold(time.orElseThrow(), level.orElseThrow()));
     }
-    if (step instanceof Step.RestStep rest) {
+
+    @Override
+    public Optional<Part> restStep(Step.RestStep rest) {
       return time(rest.time(), Slot.REST).map(Part.Rest::new);
     }
-    Step.RepeatStep repeat = (Step.RepeatStep) step;
-    Optional<Term<Integer>> times = times(repeat.times());
-    Expr resting = repeat.resting();
-    Optional<Term<Duration>> rest =
-        resting == null ? Optional.of(Term.of(Duration.ZERO)) : time(resting, Slot.REST);
-    List<Part> inner = parts(repeat.steps());
-    if (repeat.damaged()) {
-      damaged = true;
-      ledger.spoil();
-    } else if (repeat.steps().isEmpty()) {
-      ledger.error(
-          repeat.times(),
-          "value.missing",
-          "kind",
-          Terms.kind("statement"),
-          "name",
-          "repeat",
-          "missing",
-          "`hold`");
-    }
-    return both(times, rest)
-        .map(x -> new Part.Repeat(times.orElseThrow(), rest.orElseThrow(), inner));
   }
 
   private static Optional<Boolean> both(Optional<?> first, Optional<?> second) {

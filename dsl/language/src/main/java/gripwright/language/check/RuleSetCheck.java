@@ -73,7 +73,7 @@ final class RuleSetCheck {
       ledger.spoilIf(declaration.damaged());
       Once once = new Once(ledger);
       for (RuleItem item : declaration.items()) {
-        if (once.first(item, keyword(item))) {
+        if (once.first(item, item.keyword())) {
           take(item);
         }
       }
@@ -86,25 +86,6 @@ final class RuleSetCheck {
           "require",
           "message");
       return scope.flatMap(this::compiled);
-    }
-
-    private String keyword(RuleItem item) {
-      if (item instanceof RuleItem.SeverityItem) {
-        return "severity";
-      }
-      if (item instanceof RuleItem.ScopeItem) {
-        return "for";
-      }
-      if (item instanceof RuleItem.WhenItem) {
-        return "when";
-      }
-      if (item instanceof RuleItem.RequireItem) {
-        return "require";
-      }
-      if (item instanceof RuleItem.MessageItem) {
-        return "message";
-      }
-      return item instanceof RuleItem.SourceItem ? "source" : "never waived";
     }
 
     private void take(RuleItem item) {

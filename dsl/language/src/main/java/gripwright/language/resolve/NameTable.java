@@ -40,24 +40,63 @@ final class NameTable {
   }
 
   void add(ParsedFile file) {
-    for (Declaration declaration : file.declarations()) {
-      if (declaration instanceof Declaration.Athlete athlete) {
-        athletes.add(named(file, athlete, athlete.name(), "athlete"));
-      } else if (declaration instanceof Declaration.Grip grip) {
-        Declared<Declaration.Grip> named = named(file, grip, grip.name(), "grip");
-        grips.add(replacing(named, "grip", grip.replaces(), standard.grips()));
-      } else if (declaration instanceof Declaration.Protocol protocol) {
-        Declared<Declaration.Protocol> named = named(file, protocol, protocol.name(), "protocol");
-        protocols.add(replacing(named, "protocol", protocol.replaces(), standard.protocols()));
-      } else if (declaration instanceof Declaration.Rules rules) {
-        ruleSets.add(builtIn(named(file, rules, rules.name(), "rule-set")));
-      } else if (declaration instanceof Declaration.Plan plan) {
-        plans.add(named(file, plan, plan.name(), "plan"));
-      } else if (declaration instanceof Declaration.Compare compare) {
-        comparisons.add(named(file, compare, compare.name(), "comparison"));
-      } else if (declaration instanceof Declaration.Log log) {
-        logs.add(new Declared<>(file, log, log.athlete(), false));
-      }
+    Adding adding = new Adding(file);
+    file.declarations().forEach(declaration -> declaration.accept(adding));
+  }
+
+  /** Adds a declaration to those of its kind; tells whether it is about something with a name. */
+  private final class Adding implements Declaration.Visitor<Boolean> {
+    private final ParsedFile file;
+
+    Adding(ParsedFile file) {
+      this.file = file;
+    }
+
+    @Override
+    public Boolean language(Declaration.Language language) {
+      return false;
+    }
+
+    @Override
+    public Boolean use(Declaration.Use use) {
+      return false;
+    }
+
+    @Override
+    public Boolean athlete(Declaration.Athlete athlete) {
+      return athletes.add(named(file, athlete, athlete.name(), "athlete"));
+    }
+
+    @Override
+    public Boolean grip(Declaration.Grip grip) {
+      Declared<Declaration.Grip> named = named(file, grip, grip.name(), "grip");
+      return grips.add(replacing(named, "grip", grip.replaces(), standard.grips()));
+    }
+
+    @Override
+    public Boolean protocol(Declaration.Protocol protocol) {
+      Declared<Declaration.Protocol> named = named(file, protocol, protocol.name(), "protocol");
+      return protocols.add(replacing(named, "protocol", protocol.replaces(), standard.protocols()));
+    }
+
+    @Override
+    public Boolean plan(Declaration.Plan plan) {
+      return plans.add(named(file, plan, plan.name(), "plan"));
+    }
+
+    @Override
+    public Boolean rules(Declaration.Rules rules) {
+      return ruleSets.add(builtIn(named(file, rules, rules.name(), "rule-set")));
+    }
+
+    @Override
+    public Boolean log(Declaration.Log log) {
+      return logs.add(new Declared<>(file, log, log.athlete(), false));
+    }
+
+    @Override
+    public Boolean compare(Declaration.Compare compare) {
+      return comparisons.add(named(file, compare, compare.name(), "comparison"));
     }
   }
 

@@ -4,4 +4,9 @@ import gripwright.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** A number with its unit; null where none is written, which is right for counts and scores. */
-public record Amount(int id, double value, @Nullable Unit unit) implements Expr {}
+public record Amount(int id, double value, @Nullable Unit unit) implements Expr {
+  @Override
+  public <R> R accept(Visitor<R> visitor) {
+    return visitor.amount(this);
+  }
+}

@@ -9,11 +9,58 @@ import org.jspecify.annotations.Nullable;
  */
 public sealed interface Declaration extends Syntax {
 
+  /** Answers with what a visitor has for this kind. */
+  <R> R accept(Visitor<R> visitor);
+
+  /**
+   * One answer for each kind of declaration.
+   *
+   * @param <R> what is answered
+   */
+  interface Visitor<R> {
+    /** Answers for the version of the language. */
+    R language(Language declaration);
+
+    /** Answers for another file that is used. */
+    R use(Use declaration);
+
+    /** Answers for an athlete. */
+    R athlete(Athlete declaration);
+
+    /** Answers for a grip. */
+    R grip(Grip declaration);
+
+    /** Answers for a protocol. */
+    R protocol(Protocol declaration);
+
+    /** Answers for a plan. */
+    R plan(Plan declaration);
+
+    /** Answers for rules. */
+    R rules(Rules declaration);
+
+    /** Answers for a log. */
+    R log(Log declaration);
+
+    /** Answers for a comparison. */
+    R compare(Compare declaration);
+  }
+
   /** {@code language 1}: the version of the language the file is written in. */
-  record Language(int id, Amount version) implements Declaration {}
+  record Language(int id, Amount version) implements Declaration {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.language(this);
+    }
+  }
 
   /** {@code use "file.grip"}: another file whose names are meant here too. */
-  record Use(int id, Text path) implements Declaration {}
+  record Use(int id, Text path) implements Declaration {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.use(this);
+    }
+  }
 
   /** {@code athlete NAME { ... }}: who is trained. */
   record Athlete(int id, Word name, @Nullable Text title, List<AthleteItem> items, boolean damaged)
@@ -21,6 +68,11 @@ public sealed interface Declaration extends Syntax {
     /** Copies the lists. */
     public Athlete {
       items = List.copyOf(items);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.athlete(this);
     }
   }
 
@@ -37,6 +89,11 @@ public sealed interface Declaration extends Syntax {
     public Grip {
       items = List.copyOf(items);
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.grip(this);
+    }
   }
 
   /** {@code protocol NAME { ... }}: how holds and rests follow each other. */
@@ -52,6 +109,11 @@ public sealed interface Declaration extends Syntax {
     public Protocol {
       items = List.copyOf(items);
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.protocol(this);
+    }
   }
 
   /** {@code plan NAME { ... }}: what is trained in which weeks. */
@@ -60,6 +122,11 @@ public sealed interface Declaration extends Syntax {
     /** Copies the lists. */
     public Plan {
       items = List.copyOf(items);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.plan(this);
     }
   }
 
@@ -70,6 +137,11 @@ public sealed interface Declaration extends Syntax {
     public Rules {
       rules = List.copyOf(rules);
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.rules(this);
+    }
   }
 
   /** {@code log ATHLETE { ... }}: what was tested, trained and felt. */
@@ -77,6 +149,11 @@ public sealed interface Declaration extends Syntax {
     /** Copies the lists. */
     public Log {
       lines = List.copyOf(lines);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.log(this);
     }
   }
 
@@ -86,6 +163,11 @@ public sealed interface Declaration extends Syntax {
     /** Copies the lists. */
     public Compare {
       items = List.copyOf(items);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.compare(this);
     }
   }
 }

@@ -6,6 +6,25 @@ import org.jspecify.annotations.Nullable;
 /** One step of the work: a hold, a rest, or steps that repeat. */
 public sealed interface Step extends ProtocolItem {
 
+  /** Answers with what a visitor has for this kind. */
+  <R> R accept(Visitor<R> visitor);
+
+  /**
+   * One answer for each kind of step.
+   *
+   * @param <R> what is answered
+   */
+  interface Visitor<R> {
+    /** Answers for steps done again. */
+    R repeatStep(RepeatStep step);
+
+    /** Answers for a hold. */
+    R holdStep(HoldStep step);
+
+    /** Answers for a rest. */
+    R restStep(RestStep step);
+  }
+
   /** {@code repeat 6 resting 3 s { ... }}: steps done again, with a rest between repeats. */
   record RepeatStep(int id, Expr times, @Nullable Expr resting, List<Step> steps, boolean damaged)
       implements Step {
@@ -13,11 +32,26 @@ public sealed interface Step extends ProtocolItem {
     public RepeatStep {
       steps = List.copyOf(steps);
     }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.repeatStep(this);
+    }
   }
 
   /** {@code hold 7 s at level}. */
-  record HoldStep(int id, Expr time, Expr level) implements Step {}
+  record HoldStep(int id, Expr time, Expr level) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.holdStep(this);
+    }
+  }
 
   /** {@code rest 30 s}. */
-  record RestStep(int id, Expr time) implements Step {}
+  record RestStep(int id, Expr time) implements Step {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.restStep(this);
+    }
+  }
 }
