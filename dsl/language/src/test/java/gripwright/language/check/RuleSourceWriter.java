@@ -33,6 +33,7 @@ final class RuleSourceWriter {
       import gripwright.ability.GradeScale;
       import gripwright.expression.Kind;
       import gripwright.expression.Scope;
+      import gripwright.finding.Topic;
       import gripwright.quantity.Unit;
       import java.util.List;
       import java.util.Optional;
@@ -89,6 +90,7 @@ final class RuleSourceWriter {
     java.append("  private static Rule ").append(camel(rule.name())).append("() { return Rule.");
     java.append(rule.severity().word()).append('(').append(quoted(rule.name()));
     java.append(", Scope.").append(rule.scope().name()).append(')');
+    rule.topic().ifPresent(t -> java.append(".about(Topic.").append(t.name()).append(')'));
     rule.when().ifPresent(when -> java.append(".when(").append(source(when)).append(')'));
     java.append(".require(").append(source(rule.require())).append(')');
     java.append(".message(").append(quoted(rule.message())).append(')');

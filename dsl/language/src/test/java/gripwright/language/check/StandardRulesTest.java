@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ModelPath;
+import gripwright.finding.Topic;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
 import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Reader;
+import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
 import gripwright.rule.StandardRules;
 import gripwright.wording.Wording;
@@ -20,6 +22,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The built-in rules as text and as Java are the same rules. */
@@ -27,6 +31,14 @@ class StandardRulesTest {
 
   private static final Path JAVA =
       Path.of("../../core/src/main/java/gripwright/rule/StandardRules.java");
+
+  /** What breaches are about: data for other code, for which the language has no words. */
+  private static final Map<String, Topic> TOPICS =
+      Map.of(
+          "split-grip-gate", Topic.EXPERIENCE,
+          "single-finger-gate", Topic.EXPERIENCE,
+          "grip-needs-gate", Topic.PREREQUISITES,
+          "injured-finger", Topic.INJURY);
 
   @Test
   void theJavaFormEqualsTheText() throws IOException {
@@ -89,7 +101,25 @@ class StandardRulesTest {
       }
       assertEquals(
           List.of(), findings.stream().map(f -> f.report(Wording.english()).toString()).toList());
-      return sets;
+      return sets.stream().map(StandardRulesTest::withTopics).toList();
     }
+  }
+
+  private static RuleSet withTopics(RuleSet set) {
+    return new RuleSet(
+        set.name(), set.title(), set.rules().stream().map(StandardRulesTest::withTopic).toList());
+  }
+
+  private static Rule withTopic(Rule rule) {
+    return new Rule(
+        rule.name(),
+        rule.severity(),
+        rule.scope(),
+        rule.when(),
+        rule.require(),
+        rule.message(),
+        rule.source(),
+        rule.neverWaived(),
+        Optional.ofNullable(TOPICS.get(rule.name())));
   }
 }
