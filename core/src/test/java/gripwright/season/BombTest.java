@@ -197,23 +197,26 @@ class BombTest {
       steps = List.of(new Scheme.Repeat(1_000, Duration.ofSeconds(1), steps));
     }
     Scheme endless = new Scheme(steps);
-    String measured =
+    List<Object> measured =
         Work.atMost(
             10_000,
             () ->
-                endless.size()
-                    + " "
-                    + endless.duration().toDays()
-                    + " "
-                    + endless.timeUnderLoad().toDays()
-                    + " "
-                    + endless.levels()
-                    + " "
-                    + endless.holdTime()
-                    + " "
-                    + endless.repetitionsPerSet());
+                List.of(
+                    endless.size(),
+                    endless.duration().toDays(),
+                    endless.timeUnderLoad().toDays(),
+                    endless.levels(),
+                    endless.holdTime().orElseThrow(),
+                    endless.repetitionsPerSet()));
     assertEquals(
-        Scheme.ENDLESS + " 46296296 34722222 [50 % max] Optional[PT3S] 1000000000", measured);
+        List.of(
+            Scheme.ENDLESS,
+            46_296_296L,
+            34_722_222L,
+            List.of(new Level.OfMax(0.5)),
+            Duration.ofSeconds(3),
+            1_000_000_000),
+        measured);
   }
 
   @Test

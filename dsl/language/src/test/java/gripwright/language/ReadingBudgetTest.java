@@ -207,8 +207,13 @@ class ReadingBudgetTest {
   void readingStopsWithinALargeFile() {
     String large = "language 1\n" + "protocol p {\n hold 7 s at 60 % max\n}\n".repeat(20_000);
     AtomicInteger looks = new AtomicInteger();
-    Budget budget = Budget.standard().withCancellation(() -> looks.incrementAndGet() > 20);
+    List<Stage> stages = new ArrayList<>();
+    Budget budget =
+        Budget.standard()
+            .withCancellation(() -> looks.incrementAndGet() > 20)
+            .withProgress((stage, done, of) -> stages.add(stage));
     assertEquals(List.of("budget.cancelled"), codes(read(large, budget).findings()));
+    assertEquals(List.of(Stage.READING), stages, "the file was not read to its end");
     assertEquals(21, looks.get());
   }
 
