@@ -86,13 +86,13 @@ final class PlanParts {
 
   /** Tells whether two blocks say the same, in whatever order. */
   static boolean sameContent(Block.Content one, Block.Content other) {
-    return alike(one.sessions(), other.sessions())
-        && alike(one.advances(), other.advances())
-        && alike(one.eases(), other.eases())
-        && alike(one.introductions(), other.introductions());
+    return sameParts(one.sessions(), other.sessions())
+        && sameParts(one.advances(), other.advances())
+        && sameParts(one.eases(), other.eases())
+        && sameParts(one.introductions(), other.introductions());
   }
 
-  private static boolean alike(List<?> one, List<?> other) {
+  private static boolean sameParts(List<?> one, List<?> other) {
     return one.size() == other.size() && new HashSet<>(one).equals(new HashSet<>(other));
   }
 }

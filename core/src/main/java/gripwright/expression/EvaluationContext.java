@@ -86,7 +86,10 @@ public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluatio
     }
   }
 
-  /** Returns the context inside the element that misses by most; the first of those alike. */
+  /**
+   * Returns the context inside the element that misses by most; the first if several miss by as
+   * much.
+   */
   private Optional<EvaluationContext> worst(Condition.Quantify every) {
     List<?> elements = ExpressionCompiler.things(every.collection(), this);
     if (elements.isEmpty()) {

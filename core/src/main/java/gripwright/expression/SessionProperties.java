@@ -46,7 +46,7 @@ final class SessionProperties {
         .quantity(
             "body-mass",
             Dimension.MASS,
-            "The body mass that loads were reckoned with; missing for retests and climbing.")
+            "The body mass that loads were calculated with; missing for retests and climbing.")
         .many("exercises", Kind.EXERCISE, "Its exercises in order.")
         .many("fingers", Kind.FINGER, FingerProperties.DOC)
         .one("week", Kind.WEEK, "The week it is in.")

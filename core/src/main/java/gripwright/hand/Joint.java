@@ -17,8 +17,8 @@ public enum Joint {
   DIP;
 
   /**
-   * Returns what the middle of a range of flexion can be, in a grip and in a hand alike. Wide on
-   * purpose: our own.
+   * Returns what the middle of a range of flexion can be, in a grip as in a hand. Wide on purpose:
+   * our own.
    */
   public Range middleOfRange() {
     return switch (this) {

@@ -39,7 +39,8 @@ public final class RuleCheck {
    * reason; a waiver that waives nothing is {@code plan.waiver-unused}, and one of a rule that is
    * never waived is {@code plan.waiver-refused}. The numbers of a finding are those of the place
    * that misses the limit by most, which its argument {@code worst} names if that is not the first.
-   * The order of rule sets changes nothing. Findings come in the order of their first date.
+   * The order of rule sets changes nothing. Findings come in the order of their first date. The
+   * work has no limit here; {@link #check(Schedule, LogTimeline, List, Meter)} has one.
    *
    * @param schedule dated sessions
    * @param timeline what is known of the athlete

@@ -31,7 +31,7 @@ final class Worst {
   }
 
   /**
-   * Returns the place that misses the limit by most; the first of those alike.
+   * Returns the place that misses the limit by most; the first if several miss by as much.
    *
    * @param breaches of one rule, at least one
    */

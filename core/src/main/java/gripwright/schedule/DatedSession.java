@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param minutes warm-up, holds, rests and changes together, rounded up
  * @param hard true if any exercise is hard
  * @param eased true if the week is eased
- * @param bodyMass what the loads were reckoned with
+ * @param bodyMass what the loads were calculated with
  * @param placedBecause why it is on this day
  * @param exercises in the order of training
  * @param path where it stands; a {@code week} in a path is the week of the block
