@@ -13,7 +13,9 @@ public interface Message {
 
   /**
    * Returns the facts by the names that the sentence has for them. A fact may be a message itself,
-   * or a collection of facts.
+   * or a collection of facts. None unless a message has some.
    */
-  Map<String, Object> arguments();
+  default Map<String, Object> arguments() {
+    return Map.of();
+  }
 }

@@ -2,7 +2,6 @@ package gripwright.hand;
 
 import gripwright.finding.Message;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -42,10 +41,5 @@ public enum Finger implements Message {
   @Override
   public String key() {
     return "common.finger-" + word();
-  }
-
-  @Override
-  public Map<String, Object> arguments() {
-    return Map.of();
   }
 }

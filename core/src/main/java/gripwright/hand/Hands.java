@@ -3,7 +3,6 @@ package gripwright.hand;
 import gripwright.finding.Message;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -52,10 +51,5 @@ public enum Hands implements Message {
   @Override
   public String key() {
     return this == BOTH ? "common.either-hand" : "common." + word + "-hand";
-  }
-
-  @Override
-  public Map<String, Object> arguments() {
-    return Map.of();
   }
 }

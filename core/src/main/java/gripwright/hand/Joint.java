@@ -3,7 +3,6 @@ package gripwright.hand;
 import gripwright.finding.Message;
 import gripwright.quantity.Range;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -63,11 +62,6 @@ public enum Joint {
         case PIP -> "common.middle-joint";
         case DIP -> "common.end-joint";
       };
-    }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
     }
   }
 

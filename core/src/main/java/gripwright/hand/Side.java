@@ -2,7 +2,6 @@ package gripwright.hand;
 
 import gripwright.finding.Message;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -38,10 +37,5 @@ public enum Side implements Message {
   @Override
   public String key() {
     return "common.side-" + word();
-  }
-
-  @Override
-  public Map<String, Object> arguments() {
-    return Map.of();
   }
 }

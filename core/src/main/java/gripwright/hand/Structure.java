@@ -2,7 +2,6 @@ package gripwright.hand;
 
 import gripwright.finding.Message;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -66,10 +65,5 @@ public enum Structure implements Message {
   @Override
   public String key() {
     return "common.structure-" + word();
-  }
-
-  @Override
-  public Map<String, Object> arguments() {
-    return Map.of();
   }
 }

@@ -157,11 +157,6 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     }
 
     @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
-
-    @Override
     public boolean isUsedBy(Done done) {
       return true;
     }

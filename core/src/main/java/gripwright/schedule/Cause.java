@@ -203,11 +203,6 @@ public sealed interface Cause extends Message {
     public String key() {
       return "cause.after-pain";
     }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
   }
 
   /**

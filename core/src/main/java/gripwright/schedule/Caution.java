@@ -31,11 +31,6 @@ public sealed interface Caution extends Message {
     public String key() {
       return "caution." + name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
   }
 
   /**

@@ -137,11 +137,6 @@ public record GripMix(
     public String key() {
       return "derivation.mix-not-named";
     }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
   }
 
   /**

@@ -20,11 +20,6 @@ public sealed interface LoadLink extends Derivation {
     }
 
     @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
-
-    @Override
     public double value() {
       return load.kilograms();
     }
@@ -47,11 +42,6 @@ public sealed interface LoadLink extends Derivation {
     }
 
     @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
-
-    @Override
     public double value() {
       return added.kilograms();
     }
@@ -71,11 +61,6 @@ public sealed interface LoadLink extends Derivation {
     @Override
     public String key() {
       return "derivation.level-share";
-    }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
     }
 
     @Override
@@ -185,11 +170,6 @@ public sealed interface LoadLink extends Derivation {
     }
 
     @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
-
-    @Override
     public double value() {
       return kilograms;
     }
@@ -209,11 +189,6 @@ public sealed interface LoadLink extends Derivation {
     @Override
     public String key() {
       return "derivation.body-mass";
-    }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
     }
 
     @Override
@@ -239,11 +214,6 @@ public sealed interface LoadLink extends Derivation {
     }
 
     @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
-
-    @Override
     public double value() {
       return Math.abs(kilograms);
     }
@@ -263,11 +233,6 @@ public sealed interface LoadLink extends Derivation {
     @Override
     public String key() {
       return "derivation.total-load";
-    }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
     }
 
     @Override

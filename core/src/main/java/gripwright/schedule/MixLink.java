@@ -128,11 +128,6 @@ public sealed interface MixLink extends Derivation {
     }
 
     @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
-
-    @Override
     public double value() {
       return mix.margin();
     }
@@ -155,11 +150,6 @@ public sealed interface MixLink extends Derivation {
     }
 
     @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
-
-    @Override
     public double value() {
       return mix.carryOver() * 100;
     }
@@ -179,11 +169,6 @@ public sealed interface MixLink extends Derivation {
     @Override
     public String key() {
       return "derivation.mix-score";
-    }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
     }
 
     @Override

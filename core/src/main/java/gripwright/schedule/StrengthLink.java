@@ -109,11 +109,6 @@ public sealed interface StrengthLink extends Derivation {
     }
 
     @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
-    }
-
-    @Override
     public double value() {
       return load.kilograms();
     }
@@ -133,11 +128,6 @@ public sealed interface StrengthLink extends Derivation {
     @Override
     public String key() {
       return "derivation.maximum-lower";
-    }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
     }
 
     @Override

@@ -5,7 +5,6 @@ import gripwright.quantity.Dimension;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import java.util.Locale;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -117,10 +116,5 @@ enum Slot implements Message {
   @Override
   public String key() {
     return "term.slot-" + name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  @Override
-  public Map<String, Object> arguments() {
-    return Map.of();
   }
 }

@@ -13,7 +13,6 @@ import gripwright.quantity.Numbers;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /** Reads what a protocol's places and parameters can hold: counts, times and levels. */
@@ -45,11 +44,6 @@ final class Values {
     @Override
     public String key() {
       return "term.parameter-" + name().toLowerCase(Locale.ROOT);
-    }
-
-    @Override
-    public Map<String, Object> arguments() {
-      return Map.of();
     }
   }
 
