@@ -9,6 +9,8 @@ module gripwright.core {
   exports gripwright.finding;
   exports gripwright.ability;
   exports gripwright.hand;
+  exports gripwright.statics;
+  exports gripwright.pose;
   exports gripwright.grip;
   exports gripwright.tissue;
   exports gripwright.strength;

@@ -1,4 +1,4 @@
-/** Tests for plan files and rules: a folder of files beside the findings expected of them. */
+/** Tests for plan files and rules: a folder of files with the findings expected of each. */
 module gripwright.testkit {
   requires static org.jspecify;
   requires transitive gripwright.language;

@@ -1,5 +1,5 @@
-/** A program that hosts the library: one class builds a plan in Java, the other reads one. */
-module club.skarvdal.host {
+/** Programs that embed the library. */
+module example.host {
   requires static org.jspecify;
   requires gripwright.core;
   requires gripwright.language;

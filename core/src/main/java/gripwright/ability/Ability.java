@@ -3,6 +3,7 @@ package gripwright.ability;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -13,7 +14,11 @@ import java.util.Optional;
  * <p>The conversion follows the comparative table of Draper et al. 2015, Sports Technology
  * 8(3-4):88-94, one step of the French and Yosemite scales a number; recalled from memory, not read
  * off the printed table. The UIAA and the two boulder columns are less certain than the others and
- * have not been verified. Ordered by the IRCRA number. Immutable.
+ * have not been verified; below V4 and above V16 they go on by one step a number, which is our own.
+ *
+ * <p>French letters below 6 are read as half grades: {@code 5a} and {@code 5b} are 5, {@code 5c} is
+ * 5+. A Yosemite grade without its letter is the easiest of the four. Both are common practice.
+ * Ordered by the IRCRA number. Immutable.
  *
  * @param scale the scale the grade was given on
  * @param grade the grade as it is written on that scale, in lower case
@@ -35,13 +40,26 @@ public record Ability(GradeScale scale, String grade, int ircra) implements Comp
     "1", "2", "3", "3+", "4", "4+", "5-", "5", "5+", "6-", "6", "6+", "7-", "7", "7+", "8-", "8",
     "8+", "", "9-", "9", "9+", "", "10-", "10", "10+", "", "11-", "11", "11+", "", "12-"
   };
-  // From 18 on; several grades may share a number.
+  // From 14 on; several grades may share a number.
   private static final String[] FONT = {
-    "6b 6b+", "6c 6c+", "7a", "7a+", "7b 7b+", "7c", "7c+", "8a", "8a+", "8b", "8b+", "8c", "8c+"
+    "4 4+", "5", "5+", "6a 6a+", "6b 6b+", "6c 6c+", "7a", "7a+", "7b 7b+", "7c", "7c+", "8a",
+    "8a+", "8b", "8b+", "8c", "8c+", "9a"
   };
-  private static final int FIRST_BOULDER = 18;
-  private static final int FIRST_V = 4;
+  private static final int FIRST_BOULDER = 14;
+
+  /** Other ways to write a grade; what says less than a grade of the table is the easiest it is. */
+  private static final Map<GradeScale, Map<String, String>> ALSO =
+      Map.of(
+          GradeScale.FRENCH,
+          Map.of("4a", "4", "4b", "4", "4c", "4+", "5a", "5", "5b", "5", "5c", "5+"),
+          GradeScale.YDS,
+          Map.of(
+              "5.10", "5.10a", "5.11", "5.11a", "5.12", "5.12a", "5.13", "5.13a", "5.14", "5.14a",
+              "5.15", "5.15a"));
+
   private static final int LAST = 32;
+  private static final int NEAR = 2;
+  private static final int LONGEST_NUMBER = 9;
 
   /**
    * Checks that the parts belong together.
@@ -76,7 +94,7 @@ public record Ability(GradeScale scale, String grade, int ircra) implements Comp
             () -> new IllegalArgumentException("not a grade: " + scale.word() + " " + grade));
   }
 
-  /** Returns the grades of a scale, easiest first. */
+  /** Returns the grades of a scale, easiest first, each as the table writes it. */
   public static List<String> grades(GradeScale scale) {
     List<String> grades = new ArrayList<>();
     for (int n = 1; n <= LAST; n++) {
@@ -89,13 +107,51 @@ public record Ability(GradeScale scale, String grade, int ircra) implements Comp
     return grades;
   }
 
+  /**
+   * Returns the grades of a scale between which something belongs that is no grade of it: two
+   * easier and two harder ones, fewer at an end of the scale. What begins with no number belongs
+   * before all.
+   *
+   * @param written what was written for a grade
+   */
+  public static List<String> near(GradeScale scale, String written) {
+    List<String> grades = grades(scale);
+    String wanted = ordered(written.toLowerCase(Locale.ROOT));
+    int place = 0;
+    while (place < grades.size() && ordered(grades.get(place)).compareTo(wanted) < 0) {
+      place++;
+    }
+    return grades.subList(Math.max(0, place - NEAR), Math.min(grades.size(), place + NEAR));
+  }
+
+  /**
+   * Returns a grade with numbers of one length and minus before plus, so that text order serves.
+   */
+  private static String ordered(String grade) {
+    StringBuilder text = new StringBuilder();
+    int digits = 0;
+    for (int i = grade.length() - 1; i >= 0; i--) {
+      char sign = grade.charAt(i);
+      boolean digit = sign >= '0' && sign <= '9';
+      if (!digit && digits > 0) {
+        text.append("0".repeat(Math.max(0, LONGEST_NUMBER - digits)));
+      }
+      digits = digit ? digits + 1 : 0;
+      text.append(sign == '-' ? '!' : sign == '+' ? '~' : sign);
+    }
+    text.append("0".repeat(digits > 0 ? Math.max(0, LONGEST_NUMBER - digits) : 0));
+    return text.reverse().toString();
+  }
+
   /** Returns the first grade at this IRCRA number on another scale, if that scale reaches it. */
   public Optional<String> on(GradeScale other) {
     String names = names(other, ircra);
     return names.isEmpty() ? Optional.empty() : Optional.of(names.split(" ", -1)[0]);
   }
 
-  private static Optional<Integer> number(GradeScale scale, String grade) {
+  private static Optional<Integer> number(GradeScale scale, String written) {
+    Objects.requireNonNull(scale, "scale");
+    String grade = ALSO.getOrDefault(scale, Map.of()).getOrDefault(written, written);
     for (int n = 1; n <= LAST; n++) {
       if (!grade.isEmpty() && List.of(names(scale, n).split(" ", -1)).contains(grade)) {
         return Optional.of(n);
@@ -112,7 +168,7 @@ public record Ability(GradeScale scale, String grade, int ircra) implements Comp
       case YDS -> YDS[number - 1];
       case UIAA -> UIAA[number - 1];
       case FONT -> bouldered ? FONT[boulder] : "";
-      case V -> bouldered ? Integer.toString(boulder + FIRST_V) : "";
+      case V -> bouldered ? Integer.toString(boulder) : "";
       case IRCRA -> Integer.toString(number);
     };
   }

@@ -24,7 +24,7 @@ public enum GradeScale {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Finds the scale a word stands for. */
+  /** Returns the scale for a word. */
   public static Optional<GradeScale> parse(String word) {
     Objects.requireNonNull(word, "word");
     for (GradeScale scale : values()) {

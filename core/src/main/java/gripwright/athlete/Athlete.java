@@ -28,9 +28,9 @@ import java.util.Set;
  * Who a plan is for. Immutable.
  *
  * @param name kebab-case, unique in a project
- * @param title the name people use
+ * @param title the displayed name
  * @param born date of birth
- * @param bodyMass as last weighed when this was written; the log may say more
+ * @param bodyMass as last weighed when this was written; the log may have newer values
  * @param trained structured finger training so far
  * @param ability level on a published scale
  * @param sex as published norms report it, if given
@@ -38,10 +38,10 @@ import java.util.Set;
  * @param right the right hand
  * @param familiar grips already used in training
  * @param injuries past and present, in the order written
- * @param available time to train by weekday; a day that is missing is not available
+ * @param available time to train by weekday; a missing day is not available
  * @param climbing regular climbing, by weekday
- * @param away when no training is possible
- * @param equipment what there is to train with
+ * @param away times without training
+ * @param equipment training equipment
  */
 public record Athlete(
     String name,
@@ -61,10 +61,10 @@ public record Athlete(
     Equipment equipment) {
 
   /**
-   * Time in training, as it stood on a day.
+   * Time in training, as of a day.
    *
    * @param months 0 to 1200
-   * @param asOf the day; empty means the first day of whatever plan is compiled
+   * @param asOf the day; empty means the first day of the plan that is compiled
    */
   public record Experience(double months, Optional<LocalDate> asOf) {
     /**
@@ -85,8 +85,8 @@ public record Athlete(
     /**
      * Returns the months on another day, growing with the calendar; never below 0.
      *
-     * @param day the day asked for
-     * @param planFrom the first day of the plan, which stands in where no day is written
+     * @param day the day
+     * @param planFrom the first day of the plan, used if no day is written
      */
     public double monthsOn(LocalDate day, LocalDate planFrom) {
       long days = day.toEpochDay() - asOf.orElse(planFrom).toEpochDay();
@@ -120,7 +120,7 @@ public record Athlete(
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if the time is not above 0 and up to a day
+     * @throws IllegalArgumentException if the time is not above 0 and up to 16 h
      */
     public ClimbingDay {
       Objects.requireNonNull(day, "day");
@@ -165,8 +165,8 @@ public record Athlete(
    * Copies and checks the parts.
    *
    * @throws IllegalArgumentException if body mass, a time or a year is outside its {@link Range},
-   *     there is no available day, a grip is familiar twice, or something happened before the date
-   *     of birth
+   *     there is no available day, a grip is familiar twice, or an event is before the date of
+   *     birth
    */
   public Athlete {
     Objects.requireNonNull(name, "name");
@@ -190,7 +190,7 @@ public record Athlete(
         available.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(available));
     climbing = List.copyOf(climbing);
     away = List.copyOf(away);
-    Range.YEAR.check(born);
+    Range.BIRTH.check(born);
     Range.BODY_MASS.check(bodyMass);
     if (available.isEmpty()) {
       throw new IllegalArgumentException("athlete " + name + " has no available day");
@@ -241,7 +241,9 @@ public record Athlete(
     return side == Side.LEFT ? left : right;
   }
 
-  /** Returns the shape of a side's hand; breadth that was not measured is estimated by the sex. */
+  /**
+   * Returns the shape of a side's hand; a breadth that was not measured is estimated from the sex.
+   */
   public HandShape shape(Side side) {
     return HandShape.of(hand(side), sex);
   }
@@ -257,7 +259,7 @@ public record Athlete(
     return new Builder(name);
   }
 
-  /** Collects what is known of an athlete. Not thread-safe. */
+  /** Collects the parts of an athlete. Not thread-safe. */
   public static final class Builder {
     private final String name;
     private String title;
@@ -282,7 +284,7 @@ public record Athlete(
       this.title = name;
     }
 
-    /** Sets the name people use. */
+    /** Sets the displayed name. */
     public Builder title(String text) {
       Objects.requireNonNull(text, "text");
       title = text;
@@ -303,7 +305,7 @@ public record Athlete(
       return this;
     }
 
-    /** Sets the months of structured finger training, as they stand when a plan begins. */
+    /** Sets the months of structured finger training at the beginning of a plan. */
     public Builder trained(double months) {
       return trained(new Experience(months, Optional.empty()));
     }
@@ -329,7 +331,7 @@ public record Athlete(
       return this;
     }
 
-    /** Sets both hands alike. */
+    /** Sets both hands to the same measures. */
     public Builder hand(Hand both) {
       Objects.requireNonNull(both, "both");
       left = Optional.of(both);
@@ -337,7 +339,7 @@ public record Athlete(
       return this;
     }
 
-    /** Sets one hand; set both alike first. */
+    /** Sets one hand; set both hands first. */
     public Builder hand(Side side, Hand hand) {
       Objects.requireNonNull(side, "side");
       Objects.requireNonNull(hand, "hand");
@@ -406,7 +408,7 @@ public record Athlete(
       return this;
     }
 
-    /** Sets how load is taken off. */
+    /** Sets how load is removed. */
     public Builder assist(Load step, Load limit) {
       Objects.requireNonNull(step, "step");
       Objects.requireNonNull(limit, "limit");

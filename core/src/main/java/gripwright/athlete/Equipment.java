@@ -11,11 +11,11 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What there is to train with: edges, weight to add, and weight that can be taken off.
+ * Training equipment: edges, weight to add, and weight that can be removed.
  *
  * @param edges depths, in the order written
  * @param added how load is added, if it can be
- * @param assist how load is taken off, if it can be
+ * @param assist how load is removed, if it can be
  */
 public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Steps> assist) {
 
@@ -47,8 +47,11 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     }
   }
 
-  /** Share of a step that counts as none, so that 80.25 / 1.25 is not taken for a little less. */
+  /** Share of a step that counts as zero, so that rounding of 80.25 / 1.25 doesn't lose a step. */
   private static final double TOLERANCE = 1e-9;
+
+  /** How far two depths may be apart and be one edge, in mm: our own number. */
+  private static final double SAME_EDGE = 0.2;
 
   /** A total up to this much, in kg, is no load: nobody hangs from an edge by nothing. */
   private static final double NOTHING = 1e-6;
@@ -76,18 +79,27 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     }
   }
 
-  /** Tells whether there is an edge of this depth, to a hundredth of a millimetre. */
+  /** Tells whether there is an edge of this depth: {@link #isSameEdge the same} as one of them. */
   public boolean has(Length edge) {
-    return edges.stream().anyMatch(e -> Math.abs(e.millimetres() - edge.millimetres()) < 0.005);
+    return edges.stream().anyMatch(e -> isSameEdge(e, edge));
   }
 
   /**
-   * Returns the greatest total load that can be built and is not above a wanted one.
+   * Tells whether two depths are those of one edge: at most 0.2 mm apart. So 0.79 inch, which is
+   * 20.07 mm, is the edge of 20 mm: half of the last digit of an inch with two digits is 0.13 mm.
+   * The limit is our own number.
+   */
+  public static boolean isSameEdge(Length one, Length other) {
+    return Math.abs(one.millimetres() - other.millimetres()) <= SAME_EDGE + TOLERANCE;
+  }
+
+  /**
+   * Returns the greatest total load that can be built without exceeding a wanted load.
    *
-   * @param wanted the total load asked for
-   * @param bodyMass the athlete's mass; zero where a weight is lifted from the floor
-   * @return the total, above 0 kg, or empty if even the least that can be built is above what is
-   *     wanted
+   * @param wanted the wanted total load
+   * @param bodyMass the athlete's mass; zero for a weight lifted from the floor
+   * @return the total, above 0 kg, or empty if even the least load that can be built is above the
+   *     wanted one
    */
   public Optional<Load> greatestUpTo(Load wanted, Load bodyMass) {
     double difference = wanted.kilograms() - bodyMass.kilograms();
@@ -105,6 +117,20 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     return steps <= assist.get().count()
         ? load(bodyMass.minus(Load.ofKilograms(steps * step)))
         : Optional.empty();
+  }
+
+  /**
+   * Tells whether the greatest load that can be built is below a wanted one by a step or more: the
+   * equipment lacks load to add, not a smaller step.
+   *
+   * @param wanted the wanted total load
+   * @param bodyMass the athlete's mass; zero where a weight is lifted from the floor
+   */
+  public boolean endsBelow(Load wanted, Load bodyMass) {
+    double difference = wanted.kilograms() - bodyMass.kilograms();
+    return added
+        .map(a -> whole(difference / a.step().kilograms()) > a.count())
+        .orElse(difference > TOLERANCE);
   }
 
   private static Optional<Load> load(Load total) {

@@ -1,21 +1,27 @@
 package gripwright.athlete;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
+import gripwright.finding.WrittenReason;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.quantity.Range;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * An injury of a finger.
  *
  * @param finger which finger
- * @param structure what is hurt
+ * @param structure the injured structure
  * @param side which hand; empty if both or not said
  * @param from the day it happened
  * @param cleared the day a practitioner cleared it, if they have
+ * @param clearedBy who cleared it, if written; never without the day
  * @param note in the coach's words
  */
 public record Injury(
@@ -24,13 +30,21 @@ public record Injury(
     Optional<Side> side,
     LocalDate from,
     Optional<LocalDate> cleared,
+    Optional<String> clearedBy,
     Optional<String> note) {
 
+  /** Weeks of return to load after clearance: our own number, also used by the built-in rules. */
+  public static final int WEEKS_OF_RETURN = 12;
+
+  /** Months after clearance in which strength is expected to be lower: our own number. */
+  private static final int MONTHS_NEAR = 12;
+
   /**
-   * Checks the dates.
+   * Checks the dates and who cleared it.
    *
    * @throws IllegalArgumentException if it was cleared before it happened, or a year is outside
-   *     1900 to 2199
+   *     1900 to 2199, a clearance has a person but no day, or the person's name has no letter and
+   *     no digit
    */
   public Injury {
     Objects.requireNonNull(finger, "finger");
@@ -38,12 +52,79 @@ public record Injury(
     Objects.requireNonNull(side, "side");
     Objects.requireNonNull(from, "from");
     Objects.requireNonNull(cleared, "cleared");
+    Objects.requireNonNull(clearedBy, "clearedBy");
     Objects.requireNonNull(note, "note");
     Range.YEAR.check(from);
     cleared.ifPresent(Range.YEAR::check);
     if (cleared.isPresent() && cleared.get().isBefore(from)) {
       throw new IllegalArgumentException("cleared " + cleared.get() + " before " + from);
     }
+    if (clearedBy.isPresent() && cleared.isEmpty()) {
+      throw new IllegalArgumentException("cleared by " + clearedBy.get() + " on no day");
+    }
+    clearedBy.ifPresent(who -> WrittenReason.check(who, "who cleared the injury"));
+  }
+
+  /**
+   * Creates an injury without the name of the person who cleared it.
+   *
+   * @throws IllegalArgumentException as the other constructor does
+   */
+  public Injury(
+      Finger finger,
+      Structure structure,
+      Optional<Side> side,
+      LocalDate from,
+      Optional<LocalDate> cleared,
+      Optional<String> note) {
+    this(finger, structure, side, from, cleared, Optional.empty(), note);
+  }
+
+  /**
+   * Returns this injury as cleared by somebody.
+   *
+   * @param who a practitioner, in words
+   * @throws IllegalArgumentException if there is no day of clearance, or the name has no letter and
+   *     no digit
+   */
+  public Injury clearedBy(String who) {
+    return new Injury(finger, structure, side, from, cleared, Optional.of(who), note);
+  }
+
+  /**
+   * Tells whether a day is in the weeks of return: the day of clearance or up to {@value
+   * #WEEKS_OF_RETURN} weeks after it. Skin has no such weeks.
+   */
+  public boolean isReturning(LocalDate day) {
+    return isReturning(day, day);
+  }
+
+  /**
+   * Tells whether strength is expected to be lower on a day: from the injury on until a year after
+   * its clearance.
+   */
+  public boolean isNear(LocalDate day) {
+    Objects.requireNonNull(day, "day");
+    return !day.isBefore(from)
+        && cleared.filter(on -> !day.isBefore(on.plusMonths(MONTHS_NEAR))).isEmpty();
+  }
+
+  /** Tells whether any day from a first to a last one lies in the weeks of return. */
+  public boolean isReturning(LocalDate first, LocalDate last) {
+    return structure != Structure.SKIN
+        && cleared
+            .filter(c -> !last.isBefore(c) && first.isBefore(c.plusWeeks(WEEKS_OF_RETURN)))
+            .isPresent();
+  }
+
+  /** Returns the place of the injury. */
+  public Message place() {
+    Map<String, Object> arguments = new TreeMap<>();
+    arguments.put("finger", finger);
+    arguments.put("structure", structure);
+    side.ifPresent(hand -> arguments.put("side", hand));
+    return new Clause(
+        side.isPresent() ? "common.place-structure-side" : "common.place-structure", arguments);
   }
 
   /** Tells whether the injury has happened and is not yet cleared on a day. */

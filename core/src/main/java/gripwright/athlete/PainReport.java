@@ -4,18 +4,26 @@ import gripwright.finding.Message;
 import gripwright.quantity.Range;
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Pain on a day. Immutable.
  *
  * @param date the day
  * @param score 0 to 10
- * @param stops true if it calls for stopping
- * @param rising true if it rises in its place week on week
- * @param where what hurt, and how
+ * @param stops true if it stops training
+ * @param rising true if it rises in its place for the second week in a row
+ * @param until the first day on which training may continue, if the pain stops it and the day is
+ *     known
+ * @param where place and kind of the pain
  */
 public record PainReport(
-    LocalDate date, double score, boolean stops, boolean rising, Message where) {
+    LocalDate date,
+    double score,
+    boolean stops,
+    boolean rising,
+    Optional<LocalDate> until,
+    Message where) {
 
   /**
    * Checks the score.
@@ -24,7 +32,13 @@ public record PainReport(
    */
   public PainReport {
     Objects.requireNonNull(date, "date");
+    Objects.requireNonNull(until, "until");
     Objects.requireNonNull(where, "where");
     Range.PAIN.check(score);
+  }
+
+  /** Tells whether it stops training on a day. */
+  public boolean stopsOn(LocalDate day) {
+    return stops && !day.isBefore(date) && until.filter(end -> !day.isBefore(end)).isEmpty();
   }
 }

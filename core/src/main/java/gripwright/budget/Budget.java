@@ -22,10 +22,10 @@ import java.util.function.LongSupplier;
  *         .withCancellation(request::isCancelled);
  * }</pre>
  *
- * <p>What goes over ends in one finding of the {@code budget.} family, an error, so that what was
- * left undone is never taken for whole. All limits but deadline and cancellation are counts: the
- * same input ends in the same result on every machine. An interrupted thread stops a run too, and
- * stays interrupted.
+ * <p>Exceeding it ends the run with one error of the {@code budget.} family, so that an incomplete
+ * result is never taken as complete. All limits but deadline and cancellation are counts: the same
+ * input gives the same result on every machine. Interrupting the thread stops a run too, and the
+ * thread stays interrupted.
  *
  * @see Limit
  */
@@ -40,9 +40,9 @@ public final class Budget {
   private final Progress progress;
 
   /**
-   * How long a run may take.
+   * The time a run may take.
    *
-   * @param time from its beginning
+   * @param time time from its beginning
    * @param nanoTime the host's monotonic clock
    */
   record Deadline(Duration time, LongSupplier nanoTime) {}
@@ -60,7 +60,9 @@ public final class Budget {
     this.progress = progress;
   }
 
-  /** Returns the budget of the defaults: no deadline, no cancellation but that of the thread. */
+  /**
+   * Returns the default budget: without a deadline, and cancelled only by interrupting the thread.
+   */
   public static Budget standard() {
     return STANDARD;
   }
@@ -102,7 +104,7 @@ public final class Budget {
   /**
    * Returns this budget with a flag that cancels.
    *
-   * @param flag returns true once no result is wanted any more; asked often, from the thread that
+   * @param flag returns true once no result is wanted any more; called often, on the thread that
    *     does the work
    */
   public Budget withCancellation(BooleanSupplier flag) {
@@ -119,7 +121,7 @@ public final class Budget {
     return most.getOrDefault(limit, limit.standard());
   }
 
-  /** Begins a run: counts are 0, and the deadline counts from now. */
+  /** Starts a run: counts are 0, and the deadline counts from now. */
   public Meter meter() {
     return new Meter(this, true);
   }

@@ -3,16 +3,15 @@ package gripwright.budget;
 import java.util.Locale;
 
 /**
- * What a budget limits, each with its default. The defaults leave several times the room that a
- * squad of 30 athletes needs for a year of daily sessions, and keep a compile within 256 MB of
- * memory.
+ * The limits of a budget, each with its default. The defaults are several times what a squad of 30
+ * athletes needs for a year of daily sessions, and keep a compile within 256 MB of memory.
  */
 public enum Limit {
   /** Characters of a file that is read, in UTF-16 units. */
   CHARACTERS(4 << 20),
   /** Words, numbers and signs of a file that is read. */
   TOKENS(1_000_000),
-  /** How deep braces and brackets stand in each other. */
+  /** Nesting depth of braces and brackets. */
   NESTING(200),
   /** Operators of one expression. */
   OPERATORS(500),
@@ -25,22 +24,22 @@ public enum Limit {
   /** Holds and rests of one exercise, written out. */
   EXERCISE(10_000),
   /**
-   * Holds and rests of all plans of a compile, for all their athletes, in all their weeks. What
-   * takes memory of its own counts as several: see {@code gripwright.plan.PlanSize}.
+   * Holds and rests of all plans of a compile, for all their athletes, in all their weeks. Other
+   * parts that take memory count as several: see {@code gripwright.plan.PlanSize}.
    */
   HOLDS(4_000_000),
   /** Dated sessions of all plans of a compile, for all their athletes. */
   SESSIONS(100_000),
-  /** Places that findings of a compile list; a finding itself counts as {@link #A_FINDING}. */
+  /** Places listed in findings of a compile; a finding itself counts as {@link #A_FINDING}. */
   FINDINGS(1_000_000),
-  /** Evaluation steps of rules: things that were looked at. */
+  /** Evaluation steps of rules: things visited. */
   WORK(200_000_000),
-  /** Values that rules keep while a plan is checked: what was read, and pairs of sessions. */
+  /** Values that rules keep while a plan is checked: values read, and pairs of sessions. */
   VALUES(10_000_000),
-  /** Steps of the search for days. */
+  /** Steps of the search for training days. */
   PLACEMENT(500_000_000);
 
-  /** What a finding counts of {@link #FINDINGS}, beside the places that it lists. */
+  /** The count of a finding in {@link #FINDINGS}, besides its places. */
   public static final int A_FINDING = 10;
 
   private final long standard;
@@ -54,7 +53,7 @@ public enum Limit {
     return standard;
   }
 
-  /** Returns the word by which a finding names it, such as {@code weeks}. */
+  /** Returns its word in findings, such as {@code weeks}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }

@@ -5,12 +5,15 @@ import java.time.Duration;
 import java.util.Optional;
 
 /**
- * Counts what one run takes of its budget and stops it by {@link OverBudget}. A run that was
- * stopped is over: whoever catches that takes up no more work with this meter. Not thread-safe.
+ * Counts the work of one run and stops it by throwing {@link OverBudget}. A stopped run is over:
+ * code that catches the exception must not continue with this meter. Not thread-safe.
  */
 public final class Meter {
 
-  /** Counted steps between two looks at clock and flags: few enough to stop within milliseconds. */
+  /**
+   * Counted steps between two checks of deadline and cancellation: few enough to stop within
+   * milliseconds.
+   */
   private static final long STEPS_BETWEEN_LOOKS = 1024;
 
   private final Budget budget;
@@ -29,20 +32,22 @@ public final class Meter {
     begun = stops ? budget.deadline().map(d -> d.nanoTime().getAsLong()).orElse(0L) : 0;
   }
 
-  /** Returns a meter that counts and never stops, for work whose caller bounds it otherwise. */
+  /**
+   * Returns a meter that counts without a limit, for work that the caller bounds in another way.
+   */
   public static Meter unbounded() {
     return new Meter(Budget.standard(), false);
   }
 
-  /** Returns what the run may take. */
+  /** Returns the budget of the run. */
   public Budget budget() {
     return budget;
   }
 
   /**
-   * Counts what is taken.
+   * Counts work.
    *
-   * @throws OverBudget if that is more than is left, or the run was cancelled or is late
+   * @throws OverBudget if that exceeds the budget, or the run was cancelled or is out of time
    */
   public void take(Limit limit, long more) {
     int i = limit.ordinal();
@@ -60,18 +65,18 @@ public final class Meter {
     }
   }
 
-  /** Gives back what is not kept any more. */
+  /** Reduces the count by what is no longer kept. */
   public void giveBack(Limit limit, long less) {
     used[limit.ordinal()] -= less;
   }
 
-  /** Returns how much was taken so far. */
+  /** Returns the count so far. */
   public long taken(Limit limit) {
     return used[limit.ordinal()];
   }
 
   /**
-   * Checks the size of one thing, before it is made.
+   * Checks the size of one thing, before it is built.
    *
    * @throws OverBudget if it is larger than the limit
    */
@@ -82,9 +87,9 @@ public final class Meter {
   }
 
   /**
-   * Looks at clock and flags.
+   * Checks deadline and cancellation.
    *
-   * @throws OverBudget if the run was cancelled or is late
+   * @throws OverBudget if the run was cancelled or is out of time
    */
   public void look() {
     steps = 0;
@@ -107,9 +112,9 @@ public final class Meter {
   }
 
   /**
-   * Reports progress, and looks at clock and flags.
+   * Reports progress, and checks deadline and cancellation.
    *
-   * @throws OverBudget if the run was cancelled or is late
+   * @throws OverBudget if the run was cancelled or is out of time
    */
   public void progress(Stage stage, long done, long of) {
     budget.progress().report(stage, done, Math.max(done, of));

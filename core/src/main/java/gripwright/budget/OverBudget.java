@@ -3,8 +3,8 @@ package gripwright.budget;
 import java.util.Optional;
 
 /**
- * Stops a run whose budget is used up. Thrown where work is counted and caught where a run begins,
- * which makes a finding of it: no caller of a reading or a compile sees it.
+ * Stops a run whose budget is used up. Thrown while work is counted, and caught where the run
+ * begins and turned into a finding: callers of a reading or a compile never see it.
  */
 public final class OverBudget extends RuntimeException {
 
@@ -18,7 +18,7 @@ public final class OverBudget extends RuntimeException {
   }
 
   private OverBudget(Overrun overrun, Optional<String> rule) {
-    super(overrun.toString(), null, false, false); // no stack trace: it is no mistake
+    super(overrun.toString(), null, false, false); // no stack trace: not a programming error
     this.overrun = overrun;
     this.rule = rule;
   }
@@ -33,7 +33,10 @@ public final class OverBudget extends RuntimeException {
     return rule;
   }
 
-  /** Returns this with the name of the rule that was being applied; one that is known stays. */
+  /**
+   * Returns this with the name of the rule that was being applied; a name that is already known is
+   * kept.
+   */
   public OverBudget in(String name) {
     return rule.isPresent() ? this : new OverBudget(overrun, Optional.of(name));
   }

@@ -5,31 +5,31 @@ import java.time.Duration;
 /** Why a run was stopped. */
 public sealed interface Overrun {
 
-  /** Answers with what a visitor has for this kind. */
+  /** Returns what the visitor returns for this kind. */
   <R> R accept(Visitor<R> visitor);
 
   /**
-   * One answer for each kind of reason.
+   * One method for each kind of reason.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for more than a limit allows. */
+    /** Visits an exceeded limit. */
     R tooMuch(TooMuch overrun);
 
-    /** Answers for a deadline that passed. */
+    /** Visits a passed deadline. */
     R outOfTime(OutOfTime overrun);
 
-    /** Answers for a host that wants no result any more. */
+    /** Visits a cancellation. */
     R cancelled(Cancelled overrun);
   }
 
   /**
-   * More than a limit allows.
+   * A limit was exceeded.
    *
-   * @param limit what went over
-   * @param found how much there is, or was when the run was stopped
-   * @param most how much the budget allows
+   * @param limit the limit
+   * @param found the count, at least when the run was stopped
+   * @param most the most that the budget allows
    */
   record TooMuch(Limit limit, long found, long most) implements Overrun {
     @Override
@@ -51,7 +51,7 @@ public sealed interface Overrun {
   }
 
   /**
-   * The host wants no result any more.
+   * The host cancelled the run.
    *
    * @param interrupted true if the thread was interrupted, false if the host's flag was set
    */

@@ -1,6 +1,9 @@
 package gripwright.budget;
 
-/** Is informed of progress. Called often, on the thread that does the work: it should be quick. */
+/**
+ * Receives reports of progress. Called often, on the thread that does the work, so it should be
+ * quick.
+ */
 @FunctionalInterface
 public interface Progress {
 
@@ -10,9 +13,9 @@ public interface Progress {
   /**
    * Reports progress.
    *
-   * @param stage what is being done
-   * @param done how much of it is done
-   * @param of how much there is, as far as is known; never less than {@code done}
+   * @param stage the stage of the run
+   * @param done amount done
+   * @param of total amount as far as known; never less than {@code done}
    */
   void report(Stage stage, long done, long of);
 }

@@ -1,6 +1,6 @@
 /**
  * How much work a host allows: a {@link gripwright.budget.Budget} describes it, a {@link
- * gripwright.budget.Meter} counts what one run takes of it. The limits are counts, so that the same
+ * gripwright.budget.Meter} counts the work of one run. The limits are counts, so that the same
  * input ends at the same place on every machine; time and cancellation come from the host, since
  * the library has no clock.
  */

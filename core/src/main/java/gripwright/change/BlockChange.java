@@ -9,7 +9,7 @@ public sealed interface BlockChange extends PlanChange {
   /** Returns the name of the block. */
   String block();
 
-  /** Answers with what a visitor has for this kind of change. */
+  /** Returns what the visitor returns for this kind of change. */
   <R> R accept(Visitor<R> visitor);
 
   @Override
@@ -18,7 +18,7 @@ public sealed interface BlockChange extends PlanChange {
   }
 
   /**
-   * A block is new.
+   * A block was added.
    *
    * @param block its name
    * @param date its first day
@@ -37,7 +37,7 @@ public sealed interface BlockChange extends PlanChange {
   }
 
   /**
-   * A block is gone.
+   * A block was removed.
    *
    * @param block its name
    * @param date its first day before
@@ -95,7 +95,7 @@ public sealed interface BlockChange extends PlanChange {
   }
 
   /**
-   * A week is eased that was not, or no longer.
+   * A week became an eased (deload) week, or no longer is one.
    *
    * @param week the week now
    */
@@ -122,7 +122,7 @@ public sealed interface BlockChange extends PlanChange {
   }
 
   /**
-   * A block is written otherwise, such as when it gets harder, and trains the same all the same.
+   * A block is written differently, such as when it gets harder, but trains the same.
    *
    * @param block its name
    * @param date its first day now
@@ -140,27 +140,27 @@ public sealed interface BlockChange extends PlanChange {
   }
 
   /**
-   * One answer for each kind of change of a block.
+   * One method for each kind of change of a block.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for a block that is new. */
+    /** Visits an added block. */
     R blockAdded(BlockAdded change);
 
-    /** Answers for a block that is gone. */
+    /** Visits a removed block. */
     R blockDropped(BlockDropped change);
 
-    /** Answers for a block that begins earlier or later. */
+    /** Visits a block that begins earlier or later. */
     R blockMoved(BlockMoved change);
 
-    /** Answers for a block that is longer or shorter. */
+    /** Visits a block that is longer or shorter. */
     R blockResized(BlockResized change);
 
-    /** Answers for a week that is eased, or no longer. */
+    /** Visits a week that became an eased week or no longer is one. */
     R weekEased(WeekEased change);
 
-    /** Answers for a block that trains the same and is written otherwise. */
+    /** Visits a block that is written differently but trains the same. */
     R blockRewritten(BlockRewritten change);
   }
 }

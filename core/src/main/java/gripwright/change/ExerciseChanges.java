@@ -14,12 +14,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Finds what changed between the exercises of two sessions that stand for each other. */
+/** Finds the changes between the exercises of two corresponding sessions. */
 final class ExerciseChanges {
 
   private ExerciseChanges() {}
 
-  /** Returns what differs between two sessions that stand for each other, but for their days. */
+  /** Returns the differences between two corresponding sessions, except for their days. */
   static List<PlanChange> between(Pair<DatedSession> sessions) {
     List<PlanChange> changes = new ArrayList<>();
     List<PlannedExercise> olds = new ArrayList<>(sessions.before().exercises());
@@ -90,7 +90,7 @@ final class ExerciseChanges {
         && one.setup().lifting() == other.setup().lifting();
   }
 
-  /** Returns what differs between two exercises that stand for each other, but for level. */
+  /** Returns the differences between two corresponding exercises, except for the level. */
   private static List<Measure> differences(PlannedExercise was, PlannedExercise is) {
     List<Measure> found = new ArrayList<>();
     note(found, Measure.PROTOCOL, was, is, PlannedExercise::protocol);
@@ -110,7 +110,7 @@ final class ExerciseChanges {
     return found;
   }
 
-  /** Returns two exercises as they were asked; empty if one of them was trained unasked. */
+  /** Returns two exercises as planned; empty if one of them was not planned. */
   private static Optional<Pair<PlannedExercise>> asked(
       Pair<DatedSession> sessions, Pair<PlannedExercise> exercises) {
     Optional<PlannedExercise> was = asked(sessions.before(), exercises.before());
@@ -118,7 +118,9 @@ final class ExerciseChanges {
         .flatMap(is -> was.map(w -> new Pair<>(w, is)));
   }
 
-  /** What was trained has a load of its own; the level is that of the plan for it. */
+  /**
+   * Returns an exercise as planned, since a trained one has its own load but the level of the plan.
+   */
   private static Optional<PlannedExercise> asked(DatedSession session, PlannedExercise exercise) {
     return session.happened().isEmpty()
         ? Optional.of(exercise)
@@ -134,13 +136,13 @@ final class ExerciseChanges {
                         .findFirst());
   }
 
-  /** Returns which exercise of its session it is, as its place says. */
+  /** Returns the number of an exercise in its session, from its place. */
   private static String number(PlannedExercise exercise) {
     List<ModelPath.Step> steps = exercise.path().steps();
     return steps.isEmpty() ? "" : steps.get(steps.size() - 1).name();
   }
 
-  /** Returns a load as documents write it: what is less than 0.1 g is noise of reckoning. */
+  /** Returns a load as documents write it: less than 0.1 g is rounding noise. */
   private static BigDecimal rounded(Load load) {
     return Numbers.rounded(load.kilograms(), 4);
   }

@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * Two things that stand for each other.
+ * Two corresponding things.
  *
- * @param before the one before
- * @param after the one now
+ * @param before the earlier one
+ * @param after the later one
  */
 record Pair<T>(T before, T after) {
 
-  /** Pairs what goes together, in order, and takes it out of both lists. */
+  /** Pairs corresponding elements, in order, and removes them from both lists. */
   static <T> List<Pair<T>> taken(List<T> olds, List<T> news, Together<T> together) {
     List<Pair<T>> pairs = new ArrayList<>();
     for (T old : List.copyOf(olds)) {
@@ -37,7 +37,7 @@ record Pair<T>(T before, T after) {
     }
   }
 
-  /** Tells whether two things go together. */
+  /** Tells whether two things correspond. */
   interface Together<T> {
     boolean are(T before, T after);
   }

@@ -13,8 +13,8 @@ import java.util.Optional;
  * One way in which a compiled plan differs in meaning from another. {@link PlanChanges} finds them.
  *
  * <p>Blocks are compared by name, weeks by their number in the block, sessions by name in their
- * week, exercises by what is trained. Where a block or the whole plan was only moved, its sessions
- * are not listed one by one.
+ * week, exercises by what is trained. If a block or the whole plan was only moved, its sessions are
+ * not listed one by one.
  */
 public sealed interface PlanChange
     permits BlockChange,
@@ -27,13 +27,13 @@ public sealed interface PlanChange
         PlanChange.WaiverDropped,
         PlanChange.PartChanged {
 
-  /** Returns the day from which the change is felt: of the later plan where it has one. */
+  /** Returns the day from which the change has an effect, in the later plan if possible. */
   LocalDate date();
 
   /** Returns which kind of change it is. */
   Kind kind();
 
-  /** Answers with what a visitor has for this kind of change. */
+  /** Returns what the visitor returns for this kind of change. */
   <R> R accept(Visitor<R> visitor);
 
   /**
@@ -60,7 +60,7 @@ public sealed interface PlanChange
   }
 
   /**
-   * The day that the plan works towards is another.
+   * The goal of the plan changed.
    *
    * @param date first day of the later plan
    * @param before the goal before; empty without one
@@ -104,11 +104,11 @@ public sealed interface PlanChange
   }
 
   /**
-   * Tests are new, gone, or on another day.
+   * Tests were added, removed or moved.
    *
-   * @param date the day now, or the day before where they are gone
-   * @param before tests as they were; empty where they are new
-   * @param after tests as they are; empty where they are gone
+   * @param date the new day, or the old day if they were removed
+   * @param before the old tests; empty if they were added
+   * @param after the new tests; empty if they were removed
    */
   record RetestChanged(LocalDate date, List<DatedRetest> before, List<DatedRetest> after)
       implements PlanChange {
@@ -165,27 +165,29 @@ public sealed interface PlanChange
     }
   }
 
-  /** What is written for a plan as a whole and shows in no day by itself. */
+  /** A part of the plan as a whole that shows on no day by itself. */
   enum Part {
     /** Its title for people. */
     TITLE,
     /** Which grips the climbing ahead uses. */
     DEMAND,
-    /** Rule sets that apply beside the built-in rules. */
+    /** Rule sets that apply in addition to the built-in rules. */
     RULES,
     /** Greatest rise of the week's load. */
     WEEKLY_RISE,
-    /** What counts how much when grips are chosen. */
-    WEIGHTS
+    /** Weights for choosing grips. */
+    WEIGHTS,
+    /** Who supervises the sessions. */
+    SUPERVISION
   }
 
   /**
-   * What is written for the plan as a whole is another.
+   * A part of the plan as a whole changed.
    *
    * @param date first day of the later plan
-   * @param part what
-   * @param before how it was; empty where it was not written
-   * @param after how it is; empty where it is not written
+   * @param part the part
+   * @param before the old value; empty if it was not written
+   * @param after the new value; empty if it is not written
    */
   record PartChanged(LocalDate date, Part part, Optional<Message> before, Optional<Message> after)
       implements PlanChange {
@@ -204,81 +206,81 @@ public sealed interface PlanChange
   enum Kind {
     /** The whole plan begins on another day. */
     PLAN_MOVED,
-    /** Another day that the plan works towards. */
+    /** Another goal. */
     GOAL_CHANGED,
-    /** A block that is new. */
+    /** An added block. */
     BLOCK_ADDED,
-    /** A block that is gone. */
+    /** A removed block. */
     BLOCK_DROPPED,
     /** A block that begins earlier or later. */
     BLOCK_MOVED,
     /** A block that is longer or shorter. */
     BLOCK_RESIZED,
-    /** A week that is eased, or no longer. */
+    /** A week that became an eased week or no longer is one. */
     WEEK_EASED,
-    /** A session that is new. */
+    /** An added session. */
     SESSION_ADDED,
-    /** A session that is gone. */
+    /** A removed session. */
     SESSION_DROPPED,
     /** A session on another day. */
     SESSION_MOVED,
-    /** A session that takes another time. */
+    /** A session with another duration. */
     SESSION_TIMED,
-    /** An exercise that is new. */
+    /** An added exercise. */
     EXERCISE_ADDED,
-    /** An exercise that is gone. */
+    /** A removed exercise. */
     EXERCISE_DROPPED,
-    /** One thing about an exercise that is another. */
+    /** A changed property of an exercise. */
     EXERCISE_CHANGED,
     /** A grip that starts in another week. */
     GRIP_STARTS,
-    /** Tests that are new, gone or moved. */
+    /** Tests that were added, removed or moved. */
     RETEST_CHANGED,
-    /** A waiver that is new. */
+    /** An added waiver. */
     WAIVER_ADDED,
-    /** A waiver that is gone. */
+    /** A removed waiver. */
     WAIVER_DROPPED,
     /** Another text for the plan as a whole. */
     PART_CHANGED,
-    /** A block that trains the same and is written otherwise. */
+    /** A block that is written differently but trains the same. */
     BLOCK_REWRITTEN
   }
 
   /**
-   * One answer for each kind of change.
+   * One method for each kind of change.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for the whole plan begins on another day. */
+    /** Visits a plan that begins on another day. */
     R planMoved(PlanMoved change);
 
-    /** Answers for another day that the plan works towards. */
+    /** Visits another goal. */
     R goalChanged(GoalChanged change);
 
-    /** Answers for a grip that starts in another week. */
+    /** Visits a grip that starts in another week. */
     R gripStarts(GripStarts change);
 
-    /** Answers for tests that are new, gone or moved. */
+    /** Visits tests that were added, removed or moved. */
     R retestChanged(RetestChanged change);
 
-    /** Answers for a waiver that is new. */
+    /** Visits an added waiver. */
     R waiverAdded(WaiverAdded change);
 
-    /** Answers for a waiver that is gone. */
+    /** Visits a removed waiver. */
     R waiverDropped(WaiverDropped change);
 
-    /** Answers for another text for the plan as a whole. */
+    /** Visits another text for the plan as a whole. */
     R partChanged(PartChanged change);
 
-    /** Answers for a change of a block or week. */
+    /** Visits a change of a block or week. */
     R block(BlockChange change);
 
-    /** Answers for a change of a session. */
+    /** Visits a change of a session. */
     R session(SessionChange change);
   }
 
-  /** Returns the session that a change is about: as it is now, or as it was where it is gone. */
+  /** Returns the session of a change: the new one, or the old one if it was removed. */
   static Optional<DatedSession> session(PlanChange change) {
     return change instanceof SessionChange about ? Optional.of(about.session()) : Optional.empty();
   }

@@ -20,8 +20,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Compares two schedules in meaning: what is trained, when, and how hard. Names of files, order of
- * declarations, derivations and findings play no part.
+ * Compares the meaning of two schedules: what is trained, when, and how hard. Names of files, order
+ * of declarations, derivations and findings do not matter.
  */
 public final class PlanChanges {
 
@@ -29,7 +29,7 @@ public final class PlanChanges {
   private final Schedule after;
   private final List<PlanChange> changes = new ArrayList<>();
 
-  /** Days by which each block of both plans is later than before, by its name. */
+  /** Days by which each block of both plans moved later, by name. */
   private final Map<String, Long> delays = new LinkedHashMap<>();
 
   private PlanChanges(Schedule before, Schedule after) {
@@ -38,8 +38,9 @@ public final class PlanChanges {
   }
 
   /**
-   * Returns what changed from one schedule to another, by date; empty if and only if both say the
-   * same and train the same on the same days, with the same tests, goal and waivers.
+   * Returns what changed from one schedule to another, by date; empty if and only if both have the
+   * same text in meaning and the same training on the same days, with the same tests, goal and
+   * waivers.
    */
   public static List<PlanChange> between(Schedule before, Schedule after) {
     PlanChanges found = new PlanChanges(before, after);
@@ -50,7 +51,7 @@ public final class PlanChanges {
     found.compareTests();
     found.compareWaivers();
     found.compareWriting();
-    found.changes.sort(Comparator.comparing(PlanChange::date)); // stable: order of finding stays
+    found.changes.sort(Comparator.comparing(PlanChange::date)); // stable within a day
     return List.copyOf(found.changes);
   }
 
@@ -65,7 +66,7 @@ public final class PlanChanges {
     }
   }
 
-  /** Tells of what is written for the plan as a whole, and of blocks whose sessions stay alike. */
+  /** Adds changes of the plan as a whole, and of blocks whose sessions stay the same. */
   private void compareWriting() {
     Map<PlanChange.Part, Message> were = PlanParts.of(before.plan());
     Map<PlanChange.Part, Message> are = PlanParts.of(after.plan());
@@ -144,7 +145,7 @@ public final class PlanChanges {
     return blocks;
   }
 
-  /** A week of a block: what is the same week in both plans. */
+  /** A week of a block, the key of corresponding weeks. */
   private record WeekKey(String block, int week) implements Comparable<WeekKey> {
     @Override
     public int compareTo(WeekKey other) {
@@ -209,7 +210,7 @@ public final class PlanChanges {
     news.forEach(s -> changes.add(new SessionChange.SessionAdded(s)));
   }
 
-  /** Tells of grips whose first week is another. */
+  /** Adds grips that start in another week. */
   private void compareGrips() {
     Map<String, DatedSession> firstBefore = firstUses(before);
     Map<String, DatedSession> firstAfter = firstUses(after);

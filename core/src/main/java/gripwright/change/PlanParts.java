@@ -17,12 +17,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** What a coach wrote for a plan or a block, so that two of them can be held beside each other. */
+/** The parts of a plan or a block as written, for comparison. */
 final class PlanParts {
 
   private PlanParts() {}
 
-  /** Returns what is written for the plan as a whole; a part that is not written is missing. */
+  /** Returns the parts of the plan as a whole, without those that are not written. */
   static Map<Part, Message> of(Plan plan) {
     Map<Part, Message> parts = new EnumMap<>(Part.class);
     plan.title().ifPresent(title -> parts.put(Part.TITLE, new WrittenText(title)));
@@ -56,10 +56,11 @@ final class PlanParts {
                   "transfer",
                   percent(plan.weights().carryOver()))));
     }
+    plan.supervisedBy().ifPresent(who -> parts.put(Part.SUPERVISION, new WrittenText(who)));
     return parts;
   }
 
-  /** Returns the day that a plan works towards. */
+  /** Returns the goal of a plan. */
   static Optional<Message> goal(Plan plan) {
     return plan.towards()
         .map(
@@ -84,7 +85,7 @@ final class PlanParts {
     return Numbers.rounded(share * 100, 3);
   }
 
-  /** Tells whether two blocks say the same, in whatever order. */
+  /** Tells whether two blocks have the same content in any order. */
   static boolean sameContent(Block.Content one, Block.Content other) {
     return sameParts(one.sessions(), other.sessions())
         && sameParts(one.advances(), other.advances())

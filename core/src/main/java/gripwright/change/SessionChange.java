@@ -4,10 +4,10 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 
-/** A change of a session or of what is trained in it. */
+/** A change of a session or of its exercises. */
 public sealed interface SessionChange extends PlanChange {
 
-  /** Returns the session: as it is now, or as it was where it is gone. */
+  /** Returns the session: the new one, or the old one if it was removed. */
   DatedSession session();
 
   @Override
@@ -15,7 +15,7 @@ public sealed interface SessionChange extends PlanChange {
     return session().date();
   }
 
-  /** Answers with what a visitor has for this kind of change. */
+  /** Returns what the visitor returns for this kind of change. */
   <R> R accept(Visitor<R> visitor);
 
   @Override
@@ -24,7 +24,7 @@ public sealed interface SessionChange extends PlanChange {
   }
 
   /**
-   * A session is new.
+   * A session was added.
    *
    * @param session the session
    */
@@ -41,7 +41,7 @@ public sealed interface SessionChange extends PlanChange {
   }
 
   /**
-   * A session is gone.
+   * A session was removed.
    *
    * @param session the session as it was
    */
@@ -81,7 +81,7 @@ public sealed interface SessionChange extends PlanChange {
   }
 
   /**
-   * A session takes another time though its exercises are the same: warm-up or rests changed.
+   * A session's duration changed but not its exercises: warm-up or rests changed.
    *
    * @param before as it was
    * @param after as it is
@@ -104,7 +104,7 @@ public sealed interface SessionChange extends PlanChange {
   }
 
   /**
-   * An exercise is new in a session.
+   * An exercise was added to a session.
    *
    * @param session the session now
    * @param exercise the exercise
@@ -122,7 +122,7 @@ public sealed interface SessionChange extends PlanChange {
   }
 
   /**
-   * An exercise is gone from a session.
+   * An exercise was removed from a session.
    *
    * @param session the session now
    * @param exercise the exercise as it was
@@ -140,13 +140,12 @@ public sealed interface SessionChange extends PlanChange {
   }
 
   /**
-   * One thing about an exercise is another.
+   * A property of an exercise changed.
    *
    * @param session the session now
    * @param before the exercise as it was
    * @param after the exercise as it is
-   * @param measure what changed; of a level, both exercises are as they were asked, whatever was
-   *     trained
+   * @param measure what changed; for a level, both exercises are as planned, whatever was trained
    */
   record ExerciseChanged(
       DatedSession session, PlannedExercise before, PlannedExercise after, Measure measure)
@@ -162,7 +161,7 @@ public sealed interface SessionChange extends PlanChange {
     }
   }
 
-  /** What can be another about an exercise. */
+  /** The properties of an exercise. */
   enum Measure {
     /** What is done: the protocol. */
     PROTOCOL,
@@ -184,43 +183,46 @@ public sealed interface SessionChange extends PlanChange {
     SET_REST,
     /** Greatest total load. */
     LOAD,
-    /** Load or time of some holds, where none of the others tells it. */
+    /** Load or time of some holds, if no other measure shows it. */
     COURSE,
     /** Whose rehabilitation plan it follows. */
     REHABILITATION,
     /** Place in the order of training. */
     ORDER,
-    /** The level after progression, where the load stays: the equipment can't build the step. */
+    /**
+     * The level after progression if the load stays the same, because the equipment can't build the
+     * step.
+     */
     LEVEL,
-    /** Whether it counts as hard, where all that is done is the same. */
+    /** Whether it counts as hard, if everything else is the same. */
     HARDNESS
   }
 
   /**
-   * One answer for each kind of change of a session.
+   * One method for each kind of change of a session.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for a session that is new. */
+    /** Visits an added session. */
     R sessionAdded(SessionAdded change);
 
-    /** Answers for a session that is gone. */
+    /** Visits a removed session. */
     R sessionDropped(SessionDropped change);
 
-    /** Answers for a session on another day. */
+    /** Visits a session on another day. */
     R sessionMoved(SessionMoved change);
 
-    /** Answers for a session that takes another time. */
+    /** Visits a session with another duration. */
     R sessionTimed(SessionTimed change);
 
-    /** Answers for an exercise that is new. */
+    /** Visits an added exercise. */
     R exerciseAdded(ExerciseAdded change);
 
-    /** Answers for an exercise that is gone. */
+    /** Visits a removed exercise. */
     R exerciseDropped(ExerciseDropped change);
 
-    /** Answers for one thing about an exercise that is another. */
+    /** Visits a changed property of an exercise. */
     R exerciseChanged(ExerciseChanged change);
   }
 }

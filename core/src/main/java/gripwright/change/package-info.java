@@ -1,4 +1,4 @@
-/** What differs between two schedules, as typed changes; it serves logs and comparisons. */
+/** The differences between two schedules as typed changes, for logs and comparisons. */
 @NullMarked
 package gripwright.change;
 

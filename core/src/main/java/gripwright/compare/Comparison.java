@@ -9,17 +9,18 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A question a researcher asks: how do these protocols compare on this athlete?
+ * A comparison of protocols for one athlete.
  *
  * @param name kebab-case, unique in a project
  * @param title for people
  * @param athlete name of the athlete
  * @param setup grip, edge and hands
  * @param protocols two or more
- * @param match the quantity made equal, and the parameter solved for to do it; empty if as written
+ * @param match the quantity to make equal, and the parameter solved for; empty if protocols are
+ *     compared as written
  * @param perWeek sessions a week, 1 or more
- * @param weeks how long, 1 or more
- * @param measures what is compared, in order
+ * @param weeks number of weeks, 1 or more
+ * @param measures measures to compare, in order
  */
 public record Comparison(
     String name,
@@ -33,9 +34,9 @@ public record Comparison(
     List<Measure> measures) {
 
   /**
-   * What is made equal.
+   * The quantity to make equal.
    *
-   * @param quantity the quantity that all protocols shall share
+   * @param quantity the quantity that all protocols share
    * @param by the parameter that is solved for
    */
   public record Match(Measure quantity, String by) {

@@ -3,13 +3,13 @@ package gripwright.compare;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What protocols are compared by. */
+/** Measures by which protocols are compared. */
 public enum Measure {
-  /** All holds together. */
+  /** Time under tension: the sum of all holds. */
   TIME_UNDER_LOAD,
-  /** Force times time under load. */
+  /** Force times time under tension. */
   IMPULSE,
-  /** Total load times hold time. */
+  /** Load-time: total load times hold time. */
   LOAD_INDEX,
   /** Greatest estimated load on an A2 pulley. */
   PEAK_A2_LOAD,
@@ -17,9 +17,9 @@ public enum Measure {
   PEAK_A4_LOAD,
   /** Predicted capacity left at the end. */
   END_RESERVE,
-  /** Holds and rests together. */
+  /** The sum of holds and rests. */
   DURATION,
-  /** Time under load over duration. */
+  /** Time under tension over duration. */
   DENSITY;
 
   /** Returns the word written in a plan. */
@@ -27,7 +27,7 @@ public enum Measure {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** Finds what a word stands for. */
+  /** Returns the measure for a word. */
   public static Optional<Measure> parse(String word) {
     for (Measure value : values()) {
       if (value.word().equals(word)) {

@@ -1,4 +1,4 @@
-/** Protocols side by side on one athlete. */
+/** Comparisons of protocols for one athlete. */
 @NullMarked
 package gripwright.compare;
 

@@ -5,20 +5,13 @@ import gripwright.athlete.Equipment;
 import gripwright.athlete.Injury;
 import gripwright.diff.FactChange.Fact;
 import gripwright.finding.Clause;
-import gripwright.finding.Listing;
 import gripwright.finding.Message;
 import gripwright.finding.WrittenText;
-import gripwright.grip.Setup;
-import gripwright.hand.Finger;
 import gripwright.hand.Hand;
-import gripwright.hand.Side;
-import gripwright.hand.Structure;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Numbers;
-import gripwright.strength.StrengthTest;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -33,12 +26,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * What is known of athletes, as messages, and what of it changed. Two facts are the same if they
- * are equal as data; numbers in them are rounded as far as people write them.
+ * The data of athletes as messages, and its changes. Two facts are the same if their data is equal;
+ * numbers are rounded to the precision people write.
  */
 final class AthleteFacts {
-
-  private static final int DECIMALS = 3;
 
   private final Map<Fact, List<Message>> facts = new EnumMap<>(Fact.class);
 
@@ -47,7 +38,7 @@ final class AthleteFacts {
     log.forEach(this::add);
   }
 
-  /** Returns what changed, by athlete and fact, of athletes that are there before and after. */
+  /** Returns the changes by athlete and fact, for athletes in both editions. */
   static List<FactChange> changes(Edition before, Edition after) {
     List<FactChange> changes = new ArrayList<>();
     SortedSet<String> names = new TreeSet<>(before.athletes().keySet());
@@ -95,21 +86,23 @@ final class AthleteFacts {
             f ->
                 add(
                     Fact.FAMILIAR,
-                    clause("diff.familiar", "grip", f.grip(), "time", experience(f.experience()))));
+                    Clause.of("diff.familiar", "grip", f.grip())
+                        .with("time", experience(f.experience()))));
     a.injuries().forEach(injury -> add(Fact.INJURIES, injury(injury)));
     a.available()
         .forEach(
             (day, time) ->
                 add(
                     Fact.AVAILABLE,
-                    clause("diff.available", "day", day(day), "minutes", minutes(time))));
+                    Clause.of("diff.available", "day", day(day))
+                        .with("minutes", LogFact.minutes(time))));
     a.climbing().forEach(climbing -> add(Fact.CLIMBING, climbing(climbing)));
     a.away()
         .forEach(
             d ->
                 add(
                     Fact.AWAY,
-                    noted("diff.away", d.note(), clause("", "from", d.from(), "to", d.to()))));
+                    noted(Clause.of("diff.away", "from", d.from()).with("to", d.to()), d.note())));
     add(a.equipment());
   }
 
@@ -120,46 +113,35 @@ final class AthleteFacts {
   }
 
   private static Message steps(String key, Equipment.Steps steps) {
-    return clause(key, "step", steps.step(), "limit", steps.limit());
+    return Clause.of(key, "step", steps.step()).with("limit", steps.limit());
   }
 
   private static Message value(Object value) {
     return Clause.of("diff.value", "value", value);
   }
 
-  private static Clause clause(String key, Object... facts) {
-    Map<String, Object> arguments = new TreeMap<>();
-    for (int i = 0; i < facts.length; i += 2) {
-      arguments.put((String) facts[i], facts[i + 1]);
-    }
-    return new Clause(key, arguments);
-  }
-
-  /** Adds what somebody noted, which has a sentence of its own. */
-  private static Message noted(String key, Optional<String> note, Clause of) {
-    Map<String, Object> arguments = new TreeMap<>(of.arguments());
-    note.ifPresent(n -> arguments.put("note", n));
-    return new Clause(key + (note.isPresent() ? "-noted" : ""), arguments);
+  /** Adds a note, which has a sentence of its own. */
+  private static Message noted(Clause fact, Optional<String> note) {
+    return note.map(n -> new Clause(fact.key() + "-noted", fact.arguments()).with("note", n))
+        .orElse(fact);
   }
 
   private static Message experience(Athlete.Experience experience) {
-    BigDecimal months = Numbers.rounded(experience.months(), DECIMALS);
+    BigDecimal months = Numbers.rounded(experience.months(), LogFact.DECIMALS);
     return experience
         .asOf()
-        .map(day -> clause("diff.months-as-of", "months", months, "day", day))
+        .map(day -> Clause.of("diff.months-as-of", "months", months).with("day", day))
         .orElseGet(() -> Clause.of("diff.months", "months", months));
   }
 
   private static Message climbing(Athlete.ClimbingDay climbing) {
     boolean said = climbing.how().equals("hard"); // the word itself says that it is hard
-    return clause(
-        climbing.hard() && !said ? "diff.climbing-hard" : "diff.climbing",
-        "day",
-        day(climbing.day()),
-        "how",
-        climbing.how(),
-        "minutes",
-        minutes(climbing.time()));
+    return Clause.of(
+            climbing.hard() && !said ? "diff.climbing-hard" : "diff.climbing",
+            "day",
+            day(climbing.day()))
+        .with("how", climbing.how())
+        .with("minutes", LogFact.minutes(climbing.time()));
   }
 
   private static List<Message> hand(Hand hand) {
@@ -172,20 +154,16 @@ final class AthleteFacts {
             (bone, length) ->
                 bones.put(
                     bone.finger() + " " + bone.segment(),
-                    clause(
-                        "diff.bone",
-                        "finger",
-                        bone.finger(),
-                        "bone",
-                        Clause.of("common.bone-" + bone.segment().word()),
-                        "length",
-                        length)));
+                    Clause.of("diff.bone", "finger", bone.finger())
+                        .with("bone", Clause.of("common.bone-" + bone.segment().word()))
+                        .with("length", length)));
     SortedMap<String, Message> knuckles = new TreeMap<>();
     hand.knuckles()
         .forEach(
             (finger, behind) ->
                 knuckles.put(
-                    finger.word(), clause("diff.knuckle", "finger", finger, "behind", behind)));
+                    finger.word(),
+                    Clause.of("diff.knuckle", "finger", finger).with("behind", behind)));
     SortedMap<String, Message> limits = new TreeMap<>();
     hand.limits()
         .ranges()
@@ -195,16 +173,10 @@ final class AthleteFacts {
                     (joint, range) ->
                         limits.put(
                             finger + " " + joint,
-                            clause(
-                                "diff.joint",
-                                "finger",
-                                finger,
-                                "joint",
-                                Clause.of("common.joint-" + joint.word()),
-                                "low",
-                                Numbers.rounded(range.low().degrees(), 2),
-                                "high",
-                                Numbers.rounded(range.high().degrees(), 2)))));
+                            Clause.of("diff.joint", "finger", finger)
+                                .with("joint", Clause.of("common.joint-" + joint.word()))
+                                .with("low", Numbers.rounded(range.low().degrees(), 2))
+                                .with("high", Numbers.rounded(range.high().degrees(), 2)))));
     measures.addAll(bones.values());
     measures.addAll(knuckles.values());
     measures.addAll(limits.values());
@@ -212,147 +184,29 @@ final class AthleteFacts {
   }
 
   private static Message injury(Injury injury) {
-    Message place = place(injury.finger(), Optional.of(injury.structure()), injury.side());
-    return injury
-        .cleared()
-        .map(
-            day ->
-                noted(
-                    "diff.injury-cleared",
-                    injury.note(),
-                    clause("", "place", place, "from", injury.from(), "cleared", day)))
-        .orElseGet(
-            () ->
-                noted(
-                    "diff.injury",
-                    injury.note(),
-                    clause("", "place", place, "from", injury.from())));
+    Message place = LogFact.place(injury.finger(), Optional.of(injury.structure()), injury.side());
+    return noted(
+        injury
+            .cleared()
+            .map(day -> cleared(injury, place).with("cleared", day))
+            .orElseGet(() -> Clause.of("diff.injury", "place", place))
+            .with("from", injury.from()),
+        injury.note());
   }
 
-  private static Message place(Finger finger, Optional<Structure> structure, Optional<Side> side) {
-    Map<String, Object> arguments = new TreeMap<>();
-    arguments.put("finger", finger);
-    structure.ifPresent(s -> arguments.put("structure", s));
-    side.ifPresent(s -> arguments.put("side", s));
-    return new Clause(
-        (structure.isPresent() ? "common.place-structure" : "common.place-finger")
-            + (side.isPresent() ? "-side" : ""),
-        arguments);
+  private static Clause cleared(Injury injury, Message place) {
+    return injury
+        .clearedBy()
+        .map(who -> Clause.of("diff.injury-cleared-by", "place", place).with("by", who))
+        .orElseGet(() -> Clause.of("diff.injury-cleared", "place", place));
   }
 
   private static Message day(DayOfWeek day) {
     return Clause.of("diff." + day.name().substring(0, 3).toLowerCase(Locale.ROOT));
   }
 
-  private static BigDecimal minutes(Duration time) {
-    return Numbers.rounded(time.toNanos() / 60e9, DECIMALS);
-  }
-
-  private static BigDecimal seconds(Duration time) {
-    return Numbers.rounded(time.toNanos() / 1e9, DECIMALS);
-  }
-
   private void add(LogEntry entry) {
-    if (entry instanceof LogEntry.Tested tested) {
-      add(Fact.TESTS, test(tested.test()));
-    } else if (entry instanceof LogEntry.BodyMass mass) {
-      add(Fact.WEIGHED, clause("diff.weighed", "mass", mass.mass(), "day", mass.date()));
-    } else if (entry instanceof LogEntry.Pain pain) {
-      add(Fact.PAIN, pain(pain));
-    } else if (entry instanceof LogEntry.Trained trained) {
-      add(Fact.TRAINING, trained(trained));
-    } else if (entry instanceof LogEntry.Skipped skipped) {
-      add(
-          Fact.TRAINING,
-          clause("diff.skipped", "session", skipped.session(), "day", skipped.date()));
-    } else if (entry instanceof LogEntry.Climbed climbed) {
-      add(Fact.TRAINING, climbed(climbed));
-    }
-  }
-
-  private static Message climbed(LogEntry.Climbed climbed) {
-    Map<String, Object> facts = new TreeMap<>();
-    facts.put("how", climbed.how());
-    facts.put("minutes", minutes(climbed.time()));
-    facts.put("day", climbed.date());
-    climbed.effort().ifPresent(effort -> facts.put("effort", rounded(effort)));
-    return new Clause(climbed.effort().isPresent() ? "diff.climbed-effort" : "diff.climbed", facts);
-  }
-
-  private static Message test(StrengthTest test) {
-    return clause(
-        "diff.tested", "setup", setup(test.setup()), "result", result(test), "day", test.date());
-  }
-
-  private static Message result(StrengthTest test) {
-    if (test.result() instanceof StrengthTest.Held held) {
-      return clause("diff.held", "load", held.load(), "seconds", seconds(held.hold()));
-    }
-    if (test.result() instanceof StrengthTest.ToFailure failure) {
-      return clause("diff.failed", "load", failure.load(), "seconds", seconds(failure.lasting()));
-    }
-    StrengthTest.Series series = (StrengthTest.Series) test.result();
-    return clause(
-        "diff.series",
-        "count",
-        series.means().size(),
-        "work",
-        seconds(series.work()),
-        "rest",
-        seconds(series.rest()),
-        "means",
-        Listing.of(Listing.Style.COMMAS, series.means()));
-  }
-
-  /** A setup without the data of its grip: a grip that is defined anew is a change of its own. */
-  private static Message setup(Setup setup) {
-    return new Clause(setup.key(), setup.arguments());
-  }
-
-  private static Message pain(LogEntry.Pain pain) {
-    return clause(
-        "diff.pain-" + pain.kind().name().toLowerCase(Locale.ROOT),
-        "place",
-        place(pain.finger(), pain.structure(), pain.side()),
-        "score",
-        rounded(pain.score()),
-        "day",
-        pain.date());
-  }
-
-  private static Message trained(LogEntry.Trained trained) {
-    Clause facts = clause("diff.trained", "session", trained.session(), "day", trained.date());
-    if (trained.done().isEmpty()) {
-      return facts;
-    }
-    Map<String, Object> all = new TreeMap<>(facts.arguments());
-    all.put(
-        "done",
-        Listing.of(Listing.Style.COMMAS, trained.done().stream().map(AthleteFacts::done).toList()));
-    return new Clause("diff.trained-done", all);
-  }
-
-  /** What was done of an exercise; enough to distinguish two lines of a log. */
-  private static Message done(LogEntry.Done d) {
-    Message done = setup(d.setup());
-    if (d.sets().isPresent()) {
-      done = clause("diff.done-sets", "done", done, "sets", d.sets().getAsInt());
-    }
-    if (d.setsAsked().isPresent()) {
-      done = clause("diff.done-of", "done", done, "sets", d.setsAsked().getAsInt());
-    }
-    if (d.load().isPresent()) {
-      done = clause("diff.done-load", "done", done, "load", d.load().get());
-    }
-    if (d.effort().isPresent()) {
-      done = clause("diff.done-effort", "done", done, "effort", rounded(d.effort().getAsDouble()));
-    }
-    return d.pain().isPresent()
-        ? clause("diff.done-pain", "done", done, "pain", rounded(d.pain().getAsDouble()))
-        : done;
-  }
-
-  private static BigDecimal rounded(double score) {
-    return Numbers.rounded(score, 2);
+    LogFact line = entry.accept(LogFact.OF_LINE);
+    add(line.fact(), line.message());
   }
 }

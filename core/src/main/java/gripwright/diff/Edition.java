@@ -17,11 +17,11 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * One state of a coach's plans, to be held beside another by {@link EditionDiff}: what is declared,
- * what came of the plans, and what there is to say about it. Immutable.
+ * One state of a coach's plans, to be compared with another by {@link EditionDiff}: declarations,
+ * compiled plans and findings. Immutable.
  *
- * <p>What is added twice counts once. Several things of one name and kind, from files that have
- * nothing to do with each other, stand beside each other.
+ * <p>Duplicates count once. Several things of one name and kind from unrelated files are kept side
+ * by side.
  */
 public final class Edition {
 
@@ -52,12 +52,12 @@ public final class Edition {
     return plans;
   }
 
-  /** Returns what there is to say, in the order it was added. */
+  /** Returns the findings, in the order added. */
   public List<ReportedFinding> findings() {
     return findings;
   }
 
-  /** Tells whether nothing is missing for a mistake in it. */
+  /** Tells whether the edition is complete, with nothing missing because of a mistake. */
   public boolean whole() {
     return whole;
   }
@@ -86,7 +86,7 @@ public final class Edition {
     return comparisons;
   }
 
-  /** Starts an edition with nothing in it. */
+  /** Starts an empty edition. */
   public static Builder builder() {
     return new Builder();
   }
@@ -151,13 +151,16 @@ public final class Edition {
       return this;
     }
 
-    /** Adds a finding, worded. */
+    /** Adds a finding with its sentences. */
     public Builder finding(ReportedFinding finding) {
       findings.add(finding);
       return this;
     }
 
-    /** Says that something is missing for a mistake in it; what is missing is not told as gone. */
+    /**
+     * Marks the edition as incomplete because of a mistake; missing things are not reported as
+     * removed.
+     */
     public Builder incomplete() {
       whole = false;
       return this;

@@ -24,16 +24,16 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * What changed in meaning from one edition to another. White space, comments, the order of
- * declarations, and which file a declaration stands in play no part. Immutable.
+ * The changes in meaning from one edition to another. White space, comments, the order of
+ * declarations, and the file of a declaration do not matter. Immutable.
  *
- * @param definitions declarations that are new, gone or another, by kind and name
- * @param facts what is known otherwise of athletes, by athlete
- * @param added plans that are new
- * @param dropped plans that are gone
- * @param plans plans that are another, by name and athlete
- * @param findingsNew what there is to say now and was not before
- * @param findingsGone what there was to say before and is not now
+ * @param definitions declarations that were added, removed or changed, by kind and name
+ * @param facts changed data of athletes, by athlete
+ * @param added added plans
+ * @param dropped removed plans
+ * @param plans changed plans, by name and athlete
+ * @param findingsNew findings of the later edition only
+ * @param findingsGone findings of the earlier edition only
  */
 public record EditionDiff(
     List<Redefinition> definitions,
@@ -60,7 +60,7 @@ public record EditionDiff(
 
   /**
    * Compares two editions. Plans are paired by name and athlete. What is missing from an edition
-   * that is not {@linkplain Edition#whole() whole} is not told as new or gone.
+   * that is not {@linkplain Edition#whole() complete} is not reported as added or removed.
    */
   public static EditionDiff between(Edition before, Edition after) {
     List<Redefinition> definitions = definitions(before, after);
@@ -107,7 +107,7 @@ public record EditionDiff(
         && findingsGone.isEmpty();
   }
 
-  /** Returns what of this is about one plan: its athletes and its findings with it. */
+  /** Returns the part of this about one plan, including its athletes and findings. */
   public EditionDiff ofPlan(String name) {
     String place = "plan " + name;
     Set<String> athletes = new HashSet<>();
@@ -124,7 +124,7 @@ public record EditionDiff(
         });
   }
 
-  /** Returns what of this is about one athlete; findings about nobody in particular stay. */
+  /** Returns the part of this about one athlete, including findings without an athlete. */
   public EditionDiff ofAthlete(String name) {
     return only(
         fact -> fact.athlete().equals(name),
@@ -180,7 +180,9 @@ public record EditionDiff(
     return all;
   }
 
-  /** The order in which a grip's cautions and bands are written plays no part. */
+  /**
+   * Returns a grip's data without the written order of cautions and bands, which doesn't matter.
+   */
   private static Object meaning(Grip grip) {
     return List.of(
         grip.title(),
@@ -211,7 +213,7 @@ public record EditionDiff(
     return found;
   }
 
-  /** Of a rule set that is there before and after, its rules are told one by one. */
+  /** Returns the changes of rules; for a rule set in both editions, each rule is listed. */
   private static List<Redefinition> rules(Edition before, Edition after, boolean whole) {
     List<Redefinition> found = new ArrayList<>();
     for (Redefinition set :

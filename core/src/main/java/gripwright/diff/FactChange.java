@@ -4,12 +4,12 @@ import gripwright.finding.Message;
 import java.util.List;
 
 /**
- * Something that is known of an athlete changed: a cause, where sessions and loads follow from it.
+ * A change of an athlete's data, which may change sessions and loads.
  *
  * @param athlete name of the athlete
- * @param fact what
- * @param before how it was; of a list only what is gone; empty if nothing was
- * @param after how it is; of a list only what is new; empty if nothing is
+ * @param fact the kind of data
+ * @param before the old value; for a list only what was removed; empty if there was none
+ * @param after the new value; for a list only what was added; empty if there is none
  */
 public record FactChange(String athlete, Fact fact, List<Message> before, List<Message> after) {
 
@@ -19,9 +19,9 @@ public record FactChange(String athlete, Fact fact, List<Message> before, List<M
     after = List.copyOf(after);
   }
 
-  /** What is known of an athlete. */
+  /** Kinds of data about an athlete. */
   public enum Fact {
-    /** The name people use. */
+    /** The displayed name. */
     NAME,
     /** Date of birth. */
     BORN,
@@ -47,7 +47,7 @@ public record FactChange(String athlete, Fact fact, List<Message> before, List<M
     CLIMBING,
     /** Days away. */
     AWAY,
-    /** Edges, and how load is added and taken off. */
+    /** Edges, and how load is added and removed. */
     EQUIPMENT,
     /** Tests in the log. */
     TESTS,

@@ -8,17 +8,17 @@ import java.util.function.BiPredicate;
 import java.util.regex.Pattern;
 
 /**
- * Which findings are the same before and after, whatever line they stand on and whatever numbers
- * they name. A waiver makes no other finding of one.
+ * Finds which findings are the same in both editions, whatever their lines and numbers. A waived
+ * finding counts as the same.
  */
 final class FindingPairs {
 
-  /** What moves when weeks and exercises are put in between. */
+  /** The parts of a place that change when weeks and exercises are inserted. */
   private static final Pattern MOVES = Pattern.compile(" / (?:date|week|exercise) [^/]*(?= /|$)");
 
   private FindingPairs() {}
 
-  /** Returns those that have no like among others. */
+  /** Returns the findings that have no equivalent among others. */
   static List<ReportedFinding> without(List<ReportedFinding> some, List<ReportedFinding> others) {
     List<ReportedFinding> left = new ArrayList<>(some);
     List<ReportedFinding> free = new ArrayList<>(others);

@@ -14,13 +14,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * What changed in one plan of one athlete. Immutable.
+ * The changes of one plan of one athlete. Immutable.
  *
- * @param before the plan as it was
- * @param after the plan as it is
- * @param changes by date; what follows from another of them is left out
- * @param cautionsNew cautions that are new
- * @param cautionsGone cautions that are gone
+ * @param before the earlier plan
+ * @param after the later plan
+ * @param changes changes by date, without those implied by another
+ * @param cautionsNew added cautions
+ * @param cautionsGone removed cautions
  */
 public record PlanDiff(
     CompiledPlan before,
@@ -39,7 +39,7 @@ public record PlanDiff(
   /**
    * Compares two compiled plans.
    *
-   * @param redefined true if a grip or protocol is another, so that a block that uses it is too
+   * @param redefined true if a grip or protocol changed, and so every block that uses it
    */
   static PlanDiff between(CompiledPlan before, CompiledPlan after, boolean redefined) {
     List<PlanChange> all = PlanChanges.between(before.schedule(), after.schedule());
@@ -65,8 +65,8 @@ public record PlanDiff(
   }
 
   /**
-   * Tells whether a change follows from another: the sessions of a block that is new or gone, and
-   * the exercises of a grip between its first days before and now.
+   * Tells whether a change follows from another: the sessions of an added or removed block, and the
+   * exercises of a grip between its old and new first day.
    */
   private static boolean isImplied(PlanChange change, List<PlanChange> all) {
     return change instanceof SessionChange ofSession && ofSession.accept(new Implied(all));

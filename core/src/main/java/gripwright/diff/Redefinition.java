@@ -1,15 +1,15 @@
 package gripwright.diff;
 
 /**
- * A declaration that is new, gone or another.
+ * A declaration that was added, removed or changed.
  *
- * @param kind what is declared
+ * @param kind the kind of declaration
  * @param name its name
- * @param state what became of it
+ * @param state the kind of change
  */
 public record Redefinition(Kind kind, String name, State state) {
 
-  /** What can be declared beside plans and logs. */
+  /** Kinds of declarations other than plans and logs. */
   public enum Kind {
     /** An athlete. */
     ATHLETE,
@@ -19,19 +19,19 @@ public record Redefinition(Kind kind, String name, State state) {
     PROTOCOL,
     /** A rule set as a whole. */
     RULES,
-    /** One rule of a rule set that is there before and after. */
+    /** One rule of a rule set in both editions. */
     RULE,
     /** A comparison of protocols. */
     COMPARISON
   }
 
-  /** What became of a declaration. */
+  /** Kinds of change of a declaration. */
   public enum State {
-    /** It was not there. */
+    /** Added. */
     NEW,
-    /** It is not there any more. */
+    /** Removed. */
     GONE,
-    /** It says something else. */
+    /** Changed. */
     CHANGED
   }
 }

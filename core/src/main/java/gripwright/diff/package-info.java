@@ -1,6 +1,6 @@
 /**
- * What changed in meaning between two states of the same plans: what an athlete would notice, not
- * what an editor would.
+ * The changes in meaning between two states of the same plans: what an athlete would notice, not a
+ * text editor.
  */
 @NullMarked
 package gripwright.diff;

@@ -3,7 +3,7 @@ package gripwright.expression;
 import gripwright.expression.Condition.Relation;
 import java.util.function.DoubleBinaryOperator;
 
-/** How two numbers are compared and put together. */
+/** Compares and combines two numbers. */
 final class Arithmetic {
 
   /** Numbers that differ by less than this share of themselves, or of 1, count as equal. */
@@ -19,7 +19,7 @@ final class Arithmetic {
     return Math.abs(one - other) <= TOLERANCE * scale ? 0 : Double.compare(one, other);
   }
 
-  /** Tells whether a relation is so, by the order of its sides. */
+  /** Tells whether a relation holds, by the order of its sides. */
   static boolean holds(Relation relation, int order) {
     return switch (relation) {
       case LESS -> order < 0;
@@ -31,7 +31,7 @@ final class Arithmetic {
     };
   }
 
-  /** Returns what is done with the two numbers; dates are counted in days and times in seconds. */
+  /** Returns the operation on the two numbers; dates are counted in days and times in seconds. */
   static DoubleBinaryOperator operation(Expression.Arithmetic arithmetic) {
     boolean date = arithmetic.left().type() == Type.Plain.DATE;
     boolean dates = date && arithmetic.right().type() == Type.Plain.DATE;

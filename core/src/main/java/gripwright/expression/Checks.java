@@ -3,7 +3,10 @@ package gripwright.expression;
 import java.util.List;
 import java.util.Optional;
 
-/** What fits together in an expression. Each check returns quietly or quotes what does not fit. */
+/**
+ * Checks the types in an expression. Each check returns normally or throws an exception that quotes
+ * the mismatch.
+ */
 public final class Checks {
 
   private Checks() {}

@@ -1,11 +1,11 @@
 package gripwright.expression;
 
 /**
- * The answers of one relation, for many numbers at once.
+ * The results of one relation, for many numbers at once.
  *
- * @param less where the left number is the lesser
- * @param same where both are equal
- * @param more where the left number is the greater
+ * @param less the result if the left number is less
+ * @param same the result if both are equal
+ * @param more the result if the left number is greater
  */
 record Comparison(byte less, byte same, byte more) {
 
@@ -18,14 +18,14 @@ record Comparison(byte less, byte same, byte more) {
         (Arithmetic.holds(relation, order) ? ExpressionCompiler.YES : ExpressionCompiler.NO);
   }
 
-  /** Compares so many numbers, place by place. */
+  /** Compares numbers pairwise. */
   void compare(double[] ones, double[] others, byte[] out, int count) {
     for (int i = 0; i < count; i++) {
       double one = ones[i];
       double other = others[i];
       double by = one - other;
       if (Math.abs(by) > Arithmetic.TOLERANCE * (1 + Math.abs(one) + Math.abs(other))) {
-        out[i] = by < 0 ? less : more; // far more than the tolerance apart, as nearly always
+        out[i] = by < 0 ? less : more; // the usual case: differing by far more than the tolerance
       } else if (one == other) {
         out[i] = same;
       } else if (Double.isNaN(one) || Double.isNaN(other)) {

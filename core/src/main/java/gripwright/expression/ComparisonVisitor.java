@@ -1,17 +1,16 @@
 package gripwright.expression;
 
 /**
- * Looks for the comparisons that a requirement is made of. What is not made of comparisons has one
- * answer for all its kinds.
+ * Visits the comparisons of a requirement. All kinds without comparisons share one method.
  *
- * @param <R> what is answered
+ * @param <R> the type of result
  */
 abstract class ComparisonVisitor<R> implements ExpressionVisitor<R> {
 
-  /** Answers for every one of some things. */
+  /** Visits a condition on every element. */
   abstract R every(Condition.Quantify every);
 
-  /** Answers for what compares no numbers by itself. */
+  /** Visits an expression that compares no numbers itself. */
   abstract R nothing();
 
   @Override

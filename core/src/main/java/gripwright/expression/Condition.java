@@ -3,7 +3,7 @@ package gripwright.expression;
 import java.util.List;
 import java.util.Optional;
 
-/** An expression that is a yes or no. A property can be one too, by its {@link #type()}. */
+/** An expression that is true or false. A property can be one too, by its {@link #type()}. */
 public sealed interface Condition extends Expression {
 
   @Override
@@ -24,7 +24,7 @@ public sealed interface Condition extends Expression {
   }
 
   /**
-   * Whether something is there.
+   * A test whether something exists.
    *
    * @param value a thing or a value
    */
@@ -38,7 +38,7 @@ public sealed interface Condition extends Expression {
   /**
    * A comparison.
    *
-   * @param relation how the two should stand
+   * @param relation the required relation
    * @param left one value
    * @param right the other, of the same type
    */
@@ -59,7 +59,7 @@ public sealed interface Condition extends Expression {
   }
 
   /**
-   * Whether a value lies between two others, both ends counted in.
+   * A test whether a value lies between two others, both ends included.
    *
    * @param value the value
    * @param low lower end, of the same type
@@ -83,7 +83,7 @@ public sealed interface Condition extends Expression {
   }
 
   /**
-   * Whether a word is one of some.
+   * A test whether a word is one of several.
    *
    * @param value the word
    * @param words one or more, each in the vocabulary of the value
@@ -106,7 +106,7 @@ public sealed interface Condition extends Expression {
   }
 
   /**
-   * Both.
+   * A conjunction: both are true.
    *
    * @param left one
    * @param right the other
@@ -129,7 +129,7 @@ public sealed interface Condition extends Expression {
   }
 
   /**
-   * Either, or both.
+   * A disjunction: at least one is true.
    *
    * @param left one
    * @param right the other
@@ -152,9 +152,9 @@ public sealed interface Condition extends Expression {
   }
 
   /**
-   * The opposite.
+   * A negation.
    *
-   * @param operand what is denied
+   * @param operand the negated condition
    */
   record Not(Expression operand) implements Condition {
     /**
@@ -173,13 +173,13 @@ public sealed interface Condition extends Expression {
   }
 
   /**
-   * Whether every one or any of several things is so. Inside {@code body} and {@code where} the
-   * innermost {@link Subject} is the element.
+   * A test whether a condition is true for every or any element. Inside {@code body} and {@code
+   * where} the innermost {@link Subject} is the element.
    *
    * @param quantifier every or any
    * @param collection the things
-   * @param where which things are looked at; empty means all
-   * @param body what should be so
+   * @param where which elements are considered; empty means all
+   * @param body the condition on each
    */
   record Quantify(
       Quantifier quantifier, Expression collection, Optional<Expression> where, Expression body)
@@ -187,7 +187,7 @@ public sealed interface Condition extends Expression {
     /**
      * Checks the types.
      *
-     * @throws IllegalArgumentException if the collection is none or a condition is not a truth
+     * @throws IllegalArgumentException if it is not a collection or a condition is not a truth
      */
     public Quantify {
       Checks.many(collection);
@@ -201,7 +201,7 @@ public sealed interface Condition extends Expression {
     }
   }
 
-  /** How two values should stand to each other. */
+  /** The relation of two values. */
   enum Relation {
     /** Less than. */
     LESS("<"),
@@ -228,9 +228,9 @@ public sealed interface Condition extends Expression {
     }
   }
 
-  /** How many of several things should be so. */
+  /** For how many elements a condition must be true. */
   enum Quantifier {
-    /** Every one; so for nothing. */
+    /** Every one; true if there are none. */
     EVERY,
     /** At least one. */
     ANY

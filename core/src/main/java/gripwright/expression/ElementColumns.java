@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** The elements of what the subjects of some columns have, with columns of their own. */
+/** The elements of the subjects' collections, with columns of their own. */
 final class ElementColumns {
 
   private final Columns outer;
@@ -12,9 +12,9 @@ final class ElementColumns {
   private final Columns columns;
 
   /**
-   * Goes into a collection.
+   * Enters a collection.
    *
-   * @param outer columns of what has the collection
+   * @param outer columns of the subjects with the collection
    * @param element what the collection holds
    */
   ElementColumns(Columns outer, Subjects.Elements elements, Kind element, Evaluation evaluation) {
@@ -38,7 +38,7 @@ final class ElementColumns {
     return out;
   }
 
-  /** Returns which elements of the batch count. */
+  /** Returns which elements of the batch are included. */
   private byte[] where(Optional<Columns.Column<byte[]>> condition) {
     byte[] out = new byte[first(outer.count()) - first(0)];
     if (condition.isEmpty()) {
@@ -48,7 +48,7 @@ final class ElementColumns {
     return all(condition.get(), out);
   }
 
-  /** Returns what answers for each subject of the batch whether its elements are so. */
+  /** Returns a function that evaluates a quantified condition for each subject of the batch. */
   Consumer<byte[]> quantify(Condition.Quantify quantify) {
     Optional<Columns.Column<byte[]>> where = quantify.where().map(columns::truth);
     Columns.Column<byte[]> body = columns.truth(quantify.body());
@@ -69,7 +69,7 @@ final class ElementColumns {
     };
   }
 
-  /** Returns what makes one value of the elements of each subject of the batch. */
+  /** Returns a function that summarizes the elements of each subject of the batch. */
   Consumer<double[]> summarize(Expression.Summarize summarize) {
     Optional<Columns.Column<byte[]>> where = summarize.where().map(columns::truth);
     Optional<Columns.Column<double[]>> value = summarize.value().map(columns::number);

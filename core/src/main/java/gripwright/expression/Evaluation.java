@@ -4,9 +4,9 @@ import gripwright.budget.Limit;
 import gripwright.budget.Meter;
 
 /**
- * What expressions are evaluated with: how properties are read, and a count of how many things were
- * looked at. The count is the same on every machine, so that a test can tell that the work grows no
- * faster than the plan. Not thread-safe.
+ * The state of an evaluation: readers of properties, and a count of the things visited. The count
+ * is the same on every machine, so that a test can show that the work grows no faster than the
+ * plan. Not thread-safe.
  */
 public final class Evaluation {
 
@@ -14,28 +14,28 @@ public final class Evaluation {
   private final Meter meter;
   private long taken;
 
-  /** Begins to count, without a bound. */
+  /** Starts an evaluation without a limit. */
   public Evaluation(PropertyReaders readers) {
     this(readers, Meter.unbounded());
   }
 
   /**
-   * Begins to count.
+   * Starts an evaluation.
    *
-   * @param meter counts too, and stops when the budget is used up
+   * @param meter also counts, and stops when the budget is used up
    */
   public Evaluation(PropertyReaders readers, Meter meter) {
     this.readers = readers;
     this.meter = meter;
   }
 
-  /** Returns how a property is read. */
+  /** Returns the access to a property. */
   PropertyReaders.Access access(Expression.Get get) {
     return readers.of(Checks.property(get.of(), get.property()));
   }
 
   /**
-   * Notes that so many things were looked at.
+   * Counts things that were visited.
    *
    * @throws gripwright.budget.OverBudget if that is more than the budget allows
    */
@@ -45,7 +45,7 @@ public final class Evaluation {
   }
 
   /**
-   * Notes that so many values are kept until all is looked at.
+   * Counts values that are kept until the end.
    *
    * @throws gripwright.budget.OverBudget if that is more than the budget allows
    */
@@ -53,7 +53,7 @@ public final class Evaluation {
     meter.take(Limit.VALUES, values);
   }
 
-  /** Returns how many things were looked at. */
+  /** Returns the number of things visited. */
   public long taken() {
     return taken;
   }

@@ -7,21 +7,20 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a rule stands when it is asked: the thing it looks at, and the elements of collections gone
- * into so far.
+ * Where a rule is evaluated: its subject, and the elements of collections entered so far.
  *
- * @param kinds what each is, outermost first
+ * @param kinds kind of each, outermost first
  * @param things the things themselves
- * @param evaluation how their properties are read; counts what is looked at
+ * @param evaluation reads their properties and counts the things visited
  */
 public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluation evaluation) {
 
-  /** Returns the context of a thing that a rule looks at. */
+  /** Returns the context of a rule's subject. */
   public static EvaluationContext at(Kind kind, Object thing, PropertyReaders readers) {
     return at(kind, thing, new Evaluation(readers));
   }
 
-  /** Returns the context of a thing that a rule looks at, with a count that goes on. */
+  /** Returns the context of a rule's subject, with a shared evaluation. */
   public static EvaluationContext at(Kind kind, Object thing, Evaluation evaluation) {
     return new EvaluationContext(List.of(kind), List.of(thing), evaluation);
   }
@@ -42,7 +41,7 @@ public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluatio
     return ExpressionCompiler.truth(condition, this) == ExpressionCompiler.NO;
   }
 
-  /** Finds the comparisons that a broken requirement owes to, in the order written. */
+  /** Finds the comparisons that make a requirement fail, in the order written. */
   public List<Shortfall> shortfalls(Expression require) {
     return require.accept(new Shortfalls());
   }
@@ -87,8 +86,8 @@ public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluatio
   }
 
   /**
-   * Returns the context inside the element that misses by most; the first if several miss by as
-   * much.
+   * Returns the context of the element that violates a condition most; the first of several equal
+   * ones.
    */
   private Optional<EvaluationContext> worst(Condition.Quantify every) {
     List<?> elements = ExpressionCompiler.things(every.collection(), this);
@@ -118,7 +117,7 @@ public record EvaluationContext(List<Kind> kinds, List<Object> things, Evaluatio
     return Optional.ofNullable(worst).map(element -> inside(kind, element));
   }
 
-  /** Returns what the innermost element is called; empty outside of collections. */
+  /** Returns the name of the innermost element; empty outside of collections. */
   Optional<Message> called() {
     if (things.size() == 1) {
       return Optional.empty();

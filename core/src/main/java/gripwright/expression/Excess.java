@@ -7,9 +7,9 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * By how much of its limit a broken requirement misses it: 0.2 for 72 s where 60 s are the most. Of
- * several comparisons, or several elements of a collection, the one that misses by most counts. 0
- * where no number is compared, or one is missing; infinite where the limit is 0.
+ * By which share of its limit a requirement is violated: 0.2 for 72 s where the most is 60 s. Of
+ * several comparisons or elements, the largest violation counts. 0 if no number is compared, or one
+ * is missing; infinite if the limit is 0.
  */
 public final class Excess {
 
@@ -23,24 +23,24 @@ public final class Excess {
   }
 
   /**
-   * Compiles it.
+   * Compiles the excess of a requirement.
    *
-   * @param root what the rule looks at
-   * @param evaluation notes how many elements of collections are gone through
+   * @param root kind of the rule's subject
+   * @param evaluation counts the elements of collections visited
    */
   public static ExpressionCompiler.Value of(Expression require, Kind root, Evaluation evaluation) {
     Compilation compiler = new Compilation(List.of(root), evaluation);
     return compiler.value(new Excess(compiler, evaluation).code(require));
   }
 
-  /** Works it out where a rule stands. */
+  /** Calculates the excess in a context. */
   static double at(Expression require, EvaluationContext at) {
     Compilation compiler = new Compilation(at.kinds(), at.evaluation());
     NumberCode code = new Excess(compiler, at.evaluation()).code(require);
     return code.at(compiler.frame(at));
   }
 
-  /** Compiles it among other things. */
+  /** Compiles the excess as part of a larger compilation. */
   static NumberCode code(Expression require, Compilation compiler, Evaluation evaluation) {
     return new Excess(compiler, evaluation).code(require);
   }
@@ -106,8 +106,8 @@ public final class Excess {
 
   private NumberCode throughAll(Condition.Quantify every) {
     ObjectCode collection = compiler.object(every.collection());
-    BitSet around = compiler.spoken;
-    compiler.spoken = new BitSet();
+    BitSet around = compiler.referenced;
+    compiler.referenced = new BitSet();
     int place = compiler.enterElementOf(every.collection());
     int before = compiler.compiled();
     TruthCode where = compiler.where(every.where());

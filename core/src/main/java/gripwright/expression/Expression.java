@@ -7,24 +7,25 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A typed expression over the things a rule looks at. Immutable; equal when written alike.
+ * A typed expression over the subjects of a rule. Immutable; two expressions are equal if they are
+ * written the same.
  *
- * <p>Start from {@link #subject(Kind)}, what is looked at, and from written values such as {@link
- * #amount(double, Unit)}, and go on with the methods below:
+ * <p>Start from {@link #subject(Kind)}, the subject, and from literals such as {@link
+ * #amount(double, Unit)}, and combine them with the methods below:
  *
  * <pre>{@code
  * Expression week = Expression.subject(Kind.WEEK);
  * week.get("load").atMost(Expression.percent(115).times(week.get("previous").get("load")))
  * }</pre>
  *
- * <p>Types are checked as an expression is put together, and {@link IllegalArgumentException} tells
- * what does not fit, so that evaluation can't fail. Something may be missing all the same: there is
- * no previous week in the first, and no level without a test. A comparison with something missing
- * is neither true nor false; {@code and}, {@code or} and {@code not} decide where the other side
- * alone decides; a rule whose condition or requirement stays undecided does not apply at that
- * place. A division by zero is missing. Sums, means and counts leave out what is missing or
- * undecided; the mean, largest and smallest of nothing are missing. Two numbers that differ by less
- * than a billionth of themselves count as equal.
+ * <p>Types are checked when an expression is built, and an {@link IllegalArgumentException}
+ * describes a mismatch, so that evaluation can't fail. Values may still be missing: the first week
+ * has no previous week, and no level without a test. A comparison with something missing is neither
+ * true nor false; {@code and}, {@code or} and {@code not} have a result if the other side alone
+ * determines it; a rule whose condition or requirement stays undecided does not apply there. A
+ * division by zero is missing. Sums, means and counts leave out what is missing or undecided; the
+ * mean, largest and smallest of nothing are missing. Two numbers that differ by less than a
+ * billionth of themselves count as equal.
  */
 public sealed interface Expression
     permits Literal,
@@ -35,20 +36,20 @@ public sealed interface Expression
         Expression.Negate,
         Expression.Summarize {
 
-  /** Returns the kind of value, known without evaluating anything. */
+  /** Returns the type of the value, known without evaluation. */
   Type type();
 
-  /** Answers with what a visitor has for the kind of this expression. */
+  /** Returns what the visitor returns for the kind of this expression. */
   <R> R accept(ExpressionVisitor<R> visitor);
 
   /**
-   * What is looked at.
+   * The subject of a rule, or an element of a collection.
    *
-   * @param kind what it is
-   * @param outward 0 for the innermost: the element of a collection, or else what the rule looks
-   *     at; 1 for what stands around that, and so on
+   * @param kind its kind
+   * @param depth 0 for the innermost: the element of a collection, or else the subject of the rule;
+   *     1 for the one that encloses it, and so on
    */
-  record Subject(Kind kind, int outward) implements Expression {
+  record Subject(Kind kind, int depth) implements Expression {
     @Override
     public Type type() {
       return new Type.One(kind);
@@ -88,9 +89,9 @@ public sealed interface Expression
   }
 
   /**
-   * Two values put together.
+   * Two values combined.
    *
-   * @param operation how
+   * @param operation the operation
    * @param left one value
    * @param right the other
    */
@@ -116,7 +117,7 @@ public sealed interface Expression
   }
 
   /**
-   * A number with its sign turned.
+   * A negated number.
    *
    * @param operand the number
    */
@@ -142,13 +143,13 @@ public sealed interface Expression
   }
 
   /**
-   * One value made of several things. Inside {@code value} and {@code where} the innermost {@link
-   * Subject} is the element.
+   * One value calculated from a collection. Inside {@code value} and {@code where} the innermost
+   * {@link Subject} is the element.
    *
-   * @param summary how
-   * @param collection the things
-   * @param value what is taken of each; empty for a count and only then
-   * @param where which things count; empty means all
+   * @param summary the kind of summary
+   * @param collection the elements
+   * @param value the value of each element; empty for a count and only then
+   * @param where which elements are included; empty means all
    */
   record Summarize(
       Summary summary,
@@ -159,8 +160,8 @@ public sealed interface Expression
     /**
      * Checks the types.
      *
-     * @throws IllegalArgumentException if the collection is none, or a value is missing, one too
-     *     many or of a type that the summary has no meaning for
+     * @throws IllegalArgumentException if it is not a collection, or the value is missing, not
+     *     allowed, or of a type without this summary
      */
     public Summarize {
       Checks.many(collection);
@@ -179,7 +180,7 @@ public sealed interface Expression
     }
   }
 
-  /** How two values are put together. */
+  /** Operations on two values. */
   enum Operation {
     /** Sum. */
     PLUS("+"),
@@ -202,9 +203,9 @@ public sealed interface Expression
     }
   }
 
-  /** How one value is made of several things. */
+  /** Kinds of summary of a collection. */
   enum Summary {
-    /** All together; 0 of nothing. */
+    /** The sum; 0 for no elements. */
     SUM,
     /** The arithmetic mean. */
     MEAN,
@@ -212,7 +213,7 @@ public sealed interface Expression
     LARGEST,
     /** The smallest, or the first date. */
     SMALLEST,
-    /** How many. */
+    /** The number of elements. */
     COUNT
   }
 
@@ -246,14 +247,14 @@ public sealed interface Expression
     return new Literal.Date(day);
   }
 
-  /** Returns what the rule looks at or, inside a sum, count and the like, the element. */
+  /** Returns the subject of the rule or, inside a sum, count or the like, the element. */
   static Expression subject(Kind kind) {
     return new Subject(kind, 0);
   }
 
-  /** Returns what stands around the innermost subject: 1 for the next, and so on. */
-  static Expression outer(Kind kind, int outward) {
-    return new Subject(kind, outward);
+  /** Returns a subject that encloses the innermost one: 1 for the next, and so on. */
+  static Expression outer(Kind kind, int depth) {
+    return new Subject(kind, depth);
   }
 
   /**
@@ -265,47 +266,57 @@ public sealed interface Expression
     return new Get(this, property);
   }
 
-  /** Returns whether this is there. */
+  /**
+   * Tells whether a property is read anywhere in this expression.
+   *
+   * @param kind the kind that has it
+   * @param property its name
+   */
+  default boolean reads(Kind kind, String property) {
+    return ExpressionKey.reads(this, kind, property);
+  }
+
+  /** Returns the condition that this exists. */
   default Expression exists() {
     return new Condition.Has(this);
   }
 
-  /** Returns whether this is less than another value. */
+  /** Returns the condition that this is less than another value. */
   default Expression lessThan(Expression other) {
     return new Condition.Compare(Condition.Relation.LESS, this, other);
   }
 
-  /** Returns whether this is at most another value. */
+  /** Returns the condition that this is at most another value. */
   default Expression atMost(Expression other) {
     return new Condition.Compare(Condition.Relation.AT_MOST, this, other);
   }
 
-  /** Returns whether this is more than another value. */
+  /** Returns the condition that this is more than another value. */
   default Expression moreThan(Expression other) {
     return new Condition.Compare(Condition.Relation.GREATER, this, other);
   }
 
-  /** Returns whether this is at least another value. */
+  /** Returns the condition that this is at least another value. */
   default Expression atLeast(Expression other) {
     return new Condition.Compare(Condition.Relation.AT_LEAST, this, other);
   }
 
-  /** Returns whether this equals another value. */
+  /** Returns the condition that this equals another value. */
   default Expression equalTo(Expression other) {
     return new Condition.Compare(Condition.Relation.EQUAL, this, other);
   }
 
-  /** Returns whether this differs from another value. */
+  /** Returns the condition that this differs from another value. */
   default Expression notEqualTo(Expression other) {
     return new Condition.Compare(Condition.Relation.NOT_EQUAL, this, other);
   }
 
-  /** Returns whether this lies between two values, both ends counted in. */
+  /** Returns the condition that this lies between two values, both ends included. */
   default Expression between(Expression low, Expression high) {
     return new Condition.Between(this, low, high);
   }
 
-  /** Returns whether this word is one of some. */
+  /** Returns the condition that this word is one of several. */
   default Expression is(String... words) {
     return new Condition.Is(this, List.of(words));
   }
@@ -330,62 +341,64 @@ public sealed interface Expression
     return new Arithmetic(Operation.DIVIDED_BY, this, other);
   }
 
-  /** Returns this number with its sign turned. */
+  /** Returns this number negated. */
   default Expression negated() {
     return new Negate(this);
   }
 
-  /** Returns whether both are so. */
+  /** Returns the conjunction: both are true. */
   default Expression and(Expression other) {
     return new Condition.And(this, other);
   }
 
-  /** Returns whether either is so. */
+  /** Returns the disjunction: at least one is true. */
   default Expression or(Expression other) {
     return new Condition.Or(this, other);
   }
 
-  /** Returns the opposite. */
+  /** Returns the negation. */
   default Expression not() {
     return new Condition.Not(this);
   }
 
-  /** Returns how many of these things there are. */
+  /** Returns the number of elements. */
   default Expression count() {
     return new Summarize(Summary.COUNT, this, Optional.empty(), Optional.empty());
   }
 
-  /** Returns how many of these things are so. */
+  /** Returns the number of elements that satisfy a condition. */
   default Expression countWhere(Expression where) {
     return new Summarize(Summary.COUNT, this, Optional.empty(), Optional.of(where));
   }
 
-  /** Returns the sum, mean, largest or smallest of a value of these things. */
+  /** Returns the sum, mean, largest or smallest of a value of the elements. */
   default Expression summarize(Summary summary, Expression value) {
     return new Summarize(summary, this, Optional.of(value), Optional.empty());
   }
 
-  /** Returns the sum, mean, largest or smallest of a value of those of these things that are so. */
+  /**
+   * Returns the sum, mean, largest or smallest of a value of the elements that satisfy a condition.
+   */
   default Expression summarizeWhere(Summary summary, Expression value, Expression where) {
     return new Summarize(summary, this, Optional.of(value), Optional.of(where));
   }
 
-  /** Returns whether each of these things is so. */
+  /** Returns the condition that every element satisfies a condition. */
   default Expression every(Expression body) {
     return new Condition.Quantify(Condition.Quantifier.EVERY, this, Optional.empty(), body);
   }
 
-  /** Returns whether each of these things for which {@code where} holds is so. */
+  /** Returns the condition that every element with {@code where} satisfies a condition. */
   default Expression everyWhere(Expression where, Expression body) {
     return new Condition.Quantify(Condition.Quantifier.EVERY, this, Optional.of(where), body);
   }
 
-  /** Returns whether at least one of these things is so. */
+  /** Returns the condition that at least one element satisfies a condition. */
   default Expression any(Expression body) {
     return new Condition.Quantify(Condition.Quantifier.ANY, this, Optional.empty(), body);
   }
 
-  /** Returns whether at least one of these things for which {@code where} holds is so. */
+  /** Returns the condition that at least one element with {@code where} satisfies a condition. */
   default Expression anyWhere(Expression where, Expression body) {
     return new Condition.Quantify(Condition.Quantifier.ANY, this, Optional.of(where), body);
   }

@@ -4,26 +4,29 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Turns expressions into closures once, so that evaluating them looks nothing up.
+ * Compiles expressions to closures, so that their evaluation needs no lookups.
  *
- * <p>A frame has one place for each subject, outermost first: what the rule looks at, then the
- * element of each collection gone into; then one for each result that is kept. Missing numbers are
- * NaN, missing words and things null.
+ * <p>A frame has one place for each subject, outermost first: the subject of the rule, then the
+ * element of each collection entered; then one for each cached result. Missing numbers are NaN,
+ * missing words and things null.
  */
 public final class ExpressionCompiler {
 
   private ExpressionCompiler() {}
 
-  /** What a truth can be, ordered so that {@code and} is the least and {@code or} the greatest. */
+  /**
+   * A truth value; the values are ordered so that {@code and} is the minimum and {@code or} the
+   * maximum.
+   */
   public static final int NO = 0;
 
-  /** Neither yes nor no, since something is missing. */
+  /** Neither true nor false, since a value is missing. */
   static final int UNDECIDED = 1;
 
   /** See {@link #NO}. */
   public static final int YES = 2;
 
-  /** What an expression is compiled to: one of the three below. */
+  /** The compiled form of an expression: one of the three below. */
   interface Code {}
 
   /** A number, level, grade or date. */
@@ -42,7 +45,7 @@ public final class ExpressionCompiler {
   }
 
   /**
-   * A condition that is ready to be asked.
+   * A condition ready for evaluation.
    *
    * @param code the closure
    * @param depth how many places a frame needs
@@ -52,7 +55,9 @@ public final class ExpressionCompiler {
       return of(subject, frame());
     }
 
-    /** Asks with a frame that was used before, so that asking often makes no garbage. */
+    /**
+     * Evaluates the condition with a reused frame, so that frequent evaluation creates no garbage.
+     */
     public int of(Object subject, @Nullable Object[] frame) {
       frame[0] = subject;
       return code.at(frame);
@@ -64,7 +69,7 @@ public final class ExpressionCompiler {
   }
 
   /**
-   * A value that is ready to be asked for.
+   * A value ready for evaluation.
    *
    * @param code the closure
    * @param depth how many places a frame needs
@@ -74,7 +79,7 @@ public final class ExpressionCompiler {
       return of(subject, frame());
     }
 
-    /** Asks with a frame that was used before. */
+    /** Evaluates the value with a reused frame. */
     public double of(Object subject, @Nullable Object[] frame) {
       frame[0] = subject;
       return code.at(frame);
@@ -88,18 +93,18 @@ public final class ExpressionCompiler {
   /**
    * Checks a condition.
    *
-   * @throws IllegalArgumentException if it is not a yes or no, or a subject is not what stands
-   *     there
+   * @throws IllegalArgumentException if it is not a condition, or a subject is of another kind than
+   *     the one there
    */
   public static void check(Expression condition, Kind root) {
     truth(condition, root, new Evaluation(PropertyReaders.NONE));
   }
 
   /**
-   * Compiles a condition that notes how many elements of collections it goes through.
+   * Compiles a condition that counts the elements of collections it visits.
    *
-   * @throws IllegalArgumentException if it is not a yes or no, or a subject is not what stands
-   *     there
+   * @throws IllegalArgumentException if it is not a condition, or a subject is of another kind than
+   *     the one there
    */
   public static Truth truth(Expression condition, Kind root, Evaluation evaluation) {
     Checks.truth(condition);
@@ -107,25 +112,25 @@ public final class ExpressionCompiler {
     return new Truth(compiler.truth(condition), compiler.places());
   }
 
-  /** Compiles a value with an order, to be read as a number. */
+  /** Compiles a value of an ordered type, represented as a number. */
   static Value number(Expression value, Kind root, Evaluation evaluation) {
     Compilation compiler = new Compilation(List.of(root), evaluation);
     return compiler.value(compiler.number(value));
   }
 
-  /** Answers a condition where a rule stands: {@link #NO} and so on. */
+  /** Evaluates a condition in a context; returns {@link #NO} and so on. */
   static int truth(Expression condition, EvaluationContext at) {
     Compilation compiler = new Compilation(at.kinds(), at.evaluation());
     return compiler.truth(condition).at(compiler.frame(at));
   }
 
-  /** Works out a value where a rule stands. */
+  /** Evaluates a value in a context. */
   static double number(Expression value, EvaluationContext at) {
     Compilation compiler = new Compilation(at.kinds(), at.evaluation());
     return compiler.number(value).at(compiler.frame(at));
   }
 
-  /** Returns what a collection holds where a rule stands; nothing if it is missing. */
+  /** Returns the elements of a collection in a context; empty if it is missing. */
   static List<?> things(Expression collection, EvaluationContext at) {
     Compilation compiler = new Compilation(at.kinds(), at.evaluation());
     Object things = compiler.object(collection).at(compiler.frame(at));
@@ -133,10 +138,10 @@ public final class ExpressionCompiler {
   }
 
   /**
-   * Tells whether an expression inside a collection speaks of nothing but its elements.
+   * Tells whether an expression inside a collection refers only to its elements.
    *
-   * @param around what has the collection
-   * @param element what the collection holds
+   * @param around kind of the thing with the collection
+   * @param element kind of the elements
    */
   static boolean elementsOnly(Expression e, Kind around, Kind element) {
     Compilation compiler = new Compilation(List.of(around), new Evaluation(PropertyReaders.NONE));
@@ -146,6 +151,6 @@ public final class ExpressionCompiler {
     } else {
       compiler.number(e);
     }
-    return !compiler.spoken.get(0);
+    return !compiler.referenced.get(0);
   }
 }

@@ -1,11 +1,12 @@
 package gripwright.expression;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * An expression as a key: equal to what is written alike, as expressions are among themselves, but
- * compared part by part in plain code. What the records bring is linked when each kind is first
- * used, which a cold start feels.
+ * An expression as a key, equal to the same expressions as the expression itself but compared part
+ * by part in plain code. The generated methods of records are linked at their first use, which
+ * would slow down a cold start.
  */
 final class ExpressionKey {
 
@@ -58,12 +59,23 @@ final class ExpressionKey {
     return alike;
   }
 
-  /** Stands for a part that is left out. */
+  /** Tells whether a property of a kind is read in an expression. */
+  static boolean reads(Expression e, Kind kind, String property) {
+    boolean here =
+        e instanceof Expression.Get get
+            && get.property().equals(property)
+            && get.of().type().equals(new Type.One(kind));
+    return here
+        || Arrays.stream(e.accept(PARTS))
+            .anyMatch(part -> part instanceof Expression inner && reads(inner, kind, property));
+  }
+
+  /** Returns a part, or a placeholder if it is left out. */
   private static Object part(Optional<Expression> part) {
     return part.isPresent() ? part.get() : "";
   }
 
-  /** What an expression is made of, in the order of its record. */
+  /** The parts of an expression, in the order of its record. */
   private static final class Parts
       implements ExpressionVisitor<Object[]>, Literal.Visitor<Object[]> {
     @Override
@@ -98,7 +110,7 @@ final class ExpressionKey {
 
     @Override
     public Object[] subject(Expression.Subject subject) {
-      return new Object[] {subject.kind(), subject.outward()};
+      return new Object[] {subject.kind(), subject.depth()};
     }
 
     @Override

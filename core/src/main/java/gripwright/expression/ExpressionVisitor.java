@@ -1,55 +1,55 @@
 package gripwright.expression;
 
 /**
- * One answer for each kind of {@link Expression}. A new kind does not compile until every visitor
- * has an answer for it.
+ * One method for each kind of {@link Expression}. Code doesn't compile until every visitor handles
+ * a new kind.
  *
- * @param <R> what is answered
+ * @param <R> the type of result
  */
 public interface ExpressionVisitor<R> {
 
-  /** Answers for a value that is written out. */
+  /** Visits a literal. */
   R literal(Literal literal);
 
-  /** Answers for a truth value. */
+  /** Visits a truth value. */
   R truth(Condition.Truth truth);
 
-  /** Answers for what is looked at. */
+  /** Visits a subject. */
   R subject(Expression.Subject subject);
 
-  /** Answers for a property of a thing. */
+  /** Visits a property of a thing. */
   R get(Expression.Get get);
 
-  /** Answers for whether something is there. */
+  /** Visits a test whether something exists. */
   R has(Condition.Has has);
 
-  /** Answers for a comparison. */
+  /** Visits a comparison. */
   R compare(Condition.Compare compare);
 
-  /** Answers for whether a value lies between two others. */
+  /** Visits a test whether a value lies between two others. */
   R between(Condition.Between between);
 
-  /** Answers for whether a word is one of some. */
+  /** Visits a test whether a word is one of several. */
   R is(Condition.Is is);
 
-  /** Answers for two values put together. */
+  /** Visits two values combined. */
   R arithmetic(Expression.Arithmetic arithmetic);
 
-  /** Answers for a number with its sign turned. */
+  /** Visits a negated number. */
   R negate(Expression.Negate negate);
 
-  /** Answers for whether both are so. */
+  /** Visits a conjunction. */
   R and(Condition.And and);
 
-  /** Answers for whether either is so. */
+  /** Visits a disjunction. */
   R or(Condition.Or or);
 
-  /** Answers for the opposite. */
+  /** Visits a negation. */
   R not(Condition.Not not);
 
-  /** Answers for one value made of several things. */
+  /** Visits a summary of a collection. */
   R summarize(Expression.Summarize summarize);
 
-  /** Answers for whether every one or any of several things is so. */
+  /** Visits a quantified condition. */
   R quantify(Condition.Quantify quantify);
 }

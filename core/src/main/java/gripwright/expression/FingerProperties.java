@@ -8,21 +8,24 @@ import java.util.List;
 /** The properties of fingers. */
 final class FingerProperties {
 
-  /** Said of every collection of fingers. */
-  static final String DOC = "The fingers that hold in it, those of the left hand first.";
+  /** Description shared by all collections of fingers. */
+  static final String DOC = "The fingers that hold, those of the left hand first.";
 
   private FingerProperties() {}
 
   static void addTo(List<Property> all) {
     PropertyCatalogue.Of finger = new PropertyCatalogue.Of(Kind.FINGER, all);
     finger
-        .word("name", Vocabulary.of("finger", (Object[]) Finger.values()), "Which finger it is.")
-        .word("hand", Vocabulary.of("hand", (Object[]) Side.values()), "Which hand it belongs to.")
-        .time("time-under-load", "All holds in which it takes part.");
+        .word("name", Vocabulary.of("finger", (Object[]) Finger.values()), "Name of the finger.")
+        .word(
+            "hand",
+            Vocabulary.of("hand", (Object[]) Side.values()),
+            "The hand that the finger belongs to.")
+        .time("time-under-load", "Time under tension: the sum of all holds of the finger.");
     exposure(finger, "impulse", "force on the fingertip");
     exposure(finger, "a2-exposure", "force on the A2 pulley");
     exposure(finger, "a4-exposure", "force on the A4 pulley");
-    finger.time("recent-time-under-load", recent("time under load"));
+    finger.time("recent-time-under-load", recent("time under tension"));
     recent(finger, "impulse");
     recent(finger, "a2-exposure");
     recent(finger, "a4-exposure");
@@ -30,7 +33,7 @@ final class FingerProperties {
 
   private static void exposure(PropertyCatalogue.Of finger, String name, String what) {
     finger.quantity(
-        name, Dimension.IMPULSE, "Sum of " + what + " times time over its holds, an estimate.");
+        name, Dimension.IMPULSE, "Sum of " + what + " times time over its holds; an estimate.");
   }
 
   private static void recent(PropertyCatalogue.Of finger, String name) {
@@ -41,7 +44,7 @@ final class FingerProperties {
   private static String recent(String what) {
     return "Of a finger of a week: its highest "
         + what
-        + " in the last three uneased weeks of the block that have a session; missing if it held in"
-        + " none of them.";
+        + " in the last three weeks of the block that have a session and are not"
+        + " deload weeks; missing if it held in none of them.";
   }
 }

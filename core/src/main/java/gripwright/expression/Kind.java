@@ -5,7 +5,7 @@ import gripwright.finding.Message;
 import java.util.Locale;
 import java.util.Optional;
 
-/** A kind of thing that rules speak of. Each has properties, see {@link Property#of(Kind)}. */
+/** A kind of thing that rules refer to. Each has properties, see {@link Property#of(Kind)}. */
 public enum Kind {
   /** A line of a session on a day, with its loads. */
   EXERCISE,
@@ -21,7 +21,7 @@ public enum Kind {
   PLAN,
   /** Two sessions, the earlier and the later. */
   PAIR,
-  /** The athlete, as things stand on a day. */
+  /** The athlete, on a day. */
   ATHLETE,
   /** A grip. */
   GRIP,
@@ -33,17 +33,17 @@ public enum Kind {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Returns what one of them is called, such as {@code an exercise}. */
+  /** Returns the name of one of them, such as {@code an exercise}. */
   public Message one() {
     return Clause.of("term.one-" + word());
   }
 
-  /** Returns what several of them are called, such as {@code exercises}. */
+  /** Returns the name of several of them, such as {@code exercises}. */
   public Message many() {
     return Clause.of("term.many-" + word());
   }
 
-  /** Finds the kind a word stands for. */
+  /** Returns the kind for a word. */
   public static Optional<Kind> parse(String word) {
     for (Kind kind : values()) {
       if (kind.word().equals(word)) {

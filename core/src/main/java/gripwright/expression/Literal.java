@@ -6,7 +6,7 @@ import gripwright.quantity.Unit;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** A value that is written out, with an order and read as a number. */
+/** A literal value of an ordered type, represented as a number. */
 public sealed interface Literal extends Expression {
 
   /**
@@ -14,7 +14,7 @@ public sealed interface Literal extends Expression {
    */
   double number();
 
-  /** Answers with what a visitor has for the kind of this value. */
+  /** Returns what the visitor returns for the kind of this value. */
   <R> R accept(Visitor<R> visitor);
 
   @Override
@@ -123,21 +123,21 @@ public sealed interface Literal extends Expression {
   }
 
   /**
-   * One answer for each kind of value that is written out.
+   * One method for each kind of literal.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for a number, with a unit or without. */
+    /** Visits a number, with a unit or without. */
     R amount(Amount amount);
 
-    /** Answers for a share of the reference maximum. */
+    /** Visits a share of the reference maximum. */
     R percentOfMax(PercentOfMax share);
 
-    /** Answers for a climbing grade. */
+    /** Visits a climbing grade. */
     R grade(Grade grade);
 
-    /** Answers for a day of the calendar. */
+    /** Visits a day of the calendar. */
     R date(Date date);
   }
 }

@@ -64,7 +64,7 @@ final class Measured {
 
   /**
    * Writes a quantity whose limit is a share of another, such as {@code 110 % of recent-load}, as a
-   * share of that other: kilogram seconds tell nobody how steep a rise is.
+   * share of that other, since kilogram seconds don't show how steep a rise is.
    */
   private static Optional<Shortfall> share(
       Condition.Compare compare, EvaluationContext at, Shortfall.Bound bound) {
@@ -111,7 +111,9 @@ final class Measured {
         : get.property();
   }
 
-  /** Returns the unit that is written, so that a breach is told in the coach's own units. */
+  /**
+   * Returns the unit written in the rule, so that a breach is reported in the coach's own units.
+   */
   private static Optional<Unit> unit(Expression value) {
     return value instanceof Literal.Amount amount ? amount.unit() : Optional.empty();
   }
@@ -129,13 +131,7 @@ final class Measured {
     }
 
     private int usual() {
-      if (type instanceof Type.Quantity quantity) {
-        Dimension dimension = quantity.dimension();
-        return dimension.equals(Dimension.LOAD_TIME) || dimension.equals(Dimension.IMPULSE)
-            ? 0
-            : dimension.equals(Dimension.MASS) ? 2 : 1;
-      }
-      return type == Type.Plain.LEVEL ? 1 : 0;
+      return type.accept(USUAL_DECIMALS);
     }
 
     /** Writes a number with its unit. */
@@ -171,6 +167,40 @@ final class Measured {
       return Unit.of(dimension).stream().filter(u -> u != Unit.PERCENT).findFirst();
     }
   }
+
+  private static final Type.Visitor<Integer> USUAL_DECIMALS =
+      new Type.Visitor<>() {
+        @Override
+        public Integer quantity(Type.Quantity quantity) {
+          Dimension dimension = quantity.dimension();
+          return dimension.equals(Dimension.LOAD_TIME) || dimension.equals(Dimension.IMPULSE)
+              ? 0
+              : dimension.equals(Dimension.MASS) ? 2 : 1;
+        }
+
+        @Override
+        public Integer plain(Type.Plain plain) {
+          return switch (plain) {
+            case LEVEL -> 1;
+            case GRADE, DATE, TRUTH -> 0;
+          };
+        }
+
+        @Override
+        public Integer word(Type.Word word) {
+          return 0;
+        }
+
+        @Override
+        public Integer one(Type.One one) {
+          return 0;
+        }
+
+        @Override
+        public Integer many(Type.Many many) {
+          return 0;
+        }
+      };
 
   /** Writes one number of each kind of type. */
   private record Text(Writer writer, double number, int decimals) implements Type.Visitor<String> {

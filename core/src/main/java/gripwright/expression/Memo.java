@@ -4,7 +4,7 @@ import gripwright.expression.ExpressionCompiler.NumberCode;
 import gripwright.expression.ExpressionCompiler.ObjectCode;
 import org.jspecify.annotations.Nullable;
 
-/** What came of a collection when it was last gone through, and for which subjects around. */
+/** The last result for a collection, and the enclosing subjects that it belongs to. */
 final class Memo {
 
   private final @Nullable Object things;
@@ -20,8 +20,8 @@ final class Memo {
   /**
    * Returns code that keeps its last result in the frame.
    *
-   * @param collection what the result is of
-   * @param places of the subjects around that the result depends on
+   * @param collection the collection of the result
+   * @param places places of the enclosing subjects that the result depends on
    * @param fromEnd place of the memo, counted from the end of the frame
    */
   static NumberCode keeping(NumberCode code, ObjectCode collection, int[] places, int fromEnd) {

@@ -5,6 +5,6 @@ import gripwright.finding.Message;
 /** A thing in a collection that a finding can name. */
 public interface Named {
 
-  /** Returns what it is called among the others, such as {@code left ring finger}. */
+  /** Returns its name among the others, such as {@code left ring finger}. */
   Message called();
 }

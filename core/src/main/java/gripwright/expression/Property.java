@@ -4,15 +4,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a rule can ask of a thing. All properties of all kinds are listed by {@link #of(Kind)}.
+ * A property that a rule can read of a thing. All properties of all kinds are listed by {@link
+ * #of(Kind)}.
  *
  * <p>Names and the sentences that explain them are documentation of the language, shown by its
  * reference only: they are English, and no bundle of messages has them.
  *
- * @param owner what has it
+ * @param owner the kind of thing with this property
  * @param name the word written in a rule
- * @param type what kind of value it is
- * @param doc one sentence that says what it means
+ * @param type type of its value
+ * @param doc one sentence on its meaning
  */
 public record Property(Kind owner, String name, Type type, String doc) {
 

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 @FunctionalInterface
 public interface PropertyReaders {
 
-  /** Readers for an expression that is only checked: it reads nothing. */
+  /** Readers for an expression that is only checked and never evaluated. */
   PropertyReaders NONE =
       property -> {
         if (property.type() == Type.Plain.TRUTH) {
@@ -22,22 +22,22 @@ public interface PropertyReaders {
 
   /** How a property is read. */
   sealed interface Access {
-    /** Answers with what a visitor has for the kind of value that is read. */
+    /** Returns what the visitor returns for the kind of value that is read. */
     <R> R accept(Visitor<R> visitor);
 
     /**
-     * One answer for each kind of value that is read.
+     * One method for each kind of value that is read.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> {
-      /** Answers for a number, level, grade or date. */
+      /** Visits a number, level, grade or date. */
       R number(NumberAccess access);
 
-      /** Answers for a truth. */
+      /** Visits a truth. */
       R truth(TruthAccess access);
 
-      /** Answers for a word, a thing or a list of things. */
+      /** Visits a word, a thing or a list of things. */
       R object(ObjectAccess access);
     }
   }

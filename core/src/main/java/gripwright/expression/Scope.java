@@ -2,7 +2,7 @@ package gripwright.expression;
 
 import java.util.Optional;
 
-/** What a rule looks at, one after the other. */
+/** The subjects that a rule checks. */
 public enum Scope {
   /** Each exercise of each session. */
   EXERCISE(Kind.EXERCISE),
@@ -25,7 +25,7 @@ public enum Scope {
     this.kind = kind;
   }
 
-  /** Returns the kind of thing that is looked at. */
+  /** Returns the kind of subject. */
   public Kind kind() {
     return kind;
   }
@@ -35,7 +35,7 @@ public enum Scope {
     return this == PAIR_OF_SESSIONS ? "pair of sessions" : kind.word();
   }
 
-  /** Finds a scope by its words; {@code pair} alone will do. */
+  /** Finds a scope by its words; {@code pair} alone is enough. */
   public static Optional<Scope> parse(String words) {
     for (Scope scope : values()) {
       if (scope.words().equals(words) || scope.kind.word().equals(words)) {

@@ -5,17 +5,17 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A comparison that a broken requirement owes to, with amounts in the units of the rule. A breach
- * of a rule carries those it owes to as its argument {@code missing}.
+ * A comparison that makes a requirement fail, with amounts in the units of the rule. A breach of a
+ * rule has them as its argument {@code missing}.
  *
- * @param of the one among several that misses the limit by most, such as {@code left ring finger};
- *     empty where the rule speaks of no several things
- * @param what the property that was compared, as a rule names it, such as {@code trained}; empty
- *     where something was worked out from several
- * @param was what there is, such as {@code 14 months}, or {@code 12.4 % above recent-load} where
+ * @param of the element that violates the limit most, such as {@code left ring finger}; empty if
+ *     the rule has no collection
+ * @param what the compared property, as a rule names it, such as {@code trained}; empty if it was
+ *     calculated from several
+ * @param was the actual value, such as {@code 14 months}, or {@code 12.4 % above recent-load} where
  *     the limit is a share of something
- * @param bound on which side of the limit it should be
- * @param limit what it was compared with, such as {@code 24 months}
+ * @param bound the side of the limit where it should be
+ * @param limit the limit, such as {@code 24 months}
  */
 public record Shortfall(
     Optional<Message> of, String what, Message was, Bound bound, Message limit) {
@@ -37,7 +37,7 @@ public record Shortfall(
     /** Between two limits or at one of them. */
     WITHIN;
 
-    /** Returns the word by which wording finds it, such as {@code at-most}. */
+    /** Returns its word in keys of the wording, such as {@code at-most}. */
     public String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

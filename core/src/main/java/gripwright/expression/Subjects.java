@@ -8,8 +8,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * All things of one kind that rules look at, and what was read of them: a column for each property,
- * read once however many rules speak of it. Not thread-safe.
+ * All subjects of one kind with the values read from them: a column for each property, read once
+ * even if many rules refer to it. Not thread-safe.
  */
 public final class Subjects {
 
@@ -21,12 +21,12 @@ public final class Subjects {
   private final Map<ExpressionKey, Words> words = new HashMap<>();
   private final Map<ExpressionKey, Elements> elements = new HashMap<>();
 
-  /** What the collections of one kind hold, of all things in one row. */
+  /** The elements of one collection property, of all subjects in one list. */
   static final class Elements {
     /** The elements, those of the first thing first. */
     final Subjects things;
 
-    /** For each thing the place of its first element; at the end, how many elements there are. */
+    /** For each subject the position of its first element; at the end the number of elements. */
     final int[] starts;
 
     private Elements(Subjects things, int[] starts) {
@@ -40,7 +40,7 @@ public final class Subjects {
     /** Each word that occurs, once. */
     final List<String> known;
 
-    /** For each thing the place of its word, from 1; 0 where it is missing. */
+    /** For each subject the position of its word, from 1; 0 if it is missing. */
     final int[] places;
 
     private Words(List<String> known, int[] places) {
@@ -49,23 +49,23 @@ public final class Subjects {
     }
   }
 
-  /** Takes things in an order. */
+  /** Creates subjects in a fixed order. */
   public Subjects(List<?> things, Evaluation evaluation) {
     this.things = things.toArray();
     this.evaluation = evaluation;
   }
 
-  /** Returns how many there are. */
+  /** Returns the number of subjects. */
   public int size() {
     return things.length;
   }
 
-  /** Returns one by its place. */
+  /** Returns a subject by its position. */
   public Object at(int place) {
     return things[place];
   }
 
-  /** Returns a property that is a number, of each thing; NaN where it is missing. */
+  /** Returns a numeric property of each subject; NaN if it is missing. */
   double[] numbers(Expression.Get get, PropertyReaders.NumberAccess access) {
     ExpressionKey key = new ExpressionKey(get);
     double[] known = numbers.get(key);
@@ -82,7 +82,7 @@ public final class Subjects {
     return known;
   }
 
-  /** Returns a property that is a truth, of each thing: {@link ExpressionCompiler#NO} and so on. */
+  /** Returns a boolean property of each subject: {@link ExpressionCompiler#NO} and so on. */
   byte[] truths(Expression.Get get, PropertyReaders.TruthAccess access) {
     ExpressionKey key = new ExpressionKey(get);
     byte[] known = truths.get(key);
@@ -103,7 +103,7 @@ public final class Subjects {
     return known;
   }
 
-  /** Returns a property that is a word, of each thing. */
+  /** Returns a word property of each subject. */
   Words words(Expression e) {
     ExpressionKey key = new ExpressionKey(e);
     Words read = words.get(key);
@@ -123,7 +123,7 @@ public final class Subjects {
     return read;
   }
 
-  /** Returns what a collection of each thing holds. */
+  /** Returns the elements of a collection property of each subject. */
   Elements elements(Expression.Get get, PropertyReaders.ObjectAccess access) {
     ExpressionKey key = new ExpressionKey(get);
     Elements known = elements.get(key);
@@ -144,7 +144,9 @@ public final class Subjects {
     return known;
   }
 
-  /** Returns a word or thing of each thing, or the things themselves; null where it is missing. */
+  /**
+   * Returns a word or object of each subject, or the subjects themselves; null if it is missing.
+   */
   @Nullable Object[] objects(Expression e) {
     if (!(e instanceof Expression.Get get
         && evaluation.access(get) instanceof PropertyReaders.ObjectAccess access)) {

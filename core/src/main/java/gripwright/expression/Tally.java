@@ -1,6 +1,6 @@
 package gripwright.expression;
 
-/** Adds up what is not missing. */
+/** Summarizes the values that are not missing. */
 final class Tally {
   private int count;
   private double sum;

@@ -6,7 +6,7 @@ import gripwright.quantity.Dimension;
 import java.util.Locale;
 import java.util.Optional;
 
-/** What kind of value an expression has, known before anything is evaluated. */
+/** The type of an expression's value, known before evaluation. */
 public sealed interface Type {
 
   /**
@@ -158,34 +158,34 @@ public sealed interface Type {
     }
   }
 
-  /** Returns what a coach would call it, such as {@code a time}. */
+  /** Returns its name in a coach's words, such as {@code a time}. */
   Message words();
 
-  /** Tells whether values of this type have an order: all but words, truths and things. */
+  /** Tells whether values of this type have an order: all types except words, truths and things. */
   boolean ordered();
 
-  /** Answers with what a visitor has for this kind of type. */
+  /** Returns what the visitor returns for this kind of type. */
   <R> R accept(Visitor<R> visitor);
 
   /**
-   * One answer for each kind of type.
+   * One method for each kind of type.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for a number with a dimension. */
+    /** Visits a number with a dimension. */
     R quantity(Quantity quantity);
 
-    /** Answers for a value of a plain kind. */
+    /** Visits a value of a plain kind. */
     R plain(Plain plain);
 
-    /** Answers for one of some words. */
+    /** Visits one of some words. */
     R word(Word word);
 
-    /** Answers for a thing with properties. */
+    /** Visits a thing with properties. */
     R one(One one);
 
-    /** Answers for several things. */
+    /** Visits several things. */
     R many(Many many);
   }
 

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 /**
  * The words a property can have.
  *
- * @param what what the words name, such as {@code grip-family}: a key of {@code term.kind}
+ * @param what the kind of name, such as {@code grip-family}: a key of {@code term.kind}
  * @param words all of them, in a fixed order; empty where a project adds its own, such as the names
  *     of grips
  */
@@ -42,7 +42,7 @@ public record Vocabulary(String what, List<String> words) {
     return new Vocabulary(what, Stream.of(words).map(Object::toString).toList());
   }
 
-  /** Returns what the words name. */
+  /** Returns the name of the kind. */
   public Message name() {
     return Clause.of("term.kind-" + what);
   }
@@ -52,7 +52,7 @@ public record Vocabulary(String what, List<String> words) {
     return words.isEmpty() || words.contains(word);
   }
 
-  /** Tells whether {@link #words} are all there are. */
+  /** Tells whether {@link #words} lists all words. */
   public boolean closed() {
     return !words.isEmpty();
   }

@@ -2,7 +2,6 @@ package gripwright.fatigue;
 
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -27,12 +26,12 @@ public record Bout(double seconds, double ofMvc) {
     }
   }
 
-  /** Returns a hold of so many seconds at a fraction of MVC. */
+  /** Returns a hold of this many seconds at a fraction of MVC. */
   public static Bout hold(double seconds, double ofMvc) {
     return new Bout(seconds, ofMvc);
   }
 
-  /** Returns a rest of so many seconds. */
+  /** Returns a rest of this many seconds. */
   public static Bout rest(double seconds) {
     return new Bout(seconds, 0);
   }
@@ -48,14 +47,18 @@ public record Bout(double seconds, double ofMvc) {
    * @param ofMvc the load of each level as a fraction of MVC, above 0
    */
   public static List<Bout> of(Scheme scheme, ToDoubleFunction<Level> ofMvc) {
-    List<Bout> bouts = new ArrayList<>();
-    for (Scheme.Bout step : scheme.flat()) {
-      if (step instanceof Scheme.Hold hold) {
-        bouts.add(hold(hold.seconds(), ofMvc.applyAsDouble(hold.level())));
-      } else {
-        bouts.add(rest(step.seconds()));
-      }
-    }
-    return bouts;
+    Scheme.Bout.Visitor<Bout> bout =
+        new Scheme.Bout.Visitor<>() {
+          @Override
+          public Bout hold(Scheme.Hold hold) {
+            return Bout.hold(hold.seconds(), ofMvc.applyAsDouble(hold.level()));
+          }
+
+          @Override
+          public Bout rest(Scheme.Rest rest) {
+            return Bout.rest(rest.seconds());
+          }
+        };
+    return scheme.flat().stream().map(step -> step.accept(bout)).toList();
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * What one set of rates says of a session of fresh fingers. Where a hold can't be completed, it
- * goes on with all that is left until its written end, and so does the session.
+ * The course of a session from fresh fingers by one set of rates. A hold that can't be completed
+ * continues with the remaining capacity until its written end, and so does the session.
  *
  * @param holds every hold in order
  * @param endReserve estimated capacity at the end, once the load is let go, as a fraction of MVC,
@@ -15,11 +15,11 @@ import java.util.OptionalInt;
 public record Course(List<Hold> holds, double endReserve) {
 
   /**
-   * A hold as it went.
+   * A simulated hold.
    *
-   * @param bout what was asked
-   * @param carriedSeconds how long the load was carried: the whole time, or less where capacity
-   *     fell below the load, 0 s where it was below from the beginning
+   * @param bout the planned hold
+   * @param carriedSeconds how long the load was carried: the whole time, or less if capacity fell
+   *     below the load, 0 s if it was below from the beginning
    * @param capacityLeft estimated capacity at its end, once the load is let go, as a fraction of
    *     MVC, 0..1
    */
@@ -56,7 +56,7 @@ public record Course(List<Hold> holds, double endReserve) {
     return new Course(holds, muscle.reserve());
   }
 
-  /** Returns the place in {@link #holds}, from 0, of the first hold that can't be completed. */
+  /** Returns the position in {@link #holds}, from 0, of the first hold that can't be completed. */
   public OptionalInt firstMissed() {
     for (int i = 0; i < holds.size(); i++) {
       if (!holds.get(i).completed()) {

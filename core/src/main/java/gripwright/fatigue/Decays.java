@@ -2,7 +2,10 @@ package gripwright.fatigue;
 
 import java.util.Arrays;
 
-/** What two rates leave after a time. A session has few different times, so these are kept. */
+/**
+ * The factors by which two rates decay over a time. A session has few different times, so the
+ * factors are cached.
+ */
 final class Decays {
 
   private static final int SLOTS = 16;
@@ -22,7 +25,7 @@ final class Decays {
     Arrays.fill(seconds, Double.NaN);
   }
 
-  /** Returns the place of a time, in seconds, for the two methods below. */
+  /** Returns the slot of a time in seconds, for the two methods below. */
   int slot(double time) {
     int slot = (int) ((Double.doubleToRawLongBits(time) * MIX) >>> SHIFT);
     if (seconds[slot] != time) {

@@ -4,24 +4,24 @@ import gripwright.strength.ForceTime;
 import java.util.List;
 
 /**
- * A named set of rates of the three-compartment model, with the loads it serves for.
+ * A named set of rates of the three-compartment model, with the range of loads where it is valid.
  *
  * <p>Fibres are resting, active or fatigued. Active fibres fatigue at the rate {@code fatigue};
- * fatigued ones come back at the rate {@code recovery}, multiplied by {@code restMultiplier} while
- * no load is held. Sources of the model: Xia T, Frey Law LA 2008, J Biomech 41(14):3046-3052; rest
+ * fatigued ones recover at the rate {@code recovery}, multiplied by {@code restMultiplier} while no
+ * load is held. Sources of the model: Xia T, Frey Law LA 2008, J Biomech 41(14):3046-3052; rest
  * multiplier: Looft JM, Herkert N, Frey-Law LA 2018, J Biomech 77:16-25.
  *
- * @param name how the set is called in results and pages
+ * @param name name of the set in results and pages
  * @param fatigue share of the active fibres that fatigues each second; above 0, at most 1
  * @param recovery share of the fatigued fibres that recovers each second under load; above 0, at
  *     most 1
  * @param restMultiplier how many times faster recovery is at rest, 1 or more; times {@code
  *     recovery} at most 1
- * @param spread what {@code fatigue} is divided by for the optimistic end of the interval and
- *     multiplied by for the pessimistic one, 1 or more
- * @param from the lightest load that the set serves for, as a fraction of MVC
- * @param to the heaviest
- * @param source where the rates are from
+ * @param spread factor by which {@code fatigue} is divided for the optimistic end of the interval
+ *     and multiplied for the pessimistic end, 1 or more
+ * @param from the lightest load where the set is valid, as a fraction of MVC
+ * @param to the heaviest load where it is valid
+ * @param source source of the rates
  */
 public record FatigueRates(
     String name,
@@ -34,22 +34,22 @@ public record FatigueRates(
     String source) {
 
   /**
-   * How fast fibres are called and released, each second, both ways. Source: Xia T, Frey Law LA
-   * 2008, J Biomech 41(14):3046-3052.
+   * Rate of activation and of deactivation of fibres, per second. Source: Xia T, Frey Law LA 2008,
+   * J Biomech 41(14):3046-3052.
    */
   public static final double DRIVE = 10;
 
   /**
    * The spread of every named set: the 5th and the 95th percentile of published endurance about the
-   * model, from one study to the next. Our own reckoning, rounded up; see the page on fatigue.
+   * model, from one study to the next. Our own calculation, rounded up; see the page on fatigue.
    */
   public static final double USUAL_SPREAD = 2.2;
 
-  /** The heaviest load that the published sets serve for, as a fraction of MVC. */
+  /** The heaviest load where the published sets are valid, as a fraction of MVC. */
   public static final double MODERATE = 0.6;
 
   private static final String LOOFT = "; r: Looft JM et al. 2018, J Biomech 77:16-25";
-  private static final String RAKSHIT = "Rakshit R, Xiang Y, Yang J 2021, J Biomech 110695";
+  private static final String RAKSHIT = "Rakshit R, Xiang Y, Yang J 2021, J Biomech 110695\u2020";
 
   /** Hand and grip, fitted by its authors to sustained holds. The set for 20 to 60 % of MVC. */
   public static final FatigueRates HAND_2012 =
@@ -58,7 +58,7 @@ public record FatigueRates(
           0.00980,
           0.00064,
           30,
-          "Frey-Law LA, Looft JM, Heitsman J 2012, J Biomech 45(10):1803-1808" + LOOFT);
+          "Frey-Law LA, Looft JM, Heitsman J 2012, J Biomech 45(10):1803-1808\u2020" + LOOFT);
 
   /** Handgrip, fitted by its authors to sustained and intermittent holds. */
   public static final FatigueRates GRIP_2021 =
@@ -122,9 +122,9 @@ public record FatigueRates(
   }
 
   /**
-   * Returns the set that serves for a session by its heaviest hold: {@link #HAND_2012} up to 60 %
-   * of MVC, {@link #FINGERS_INTENSE} above. The two do not meet at 60 %: of the same session, the
-   * second leaves more.
+   * Returns the set for a session by its heaviest hold: {@link #HAND_2012} up to 60 % of MVC,
+   * {@link #FINGERS_INTENSE} above. The two disagree at 60 %: for the same session, the second
+   * predicts more remaining capacity.
    *
    * @param heaviest the heaviest load, as a fraction of MVC
    */
@@ -132,7 +132,10 @@ public record FatigueRates(
     return heaviest <= MODERATE ? HAND_2012 : FINGERS_INTENSE;
   }
 
-  /** Tells whether a load, as a fraction of MVC, lies where the set was fitted or is published. */
+  /**
+   * Tells whether a load, as a fraction of MVC, is in the range for which the set was fitted or
+   * published.
+   */
   public boolean validAt(double ofMvc) {
     return ofMvc >= from && ofMvc <= to;
   }
@@ -158,13 +161,13 @@ public record FatigueRates(
   }
 
   /**
-   * Returns how long a load can be held by fresh fingers, where fibres answer at once: {@code -ln(1
-   * - R (1 - f) / (F f)) / R}. With the drive of {@link Muscle} it is longer by about a tenth of a
+   * Returns how long a load can be held by fresh fingers, if fibres respond at once: {@code -ln(1 -
+   * R (1 - f) / (F f)) / R}. With the drive of {@link Muscle} it is longer by about a tenth of a
    * second and 0.1 %. Source: follows from Frey-Law LA, Looft JM, Heitsman J 2012, J Biomech
    * 45(10):1803-1808 (failure when resting and active fibres together fall below the load).
    *
    * @param ofMvc load as a fraction of MVC, above 0; 1 and more gives 0 s
-   * @return seconds; infinite where recovery keeps up
+   * @return seconds; infinite if recovery keeps pace with fatigue
    * @throws IllegalArgumentException if the load is not above 0
    */
   public double enduranceSeconds(double ofMvc) {
@@ -176,11 +179,11 @@ public record FatigueRates(
   }
 
   /**
-   * Returns the highest load that can be repeated without end, in the limit of short cycles. With k
-   * = d + r (1 - d) for a share of time under load d it is {@code R k / (F d + R k)}. Source:
+   * Returns the highest load that can be repeated indefinitely, in the limit of short cycles. With
+   * k = d + r (1 - d) for a share of time under tension d it is {@code R k / (F d + R k)}. Source:
    * follows from Looft JM, Herkert N, Frey-Law LA 2018, J Biomech 77:16-25.
    *
-   * @param dutyCycle share of time under load, above 0 and at most 1; 0.7 for 7 s on and 3 s off
+   * @param dutyCycle share of time under tension, above 0 and at most 1; 0.7 for 7 s on and 3 s off
    * @return fraction of MVC, above 0 and below 1
    * @throws IllegalArgumentException if the share is out of range
    */
@@ -212,7 +215,7 @@ public record FatigueRates(
 
   /**
    * Turns a fraction of the greatest load held for 7 s into a fraction of MVC, by this set's own
-   * {@link #greatestLoad}: then the whole of the 7 s maximum can be held for just 7 s. Rohmert's
+   * {@link #greatestLoad}, so that the full 7 s maximum can be held for exactly 7 s. Rohmert's
    * curve gives a little more ({@code EnduranceLaw.ROHMERT.share(7)}).
    *
    * @param ofReference load divided by the reference maximum, 0 or more

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What a set of rates says of a session, with its interval. After every hold the optimistic end has
- * no less capacity than the mean, and the mean no less than the pessimistic end.
+ * The forecast of a session by a set of rates, with an interval. After every hold the optimistic
+ * end has at least the capacity of the mean, and the mean at least that of the pessimistic end.
  *
  * @param rates the set
  * @param optimistic with less fatigue
@@ -18,18 +18,19 @@ public record Forecast(FatigueRates rates, Course optimistic, Course mean, Cours
   /**
    * A hold that can't be completed.
    *
-   * @param hold its place among the holds of the session, from 0
-   * @param seconds how far into it the load can be carried, 0 s or more, by the end that fails
-   * @param certain true if even the optimistic end fails there, and no hold so far was heavier than
-   *     the set serves for, nor this one lighter; otherwise only the mean need fail
+   * @param hold its position among the holds of the session, from 0
+   * @param seconds how long the load can be carried in it, 0 s or more, by the failing end of the
+   *     interval
+   * @param certain true if even the optimistic end fails there, no hold so far was above the valid
+   *     range of the set, and this one is not below it; otherwise at least the mean fails
    */
   public record Shortfall(int hold, double seconds, boolean certain) {}
 
   /**
-   * Simulates a session with all three ends.
+   * Simulates a session with the mean and both ends.
    *
    * @param rates the set
-   * @param bouts holds and rests in the order they happen, from fresh fingers on
+   * @param bouts holds and rests in the order they happen, starting from fresh fingers
    */
   public static Forecast of(FatigueRates rates, List<Bout> bouts) {
     return new Forecast(
@@ -39,7 +40,7 @@ public record Forecast(FatigueRates rates, Course optimistic, Course mean, Cours
         Course.of(rates.pessimistic(), bouts));
   }
 
-  /** Returns the hold to tell the coach about: the certain one, or else where the mean fails. */
+  /** Returns the hold to report: the certain one, or else the one where the mean fails. */
   public Optional<Shortfall> shortfall() {
     OptionalInt missed = optimistic.firstMissed();
     if (missed.isPresent() && servesUpTo(missed.getAsInt())) {

@@ -2,8 +2,8 @@ package gripwright.fatigue;
 
 /**
  * The fibres of the fingers through a session: resting, active and fatigued shares, which add up to
- * 1. Mutable and for one thread; it keeps nothing else, so one muscle serves any number of sessions
- * in constant memory.
+ * 1. Mutable and for one thread; it keeps nothing else, so one object can simulate any number of
+ * sessions in constant memory.
  *
  * <p>With active a, fatigued m and resting 1 - a - m fibres, load f and the rates F, R and r:
  *
@@ -11,19 +11,19 @@ package gripwright.fatigue;
  * a' = C - F a
  * m' = F a - R m     under load
  * m' = F a - r R m   at rest, f = 0
- * C  = 10 (f - a)         while 1 - m &gt; f: fibres are called until the load is carried
- * C  = 10 (1 - a - m)     otherwise: all that rest are called
+ * C  = 10 (f - a)         while 1 - m &gt; f: fibres are activated until the load is carried
+ * C  = 10 (1 - a - m)     otherwise: all resting fibres are activated
  * </pre>
  *
- * Each law is linear, so every stretch between two changes of law has a closed form, and the time
- * of a change is found by iteration to rounding: there is no step and no step error. Source: Xia T,
- * Frey Law LA 2008, J Biomech 41(14):3046-3052, with finite drive both ways; r where the load is
- * zero and nowhere else: Rakshit R, Xiang Y, Yang J 2021, J Biomech 110695, eq. 7.
+ * Each law is linear, so every period between two changes of law has a closed form, and the time of
+ * a change is found by iteration to rounding precision, without the error of a step size. Source:
+ * Xia T, Frey Law LA 2008, J Biomech 41(14):3046-3052, with finite drive both ways; r only where
+ * the load is zero: Rakshit R, Xiang Y, Yang J 2021, J Biomech 110695, eq. 7.
  */
 public final class Muscle {
 
   private static final double DRIVE = FatigueRates.DRIVE;
-  private static final double INSTANT = 1e-9; // a hold that fails by less is completed
+  private static final double INSTANT = 1e-9; // a hold that fails by less counts as completed
 
   private final double fatigue;
   private final double recovery;
@@ -36,7 +36,7 @@ public final class Muscle {
   private double active;
   private double fatigued;
 
-  /** Makes fresh fingers with these rates. */
+  /** Creates fresh fingers with these rates. */
   public Muscle(FatigueRates rates) {
     fatigue = rates.fatigue();
     recovery = rates.recovery();
@@ -49,7 +49,7 @@ public final class Muscle {
     spentEnd = fatigue * DRIVE / product;
   }
 
-  /** Makes all fibres rest again. */
+  /** Resets all fibres to rest. */
   public void freshen() {
     active = 0;
     fatigued = 0;
@@ -70,27 +70,27 @@ public final class Muscle {
     return Math.max(0, 1 - active - fatigued);
   }
 
-  /** Returns what can be carried at this moment, as a fraction of MVC: all but the fatigued. */
+  /** Returns the current capacity as a fraction of MVC: all fibres that are not fatigued. */
   public double capacity() {
     return 1 - fatigued;
   }
 
   /**
-   * Returns the estimated reserve: what can be carried once the load is let go, as a fraction of
-   * MVC. Of fibres that are let go, the share F / (10 + F) fatigues before it rests, so this is up
-   * to a thousandth less than {@link #capacity}, and the same after a second of rest. Unlike
-   * capacity, it never falls during a rest.
+   * Returns the estimated reserve: the capacity once the load is released, as a fraction of MVC. Of
+   * fibres that are released, the share F / (10 + F) fatigues before it rests, so this is up to a
+   * thousandth less than {@link #capacity}, and the same after a second of rest. Unlike capacity,
+   * it never falls during a rest.
    */
   public double reserve() {
     return 1 - fatigued - active * fatigue / (DRIVE + fatigue);
   }
 
   /**
-   * Holds a load. Where capacity falls below it, the hold goes on with all that is left.
+   * Holds a load. If capacity falls below it, the hold continues with the remaining capacity.
    *
    * @param ofMvc load as a fraction of MVC, above 0; above 1 can't be carried
    * @param seconds how long, 0 s or more
-   * @return for how many seconds the load was carried: all of them where the hold was completed
+   * @return for how many seconds the load was carried: all of them if the hold was completed
    * @throws IllegalArgumentException if load or time is out of range or not finite
    */
   public double hold(double ofMvc, double seconds) {
@@ -99,7 +99,7 @@ public final class Muscle {
     }
     requireTime(seconds);
     double level = 1 - ofMvc;
-    boolean failing = fatigued > level || level <= 0; // MVC itself is passed at once
+    boolean failing = fatigued > level || level <= 0; // MVC itself can't be held for any time
     double carried = failing ? 0 : seconds;
     double left = seconds;
     while (left > 0) {
@@ -152,7 +152,7 @@ public final class Muscle {
     fatigued = Math.max(0, phase.fatigued(fastLeft, slowLeft));
   }
 
-  /** Fibres are called or released until the load is carried. */
+  /** Activates or releases fibres until the load is carried. */
   private void carry(double ofMvc, Decays decays, double back) {
     double end = DRIVE * ofMvc / decays.fast;
     double ahead = active - end;
@@ -162,7 +162,7 @@ public final class Muscle {
     phase.fatigued(fatiguedEnd, ofFast, fatigued - fatiguedEnd - ofFast);
   }
 
-  /** All fibres that rest are called. */
+  /** Activates all resting fibres. */
   private void giveAll() {
     double slope = fatigue * active - recovery * fatigued;
     double off = fatigued - spentEnd;

@@ -1,14 +1,14 @@
 package gripwright.fatigue;
 
 /**
- * The closed form of a stretch of time in which one linear law holds: active and fatigued shares as
- * a constant and two decaying exponentials each. Mutable, so that none is made for every hold.
+ * The closed form of a period with one linear law: active and fatigued shares, each as a constant
+ * and two decaying exponentials. Mutable, so that no object is created for every hold.
  */
 final class Phase {
 
   private static final int STEPS = 200;
   private static final double ACCURACY = 1e-14; // of a time, in seconds, and relative
-  private static final double ROUNDING = 1e-14; // of a share: passing a level by less is none
+  private static final double ROUNDING = 1e-14; // of a share: passing a level by less doesn't count
 
   private double fast;
   private double slow;
@@ -59,15 +59,15 @@ final class Phase {
   /**
    * Returns when the fatigued share first passes a level.
    *
-   * <p>Two exponentials turn once at most, so the share is monotone before and after that, and a
-   * safeguarded Newton iteration finds the time on the piece that holds it.
+   * <p>A sum of two exponentials has at most one extremum, so the share is monotone before and
+   * after it, and a safeguarded Newton iteration finds the time on the right piece.
    *
    * @param level the share, not passed at the beginning
-   * @param up 1 to look for it on the way up, -1 on the way down
-   * @param seconds how far to look
+   * @param up 1 to look for a rising share, -1 for a falling one
+   * @param seconds the time to search
    * @param fastLeft the faster exponential then
    * @param slowLeft the slower one then
-   * @return seconds, or not-a-number where the level isn't passed
+   * @return seconds, or NaN if the level isn't passed
    */
   double passes(double level, int up, double seconds, double fastLeft, double slowLeft) {
     double before = up * slope(1, 1);

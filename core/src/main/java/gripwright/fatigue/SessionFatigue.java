@@ -1,14 +1,15 @@
 package gripwright.fatigue;
 
+import gripwright.fatigue.HandFatigue.End;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.quantity.Load;
+import gripwright.schedule.HoldChain;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
 import gripwright.strength.ForceTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -19,24 +20,23 @@ import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 
 /**
- * What a session leaves in an athlete's fingers and which of its holds can't be completed: an
- * estimate with an interval.
+ * Estimates the remaining capacity of an athlete's fingers after a session and which of its holds
+ * can't be completed: an estimate with an interval.
  *
- * <p>Each hand is one muscle, whatever the grip, and two hands that hold together tire alike; while
+ * <p>Each hand is one muscle for all grips, and two hands that hold together tire equally; while
  * one hand works the other rests. Loads are shares of MVC by the exercise's own maximum. The mean
- * takes the best estimate of the maximum and the rates as published, the optimistic end the upper
- * bound and less fatigue, the pessimistic end the lower bound and more. An exercise whose maximum
- * is not known counts as a rest.
+ * uses the best estimate of the maximum and the published rates, the optimistic end the upper bound
+ * and less fatigue, the pessimistic end the lower bound and more fatigue. An exercise with an
+ * unknown maximum counts as a rest.
  *
- * <p>A set of rates that a session is heavier than it serves for is asked what it says of the same
- * session with heavier loads taken for the heaviest it serves for; of two sets the one that leaves
- * less counts. So a lighter session never leaves less, though the sets disagree where they meet,
- * and a load above 80 % of MVC is not found too heavy by rates that were not fitted to it.
- * Immutable and the same for the same input.
+ * <p>If a session is heavier than the valid range of a set of rates, the set is used with loads
+ * capped at the end of its range; of two sets the one with less remaining capacity counts. So a
+ * lighter session never leaves less capacity, although the sets disagree where their ranges meet,
+ * and rates that were not fitted above 80 % of MVC don't judge such a load as too heavy. Immutable
+ * and the same for the same input.
  */
 final class SessionFatigue {
 
-  private static final FatigueRates MODERATE = FatigueRates.HAND_2012;
   private static final double TOLERANCE = 1e-9;
 
   private final List<Work> works;
@@ -52,7 +52,7 @@ final class SessionFatigue {
   }
 
   /**
-   * An exercise as the fingers feel it.
+   * The load of an exercise on the fingers.
    *
    * @param steps holds with their loads, and rests
    * @param hands which hands hold
@@ -100,9 +100,9 @@ final class SessionFatigue {
     }
   }
 
-  /** What says that a hold can't be completed, the surest first. */
-  enum Witness {
-    /** The optimistic end of the model, at a load that its rates serve for. */
+  /** The evidence that a hold can't be completed, the strongest first. */
+  enum Evidence {
+    /** The optimistic end of the model, at a load where its rates are valid. */
     OPTIMISTIC,
     /** The athlete's own force-time curve, by its best estimate. */
     CURVE,
@@ -114,84 +114,35 @@ final class SessionFatigue {
    * A hold that can't be completed.
    *
    * @param exercise its exercise, from 0
-   * @param hold its place among the holds of the exercise, from 0
+   * @param hold its position among the holds of the exercise, from 0
    * @param carriedSeconds how long the load is carried, 0 s or more and less than the hold
-   * @param witness what says so
+   * @param evidence the evidence for it
    */
-  record Miss(int exercise, int hold, double carriedSeconds, Witness witness) {
+  record Violation(int exercise, int hold, double carriedSeconds, Evidence evidence) {
 
-    private static final Comparator<Miss> FIRST =
-        Comparator.comparingInt(Miss::exercise)
-            .thenComparingInt(Miss::hold)
-            .thenComparingDouble(Miss::carriedSeconds)
-            .thenComparing(Miss::witness);
+    private static final Comparator<Violation> FIRST =
+        Comparator.comparingInt(Violation::exercise)
+            .thenComparingInt(Violation::hold)
+            .thenComparingDouble(Violation::carriedSeconds)
+            .thenComparing(Violation::evidence);
 
-    private static final Comparator<Miss> SUREST =
-        Comparator.comparing(Miss::witness).thenComparing(FIRST);
+    private static final Comparator<Violation> SUREST =
+        Comparator.comparing(Violation::evidence).thenComparing(FIRST);
   }
 
-  /** An end of the interval. */
-  private enum End {
-    OPTIMISTIC,
-    MEAN,
-    PESSIMISTIC;
-
-    FatigueRates of(FatigueRates rates) {
-      return switch (this) {
-        case OPTIMISTIC -> rates.optimistic();
-        case MEAN -> rates;
-        case PESSIMISTIC -> rates.pessimistic();
-      };
-    }
-
-    /** Returns what a share of the best estimate is multiplied by. */
-    double factor(Maximum maximum) {
-      Load of =
-          switch (this) {
-            case OPTIMISTIC -> maximum.high();
-            case MEAN -> maximum.mean();
-            case PESSIMISTIC -> maximum.used();
-          };
-      return maximum.mean().kilograms() / of.kilograms();
-    }
-  }
-
-  /** What one hand is left with after each exercise, and each exercise's first hold it misses. */
-  private static final class Run {
-    private final double[] reserves;
-    private final int[] missed;
-    private final double[] carried;
-
-    Run(int exercises) {
-      reserves = new double[exercises];
-      missed = new int[exercises];
-      carried = new double[exercises];
-      Arrays.fill(reserves, Double.NaN);
-      Arrays.fill(missed, -1);
-    }
-
-    Optional<Miss> first(Witness witness) {
-      for (int i = 0; i < missed.length; i++) {
-        if (missed[i] >= 0) {
-          return Optional.of(new Miss(i, missed[i], carried[i], witness));
-        }
-      }
-      return Optional.empty();
-    }
-  }
-
-  /** Returns what each exercise leaves; empty where its maximum is not known. */
+  /** Returns the capacity left after each exercise; empty if its maximum is unknown. */
   List<Optional<EndReserve>> reserves() {
     List<Map<End, OptionalDouble>> least = new ArrayList<>();
     works.forEach(work -> least.add(new EnumMap<>(End.class)));
     for (Side side : sides()) {
-      FatigueRates serving = serving(side);
-      for (FatigueRates rates : sets(side)) {
-        double cap = rates.equals(serving) ? Double.MAX_VALUE : rates.to();
+      HandFatigue hand = hand(side);
+      FatigueRates valid = hand.valid();
+      for (FatigueRates rates : hand.sets()) {
+        double cap = rates.equals(valid) ? Double.MAX_VALUE : rates.to();
         for (End end : End.values()) {
-          double[] left = run(side, rates, end, cap).reserves;
-          for (int i = 0; i < left.length; i++) {
-            least.get(i).merge(end, known(left[i]), SessionFatigue::less);
+          HandFatigue.Run run = hand.run(rates, end, cap);
+          for (int i = 0; i < works.size(); i++) {
+            least.get(i).merge(end, known(run.reserve(i)), SessionFatigue::less);
           }
         }
       }
@@ -223,60 +174,65 @@ final class SessionFatigue {
   }
 
   /**
-   * Returns what can't be completed, at most one hold of an exercise: of several that say so, on
-   * either hand, the surest counts and then the earliest. By the model only the exercise that is
-   * missed first speaks, since what comes after it suffers from it; each exercise's own curve
-   * always does.
+   * Returns what can't be completed, at most one hold of an exercise: of several on either hand,
+   * the one with the strongest evidence counts, then the earliest. By the model only the first
+   * missed exercise is reported, since it affects the following ones; violations of an exercise's
+   * own curve are always reported.
    */
-  List<Miss> misses() {
-    Map<Integer, Miss> surest = new TreeMap<>();
+  List<Violation> violations() {
+    Map<Integer, Violation> surest = new TreeMap<>();
     for (Side side : sides()) {
-      for (Miss miss : misses(side)) {
-        surest.merge(miss.exercise(), miss, BinaryOperator.minBy(Miss.SUREST));
+      for (Violation violation : violations(side)) {
+        surest.merge(violation.exercise(), violation, BinaryOperator.minBy(Violation.SUREST));
       }
     }
     return List.copyOf(surest.values());
   }
 
-  private List<Miss> misses(Side side) {
-    List<Miss> misses = new ArrayList<>();
-    for (FatigueRates rates : sets(side)) {
-      Optional<Miss> mean = run(side, rates, End.MEAN, rates.to()).first(Witness.MEAN);
-      if (mean.isPresent()) { // else the optimistic end misses nothing either
-        misses.add(mean.get());
-        run(side, rates, End.OPTIMISTIC, rates.to())
-            .first(Witness.OPTIMISTIC)
+  private List<Violation> violations(Side side) {
+    List<Violation> violations = new ArrayList<>();
+    HandFatigue hand = hand(side);
+    for (FatigueRates rates : hand.sets()) {
+      Optional<Violation> mean = hand.run(rates, End.MEAN, rates.to()).first(Evidence.MEAN);
+      if (mean.isPresent()) { // otherwise the optimistic end misses nothing either
+        violations.add(mean.get());
+        hand.run(rates, End.OPTIMISTIC, rates.to())
+            .first(Evidence.OPTIMISTIC)
             .filter(m -> rates.validAt(rates.ofMvc(share(m))))
-            .ifPresent(misses::add);
+            .ifPresent(violations::add);
       }
     }
-    // Of both sets' means the first speaks; the other misses the rest because of it.
-    misses.stream()
-        .filter(miss -> miss.witness() == Witness.MEAN)
-        .min(Miss.FIRST)
+    // Only the first hold missed by either set's mean counts, since the later ones follow from it.
+    violations.stream()
+        .filter(violation -> violation.evidence() == Evidence.MEAN)
+        .min(Violation.FIRST)
         .ifPresent(
             first ->
-                misses.removeIf(miss -> miss.witness() == Witness.MEAN && !miss.equals(first)));
+                violations.removeIf(
+                    violation ->
+                        violation.evidence() == Evidence.MEAN && !violation.equals(first)));
     for (int i = 0; i < works.size(); i++) {
       if (works.get(i).tires(side)) {
-        beyondCurve(i).ifPresent(misses::add);
+        beyondCurve(i).ifPresent(violations::add);
       }
     }
-    return misses;
+    return violations;
   }
 
   /**
-   * Tells whether no hold of an exercise is missed by the mean or beyond the athlete's own curve.
+   * Tells whether the mean completes all holds of an exercise and none is beyond the athlete's own
+   * curve.
    */
   boolean completes(int exercise) {
     return beyondCurve(exercise).isEmpty()
         && works.get(exercise).hands().sides().stream()
             .filter(sides()::contains)
+            .map(this::hand)
             .allMatch(
-                side ->
-                    sets(side).stream()
+                hand ->
+                    hand.sets().stream()
                         .allMatch(
-                            rates -> run(side, rates, End.MEAN, rates.to()).missed[exercise] < 0));
+                            rates -> hand.run(rates, End.MEAN, rates.to()).completes(exercise)));
   }
 
   /** Returns this session with one exercise changed. */
@@ -286,65 +242,22 @@ final class SessionFatigue {
     return new SessionFatigue(others, restSeconds);
   }
 
-  /** The hands to look at: one stands for both where they do the same. */
+  /** Returns the hands to simulate: one if both do the same. */
   private List<Side> sides() {
     return works.stream().allMatch(work -> work.hands() == Hands.BOTH)
         ? List.of(Side.LEFT)
         : List.of(Side.values());
   }
 
-  private FatigueRates serving(Side side) {
-    double heaviest =
-        works.stream().filter(w -> w.tires(side)).mapToDouble(Work::heaviest).max().orElse(0);
-    return FatigueRates.forHeaviest(MODERATE.ofMvc(heaviest));
+  private HandFatigue hand(Side side) {
+    return new HandFatigue(works, restSeconds, side);
   }
 
-  /** The sets to ask: always the one for moderate loads, and the other where loads are heavier. */
-  private List<FatigueRates> sets(Side side) {
-    FatigueRates serving = serving(side);
-    return serving.equals(MODERATE) ? List.of(MODERATE) : List.of(MODERATE, serving);
-  }
-
-  private Run run(Side side, FatigueRates rates, End end, double cap) {
-    Muscle muscle = new Muscle(end.of(rates));
-    double maximumOfMvc = rates.ofMvc(1);
-    Run run = new Run(works.size());
-    for (int i = 0; i < works.size(); i++) {
-      Work work = works.get(i);
-      if (i > 0) {
-        muscle.rest(restSeconds);
-      }
-      if (work.tires(side)) {
-        Maximum maximum = work.maximum().orElseThrow();
-        double mean = maximum.mean().kilograms();
-        double factor = end.factor(maximum);
-        int hold = 0;
-        for (LoadedStep step : work.steps()) {
-          if (step.load().isEmpty()) {
-            muscle.rest(step.seconds());
-            continue;
-          }
-          double ofMvc = step.load().get().kilograms() / mean * maximumOfMvc;
-          double carried = muscle.hold(Math.min(cap, ofMvc) * factor, step.seconds());
-          if (run.missed[i] < 0 && carried < step.seconds()) {
-            run.missed[i] = hold;
-            run.carried[i] = carried;
-          }
-          run.reserves[i] = muscle.reserve();
-          hold++;
-        }
-      } else {
-        muscle.rest(work.seconds());
-      }
-    }
-    return run;
-  }
-
-  private double share(Miss miss) {
-    Work work = works.get(miss.exercise());
+  private double share(Violation violation) {
+    Work work = works.get(violation.exercise());
     return work.steps().stream()
             .filter(LoadedStep::isHold)
-            .skip(miss.hold())
+            .skip(violation.hold())
             .findFirst()
             .flatMap(LoadedStep::load)
             .orElseThrow()
@@ -352,7 +265,7 @@ final class SessionFatigue {
         / work.maximum().orElseThrow().mean().kilograms();
   }
 
-  private Optional<Miss> beyondCurve(int exercise) {
+  private Optional<Violation> beyondCurve(int exercise) {
     Work work = works.get(exercise);
     if (work.curve().isEmpty()) {
       return Optional.empty();
@@ -361,20 +274,24 @@ final class SessionFatigue {
     double seconds = Double.NaN;
     double allowed = Double.POSITIVE_INFINITY;
     int hold = 0;
+    HoldChain held = new HoldChain();
     for (LoadedStep step : work.steps()) {
+      held.add(step);
       if (step.load().isEmpty()) {
         continue;
       }
-      if (step.seconds() != seconds) {
-        seconds = step.seconds();
+      if (held.secondsAtLoad() != seconds) {
+        seconds = held.secondsAtLoad();
         allowed =
-            curve.serves(seconds)
+            curve.isValidFor(seconds)
                 ? curve.load(seconds).best().kilograms()
                 : Double.POSITIVE_INFINITY;
       }
       Load load = step.load().get();
       if (load.kilograms() > allowed * (1 + TOLERANCE)) {
-        return Optional.of(new Miss(exercise, hold, curve.time(load).best(), Witness.CURVE));
+        double before = held.secondsAtLoad() - step.seconds();
+        double carried = Math.max(0, curve.time(load).best() - before);
+        return Optional.of(new Violation(exercise, hold, carried, Evidence.CURVE));
       }
       hold++;
     }

@@ -1,7 +1,7 @@
 package gripwright.fatigue;
 
-import gripwright.fatigue.SessionFatigue.Miss;
-import gripwright.fatigue.SessionFatigue.Witness;
+import gripwright.fatigue.SessionFatigue.Evidence;
+import gripwright.fatigue.SessionFatigue.Violation;
 import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.finding.Clause;
 import gripwright.finding.Finding;
@@ -24,40 +24,40 @@ import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 
 /**
- * Tells of every exercise of a session what it leaves, and of a hold that can't be completed what
- * would be. Each session is reckoned once, whatever the weeks and days it is trained in. Not
- * thread-safe.
+ * Estimates the capacity left after every exercise of a session and, for a hold that can't be
+ * completed, what could be. Each session is calculated once for all weeks and days on which it is
+ * trained. Not thread-safe.
  */
 public final class SessionOutlook {
 
   /** A hold that certainly can't be completed. */
   private static final String FAILS = "plan.hold-fails";
 
-  /** A hold that the mean of the estimate, or the athlete's own tests, say can't be completed. */
+  /** A hold that can't be completed by the mean of the estimate or by the athlete's own tests. */
   private static final String DOUBTFUL = "plan.hold-doubtful";
 
   private final Map<List<Object>, Outcome> known = new HashMap<>();
   private final IdentityHashMap<ForceTime, Integer> curves = new IdentityHashMap<>();
 
-  /** Begins with no session calculated. */
+  /** Creates an outlook with no session calculated. */
   public SessionOutlook() {}
 
-  private record Outcome(List<Optional<EndReserve>> reserves, List<Told> told) {}
+  private record Outcome(List<Optional<EndReserve>> reserves, List<ReportedViolation> reported) {}
 
   /**
-   * A missed hold and what would be completed in its place.
+   * A missed hold and a change that could be completed.
    *
-   * @param percent the greatest level in whole per cent, where the exercise has one
-   * @param less by how many whole per cent less load, where it has none
+   * @param percent the greatest possible level in whole per cent, if the exercise has a level
+   * @param less the needed reduction of load in whole per cent, if it has none
    */
-  private record Told(Miss miss, OptionalInt percent, OptionalInt less) {}
+  private record ReportedViolation(Violation violation, OptionalInt percent, OptionalInt less) {}
 
   /**
-   * Returns exercises with what they leave.
+   * Returns exercises with the capacity left after them.
    *
    * @param exercises of one session, in the order of training
    * @param between rest between two of them
-   * @param strength what is known of the athlete on the day
+   * @param strength the athlete's strength as known on the day
    * @param findings holds that can't be completed are added here
    */
   public List<PlannedExercise> of(
@@ -70,24 +70,24 @@ public final class SessionOutlook {
         known.computeIfAbsent(
             asFelt(exercises, works, between), felt -> outcome(exercises, works, between));
     outcome
-        .told()
+        .reported()
         .forEach(
-            told ->
+            reported ->
                 findings.addEstimate(
-                    finding(told, exercises, outcome),
-                    -carried(told.miss(), exercises),
-                    told.miss().witness() == Witness.OPTIMISTIC));
+                    finding(reported, exercises, outcome),
+                    -carried(reported.violation(), exercises),
+                    reported.violation().evidence() == Evidence.OPTIMISTIC));
     List<PlannedExercise> all = new ArrayList<>();
     for (int i = 0; i < exercises.size(); i++) {
       PlannedExercise exercise = exercises.get(i);
-      PlannedExercise told =
+      PlannedExercise reported =
           outcome.reserves().get(i).map(reserve -> leaving(exercise, reserve)).orElse(exercise);
-      all.add(told);
+      all.add(reported);
     }
     return all;
   }
 
-  /** Returns all that an outcome rests on, in numbers: quickly compared. */
+  /** Returns all inputs of the estimate as a key for fast comparison. */
   private List<Object> asFelt(List<PlannedExercise> exercises, List<Work> works, Duration between) {
     List<Object> felt = new ArrayList<>();
     felt.add(between);
@@ -133,20 +133,22 @@ public final class SessionOutlook {
     SessionFatigue fatigue = new SessionFatigue(works, between.toNanos() / 1e9);
     return new Outcome(
         fatigue.reserves(),
-        fatigue.misses().stream()
-            .map(miss -> told(fatigue, miss, exercises.get(miss.exercise()), works))
+        fatigue.violations().stream()
+            .map(
+                violation ->
+                    reported(fatigue, violation, exercises.get(violation.exercise()), works))
             .toList());
   }
 
-  private static Told told(
-      SessionFatigue fatigue, Miss miss, PlannedExercise exercise, List<Work> works) {
-    int index = miss.exercise();
+  private static ReportedViolation reported(
+      SessionFatigue fatigue, Violation violation, PlannedExercise exercise, List<Work> works) {
+    int index = violation.exercise();
     Work work = works.get(index);
     if (exercise.percentOfMax().isPresent() && exercise.maximum().isPresent()) {
       Load whole = exercise.maximum().get().used();
       int written = (int) Math.ceil(exercise.percentOfMax().getAsDouble() - 1e-9);
-      return new Told(
-          miss,
+      return new ReportedViolation(
+          violation,
           greatest(
               written - 1,
               p -> fatigue.with(index, work.at(whole.times(p / 100.0))).completes(index)),
@@ -154,13 +156,16 @@ public final class SessionOutlook {
     }
     OptionalInt kept =
         greatest(99, p -> fatigue.with(index, work.times(p / 100.0)).completes(index));
-    return new Told(
-        miss,
+    return new ReportedViolation(
+        violation,
         OptionalInt.empty(),
         kept.isPresent() ? OptionalInt.of(100 - kept.getAsInt()) : OptionalInt.empty());
   }
 
-  /** Returns the greatest number from 1 to a limit that will do, where every smaller one does. */
+  /**
+   * Returns the greatest number from 1 to a limit that satisfies a condition, if all smaller ones
+   * do.
+   */
   private static OptionalInt greatest(int limit, IntPredicate will) {
     int does = 0;
     int doesNot = limit + 1;
@@ -175,31 +180,33 @@ public final class SessionOutlook {
     return does == 0 ? OptionalInt.empty() : OptionalInt.of(does);
   }
 
-  /** Returns how many holds of its exercise are carried, the one that fails by its part. */
-  private static double carried(Miss miss, List<PlannedExercise> exercises) {
-    double asked = exercises.get(miss.exercise()).scheme().holds().get(miss.hold()).seconds();
-    return miss.hold() + miss.carriedSeconds() / asked;
+  /** Returns how many holds of its exercise are carried, counting the failing hold in part. */
+  private static double carried(Violation violation, List<PlannedExercise> exercises) {
+    double asked =
+        exercises.get(violation.exercise()).scheme().holds().get(violation.hold()).seconds();
+    return violation.hold() + violation.carriedSeconds() / asked;
   }
 
-  private static Finding finding(Told told, List<PlannedExercise> exercises, Outcome outcome) {
-    Miss miss = told.miss();
-    PlannedExercise exercise = exercises.get(miss.exercise());
+  private static Finding finding(
+      ReportedViolation reported, List<PlannedExercise> exercises, Outcome outcome) {
+    Violation violation = reported.violation();
+    PlannedExercise exercise = exercises.get(violation.exercise());
     Finding finding =
-        miss.witness() == Witness.OPTIMISTIC
+        violation.evidence() == Evidence.OPTIMISTIC
             ? Finding.error(FAILS, exercise.path())
             : Finding.warning(DOUBTFUL, exercise.path());
-    double asked = exercise.scheme().holds().get(miss.hold()).seconds();
+    double asked = exercise.scheme().holds().get(violation.hold()).seconds();
     finding =
         finding
             .with("grip", exercise.setup().grip().name())
             .with("setup", exercise.setup())
-            .with("hold", exercise.scheme().place(miss.hold()))
-            .with("carried", Math.floor(miss.carriedSeconds()))
+            .with("hold", exercise.scheme().place(violation.hold()))
+            .with("carried", Math.floor(violation.carriedSeconds()))
             .with("seconds", asked);
-    if (miss.witness() == Witness.CURVE) {
+    if (violation.evidence() == Evidence.CURVE) {
       finding = finding.with("curve", "");
     }
-    Optional<EndReserve> reserve = outcome.reserves().get(miss.exercise());
+    Optional<EndReserve> reserve = outcome.reserves().get(violation.exercise());
     if (reserve.isPresent()) {
       finding =
           finding
@@ -207,10 +214,12 @@ public final class SessionOutlook {
               .with("low", percent(reserve.get().low()))
               .with("high", percent(reserve.get().high()) + " %");
     }
-    if (told.percent().isPresent()) {
+    if (reported.percent().isPresent()) {
       return finding.with(
-          "level", Clause.of("common.level-of-max", "percent", told.percent().getAsInt()));
+          "level", Clause.of("common.level-of-max", "percent", reported.percent().getAsInt()));
     }
-    return told.less().isPresent() ? finding.with("less", told.less().getAsInt() + " %") : finding;
+    return reported.less().isPresent()
+        ? finding.with("less", reported.less().getAsInt() + " %")
+        : finding;
   }
 }

@@ -4,7 +4,7 @@
  *
  * <p>Loads are fractions of the greatest voluntary force of fresh fingers (MVC), which is more than
  * the load that can be held for 7 s; {@link gripwright.fatigue.FatigueRates#ofMvc} converts. Rates
- * are named sets with the loads they serve for; where they disagree, one is chosen by name.
+ * are named sets with a valid range of loads; where ranges disagree, one set is chosen by name.
  */
 @NullMarked
 package gripwright.fatigue;

@@ -8,19 +8,20 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * One thing that is wrong, or worth knowing, about a model.
+ * A mistake in a model, or something worth knowing about it.
  *
- * <p>One mistake gives one finding: where one line of a plan breaks a rule in many weeks, the
- * finding lists those weeks in {@link #places}, and its facts are those of the worst. Immutable.
+ * <p>One mistake gives one finding: if one line of a plan breaks a rule in many weeks, the finding
+ * lists those weeks in {@link #places}, and its arguments are those of the worst. Immutable.
  *
  * @param code dotted and stable, such as {@code name.unknown} or {@code rule.weekly-rise}
- * @param severity how grave it is
- * @param place what it is about
- * @param arguments facts for the sentence, by name, in a fixed order; values print themselves
- * @param places every place the same mistake shows, in order of date; empty if {@code place} says
- *     it all
+ * @param severity the severity
+ * @param place the place in the model
+ * @param arguments arguments of the sentence, by name, in a fixed order; values have a printable
+ *     form
+ * @param places every place with the same mistake, in order of date; empty if {@code place} is the
+ *     only one
  * @param waivedBecause the coach's written reason, if the finding was waived
- * @param topic what it is about, if other code has to know
+ * @param topic its topic, if other code needs it
  */
 public record Finding(
     String code,
@@ -47,7 +48,7 @@ public record Finding(
     return of(code, Severity.WARNING, place);
   }
 
-  /** Returns a piece of advice at a place. */
+  /** Returns advice at a place. */
   public static Finding advice(String code, ModelPath place) {
     return of(code, Severity.ADVICE, place);
   }
@@ -58,51 +59,60 @@ public record Finding(
         code, severity, place, Map.of(), List.of(), Optional.empty(), Optional.empty());
   }
 
-  /** Returns this finding, about a topic. */
+  /** Returns this finding with a topic. */
   public Finding about(Topic what) {
     return new Finding(code, severity, place, arguments, places, waivedBecause, Optional.of(what));
   }
 
-  /** Tells whether this finding is about a topic. */
+  /** Tells whether this finding has a topic. */
   public boolean isAbout(Topic what) {
     return topic.filter(t -> t == what).isPresent();
   }
 
-  /** Returns this finding with other places where the same mistake shows, the first first. */
+  /**
+   * Returns this finding with the places that have the same mistake; the first one becomes its
+   * place.
+   */
   public Finding withPlaces(ModelPath first, List<ModelPath> all) {
     return new Finding(code, severity, first, arguments, all, waivedBecause, topic);
   }
 
-  /** Returns this finding with one more fact. */
+  /** Returns this finding with one more argument. */
   public Finding with(String name, Object value) {
     Map<String, Object> more = new LinkedHashMap<>(arguments);
     more.put(name, value);
     return new Finding(code, severity, place, more, places, waivedBecause, topic);
   }
 
-  /** Returns this finding at another place; what else it lists stays as it is. */
+  /** Returns this finding at another place, otherwise unchanged. */
   public Finding at(ModelPath another) {
     return new Finding(code, severity, another, arguments, places, waivedBecause, topic);
   }
 
-  /** Returns this finding with one more place where the same mistake shows. */
+  /** Returns this finding with one more place with the same mistake. */
   public Finding alsoAt(ModelPath another) {
     List<ModelPath> more = new ArrayList<>(places);
     more.add(another);
     return new Finding(code, severity, place, arguments, more, waivedBecause, topic);
   }
 
-  /** Returns this finding with the facts of another in the place of its own. */
+  /** Returns this finding with the arguments of another. */
   public Finding withFactsOf(Finding other) {
     return new Finding(code, severity, place, other.arguments, places, waivedBecause, topic);
   }
 
-  /** Returns this finding, accepted by the coach for a written reason. */
+  /** Returns this finding as waived by the coach, with the reason. */
   public Finding waived(String because) {
     return new Finding(code, severity, place, arguments, places, Optional.of(because), topic);
   }
 
-  /** Tells whether the finding stops a plan from being used: an error that nobody waived. */
+  /** Returns the names of the athletes in the finding's places, in order. */
+  public List<String> athletes() {
+    return (places.isEmpty() ? List.of(place) : places)
+        .stream().flatMap(p -> p.athlete().stream()).distinct().toList();
+  }
+
+  /** Tells whether the finding stops a plan from being used: an unwaived error. */
   public boolean blocks() {
     return severity == Severity.ERROR && waivedBecause.isEmpty();
   }

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Collects findings so that one line of a plan that fails the same way twice is one finding; a line
- * with several grips may fail once for each. Not thread-safe.
+ * Collects findings so that the same mistake of one line of a plan gives one finding; a line with
+ * several grips may have one for each. Not thread-safe.
  */
 public final class FindingList {
 
@@ -17,10 +17,10 @@ public final class FindingList {
 
   private record Key(String code, Line line) {}
 
-  /** A finding and how bad the place is that its facts are of. */
+  /** A finding and the magnitude at the place of its arguments. */
   private record Entry(Finding finding, double most, Certainty certainty) {}
 
-  /** What a finding rests on. */
+  /** The basis of a finding. */
   private enum Certainty {
     FACT,
     CERTAIN_ESTIMATE,
@@ -29,7 +29,7 @@ public final class FindingList {
 
   private final Map<Key, Entry> entries = new LinkedHashMap<>();
 
-  /** Begins with no findings. */
+  /** Creates an empty list. */
   public FindingList() {}
 
   /** Adds a finding. */
@@ -40,18 +40,18 @@ public final class FindingList {
   /**
    * Adds a finding.
    *
-   * @param by how bad it is: of several on one line the facts of the worst are kept, of equal ones
-   *     those of the first
+   * @param by its magnitude: of several on one line, the arguments of the worst are kept, of equal
+   *     ones those of the first
    */
   public void add(Finding finding, double by) {
     add(finding, by, Certainty.FACT);
   }
 
   /**
-   * Adds a finding that rests on an estimate. On a line of which something is certain, what is
-   * doubtful is left out.
+   * Adds a finding based on an estimate. If a line has a certain finding, a doubtful one is left
+   * out.
    *
-   * @param by how bad it is
+   * @param by its magnitude
    * @param certain true if no likely error of the estimate changes it
    */
   public void addEstimate(Finding finding, double by, boolean certain) {

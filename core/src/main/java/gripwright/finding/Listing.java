@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Several facts or messages in a row.
+ * A list of values or messages.
  *
  * @param style how they are joined
- * @param parts what is joined; all of it, since only words shorten
- * @param most how many are put into words at most; the others are counted
+ * @param parts all parts, since only the wording shortens the list
+ * @param most most parts put into words; the others are counted
  */
 public record Listing(Style style, List<?> parts, int most) implements Message {
 
@@ -16,9 +16,9 @@ public record Listing(Style style, List<?> parts, int most) implements Message {
   public enum Style {
     /** With commas. */
     COMMAS,
-    /** With commas, and a word before the last. */
+    /** With commas, and the word for "and" before the last. */
     AND,
-    /** With commas, and the word for a choice before the last. */
+    /** With commas, and the word for "or" before the last. */
     OR,
     /** As clauses of one sentence. */
     CLAUSES
@@ -41,7 +41,7 @@ public record Listing(Style style, List<?> parts, int most) implements Message {
 
   /**
    * Returns parts of which only the first few are put into words, unless only one would be left
-   * out: it takes no more room than its count.
+   * out: it takes no more space than a count.
    */
   public static Listing few(int most, Style style, List<?> parts) {
     return parts.size() <= most + 1 ? of(style, parts) : first(most, style, parts);

@@ -3,8 +3,8 @@ package gripwright.finding;
 import java.util.Map;
 
 /**
- * Something that can be put into words: a key, by which wording finds the sentence, and the facts
- * in it. Core says what it has to say as data; no logic reads a sentence.
+ * Something that can be put into words: a key of the sentence in a bundle, and its arguments. Core
+ * reports everything as data; no logic reads a sentence.
  */
 public interface Message {
 
@@ -12,8 +12,8 @@ public interface Message {
   String key();
 
   /**
-   * Returns the facts by the names that the sentence has for them. A fact may be a message itself,
-   * or a collection of facts. None unless a message has some.
+   * Returns the arguments by their names in the sentence. An argument may be a message itself, or a
+   * collection of arguments. By default there are none.
    */
   default Map<String, Object> arguments() {
     return Map.of();

@@ -2,13 +2,14 @@ package gripwright.finding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Where something stands in a model, from the outside in: {@code plan winter / block base / week 3
+ * The place of something in a model, from the outside in: {@code plan winter / block base / week 3
  * / session strength / exercise 2}.
  *
- * <p>A path means the same whether the model was read from text or built in Java. Immutable.
+ * <p>A path is the same whether the model was read from text or built in Java. Immutable.
  *
  * @param steps the way down, outermost first
  */
@@ -20,7 +21,7 @@ public record ModelPath(List<Step> steps) {
   /**
    * One step down.
    *
-   * @param kind what is named, such as {@code block}
+   * @param kind the kind of part, such as {@code block}
    * @param name its name or number
    */
   public record Step(String kind, String name) {
@@ -40,19 +41,34 @@ public record ModelPath(List<Step> steps) {
     return ROOT.then(kind, name);
   }
 
-  /** Returns this path with one step more. */
+  /**
+   * Returns the athlete of the place: of a plan's part for one athlete, of an athlete, or of a log;
+   * empty if there is none, or it is a plan as a whole.
+   */
+  public Optional<String> athlete() {
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      if (step.kind().equals("for")
+          || (i == 0 && (step.kind().equals("athlete") || step.kind().equals("log")))) {
+        return Optional.of(step.name());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns this path with a further step. */
   public ModelPath then(String kind, String name) {
     List<Step> longer = new ArrayList<>(steps);
     longer.add(new Step(kind, name));
     return new ModelPath(longer);
   }
 
-  /** Returns this path with one numbered step more. */
+  /** Returns this path with a further numbered step. */
   public ModelPath then(String kind, int number) {
     return then(kind, Integer.toString(number));
   }
 
-  /** Returns this path without its steps of some kinds. */
+  /** Returns this path without steps of the given kinds. */
   public ModelPath without(String... kinds) {
     List<String> unwanted = List.of(kinds);
     return new ModelPath(steps.stream().filter(s -> !unwanted.contains(s.kind())).toList());

@@ -11,15 +11,15 @@ import java.util.Optional;
  * The known names nearest to one that is unknown, for "did you mean".
  *
  * <p>Nearness is the number of letters to insert, delete, replace or swap with their neighbour
- * (optimal string alignment distance; Damerau 1964, Levenshtein 1966), letter case left aside. A
- * name counts as near when no more than a third of its letters are wrong. Stateless.
+ * (optimal string alignment distance; Damerau 1964, Levenshtein 1966), ignoring letter case. A name
+ * counts as near when no more than a third of its letters are wrong. Stateless.
  */
 public final class Nearest {
 
-  /** Names offered at most; more would be a list to read, not a hint. */
+  /** Most names suggested; more would be too long for a hint. */
   public static final int MOST = 4;
 
-  /** A word longer than this is no slip of the finger; nothing is near it. */
+  /** A longer word is no typing mistake, so nothing is near it. */
   private static final int LONGEST = 64;
 
   private Nearest() {}

@@ -3,9 +3,9 @@ package gripwright.finding;
 import java.util.Locale;
 import java.util.Optional;
 
-/** How grave a finding is, gravest first. */
+/** How grave a finding is, most severe first. */
 public enum Severity {
-  /** The plan must not be trained as it stands. */
+  /** The plan must not be trained. */
   ERROR,
   /** The plan can be trained; a coach should look at this first. */
   WARNING,
@@ -17,7 +17,7 @@ public enum Severity {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Finds the severity a word stands for. */
+  /** Returns the severity for a word. */
   public static Optional<Severity> parse(String word) {
     for (Severity severity : values()) {
       if (severity.word().equals(word)) {

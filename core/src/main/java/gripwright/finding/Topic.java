@@ -1,30 +1,34 @@
 package gripwright.finding;
 
 /**
- * What a finding is about, where other code has to know: a code is a name for people and tools, and
- * nothing is decided by comparing codes.
+ * The topic of a finding, for other code: codes are names for people and tools, and no logic
+ * compares codes.
  */
 public enum Topic {
-  /** A name that nothing known has. */
+  /** An unknown name. */
   UNKNOWN_NAME,
-  /** A name that is not written as names are. */
+  /** A name with characters that names can't have. */
   MISWRITTEN_NAME,
-  /** A waiver that waives nothing. */
+  /** A waiver without effect. */
   UNUSED_WAIVER,
   /** A waiver of a rule that can't be waived. */
   REFUSED_WAIVER,
-  /** A logged session that the plan does not have. */
+  /** A logged session that is not in the plan. */
   UNPLANNED_SESSION,
-  /** A planned test that has no line in the log. */
+  /** A planned test without a line in the log. */
   TEST_NOT_LOGGED,
-  /** Experience that a rule asks for, with numbers of its own. */
+  /** Experience that a rule requires, with its own numbers. */
   EXPERIENCE,
-  /** Experience that a grip asks for. */
+  /** Experience that a grip requires. */
   PREREQUISITES,
   /** An injury that is not cleared. */
-  INJURY;
+  INJURY,
+  /** Hard work under 16. */
+  YOUTH,
+  /** Work under 18 that needs supervision. */
+  SUPERVISION;
 
-  /** Tells whether it is a waiver itself, whatever athlete the plan is for. */
+  /** Tells whether it is about a waiver itself, which doesn't depend on the athlete. */
   public boolean isWaiver() {
     return this == UNUSED_WAIVER || this == REFUSED_WAIVER;
   }

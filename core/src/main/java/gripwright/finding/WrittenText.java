@@ -3,10 +3,10 @@ package gripwright.finding;
 import java.util.Map;
 
 /**
- * A sentence that somebody wrote: a coach in a plan, or the catalogue. A bundle may have what the
- * catalogue says in other words; anything else stands as it was written.
+ * A sentence written by a coach in a plan, or in the catalogue. A bundle may translate sentences of
+ * the catalogue; others are shown as written.
  *
- * @param text as it was written
+ * @param text as written
  */
 public record WrittenText(String text) implements Message {
 

@@ -1,6 +1,6 @@
 /**
- * What is wrong with a plan, as data: a stable code, how grave it is, where it is in the model, and
- * the facts that a sentence about it needs. The wording itself is somebody else's business.
+ * Findings as data: a stable code, the severity, the place in the model, and the arguments of the
+ * sentence. The wording is in another package.
  */
 @NullMarked
 package gripwright.finding;

@@ -3,6 +3,7 @@ package gripwright.grip;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
 import gripwright.hand.HandPose;
+import gripwright.hand.Joint;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -27,6 +28,18 @@ public final class FingerShares {
   private static final double CLOSED_FLEXION = 105;
 
   private FingerShares() {}
+
+  /** Returns the shares in a grip bent as its bands ask; they sum to 1. */
+  static Map<Finger, Double> asked(Grip grip) {
+    double flexion =
+        grip.fingers().fingers().stream()
+            .filter(finger -> finger != Finger.LITTLE || grip.fingers().count() == 1)
+            .flatMap(finger -> grip.band(finger, Joint.PIP).stream())
+            .mapToDouble(band -> Math.max(0, band.centre().degrees()))
+            .average()
+            .orElse(0);
+    return of(grip.fingers(), flexion);
+  }
 
   /** Returns the shares in a fitted grip; they sum to 1. */
   public static Map<Finger, Double> of(GripFit fit) {

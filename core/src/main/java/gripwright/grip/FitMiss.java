@@ -38,7 +38,7 @@ public sealed interface FitMiss extends Message {
    * The finger is too short to lie on the edge with the others.
    *
    * @param finger which
-   * @param by what a straight finger lacks
+   * @param by what a straight finger lacks that holds with as little of its pad as it may
    */
   record TooShort(Finger finger, Length by) implements FitMiss {
     /** Refuses null. */

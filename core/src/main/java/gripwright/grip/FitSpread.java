@@ -24,8 +24,8 @@ public final class FitSpread {
   /** How many hands are drawn. */
   public static final int DRAWS = 100;
 
-  /** The seed of the draws. */
-  public static final long SEED = 1992;
+  /** The stream of random numbers that the hands are drawn from. */
+  public static final long STREAM = 1992;
 
   private static final double LOW = 0.05;
   private static final double HIGH = 0.95;
@@ -47,7 +47,10 @@ public final class FitSpread {
     for (int i = 0; i < DRAWS; i++) {
       HandPose pose =
           GripFit.solve(
-              fit.grip(), HandVariation.draw(fit.pose().shape(), SEED, i), fit.pose().edge());
+              fit.grip(),
+              HandVariation.draw(fit.pose().shape(), STREAM, i),
+              fit.pose().edge(),
+              fit.tendons());
       poses.add(pose);
       taken += GripFit.takes(fit.grip(), pose) ? 1 : 0;
     }

@@ -6,8 +6,9 @@ import gripwright.hand.FlexionRange;
 import gripwright.hand.HandPose;
 import gripwright.hand.Joint;
 import gripwright.hand.JointLimits;
-import gripwright.hand.PalmLimits;
-import gripwright.hand.PoseSolver;
+import gripwright.pose.PalmLimits;
+import gripwright.pose.PoseSolver;
+import gripwright.statics.TendonModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,11 +28,13 @@ final class ForcedFingers {
 
   private final Grip grip;
   private final HandPose pose;
+  private final TendonModel tendons;
   private final List<FitAdvice> found = new ArrayList<>();
 
-  ForcedFingers(Grip grip, HandPose pose) {
+  ForcedFingers(Grip grip, HandPose pose, TendonModel tendons) {
     this.grip = grip;
     this.pose = pose;
+    this.tendons = tendons;
   }
 
   List<FitAdvice> advice() {
@@ -61,7 +64,8 @@ final class ForcedFingers {
         pose.shape().withLimits(JointLimits.UNKNOWN),
         pose.edge(),
         GripFit.targets(grip),
-        PalmLimits.USUAL);
+        PalmLimits.USUAL,
+        tendons);
   }
 
   /** A finger that lies well once no limit holds another back is not the one to blame. */
@@ -77,8 +81,9 @@ final class ForcedFingers {
     double beyond =
         Math.max(roll - PalmLimits.NEUTRAL.greatest(), PalmLimits.NEUTRAL.least() - roll);
     HandPose square =
-        PoseSolver.solve(pose.shape(), pose.edge(), GripFit.targets(grip), PalmLimits.NEUTRAL);
-    for (FitMiss miss : GripFit.misses(grip, square)) {
+        PoseSolver.solve(
+            pose.shape(), pose.edge(), GripFit.targets(grip), PalmLimits.NEUTRAL, tendons);
+    for (FitMiss miss : FitReasons.misses(grip, square)) {
       found.add(new FitAdvice(miss.finger(), Joint.PIP, FitAdvice.Reason.WRIST_ROLL, beyond));
     }
   }

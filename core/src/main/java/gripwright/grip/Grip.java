@@ -15,10 +15,10 @@ import java.util.Optional;
  *
  * @param name kebab-case, unique in a project
  * @param title for people, if it differs from the name
- * @param family how it is grouped
+ * @param family how it is grouped for people; rules go by {@link #structure}
  * @param fingers the fingers that hold
  * @param bands flexion by finger and joint, in the order written
- * @param needs what an athlete should bring
+ * @param needs what an athlete should bring by this declaration; see {@link #allNeeds}
  * @param cautions sentences for the athlete
  */
 public record Grip(
@@ -48,7 +48,8 @@ public record Grip(
    * Copies and checks the parts.
    *
    * @throws IllegalArgumentException if the family does not allow so many fingers, a band is for a
-   *     finger that does not hold, or its middle is outside {@link Joint#middleOfRange}
+   *     finger that does not hold, its middle is outside {@link Joint#middleOfRange}, or its
+   *     greater end outside {@link Joint#greaterEndOfBand}
    */
   public Grip {
     Objects.requireNonNull(name, "name");
@@ -69,7 +70,11 @@ public record Grip(
         throw new IllegalArgumentException("grip " + name + ": " + at.finger() + " does not hold");
       }
     }
-    bands.forEach((at, band) -> at.joint().middleOfRange().check(band.centre().degrees()));
+    bands.forEach(
+        (at, band) -> {
+          at.joint().middleOfRange().check(band.centre().degrees());
+          at.joint().greaterEndOfBand().check(band.high().degrees());
+        });
   }
 
   /** Returns the hash of the name, which grips of a project do not share. */
@@ -81,6 +86,51 @@ public record Grip(
   /** Returns the band of a joint; empty if the joint is free. */
   public Optional<Band> band(Finger finger, Joint joint) {
     return Optional.ofNullable(bands.get(new At(finger, joint)));
+  }
+
+  /**
+   * Returns the grip of the catalogue in whose place this one stands: it has the name, and is not
+   * it. Empty for the catalogue's own grips and for those with names of their own.
+   */
+  public Optional<Grip> replaced() {
+    for (Grip standard : StandardGrips.all()) {
+      if (standard.name.equals(name)) {
+        return standard.equals(this) ? Optional.empty() : Optional.of(standard);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Returns what the grip is by its fingers and bands, whatever its name and family. One that
+   * replaces a grip of the catalogue counts at least as strictly as that one.
+   */
+  public GripStructure structure() {
+    GripStructure own = ownStructure();
+    return replaced().map(Grip::ownStructure).map(own::stricter).orElse(own);
+  }
+
+  /** Returns what its own fingers and bands make of it, whatever it replaces. */
+  public GripStructure ownStructure() {
+    return GripStructure.of(fingers, bands);
+  }
+
+  /**
+   * Tells whether it is a full crimp by its bands, or replaces one of the catalogue. Two fingers
+   * make it one: the end joint's band lies wholly below 0 deg and the middle joint's at 75 deg or
+   * more, or the middle joint's lies wholly above 100 deg. Our own numbers.
+   */
+  public boolean fullCrimp() {
+    return GripStructure.isFullCrimp(fingers, bands)
+        || replaced().filter(r -> GripStructure.isFullCrimp(r.fingers, r.bands)).isPresent();
+  }
+
+  /**
+   * Returns what an athlete has to bring: what the grip asks for, and no less than what the
+   * catalogue's grip asks for that it replaces.
+   */
+  public Prerequisites allNeeds() {
+    return replaced().map(standard -> needs.and(standard.needs)).orElse(needs);
   }
 
   /** Starts a grip. */

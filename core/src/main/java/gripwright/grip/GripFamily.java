@@ -4,7 +4,10 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
-/** How grips are grouped: what a family asks of the athlete is the same for all its grips. */
+/**
+ * How grips are grouped for people. Built-in rules don't go by it: {@link GripStructure} says what
+ * a grip is.
+ */
 public enum GripFamily {
   /** All four fingers, bent: the crimps. */
   FOUR,

@@ -7,14 +7,13 @@ import gripwright.hand.Hand;
 import gripwright.hand.HandPose;
 import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
-import gripwright.hand.JointLimits;
 import gripwright.hand.JointNorms;
-import gripwright.hand.PalmLimits;
-import gripwright.hand.PoseSolver;
-import gripwright.hand.PoseTarget;
+import gripwright.pose.PalmLimits;
+import gripwright.pose.PoseSolver;
+import gripwright.pose.PoseTarget;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
-import java.util.ArrayList;
+import gripwright.statics.TendonModel;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,12 +27,13 @@ import org.jspecify.annotations.Nullable;
  * athlete's own bands, and which finger not to force. Immutable.
  *
  * <p>A hand takes a grip if every band of a middle joint is met within {@link #BAND_TOLERANCE} and
- * no finger is too short by more than {@link #REACH_TOLERANCE} of the hand's length. Near a
- * straight finger a few degrees are less than that length, so there either will do: joint centres
- * are known to 1.4 mm (Buchholz B et al. 1992, Ergonomics 35(3):261-273). Where the athlete's own
- * middle joint was measured, the same holds of its limits; a finger without a band and without a
- * limit bends no further than the norm. Bands and limits of knuckle and end joint are wishes: they
- * depend on wrist and pad, which the model knows only roughly.
+ * no finger is too short by more than {@link #REACH_TOLERANCE} of the hand's length, one that may
+ * be straight by more than that and the part of its pad that it holds without. Near a straight
+ * finger a few degrees are less than that length, so there either will do: joint centres are known
+ * to 1.4 mm (Buchholz B et al. 1992, Ergonomics 35(3):261-273). Where the athlete's own middle
+ * joint was measured, the same holds of its limits; a finger without a band and without a limit
+ * bends no further than the norm. Bands and limits of knuckle and end joint are wishes: they depend
+ * on wrist and pad, which the model knows only roughly.
  */
 public final class GripFit {
 
@@ -51,6 +51,7 @@ public final class GripFit {
 
   private final Grip grip;
   private final HandPose pose;
+  private final TendonModel tendons;
   private final List<FitMiss> misses;
   private final Map<Grip.At, Band> personalBands;
   private final List<FitAdvice> advice;
@@ -58,12 +59,13 @@ public final class GripFit {
   /** Worked out when first asked for; every thread would come to the same. */
   private volatile @Nullable FitSpread spread;
 
-  private GripFit(Grip grip, HandPose pose) {
+  private GripFit(Grip grip, HandPose pose, TendonModel tendons) {
     this.grip = grip;
     this.pose = pose;
-    this.misses = reasons(grip, pose);
+    this.tendons = tendons;
+    this.misses = FitReasons.of(grip, pose, tendons);
     this.personalBands = misses.isEmpty() ? own() : Map.of();
-    this.advice = misses.isEmpty() ? new ForcedFingers(grip, pose).advice() : List.of();
+    this.advice = misses.isEmpty() ? new ForcedFingers(grip, pose, tendons).advice() : List.of();
   }
 
   /** Fits a grip to a hand as it was measured; breadth that was not is that between the sexes. */
@@ -80,139 +82,65 @@ public final class GripFit {
    * @throws IllegalArgumentException if the edge has no depth
    */
   public static GripFit of(Grip grip, HandShape shape, Length edge) {
-    return new GripFit(grip, solve(grip, shape, edge));
+    return of(grip, shape, edge, TendonModel.STANDARD);
+  }
+
+  /**
+   * Fits a grip to a hand whose knuckles are held by other tendons than the standard ones.
+   *
+   * @param grip the grip
+   * @param shape the hand, with its joints' limits where known
+   * @param edge depth of the edge, above 0
+   * @param tendons moment arms and the like
+   * @throws IllegalArgumentException if the edge has no depth
+   */
+  public static GripFit of(Grip grip, HandShape shape, Length edge, TendonModel tendons) {
+    return new GripFit(grip, solve(grip, shape, edge, tendons), tendons);
   }
 
   /** Returns the pose alone. */
-  static HandPose solve(Grip grip, HandShape shape, Length edge) {
-    return PoseSolver.solve(shape, edge, targets(grip), PalmLimits.USUAL);
+  static HandPose solve(Grip grip, HandShape shape, Length edge, TendonModel tendons) {
+    return PoseSolver.solve(shape, edge, targets(grip), PalmLimits.USUAL, tendons);
+  }
+
+  /** Returns this fit as other tendons hold the hand; this one if they are the same. */
+  public GripFit under(TendonModel others) {
+    return others.equals(tendons) ? this : of(grip, pose.shape(), pose.edge(), others);
+  }
+
+  /** Returns what tendons hold the hand in its pose. */
+  public TendonModel tendons() {
+    return tendons;
   }
 
   /** Tells whether a hand takes a grip in a pose. */
   static boolean takes(Grip grip, HandPose pose) {
-    return misses(grip, pose).isEmpty();
+    return FitReasons.misses(grip, pose).isEmpty();
   }
 
   static List<PoseTarget> targets(Grip grip) {
-    return grip.fingers().fingers().stream().map(finger -> target(grip, finger)).toList();
+    Map<Finger, Double> shares = FingerShares.asked(grip);
+    return grip.fingers().fingers().stream()
+        .map(finger -> target(grip, finger).withShare(shares.getOrDefault(finger, 1.0)))
+        .toList();
   }
 
-  private static PoseTarget target(Grip grip, Finger finger) {
+  static PoseTarget target(Grip grip, Finger finger) {
     return new PoseTarget(
         finger,
         grip.band(finger, Joint.PIP).map(GripFit::range),
         grip.band(finger, Joint.MCP).map(GripFit::range),
-        grip.band(finger, Joint.DIP).map(GripFit::range));
+        grip.band(finger, Joint.DIP).map(GripFit::range),
+        1);
   }
 
   static FlexionRange range(Band band) {
     return new FlexionRange(band.low(), band.high());
   }
 
-  /**
-   * What is missing; if the hand would take the grip but for its joints' limits, the joints in
-   * whose way a limit stands.
-   */
-  private static List<FitMiss> reasons(Grip grip, HandPose pose) {
-    List<FitMiss> misses = misses(grip, pose);
-    if (misses.isEmpty() || pose.shape().limits().equals(JointLimits.UNKNOWN)) {
-      return misses;
-    }
-    GripFit lifted = of(grip, pose.shape().withLimits(JointLimits.UNKNOWN), pose.edge());
-    if (!lifted.reachable()) {
-      return misses;
-    }
-    List<FitMiss> stiff = new ArrayList<>();
-    for (FingerPose finger : lifted.pose.fingers()) {
-      misses.stream()
-          .filter(FitMiss.BeyondLimit.class::isInstance)
-          .filter(miss -> miss.finger() == finger.finger())
-          .findFirst()
-          .or(() -> tooStiff(lifted.pose, finger, pose.shape().limits()))
-          .ifPresent(stiff::add);
-    }
-    return stiff.isEmpty() ? misses : List.copyOf(stiff);
-  }
-
-  private static Optional<FitMiss> tooStiff(
-      HandPose lifted, FingerPose finger, JointLimits limits) {
-    double flexion = Math.rint(finger.pip().degrees());
-    return limits
-        .of(finger.finger(), Joint.PIP)
-        .flatMap(
-            own -> {
-              double off = Math.abs(missed(lifted, finger.finger(), flexion, own));
-              Band needed = Band.degrees(flexion, flexion);
-              return off == 0
-                  ? Optional.empty()
-                  : Optional.of(
-                      new FitMiss.BeyondLimit(finger.finger(), Joint.PIP, needed, own, off));
-            });
-  }
-
-  static List<FitMiss> misses(Grip grip, HandPose pose) {
-    double tolerance = REACH_TOLERANCE * pose.shape().length().millimetres();
-    List<FitMiss> misses = new ArrayList<>();
-    for (FingerPose finger : pose.fingers()) {
-      if (finger.beyondReach().millimetres() > tolerance) {
-        misses.add(new FitMiss.TooShort(finger.finger(), finger.beyondReach()));
-        continue;
-      }
-      FlexionRange range = target(grip, finger.finger()).reach(pose.shape().limits());
-      beyondLimit(grip, pose, finger.finger(), range)
-          .or(() -> outOfBand(pose, finger, range))
-          .ifPresent(misses::add);
-    }
-    return List.copyOf(misses);
-  }
-
-  /** What the narrowed range lacks of the grip's band, if the joint doesn't reach the band. */
-  private static Optional<FitMiss> beyondLimit(
-      Grip grip, HandPose pose, Finger finger, FlexionRange range) {
-    Optional<Band> band = grip.band(finger, Joint.PIP);
-    Optional<FlexionRange> own = pose.shape().limits().of(finger, Joint.PIP);
-    if (band.isEmpty() || own.isEmpty()) {
-      return Optional.empty();
-    }
-    double off = missed(pose, finger, range(band.get()).nearest(range.centre()), own.get());
-    return off == 0
-        ? Optional.empty()
-        : Optional.of(
-            new FitMiss.BeyondLimit(finger, Joint.PIP, band.get(), own.get(), Math.abs(off)));
-  }
-
-  private static Optional<FitMiss> outOfBand(HandPose pose, FingerPose finger, FlexionRange range) {
-    double off = missed(pose, finger.finger(), finger.pip().degrees(), range);
-    return off == 0
-        ? Optional.empty()
-        : Optional.of(
-            new FitMiss.OutOfBand(
-                finger.finger(),
-                Joint.PIP,
-                new Band(range.low(), range.high()),
-                finger.pip(),
-                off));
-  }
-
   private static Band norm() {
     FlexionRange norm = JointNorms.AAOS.of(Joint.PIP);
     return new Band(norm.low(), norm.high());
-  }
-
-  /** Degrees that a flexion lies outside a range; 0 if they, or the way they cover, are too few. */
-  private static double missed(HandPose pose, Finger finger, double flexion, FlexionRange range) {
-    // The triangle knows no hyperextension: a band that ends below 0 is met by a straight finger.
-    double off = range.miss(flexion);
-    if (off > 0) {
-      off = Math.max(0, flexion - Math.max(0, range.high().degrees()));
-    }
-    if (Math.abs(off) <= BAND_TOLERANCE) {
-      return 0;
-    }
-    double way =
-        Math.abs(
-            pose.distanceAt(finger, range.nearest(flexion)) - pose.distanceAt(finger, flexion));
-    return way <= REACH_TOLERANCE * pose.shape().length().millimetres() ? 0 : off;
   }
 
   private Map<Grip.At, Band> own() {
@@ -299,18 +227,19 @@ public final class GripFit {
     return known;
   }
 
-  /** Tells whether another fit is of the same grip, hand and edge. */
+  /** Tells whether another fit is of the same grip, hand, edge and tendons. */
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof GripFit that
         && grip.equals(that.grip)
         && pose.shape().equals(that.pose.shape())
-        && pose.edge().equals(that.pose.edge());
+        && pose.edge().equals(that.pose.edge())
+        && tendons.equals(that.tendons);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(grip, pose.shape(), pose.edge());
+    return Objects.hash(grip, pose.shape(), pose.edge(), tendons);
   }
 
   /** Returns grip, edge, hand and whether it is taken. */

@@ -4,10 +4,12 @@ import gripwright.ability.Ability;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What an athlete should bring before training a grip.
@@ -33,6 +35,16 @@ public record Prerequisites(
     familiar = Collections.unmodifiableMap(new TreeMap<>(familiar)); // one order, everywhere
     Range.TRAINED.checkIn(Unit.MONTH, trainedMonths);
     familiar.values().forEach(months -> Range.FAMILIAR.checkIn(Unit.MONTH, months));
+  }
+
+  /** Returns what both ask for: of each kind the greater. */
+  public Prerequisites and(Prerequisites other) {
+    Map<String, Double> both = new TreeMap<>(familiar);
+    other.familiar.forEach((grip, months) -> both.merge(grip, months, Math::max));
+    return new Prerequisites(
+        Math.max(trainedMonths, other.trainedMonths),
+        Stream.of(ability, other.ability).flatMap(Optional::stream).max(Comparator.naturalOrder()),
+        both);
   }
 
   /** Tells whether nothing is asked. */

@@ -38,7 +38,7 @@ public final class StandardGrips {
           .band(Finger.RING, Joint.PIP, Band.degrees(70.0, 110.0))
           .band(Finger.LITTLE, Joint.PIP, Band.degrees(0.0, 90.0))
           .needs(new Prerequisites(36.0, Optional.empty(), Map.of("back-three", 12.0)))
-          .caution("the weakest pair: few climbs ask for it, and it forgives little")
+          .caution("the weakest pair: few climbs need it: raise the load very slowly")
           .build();
 
   /** Front three, half crimped. */
@@ -73,11 +73,11 @@ public final class StandardGrips {
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(80.0, 110.0))
           .band(Finger.INDEX, Joint.DIP, Band.degrees(-40.0, -5.0))
-          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(80.0, 110.0))
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(80.0, 120.0))
           .band(Finger.MIDDLE, Joint.DIP, Band.degrees(-40.0, -5.0))
           .band(Finger.RING, Joint.PIP, Band.degrees(80.0, 110.0))
           .band(Finger.RING, Joint.DIP, Band.degrees(-40.0, -5.0))
-          .band(Finger.LITTLE, Joint.PIP, Band.degrees(30.0, 110.0))
+          .band(Finger.LITTLE, Joint.PIP, Band.degrees(20.0, 90.0))
           .needs(new Prerequisites(0.0, Optional.empty(), Map.of("half-crimp", 12.0)))
           .caution(
               "the end joints bend backwards and the pulleys are loaded more than in any other grip")
@@ -91,7 +91,7 @@ public final class StandardGrips {
           .family(GripFamily.FOUR)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(75.0, 105.0))
-          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(75.0, 105.0))
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(75.0, 110.0))
           .band(Finger.RING, Joint.PIP, Band.degrees(75.0, 105.0))
           .band(Finger.LITTLE, Joint.PIP, Band.degrees(0.0, 90.0))
           .caution("let the little finger lie as it falls: do not force it to a right angle")
@@ -103,9 +103,8 @@ public final class StandardGrips {
           .title("index finger alone")
           .family(GripFamily.SINGLE)
           .fingers(Finger.INDEX)
-          .band(Finger.INDEX, Joint.PIP, Band.degrees(60.0, 105.0))
-          .caution(
-              "carries over poorly to other grips: train it only where the climbing asks for it")
+          .band(Finger.INDEX, Joint.PIP, Band.degrees(20.0, 75.0))
+          .caution("carries over poorly to other grips: train it only if the climbing needs it")
           .build();
 
   /** Little finger alone. */
@@ -114,9 +113,8 @@ public final class StandardGrips {
           .title("little finger alone")
           .family(GripFamily.SINGLE)
           .fingers(Finger.LITTLE)
-          .band(Finger.LITTLE, Joint.PIP, Band.degrees(40.0, 105.0))
-          .caution(
-              "carries over poorly to other grips: train it only where the climbing asks for it")
+          .band(Finger.LITTLE, Joint.PIP, Band.degrees(0.0, 50.0))
+          .caution("carries over poorly to other grips: train it only if the climbing needs it")
           .caution("the weakest finger: use light loads only")
           .build();
 
@@ -126,9 +124,8 @@ public final class StandardGrips {
           .title("middle finger alone")
           .family(GripFamily.SINGLE)
           .fingers(Finger.MIDDLE)
-          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(60.0, 105.0))
-          .caution(
-              "carries over poorly to other grips: train it only where the climbing asks for it")
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(20.0, 75.0))
+          .caution("carries over poorly to other grips: train it only if the climbing needs it")
           .build();
 
   /** Middle two. */
@@ -150,9 +147,9 @@ public final class StandardGrips {
           .family(GripFamily.OPEN)
           .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE)
           .band(Finger.INDEX, Joint.PIP, Band.degrees(0.0, 50.0))
-          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(45.0, 90.0))
-          .band(Finger.RING, Joint.PIP, Band.degrees(45.0, 90.0))
-          .band(Finger.LITTLE, Joint.PIP, Band.degrees(0.0, 30.0))
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(30.0, 70.0))
+          .band(Finger.RING, Joint.PIP, Band.degrees(30.0, 70.0))
+          .band(Finger.LITTLE, Joint.PIP, Band.degrees(0.0, 40.0))
           .caution("hang from relaxed fingers: pull no finger into a crimp on the way")
           .build();
 
@@ -162,10 +159,9 @@ public final class StandardGrips {
           .title("ring finger alone")
           .family(GripFamily.SINGLE)
           .fingers(Finger.RING)
-          .band(Finger.RING, Joint.PIP, Band.degrees(60.0, 105.0))
-          .caution(
-              "carries over poorly to other grips: train it only where the climbing asks for it")
-          .caution("the ring finger's pulleys are the ones most often hurt")
+          .band(Finger.RING, Joint.PIP, Band.degrees(20.0, 75.0))
+          .caution("carries over poorly to other grips: train it only if the climbing needs it")
+          .caution("the pulleys of the ring finger are injured most often")
           .build();
 
   /** Three-finger drag. */

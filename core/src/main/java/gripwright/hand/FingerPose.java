@@ -17,10 +17,8 @@ import java.util.Objects;
  *     upright, below 0 if the finger hangs
  * @param pitch of the end bone, its tip below level
  * @param reach from end joint to knuckle, in mm
- * @param beyondReach by how much a straight finger is too short; 0 if it reaches
- * @param contact level distance from the middle of the pad's contact to the end joint: half the end
- *     bone however it is tipped, so that along a bone tipped by 45 deg it lies 0.71 of the bone
- *     from the joint, nearer to the tip
+ * @param beyondReach by how much a straight finger is too short, so that so much less of its pad
+ *     holds; 0 if it reaches
  */
 public record FingerPose(
     Finger finger,
@@ -30,8 +28,7 @@ public record FingerPose(
     Angle rise,
     Angle pitch,
     double reach,
-    Length beyondReach,
-    Length contact) {
+    Length beyondReach) {
   /** Refuses null. */
   public FingerPose {
     Objects.requireNonNull(finger, "finger");
@@ -41,7 +38,6 @@ public record FingerPose(
     Objects.requireNonNull(rise, "rise");
     Objects.requireNonNull(pitch, "pitch");
     Objects.requireNonNull(beyondReach, "beyondReach");
-    Objects.requireNonNull(contact, "contact");
   }
 
   /**
@@ -68,8 +64,7 @@ public record FingerPose(
         Angle.ofDegrees(-dip),
         Angle.ZERO,
         geometry.distanceAt(pip),
-        Length.ZERO,
-        Length.ofMillimetres(geometry.contact()));
+        Length.ZERO);
   }
 
   /** Returns the flexion of a joint. */

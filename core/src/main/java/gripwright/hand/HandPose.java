@@ -59,11 +59,13 @@ public record HandPose(
     double roll = Math.toRadians(palm.roll().degrees());
     // A right hand that holds an edge has its thumb on the left.
     double towardsThumb = side == Side.RIGHT ? -1 : 1;
-    double across = towardsThumb * shape.knuckleAcross(finger) * Math.cos(roll);
+    EdgeGeometry geometry = new EdgeGeometry(shape, finger, edge.millimetres());
+    double tilt = Math.toRadians(palm.tilt().degrees());
+    double across = towardsThumb * geometry.acrossAt(tilt) * Math.cos(roll);
     double distal = shape.boneMillimetres(finger, Segment.DISTAL);
     double middle = shape.boneMillimetres(finger, Segment.MIDDLE);
     double proximal = shape.boneMillimetres(finger, Segment.PROXIMAL);
-    double out = EdgeGeometry.endJoint(distal, edge.millimetres());
+    double out = geometry.endJoint();
     double rise = Math.toRadians(pose.rise().degrees());
     double pitch = Math.toRadians(pose.pitch().degrees());
     double fall = Math.toRadians(pose.pip().degrees() - pose.rise().degrees());
@@ -84,5 +86,13 @@ public record HandPose(
    */
   public double distanceAt(Finger finger, double flexion) {
     return new EdgeGeometry(shape, finger, edge.millimetres()).distanceAt(flexion);
+  }
+
+  /**
+   * Returns how much of its pad a finger that is too short may hold without, in mm, where it may be
+   * straight.
+   */
+  public double padToSpare(Finger finger) {
+    return new EdgeGeometry(shape, finger, edge.millimetres()).padToSpare();
   }
 }

@@ -2,7 +2,7 @@ package gripwright.hand;
 
 /**
  * Hands as one that was measured may really be: each bone and knuckle departs from its measure or
- * its estimate by a seeded draw, each on its own.
+ * its estimate by a random draw, each on its own.
  *
  * <p>Standard deviations: an estimated bone {@value #ESTIMATED_BONE} of its length (Buchholz B,
  * Armstrong TJ, Goldstein SA 1992, Ergonomics 35(3):261-273: good to about 8 % for one person). Two
@@ -37,13 +37,13 @@ public final class HandVariation {
    * Returns one hand of a sequence.
    *
    * @param shape the hand as it was measured
-   * @param seed names the sequence
+   * @param stream of random numbers that the sequence comes from; any value
    * @param number which of the sequence, 0 or more
    */
-  public static HandShape draw(HandShape shape, long seed, int number) {
+  public static HandShape draw(HandShape shape, long stream, int number) {
     double[] deviates = new double[NUMBERS];
     for (int i = 0; i < NUMBERS; i++) {
-      deviates[i] = StandardNormal.draw(seed, (long) number * NUMBERS + i);
+      deviates[i] = StandardNormal.draw(stream, (long) number * NUMBERS + i);
     }
     double[][] bones = new double[FINGERS][SEGMENTS];
     double[] along = new double[FINGERS];

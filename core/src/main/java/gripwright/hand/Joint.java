@@ -27,6 +27,14 @@ public enum Joint {
     };
   }
 
+  /**
+   * Returns what the greater end of a grip's band can be: a middle joint that is only bent back
+   * holds nothing. How far the other two bend back, {@link #middleOfRange} says. Our own.
+   */
+  public Range greaterEndOfBand() {
+    return this == PIP ? Range.PIP_HIGH : Range.ANGLE;
+  }
+
   /** Returns the word written in a plan. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');

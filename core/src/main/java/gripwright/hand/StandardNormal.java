@@ -4,7 +4,7 @@ import org.hipparchus.special.Erf;
 
 /**
  * The standard normal distribution, and draws from it that are the same on every machine and in
- * every thread: a draw depends on its seed and its number alone.
+ * every thread: a draw depends on its stream and its number alone.
  */
 public final class StandardNormal {
 
@@ -28,13 +28,13 @@ public final class StandardNormal {
 
   /**
    * Returns a draw, without dimension: the quantile of a number between 0 and 1 that is mixed from
-   * seed and number as in SplitMix64.
+   * stream and number as in SplitMix64.
    *
-   * @param seed names a sequence
+   * @param stream of random numbers, any value; the same stream gives the same sequence
    * @param number which of the sequence, 0 or more
    */
-  public static double draw(long seed, long number) {
-    long mixed = seed + STEP * (number + 1);
+  public static double draw(long stream, long number) {
+    long mixed = stream + STEP * (number + 1);
     mixed = (mixed ^ (mixed >>> 30)) * 0xbf58476d1ce4e5b9L;
     mixed = (mixed ^ (mixed >>> 27)) * 0x94d049bb133111ebL;
     mixed ^= mixed >>> 31;

@@ -2,13 +2,14 @@ package gripwright.history;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.ModelPath;
+import gripwright.log.FeltPain;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
-import gripwright.log.StrongPain;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.schedule.Happened;
 import gripwright.schedule.PlanWeek;
+import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,11 +30,20 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LogTimeline {
 
+  /**
+   * How many weeks before a plan are looked back upon: as long as a finger that was cleared is
+   * watched.
+   */
+  public static final int WEEKS_BACK = 12;
+
   private final Plan plan;
   private final Athlete athlete;
   private final Log log;
   private final Set<String> names;
   private final Optional<LocalDate> lastKnownDay;
+
+  /** All pain of the log, once it was asked for. */
+  private @Nullable List<FeltPain> pains;
 
   private LogTimeline(Plan plan, Athlete athlete, Log log) {
     this.plan = plan;
@@ -91,6 +102,16 @@ public final class LogTimeline {
   /** Returns the log. */
   public Log log() {
     return log;
+  }
+
+  /** Returns all pain of the log, in the order of its lines. */
+  public List<FeltPain> pains() {
+    List<FeltPain> known = pains;
+    if (known == null) {
+      known = FeltPain.of(log, athlete.injuries());
+      pains = known;
+    }
+    return known;
   }
 
   /** Returns what the log said before a day. */
@@ -154,6 +175,32 @@ public final class LogTimeline {
         .toList();
   }
 
+  /**
+   * Returns sessions that were trained and that no plan has: in the weeks before this one, of
+   * {@link #WEEKS_BACK}, and what {@link #others} are.
+   *
+   * @param earlier what came of the athlete's plans that began before this one
+   */
+  public List<LogEntry.Trained> beside(List<Schedule> earlier) {
+    LocalDate since = plan.from().minusWeeks(WEEKS_BACK);
+    return Stream.concat(
+            log.of(LogEntry.Trained.class).stream()
+                .filter(t -> t.date().isBefore(plan.from()) && !t.date().isBefore(since)),
+            others().stream())
+        .filter(line -> earlier.stream().noneMatch(other -> has(other, line)))
+        .sorted(Comparator.comparing(LogEntry.Trained::date))
+        .toList();
+  }
+
+  private static boolean has(Schedule schedule, LogEntry.Trained line) {
+    return schedule.sessions().stream()
+        .anyMatch(
+            session ->
+                session.happened().isPresent()
+                    && session.date().equals(line.date())
+                    && session.name().equals(line.session()));
+  }
+
   private boolean inPlan(LocalDate day) {
     return !day.isBefore(plan.from()) && !day.isAfter(plan.to());
   }
@@ -201,8 +248,9 @@ public final class LogTimeline {
    * @param last day of the last session; empty if there was none in the plan
    */
   public boolean hurts(Optional<LocalDate> last, LocalDate first) {
-    return StrongPain.of(log).stream()
-        .map(StrongPain::date)
+    return pains().stream()
+        .filter(FeltPain::stops)
+        .map(FeltPain::date)
         .filter(day -> !day.isBefore(plan.from()) && day.isBefore(first))
         .anyMatch(day -> last.isEmpty() || !day.isBefore(last.get()));
   }

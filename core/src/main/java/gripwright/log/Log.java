@@ -14,9 +14,9 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What an athlete did, tested and felt, oldest first. Entries of one day are in an order of their
- * own, by kind and content, so that the order in which they were written plays no part; of two body
- * masses of a day the lower is the last, and counts. Immutable.
+ * Training, tests, pain and body mass of an athlete, oldest first. Entries of one day are sorted by
+ * kind and content, so that their written order does not matter; of two body masses on one day the
+ * lower is the last, and counts. Immutable.
  *
  * @param athlete name of the athlete
  * @param entries all entries
@@ -30,7 +30,7 @@ public record Log(String athlete, List<LogEntry> entries) {
     entries = inOrder(entries, Function.identity());
   }
 
-  /** Something with an entry; the entry is written out only where days are alike, and once. */
+  /** Something with an entry; the entry's text is created only for equal days, and once. */
   private static final class Keyed<T> {
 
     private final T thing;
@@ -70,12 +70,12 @@ public record Log(String athlete, List<LogEntry> entries) {
     return sorted.stream().map(keyed -> keyed.thing).toList();
   }
 
-  /** Returns a log with nothing in it. */
+  /** Returns an empty log. */
   public static Log empty(String athlete) {
     return new Log(athlete, List.of());
   }
 
-  /** Returns this log with one entry more. */
+  /** Returns this log with a further entry. */
   public Log with(LogEntry entry) {
     List<LogEntry> more = new ArrayList<>(entries);
     more.add(entry);
@@ -83,7 +83,7 @@ public record Log(String athlete, List<LogEntry> entries) {
   }
 
   /**
-   * Refuses to be taken for the log of somebody else.
+   * Checks that this is the log of an athlete.
    *
    * @throws IllegalArgumentException if it is not the athlete's log
    */

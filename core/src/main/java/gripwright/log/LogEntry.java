@@ -21,46 +21,46 @@ public sealed interface LogEntry {
   /** Returns the day. */
   LocalDate date();
 
-  /** Answers with what a visitor has for this kind of line. */
+  /** Returns what the visitor returns for this kind of line. */
   <R> R accept(Visitor<R> visitor);
 
   /** Reports each pain score of the line. */
   void pain(PainReader reader);
 
   /**
-   * One answer for each kind of line.
+   * One method for each kind of line.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for a test of strength. */
+    /** Visits a test of strength. */
     R tested(Tested entry);
 
-    /** Answers for a session that was trained. */
+    /** Visits a session that was trained. */
     R trained(Trained entry);
 
-    /** Answers for climbing outside the plan. */
+    /** Visits climbing outside the plan. */
     R climbed(Climbed entry);
 
-    /** Answers for a session that was not trained. */
+    /** Visits a session that was not trained. */
     R skipped(Skipped entry);
 
-    /** Answers for body mass. */
+    /** Visits body mass. */
     R bodyMass(BodyMass entry);
 
-    /** Answers for pain. */
+    /** Visits pain. */
     R pain(Pain entry);
   }
 
-  /** Takes the pain scores of a line: a score is of a finger, of climbing or of an exercise. */
+  /** Receives the pain scores of a line: of a finger, of climbing or of an exercise. */
   interface PainReader {
-    /** Takes pain of a finger. */
+    /** Receives pain of a finger. */
     void ofFinger(Pain pain);
 
-    /** Takes pain while climbing. */
+    /** Receives pain while climbing. */
     void whileClimbing(Climbed climbed, double score);
 
-    /** Takes pain in an exercise. */
+    /** Receives pain in an exercise. */
     void inTraining(Trained trained, Done done, double score);
   }
 
@@ -91,6 +91,11 @@ public sealed interface LogEntry {
       Range.YEAR.check(test.date());
     }
 
+    /** Tells whether exactly this setup was tested. */
+    public boolean isOf(Setup setup) {
+      return test.setup().toString().equals(setup.toString());
+    }
+
     @Override
     public LocalDate date() {
       return test.date();
@@ -112,7 +117,7 @@ public sealed interface LogEntry {
    *
    * @param date when
    * @param session its name in the plan
-   * @param done what was done, in order
+   * @param done exercises done, in order
    * @param note in the athlete's words
    */
   record Trained(LocalDate date, String session, List<Done> done, Optional<String> note)
@@ -143,7 +148,7 @@ public sealed interface LogEntry {
   }
 
   /**
-   * What was done of one exercise.
+   * Completed work of one exercise.
    *
    * @param protocol name of the protocol
    * @param setup grip, edge and hands
@@ -164,7 +169,7 @@ public sealed interface LogEntry {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if a value is there and outside its {@link Range}
+     * @throws IllegalArgumentException if a value is present and outside its {@link Range}
      */
     public Done {
       Objects.requireNonNull(protocol, "protocol");
@@ -181,7 +186,7 @@ public sealed interface LogEntry {
       Range.PAIN.check(pain);
     }
 
-    /** Tells whether all sets that were asked for are written down as done. */
+    /** Tells whether all planned sets are logged as done. */
     public boolean inFull() {
       return sets.isPresent() && (setsAsked.isEmpty() || sets.getAsInt() >= setsAsked.getAsInt());
     }
@@ -192,7 +197,7 @@ public sealed interface LogEntry {
    *
    * @param date when
    * @param hard true if it was hard on the fingers
-   * @param how the word written, such as {@code hard}
+   * @param how the word in the log, such as {@code hard}
    * @param time how long
    * @param effort 0 to 10, if written
    * @param pain 0 to 10, if written
@@ -271,13 +276,13 @@ public sealed interface LogEntry {
    * Body mass.
    *
    * @param date when
-   * @param mass 10 to 300 kg
+   * @param mass 15 to 300 kg
    */
   record BodyMass(LocalDate date, Load mass) implements LogEntry {
     /**
      * Checks the range.
      *
-     * @throws IllegalArgumentException if the mass is outside 10 to 300 kg, or the year is outside
+     * @throws IllegalArgumentException if the mass is outside 15 to 300 kg, or the year is outside
      *     1900 to 2199
      */
     public BodyMass {
@@ -335,7 +340,7 @@ public sealed interface LogEntry {
       Range.PAIN.check(score);
     }
 
-    /** What the pain was like. */
+    /** Kinds of pain. */
     public enum Kind {
       /** Neither sharp nor sudden. */
       DULL,
@@ -347,11 +352,6 @@ public sealed interface LogEntry {
 
     /** The score above which a grip is stopped; the limit of 5 of the pain-monitoring model. */
     public static final double LIMIT = 5;
-
-    /** Tells whether the pain calls for stopping: above the limit, sharp or sudden. */
-    public boolean stops() {
-      return score > LIMIT || kind != Kind.DULL;
-    }
 
     @Override
     public <R> R accept(Visitor<R> visitor) {

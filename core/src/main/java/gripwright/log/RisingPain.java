@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.SortedMap;
 
 /**
- * Whether pain in one place rises from week to week, which the pain-monitoring model does not allow
- * (Thomee R 1997, Phys Ther 77(12):1690-1703).
+ * Detects pain in one place that rises from week to week, which the pain-monitoring model does not
+ * allow (Thomee R 1997, Phys Ther 77(12):1690-1703).
  */
 public final class RisingPain {
 
-  /** Up to this score training goes on. */
+  /** Up to this score training continues. */
   public static final double MILD = 2;
 
   private static final int WEEK = 7;
@@ -20,23 +20,45 @@ public final class RisingPain {
   private RisingPain() {}
 
   /**
-   * Tells whether pain rises week on week: the worst of the last seven days is above the worst of
-   * the seven before, and it is above 2 or has risen the week before as well. A first 1 after a 0
-   * is no rise yet; that is the library's own choice.
+   * Tells whether a score is the second rise in a row from week to week: it is above 2 and above
+   * the worst of the previous seven days, which was above the worst of the seven days before that.
+   * A week without a score is no rise. That one rise holds progress and the second stops training
+   * is the library's own choice.
    *
+   * @param score 0 to 10, on the day
+   * @param day the last of its seven days; later scores are ignored
    * @param worst the worst score of each day that has one, 0 to 10
-   * @param day the last of the last seven days; later scores are not looked at
    */
-  public static boolean on(LocalDate day, SortedMap<LocalDate, Double> worst) {
+  public static boolean to(double score, LocalDate day, SortedMap<LocalDate, Double> worst) {
     Objects.requireNonNull(day, "day");
     Objects.requireNonNull(worst, "worst");
-    Optional<Double> now = week(worst, day);
+    if (score <= MILD) {
+      return false;
+    }
     Optional<Double> before = week(worst, day.minusDays(WEEK));
     Optional<Double> earlier = week(worst, day.minusDays(2 * WEEK));
-    return now.isPresent()
-        && before.isPresent()
-        && now.get() > before.get()
-        && (now.get() > MILD || (earlier.isPresent() && before.get() > earlier.get()));
+    return before.isPresent()
+        && earlier.isPresent()
+        && score > before.get()
+        && before.get() > earlier.get();
+  }
+
+  /**
+   * Tells whether pain is too much for rehabilitation: of the seven days up to the last score the
+   * worst is above a limit, or above 2 and above the worst of the seven days before.
+   *
+   * @param worst the worst score of each day that has one, 0 to 10
+   * @param limit what is too much by itself
+   */
+  public static boolean isTooMuch(SortedMap<LocalDate, Double> worst, double limit) {
+    Objects.requireNonNull(worst, "worst");
+    if (worst.isEmpty()) {
+      return false;
+    }
+    LocalDate last = worst.lastKey();
+    double now = week(worst, last).orElse(0.0);
+    Optional<Double> before = week(worst, last.minusDays(WEEK));
+    return now > limit || (now > MILD && before.isPresent() && now > before.get());
   }
 
   /** Returns the worst of the seven days that end on a day. */

@@ -1,5 +1,5 @@
 /**
- * What was done, tested and felt, as dated entries.
+ * Training, tests, pain and body mass as dated entries.
  *
  * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
  * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes

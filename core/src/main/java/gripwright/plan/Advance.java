@@ -34,10 +34,10 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
   }
 
   /**
-   * One variable and when it takes a step.
+   * One variable and the time of its steps.
    *
    * @param change what a step changes
-   * @param when the weeks or the log entries that earn a step
+   * @param when the condition for a step, by weeks or by the log
    */
   public record Progress(Change change, Pace when) {
     /** Refuses null. */
@@ -52,28 +52,28 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
     /** Returns the variable that takes the step, such as {@code sets}. */
     String variable();
 
-    /** Answers with what a visitor has for this kind. */
+    /** Returns what the visitor returns for this kind. */
     <R> R accept(Change.Visitor<R> visitor);
 
     /**
-     * One answer for each kind of step.
+     * One method for each kind of step.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> {
-      /** Answers for a share of the load. */
+      /** Visits a share of the load. */
       R loadByShare(LoadByShare change);
 
-      /** Answers for a step of load. */
+      /** Visits a step of load. */
       R loadBy(LoadBy change);
 
-      /** Answers for more sets. */
+      /** Visits more sets. */
       R setsTo(SetsTo change);
 
-      /** Answers for longer holds. */
+      /** Visits longer holds. */
       R holdTo(HoldTo change);
 
-      /** Answers for a smaller edge. */
+      /** Visits a smaller edge. */
       R edgeTo(EdgeTo change);
     }
   }
@@ -222,25 +222,25 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
 
   /** When a step is taken. */
   public sealed interface Pace {
-    /** Answers with what a visitor has for this kind. */
+    /** Returns what the visitor returns for this kind. */
     <R> R accept(Pace.Visitor<R> visitor);
 
     /**
-     * One answer for each kind of pace.
+     * One method for each kind of pace.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> {
-      /** Answers for the calendar. */
+      /** Visits the calendar. */
       R everyWeeks(EveryWeeks pace);
 
-      /** Answers for the log. */
+      /** Visits the log. */
       R whenLogged(WhenLogged pace);
     }
   }
 
   /**
-   * With the calendar.
+   * By the calendar.
    *
    * @param weeks trained weeks a step, 1 to 520
    */
@@ -266,7 +266,7 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
    * @param doneInFull all sets were done
    * @param effortAtMost effort was no higher, 0 to 10
    * @param painAtMost pain was no higher, 0 to 10
-   * @param sessions in so many consecutive sessions, 1 or 2
+   * @param sessions number of consecutive sessions, 1 or 2
    */
   public record WhenLogged(
       boolean doneInFull, OptionalDouble effortAtMost, OptionalDouble painAtMost, int sessions)
@@ -296,7 +296,7 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
     return every(1, change);
   }
 
-  /** Returns an advance of one variable every so many weeks, for every exercise of the block. */
+  /** Returns an advance of one variable every N weeks, for every exercise of the block. */
   public static Advance every(int weeks, Change change) {
     return new Advance(
         new Progress(change, new EveryWeeks(weeks)), Optional.empty(), Optional.empty());

@@ -13,22 +13,22 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Some weeks of a plan that are trained alike. Immutable.
+ * A number of weeks of a plan with the same sessions. Immutable.
  *
  * @param name kebab-case, unique in its plan
- * @param weeks how many, 1 to 520
- * @param content what is done in it
+ * @param weeks number of weeks, 1 to 520
+ * @param content the training in it
  * @param only other content for some athletes, by athlete name
  */
 public record Block(String name, int weeks, Content content, Map<String, Content> only) {
 
   /**
-   * What is done in a block.
+   * The training in a block.
    *
    * @param sessions the kinds of session, at least one
    * @param advances how exercises get harder
-   * @param eases weeks of less work
-   * @param introductions grips that start low
+   * @param eases eased (deload) weeks
+   * @param introductions grips that start at a low load
    */
   public record Content(
       List<SessionPlan> sessions,
@@ -38,8 +38,8 @@ public record Block(String name, int weeks, Content content, Map<String, Content
     /**
      * Copies and checks the lists.
      *
-     * @throws IllegalArgumentException if there is no session, two have one name, two advances are
-     *     for the same exercises, a week is eased or a grip introduced twice, or a grip that
+     * @throws IllegalArgumentException if there is no session, two have the same name, two advances
+     *     are for the same exercises, a week is eased or a grip introduced twice, or a grip that
      *     advances or is introduced is not trained
      */
     public Content {
@@ -76,7 +76,7 @@ public record Block(String name, int weeks, Content content, Map<String, Content
     }
   }
 
-  /** Returns the names of the grips that are trained, for anybody. */
+  /** Returns the names of the grips that any athlete trains. */
   private static Set<String> trained(List<SessionPlan> sessions) {
     Set<String> trained = new HashSet<>();
     for (SessionPlan session : sessions) {
@@ -92,7 +92,7 @@ public record Block(String name, int weeks, Content content, Map<String, Content
   }
 
   /**
-   * A week of less work.
+   * An eased (deload) week.
    *
    * @param week calendar week of the block, from 1
    * @param setsFraction share of the sets that is kept, above 0 and up to 0.99
@@ -111,7 +111,7 @@ public record Block(String name, int weeks, Content content, Map<String, Content
   }
 
   /**
-   * A grip that starts low and rises to its written level.
+   * A grip that starts at a low load and rises to its written level.
    *
    * @param grip the grip
    * @param fromFraction share of the maximum in its first trained week, above 0 and up to 1
@@ -141,7 +141,7 @@ public record Block(String name, int weeks, Content content, Map<String, Content
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(content, "content");
     Objects.requireNonNull(only, "only");
-    only = Collections.unmodifiableMap(new TreeMap<>(only)); // one order, everywhere
+    only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
     Range.BLOCK.checkIn(Unit.WEEK, weeks);
     checkEases(name, weeks, content);
     only.values().forEach(each -> checkEases(name, weeks, each));
@@ -156,12 +156,12 @@ public record Block(String name, int weeks, Content content, Map<String, Content
     }
   }
 
-  /** Returns what an athlete does in this block. */
+  /** Returns the content for an athlete. */
   public Content contentFor(String athlete) {
     return only.getOrDefault(athlete, content);
   }
 
-  /** Starts a block of so many weeks. */
+  /** Starts a block of this many weeks. */
   public static Builder named(String name, int weeks) {
     Objects.requireNonNull(name, "name");
     return new Builder(name, weeks);
@@ -189,20 +189,20 @@ public record Block(String name, int weeks, Content content, Map<String, Content
       return this;
     }
 
-    /** Adds a way to get harder. */
+    /** Adds an advance. */
     public Builder advance(Advance advance) {
       Objects.requireNonNull(advance, "advance");
       advances.add(advance);
       return this;
     }
 
-    /** Adds a week of less work; 0.6 keeps 60 % of the sets. */
+    /** Adds an eased (deload) week; 0.6 keeps 60 % of the sets. */
     public Builder ease(int week, double setsFraction) {
       eases.add(new Ease(week, setsFraction));
       return this;
     }
 
-    /** Adds a grip that starts low. */
+    /** Adds a grip that starts at a low load. */
     public Builder introduce(Grip grip, double fromFraction, int overWeeks) {
       Objects.requireNonNull(grip, "grip");
       introductions.add(new Introduction(grip, fromFraction, overWeeks));

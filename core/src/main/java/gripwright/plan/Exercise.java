@@ -1,5 +1,6 @@
 package gripwright.plan;
 
+import gripwright.finding.WrittenReason;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
@@ -20,8 +21,8 @@ import java.util.Set;
 /**
  * One line of a session: a protocol, on a grip, on an edge.
  *
- * @param protocol what is done
- * @param with values set for the protocol's parameters
+ * @param protocol the protocol
+ * @param with values for the protocol's parameters
  * @param target the grip, or the grips to choose from
  * @param edge depth of the edge
  * @param hands which hands hold
@@ -37,12 +38,14 @@ public record Exercise(
     boolean lifting,
     Optional<String> rehabilitation) {
 
-  /** What is trained: one grip, or the best of several. */
+  /** The grip to train: one grip, or the best of several. */
   public sealed interface Target {
     /** Returns the grips that can be trained, in the order written. */
     List<Grip> grips();
 
-    /** Returns what counts how much when a grip is chosen; empty where none is, or by the plan. */
+    /**
+     * Returns the weights for choosing a grip; empty if there is no choice, or the plan decides.
+     */
     Optional<Weights> weights();
   }
 
@@ -69,16 +72,17 @@ public record Exercise(
   }
 
   /**
-   * The work is shared out among grips by what each is worth to the plan.
+   * The work is divided among grips by their value for the plan.
    *
    * @param grips 2 to 30 grips, in the order written
-   * @param weights what counts how much; empty means the plan's or else the standard weights
+   * @param weights weights for choosing; empty means those of the plan, or else the standard
+   *     weights
    */
   public record BestOf(List<Grip> grips, Optional<Weights> weights) implements Target {
     /**
      * Copies and checks the grips.
      *
-     * @throws IllegalArgumentException if there are not 2 to 30 grips, or one is there twice
+     * @throws IllegalArgumentException if there are not 2 to 30 grips, or one appears twice
      */
     public BestOf {
       Objects.requireNonNull(grips, "grips");
@@ -95,20 +99,20 @@ public record Exercise(
   }
 
   /**
-   * What counts how much when grips are chosen. The three add to 1.
+   * Weights for choosing grips. The three add up to 1.
    *
-   * @param match demand that is covered directly
-   * @param margin what is left in the weakest structure
-   * @param carryOver strength that carries over to other grips
+   * @param match weight of the demand trained directly
+   * @param margin weight of the margin in the weakest structure
+   * @param carryOver weight of the transfer to other grips
    */
   public record Weights(double match, double margin, double carryOver) {
-    /** The weights where none are written: the library's own choice. */
+    /** The default weights: the library's own choice. */
     public static final Weights STANDARD = new Weights(0.4, 0.3, 0.3);
 
     /**
      * Checks the sum.
      *
-     * @throws IllegalArgumentException if a weight is outside 0 to 1 or they do not add to 1
+     * @throws IllegalArgumentException if a weight is outside 0 to 1 or they do not add up to 1
      */
     public Weights {
       Range.SHARE.check(match);
@@ -125,7 +129,8 @@ public record Exercise(
    * Copies the values and checks them against the protocol.
    *
    * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind,
-   *     the edge is outside 1 to 200 mm, or there are more than 10,000 holds and rests
+   *     the edge is outside 1 to 200 mm, the name of the rehabilitation plan has no letter and no
+   *     digit, or there are more than 10,000 holds and rests
    */
   public Exercise {
     Objects.requireNonNull(protocol, "protocol");
@@ -134,12 +139,13 @@ public record Exercise(
     Objects.requireNonNull(edge, "edge");
     Objects.requireNonNull(hands, "hands");
     Objects.requireNonNull(rehabilitation, "rehabilitation");
+    rehabilitation.ifPresent(whose -> WrittenReason.check(whose, "whose rehabilitation"));
     with = Collections.unmodifiableMap(new LinkedHashMap<>(with));
     Range.EDGE.check(edge);
     Range.STEPS.check(protocol.bind(with).size());
   }
 
-  /** Returns an exercise with both hands, hanging, as the protocol says. */
+  /** Returns an exercise with both hands, hanging, with the protocol's defaults. */
   public static Exercise of(Protocol protocol, Grip grip, Length edge) {
     return new Exercise(
         protocol, Map.of(), new On(grip), edge, Hands.BOTH, false, Optional.empty());
@@ -167,7 +173,7 @@ public record Exercise(
     return target.grips().stream().map(Grip::name).toList();
   }
 
-  /** Returns a grip of this exercise set up on its edge. */
+  /** Returns the setup of a grip of this exercise on its edge. */
   public Setup setup(Grip grip) {
     return new Setup(grip, edge, hands, lifting);
   }

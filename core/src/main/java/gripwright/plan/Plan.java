@@ -1,6 +1,7 @@
 package gripwright.plan;
 
 import gripwright.finding.ModelPath;
+import gripwright.finding.WrittenReason;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.quantity.Range;
@@ -20,23 +21,25 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * What a coach wrote: blocks of weeks for one or more athletes from a first day on. Immutable.
+ * A plan as written by a coach: blocks of weeks for one or more athletes from a first day on.
+ * Immutable.
  *
  * @param name kebab-case, unique in a project
  * @param title for people
  * @param athletes names of the athletes, at least one
  * @param from the first day; every seventh day from it begins a plan week
- * @param towards what the plan works towards
- * @param taper less work in the weeks before that day, if the plan says
- * @param demand share of the climbing ahead by grip; adds to 1, or empty
- * @param ruleSets names of the rule sets that apply beside the built-in rules
+ * @param towards the goal
+ * @param taper less work in the weeks before the goal, if written
+ * @param demand share of the climbing ahead by grip; adds up to 1, or empty
+ * @param ruleSets names of the rule sets that apply in addition to the built-in rules
  * @param blocks in order, at least one
  * @param retests regular tests
  * @param waivers findings the coach accepts
- * @param warmUp how long the warm-up is, where no session says
- * @param restBetween rest between two exercises, where no session says
- * @param weeklyRise greatest rise of the week's load, where the plan says, 0 to 1; 0.1 is 10 %
- * @param weights what counts how much when grips are chosen, where no session says
+ * @param warmUp duration of the warm-up, unless a session has its own
+ * @param restBetween rest between two exercises, unless a session has its own
+ * @param weeklyRise greatest rise of the week's load, if written, 0 to 0.3; 0.1 is 10 %
+ * @param weights weights for choosing grips, unless a session has its own
+ * @param supervisedBy who supervises the sessions, unless a session names somebody
  */
 public record Plan(
     String name,
@@ -53,22 +56,23 @@ public record Plan(
     Duration warmUp,
     Duration restBetween,
     OptionalDouble weeklyRise,
-    Exercise.Weights weights) {
+    Exercise.Weights weights,
+    Optional<String> supervisedBy) {
 
-  /** The warm-up where none is written. */
+  /** The default warm-up. */
   public static final Duration STANDARD_WARM_UP = Duration.ofMinutes(12);
 
-  /** The rest between two exercises where none is written. */
+  /** The default rest between two exercises. */
   public static final Duration STANDARD_REST_BETWEEN = Duration.ofMinutes(3);
 
-  /** How much a week's load may rise where nothing is written; common practice. */
+  /** The default greatest rise of a week's load; common practice. */
   public static final double STANDARD_WEEKLY_RISE = 0.1;
 
   /**
-   * What a plan works towards.
+   * The goal of a plan.
    *
    * @param date the day
-   * @param title what it is
+   * @param title description
    */
   public record Goal(LocalDate date, Optional<String> title) {
     /**
@@ -84,9 +88,9 @@ public record Plan(
   }
 
   /**
-   * Less work before the day a plan works towards: fewer sets, the load of each hold kept.
+   * Less work before the goal of a plan: fewer sets with the same load.
    *
-   * @param weeks how many weeks before that day it begins, 1 to 8
+   * @param weeks number of weeks before the goal at which it begins, 1 to 8
    * @param setsFraction share of the sets that is kept, above 0 and up to 0.99
    */
   public record Taper(int weeks, double setsFraction) {
@@ -105,7 +109,7 @@ public record Plan(
   /**
    * Regular tests.
    *
-   * @param setups what is tested, in order
+   * @param setups setups to test, in order
    * @param hold how long each is held
    * @param everyWeeks every N weeks of the plan, 1 to 520
    */
@@ -151,8 +155,8 @@ public record Plan(
     /**
      * Checks the place and the reason.
      *
-     * @throws IllegalArgumentException if there is no reason, a number is outside its {@link
-     *     Range}, or a week is of no block
+     * @throws IllegalArgumentException if the reason has no letter and no digit, a number is
+     *     outside its {@link Range}, or there is a week without a block
      */
     public Waiver {
       Objects.requireNonNull(rule, "rule");
@@ -163,9 +167,7 @@ public record Plan(
       Objects.requireNonNull(because, "because");
       week.ifPresent(Range.WEEK::check);
       exercise.ifPresent(Range.EXERCISE::check);
-      if (because.isBlank()) {
-        throw new IllegalArgumentException("a waiver of " + rule + " without a reason");
-      }
+      WrittenReason.check(because, "why " + rule + " is waived");
       if (week.isPresent() && block.isEmpty()) {
         throw new IllegalArgumentException(
             "a waiver of " + rule + " in week " + week.getAsInt() + " of no block");
@@ -198,10 +200,10 @@ public record Plan(
    * Copies and checks the parts.
    *
    * @throws IllegalArgumentException if there is no athlete or no block, there are more than 1000
-   *     athletes or 520 weeks, one of them or a block is there twice, the demand does not add to
-   *     100 %, there is a taper and no day that it leads to, the goal is before the first day,
-   *     content is for somebody else, a waiver is in no place of the plan, or a value is outside
-   *     its {@link Range}
+   *     athletes or 520 weeks, one of them or a block appears twice, the demand does not add up to
+   *     100 %, there is a taper without a goal, the goal is before the first day, content is for
+   *     another athlete, the place of a waiver is not in the plan, the supervisor's name has no
+   *     letter and no digit, or a value is outside its {@link Range}
    */
   public Plan {
     Objects.requireNonNull(name, "name");
@@ -219,6 +221,8 @@ public record Plan(
     Objects.requireNonNull(restBetween, "restBetween");
     Objects.requireNonNull(weeklyRise, "weeklyRise");
     Objects.requireNonNull(weights, "weights");
+    Objects.requireNonNull(supervisedBy, "supervisedBy");
+    supervisedBy.ifPresent(who -> WrittenReason.check(who, "who supervises plan " + name));
     athletes = List.copyOf(athletes);
     demand = Collections.unmodifiableMap(new LinkedHashMap<>(demand));
     ruleSets = List.copyOf(ruleSets);
@@ -267,7 +271,7 @@ public record Plan(
     return ModelPath.of("plan", name);
   }
 
-  /** Returns how many weeks all blocks have together. */
+  /** Returns the number of weeks of all blocks. */
   public int weeks() {
     return blocks.stream().mapToInt(Block::weeks).sum();
   }
@@ -278,8 +282,24 @@ public record Plan(
   }
 
   /**
-   * Returns the taper if it eases a week: one that begins within the taper's weeks before the day
-   * the plan works towards.
+   * Returns who supervises a session: the person it names itself, or else the one the plan names.
+   *
+   * @param block name of the block
+   * @param session name of the session
+   * @param athlete whose session it is
+   */
+  public Optional<String> supervisorOf(String block, String session, String athlete) {
+    return blocks.stream()
+        .filter(b -> b.name().equals(block))
+        .flatMap(b -> b.contentFor(athlete).sessions().stream())
+        .filter(s -> s.name().equals(session))
+        .flatMap(s -> s.supervisedBy().stream())
+        .findFirst()
+        .or(this::supervisedBy);
+  }
+
+  /**
+   * Returns the taper if it eases a week: one that begins within the taper's weeks before the goal.
    *
    * @param first first day of the week
    */
@@ -315,6 +335,7 @@ public record Plan(
     private Duration restBetween = STANDARD_REST_BETWEEN;
     private OptionalDouble weeklyRise = OptionalDouble.empty();
     private Exercise.Weights weights = Exercise.Weights.STANDARD;
+    private Optional<String> supervisedBy = Optional.empty();
 
     private Builder(String name) {
       this.name = name;
@@ -355,9 +376,7 @@ public record Plan(
       return this;
     }
 
-    /**
-     * Sets less work in the weeks before the day the plan works towards; 0.5 keeps half the sets.
-     */
+    /** Sets less work in the weeks before the goal; 0.5 keeps half the sets. */
     public Builder taper(int weeks, double setsFraction) {
       taper = Optional.of(new Taper(weeks, setsFraction));
       return this;
@@ -418,10 +437,17 @@ public record Plan(
       return this;
     }
 
-    /** Sets what counts how much when grips are chosen. */
+    /** Sets the weights for choosing grips. */
     public Builder weights(Exercise.Weights value) {
       Objects.requireNonNull(value, "value");
       weights = value;
+      return this;
+    }
+
+    /** Sets who supervises the sessions, in words; it changes no rule and no load. */
+    public Builder supervisedBy(String who) {
+      Objects.requireNonNull(who, "who");
+      supervisedBy = Optional.of(who);
       return this;
     }
 
@@ -447,7 +473,8 @@ public record Plan(
           warmUp,
           restBetween,
           weeklyRise,
-          weights);
+          weights,
+          supervisedBy);
     }
   }
 }

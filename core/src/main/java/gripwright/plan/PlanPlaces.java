@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
-/** The places of a plan that its own parts name: athletes of its content, places of its waivers. */
+/** Checks the places that parts of a plan name: athletes of its content, places of its waivers. */
 final class PlanPlaces {
 
   private final String plan;
@@ -20,7 +20,7 @@ final class PlanPlaces {
   }
 
   /**
-   * Looks for the places.
+   * Checks the places.
    *
    * @throws IllegalArgumentException if one is not in the plan
    */

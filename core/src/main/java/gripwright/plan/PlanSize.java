@@ -8,14 +8,14 @@ import gripwright.quantity.Range;
 import java.util.List;
 
 /**
- * How large a plan is at most, calculated without writing it out: what a budget is compared with
- * before any work is done. Numbers beyond {@link Scheme#ENDLESS} are given as that.
+ * The largest possible size of a plan, calculated without writing it out and compared with the
+ * budget before any work is done. Larger numbers than {@link Scheme#ENDLESS} are given as that.
  *
- * <p>Holds and rests stand for memory. What is planned takes room beside its holds, so that an
- * exercise counts as {@link #AN_EXERCISE} holds at least, and the parts of a calendar count too.
+ * <p>Holds and rests measure memory. A planned exercise takes memory besides its holds, so it
+ * counts as at least {@link #AN_EXERCISE} holds, and the parts of a calendar count too.
  *
  * @param weeks weeks of all blocks
- * @param athletes for how many athletes
+ * @param athletes number of athletes
  * @param weekly sessions of the fullest week
  * @param exercise holds and rests of the largest exercise
  * @param sessions dated sessions for all athletes
@@ -24,19 +24,19 @@ import java.util.List;
 public record PlanSize(
     long weeks, long athletes, long weekly, long exercise, long sessions, long holds) {
 
-  /** What an exercise of fewer holds and rests counts as. */
+  /** The least count of an exercise. */
   public static final long AN_EXERCISE = 40;
 
-  /** What a dated session counts beside its exercises. */
+  /** The count of a dated session besides its exercises. */
   public static final long A_SESSION = 10;
 
-  /** What a week counts beside its sessions. */
+  /** The count of a week besides its sessions. */
   public static final long A_WEEK = 10;
 
-  /** What each setup of a dated test counts. */
+  /** The count of each setup of a dated test. */
   public static final long A_TEST = 10;
 
-  /** What an athlete of a plan counts beside the weeks. */
+  /** The count of an athlete of a plan besides the weeks. */
   public static final long AN_ATHLETE = 100;
 
   private static final PlanSize NOTHING = new PlanSize(0, 0, 0, 0, 0, 0);
@@ -47,9 +47,9 @@ public record PlanSize(
   }
 
   /**
-   * Returns the size of a plan that is not made yet.
+   * Returns the size of a plan that is not built yet.
    *
-   * @param athletes for how many athletes
+   * @param athletes number of athletes
    */
   public static PlanSize of(int athletes, List<Block> blocks, List<Plan.Retest> retests) {
     long weeks = 0;
@@ -73,9 +73,9 @@ public record PlanSize(
   }
 
   /**
-   * Returns the most that a plan may have by a budget; never more than the types allow.
+   * Returns the most that a budget allows for a plan; never more than the types allow.
    *
-   * @param limit one that is about plans
+   * @param limit a limit of plans
    */
   public static long most(Budget budget, Limit limit) {
     double type =
@@ -162,7 +162,7 @@ public record PlanSize(
   }
 
   /**
-   * Checks what one plan may have.
+   * Checks the size of one plan against the budget.
    *
    * @throws gripwright.budget.OverBudget if it has more
    */

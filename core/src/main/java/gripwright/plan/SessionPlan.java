@@ -1,5 +1,6 @@
 package gripwright.plan;
 
+import gripwright.finding.WrittenReason;
 import gripwright.quantity.Range;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -13,14 +14,15 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * A kind of session in a block, done so many times a week. Immutable.
+ * A kind of session in a block, with a number of times a week. Immutable.
  *
  * @param name kebab-case, unique in its block
  * @param perWeek times a week, 1 to 7
  * @param gap least time between two of them, up to 31 days; whole days count
- * @param content what is done
+ * @param content the exercises
  * @param prefer weekdays to use first, if any are free
  * @param only other content for some athletes, by athlete name
+ * @param supervisedBy who supervises it, instead of the person the plan names
  */
 public record SessionPlan(
     String name,
@@ -28,17 +30,18 @@ public record SessionPlan(
     Duration gap,
     Content content,
     List<DayOfWeek> prefer,
-    Map<String, Content> only) {
+    Map<String, Content> only,
+    Optional<String> supervisedBy) {
 
-  /** The gap where none is written. */
+  /** The default gap. */
   public static final Duration STANDARD_GAP = Duration.ofHours(48);
 
   /**
-   * What is done in a session.
+   * The content of a session.
    *
    * @param exercises in the order of training, 1 to 100
-   * @param warmUp how long the warm-up is, where this session says
-   * @param restBetween rest between two exercises, where this session says
+   * @param warmUp duration of the warm-up, if this session has its own
+   * @param restBetween rest between two exercises, if this session has its own
    */
   public record Content(
       List<Exercise> exercises, Optional<Duration> warmUp, Optional<Duration> restBetween) {
@@ -69,7 +72,7 @@ public record SessionPlan(
    * Copies and checks the parts.
    *
    * @throws IllegalArgumentException if it is not done 1 to 7 times a week, the gap is outside 0 to
-   *     31 days, or a weekday is preferred twice
+   *     31 days, a weekday is preferred twice, or the supervisor's name has no letter and no digit
    */
   public SessionPlan {
     Objects.requireNonNull(name, "name");
@@ -77,13 +80,30 @@ public record SessionPlan(
     Objects.requireNonNull(content, "content");
     Objects.requireNonNull(prefer, "prefer");
     Objects.requireNonNull(only, "only");
+    Objects.requireNonNull(supervisedBy, "supervisedBy");
     prefer = List.copyOf(prefer);
-    only = Collections.unmodifiableMap(new TreeMap<>(only)); // one order, everywhere
+    only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
     Range.PER_WEEK.check(perWeek);
     Range.GAP.check(gap);
+    supervisedBy.ifPresent(who -> WrittenReason.check(who, "who supervises session " + name));
     if (Set.copyOf(prefer).size() < prefer.size()) {
       throw new IllegalArgumentException("session " + name + " prefers a weekday twice: " + prefer);
     }
+  }
+
+  /**
+   * Creates a session without its own supervision.
+   *
+   * @throws IllegalArgumentException as the other constructor does
+   */
+  public SessionPlan(
+      String name,
+      int perWeek,
+      Duration gap,
+      Content content,
+      List<DayOfWeek> prefer,
+      Map<String, Content> only) {
+    this(name, perWeek, gap, content, prefer, only, Optional.empty());
   }
 
   /** Returns the exercises of all athletes. */
@@ -102,24 +122,34 @@ public record SessionPlan(
 
   /** Returns this session with another gap. */
   public SessionPlan atLeastApart(Duration time) {
-    return new SessionPlan(name, perWeek, time, content, prefer, only);
+    return new SessionPlan(name, perWeek, time, content, prefer, only, supervisedBy);
   }
 
   /** Returns this session with weekdays to use first. */
   public SessionPlan preferring(DayOfWeek... days) {
     List<DayOfWeek> more = new ArrayList<>(prefer);
     more.addAll(List.of(days));
-    return new SessionPlan(name, perWeek, gap, content, more, only);
+    return new SessionPlan(name, perWeek, gap, content, more, only, supervisedBy);
   }
 
   /** Returns this session with other content for one athlete. */
   public SessionPlan onlyFor(String athlete, Content other) {
     Map<String, Content> more = new TreeMap<>(only);
     more.put(athlete, other);
-    return new SessionPlan(name, perWeek, gap, content, prefer, more);
+    return new SessionPlan(name, perWeek, gap, content, prefer, more, supervisedBy);
   }
 
-  /** Returns what an athlete does in this session. */
+  /**
+   * Returns this session with a supervisor.
+   *
+   * @param who in words
+   * @throws IllegalArgumentException if that has no letter and no digit
+   */
+  public SessionPlan supervisedBy(String who) {
+    return new SessionPlan(name, perWeek, gap, content, prefer, only, Optional.of(who));
+  }
+
+  /** Returns the content for an athlete. */
   public Content contentFor(String athlete) {
     return only.getOrDefault(athlete, content);
   }

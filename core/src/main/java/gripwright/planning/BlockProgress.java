@@ -10,14 +10,14 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * How far a block has come: which weeks may earn a step. Immutable.
+ * The progress of a block: which weeks may earn a step. Immutable.
  *
  * @param since first day of the weeks that may earn the next step
  * @param grips names of the grips that were trained in them
- * @param opportunities steps that could have been taken so far
- * @param withoutLogLimits the same if the log had limited nothing
+ * @param opportunities opportunities for a step so far
+ * @param withoutLogLimits the same without limits from the log
  * @param lost weeks that were not trained, as logged
- * @param last what became of the last week
+ * @param last outcome of the last week
  */
 record BlockProgress(
     LocalDate since,
@@ -27,11 +27,11 @@ record BlockProgress(
     List<Cause> lost,
     Outcome last) {
 
-  /** What became of a week. */
+  /** The outcome of a week. */
   enum Outcome {
-    /** Something was trained in it or is planned. */
+    /** It has training, done or planned. */
     TRAINED,
-    /** Sessions were planned, and none was trained, as logged. */
+    /** Sessions were planned, but none was trained according to the log. */
     SKIPPED,
     /** Nothing was planned. */
     EMPTY
@@ -53,8 +53,8 @@ record BlockProgress(
    * Returns the progress with the step that a week may take.
    *
    * @param first first day of the week
-   * @param eased true if the week is eased: it takes none
-   * @param ramp the return that the week is part of
+   * @param eased true if the week is eased and takes no step
+   * @param ramp the return ramp of the week
    * @param allGrips names of all grips of the block
    */
   BlockProgress offering(LocalDate first, boolean eased, ReturnRamp ramp, Set<String> allGrips) {
@@ -72,9 +72,9 @@ record BlockProgress(
   /**
    * Returns the progress after a week.
    *
-   * @param before the progress before it took its step, which stays open if nothing was trained
+   * @param before the progress before its step, which stays open if nothing was trained
    * @param week the week
-   * @param outcome what became of it
+   * @param outcome its outcome
    * @param trained names of the grips that were trained in it
    */
   BlockProgress after(

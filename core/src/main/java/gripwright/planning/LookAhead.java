@@ -5,15 +5,13 @@ import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
-import gripwright.plan.SessionPlan;
+import gripwright.planning.load.Rise;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -140,20 +138,12 @@ final class LookAhead {
                       List.of(),
                       Optional.empty(),
                       Progression.Returning.NOTHING,
+                      Rise.of(0),
                       blockers,
                       Optional.empty()));
-          List<Placement.Request> requests = new ArrayList<>();
-          block.contentFor(athlete.name()).sessions().stream()
-              .sorted(Comparator.comparing(SessionPlan::name))
-              .forEach(
-                  session ->
-                      expansion
-                          .draft(week, session, new FindingList())
-                          .ifPresent(
-                              draft ->
-                                  requests.addAll(
-                                      Collections.nCopies(session.perWeek(), draft.request()))));
-          return requests;
+          return expansion.drafts(week, new FindingList()).stream()
+              .map(SessionExpansion.Draft::request)
+              .toList();
         });
   }
 }

@@ -15,8 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Finds days for what is left of a week after what was done in it. A session keeps its day where
- * gaps allow; only otherwise are all that are left placed anew, after the last day that is known.
+ * Finds days for the remaining sessions of a week after those already done. A session keeps its day
+ * if gaps allow; otherwise all remaining sessions are placed again, after the last known day.
  */
 final class RestOfWeek {
 
@@ -27,12 +27,12 @@ final class RestOfWeek {
   private final Map<String, LocalDate> lastOfName;
 
   /**
-   * Prepares to place what is left.
+   * Prepares to place the remaining sessions.
    *
-   * @param until the last day that is known
+   * @param until the last known day
    * @param first first day of the week
-   * @param hardDays what is hard near the week, with what was done in it
-   * @param lastOfName the last day of each session's name, with what was done in the week
+   * @param hardDays hard work near the week, including what was done in it
+   * @param lastOfName the last day of each session's name, including what was done in the week
    */
   RestOfWeek(
       Athlete athlete,
@@ -50,21 +50,21 @@ final class RestOfWeek {
   /**
    * A session and its day.
    *
-   * @param draft what it comes from
+   * @param draft its draft
    * @param day the day
-   * @param because why on this day
+   * @param because the reason for the day
    */
   record Dated(SessionExpansion.Draft draft, LocalDate day, PlacementReason because) {}
 
   /**
-   * The sessions that are left.
+   * The remaining sessions.
    *
-   * @param dated those that have a day
-   * @param dropped those that found none
+   * @param dated those with a day
+   * @param dropped those without one
    */
   record Placed(List<Dated> dated, List<DatedSession> dropped) {}
 
-  /** Returns the days of the sessions that are left. */
+  /** Returns the days of the remaining sessions. */
   Placed place(List<DatedSession> ahead, List<SessionExpansion.Draft> drafts) {
     List<SessionExpansion.Draft> wanted = new ArrayList<>();
     for (DatedSession session : ahead) {

@@ -4,17 +4,21 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
+import gripwright.history.LogTimeline;
 import gripwright.plan.Plan;
 import gripwright.planning.load.HandFindings;
+import gripwright.planning.placement.LoggedRetests;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.RetestDay;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Puts the tests that are due in a week on their days. */
+/** Finds days for the tests that are due in a week. */
 final class TestDays {
 
   private final Plan plan;
@@ -22,10 +26,12 @@ final class TestDays {
   private final ModelPath root;
   private final HandFindings hands;
   private final LookAhead lookAhead;
+  private final LoggedRetests logged;
 
-  TestDays(Plan plan, Athlete athlete, HandFindings hands, LookAhead lookAhead) {
-    this.plan = plan;
-    this.athlete = athlete;
+  TestDays(LogTimeline timeline, HandFindings hands, LookAhead lookAhead) {
+    this.plan = timeline.plan();
+    this.athlete = timeline.athlete();
+    this.logged = new LoggedRetests(plan, timeline.log());
     this.root = plan.path().then("for", athlete.name());
     this.hands = hands;
     this.lookAhead = lookAhead;
@@ -34,12 +40,12 @@ final class TestDays {
   /**
    * The tests of a week.
    *
-   * @param sessions the week's sessions without those whose place a test takes
+   * @param sessions the week's sessions without those replaced by a test
    * @param tests its tests
    */
   record Tested(List<DatedSession> sessions, List<DatedRetest> tests) {}
 
-  /** What is hard near a week, with its sessions and some of its tests. */
+  /** The hard work near a week, including its sessions and some of its tests. */
   interface Near {
     List<Placement.HardDay> with(List<DatedSession> sessions, List<DatedRetest> tests);
   }
@@ -48,8 +54,8 @@ final class TestDays {
    * Returns the tests of a week.
    *
    * @param placed the week's sessions
-   * @param near what is hard near the week
-   * @param found what can't be met is added here
+   * @param near the hard work near the week
+   * @param found receives findings about what can't be met
    */
   Tested of(WeekContext week, List<DatedSession> placed, Near near, FindingList found) {
     List<DatedSession> kept = new ArrayList<>(placed);
@@ -64,7 +70,8 @@ final class TestDays {
         noteSetups(retest, place, found);
         Optional<RetestDay.Found> day =
             new RetestDay(retest, lookAhead.minutes(retest))
-                .find(week.first(), athlete, near.with(kept, tests), kept);
+                .find(week.first(), athlete, near.with(kept, tests), kept)
+                .or(() -> asLogged(retest, week.first()));
         if (day.isEmpty()) {
           found.add(Finding.warning("plan.retest-no-day", place).with("week", week.number()));
           continue;
@@ -87,7 +94,14 @@ final class TestDays {
     return new Tested(List.copyOf(kept), List.copyOf(tests));
   }
 
-  /** A test needs an edge that is there and a hand that takes the grip. */
+  /** Returns the day of tests that were done although the plan has no day for them. */
+  private Optional<RetestDay.Found> asLogged(Plan.Retest retest, LocalDate first) {
+    return logged
+        .dayIn(retest, first)
+        .map(day -> new RetestDay.Found(day, Optional.empty(), new PlacementReason.TestedOnDay()));
+  }
+
+  /** Reports tests on a missing edge or with a grip that the hand can't take. */
   private void noteSetups(Plan.Retest retest, ModelPath place, FindingList found) {
     retest.setups().stream()
         .filter(s -> !athlete.equipment().has(s.edge()))

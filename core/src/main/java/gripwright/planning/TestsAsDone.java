@@ -4,8 +4,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.Topic;
 import gripwright.history.LogTimeline;
-import gripwright.log.Log;
-import gripwright.log.LogEntry;
+import gripwright.planning.placement.LoggedRetests;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.PlacementReason;
 import java.time.LocalDate;
@@ -13,20 +12,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What became of the tests of a logged week. */
+/** Finds which tests of a logged week were done. */
 final class TestsAsDone {
 
   private TestsAsDone() {}
 
   /**
-   * Returns the tests of a week: on the day on which the first of their grips was tested, else as
-   * planned if that still lies ahead; those that were left out are gone, with a finding.
+   * Returns the tests of a week: on the day on which one of their setups was tested, else as
+   * planned if that is still ahead; tests that were left out are removed and reported.
+   *
+   * @param first first day of the week
+   * @param planned its tests on their planned days
+   * @param before tests of the weeks before it
+   * @param found receives findings about tests that were left out
    */
   static List<DatedRetest> of(
-      LogTimeline timeline, LocalDate first, List<DatedRetest> planned, FindingList found) {
+      LogTimeline timeline,
+      LocalDate first,
+      List<DatedRetest> planned,
+      List<DatedRetest> before,
+      FindingList found) {
+    LoggedRetests logged = new LoggedRetests(timeline.plan(), timeline.log());
     List<DatedRetest> tests = new ArrayList<>();
     for (DatedRetest test : planned) {
-      Optional<LocalDate> done = done(timeline.log(), first, test);
+      Optional<LocalDate> done = logged.dayOf(test, first, before);
       if (done.isPresent()) {
         tests.add(
             new DatedRetest(
@@ -50,16 +59,5 @@ final class TestsAsDone {
       }
     }
     return tests;
-  }
-
-  private static Optional<LocalDate> done(Log log, LocalDate first, DatedRetest test) {
-    return log.of(LogEntry.Tested.class).stream()
-        .filter(t -> !t.date().isBefore(first) && t.date().isBefore(first.plusDays(7)))
-        .filter(
-            t ->
-                test.setups().stream()
-                    .anyMatch(s -> s.toString().equals(t.test().setup().toString())))
-        .map(LogEntry.Tested::date)
-        .findFirst();
   }
 }

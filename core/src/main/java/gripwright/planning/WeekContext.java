@@ -8,14 +8,14 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * A week of a plan, as its block and what came before make it. Immutable.
+ * A week of a plan with its block and the progress so far. Immutable.
  *
  * @param block the block that it belongs to
  * @param number from 1 through the plan
  * @param blockWeek from 1 in the block
  * @param first first day
- * @param path where the week stands
- * @param standing how far progress has come
+ * @param path place of the week
+ * @param standing state of progression
  */
 record WeekContext(
     Block block,
@@ -30,17 +30,17 @@ record WeekContext(
     return standing.easedTo().isPresent();
   }
 
-  /** Returns where a session of a day stands. */
+  /** Returns the place of a session on a day. */
   ModelPath path(String session, LocalDate day) {
     return path.then("session", session).then("date", day.toString());
   }
 
-  /** Returns this week where it stands otherwise. */
+  /** Returns this week with another state. */
   WeekContext with(Progression.Week other) {
     return new WeekContext(block, number, blockWeek, first, path, other);
   }
 
-  /** Returns this week after sessions that were trained in it. */
+  /** Returns this week after sessions in it. */
   WeekContext after(List<DatedSession> sessions) {
     return new WeekContext(block, number, blockWeek, first, path, standing.after(sessions));
   }

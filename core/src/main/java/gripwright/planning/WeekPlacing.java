@@ -14,6 +14,7 @@ import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.PlacementReasons;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.HardThing;
+import gripwright.schedule.NotMadeUp;
 import gripwright.schedule.PlacementReason;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -52,11 +53,15 @@ final class WeekPlacing {
    *
    * @param sessions those that found a day
    * @param withoutLogLimits fingers that each would work hard if the log had limited nothing
+   * @param notMadeUp what would have found a day without the log
    */
-  record Placed(List<DatedSession> sessions, Map<ModelPath, FingerSet> withoutLogLimits) {
+  record Placed(
+      List<DatedSession> sessions,
+      Map<ModelPath, FingerSet> withoutLogLimits,
+      List<NotMadeUp> notMadeUp) {
 
     /** A week without a session. */
-    static final Placed NOTHING = new Placed(List.of(), Map.of());
+    static final Placed NOTHING = new Placed(List.of(), Map.of(), List.of());
   }
 
   /**
@@ -72,35 +77,19 @@ final class WeekPlacing {
       HardDays known,
       HardWork before,
       FindingList found) {
-    Placement.Week fixed =
-        new Placement.Week(
-            week.first(),
-            athlete::availableOn,
-            known.near(week.first(), before),
-            PlanState.lastOfName(before.sessions()));
-    PlacementReasons reasons = new PlacementReasons(fixed, athlete, week.number());
     List<SessionExpansion.Draft> fitting =
         drafts.stream().filter(d -> fitsSomeDay(week, d, found)).toList();
-    List<Placement.Request> requests =
-        fitting.stream().map(SessionExpansion.Draft::request).toList();
-    Placement.Found search =
-        Placement.place(
-            new Placement.Asked(fixed, requests, lookAhead.testsIn(week.number())),
-            lookAhead::gapDays,
-            () -> lookAhead.after(week, requests, day -> known.near(day, before)),
-            meter);
-    noteUnproved(week, search, found);
-    List<Optional<LocalDate>> days = search.first().sessions();
+    Search search = search(week, fitting, known, before);
+    noteUnproved(week, search.found(), found);
+    PlacementReasons reasons = new PlacementReasons(search.fixed(), athlete, week.number());
+    List<Optional<LocalDate>> days = search.found().first().sessions();
     List<DatedSession> placed = new ArrayList<>();
     Map<ModelPath, FingerSet> hardFingers = new HashMap<>();
-    List<Placement.Request> dated = new ArrayList<>();
-    Map<String, Integer> missing = new TreeMap<>();
     for (int i = 0; i < fitting.size(); i++) {
       SessionExpansion.Draft draft = fitting.get(i);
       if (days.get(i).isPresent()) {
         LocalDate day = days.get(i).get();
         PlacementReason because = reasons.because(draft.request(), day);
-        dated.add(draft.request());
         expansion
             .dated(week, draft.session(), day, because, found)
             .ifPresent(
@@ -111,13 +100,20 @@ final class WeekPlacing {
                       .ifPresent(fingers -> hardFingers.put(session.path(), fingers));
                   placed.add(session);
                 });
-      } else {
-        missing.merge(draft.session().name(), 1, Integer::sum);
       }
     }
-    Search done = new Search(fixed, fitting, dated);
-    missing.forEach((name, count) -> noteMissing(week, done, name, count, found));
-    return new Placed(placed, hardFingers);
+    List<NotMadeUp> notMadeUp = List.of();
+    if (!search.missing().isEmpty()) {
+      Search asPlanned =
+          timeline.log().entries().isEmpty()
+              ? search
+              : search(week, fitting, known.withoutLog(), before);
+      notMadeUp = notMadeUp(week, search, asPlanned);
+      if (!timeline.isPast(week.first())) {
+        noteMissing(week, search, asPlanned, notMadeUp, found);
+      }
+    }
+    return new Placed(placed, hardFingers, notMadeUp);
   }
 
   private static void noteUnproved(WeekContext week, Placement.Found search, FindingList found) {
@@ -145,31 +141,146 @@ final class WeekPlacing {
     return false;
   }
 
+  /** Looks for days, which are kept from what is hard. */
+  private Search search(
+      WeekContext week, List<SessionExpansion.Draft> drafts, HardDays hard, HardWork before) {
+    Placement.Week fixed =
+        new Placement.Week(
+            week.first(),
+            athlete::availableOn,
+            hard.near(week.first(), before),
+            PlanState.lastOfName(before.sessions()));
+    List<Placement.Request> requests =
+        drafts.stream().map(SessionExpansion.Draft::request).toList();
+    Placement.Found found =
+        Placement.place(
+            new Placement.Asked(fixed, requests, lookAhead.testsIn(week.number())),
+            lookAhead::gapDays,
+            () ->
+                lookAhead.after(
+                    week, requests, day -> hard.asPlanned(day, before.retests()).near(day, before)),
+            meter);
+    return new Search(fixed, drafts, found);
+  }
+
   /**
-   * How days were looked for.
+   * How days were looked for, and the result of it.
    *
    * @param fixed the week before its sessions
    * @param drafts sessions that wanted a day
-   * @param placed what those asked for that found one
+   * @param found the days, in the order of the drafts
    */
   private record Search(
-      Placement.Week fixed, List<SessionExpansion.Draft> drafts, List<Placement.Request> placed) {}
+      Placement.Week fixed, List<SessionExpansion.Draft> drafts, Placement.Found found) {
+
+    /** Returns how many of each name find no day. */
+    Map<String, Integer> missing() {
+      Map<String, Integer> missing = new TreeMap<>();
+      for (int i = 0; i < drafts.size(); i++) {
+        if (found.first().sessions().get(i).isEmpty()) {
+          missing.merge(drafts.get(i).session().name(), 1, Integer::sum);
+        }
+      }
+      return missing;
+    }
+
+    /** Returns what those of other names asked for that find a day. */
+    List<Placement.Request> placedBeside(String name) {
+      List<Placement.Request> placed = new ArrayList<>();
+      for (int i = 0; i < drafts.size(); i++) {
+        Placement.Request request = drafts.get(i).request();
+        if (found.first().sessions().get(i).isPresent() && !request.name().equals(name)) {
+          placed.add(request);
+        }
+      }
+      return placed;
+    }
+  }
+
+  /**
+   * Returns the sessions that find no day for what was logged: only as many as would find none
+   * without the log are the plan's own.
+   *
+   * @param asPlanned how days are found as if nothing had been logged
+   */
+  private static List<NotMadeUp> notMadeUp(WeekContext week, Search search, Search asPlanned) {
+    Map<String, Integer> own = asPlanned.missing();
+    int byLog = Math.max(0, sum(search.missing()) - sum(own));
+    List<NotMadeUp> lost = new ArrayList<>();
+    for (Map.Entry<String, Integer> missing : search.missing().entrySet()) {
+      int count = missing.getValue();
+      int ofPlan = Math.min(count, Math.max(own.getOrDefault(missing.getKey(), 0), count - byLog));
+      byLog -= count - ofPlan;
+      if (ofPlan < count) {
+        lost.add(new NotMadeUp(week.number(), missing.getKey(), count - ofPlan));
+      }
+    }
+    return lost;
+  }
+
+  /** Says which sessions find no day. What was logged is never an error of the plan. */
+  private void noteMissing(
+      WeekContext week,
+      Search search,
+      Search asPlanned,
+      List<NotMadeUp> notMadeUp,
+      FindingList found) {
+    Map<String, Integer> own = asPlanned.missing();
+    Map<String, Integer> lost = new TreeMap<>();
+    notMadeUp.forEach(some -> lost.put(some.session(), some.count()));
+    for (Map.Entry<String, Integer> missing : search.missing().entrySet()) {
+      String name = missing.getKey();
+      int count = missing.getValue();
+      int ofPlan = count - lost.getOrDefault(name, 0);
+      if (ofPlan > 0) {
+        noteMissing(week, own.containsKey(name) ? asPlanned : search, name, ofPlan, found);
+      }
+      if (ofPlan < count) {
+        noteNotMadeUp(week, search, name, count, found);
+      }
+    }
+  }
+
+  private static int sum(Map<String, Integer> missing) {
+    return missing.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  private void noteNotMadeUp(
+      WeekContext week, Search search, String name, int missing, FindingList found) {
+    SessionExpansion.Draft draft = draft(search, name);
+    int wanted = draft.session().perWeek();
+    found.add(
+        Finding.advice("plan.session-not-made-up", week.path().then("session", name))
+            .with("session", name)
+            .with("week", week.number())
+            .with("wanted", wanted)
+            .with("placed", wanted - missing)
+            .with(
+                "reason",
+                new PlacementReasons(search.fixed(), athlete, week.number())
+                    .conflict(draft.request(), facts(search, draft))),
+        missing);
+  }
+
+  private static SessionExpansion.Draft draft(Search search, String name) {
+    return search.drafts().stream()
+        .filter(d -> d.session().name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Set<Conflict.Fact> facts(Search search, SessionExpansion.Draft draft) {
+    String name = draft.session().name();
+    int wanted = draft.session().perWeek();
+    return new Conflict(search.fixed(), draft.request(), wanted, search.placedBeside(name))
+        .fewest(meter);
+  }
 
   private void noteMissing(
       WeekContext week, Search search, String name, int missing, FindingList found) {
-    if (timeline.isPast(week.first())) {
-      return; // what was done counts, not what could have been
-    }
-    SessionExpansion.Draft draft =
-        search.drafts().stream()
-            .filter(d -> d.session().name().equals(name))
-            .findFirst()
-            .orElseThrow();
+    SessionExpansion.Draft draft = draft(search, name);
     int wanted = draft.session().perWeek();
-    List<Placement.Request> others =
-        search.placed().stream().filter(r -> !r.name().equals(name)).toList();
-    Set<Conflict.Fact> facts =
-        new Conflict(search.fixed(), draft.request(), wanted, others).fewest(meter);
+    Set<Conflict.Fact> facts = facts(search, draft);
     boolean away = week.first().datesUntil(week.first().plusDays(7)).anyMatch(athlete::isAway);
     boolean afterLog = timeline.isPast(week.first().minusDays(7));
     ModelPath place = week.path().then("session", name);

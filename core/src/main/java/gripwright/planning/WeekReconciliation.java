@@ -2,7 +2,6 @@ package gripwright.planning;
 
 import gripwright.finding.ModelPath;
 import gripwright.grip.HandFits;
-import gripwright.grip.Setup;
 import gripwright.history.ExerciseMatch;
 import gripwright.history.LogTimeline;
 import gripwright.history.SessionMatches;
@@ -10,25 +9,18 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
 import gripwright.plan.Block;
-import gripwright.protocol.Hardness;
-import gripwright.protocol.Level;
-import gripwright.protocol.Scheme;
+import gripwright.planning.load.Prescription;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.Derivation;
-import gripwright.schedule.DoneLink;
 import gripwright.schedule.Happened;
-import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlannedExercise;
-import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Reads the log of a week: what was done, what was missed, and what still lies ahead. */
 final class WeekReconciliation {
@@ -36,14 +28,14 @@ final class WeekReconciliation {
   private final LocalDate planFrom;
   private final LogTimeline timeline;
   private final SessionExpansion expansion;
-  private final HandFits fits;
+  private final WorkAsDone work;
 
   WeekReconciliation(
       LocalDate planFrom, LogTimeline timeline, SessionExpansion expansion, HandFits fits) {
     this.planFrom = planFrom;
     this.timeline = timeline;
     this.expansion = expansion;
-    this.fits = fits;
+    this.work = new WorkAsDone(expansion, fits);
   }
 
   /**
@@ -157,14 +149,16 @@ final class WeekReconciliation {
                                       d,
                                       line.date(),
                                       path.then("exercise", exercises.size() + 1))));
-      if (like.isPresent() && match.done().isPresent() && setsOf(match, like.get()) > 0) {
+      if (like.isPresent() && match.done().isPresent() && WorkAsDone.sets(match, like.get()) > 0) {
         exercises.add(
-            done(
+            work.of(
                 like.get(),
                 match,
-                mass,
-                exercises.size() + 1,
-                place(path, line.session(), like.get(), exercises.size() + 1)));
+                new Prescription.Place(
+                    line.date(),
+                    exercises.size() + 1,
+                    place(path, line.session(), like.get(), exercises.size() + 1)),
+                mass));
       }
     }
     return new DatedSession(
@@ -208,13 +202,6 @@ final class WeekReconciliation {
                         .sum());
   }
 
-  private static int setsOf(ExerciseMatch match, PlannedExercise like) {
-    return match
-        .done()
-        .map(d -> d.sets().orElse(d.setsAsked().orElse(like.scheme().sets())))
-        .orElse(0);
-  }
-
   /**
    * Returns an exercise of the week that a line is like: the same protocol, the same grip first.
    */
@@ -228,67 +215,5 @@ final class WeekReconciliation {
         .filter(e -> e.setup().toString().equals(done.setup().toString()))
         .findFirst()
         .or(() -> done.load().isPresent() ? same.stream().findFirst() : Optional.empty());
-  }
-
-  private PlannedExercise done(
-      PlannedExercise like, ExerciseMatch match, Load bodyMass, int order, ModelPath place) {
-    Done done = match.done().orElseThrow();
-    int sets = setsOf(match, like);
-    Setup setup = done.setup();
-    Load load = done.load().orElse(like.totalLoad());
-    boolean asPlanned = load.compareTo(like.totalLoad()) == 0;
-    double share = load.kilograms() / like.totalLoad().kilograms();
-    Scheme scheme =
-        sets == like.scheme().sets()
-            ? like.scheme()
-            : expansion.within(like.scheme().withSets(sets));
-    List<Load> loads =
-        like.steps().stream().filter(LoadedStep::isHold).flatMap(s -> s.load().stream()).toList();
-    LoadedSteps steps = new LoadedSteps();
-    int hold = 0;
-    for (Scheme.Bout step : scheme.flat()) {
-      if (step instanceof Scheme.Hold held) {
-        Load one = loads.get(hold++ % loads.size());
-        boolean greatest = one.compareTo(like.totalLoad()) == 0;
-        Load lifted = asPlanned ? one : greatest ? load : Load.ofKilograms(one.kilograms() * share);
-        steps.hold(held.seconds(), lifted);
-      } else {
-        steps.rest(step.seconds());
-      }
-    }
-    boolean sameSetup = setup.toString().equals(like.setup().toString());
-    boolean hard =
-        like.hard()
-            || done.effort().orElse(0) >= Hardness.EFFORT
-            || (sameSetup
-                && like.maximum()
-                    .map(m -> load.compareTo(m.used().times(Hardness.SHARE_OF_MAX)) >= 0)
-                    .orElse(true));
-    return new PlannedExercise(
-        order,
-        like.protocol(),
-        setup,
-        fits.of(setup),
-        asPlanned ? scheme : scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
-        steps.all(),
-        asPlanned && sameSetup ? like.percentOfMax() : OptionalDouble.empty(),
-        sameSetup ? like.maximum() : Optional.empty(),
-        setup.lifting() ? Load.ZERO : bodyMass,
-        hard,
-        Optional.empty(),
-        like.rehabilitation(),
-        Optional.empty(),
-        why(like, done, sets, load, match.asked().isPresent()),
-        place);
-  }
-
-  private static List<Derivation> why(
-      PlannedExercise like, Done done, int sets, Load load, boolean asked) {
-    List<Derivation> why = new ArrayList<>();
-    if (asked) {
-      why.add(new DoneLink.Planned(like.totalLoad(), like.scheme().sets()));
-    }
-    why.add(new DoneLink.Done(load, sets, done.effort(), done.pain()));
-    return why;
   }
 }

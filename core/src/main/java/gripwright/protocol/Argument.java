@@ -4,30 +4,30 @@ import gripwright.quantity.Range;
 import java.time.Duration;
 import java.util.Objects;
 
-/** What a protocol's parameter can be given. */
+/** A value of a protocol's parameter. */
 public sealed interface Argument {
 
-  /** Answers with what a visitor has for this kind. */
+  /** Returns what the visitor returns for this kind. */
   <R> R accept(Visitor<R> visitor);
 
   /**
-   * One answer for each kind of argument.
+   * One method for each kind of argument.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for how often. */
+    /** Visits a count. */
     R count(Count argument);
 
-    /** Answers for how long. */
+    /** Visits a time. */
     R time(Time argument);
 
-    /** Answers for how hard. */
+    /** Visits a level. */
     R atLevel(AtLevel argument);
   }
 
   /**
-   * How often.
+   * A count.
    *
    * @param times 1 to 1000
    */
@@ -48,7 +48,7 @@ public sealed interface Argument {
   }
 
   /**
-   * How long.
+   * A time.
    *
    * @param time above 0 s for a hold, 0 s or more for a rest
    */
@@ -60,7 +60,7 @@ public sealed interface Argument {
      */
     public Time {
       Objects.requireNonNull(time, "time");
-      Range.REST.check(time); // a hold is checked where it is held
+      Range.REST.check(time); // the range of a hold is checked when the hold is created
     }
 
     @Override
@@ -70,7 +70,7 @@ public sealed interface Argument {
   }
 
   /**
-   * How hard.
+   * A level.
    *
    * @param level the level
    */

@@ -3,8 +3,8 @@ package gripwright.protocol;
 import java.util.Objects;
 
 /**
- * From where on a hold is hard. Hard work keeps days from other hard work on the same fingers, and
- * several built-in rules ask for it.
+ * Decides whether a hold is hard. Hard work keeps a gap of days from other hard work on the same
+ * fingers, and several built-in rules depend on it.
  */
 public final class Hardness {
 
@@ -19,7 +19,7 @@ public final class Hardness {
 
   private Hardness() {}
 
-  /** Tells whether a level is hard by what is written, whatever is known of the maximum. */
+  /** Tells whether a level is hard as written, without knowledge of the maximum. */
   public static boolean isWritten(Level level) {
     Objects.requireNonNull(level, "level");
     return (level instanceof Level.Effort effort && effort.outOfTen() >= EFFORT)

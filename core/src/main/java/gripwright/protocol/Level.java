@@ -8,34 +8,34 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.Objects;
 
-/** How hard a hold is meant to be. */
+/** The planned intensity of a hold. */
 public sealed interface Level extends Message {
 
   /** Tells whether the load follows from how long it could be held. */
   boolean byTime();
 
-  /** Answers with what a visitor has for this kind. */
+  /** Returns what the visitor returns for this kind. */
   <R> R accept(Visitor<R> visitor);
 
   /**
-   * One answer for each kind of level.
+   * One method for each kind of level.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for a share of the maximum. */
+    /** Visits a share of the maximum. */
     R ofMax(OfMax level);
 
-    /** Answers for a total load. */
+    /** Visits a total load. */
     R total(Total level);
 
-    /** Answers for body mass with a difference. */
+    /** Visits body mass with a difference. */
     R bodyMass(BodyMass level);
 
-    /** Answers for a reserve of time. */
+    /** Visits a reserve of time. */
     R reserve(Reserve level);
 
-    /** Answers for an effort. */
+    /** Visits an effort. */
     R effort(Effort level);
   }
 
@@ -123,7 +123,7 @@ public sealed interface Level extends Message {
   }
 
   /**
-   * Body mass with something added or, if negative, taken off.
+   * Body mass with load added or, if negative, removed.
    *
    * @param added the difference to body mass
    */

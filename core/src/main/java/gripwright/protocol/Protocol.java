@@ -12,12 +12,12 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A way to train, written once and used by many plans: a tree of repeats, holds and rests, with
- * named parameters that a use may set. Immutable.
+ * A protocol, written once and used by many plans: a tree of repeats, holds and rests, with named
+ * parameters that an exercise may set. Immutable.
  *
  * @param name kebab-case, unique in a project
  * @param title for people, if it differs from the name
- * @param aim what it is for, such as {@code maximal-strength}
+ * @param aim its aim, such as {@code maximal-strength}
  * @param parameters defaults by parameter name, in the order written
  * @param steps what is done, in order
  */
@@ -28,25 +28,25 @@ public record Protocol(
     Map<String, Argument> parameters,
     List<Part> steps) {
 
-  /** A step with its places still open. */
+  /** A step whose values may be parameters. */
   public sealed interface Part {
 
-    /** Answers with what a visitor has for this kind. */
+    /** Returns what the visitor returns for this kind. */
     <R> R accept(Visitor<R> visitor);
 
     /**
-     * One answer for each kind of step.
+     * One method for each kind of step.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> {
-      /** Answers for steps done several times. */
+      /** Visits steps done several times. */
       R repeat(Repeat part);
 
-      /** Answers for a hold. */
+      /** Visits a hold. */
       R hold(Hold part);
 
-      /** Answers for a rest. */
+      /** Visits a rest. */
       R rest(Rest part);
     }
 
@@ -112,7 +112,7 @@ public record Protocol(
   /**
    * Copies and checks the parts.
    *
-   * @throws IllegalArgumentException if a place names a parameter that is not given, or one of
+   * @throws IllegalArgumentException if a step refers to a parameter that is missing, or to one of
    *     another kind, a value is outside its range, or there are more than 10,000 holds and rests
    */
   public Protocol {
@@ -130,7 +130,7 @@ public record Protocol(
   }
 
   /**
-   * Fills the open places.
+   * Replaces parameters by values.
    *
    * @param arguments values by parameter name; parameters not named keep their defaults
    * @throws IllegalArgumentException if there is no such parameter or the value is of another kind
@@ -162,7 +162,7 @@ public record Protocol(
   /**
    * Returns how many holds and rests steps have when written out.
    *
-   * @param arguments values by parameter name; a number of repeats that is not there counts as one
+   * @param arguments values by parameter name; an unknown number of repeats counts as one
    */
   public static long size(List<Part> parts, Map<String, Argument> arguments) {
     Objects.requireNonNull(parts, "parts");
@@ -295,7 +295,7 @@ public record Protocol(
       return this;
     }
 
-    /** Sets what the protocol is for. */
+    /** Sets the aim. */
     public Builder aim(String word) {
       Objects.requireNonNull(word, "word");
       aim = Optional.of(word);
@@ -340,7 +340,7 @@ public record Protocol(
     /**
      * Returns the protocol.
      *
-     * @throws IllegalArgumentException if it has no steps or a place names an unknown parameter
+     * @throws IllegalArgumentException if it has no steps or a step refers to an unknown parameter
      */
     public Protocol build() {
       return new Protocol(name, title, aim, parameters, steps);

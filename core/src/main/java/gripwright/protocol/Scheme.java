@@ -11,35 +11,35 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * A protocol with every place filled: sets, repetitions, holds and rests. Immutable.
+ * A protocol with all values: sets, repetitions, holds and rests. Immutable.
  *
- * <p>The sets of a scheme are the repeats of its one outermost step; where it has several steps
- * side by side, the whole is one set.
+ * <p>The sets of a scheme are the repeats of its one outermost step; if it has several outermost
+ * steps, the whole is one set.
  *
  * @param steps what is done, in order; at least one
  */
 public record Scheme(List<Step> steps) {
 
-  /** A number of holds and rests that no count goes beyond, so that none overflows. */
+  /** The largest count of holds and rests, so that no count overflows. */
   public static final long ENDLESS = 1L << 40;
 
-  /** What is done next. */
+  /** A step of a scheme. */
   public sealed interface Step permits Repeat, Bout {
-    /** Answers with what a visitor has for this kind. */
+    /** Returns what the visitor returns for this kind. */
     <R> R accept(Step.Visitor<R> visitor);
 
     /**
-     * One answer for each kind of step.
+     * One method for each kind of step.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> extends Bout.Visitor<R> {
-      /** Answers for steps done several times. */
+      /** Visits steps done several times. */
       R repeat(Repeat repeat);
     }
   }
 
-  /** A step that is not made of others. */
+  /** A step without further steps inside. */
   public sealed interface Bout extends Step {
     /** Returns how long it takes. */
     Duration time();
@@ -49,7 +49,7 @@ public record Scheme(List<Step> steps) {
       return time().toNanos() / 1e9;
     }
 
-    /** Answers with what a visitor has for this kind. */
+    /** Returns what the visitor returns for this kind. */
     <R> R accept(Bout.Visitor<R> visitor);
 
     @Override
@@ -58,15 +58,15 @@ public record Scheme(List<Step> steps) {
     }
 
     /**
-     * One answer for each kind of step that is not made of others.
+     * One method for each kind of step without further steps inside.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> {
-      /** Answers for a hold. */
+      /** Visits a hold. */
       R hold(Hold hold);
 
-      /** Answers for a rest. */
+      /** Visits a rest. */
       R rest(Rest rest);
     }
   }
@@ -161,32 +161,32 @@ public record Scheme(List<Step> steps) {
     }
   }
 
-  /** Returns the one outermost repeat, if there is one. */
+  /** Returns the only outermost step if it is a repeat. */
   private Optional<Repeat> outer() {
     return steps.size() == 1 && steps.get(0) instanceof Repeat repeat
         ? Optional.of(repeat)
         : Optional.empty();
   }
 
-  /** Returns the one repeat inside a set, if a set is nothing but that. */
+  /** Returns the only repeat inside a set, if the set has no other steps. */
   private Optional<Repeat> inner() {
     return outer()
         .filter(o -> o.steps().size() == 1)
         .flatMap(o -> o.steps().get(0) instanceof Repeat r ? Optional.of(r) : Optional.empty());
   }
 
-  /** Returns how many sets there are, 1 or more. */
+  /** Returns the number of sets, 1 or more. */
   public int sets() {
     return outer().map(Repeat::times).orElse(1);
   }
 
-  /** Returns this scheme with so many sets; a scheme without an outer repeat gets one. */
+  /** Returns this scheme with this many sets; an outer repeat is added if there is none. */
   public Scheme withSets(int sets) {
     Repeat repeat = outer().orElseGet(() -> new Repeat(1, Duration.ZERO, steps));
     return new Scheme(List.of(new Repeat(sets, repeat.resting(), repeat.steps())));
   }
 
-  /** Returns how many holds a set has. */
+  /** Returns the number of holds of a set. */
   public int repetitionsPerSet() {
     return (int) Math.min(Integer.MAX_VALUE, holds(outer().map(Repeat::steps).orElse(steps)));
   }
@@ -197,12 +197,12 @@ public record Scheme(List<Step> steps) {
   }
 
   /**
-   * Where a hold stands.
+   * The position of a hold.
    *
-   * @param set which set, from 1
-   * @param sets how many there are
-   * @param repetition which hold of its set, from 1
-   * @param repetitions how many holds a set has
+   * @param set number of its set, from 1
+   * @param sets number of sets
+   * @param repetition number of the hold in its set, from 1
+   * @param repetitions number of holds of a set
    */
   public record HoldPlace(int set, int sets, int repetition, int repetitions) implements Message {
 
@@ -221,7 +221,7 @@ public record Scheme(List<Step> steps) {
   }
 
   /**
-   * Tells where a hold stands.
+   * Returns the position of a hold.
    *
    * @param hold position among all holds in order, from 0
    * @throws IllegalArgumentException if there is no such hold
@@ -236,12 +236,12 @@ public record Scheme(List<Step> steps) {
     return new HoldPlace(hold / repetitions + 1, sets, hold % repetitions + 1, repetitions);
   }
 
-  /** Returns the rest between sets; zero where there is one set or none is written. */
+  /** Returns the rest between sets; zero if there is one set or no rest is written. */
   public Duration restBetweenSets() {
     return outer().map(Repeat::resting).orElse(Duration.ZERO);
   }
 
-  /** Returns the rest between the holds of a set; zero where a set is one hold. */
+  /** Returns the rest between the holds of a set; zero if a set is one hold. */
   public Duration restBetweenHolds() {
     return inner().map(Repeat::resting).orElse(Duration.ZERO);
   }
@@ -256,13 +256,13 @@ public record Scheme(List<Step> steps) {
     return written().stream().map(Hold::level).distinct().toList();
   }
 
-  /** Returns the first hold's time where all holds last the same, in whole seconds or not. */
+  /** Returns the time of all holds if they are equal. */
   public Optional<Duration> holdTime() {
     List<Duration> times = written().stream().map(Hold::time).distinct().toList();
     return times.size() == 1 ? Optional.of(times.get(0)) : Optional.empty();
   }
 
-  /** Returns every hold as it is written, in order: what is repeated stands once. */
+  /** Returns every hold as written, in order: a repeated hold appears once. */
   public List<Hold> written() {
     return written(steps);
   }
@@ -355,12 +355,12 @@ public record Scheme(List<Step> steps) {
     return steps.stream().map(step -> step.accept(mapping)).toList();
   }
 
-  /** Returns the time under load: all holds together. */
+  /** Returns the time under tension: the sum of all holds. */
   public Duration timeUnderLoad() {
     return time(steps, false);
   }
 
-  /** Returns holds and rests together. */
+  /** Returns the sum of holds and rests. */
   public Duration duration() {
     return time(steps, true);
   }

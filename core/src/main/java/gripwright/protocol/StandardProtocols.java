@@ -30,10 +30,10 @@ public final class StandardProtocols {
                   List.of(new Part.Hold(Term.given("work"), Term.given("level")))))
           .build();
 
-  /** Light holds for those who begin. */
+  /** Light holds for beginners. */
   public static final Protocol FIRST_TENS =
       Protocol.named("first-tens")
-          .title("light holds for those who begin")
+          .title("light holds for beginners")
           .aim("foundation")
           .given("level", new Level.OfMax(0.45))
           .given("sets", 6)

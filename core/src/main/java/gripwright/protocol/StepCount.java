@@ -5,9 +5,9 @@ import java.util.List;
 /**
  * Counts steps as if they were written out.
  *
- * @param hold what a hold counts
- * @param rest what a rest counts
- * @param between what the rest after each repeat counts
+ * @param hold count of a hold
+ * @param rest count of a rest
+ * @param between count of the rest after each repeat
  */
 record StepCount(long hold, long rest, long between) implements Scheme.Step.Visitor<Long> {
 
@@ -29,7 +29,7 @@ record StepCount(long hold, long rest, long between) implements Scheme.Step.Visi
     return times(repeat.times(), of(repeat.steps()) + between);
   }
 
-  /** Returns a count that is made so many times, {@link Scheme#ENDLESS} at most. */
+  /** Returns the product of a number of times and a count, {@link Scheme#ENDLESS} at most. */
   static long times(long times, long once) {
     return once > Scheme.ENDLESS / times ? Scheme.ENDLESS : once * times;
   }

@@ -4,17 +4,17 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * A place in a protocol that is either fixed or filled by a named parameter.
+ * A value in a protocol that is either fixed or a named parameter.
  *
- * @param <T> what stands there: an {@code Integer}, a {@code Duration} or a {@code Level}
+ * @param <T> type of value: an {@code Integer}, a {@code Duration} or a {@code Level}
  */
 public sealed interface Term<T> {
 
-  /** Returns the fixed value or what is given for the parameter. */
+  /** Returns the fixed value or the value of the parameter. */
   T value(Function<? super Given<T>, ? extends T> given);
 
   /**
-   * A value that every use of the protocol shares.
+   * A fixed value, the same in every use of the protocol.
    *
    * @param value the value
    * @param <T> its kind

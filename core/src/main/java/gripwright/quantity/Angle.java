@@ -19,7 +19,7 @@ public record Angle(double degrees) implements Comparable<Angle> {
    */
   public Angle {
     Range.ANGLE.check(degrees);
-    degrees = degrees + 0.0; // minus zero becomes zero, so that equal values print alike
+    degrees = degrees + 0.0; // minus zero becomes zero, so that equal values print the same
   }
 
   @Override
@@ -27,12 +27,12 @@ public record Angle(double degrees) implements Comparable<Angle> {
     return Double.compare(degrees, other.degrees);
   }
 
-  /** Returns a flexion angle of so many degrees. */
+  /** Returns a flexion angle of this many degrees. */
   public static Angle ofDegrees(double flexion) {
     return new Angle(flexion);
   }
 
-  /** Returns the flexion that leaves this angle between the two bones: 180 minus it. */
+  /** Returns the flexion for an included angle between the two bones: 180 minus it. */
   public static Angle included(double betweenTheBones) {
     return new Angle(180 - betweenTheBones);
   }
@@ -42,7 +42,7 @@ public record Angle(double degrees) implements Comparable<Angle> {
     return 180 - degrees;
   }
 
-  /** Returns the value with its unit, at most 1 decimals, such as {@code 90 deg}. */
+  /** Returns the value with its unit, at most 1 decimal, such as {@code 90 deg}. */
   @Override
   public String toString() {
     return Numbers.plain(degrees, 1) + " deg";

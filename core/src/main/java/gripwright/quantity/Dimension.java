@@ -3,14 +3,14 @@ package gripwright.quantity;
 import java.util.Optional;
 
 /**
- * What kind of thing a number measures, as exponents over independent base dimensions.
+ * The dimension of a number, as exponents of independent base dimensions.
  *
  * <p>Multiplying and dividing quantities adds and subtracts exponents; adding and comparing needs
  * equal dimensions. Percentages and counts are pure numbers. Immutable.
  *
  * @param angle exponent of plane angle
  * @param length exponent of length
- * @param mass exponent of mass, which is also how a load on the hands is measured
+ * @param mass exponent of mass, also used for a load on the hands
  * @param force exponent of force; never interchangeable with mass
  * @param time exponent of time
  */
@@ -60,7 +60,7 @@ public record Dimension(int angle, int length, int mass, int force, int time) {
         time - other.time);
   }
 
-  /** Returns the word for what it measures, such as {@code load-time}; empty if it has none. */
+  /** Returns the word for the dimension, such as {@code load-time}; empty if it has none. */
   public Optional<String> word() {
     String word = plainWord();
     return word.isEmpty() ? Optional.empty() : Optional.of(word);
@@ -111,7 +111,7 @@ public record Dimension(int angle, int length, int mass, int force, int time) {
     }
   }
 
-  /** Returns what it measures, such as {@code load-time}, or else its base unit. */
+  /** Returns the word for the dimension, such as {@code load-time}, or else its base unit. */
   @Override
   public String toString() {
     return word().orElseGet(this::unit);

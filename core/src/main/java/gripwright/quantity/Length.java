@@ -22,7 +22,7 @@ public record Length(double millimetres) implements Comparable<Length> {
       throw new IllegalArgumentException(
           "length " + millimetres + " mm is outside 0 mm and more, as far as numbers go");
     }
-    millimetres = millimetres + 0.0; // minus zero becomes zero, so that equal values print alike
+    millimetres = millimetres + 0.0; // minus zero becomes zero, so that equal values print the same
   }
 
   @Override
@@ -30,7 +30,7 @@ public record Length(double millimetres) implements Comparable<Length> {
     return Double.compare(millimetres, other.millimetres);
   }
 
-  /** Returns a length of so many millimetres. */
+  /** Returns a length of this many millimetres. */
   public static Length ofMillimetres(double value) {
     return new Length(value);
   }

@@ -1,7 +1,7 @@
 package gripwright.quantity;
 
 /**
- * A load on the hands or a mass, in kilograms. A load that takes weight off is negative.
+ * A load on the hands or a mass, in kilograms. A load that reduces body weight is negative.
  *
  * <p>Immutable and comparable; two values are equal when their kilograms are.
  *
@@ -21,7 +21,7 @@ public record Load(double kilograms) implements Comparable<Load> {
     if (!Double.isFinite(kilograms)) {
       throw new IllegalArgumentException("load " + kilograms + " kg is outside the finite numbers");
     }
-    kilograms = kilograms + 0.0; // minus zero becomes zero, so that equal values print alike
+    kilograms = kilograms + 0.0; // minus zero becomes zero, so that equal values print the same
   }
 
   @Override
@@ -29,7 +29,7 @@ public record Load(double kilograms) implements Comparable<Load> {
     return Double.compare(kilograms, other.kilograms);
   }
 
-  /** Returns a load of so many kilograms. */
+  /** Returns a load of this many kilograms. */
   public static Load ofKilograms(double value) {
     return new Load(value);
   }

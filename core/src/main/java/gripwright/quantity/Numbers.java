@@ -3,7 +3,7 @@ package gripwright.quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** How numbers are written for people and for files: no exponent, no locale, no trailing zeros. */
+/** Writes numbers for people and for files: without exponent, locale or trailing zeros. */
 public final class Numbers {
 
   private Numbers() {}

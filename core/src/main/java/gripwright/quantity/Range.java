@@ -8,42 +8,42 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a value can be: the one table of ranges. Constructors refuse a value outside its range, and
- * the language reports it as a finding.
+ * The range of a value; this is the only table of ranges. Constructors refuse a value outside its
+ * range, and the language reports it as a finding.
  *
- * <p>Ranges are wide: they catch a slip of the pen or of the unit, and say nothing about what is
+ * <p>Ranges are wide: they catch typing mistakes and wrong units, and don't define what is
  * sensible. A number that is not finite is outside every range.
  */
 public enum Range {
-  /** How long a hold is. */
+  /** Time of a hold. */
   HOLD("hold", Unit.SECOND, 0, true, 3_600),
   /** A rest within an exercise. */
   REST("rest", Unit.SECOND, 0, false, 86_400),
   /** Predicted time to failure less the hold. */
   RESERVE("reserve", Unit.SECOND, 0, false, 600),
-  /** How long a load was held to failure. */
+  /** Time to failure of a load. */
   FAILURE("time to failure", Unit.SECOND, 0, true, 7_200),
-  /** How long a warm-up is. */
+  /** Duration of a warm-up. */
   WARM_UP("warm-up", Unit.MINUTE, 0, false, 14_400),
   /** The rest between two exercises. */
   REST_BETWEEN("rest between exercises", Unit.MINUTE, 0, false, 14_400),
   /** Time to train on a weekday. */
   AVAILABLE("available time", Unit.MINUTE, 0, true, 86_400),
-  /** How long somebody climbs on a day. */
-  CLIMBING("time of climbing", Unit.MINUTE, 0, true, 86_400),
+  /** Climbing time on a day. */
+  CLIMBING("time of climbing", Unit.MINUTE, 0, true, 57_600),
   /** The least time between two sessions. */
   GAP("gap between sessions", Unit.HOUR, 0, false, 31 * 86_400.0),
-  /** How long a block is. */
+  /** Length of a block. */
   BLOCK("length of a block", Unit.WEEK, 0, true, 520 * 604_800.0),
-  /** The weeks in which one step is taken. */
+  /** Weeks between two steps. */
   EVERY("time between two steps", Unit.WEEK, 0, true, 520 * 604_800.0),
-  /** The weeks in which one retest is done. */
+  /** Weeks between two retests. */
   RETEST("time between two retests", Unit.WEEK, 0, true, 520 * 604_800.0),
-  /** How long a taper is. */
+  /** Length of a taper. */
   TAPER("length of a taper", Unit.WEEK, 0, true, 8 * 604_800.0),
-  /** How long an introduced grip rises. */
+  /** Length of the ramp of an introduced grip. */
   RAMP("length of a ramp", Unit.WEEK, 0, true, 520 * 604_800.0),
-  /** How long protocols are compared. */
+  /** Length of a comparison of protocols. */
   COMPARISON("length of a comparison", Unit.WEEK, 0, true, 520 * 604_800.0),
   /** Structured finger training so far. */
   TRAINED("time in training", Unit.MONTH, 0, false, 1_200 * 2_629_800.0),
@@ -51,17 +51,17 @@ public enum Range {
   FAMILIAR("time with a grip", Unit.MONTH, 0, false, 1_200 * 2_629_800.0),
 
   /** An athlete's body mass. */
-  BODY_MASS("body mass", Unit.KILOGRAM, 10, false, 300),
+  BODY_MASS("body mass", Unit.KILOGRAM, 15, false, 300),
   /** The total load of a hold or of a test. */
   LOAD("load", Unit.KILOGRAM, 0, true, 1_000),
-  /** What is added to body mass; below 0 where it is taken off. */
+  /** Load added to body mass; below 0 if it is removed. */
   ADDED("load added to body mass", Unit.KILOGRAM, -1_000, false, 1_000),
   /** A step of load, of equipment or of progress. */
   LOAD_STEP("load step", Unit.KILOGRAM, 0, true, 200),
-  /** The most that equipment adds or takes off. */
+  /** The most load that equipment adds or removes. */
   LOAD_LIMIT("limit of load steps", Unit.KILOGRAM, 0, true, 1_000),
 
-  /** How deep an edge is. */
+  /** Depth of an edge. */
   EDGE("depth of an edge", Unit.MILLIMETRE, 1, false, 200),
   /** A step of depth. */
   EDGE_STEP("step of depth", Unit.MILLIMETRE, 0, true, 100),
@@ -77,7 +77,7 @@ public enum Range {
   HAND_BREADTH("hand breadth", Unit.MILLIMETRE, 40, false, 140),
   /** A bone of a finger, from joint centre to joint centre. */
   BONE("finger bone", Unit.MILLIMETRE, 5, false, 80),
-  /** How far a knuckle lies towards the wrist from the middle finger's. */
+  /** Distance of a knuckle from the middle finger's, towards the wrist. */
   KNUCKLE("knuckle's distance", Unit.MILLIMETRE, 0, false, 60),
 
   /** A joint angle. */
@@ -90,23 +90,25 @@ public enum Range {
   PIP_CENTRE("middle of the PIP joint's range", Unit.DEGREE, -20, false, 120),
   /** The middle of a range of the end joint's flexion. */
   DIP_CENTRE("middle of the DIP joint's range", Unit.DEGREE, -60, false, 110),
+  /** The greater end of a grip's band at the middle joint. */
+  PIP_HIGH("greater end of a band of the PIP joint", Unit.DEGREE, 0, false, 180),
 
   /** A share of a whole. */
   SHARE("share", Unit.PERCENT, 0, false, 1, Basis.DEFINITION),
   /** The share of the maximum that a hold or a ramp's start has. */
   OF_MAX("share of the maximum", Unit.PERCENT, 0, true, 1, Basis.DEFINITION),
-  /** The share of its sets that a week of less work keeps. */
+  /** The share of its sets that an eased (deload) week keeps. */
   EASE("eased share of sets", Unit.PERCENT, 0, true, 0.99),
   /** A step of load, as a share of itself. */
   LOAD_PERCENT("rise of load", Unit.PERCENT, 0, true, 1),
   /** The greatest rise of a week's load. */
-  WEEKLY_RISE("weekly rise", Unit.PERCENT, 0, false, 1),
+  WEEKLY_RISE("weekly rise", Unit.PERCENT, 0, false, 0.3),
 
-  /** How often steps are repeated. */
+  /** Number of repeats of steps. */
   REPEATS("number of repeats", null, 1, false, 1_000),
   /** Sets that were done. */
   SETS("number of sets done", null, 0, false, 1_000),
-  /** Sets that progress leads to, and sets a step. */
+  /** The limit and step of sets in an advance. */
   SETS_LIMIT("number of sets", null, 1, false, 100),
   /** Sessions of a kind in a week. */
   PER_WEEK("number of sessions per week", null, 1, false, 7, Basis.DEFINITION),
@@ -118,11 +120,11 @@ public enum Range {
   EXERCISE("number of an exercise", null, 1, false, 1_000),
   /** Holds of a test. */
   REPETITIONS("number of holds", null, 1, false, 200),
-  /** How hard it was. */
+  /** Perceived effort. */
   EFFORT("effort", null, 0, false, 10, Basis.SCALE),
-  /** How hard a hold is meant to be. */
+  /** Planned effort of a hold. */
   LEVEL_EFFORT("effort to train at", null, 0, true, 10, Basis.SCALE),
-  /** How much it hurt. */
+  /** Pain score. */
   PAIN("pain score", null, 0, false, 10, Basis.SCALE),
 
   /** Holds and rests of an exercise, written out. */
@@ -136,7 +138,9 @@ public enum Range {
   /** Athletes of a plan. */
   ATHLETES("number of athletes of a plan", null, 1, false, 1_000),
   /** The year of a date. */
-  YEAR("year", null, 1_900, false, 2_199);
+  YEAR("year", null, 1_900, false, 2_199),
+  /** The year in which an athlete was born. */
+  BIRTH("year of birth", null, 1_920, false, 2_199);
 
   private static final int DECIMALS = 6;
 
@@ -160,19 +164,19 @@ public enum Range {
     this.source = source;
   }
 
-  /** Where bounds come from. */
+  /** The source of bounds. */
   private static final class Basis {
     static final String OWN = "our own";
     static final String DEFINITION = "by definition";
     static final String SCALE = "a scale of 0 to 10";
   }
 
-  /** Returns what has this range, such as {@code body mass}. */
+  /** Returns the name of the value, such as {@code body mass}. */
   public String what() {
     return what;
   }
 
-  /** Returns the unit that people write here; empty for counts, scores and years. */
+  /** Returns the usual written unit; empty for counts, scores and years. */
   public Optional<Unit> unit() {
     return Optional.ofNullable(unit);
   }
@@ -192,7 +196,7 @@ public enum Range {
     return high;
   }
 
-  /** Returns where the bounds come from, {@code our own} where they were not published. */
+  /** Returns the source of the bounds; {@code our own} if they are not published. */
   public String source() {
     return source;
   }
@@ -230,7 +234,7 @@ public enum Range {
    * @throws IllegalArgumentException if it is outside
    */
   public Duration check(Duration time) {
-    // Written so that no length of time overflows.
+    // Compares without overflow for any duration.
     check(time.getSeconds() + time.getNano() / 1e9);
     return time;
   }
@@ -258,7 +262,7 @@ public enum Range {
   /**
    * Returns a number that may be missing.
    *
-   * @throws IllegalArgumentException if it is there and outside
+   * @throws IllegalArgumentException if it is present and outside
    */
   public OptionalDouble check(OptionalDouble base) {
     base.ifPresent(this::check);
@@ -268,7 +272,7 @@ public enum Range {
   /**
    * Returns a count that may be missing.
    *
-   * @throws IllegalArgumentException if it is there and outside
+   * @throws IllegalArgumentException if it is present and outside
    */
   public OptionalInt check(OptionalInt count) {
     count.ifPresent(this::check);
@@ -305,14 +309,14 @@ public enum Range {
     return (above ? "above " : "") + bound(low) + (above ? " up to " : " to ") + bound(high);
   }
 
-  /** Returns a bound as it would be written, with the unit that people write. */
+  /** Returns a bound as written, with the usual unit. */
   public String bound(double base) {
     return unit == null
         ? Numbers.plain(base, 2)
         : Numbers.plain(unit.fromBase(base), 2) + " " + unit.symbol();
   }
 
-  /** Writes a value so that it never looks as if it were inside. */
+  /** Returns a value as text, with enough decimals to show that it is outside. */
   private String written(double base) {
     double value = unit == null ? base : unit.fromBase(base);
     String symbol = unit == null ? "" : " " + unit.symbol();
@@ -325,7 +329,7 @@ public enum Range {
         + symbol;
   }
 
-  /** Returns what has this range and the bounds, such as {@code effort: 0 to 10}. */
+  /** Returns the name of the value and its bounds, such as {@code effort: 0 to 10}. */
   @Override
   public String toString() {
     return what + ": " + inWords();

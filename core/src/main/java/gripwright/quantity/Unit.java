@@ -8,8 +8,8 @@ import java.util.Optional;
  * A unit that a plan may be written in.
  *
  * <p>Conversion factors are exact by definition: inch and pound by the international yard and pound
- * agreement of 1959 (25.4 mm, 0.45359237 kg). A month is a twelfth of 365.25 days and serves only
- * to compare spans such as years of training; dates are always reckoned on the calendar.
+ * agreement of 1959 (25.4 mm, 0.45359237 kg). A month is a twelfth of 365.25 days and is used only
+ * to compare periods such as years of training; dates are always calculated on the calendar.
  */
 public enum Unit {
   /** Degree of angle. */
@@ -81,8 +81,8 @@ public enum Unit {
   }
 
   /**
-   * Finds the unit a word stands for. The singular forms {@code day}, {@code week} and {@code
-   * month} are accepted; case matters, since {@code N} is a newton and {@code n} is nothing.
+   * Returns the unit for a word. The singular forms {@code day}, {@code week} and {@code month} are
+   * accepted; case matters: {@code N} is the newton, and {@code n} is not a unit.
    */
   public static Optional<Unit> parse(String word) {
     Objects.requireNonNull(word, "word");

@@ -1,8 +1,8 @@
 /**
  * Quantities with their units: angle, length, load, force, percent and time.
  *
- * <p>A kilogram of load and a newton of force are different dimensions here: a coach who writes one
- * where the other is meant has made a mistake that is worth hearing about.
+ * <p>A kilogram of load and a newton of force are different dimensions here: a plan that uses one
+ * where the other is meant has a mistake, which is reported.
  *
  * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
  * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes

@@ -24,11 +24,11 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Time under load and impulse as they were done in the sessions of a log, by week: of each grip,
- * and of each finger of each hand with its pulleys. Climbing and tests are not in it: what they
- * load is not known.
+ * Time under tension and impulse in the sessions of a log, by week: for each grip, and for each
+ * finger of each hand with its pulleys. Climbing and tests are not included, since their loads are
+ * unknown.
  *
- * <p>Of a load on two hands each holds half. What a finger and its pulleys carry of it is an
+ * <p>Each hand holds half of a load on two hands. The part of a finger and its pulleys is an
  * estimate by {@link TissueLoad}, not a measurement.
  *
  * @param weeks every week from the first with a session to the day of the review
@@ -39,9 +39,8 @@ public record Exposure(List<Week> weeks) {
    * A week.
    *
    * @param from first day
-   * @param grips what was done in each grip, by name
-   * @param fingers what each finger carried, left hand first; fingers that held nothing are left
-   *     out
+   * @param grips work in each grip, by name
+   * @param fingers work of each finger, left hand first; fingers without work are left out
    */
   public record Week(LocalDate from, List<OfGrip> grips, List<OfFinger> fingers) {
     /** Copies the lists. */
@@ -55,17 +54,17 @@ public record Exposure(List<Week> weeks) {
    * Work in a grip.
    *
    * @param grip its name
-   * @param seconds all holds, in s
-   * @param impulse total load times hold time, on all hands that held, in N s
+   * @param seconds time under tension, in s
+   * @param impulse total load times hold time, on all hands in use, in N s
    */
   public record OfGrip(String grip, double seconds, double impulse) {}
 
   /**
-   * Estimate of what a finger carried.
+   * Estimated work of a finger.
    *
    * @param side which hand
    * @param finger which finger
-   * @param seconds all holds it took part in, in s
+   * @param seconds time under tension in all its holds, in s
    * @param impulse force on its pad times hold time, in N s
    * @param a2 force on the second annular pulley times hold time, in N s
    * @param a4 the same of the fourth
@@ -83,7 +82,10 @@ public record Exposure(List<Week> weeks) {
           sum(a4, other.a4));
     }
 
-    /** Ends of intervals are added, as if errors went the same way in all holds: they mostly do. */
+    /**
+     * Adds the ends of intervals, as if errors had the same direction in all holds, which is mostly
+     * true.
+     */
     private static Estimate sum(Estimate one, Estimate other) {
       return new Estimate(
           one.value() + other.value(), one.low() + other.low(), one.high() + other.high());
@@ -96,7 +98,7 @@ public record Exposure(List<Week> weeks) {
   }
 
   /**
-   * Adds up what was done.
+   * Adds up the work of sessions.
    *
    * @param athlete whose hands
    * @param sessions reviewed sessions, in any order
@@ -155,7 +157,7 @@ public record Exposure(List<Week> weeks) {
     return new Week(from, List.copyOf(grips.values()), List.copyOf(fingers.values()));
   }
 
-  /** Returns what each finger carried in all weeks, left hand first. */
+  /** Returns the work of each finger in all weeks, left hand first. */
   public List<OfFinger> fingers() {
     SortedMap<String, OfFinger> all = new TreeMap<>();
     weeks.stream()
@@ -169,7 +171,7 @@ public record Exposure(List<Week> weeks) {
     return List.copyOf(all.values());
   }
 
-  /** Returns the names of all grips that were held, the longest first. */
+  /** Returns the names of all grips with work, the one with the longest time first. */
   public List<String> grips() {
     Map<String, Double> seconds = new TreeMap<>();
     weeks.stream()
@@ -183,7 +185,9 @@ public record Exposure(List<Week> weeks) {
         .toList();
   }
 
-  /** What 1 N on a hand is to its fingers, once for each grip, edge and shape of hand. */
+  /**
+   * The load on fingers for 1 N on a hand, calculated once for each grip, edge and shape of hand.
+   */
   private static final class UnitLoads {
 
     private record Question(Grip grip, Length edge, HandShape shape) {}

@@ -4,17 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Fitness and fatigue that each day's load leaves behind, which fade at two rates.
+ * Fitness and fatigue from each day's load, which decay at two rates.
  *
  * <p>Sources: Banister EW et al. 1975, Aust J Sports Med 7:57-61; recurrence of Morton RH,
  * Fitz-Clarke JR, Banister EW 1990, J Appl Physiol 69(3):1171-1177. The parameters differ between
- * persons and sports and were found on runners; none are known for fingers. The result is a
- * description of the load that was logged, in its own unit, and no forecast.
+ * persons and sports and were measured on runners; none are known for fingers. The result describes
+ * the logged load in its own unit and is no forecast.
  *
  * @param fitnessDays days in which fitness fades to 37 %, above 0
  * @param fatigueDays days in which fatigue fades to 37 %, above 0
- * @param fitnessGain what fitness counts for
- * @param fatigueGain what fatigue counts for
+ * @param fitnessGain weight of fitness
+ * @param fatigueGain weight of fatigue
  */
 public record ImpulseResponse(
     double fitnessDays, double fatigueDays, double fitnessGain, double fatigueGain) {
@@ -35,7 +35,7 @@ public record ImpulseResponse(
   }
 
   /**
-   * What the loads so far have left on the evening of a day.
+   * Fitness and fatigue on the evening of a day.
    *
    * @param fitness in the unit of the load
    * @param fatigue in the unit of the load
@@ -44,9 +44,9 @@ public record ImpulseResponse(
   public record State(double fitness, double fatigue, double balance) {}
 
   /**
-   * Returns the state on the evening of each day, beginning with nothing.
+   * Returns the state on the evening of each day, starting from 0.
    *
-   * @param loads of one day after another, 0 on days without
+   * @param loads load of consecutive days, 0 on days without load
    */
   public List<State> of(double[] loads) {
     List<State> states = new ArrayList<>(loads.length);

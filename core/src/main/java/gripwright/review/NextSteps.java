@@ -3,49 +3,50 @@ package gripwright.review;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Clause;
 import gripwright.finding.Finding;
-import gripwright.finding.Listing;
-import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
-import gripwright.history.ExerciseMatch;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.log.GrowthPain;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.review.ReviewedSession.Outcome;
+import gripwright.strength.KnownLight;
 import gripwright.strength.OutlierTests;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 
 /**
- * What a coach would do next, the most important first: pain, then tests that do not fit, then work
- * that was too much, then load and habits, then what was earned, then what to test.
+ * The next steps for a coach, the most important first: pain, then tests that do not fit, then too
+ * much work, then load and habits, then earned steps, then tests to do.
  *
  * <p>The cut-offs are the library's own choice where no other source is named.
  */
 final class NextSteps {
 
-  /** Days that count as lately. */
+  /** Days that count as recent. */
   private static final int LATELY = 28;
 
   /** Monotony above this went with more illness: Foster 1998 (from memory). */
   private static final double MONOTONOUS = 2;
 
-  /** A week this much above the mean of up to three whole weeks before it is a leap. */
+  /**
+   * A week whose load exceeds the mean of up to three complete weeks before it by this factor is a
+   * sharp rise.
+   */
   private static final double LEAP = 1.3;
 
   private static final int WEEKS_BEFORE = 3;
-  private static final double TOO_HARD = 9;
-  private static final double EARNED_EFFORT = 8;
-  private static final int TWICE = 2;
   private static final int LEAST_PLANNED = 3;
   private static final int RETEST_DAYS = 56;
   private static final double ENOUGH = 2.0 / 3;
 
+  private final Athlete athlete;
+  private final GrowthPain growthPain;
   private final ModelPath place;
   private final Log log;
   private final LocalDate day;
@@ -57,7 +58,7 @@ final class NextSteps {
   private final List<OutlierTests.Odd> odd;
   private final List<Finding> steps = new ArrayList<>();
 
-  /** What was seen in a log. */
+  /** The data of a log used here. */
   record Seen(
       List<ReviewedSession> sessions,
       TrainingLoad load,
@@ -67,6 +68,8 @@ final class NextSteps {
       List<OutlierTests.Odd> odd) {}
 
   NextSteps(Athlete athlete, Log log, LocalDate day, Seen seen) {
+    this.athlete = athlete;
+    this.growthPain = GrowthPain.of(athlete, log);
     this.place = ModelPath.of("athlete", athlete.name());
     this.log = log;
     this.day = day;
@@ -83,13 +86,14 @@ final class NextSteps {
       return List.of(step("review.begin"));
     }
     pain();
+    growingJoints();
     oddTests();
-    Map<Message, List<Done>> exercises = exercises();
-    tooMuch(exercises);
+    ExerciseSteps exercises = new ExerciseSteps(place, trainedLately());
+    steps.addAll(exercises.tooMuch());
     weaker();
     loads();
     habits();
-    earned(exercises);
+    steps.addAll(exercises.earned(this::forbidden));
     tests();
     if (steps.isEmpty()) {
       steps.add(step("review.go-on"));
@@ -97,7 +101,7 @@ final class NextSteps {
     return steps.subList(0, Math.min(steps.size(), Review.MOST_STEPS));
   }
 
-  /** Returns what comes next where nothing is logged. */
+  /** Returns the next step if nothing is logged. */
   static Finding begin(Athlete athlete) {
     return Finding.advice("review.begin", ModelPath.of("athlete", athlete.name()));
   }
@@ -106,7 +110,20 @@ final class NextSteps {
     return Finding.advice(code, place);
   }
 
-  /** Returns a load with a decimal at most, as a sentence says it. */
+  /** Starts a step that advises a test, or says that no test is advised for this athlete. */
+  private Finding step(String code, Setup setup) {
+    return KnownLight.forbidsTests(athlete, setup, day)
+        ? step(code).with("untestable", setup)
+        : step(code);
+  }
+
+  /** Tells whether a test may be advised for any grip. */
+  private boolean testable() {
+    return athlete.ageInMonths(day) >= KnownLight.YOUNG_MONTHS
+        && athlete.injuries().stream().noneMatch(injury -> injury.openOn(day));
+  }
+
+  /** Returns a load with at most one decimal, for a sentence. */
   static String rounded(Load load) {
     return Numbers.plain(load.kilograms(), 1) + " kg";
   }
@@ -120,7 +137,7 @@ final class NextSteps {
       if (toldElsewhere(course)) {
         continue;
       }
-      PainCourse.Score score = course.gravest(day);
+      PainCourse.Score score = course.worst();
       Finding step =
           step(course.rule() == PainCourse.Rule.STOP ? "review.stop" : "review.hold")
               .with("place", course.place())
@@ -132,13 +149,30 @@ final class NextSteps {
         case RISING -> steps.add(on(course, step.with("rising", "")));
         case MODERATE -> steps.add(on(course, step));
         case MILD -> {
-          // Training goes on.
+          // Training continues.
         }
       }
     }
   }
 
-  /** Tells whether a line about a finger says of a grip's pain where it is, and as much. */
+  /** Tells whether pain or a lower test rules out more of an exercise. */
+  private boolean forbidden(LogEntry.Done done) {
+    return progress.stream().anyMatch(p -> p.setup().equals(done.setup()) && fall(p).isPresent())
+        || growthPain.stops(done.setup().grip().fingers(), done.setup().hands(), day)
+        || pain.stream()
+            .anyMatch(
+                course -> course.rule() != PainCourse.Rule.GO_ON && course.place().isUsedBy(done));
+  }
+
+  private void growingJoints() {
+    for (Finger finger : growthPain.stopped(day)) {
+      steps.add(
+          step("review.growing-joint")
+              .with("what", Clause.of("review.grips-of-finger", "finger", finger)));
+    }
+  }
+
+  /** Tells whether a line about a finger already reports a grip's pain with its place and score. */
   private boolean toldElsewhere(PainCourse course) {
     return course.place() instanceof PainCourse.InGrip grip
         && pain.stream()
@@ -149,7 +183,7 @@ final class NextSteps {
                         && other.rule().compareTo(course.rule()) >= 0);
   }
 
-  /** Says what is to be stopped or held. */
+  /** Adds to a step what to stop or hold. */
   private static Finding on(PainCourse course, Finding step) {
     return step.with("what", course.place().accept(TO_STOP));
   }
@@ -175,8 +209,9 @@ final class NextSteps {
   private void oddTests() {
     for (OutlierTests.Odd each : odd) {
       if (ChronoUnit.DAYS.between(each.test().date(), day) <= RETEST_DAYS) {
+        Finding step = step("review.odd-test", each.test().setup());
         steps.add(
-            step("review.odd-test")
+            (each.deviations() < 0 ? step.with("low", "") : step)
                 .with("setup", each.test().setup())
                 .with("date", each.test().date())
                 .with("load", rounded(each.test().effort().orElseThrow().load()))
@@ -185,103 +220,35 @@ final class NextSteps {
     }
   }
 
-  /** An exercise as it was done on a day. */
-  private record Done(LocalDate date, ExerciseMatch match) {
-
-    LogEntry.Done line() {
-      return match.done().orElseThrow();
-    }
-  }
-
-  /** Returns what was done lately of each exercise, oldest first. */
-  private Map<Message, List<Done>> exercises() {
-    Map<Message, List<Done>> exercises = new LinkedHashMap<>();
-    for (ReviewedSession session : sessions) {
-      if (session.trained() && lately(session.date())) {
-        for (ReviewedSession.Work work : session.work()) {
-          work.match()
-              .done()
-              .ifPresent(
-                  done ->
-                      exercises
-                          .computeIfAbsent(exercise(done), name -> new ArrayList<>())
-                          .add(new Done(session.date(), work.match())));
-        }
-      }
-    }
-    return exercises;
-  }
-
-  private static Message exercise(LogEntry.Done done) {
-    return new Clause(
-        "review.exercise", Map.of("protocol", done.protocol(), "setup", done.setup()));
+  private List<ReviewedSession> trainedLately() {
+    return sessions.stream().filter(s -> s.trained() && lately(s.date())).toList();
   }
 
   private boolean lately(LocalDate date) {
     return ChronoUnit.DAYS.between(date, day) < LATELY;
   }
 
-  private void tooMuch(Map<Message, List<Done>> exercises) {
-    exercises.forEach(
-        (name, all) -> {
-          if (all.size() >= TWICE) {
-            Done one = all.get(all.size() - 2);
-            Done other = all.get(all.size() - 1);
-            Finding about =
-                step("review.lighter")
-                    .with("exercise", name)
-                    .with("first", one.date())
-                    .with("second", other.date());
-            if (missed(one) && missed(other)) {
-              steps.add(
-                  about.with(
-                      "missed", Listing.of(Listing.Style.AND, List.of(sets(one), sets(other)))));
-            } else if (one.line().effort().orElse(0) >= TOO_HARD
-                && other.line().effort().orElse(0) >= TOO_HARD) {
-              steps.add(
-                  about.with(
-                      "effort",
-                      Listing.of(
-                          Listing.Style.AND,
-                          List.of(
-                              Numbers.plain(one.line().effort().orElse(0), 1),
-                              Numbers.plain(other.line().effort().orElse(0), 1)))));
-            }
-          }
-        });
-  }
-
-  private static boolean missed(Done done) {
-    return done.match().setsDone().orElse(0) < done.match().setsAsked().orElse(0);
-  }
-
-  private static Message sets(Done done) {
-    Map<String, Object> facts = new TreeMap<>();
-    facts.put("sets", done.match().setsDone().orElse(0));
-    done.match().setsAsked().ifPresent(asked -> facts.put("asked", asked));
-    done.line().load().ifPresent(load -> facts.put("load", rounded(load)));
-    return new Clause(
-        "review.sets"
-            + (facts.containsKey("asked") ? "-of" : "")
-            + (facts.containsKey("load") ? "-at" : ""),
-        facts);
-  }
-
   private void weaker() {
     for (Progress each : progress) {
-      each.sinceLast()
-          .filter(change -> change.verdict() == Progress.Verdict.LOWER)
-          .filter(change -> ChronoUnit.DAYS.between(change.to().date(), day) < LATELY)
+      fall(each)
           .ifPresent(
               change ->
                   steps.add(
-                      step("review.weaker")
+                      step("review.weaker", each.setup())
                           .with("setup", each.setup())
                           .with("from", rounded(change.from().load()))
                           .with("to", rounded(change.to().load()))
                           .with("date", change.to().date())
                           .with("detectable", Numbers.plain(change.detectable(), 1) + " kg")));
     }
+  }
+
+  /** Returns the recent fall of a setup in its last test, if there was one. */
+  private Optional<Progress.Change> fall(Progress setup) {
+    return setup
+        .sinceLast()
+        .filter(change -> change.verdict() == Progress.Verdict.LOWER)
+        .filter(change -> ChronoUnit.DAYS.between(change.to().date(), day) < LATELY);
   }
 
   private void loads() {
@@ -334,47 +301,10 @@ final class NextSteps {
               .with("planned", planned.size())
               .with("skipped", skipped));
     }
-    long silent =
-        sessions.stream()
-            .filter(s -> s.trained() && lately(s.date()) && s.effort().isEmpty())
-            .count();
+    long silent = trainedLately().stream().filter(s -> s.effort().isEmpty()).count();
     if (silent > 0) {
       steps.add(step(silent == 1 ? "review.effort-one" : "review.effort").with("count", silent));
     }
-  }
-
-  private void earned(Map<Message, List<Done>> exercises) {
-    exercises.forEach(
-        (name, all) -> {
-          if (all.size() >= TWICE) {
-            Done one = all.get(all.size() - 2);
-            Done other = all.get(all.size() - 1);
-            if (easy(one) && easy(other) && pain.stream().noneMatch(p -> forbids(p, other))) {
-              steps.add(
-                  step("review.earned")
-                      .with("exercise", name)
-                      .with("first", one.date())
-                      .with("second", other.date())
-                      .with(
-                          "effort",
-                          Numbers.plain(
-                              Math.max(
-                                  one.line().effort().orElse(0), other.line().effort().orElse(0)),
-                              1)));
-            }
-          }
-        });
-  }
-
-  private static boolean easy(Done done) {
-    return done.match().inFull()
-        && done.line().effort().isPresent()
-        && done.line().effort().getAsDouble() <= EARNED_EFFORT
-        && done.line().pain().orElse(0) <= PainCourse.MILD;
-  }
-
-  private static boolean forbids(PainCourse course, Done done) {
-    return course.rule() != PainCourse.Rule.GO_ON && course.place().isUsedBy(done.line());
   }
 
   private void tests() {
@@ -392,6 +322,9 @@ final class NextSteps {
                         .with("percent", whole(Math.abs(difference.percent())))
                         .with("detectable", whole(difference.detectablePercent()))));
     List<LocalDate> dates = log.tests().stream().map(test -> test.date()).toList();
+    if (!testable()) {
+      return;
+    }
     if (dates.isEmpty()) {
       steps.add(step("review.first-test"));
     } else {

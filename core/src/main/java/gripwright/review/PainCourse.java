@@ -1,10 +1,12 @@
 package gripwright.review;
 
+import gripwright.athlete.Injury;
 import gripwright.finding.Message;
 import gripwright.grip.FingerSet;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
+import gripwright.log.FeltPain;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
@@ -22,50 +24,49 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Pain in one place as time goes on, and what the pain-monitoring model makes of it. Immutable.
+ * Pain in one place over time, and its evaluation by the pain-monitoring model. Immutable.
  *
  * <p>Sources: Thomee R 1997, Phys Ther 77(12):1690-1703; Silbernagel KG et al. 2007, Am J Sports
- * Med 35(6):897-906: up to 2 of 10 training goes on, up to 5 is accepted, above 5 is too much, and
- * pain may not rise from week to week. Sharp or sudden pain, and what follows from 3 to 5, are
- * common practice. No diagnosis: that is for a licensed practitioner.
+ * Med 35(6):897-906: up to 2 of 10 training continues, up to 5 is accepted, above 5 is too much,
+ * and pain may not rise from week to week. Sharp or sudden pain, and the consequences of 3 to 5,
+ * are common practice. {@link FeltPain} decides what stops and until when. No diagnosis: that is
+ * for a licensed practitioner.
  *
  * @param place where it hurts
- * @param scores every score written down, oldest first
- * @param rule what follows on the day of the review
- * @param because what the rule rests on
+ * @param scores every logged score, oldest first
+ * @param rule the consequence on the day of the review
+ * @param because the reason for it
+ * @param worst the score behind it: the highest of those that still count
  */
-public record PainCourse(Place place, List<Score> scores, Rule rule, Because because) {
+public record PainCourse(Place place, List<Score> scores, Rule rule, Because because, Score worst) {
 
-  /** Up to this score training goes on. */
+  /** Up to this score training continues. */
   public static final double MILD = RisingPain.MILD;
-
-  /** Days for which a score above 5, or sharp, sudden or rising pain, stops a grip. */
-  public static final int STOP_DAYS = 14;
 
   /** Sessions with the finger that stay the same or get lighter after a score of 3 to 5. */
   public static final int HELD_SESSIONS = 2;
 
   /** Where it hurts. */
   public sealed interface Place extends Message {
-    /** Tells whether an exercise that was done loads what hurts. */
+    /** Tells whether an exercise loads the place that hurts. */
     boolean isUsedBy(Done done);
 
-    /** Answers with what a visitor has for this kind. */
+    /** Returns what the visitor returns for this kind. */
     <R> R accept(Visitor<R> visitor);
 
     /**
-     * One answer for each kind of place.
+     * One method for each kind of place.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> {
-      /** Answers for a finger. */
+      /** Visits a finger. */
       R inFinger(InFinger place);
 
-      /** Answers for a grip. */
+      /** Visits a grip. */
       R inGrip(InGrip place);
 
-      /** Answers for climbing. */
+      /** Visits climbing. */
       R whileClimbing(WhileClimbing place);
     }
   }
@@ -112,7 +113,7 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
   }
 
   /**
-   * A grip, from the line of an exercise; which of its fingers hurt is not known.
+   * A grip, from the line of an exercise; which of its fingers hurts is unknown.
    *
    * @param grip its name
    * @param fingers the fingers it uses
@@ -144,7 +145,7 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     }
   }
 
-  /** Somewhere, from a line about climbing. */
+  /** An unknown place, from a line about climbing. */
   public record WhileClimbing() implements Place {
     @Override
     public String toString() {
@@ -179,13 +180,12 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     private static final Comparator<Score> ORDER =
         Comparator.comparing(Score::date).thenComparing(Score::value).thenComparing(Score::kind);
 
-    /** Tells whether it alone calls for stopping. */
-    public boolean stops() {
-      return value > Pain.LIMIT || kind != Kind.DULL;
+    private static Score of(FeltPain felt) {
+      return new Score(felt.date(), felt.score(), felt.kind());
     }
   }
 
-  /** What follows, the mildest first. */
+  /** The consequences, the mildest first. */
   public enum Rule {
     /** Go on. */
     GO_ON,
@@ -195,13 +195,13 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     STOP
   }
 
-  /** What a rule rests on. */
+  /** The reason for a consequence. */
   public enum Because {
-    /** No score of late is above 2. */
+    /** No recent score is above 2, or its two held sessions are over. */
     MILD,
-    /** A score above 2 and up to 5. */
+    /** A score above 2 and up to 5; or a higher one that is of the skin or whose stop is over. */
     MODERATE,
-    /** With a score of late the highest of seven days was above that of the seven before. */
+    /** A score above 2 was the second rise in a row from week to week. */
     RISING,
     /** Sharp or sudden pain. */
     SHARP,
@@ -219,37 +219,30 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     return scores.get(scores.size() - 1);
   }
 
-  /** Returns the score that the rule rests on: the gravest of those that still count. */
-  public Score gravest(LocalDate day) {
-    return scores.stream()
-        .filter(score -> score.date().isAfter(day.minusDays(STOP_DAYS)))
-        .max(
-            Comparator.comparing(Score::stops)
-                .thenComparing(Score::value)
-                .thenComparing(Score::date))
-        .orElseGet(this::last);
-  }
-
-  /** Returns the course of every place that has a score, the gravest first, then by place. */
-  static List<PainCourse> of(Log log, LocalDate day) {
+  /**
+   * Returns the course of every place with a score, the worst first, then by place.
+   *
+   * @param injuries of the athlete
+   * @param day the last day that counts
+   */
+  static List<PainCourse> of(Log log, List<Injury> injuries, LocalDate day) {
     Map<String, Place> places = new TreeMap<>();
-    Map<String, List<Score>> scores = new TreeMap<>();
+    Map<String, List<FeltPain>> pains = new TreeMap<>();
     List<LogEntry.Trained> sessions =
         log.of(LogEntry.Trained.class).stream().filter(s -> !s.date().isAfter(day)).toList();
-    Reader reader = new Reader(places, scores);
-    for (LogEntry entry : log.entries()) {
-      if (!entry.date().isAfter(day)) {
-        entry.pain(reader);
-      }
+    Log known =
+        new Log(log.athlete(), log.entries().stream().filter(e -> !e.date().isAfter(day)).toList());
+    for (FeltPain felt : FeltPain.of(known, injuries)) {
+      Place place = place(felt);
+      // A grip may have a finger's name, so the kind of place is part of the key.
+      String key = place.getClass().getSimpleName() + " " + place;
+      places.putIfAbsent(key, place);
+      pains.computeIfAbsent(key, name -> new ArrayList<>()).add(felt);
     }
     List<PainCourse> courses = new ArrayList<>();
     places.forEach(
-        (name, place) -> {
-          List<Score> ofPlace =
-              scores.getOrDefault(name, List.of()).stream().sorted(Score.ORDER).toList();
-          Because because = because(place, ofPlace, sessions, day);
-          courses.add(new PainCourse(place, ofPlace, rule(because), because));
-        });
+        (name, place) ->
+            courses.add(course(place, pains.getOrDefault(name, List.of()), sessions, day)));
     courses.sort(
         Comparator.<PainCourse, Rule>comparing(PainCourse::rule, Comparator.reverseOrder())
             .thenComparing(PainCourse::because, Comparator.reverseOrder())
@@ -257,38 +250,51 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     return courses;
   }
 
-  private record Reader(Map<String, Place> places, Map<String, List<Score>> scores)
-      implements LogEntry.PainReader {
-    @Override
-    public void ofFinger(Pain pain) {
-      add(
-          new InFinger(pain.finger(), pain.structure(), pain.side()),
-          new Score(pain.date(), pain.score(), pain.kind()),
-          places,
-          scores);
+  private static Place place(FeltPain felt) {
+    if (felt.line() instanceof Pain pain) {
+      return new InFinger(pain.finger(), pain.structure(), pain.side());
     }
-
-    @Override
-    public void whileClimbing(LogEntry.Climbed climbed, double score) {
-      add(new WhileClimbing(), new Score(climbed.date(), score, Kind.DULL), places, scores);
-    }
-
-    @Override
-    public void inTraining(LogEntry.Trained trained, Done done, double score) {
-      add(
-          new InGrip(done.setup().grip().name(), done.setup().grip().fingers()),
-          new Score(trained.date(), score, Kind.DULL),
-          places,
-          scores);
-    }
+    return felt.done()
+        .<Place>map(done -> new InGrip(done.setup().grip().name(), felt.fingers()))
+        .orElseGet(WhileClimbing::new);
   }
 
-  private static void add(
-      Place place, Score score, Map<String, Place> places, Map<String, List<Score>> scores) {
-    // A grip may have a finger's name; the kind of place keeps them apart.
-    String key = place.getClass().getSimpleName() + " " + place;
-    places.putIfAbsent(key, place);
-    scores.computeIfAbsent(key, name -> new ArrayList<>()).add(score);
+  private static PainCourse course(
+      Place place, List<FeltPain> pains, List<LogEntry.Trained> sessions, LocalDate day) {
+    List<Score> scores = pains.stream().map(Score::of).sorted(Score.ORDER).toList();
+    List<FeltPain> stopping = pains.stream().filter(pain -> pain.stopsOn(day, List.of())).toList();
+    if (!stopping.isEmpty()) {
+      Because because =
+          stopping.stream().map(PainCourse::because).max(Because::compareTo).orElseThrow();
+      return new PainCourse(place, scores, rule(because), because, worst(stopping, because));
+    }
+    List<FeltPain> holding =
+        pains.stream()
+            .filter(pain -> pain.score() > MILD || pain.kind() != Kind.DULL)
+            .filter(pain -> after(pain.date(), place, sessions) < HELD_SESSIONS)
+            .toList();
+    Because because = holding.isEmpty() ? Because.MILD : Because.MODERATE;
+    return new PainCourse(
+        place,
+        scores,
+        rule(because),
+        because,
+        holding.isEmpty() ? scores.get(scores.size() - 1) : worst(holding, because));
+  }
+
+  private static Because because(FeltPain pain) {
+    if (!pain.isStrong()) {
+      return Because.RISING;
+    }
+    return pain.score() > Pain.LIMIT ? Because.ABOVE_LIMIT : Because.SHARP;
+  }
+
+  private static Score worst(List<FeltPain> pains, Because because) {
+    return pains.stream()
+        .filter(pain -> because == Because.MODERATE || because(pain) == because)
+        .map(Score::of)
+        .max(Comparator.comparing(Score::value).thenComparing(Score::date))
+        .orElseThrow();
   }
 
   private static Rule rule(Because because) {
@@ -299,38 +305,7 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     };
   }
 
-  private static Because because(
-      Place place, List<Score> scores, List<LogEntry.Trained> sessions, LocalDate day) {
-    List<Score> stopping =
-        scores.stream()
-            .filter(score -> score.date().isAfter(day.minusDays(STOP_DAYS)) && score.stops())
-            .toList();
-    if (stopping.stream().anyMatch(score -> score.value() > Pain.LIMIT)) {
-      return Because.ABOVE_LIMIT;
-    }
-    if (!stopping.isEmpty()) {
-      return Because.SHARP;
-    }
-    if (scores.stream()
-        .filter(score -> score.date().isAfter(day.minusDays(STOP_DAYS)))
-        .anyMatch(score -> rises(scores, score.date()))) {
-      return Because.RISING;
-    }
-    boolean held =
-        scores.stream()
-            .filter(score -> score.value() > MILD || score.stops())
-            .anyMatch(score -> after(score.date(), place, sessions) < HELD_SESSIONS);
-    return held ? Because.MODERATE : Because.MILD;
-  }
-
-  /** Tells whether pain rises week on week with the scores of a day. */
-  private static boolean rises(List<Score> scores, LocalDate day) {
-    TreeMap<LocalDate, Double> worst = new TreeMap<>();
-    scores.forEach(score -> worst.merge(score.date(), score.value(), Math::max));
-    return RisingPain.on(day, worst);
-  }
-
-  /** Returns on how many days after a day the place was trained. */
+  /** Returns the number of days after a day on which the place was trained. */
   private static long after(LocalDate date, Place place, List<LogEntry.Trained> sessions) {
     Set<LocalDate> days = new HashSet<>();
     for (LogEntry.Trained session : sessions) {

@@ -17,9 +17,8 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * What tests of one setup, done the same way, say of change. Tests that are not alike in grip,
- * edge, hands and hold time are not compared, nor are holds to failure, for which no reliability is
- * known. Immutable.
+ * Changes between tests of one setup, done the same way. Tests that differ in grip, edge, hands or
+ * hold time are not compared, nor are holds to failure, whose reliability is unknown. Immutable.
  *
  * @param setup grip, edge and hands
  * @param how the hold time in s of single holds, or of the repeated holds of a series
@@ -28,7 +27,7 @@ import java.util.TreeMap;
  */
 public record Progress(Setup setup, double how, boolean series, List<Point> points) {
 
-  /** Days that tests have to span before a trend is drawn. */
+  /** Days that tests must span for a trend. */
   private static final int TREND_DAYS = 14;
 
   private static final int TREND_POINTS = 3;
@@ -39,18 +38,18 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
    *
    * @param date when
    * @param load greatest load, or the best mean of a series
-   * @param odd what the athlete's other tests say, where this one does not fit them; it is left out
-   *     of changes and trends
+   * @param odd the estimate from the athlete's other tests if this one doesn't fit them; such a
+   *     test is left out of changes and trends
    */
   public record Point(LocalDate date, Load load, Optional<LoadEstimate> odd) {}
 
-  /** What a change between two tests means. */
+  /** The meaning of a change between two tests. */
   public enum Verdict {
-    /** Higher by more than chance would have it in 95 of 100 retests. */
+    /** Higher by more than chance explains in 95 of 100 retests. */
     HIGHER,
-    /** Within what chance alone may do. */
+    /** Within the range of chance. */
     WITHIN_NOISE,
-    /** Lower by more than chance would have it. */
+    /** Lower by more than chance explains. */
     LOWER
   }
 
@@ -85,7 +84,7 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
     points = List.copyOf(points);
   }
 
-  /** Groups tests that are alike, by setup. */
+  /** Groups comparable tests, by setup. */
   static List<Progress> of(List<StrengthTest> tests, List<OutlierTests.Odd> odd) {
     Map<String, List<StrengthTest>> groups = new TreeMap<>();
     for (StrengthTest test : tests) {
@@ -139,7 +138,7 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
         : Optional.of(Change.of(fitting.get(0), fitting.get(fitting.size() - 1)));
   }
 
-  /** Returns the change from the last test but one to the last; empty unless two fit. */
+  /** Returns the change between the last two tests; empty unless two fit. */
   public Optional<Change> sinceLast() {
     List<Point> fitting = fitting();
     return fitting.size() < 2
@@ -150,7 +149,7 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
   /**
    * Returns the slope of a straight line through the tests by least squares, in kg a month of
    * 30.4375 days; empty unless three fit that span {@value #TREND_DAYS} days. It has an error of
-   * its own and goes no further than the last test.
+   * its own and must not be extrapolated.
    */
   public OptionalDouble trend() {
     List<Point> fitting = fitting();

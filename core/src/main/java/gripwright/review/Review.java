@@ -7,6 +7,7 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.protocol.Protocol;
 import gripwright.season.CompiledPlan;
+import gripwright.season.Doubts;
 import gripwright.season.OddTests;
 import gripwright.strength.OutlierTests;
 import gripwright.strength.StrengthTest;
@@ -22,25 +23,25 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * What an athlete's log says on a day, beside the plans it followed. Immutable; the same input
- * gives the same review, whatever the order of lines within a day.
+ * A review of an athlete's log on a day, compared with its plans. Immutable; the same input gives
+ * the same review, whatever the order of lines within a day.
  *
- * <p>Loads on fingers and pulleys are estimates. No number here foretells an injury, and none is a
+ * <p>Loads on fingers and pulleys are estimates. No number here predicts an injury or is a
  * diagnosis.
  *
  * @param athlete whose log
  * @param log lines up to the day
- * @param day the day; empty if nothing is logged and none was asked for
+ * @param day the day; empty if nothing is logged and no day was given
  * @param sessions planned and logged sessions, by date
- * @param climbing climbing that was logged, by date
+ * @param climbing logged climbing, by date
  * @param load session load by day and week
- * @param exposure time under load and impulse by grip, finger and pulley
+ * @param exposure time under tension and impulse by grip, finger and pulley
  * @param progress change between tests
- * @param sides how the hands differ
- * @param pain pain by place, the gravest first
- * @param next what a coach would do next, the most important first, at most {@value #MOST_STEPS}; a
- *     code with facts, as a finding, for a sentence
- * @param findings what is odd about the log, such as a test that the others speak against
+ * @param sides differences between the hands
+ * @param pain pain by place, the worst first
+ * @param next the next steps for a coach, the most important first, at most {@value #MOST_STEPS},
+ *     as findings
+ * @param findings findings about the log, such as a test that doesn't fit the others
  */
 public record Review(
     Athlete athlete,
@@ -56,7 +57,7 @@ public record Review(
     List<Finding> next,
     List<Finding> findings) {
 
-  /** Most sentences on what comes next. */
+  /** Most next steps. */
   public static final int MOST_STEPS = 5;
 
   private static final double SECONDS_PER_MINUTE = 60;
@@ -76,10 +77,10 @@ public record Review(
    * Reviews a log.
    *
    * @param athlete whose log
-   * @param log what was logged
+   * @param log the log
    * @param plans compiled plans of this athlete; may be empty
    * @param protocols protocols by name, for sessions that were not planned
-   * @param day later lines are not known yet
+   * @param day the day; later lines are ignored
    * @throws IllegalArgumentException if the log or a plan is not the athlete's
    */
   public static Review of(
@@ -97,7 +98,7 @@ public record Review(
                 .filter(entry -> !entry.date().isAfter(day))
                 .sorted(Comparator.comparing(LogEntry::date).thenComparing(Object::toString))
                 .toList());
-    List<ReviewedSession> sessions = new SessionReckoning(protocols).review(plans, known, day);
+    List<ReviewedSession> sessions = new SessionReviewer(protocols).review(plans, known, day);
     List<LogEntry.Climbed> climbing = known.of(LogEntry.Climbed.class);
     DayOfWeek weekStart = weekStart(plans);
     TrainingLoad load =
@@ -109,7 +110,7 @@ public record Review(
     List<OutlierTests.Odd> odd = OddTests.among(athlete, tests);
     List<Progress> progress = Progress.of(tests, odd);
     List<SideDifference> sides = SideDifference.of(progress);
-    List<PainCourse> pain = PainCourse.of(known, day);
+    List<PainCourse> pain = PainCourse.of(known, athlete.injuries(), day);
     return new Review(
         athlete,
         known,
@@ -125,7 +126,12 @@ public record Review(
                 athlete, known, day, new NextSteps.Seen(sessions, load, progress, sides, pain, odd))
             .steps(),
         Stream.concat(
-                odd.stream().map(each -> OddTests.finding(each, log)),
+                Doubts.of(
+                    athlete,
+                    known,
+                    plans,
+                    odd.stream().map(each -> OddTests.finding(each, log)).toList())
+                    .stream(),
                 plans.stream()
                     .flatMap(plan -> plan.findings().stream())
                     .filter(f -> f.isAbout(Topic.TEST_NOT_LOGGED)))
@@ -144,7 +150,7 @@ public record Review(
     }
   }
 
-  /** Returns the review of a log with nothing in it, on no day. */
+  /** Returns the review of an empty log, without a day. */
   public static Review unlogged(Athlete athlete) {
     return new Review(
         athlete,
@@ -161,7 +167,7 @@ public record Review(
         List.of());
   }
 
-  /** Weeks begin as those of the first plan do, else on Monday. */
+  /** Returns the day on which weeks begin: that of the first plan, else Monday. */
   private static DayOfWeek weekStart(List<CompiledPlan> plans) {
     return plans.stream()
         .map(plan -> plan.plan().from())
@@ -190,12 +196,12 @@ public record Review(
     return daily;
   }
 
-  /** Returns effort times minutes of climbing; 0 where no effort is written down. */
+  /** Returns effort times minutes of climbing; 0 if no effort is logged. */
   public static double load(LogEntry.Climbed climbed) {
     return climbed.effort().orElse(0) * climbed.time().toSeconds() / SECONDS_PER_MINUTE;
   }
 
-  /** Returns how many sessions and days of climbing have no effort, so that they count as 0. */
+  /** Returns how many sessions and days of climbing have no effort and so count as 0. */
   public long withoutEffort() {
     return sessions.stream().filter(s -> s.trained() && s.effort().isEmpty()).count()
         + climbing.stream().filter(climbed -> climbed.effort().isEmpty()).count();

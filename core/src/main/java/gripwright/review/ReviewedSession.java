@@ -9,16 +9,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A session that was planned, logged or both, with what was done against what was asked. Immutable.
+ * A session that was planned, logged or both, with planned and completed work. Immutable.
  *
- * @param outcome what came of it
- * @param planned what was asked; empty if it was not planned
+ * @param outcome how it was done
+ * @param planned the planned session; empty if it was not planned
  * @param logged the line of the log; empty if there is none
- * @param work its exercises: those that were asked in their order, then those that were not
+ * @param work its exercises: the planned ones in order, then the others
  * @param minutes how long it took: the plan's minutes, less holds and rests of sets that were not
- *     done; reckoned from what was done where there was no plan; 0 if it was not trained
- * @param effort 0 to 10: mean of the efforts written down, by how long each exercise took; empty if
- *     none is
+ *     done; calculated from the exercises if there was no plan; 0 if it was not trained
+ * @param effort 0 to 10: mean of the logged efforts, weighted by the time of each exercise; empty
+ *     if none is logged
  */
 public record ReviewedSession(
     Outcome outcome,
@@ -28,27 +28,27 @@ public record ReviewedSession(
     double minutes,
     OptionalDouble effort) {
 
-  /** What came of a session. */
+  /** How a session was done. */
   public enum Outcome {
-    /** Trained as asked. */
+    /** Trained as planned. */
     DONE,
     /** Trained, with sets, load or exercises missing. */
     PARTLY,
     /** Not trained, and the log says so. */
     SKIPPED,
-    /** Planned, and no line of the log tells of it. */
+    /** Planned, without a line in the log. */
     UNLOGGED,
     /** Trained without having been planned. */
     UNPLANNED
   }
 
   /**
-   * What was done of an exercise.
+   * Completed work of an exercise.
    *
-   * @param match what was asked and what was done
-   * @param seconds all holds that were done, in s
-   * @param impulse total load times hold time, on both hands together, in N s; empty if no load is
-   *     known
+   * @param match planned and completed exercise
+   * @param seconds time under tension, in s
+   * @param impulse total load times hold time, on both hands together, in N s; empty if the load is
+   *     unknown
    */
   public record Work(ExerciseMatch match, double seconds, OptionalDouble impulse) {}
 
@@ -75,7 +75,7 @@ public record ReviewedSession(
     return logged.filter(LogEntry.Trained.class::isInstance).isPresent();
   }
 
-  /** Returns effort times minutes; empty if it was not trained or no effort is written down. */
+  /** Returns effort times minutes; empty if it was not trained or no effort is logged. */
   public OptionalDouble load() {
     return trained() && effort.isPresent()
         ? OptionalDouble.of(effort.getAsDouble() * minutes)

@@ -8,13 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How the hands differ in their last tests of one setup that were done the same way. Immutable.
+ * The difference between the hands in their last comparable tests of one setup. Immutable.
  *
  * @param setup the setup, of the left hand
  * @param left last test of the left hand that fits the athlete's others
  * @param right the same of the right hand
  * @param percent right less left in per cent of the mean of the two
- * @param detectablePercent what the difference has to be to be more than noise
+ * @param detectablePercent the smallest difference that is more than noise, in per cent
  */
 public record SideDifference(
     Setup setup,
@@ -23,7 +23,7 @@ public record SideDifference(
     double percent,
     double detectablePercent) {
 
-  /** Days that may lie between the two tests; the library's own choice. */
+  /** Most days between the two tests; the library's own choice. */
   public static final int MOST_DAYS = 28;
 
   private static final double PER_CENT = 100;

@@ -16,30 +16,33 @@ import java.util.SortedMap;
  *
  * <p>Sources: session load, monotony and strain: Foster C 1998, Med Sci Sports Exerc
  * 30(7):1164-1168; Foster C et al. 2001, J Strength Cond Res 15(1):109-115. Weighted loads:
- * Williams S et al. 2017, Br J Sports Med 51(3):209-210. They describe what was done. None of them
- * foretells an injury.
+ * Williams S et al. 2017, Br J Sports Med 51(3):209-210. They describe the training done. None of
+ * them predicts an injury.
  *
  * @param days every day from the first with a load to the day of the review
  * @param weeks every week that has one of these days
  */
 public record TrainingLoad(List<Day> days, List<Week> weeks) {
 
-  /** Days that the acute weighted load looks back, by common practice. */
+  /** Days of the acute weighted load, by common practice. */
   public static final int ACUTE_DAYS = 7;
 
-  /** Days that the chronic weighted load looks back, by common practice. */
+  /** Days of the chronic weighted load, by common practice. */
   public static final int CHRONIC_DAYS = 28;
 
   private static final int DAYS_OF_WEEK = 7;
 
-  /** A spread this small beside the mean is none: the days are alike but for rounding. */
+  /**
+   * A spread this small relative to the mean counts as none: the days are equal except for
+   * rounding.
+   */
   private static final double NO_SPREAD = 1e-9;
 
   /**
    * A day.
    *
    * @param date the day
-   * @param load effort times minutes of all that was done; 0 or more
+   * @param load effort times minutes of all training; 0 or more
    * @param acute exponentially weighted load over {@value #ACUTE_DAYS} days, per day
    * @param chronic the same over {@value #CHRONIC_DAYS} days
    * @param response fitness and fatigue by {@link ImpulseResponse#STANDARD}
@@ -52,10 +55,10 @@ public record TrainingLoad(List<Day> days, List<Week> weeks) {
    *
    * @param from first day
    * @param load sum of its days
-   * @param whole true if all seven days are known; monotony takes a whole week
-   * @param monotony mean of the daily loads by their standard deviation; empty in a week that is
-   *     not whole, in one without load, and where all days are alike
-   * @param strain load times monotony; empty where monotony is
+   * @param whole true if all seven days are known; monotony needs a complete week
+   * @param monotony mean of the daily loads divided by their standard deviation; empty in an
+   *     incomplete week, in one without load, and if all days are equal
+   * @param strain load times monotony; empty if monotony is
    */
   public record Week(
       LocalDate from, double load, boolean whole, OptionalDouble monotony, OptionalDouble strain) {}
@@ -67,10 +70,10 @@ public record TrainingLoad(List<Day> days, List<Week> weeks) {
   }
 
   /**
-   * Computes the load of days and weeks.
+   * Calculates the load of days and weeks.
    *
    * @param loads effort times minutes by day
-   * @param kept day of the first line of the log: a week is whole only if the log was kept then
+   * @param kept day of the first line of the log: a week is complete only if the log was kept then
    * @param until last day; later loads are left out
    * @param weekStart day on which weeks begin
    */
@@ -120,12 +123,12 @@ public record TrainingLoad(List<Day> days, List<Week> weeks) {
   }
 
   /**
-   * Returns the mean of daily loads by their standard deviation. The days of a week are all there
-   * are, so the deviation divides by their number; where one day less is divided by, monotony comes
-   * out 7 % lower.
+   * Returns the mean of daily loads divided by their standard deviation. The days of a week are the
+   * whole population, so the deviation divides by their number; dividing by one less gives a 7 %
+   * lower monotony.
    *
-   * @param loads of one day after another, each 0 or more
-   * @return empty if there is no load, or all days are alike, so that the number means nothing
+   * @param loads loads of consecutive days, each 0 or more
+   * @return empty if there is no load, or all days are equal, so that the number has no meaning
    */
   public static OptionalDouble monotony(double[] loads) {
     double sum = 0;
@@ -144,10 +147,10 @@ public record TrainingLoad(List<Day> days, List<Week> weeks) {
   }
 
   /**
-   * Returns the exponentially weighted load on the evening of each day. The weight of a day is 2 by
-   * N + 1; what went before the first day is unknown, and the first day's load stands for it.
+   * Returns the exponentially weighted load on the evening of each day. The weight of a day is 2 /
+   * (N + 1); the loads before the first day are unknown, and the first day's load replaces them.
    *
-   * @param loads of one day after another
+   * @param loads loads of consecutive days
    * @param days N, 1 or more
    */
   public static double[] weighted(double[] loads, int days) {
@@ -159,7 +162,7 @@ public record TrainingLoad(List<Day> days, List<Week> weeks) {
     return weighted;
   }
 
-  /** Returns the last whole week, if there is one. */
+  /** Returns the last complete week, if there is one. */
   public Optional<Week> lastWholeWeek() {
     return weeks.stream().filter(Week::whole).reduce((first, second) -> second);
   }

@@ -1,9 +1,9 @@
 /**
- * What a log says: sessions against the plan, load, work by grip and finger, change between tests,
- * pain, and what a coach would do next.
+ * The review of a log: planned and completed sessions, load, work by grip and finger, change
+ * between tests, pain, and next steps for a coach.
  *
- * <p>Everything is computed from the log up to one day, and from plans where there are any. The
- * order in which lines of a log are written plays no part.
+ * <p>Everything is calculated from the log up to one day, and from plans if there are any. The
+ * order in which lines of a log are written does not matter.
  */
 @NullMarked
 package gripwright.review;

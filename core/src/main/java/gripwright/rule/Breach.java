@@ -11,16 +11,16 @@ import java.time.LocalDate;
  * @param rule the rule
  * @param rank position among the built-in rules; {@link Integer#MAX_VALUE} for any other
  * @param plan the plan it is broken in
- * @param subject what was looked at
+ * @param subject the subject of the rule
  */
 record Breach(Rule rule, int rank, PlanView plan, Subject subject) {
 
-  /** Returns where it stands. */
+  /** Returns its place in the model. */
   ModelPath path() {
     return subject.path();
   }
 
-  /** Returns when it is. */
+  /** Returns its date. */
   LocalDate date() {
     return subject.date();
   }

@@ -15,19 +15,19 @@ import gripwright.rule.view.PlanView;
 import gripwright.rule.view.Subject;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** Looks at everything a rule is for and notes where it is broken. */
+/** Checks all subjects of rules and records where a rule is broken. */
 final class BreachFinder {
 
-  /** How far apart two sessions are still looked at as a pair, if the rule itself says no less. */
+  /**
+   * Largest gap in days between two sessions of a pair, if the rule itself doesn't set a smaller
+   * one.
+   */
   static final int LONGEST_GAP_DAYS = 14;
 
   private final PlanView plan;
@@ -40,35 +40,30 @@ final class BreachFinder {
     }
   }
 
-  /**
-   * Returns where rules are broken, in their order.
-   *
-   * @param gates of these, the first that each exercise breaks is the one that is noted
-   * @param others noted wherever they are broken
-   */
-  List<Breach> breaches(List<Rule> gates, List<Rule> others) {
+  /** Returns every place where a rule is broken, in the order of the rules. */
+  List<Breach> breaches(List<Rule> rules) {
     List<Look> looks = new ArrayList<>();
     Map<Subjects, Columns> columns = new HashMap<>();
-    Stream.concat(gates.stream(), others.stream())
-        .forEach(rule -> looks.add(named(rule, () -> look(rule, columns))));
+    rules.forEach(rule -> looks.add(named(rule, () -> look(rule, columns))));
     columns.forEach(
         (subjects, some) ->
             ask(subjects, some, looks.stream().filter(l -> l.columns == some).toList()));
     List<Breach> breaches =
         new ArrayList<>(looks.stream().mapToInt(look -> look.breaches.size()).sum());
-    Set<Object> failed = new HashSet<>();
-    for (Look look : looks.subList(0, gates.size())) {
-      look.breaches.stream().filter(b -> failed.add(b.subject())).forEach(breaches::add);
-    }
-    looks.subList(gates.size(), looks.size()).forEach(look -> breaches.addAll(look.breaches));
+    looks.forEach(look -> breaches.addAll(look.breaches));
     return breaches;
   }
 
   private Look look(Rule rule, Map<Subjects, Columns> columns) {
     Subjects subjects =
-        rule.scope() == Scope.PAIR_OF_SESSIONS
-            ? plan.pairs(reachOf(rule))
-            : plan.subjects(rule.scope());
+        switch (rule.scope()) {
+          case PAIR_OF_SESSIONS -> plan.pairs(reachOf(rule));
+          case EXERCISE ->
+              ranks.containsKey(rule.name()) || rule.readsTests()
+                  ? plan.exercisesAndTests()
+                  : plan.subjects(Scope.EXERCISE);
+          default -> plan.subjects(rule.scope());
+        };
     return new Look(
         rule,
         ranks.getOrDefault(rule.name(), Integer.MAX_VALUE),
@@ -76,7 +71,7 @@ final class BreachFinder {
             subjects, s -> new Columns(rule.scope().kind(), s, plan.evaluation)));
   }
 
-  /** Does work for a rule, whose name it tells if the budget ends there. */
+  /** Does work for a rule, and adds the rule's name if the budget is exceeded. */
   private static <T> T named(Rule rule, Supplier<T> work) {
     try {
       return work.get();
@@ -96,7 +91,7 @@ final class BreachFinder {
     }
   }
 
-  /** Returns at how many places the rule was found broken. */
+  /** Returns the number of places where the rule is broken. */
   private int ask(Look look, Subjects subjects, int from, int count) {
     byte @Nullable [] when = look.when.map(Columns.Column::values).orElse(null);
     if (when != null && none(when, count)) {
@@ -127,7 +122,7 @@ final class BreachFinder {
     return reach(rule.require()).orElse(Unit.DAY.toBase(LONGEST_GAP_DAYS));
   }
 
-  /** Returns the gap from which on a requirement holds in any case, in seconds, if it says. */
+  /** Returns the gap in seconds from which on a requirement is always met, if it has one. */
   private static Optional<Double> reach(Expression require) {
     if (require instanceof Condition.Or or) {
       return reach(or.left()).or(() -> reach(or.right()));
@@ -144,7 +139,7 @@ final class BreachFinder {
         : Optional.empty();
   }
 
-  /** A rule that is ready to be asked, and where it was found broken. */
+  /** A rule ready for evaluation, and the places where it is broken. */
   private static final class Look {
     private final Rule rule;
     private final int rank;

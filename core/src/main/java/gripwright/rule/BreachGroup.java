@@ -5,8 +5,10 @@ import gripwright.budget.OverBudget;
 import gripwright.expression.EvaluationContext;
 import gripwright.expression.Shortfall;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
+import gripwright.finding.Topic;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -21,10 +23,12 @@ import java.util.Optional;
  */
 record BreachGroup(List<Breach> breaches) {
 
-  /** What makes breaches one mistake: the rule, and the line of the plan whatever the week. */
+  /**
+   * The key of breaches that count as one mistake: the rule, and the line of the plan in any week.
+   */
   private record Key(Rule rule, ModelPath line) {}
 
-  /** Groups breaches; groups come by their first date, then in the order of the rules. */
+  /** Groups breaches; groups are in order of their first date, then of the rules. */
   static List<BreachGroup> of(List<Breach> breaches) {
     Map<Key, List<Breach>> byKey = new LinkedHashMap<>();
     for (Breach breach : breaches) {
@@ -50,7 +54,7 @@ record BreachGroup(List<Breach> breaches) {
     return breaches.get(0);
   }
 
-  /** Returns one finding for the places that nobody waived and one for each reason given. */
+  /** Returns one finding for the places that are not waived and one for each reason of a waiver. */
   List<Finding> findings(WaiverBook waivers, Worst worst) {
     try {
       return inWords(waivers, worst);
@@ -74,13 +78,18 @@ record BreachGroup(List<Breach> breaches) {
     return findings;
   }
 
-  /** A line of the plan alone does not tell the week; a place that is only a line needs no list. */
+  /**
+   * Tells whether the places need to be listed, because they have weeks or dates that the line of
+   * the plan doesn't show.
+   */
   private static boolean tellsMore(List<ModelPath> places) {
     ModelPath first = places.get(0);
     return places.size() > 1 || !first.equals(first.without("week", "date"));
   }
 
-  /** An error about days that are past is told apart, so that its numbers are of the others. */
+  /**
+   * Returns the breaches on days ahead, so that the numbers of an error are not those of past days.
+   */
   private static List<Breach> ahead(List<Breach> breaches) {
     Breach first = breaches.get(0);
     if (first.rule().severity() != Severity.ERROR) {
@@ -106,6 +115,10 @@ record BreachGroup(List<Breach> breaches) {
             .with("message", rule.message());
     if (rule.source().isPresent()) {
       finding = finding.with("source", rule.source().get());
+    }
+    if (finding.isAbout(Topic.SUPERVISION)) {
+      Optional<Message> who = Supervision.of(first.plan().schedule);
+      finding = who.isPresent() ? finding.with("supervised", who.get()) : finding;
     }
     List<Shortfall> missing = missing(worst);
     if (missing.isEmpty()) {

@@ -27,15 +27,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the built-in rules say of one exercise alone, as if nothing else were trained: which of them
+ * Checks the built-in rules for one exercise alone, as if nothing else were trained: which rules
  * close a grip to an athlete on a day, and which limit it.
  */
 public final class Gates {
 
-  /** The share of the maximum of a light hold: below every ceiling of the built-in rules. */
+  /** The share of the maximum of a light hold, below every limit of the built-in rules. */
   private static final double LIGHT_SHARE = 0.5;
 
-  /** What a hard hold loads by body mass. */
+  /** The load of a hard hold as a multiple of body mass. */
   private static final double HARD_LOAD = 1.1;
 
   private static final Duration HOLD = Duration.ofSeconds(10);
@@ -46,10 +46,10 @@ public final class Gates {
   private final LocalDate day;
 
   /**
-   * Prepares questions about an athlete on a day. Time in training counts as written unless it says
-   * from which day.
+   * Prepares checks for an athlete on a day. Time in training counts as written unless it has a
+   * date.
    *
-   * @param athlete who would hold
+   * @param athlete the athlete
    * @param log what is known of the athlete
    * @param fits of the athlete's hands
    * @param day the day
@@ -100,7 +100,10 @@ public final class Gates {
             List.of(week),
             List.of(),
             List.of(),
-            List.of()),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty()),
         timeline,
         waivers);
   }
@@ -116,16 +119,16 @@ public final class Gates {
   }
 
   /**
-   * Returns the rules that prevent a grip on an edge however lightly it is held: with both hands,
-   * for 10 s at half the maximum, with nothing added to body mass.
+   * Returns the rules that prevent even a light hold of a grip on an edge: with both hands, for 10
+   * s at half the maximum, with nothing added to body mass.
    */
   public List<Finding> againstLightHold(Setup setup) {
     return against(setup, LIGHT_SHARE, LIGHT_SHARE);
   }
 
   /**
-   * Returns the rules that prevent a grip on an edge where it is held as hard as it can be: with
-   * both hands, for 10 s at the maximum, with a tenth of body mass added.
+   * Returns the rules that prevent a maximal hold of a grip on an edge: with both hands, for 10 s
+   * at the maximum, with a tenth of body mass added.
    */
   public List<Finding> againstHardHold(Setup setup) {
     return against(setup, 1, HARD_LOAD);
@@ -183,7 +186,16 @@ public final class Gates {
     PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
     Schedule schedule =
         new Schedule(
-            plan, athlete, List.of(session), List.of(week), List.of(), List.of(), List.of());
+            plan,
+            athlete,
+            List.of(session),
+            List.of(week),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty());
     return RuleCheck.check(schedule, LogTimeline.of(plan, athlete, log), List.of()).stream()
         .filter(finding -> finding.rule().isPresent())
         .toList();

@@ -2,23 +2,24 @@ package gripwright.rule;
 
 import gripwright.expression.Expression;
 import gripwright.expression.ExpressionCompiler;
+import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.finding.Severity;
 import gripwright.finding.Topic;
 import java.util.Optional;
 
 /**
- * Something that must hold in a compiled plan. Immutable.
+ * A condition that a compiled plan must meet. Immutable.
  *
  * @param name kebab-case, unique in a project
- * @param severity how grave it is to break it
- * @param scope what it looks at
+ * @param severity severity of a breach
+ * @param scope the subjects it checks
  * @param when where it applies; empty means everywhere
- * @param require what must hold there
+ * @param require the condition that must be met there
  * @param message what a coach reads when it is broken
  * @param source where the rule comes from
- * @param neverWaived true if no reason is good enough
- * @param topic what a breach is about, of a built-in rule
+ * @param neverWaived true if it can't be waived
+ * @param topic the topic of a breach, for built-in rules
  */
 public record Rule(
     String name,
@@ -32,13 +33,19 @@ public record Rule(
     Optional<Topic> topic) {
 
   /**
-   * Checks that condition and requirement are yes or no and speak of the scope.
+   * Checks that condition and requirement are conditions on the scope.
    *
    * @throws IllegalArgumentException if one is not, or its subjects are not those of the scope
    */
   public Rule {
     when.ifPresent(condition -> ExpressionCompiler.check(condition, scope.kind()));
     ExpressionCompiler.check(require, scope.kind());
+  }
+
+  /** Tells whether the rule reads the property that distinguishes planned tests from exercises. */
+  boolean readsTests() {
+    return require.reads(Kind.EXERCISE, "test")
+        || when.filter(condition -> condition.reads(Kind.EXERCISE, "test")).isPresent();
   }
 
   /** Starts a rule whose breach is an error. */
@@ -80,7 +87,7 @@ public record Rule(
       return this;
     }
 
-    /** Sets what must hold. */
+    /** Sets the requirement. */
     public Builder require(Expression condition) {
       require = Optional.of(condition);
       return this;
@@ -98,13 +105,13 @@ public record Rule(
       return this;
     }
 
-    /** Sets what a breach is about, for code that has to know. */
+    /** Sets the topic of a breach, for other code. */
     Builder about(Topic what) {
       topic = Optional.of(what);
       return this;
     }
 
-    /** Lets nobody waive the rule. */
+    /** Makes the rule impossible to waive. */
     public Builder neverWaived() {
       neverWaived = true;
       return this;
@@ -114,7 +121,7 @@ public record Rule(
      * Returns the rule.
      *
      * @throws IllegalStateException if requirement or message are missing
-     * @throws IllegalArgumentException if the conditions do not speak of the scope
+     * @throws IllegalArgumentException if the conditions do not refer to the scope
      */
     public Rule build() {
       return new Rule(

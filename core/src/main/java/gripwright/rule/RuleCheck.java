@@ -31,16 +31,17 @@ public final class RuleCheck {
   private RuleCheck() {}
 
   /**
-   * Returns what the plan breaks: of the built-in rules, always, and of the rule sets it names.
+   * Returns the breaches of the built-in rules, which always apply, and of the rule sets that the
+   * plan names.
    *
-   * <p>A rule that one line of the plan breaks many times is one finding that lists the places. Of
-   * the rules that gate a grip, the first in order speaks and the others keep silent about the same
-   * exercise. Waivers are applied: places that one covers make a finding of their own, with the
-   * reason; a waiver that waives nothing is {@code plan.waiver-unused}, and one of a rule that is
-   * never waived is {@code plan.waiver-refused}. The numbers of a finding are those of the place
-   * that misses the limit by most, which its argument {@code worst} names if that is not the first.
-   * The order of rule sets changes nothing. Findings come in the order of their first date. The
-   * work has no limit here; {@link #check(Schedule, LogTimeline, List, Meter)} has one.
+   * <p>A rule that one line of the plan breaks many times is one finding that lists the places. One
+   * breach never hides another: a waiver covers only the rule that it names. Places covered by a
+   * waiver form a separate finding with the reason; a waiver that waives nothing is {@code
+   * plan.waiver-unused}, and one of a rule that is never waived is {@code plan.waiver-refused}. The
+   * numbers of a finding are those of the place with the largest violation, which its argument
+   * {@code worst} names if that is not the first. The order of rule sets doesn't matter. Findings
+   * are in order of their first date. The work is not limited; use {@link #check(Schedule,
+   * LogTimeline, List, List, Meter)} for a limit.
    *
    * @param schedule dated sessions
    * @param timeline what is known of the athlete
@@ -48,33 +49,39 @@ public final class RuleCheck {
    */
   public static List<Finding> check(
       Schedule schedule, LogTimeline timeline, List<RuleSet> ruleSets) {
-    return check(schedule, timeline, ruleSets, Meter.unbounded());
+    return check(schedule, timeline, List.of(), ruleSets, Meter.unbounded());
   }
 
   /**
-   * Returns what the plan breaks, found within a budget.
+   * Returns the breaches of a plan next to other plans of the athlete, within a budget.
    *
-   * @param meter counts what is looked at
+   * @param before the result of the athlete's plans that began before this one
+   * @param meter counts work
    * @throws gripwright.budget.OverBudget if that is more than the budget allows; it names the rule
    * @see #check(Schedule, LogTimeline, List)
    */
   public static List<Finding> check(
-      Schedule schedule, LogTimeline timeline, List<RuleSet> ruleSets, Meter meter) {
-    return check(new PlanView(schedule, timeline, meter), ruleSets);
+      Schedule schedule,
+      LogTimeline timeline,
+      List<Schedule> before,
+      List<RuleSet> ruleSets,
+      Meter meter) {
+    return check(new PlanView(schedule, timeline, before, meter), ruleSets);
   }
 
-  /** Checks a plan whose {@link PlanView#evaluation} tell afterwards what it took. */
+  /** Checks a plan; its {@link PlanView#evaluation} has the count of work afterwards. */
   static List<Finding> check(PlanView view, List<RuleSet> ruleSets) {
     long kept = view.meter.taken(Limit.VALUES);
     Plan plan = view.schedule.plan();
     List<RuleSet> named = named(plan, ruleSets);
     List<Finding> findings = new ArrayList<>(wrongNames(plan, named));
     BreachFinder finder = new BreachFinder(view);
-    List<Rule> rules = new ArrayList<>(StandardRules.STANDARD.rules());
+    List<Rule> rules = new ArrayList<>();
+    StandardRules.sets().forEach(set -> rules.addAll(set.rules()));
     named.forEach(set -> rules.addAll(set.rules()));
     WaiverBook waivers = new WaiverBook(plan);
     Worst worst = new Worst();
-    for (BreachGroup group : BreachGroup.of(finder.breaches(StandardRules.GATES.rules(), rules))) {
+    for (BreachGroup group : BreachGroup.of(finder.breaches(rules))) {
       findings.addAll(group.findings(waivers, worst));
     }
     Set<String> refused = new HashSet<>();
@@ -106,9 +113,8 @@ public final class RuleCheck {
       throw new IllegalArgumentException("not one exercise: " + exercises.size());
     }
     Subject exercise = (Subject) exercises.at(0);
-    return Stream.concat(
-            broken(StandardRules.GATES, exercise).limit(1),
-            broken(StandardRules.STANDARD, exercise))
+    return StandardRules.sets().stream()
+        .flatMap(set -> broken(set, exercise))
         .filter(rule -> rule.severity() == Severity.ERROR)
         .filter(rule -> waivers.covering(new Breach(rule, 0, view, exercise)).isEmpty())
         .map(Rule::name)
@@ -134,8 +140,8 @@ public final class RuleCheck {
   }
 
   /**
-   * Returns the names of the rules a plan is held to, built-in ones included, in alphabetical
-   * order: those that a waiver can speak of.
+   * Returns the names of all rules that apply to a plan, including built-in ones, in alphabetical
+   * order: those that a waiver can name.
    *
    * @param plan the plan
    * @param ruleSets all rule sets that are known
@@ -147,7 +153,7 @@ public final class RuleCheck {
     return List.copyOf(names);
   }
 
-  /** Tells whether a finding is about a waiver itself, whatever athlete the plan is for. */
+  /** Tells whether a finding is about a waiver itself, which doesn't depend on the athlete. */
   public static boolean isAboutWaiver(Finding finding) {
     return finding.topic().filter(Topic::isWaiver).isPresent();
   }
@@ -166,7 +172,7 @@ public final class RuleCheck {
     return all.stream().flatMap(s -> s.rules().stream()).filter(Rule::neverWaived).toList();
   }
 
-  /** Text is checked for names before it comes here; a plan built in Java is not. */
+  /** Reports wrong names in a plan built in Java; those of a text were checked before. */
   private static List<Finding> wrongNames(Plan plan, List<RuleSet> named) {
     List<Finding> findings = new ArrayList<>();
     Set<String> known = new HashSet<>();

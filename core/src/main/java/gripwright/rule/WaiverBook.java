@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The waivers of a plan, and which of them waived something. Not thread-safe. */
+/** The waivers of a plan, and which of them were used. Not thread-safe. */
 final class WaiverBook {
 
   private final Plan plan;
   private final WaiverIndex index;
 
-  /** Whether the waivers of a place waived something, by the number of the place. */
+  /** Whether the waivers of a place were used, by the number of the place. */
   private final boolean[] used;
 
   WaiverBook(Plan plan) {
@@ -23,7 +23,9 @@ final class WaiverBook {
     used = new boolean[plan.waivers().size()];
   }
 
-  /** Returns why a breach is accepted, by the first waiver that covers it; marks all that do. */
+  /**
+   * Returns the reason of the first waiver that covers a breach; marks all such waivers as used.
+   */
   Optional<String> reason(Breach breach) {
     int first = Integer.MAX_VALUE;
     for (WaiverIndex.Entry entry : index.covering(breach)) {
@@ -36,7 +38,7 @@ final class WaiverBook {
   }
 
   /**
-   * Returns what is wrong with the waivers themselves; to be called last.
+   * Returns the findings about the waivers themselves; call it last.
    *
    * @param neverWaived names of the rules that can't be waived
    */

@@ -10,14 +10,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * The waivers of a plan by the places that they cover, so that a place finds its own however many
- * there are. Immutable.
+ * The waivers of a plan by the places they cover, for a fast lookup even if there are many.
+ * Immutable.
  */
 public final class WaiverIndex {
 
   private static final List<String> KINDS = List.of("block", "week", "session", "exercise");
 
-  /** What a waiver names of a place; empty where it covers all. */
+  /** The parts of a place that a waiver names; an empty part covers all. */
   private record Place(
       String rule,
       Optional<String> block,
@@ -65,30 +65,31 @@ public final class WaiverIndex {
     return number.isPresent() ? Optional.of(Integer.toString(number.getAsInt())) : Optional.empty();
   }
 
-  /** Returns for a waiver, by its position in the plan, the number of its place. */
+  /** Returns the number of a waiver's place, by the waiver's position in the plan. */
   int place(int waiver) {
     return places[waiver];
   }
 
   /**
-   * Returns the waivers that cover a breach. Each part of the place is named by a waiver or left
+   * Returns the waivers that cover a breach. A waiver names each part of the place or leaves it
    * open, so that sixteen places can cover it.
    */
   List<Entry> covering(Breach breach) {
     if (breach.rule().neverWaived() || byPlace.isEmpty()) {
       return List.of();
     }
-    List<Optional<String>> parts = KINDS.stream().map(kind -> part(breach.path(), kind)).toList();
+    ModelPath place = breach.subject().waived();
+    List<Optional<String>> parts = KINDS.stream().map(kind -> part(place, kind)).toList();
     List<Entry> covering = new ArrayList<>();
     for (int open = 0; open < 1 << KINDS.size(); open++) {
-      Place place =
+      Place covered =
           new Place(
               breach.rule().name(),
               named(parts, 0, open),
               named(parts, 1, open),
               named(parts, 2, open),
               named(parts, 3, open));
-      Entry entry = byPlace.get(place);
+      Entry entry = byPlace.get(covered);
       if (entry != null) {
         breach.plan().evaluation.take(1);
         covering.add(entry);

@@ -8,19 +8,19 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds among several places the one where a rule is broken by most. One serves all findings of a
- * plan. Not thread-safe.
+ * Finds the place with the largest violation of a rule. One instance serves all findings of a plan.
+ * Not thread-safe.
  */
 final class Worst {
 
-  private final IdentityHashMap<Rule, Asked> asked = new IdentityHashMap<>();
+  private final IdentityHashMap<Rule, Prepared> prepared = new IdentityHashMap<>();
 
-  /** A rule's excess and the frame that keeps what was reckoned once for all places. */
-  private static final class Asked {
+  /** A rule's excess and a frame that keeps results shared by all places. */
+  private static final class Prepared {
     private final ExpressionCompiler.Value excess;
     private final @Nullable Object[] frame;
 
-    Asked(Rule rule, Evaluation evaluation) {
+    Prepared(Rule rule, Evaluation evaluation) {
       excess = Excess.of(rule.require(), rule.scope().kind(), evaluation);
       frame = excess.frame();
     }
@@ -31,7 +31,7 @@ final class Worst {
   }
 
   /**
-   * Returns the place that misses the limit by most; the first if several miss by as much.
+   * Returns the place with the largest violation; the first of several equal ones.
    *
    * @param breaches of one rule, at least one
    */
@@ -51,8 +51,8 @@ final class Worst {
   }
 
   private double excess(Breach breach) {
-    return asked
-        .computeIfAbsent(breach.rule(), r -> new Asked(r, breach.plan().evaluation))
+    return prepared
+        .computeIfAbsent(breach.rule(), r -> new Prepared(r, breach.plan().evaluation))
         .of(breach);
   }
 }

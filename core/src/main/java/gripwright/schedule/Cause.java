@@ -9,7 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** Why something in a schedule is not harder, or not as it would be without the log. */
+/**
+ * The reason why something in a schedule is not harder, or differs from a schedule without the log.
+ */
 public sealed interface Cause extends Message {
 
   /**
@@ -17,8 +19,8 @@ public sealed interface Cause extends Message {
    *
    * @param date the day
    * @param score 0 to 10
-   * @param rising true if it rises in its place week on week
-   * @param where what hurt, and how
+   * @param rising true if it rises in its place from week to week
+   * @param where place and kind of the pain
    */
   record Pain(LocalDate date, double score, boolean rising, Message where) implements Cause {
     @Override
@@ -33,7 +35,26 @@ public sealed interface Cause extends Message {
   }
 
   /**
-   * Sets were missing.
+   * Less was lifted than planned.
+   *
+   * @param load the greatest total load that was lifted
+   * @param planned what was planned
+   * @param date when
+   */
+  record LessLifted(Load load, Load planned, LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.less-lifted";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("load", load, "planned", planned, "date", date);
+    }
+  }
+
+  /**
+   * Sets were missed.
    *
    * @param done how many were done
    * @param planned how many were planned
@@ -55,7 +76,7 @@ public sealed interface Cause extends Message {
    * It took more effort than it should.
    *
    * @param effort 0 to 10
-   * @param most the effort that would have done
+   * @param most the highest acceptable effort
    * @param date the day
    */
   record TooMuchEffort(double effort, double most, LocalDate date) implements Cause {
@@ -89,10 +110,10 @@ public sealed interface Cause extends Message {
   }
 
   /**
-   * A load that a log held down comes back before anything gets harder.
+   * A load limited by the log returns before anything gets harder.
    *
-   * @param load what was loaded last
-   * @param date when
+   * @param load the last load
+   * @param date its day
    */
   record LoadReturnsFirst(Load load, LocalDate date) implements Cause {
     @Override
@@ -103,6 +124,23 @@ public sealed interface Cause extends Message {
     @Override
     public Map<String, Object> arguments() {
       return Map.of("load", load, "date", date);
+    }
+  }
+
+  /**
+   * The load follows a higher test before anything gets harder.
+   *
+   * @param week first day of the week that waits
+   */
+  record FollowsTestFirst(LocalDate week) implements Cause {
+    @Override
+    public String key() {
+      return "cause.follows-test-first";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("date", week);
     }
   }
 
@@ -142,10 +180,10 @@ public sealed interface Cause extends Message {
   }
 
   /**
-   * After trouble the load stays what it was.
+   * After a problem the load stays the same.
    *
-   * @param date when it was loaded last
-   * @param trouble what happened
+   * @param date day of the last load
+   * @param trouble the problem
    */
   record NoMoreThanOn(LocalDate date, Cause trouble) implements Cause {
     @Override
@@ -160,11 +198,11 @@ public sealed interface Cause extends Message {
   }
 
   /**
-   * A load that was held down stays what it was for now.
+   * A limited load stays the same for now.
    *
-   * @param load what was loaded last
-   * @param date when
-   * @param eased true if it comes back after an eased week
+   * @param load the last load
+   * @param date its day
+   * @param eased true if it returns after an eased week
    */
   record NoMoreThan(Load load, LocalDate date, boolean eased) implements Cause {
     @Override
@@ -179,11 +217,11 @@ public sealed interface Cause extends Message {
   }
 
   /**
-   * A load that was held down comes back step by step.
+   * A limited load returns step by step.
    *
    * @param rise greatest rise in a week, as a share
-   * @param load what was loaded last
-   * @param date when
+   * @param load the last load
+   * @param date its day
    */
   record LoadReturns(double rise, Load load, LocalDate date) implements Cause {
     @Override
@@ -208,7 +246,7 @@ public sealed interface Cause extends Message {
   /**
    * The athlete was away.
    *
-   * @param days at least so many days in a row
+   * @param days number of days in a row, at least
    */
   record AfterAbsence(int days) implements Cause {
     @Override
@@ -275,9 +313,9 @@ public sealed interface Cause extends Message {
   }
 
   /**
-   * Body mass is another.
+   * Body mass changed.
    *
-   * @param mass what it is now
+   * @param mass the new body mass
    */
   record BodyMass(Load mass) implements Cause {
     @Override
@@ -344,9 +382,9 @@ public sealed interface Cause extends Message {
   }
 
   /**
-   * It follows from what was done, and nothing nearer explains it.
+   * It follows from the training done, without a more specific cause.
    *
-   * @param lastKnownDay the last day that is known, if there is one
+   * @param lastKnownDay the last known day, if there is one
    */
   record FollowsFromLog(Optional<LocalDate> lastKnownDay) implements Cause {
     @Override

@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** What every output that an athlete may read says at its foot. */
+/** A caution at the end of every output that an athlete may read. */
 public sealed interface Caution extends Message {
 
-  /** Returns what holds for every plan. */
+  /** Returns the cautions for every plan. */
   static List<Caution> general() {
     return List.of(General.values());
   }
 
-  /** What holds for every plan. */
+  /** Cautions for every plan. */
   enum General implements Caution {
-    /** What the numbers are. */
+    /** The numbers are estimates. */
     ESTIMATES,
     /** Warming up. */
     WARM_UP,
@@ -24,7 +24,7 @@ public sealed interface Caution extends Message {
     PAIN,
     /** Youth. */
     YOUTH,
-    /** Who has the last word. */
+    /** Who decides. */
     GUIDANCE;
 
     @Override
@@ -34,10 +34,10 @@ public sealed interface Caution extends Message {
   }
 
   /**
-   * What a grip calls for.
+   * A caution of a grip.
    *
    * @param grip its name
-   * @param text as it is written with the grip
+   * @param text as written with the grip
    */
   record OfGrip(String grip, String text) implements Caution {
     @Override

@@ -12,11 +12,11 @@ import java.util.List;
  * @param date the day
  * @param week plan week, from 1
  * @param block name of the block
- * @param setups what is tested, in order
+ * @param setups setups to test, in order
  * @param hold how long each is held
- * @param insteadOf name of the session whose place it took; empty if it has a day of its own
- * @param placedBecause why it is on this day
- * @param path where it stands
+ * @param insteadOf name of the session it replaces; empty if it has a day of its own
+ * @param placedBecause the reason for its day
+ * @param path its place in the model
  */
 public record DatedRetest(
     LocalDate date,
@@ -31,5 +31,15 @@ public record DatedRetest(
   /** Copies the setups. */
   public DatedRetest {
     setups = List.copyOf(setups);
+  }
+
+  /** Tells whether a setup is one of those that are tested. */
+  public boolean tests(Setup setup) {
+    return setups.stream().anyMatch(s -> s.toString().equals(setup.toString()));
+  }
+
+  /** Tells whether it was done according to the log. */
+  public boolean done() {
+    return placedBecause instanceof PlacementReason.TestedOnDay;
   }
 }

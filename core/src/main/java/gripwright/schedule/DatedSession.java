@@ -17,12 +17,12 @@ import java.util.Optional;
  * @param minutes warm-up, holds, rests and changes together, rounded up
  * @param hard true if any exercise is hard
  * @param eased true if the week is eased
- * @param bodyMass what the loads were calculated with
- * @param placedBecause why it is on this day
+ * @param bodyMass body mass used for the loads
+ * @param placedBecause the reason for its day
  * @param exercises in the order of training
- * @param path where it stands; a {@code week} in a path is the week of the block
- * @param happened how it was trained, for a session of the past; its day and exercises are then
- *     what was done; empty where it lies ahead
+ * @param path its place in the model; a {@code week} in a path is the week of the block
+ * @param happened how it was trained, for a past session, whose day and exercises are then those
+ *     trained; empty for a future session
  */
 public record DatedSession(
     LocalDate date,
@@ -44,12 +44,12 @@ public record DatedSession(
     exercises = List.copyOf(exercises);
   }
 
-  /** Returns all holds, in seconds. */
+  /** Returns the time under tension, in seconds. */
   public double timeUnderLoadSeconds() {
     return exercises.stream().mapToDouble(PlannedExercise::timeUnderLoadSeconds).sum();
   }
 
-  /** Returns the sum of total load times hold time, in kg s. */
+  /** Returns the load-time: the sum of total load times hold time, in kg s. */
   public double loadIndex() {
     return exercises.stream().mapToDouble(PlannedExercise::loadIndex).sum();
   }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/** What was planned and done, and what it leaves, as links of a derivation. */
+/** Planned and completed work, and the capacity left, as links of a derivation. */
 public sealed interface DoneLink extends Derivation {
 
   private static Clause sets(int sets) {
@@ -16,7 +16,7 @@ public sealed interface DoneLink extends Derivation {
   }
 
   /**
-   * What was planned for a session of the past.
+   * The planned work of a past session.
    *
    * @param load total load
    * @param sets sets
@@ -44,7 +44,7 @@ public sealed interface DoneLink extends Derivation {
   }
 
   /**
-   * What was done of it.
+   * The completed work.
    *
    * @param load total load
    * @param sets sets
@@ -87,7 +87,7 @@ public sealed interface DoneLink extends Derivation {
   }
 
   /**
-   * What the exercise leaves of the capacity of fresh fingers.
+   * The share of the capacity of fresh fingers left after the exercise.
    *
    * @param reserve after the last hold
    */

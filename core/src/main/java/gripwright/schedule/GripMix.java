@@ -12,12 +12,12 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * How a line that may choose among grips shares its work, and why. Immutable.
+ * How a line with a choice of grips divides its work, and why. Immutable.
  *
- * @param weights what counted how much
+ * @param weights weights of the score
  * @param best the mix that scores highest
  * @param nextBest the best mix of another set of grips; empty if there is none
- * @param limits what kept the score down, the costliest first
+ * @param limits limits that lowered the score, the costliest first
  */
 public record GripMix(
     Exercise.Weights weights, Blend best, Optional<Blend> nextBest, List<Limit> limits) {
@@ -28,15 +28,15 @@ public record GripMix(
   }
 
   /**
-   * Shares of work and what they are worth.
+   * Shares of work and their score.
    *
    * @param shares by grip name, above 0 and at most 1; they add to 1
    * @param match share of the demand that is trained directly, 0 to 1
    * @param margin least quotient of a pulley's capacity, as trained, and its load when a finger
-   *     slips, above 0; a rough estimate, good to compare mixes by and not to be read as a strength
+   *     slips, above 0; a rough estimate for comparing mixes, not a measure of strength
    * @param carryOver demand-weighted transfer of the work, 0 to 1
-   * @param score weighted sum of the three, each brought to 0 for the worst single grip and 1 for
-   *     the best that any mix reaches
+   * @param score weighted sum of the three, each scaled from 0 for the worst single grip to 1 for
+   *     the best mix
    */
   public record Blend(
       SortedMap<String, Double> shares,
@@ -52,11 +52,11 @@ public record GripMix(
   }
 
   /**
-   * What a binding limit costs.
+   * The cost of a binding limit.
    *
-   * @param grip which grip it binds
-   * @param reason what binds it
-   * @param cost by how much the score would rise without this limit, 0 or more
+   * @param grip the limited grip
+   * @param reason the limit
+   * @param cost increase of the score without this limit, 0 or more
    */
   public record Limit(String grip, Reason reason, double cost) {}
 
@@ -66,7 +66,7 @@ public record GripMix(
     /** Returns the word for it, such as {@code not-named}. */
     String word();
 
-    /** Returns a name for what exactly binds, or what it is in words where it has none. */
+    /** Returns the name of the exact limit, or its description if it has no name. */
     default Message detail() {
       return this;
     }
@@ -102,7 +102,7 @@ public record GripMix(
   /**
    * No load can be prescribed or built for it.
    *
-   * @param code what is wrong with it; empty if nothing was found
+   * @param code code of the finding; empty if there is none
    */
   public record NoLoad(String code) implements Reason {
     @Override
@@ -126,7 +126,7 @@ public record GripMix(
     }
   }
 
-  /** It is taken only where the demand names it. */
+  /** It is used only if the demand names it. */
   public record NotNamed() implements Reason {
     @Override
     public String word() {
@@ -140,7 +140,7 @@ public record GripMix(
   }
 
   /**
-   * The hand does not take it on this edge.
+   * The hand can't take it on this edge.
    *
    * @param edge depth of the edge
    */

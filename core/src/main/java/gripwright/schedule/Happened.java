@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * How a session of the past was trained, as logged. Immutable.
  *
- * @param kind what became of the plan for it
+ * @param kind how the session was done
  * @param planned the session as it was planned, with its day and loads; empty if it was not
  * @param entry position of its line in the log, from 0
  */
@@ -22,13 +22,13 @@ public record Happened(Kind kind, Optional<DatedSession> planned, int entry) {
     }
   }
 
-  /** What became of the plan for a session. */
+  /** How a session was done. */
   public enum Kind {
     /** All of it was done: every exercise, in all its sets. */
     DONE,
     /** Sets or exercises are missing. */
     IN_PART,
-    /** It was trained and not planned. */
+    /** It was trained but not planned. */
     UNPLANNED
   }
 }

@@ -3,7 +3,7 @@ package gripwright.schedule;
 import gripwright.finding.Message;
 import java.util.Map;
 
-/** What is hard for the fingers on a day, so that hard sessions keep 48 h from it. */
+/** Hard work for the fingers on a day, from which hard sessions keep 48 h. */
 public sealed interface HardThing extends Message {
 
   @Override
@@ -11,7 +11,7 @@ public sealed interface HardThing extends Message {
     return Map.of();
   }
 
-  /** Hard climbing, usual or logged. */
+  /** Hard climbing, regular or logged. */
   record Climbing() implements HardThing {
     @Override
     public String key() {
@@ -19,7 +19,7 @@ public sealed interface HardThing extends Message {
     }
   }
 
-  /** What the plan works towards. */
+  /** The goal of the plan. */
   record Goal() implements HardThing {
     @Override
     public String key() {

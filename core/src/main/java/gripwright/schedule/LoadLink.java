@@ -3,9 +3,10 @@ package gripwright.schedule;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import java.util.List;
 import java.util.Map;
 
-/** From a level to a load that can be built, as links of a derivation. */
+/** The steps from a level to a load that can be built, as links of a derivation. */
 public sealed interface LoadLink extends Derivation {
 
   /**
@@ -33,7 +34,7 @@ public sealed interface LoadLink extends Derivation {
   /**
    * A level that is written against body mass.
    *
-   * @param added what is added; below 0 what is taken off
+   * @param added added load; below 0 removed load
    */
   record WrittenAgainstBodyMass(Load added) implements LoadLink {
     @Override
@@ -75,7 +76,29 @@ public sealed interface LoadLink extends Derivation {
   }
 
   /**
-   * A level that is written by what is left after the hold.
+   * A load known to be light counts as 40 % of an untested maximum.
+   *
+   * @param most the greatest total load
+   */
+  record KnownLight(Load most) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.known-light";
+    }
+
+    @Override
+    public double value() {
+      return most.kilograms();
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
+   * A level that is written by the time left after the hold.
    *
    * @param level as written
    * @param seconds how long the load could be held
@@ -133,10 +156,15 @@ public sealed interface LoadLink extends Derivation {
   /**
    * The log limits the load.
    *
-   * @param most total load at most
-   * @param cause why
+   * @param most the greatest total load
+   * @param cause the cause
    */
   record Limited(Load most, Cause cause) implements LoadLink {
+    @Override
+    public List<Cause> causes() {
+      return List.of(cause);
+    }
+
     @Override
     public String key() {
       return "derivation.load-held";
@@ -159,7 +187,7 @@ public sealed interface LoadLink extends Derivation {
   }
 
   /**
-   * The load that the level and progression come to.
+   * The load from level and progression.
    *
    * @param kilograms the load
    */
@@ -181,7 +209,7 @@ public sealed interface LoadLink extends Derivation {
   }
 
   /**
-   * What hangs on the edge without a load.
+   * The load on the edge without added load.
    *
    * @param mass body mass
    */
@@ -203,9 +231,9 @@ public sealed interface LoadLink extends Derivation {
   }
 
   /**
-   * What the equipment adds to body mass or takes off it.
+   * Load that the equipment adds to body mass or removes from it.
    *
-   * @param kilograms above 0 added, below 0 taken off
+   * @param kilograms above 0 added, below 0 removed
    */
   record Built(double kilograms) implements LoadLink {
     @Override

@@ -3,19 +3,19 @@ package gripwright.schedule;
 import java.util.Optional;
 
 /**
- * A session of the past that was planned and not done, as the log tells. Immutable.
+ * A past session that was planned but not done, according to the log. Immutable.
  *
  * @param planned the session as it was planned
- * @param kind whether the log says so or says nothing
- * @param note why, in the athlete's words
+ * @param kind whether the log says so or has no line
+ * @param note the reason, in the athlete's words
  */
 public record MissedSession(DatedSession planned, Kind kind, Optional<String> note) {
 
   /** How it is known that a session was not done. */
   public enum Kind {
-    /** The log says that it was skipped. */
+    /** The log has a line that it was skipped. */
     SKIPPED,
-    /** The log goes on after it and has no line for it. */
+    /** The log continues after it without a line for it. */
     NOT_LOGGED
   }
 }

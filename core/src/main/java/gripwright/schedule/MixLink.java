@@ -27,7 +27,7 @@ public sealed interface MixLink extends Derivation {
    * @param share of the work
    * @param sets its sets
    * @param of all sets of the line
-   * @param weights what counted how much
+   * @param weights weights of the score
    */
   record Share(String grip, double share, int sets, int of, Exercise.Weights weights)
       implements MixLink {
@@ -58,7 +58,7 @@ public sealed interface MixLink extends Derivation {
   }
 
   /**
-   * The share of a further grip, whose reasons are those of the first.
+   * The share of a further grip, explained by the first one.
    *
    * @param grip its name
    * @param share of the work
@@ -117,7 +117,7 @@ public sealed interface MixLink extends Derivation {
   }
 
   /**
-   * What the most loaded pulley could bear, by its load.
+   * The capacity of the most loaded pulley divided by its load.
    *
    * @param mix the mix
    */
@@ -139,7 +139,7 @@ public sealed interface MixLink extends Derivation {
   }
 
   /**
-   * How much of the work counts for the demand.
+   * How much of the work transfers to the demand.
    *
    * @param mix the mix
    */
@@ -161,7 +161,7 @@ public sealed interface MixLink extends Derivation {
   }
 
   /**
-   * The three together.
+   * The score of all three.
    *
    * @param mix the mix
    */
@@ -210,7 +210,7 @@ public sealed interface MixLink extends Derivation {
   }
 
   /**
-   * What a limit costs.
+   * The cost of a limit.
    *
    * @param limit the limit
    */

@@ -24,9 +24,9 @@ public sealed interface PlacementReason extends Message {
    * @param freeMinutes time that is free on the day
    * @param neededMinutes time that it takes
    * @param preferred true if it is a preferred day
-   * @param daysSinceLast days after the last session of its name, if there was one
-   * @param hardBefore the last hard thing before it, if it is hard itself
-   * @param afterDone true if the day was found after what was done in the week
+   * @param daysSinceLast days since the last session of its name, if there was one
+   * @param hardBefore the last hard work before it, if it is hard itself
+   * @param afterDone true if the day was found after completed sessions of the week
    */
   record Found(
       long freeMinutes,
@@ -61,17 +61,17 @@ public sealed interface PlacementReason extends Message {
       return Map.of("parts", Listing.of(Listing.Style.CLAUSES, parts));
     }
 
-    /** Returns this where the day was found after what was done in the week. */
+    /** Returns this with a day found after completed sessions of the week. */
     public Found whenDone() {
       return new Found(freeMinutes, neededMinutes, preferred, daysSinceLast, hardBefore, true);
     }
   }
 
   /**
-   * Something hard before a day.
+   * Hard work before a day.
    *
-   * @param days how many days before
-   * @param what what it was
+   * @param days number of days before
+   * @param what the work
    */
   record HardBefore(long days, HardThing what) {}
 
@@ -126,9 +126,9 @@ public sealed interface PlacementReason extends Message {
   }
 
   /**
-   * Tests in the place of the hardest session.
+   * Tests in place of the hardest session.
    *
-   * @param tests how many
+   * @param tests number of tests
    */
   record InsteadOfHardest(int tests) implements PlacementReason {
     @Override
@@ -150,7 +150,7 @@ public sealed interface PlacementReason extends Message {
     }
   }
 
-  /** A session that is only asked about, on no day of a plan. */
+  /** A session checked by itself, on no day of a plan. */
   record Unplaced() implements PlacementReason {
     @Override
     public String key() {

@@ -11,10 +11,10 @@ import java.time.LocalDate;
  * @param blockWeek from 1 in the block
  * @param from first day
  * @param eased true if the block or the taper eases this week
- * @param away true if the athlete is away on every day that could have been trained
- * @param timeUnderLoadSeconds all holds of the week, in seconds
- * @param loadIndex sum of total load times hold time, in kg s
- * @param path where it stands
+ * @param away true if the athlete is away on every training day
+ * @param timeUnderLoadSeconds time under tension of the week, in seconds
+ * @param loadIndex load-time: sum of total load times hold time, in kg s
+ * @param path its place in the model
  */
 public record PlanWeek(
     int number,

@@ -21,20 +21,20 @@ import java.util.OptionalDouble;
  * @param order position in the session as the coach wrote it, from 1
  * @param protocol name of the protocol
  * @param setup grip, edge and hands
- * @param fits how each hand that holds lies on the edge, by side, left first; two equal hands share
+ * @param fits the fit of each hand in use on the edge, by side, left first; two equal hands share
  *     one fit
  * @param scheme sets, holds and rests after progression
  * @param steps holds with their loads and rests, in the order they happen
- * @param percentOfMax the written level after progression, in per cent, where it is one and all
- *     holds share it
- * @param maximum what levels were reckoned from, where there is one
- * @param bodyMass zero where a weight is lifted from the floor
+ * @param percentOfMax the written level after progression, in per cent, if all holds share one;
+ *     {@link #builtPercentOfMax} returns the built share
+ * @param maximum the maximum that levels were calculated from, if known
+ * @param bodyMass zero for a weight lifted from the floor
  * @param hard true if it counts as hard
  * @param endReserve estimated capacity left after the last hold, where the maximum is known
  * @param rehabilitation whose plan it follows, if it is part of a rehabilitation
- * @param mix how it was chosen among several grips, where the line left a choice
- * @param why how each number came about, in order
- * @param path where it stands
+ * @param mix how it was chosen among several grips, if the line has a choice
+ * @param why the derivation of each number, in order
+ * @param path its place in the model
  */
 public record PlannedExercise(
     int order,
@@ -54,6 +54,11 @@ public record PlannedExercise(
     ModelPath path) {
 
   /**
+   * A load more than this many percentage points below the plan is well below it; our own number.
+   */
+  public static final double WELL_BELOW = 5;
+
+  /**
    * A hold with its load, or a rest.
    *
    * @param seconds how long
@@ -69,16 +74,16 @@ public record PlannedExercise(
   /**
    * The reference maximum of a setup: the greatest load held for 7 s.
    *
-   * @param used the lower credible bound, which levels are reckoned from
+   * @param used the lower credible bound, from which levels are calculated
    * @param mean the best estimate
    * @param high the upper credible bound
    */
   public record Maximum(Load used, Load mean, Load high) {}
 
   /**
-   * What the fingers could still carry after the last hold, once the load is let go, as a share of
-   * what they could at the beginning of the session: an estimate, never a measurement. Of two hands
-   * the more tired one counts.
+   * Capacity of the fingers after the last hold, once the load is released, as a share of the
+   * capacity at the beginning of the session: an estimate, never a measurement. Of two hands the
+   * more fatigued one counts.
    *
    * @param mean by published or fitted rates and the best estimate of the maximum, 0..1
    * @param low by the pessimistic end of both, 0..1 and at most the mean
@@ -86,7 +91,7 @@ public record PlannedExercise(
    */
   public record EndReserve(double mean, double low, double high) {
 
-    /** An exercise that leaves less, by the mean, is hard. */
+    /** An exercise with less capacity left, by the mean, is hard. */
     public static final double LITTLE = 0.15;
 
     /**
@@ -105,7 +110,7 @@ public record PlannedExercise(
    * Copies the parts.
    *
    * @throws IllegalArgumentException unless there is a fit of this grip on this edge for each hand
-   *     that holds, and for no other
+   *     in use, and for no other
    */
   public PlannedExercise {
     boolean fitting = fits.size() == setup.hands().sides().size();
@@ -121,17 +126,39 @@ public record PlannedExercise(
     why = List.copyOf(why);
   }
 
+  /**
+   * Returns the greatest load of any hold in per cent of the maximum that levels are calculated
+   * from: the actual share, after rounding to loads that the equipment can build. Empty if the
+   * maximum is unknown.
+   */
+  public OptionalDouble builtPercentOfMax() {
+    return maximum.isEmpty() || maximum.get().used().kilograms() <= 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(totalLoad().kilograms() / maximum.get().used().kilograms() * 100);
+  }
+
+  /**
+   * Tells whether the greatest load is well below the planned level: by more than {@link
+   * #WELL_BELOW} points. Outputs then show the built share of the maximum.
+   */
+  public boolean builtWellBelowLevel() {
+    OptionalDouble built = builtPercentOfMax();
+    return built.isPresent()
+        && percentOfMax.isPresent()
+        && percentOfMax.getAsDouble() - built.getAsDouble() > WELL_BELOW + 1e-9;
+  }
+
   /** Returns this exercise as one that was chosen. */
   public PlannedExercise chosenBy(GripMix chosen) {
     return with(hard, endReserve, Optional.of(chosen), why);
   }
 
   /**
-   * Returns this exercise with what it is estimated to leave.
+   * Returns this exercise with the estimated capacity left.
    *
    * @param reserve capacity left after the last hold
-   * @param link where it comes from, added to the chain
-   * @param countsAsHard true if it makes the exercise hard, if it is not already
+   * @param link its derivation, added to the chain
+   * @param countsAsHard true to make the exercise hard, if it is not already
    */
   public PlannedExercise leaving(EndReserve reserve, Derivation link, boolean countsAsHard) {
     List<Derivation> longer = new ArrayList<>(why);
@@ -172,12 +199,12 @@ public record PlannedExercise(
     return greatest;
   }
 
-  /** Returns what is added to body mass at the greatest load; negative means taken off. */
+  /** Returns the load added to body mass at the greatest load; negative if load is removed. */
   public Load added() {
     return totalLoad().minus(bodyMass);
   }
 
-  /** Returns all holds, in seconds. */
+  /** Returns the time under tension, in seconds. */
   public double timeUnderLoadSeconds() {
     double seconds = 0;
     for (LoadedStep step : steps) {
@@ -186,7 +213,7 @@ public record PlannedExercise(
     return seconds;
   }
 
-  /** Returns the sum of total load times hold time, in kg s. */
+  /** Returns the load-time: the sum of total load times hold time, in kg s. */
   public double loadIndex() {
     double sum = 0;
     for (LoadedStep step : steps) {

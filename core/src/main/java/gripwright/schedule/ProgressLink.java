@@ -8,7 +8,7 @@ import gripwright.quantity.Numbers;
 import java.util.List;
 import java.util.Map;
 
-/** What the weeks of a block change, as links of a derivation. */
+/** The changes over the weeks of a block, as links of a derivation. */
 public sealed interface ProgressLink extends Derivation {
 
   /** Something that gets harder step by step. */
@@ -84,7 +84,7 @@ public sealed interface ProgressLink extends Derivation {
    *
    * @param steps how many steps were taken
    * @param step sets a step
-   * @param sets what they come to
+   * @param sets the resulting number
    */
   record Sets(int steps, int step, int sets) implements Advanced {
     @Override
@@ -113,7 +113,7 @@ public sealed interface ProgressLink extends Derivation {
    *
    * @param steps how many steps were taken
    * @param stepSeconds seconds a step
-   * @param seconds what the first hold comes to
+   * @param seconds the resulting time of the first hold
    */
   record Hold(int steps, double stepSeconds, double seconds) implements Advanced {
     @Override
@@ -142,7 +142,7 @@ public sealed interface ProgressLink extends Derivation {
    *
    * @param steps how many steps were taken
    * @param step the step
-   * @param depth what it comes to
+   * @param depth the resulting depth
    */
   record Edge(int steps, Length step, Length depth) implements Advanced {
     @Override
@@ -167,10 +167,10 @@ public sealed interface ProgressLink extends Derivation {
   }
 
   /**
-   * Steps that something prevented.
+   * Steps that were prevented.
    *
-   * @param steps how many
-   * @param causes everything that prevented them
+   * @param steps number of steps
+   * @param causes all causes
    */
   record StepsHeld(int steps, List<Cause> causes) implements ProgressLink {
     @Override
@@ -193,7 +193,7 @@ public sealed interface ProgressLink extends Derivation {
       return "";
     }
 
-    /** How many causes are put into words. */
+    /** Most causes put into words. */
     private static final int MOST_SAID = 3;
 
     /** Copies the causes. */
@@ -205,10 +205,15 @@ public sealed interface ProgressLink extends Derivation {
   /**
    * The load returns after a time without training.
    *
-   * @param share of the load
-   * @param cause that time
+   * @param share share of the load
+   * @param cause the cause
    */
   record Returns(double share, Cause cause) implements ProgressLink {
+    @Override
+    public List<Cause> causes() {
+      return List.of(cause);
+    }
+
     @Override
     public String key() {
       return "derivation.return";
@@ -233,9 +238,9 @@ public sealed interface ProgressLink extends Derivation {
   /**
    * An eased week keeps some of the sets.
    *
-   * @param kept how many
-   * @param share of the sets
-   * @param of how many there were
+   * @param kept number of sets kept
+   * @param share share of the sets
+   * @param of number of sets before
    */
   record EasedSets(int kept, double share, int of) implements ProgressLink {
     @Override
@@ -260,10 +265,10 @@ public sealed interface ProgressLink extends Derivation {
   }
 
   /**
-   * An eased week keeps some of the one hold.
+   * An eased week keeps a part of a single hold.
    *
-   * @param seconds what it keeps
-   * @param share of the hold
+   * @param seconds time kept
+   * @param share share of the hold
    */
   record EasedHold(double seconds, double share) implements ProgressLink {
     @Override

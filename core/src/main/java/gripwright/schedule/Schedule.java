@@ -5,18 +5,24 @@ import gripwright.plan.Plan;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What came of a plan for one athlete, by date. Immutable.
+ * The compiled sessions of a plan for one athlete, by date. Immutable.
  *
- * @param plan what the coach wrote
- * @param athlete for whom
- * @param sessions sessions by date: those of the past as they were done, then those planned
+ * @param plan the plan as written
+ * @param athlete the athlete
+ * @param sessions sessions by date: past ones as trained, then planned ones
  * @param weeks every week of the plan, in order
  * @param retests dated tests
  * @param climbing hard climbing days that fall in the plan, by date
  * @param missed what was planned in the past and not done
+ * @param notMadeUp what lost its day to the log and is not trained either
+ * @param beside logged sessions that no plan has: of the twelve weeks before this one, and of its
+ *     own days without another record; they belong to no block, and their week is 0
+ * @param withoutLog the days on which its sessions would be if nothing had been logged in the plan,
+ *     where something was
  */
 public record Schedule(
     Plan plan,
@@ -25,7 +31,10 @@ public record Schedule(
     List<PlanWeek> weeks,
     List<DatedRetest> retests,
     List<LocalDate> climbing,
-    List<MissedSession> missed) {
+    List<MissedSession> missed,
+    List<NotMadeUp> notMadeUp,
+    List<DatedSession> beside,
+    Optional<List<LocalDate>> withoutLog) {
 
   /** Copies the lists. */
   public Schedule {
@@ -34,6 +43,9 @@ public record Schedule(
     retests = List.copyOf(retests);
     climbing = List.copyOf(climbing);
     missed = List.copyOf(missed);
+    notMadeUp = List.copyOf(notMadeUp);
+    beside = List.copyOf(beside);
+    withoutLog = withoutLog.map(List::copyOf);
   }
 
   /** Returns the sessions of a plan week, from 1, by date. */
@@ -46,14 +58,37 @@ public record Schedule(
     return sessions.stream().filter(s -> s.date().equals(day)).toList();
   }
 
+  /** Returns this schedule beside what would have come of the plan if nothing had been logged. */
+  public Schedule besides(Schedule other) {
+    return new Schedule(
+        plan,
+        athlete,
+        sessions,
+        weeks,
+        retests,
+        climbing,
+        missed,
+        notMadeUp,
+        beside,
+        Optional.of(other.sessions.stream().map(DatedSession::date).toList()));
+  }
+
+  /**
+   * Returns the days of sessions as they were planned: as if nothing had been logged, as far as
+   * that is known. A day is there as often as it has a session.
+   */
+  public List<LocalDate> plannedDays() {
+    return withoutLog.orElseGet(() -> planned().stream().map(DatedSession::date).toList());
+  }
+
   /** Returns what was missed on a day. */
   public List<MissedSession> missedOn(LocalDate day) {
     return missed.stream().filter(m -> m.planned().date().equals(day)).toList();
   }
 
   /**
-   * Returns what was planned for the athlete, by date: sessions of the past as they were planned,
-   * those that were missed with them, and what is still planned.
+   * Returns the planned sessions, by date: past ones as they were planned, including missed ones,
+   * and future ones.
    */
   public List<DatedSession> planned() {
     return Stream.concat(
@@ -69,8 +104,8 @@ public record Schedule(
   }
 
   /**
-   * Returns this schedule with nothing but one day of it: its sessions, tests, climbing and missed
-   * sessions, and the week that it lies in.
+   * Returns this schedule reduced to one day: its sessions, tests, climbing and missed sessions,
+   * and its week.
    */
   public Schedule on(LocalDate day) {
     return new Schedule(
@@ -80,6 +115,9 @@ public record Schedule(
         weeks.stream().filter(w -> !day.isBefore(w.from()) && !day.isAfter(w.to())).toList(),
         retests.stream().filter(r -> r.date().equals(day)).toList(),
         climbing.stream().filter(day::equals).toList(),
-        missedOn(day));
+        missedOn(day),
+        List.of(),
+        beside.stream().filter(s -> s.date().equals(day)).toList(),
+        withoutLog.map(days -> days.stream().filter(day::equals).toList()));
   }
 }

@@ -4,9 +4,9 @@ import gripwright.plan.PlanSize;
 import java.util.List;
 
 /**
- * How much room dated sessions and tests take, in the terms of {@link PlanSize}.
+ * The size of dated sessions and tests, in the terms of {@link PlanSize}.
  *
- * @param sessions how many there are
+ * @param sessions number of sessions
  * @param holds their holds and rests
  */
 public record ScheduleSize(long sessions, long holds) {
@@ -14,7 +14,8 @@ public record ScheduleSize(long sessions, long holds) {
   /** Returns the size of a schedule. */
   public static ScheduleSize of(Schedule schedule) {
     return new ScheduleSize(0, PlanSize.AN_ATHLETE + PlanSize.A_WEEK * schedule.weeks().size())
-        .plus(schedule.sessions(), schedule.retests());
+        .plus(schedule.sessions(), schedule.retests())
+        .plus(schedule.beside(), List.of());
   }
 
   /** Returns this with more sessions and tests. */
@@ -32,7 +33,7 @@ public record ScheduleSize(long sessions, long holds) {
     return new ScheduleSize(sessions + more.size(), size);
   }
 
-  /** Returns this with weeks more. */
+  /** Returns this with further weeks. */
   public ScheduleSize plusWeeks(int weeks) {
     return new ScheduleSize(sessions, holds + PlanSize.A_WEEK * weeks);
   }

@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 
-/** What is known of the maximum, as links of a derivation. */
+/** The estimate of the maximum, as links of a derivation. */
 public sealed interface StrengthLink extends Derivation {
 
   /**
@@ -23,9 +23,9 @@ public sealed interface StrengthLink extends Derivation {
    * How much a test counts in the estimate of the maximum.
    *
    * @param share of the estimate; may be below 0
-   * @param held what was held, if it is one hold
-   * @param setup what was tested
-   * @param date when
+   * @param held the hold, if it was a single one
+   * @param setup the setup tested
+   * @param date the day
    */
   record TestShare(double share, Optional<Held> held, Setup setup, LocalDate date)
       implements StrengthLink {
@@ -62,12 +62,86 @@ public sealed interface StrengthLink extends Derivation {
   }
 
   /**
+   * Tests from before an injury count with a share of their load.
+   *
+   * @param share of the load
+   */
+  record BeforeInjury(double share) implements StrengthLink {
+    @Override
+    public String key() {
+      return "derivation.before-injury";
+    }
+
+    @Override
+    public double value() {
+      return Math.rint(share * 100);
+    }
+
+    @Override
+    public String unit() {
+      return "%";
+    }
+  }
+
+  /**
+   * The part of the lower bound that counts: no more than the last test of the setup showed, or the
+   * last one on a deeper edge.
+   *
+   * @param load that load
+   */
+  record Believed(Load load) implements StrengthLink {
+    @Override
+    public String key() {
+      return "derivation.believed";
+    }
+
+    @Override
+    public double value() {
+      return load.kilograms();
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
+   * What counts of the lower bound while loads follow a higher test week by week.
+   *
+   * @param load what counts
+   * @param allowed what the test allows
+   * @param rise greatest rise in a week, as a share
+   */
+  record FollowsTest(Load load, Load allowed, double rise) implements StrengthLink {
+    @Override
+    public String key() {
+      return "derivation.follows-test";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("allowed", allowed, "percent", Numbers.plain(rise * 100, 1));
+    }
+
+    @Override
+    public double value() {
+      return load.kilograms();
+    }
+
+    @Override
+    public String unit() {
+      return "kg";
+    }
+  }
+
+  /**
    * The best estimate of the maximum.
    *
    * @param load greatest load held for the reference time
    * @param tested true if the setup itself was tested
-   * @param named how many tests are named before
-   * @param others how many more count, with less weight
+   * @param named number of tests listed before
+   * @param others number of further tests, with a smaller share
    */
   record BestEstimate(Load load, boolean tested, int named, int others) implements StrengthLink {
     @Override
@@ -142,11 +216,11 @@ public sealed interface StrengthLink extends Derivation {
   }
 
   /**
-   * A load that failed sooner in a recent test is not prescribed for longer.
+   * A load that failed earlier in a recent test is not prescribed for a longer hold.
    *
    * @param failed the load that failed
-   * @param without what would be prescribed without it
-   * @param days how long ago such a test counts, at most
+   * @param without the load without this limit
+   * @param days days for which such a test counts, at most
    */
   record FailedBefore(Load failed, Load without, int days) implements StrengthLink {
     @Override

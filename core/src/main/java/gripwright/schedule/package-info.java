@@ -1,6 +1,5 @@
 /**
- * What came of a plan for one athlete: dated sessions, weeks and tests, with the loads of every
- * hold.
+ * A compiled plan for one athlete: dated sessions, weeks and tests, with the loads of every hold.
  */
 @NullMarked
 package gripwright.schedule;

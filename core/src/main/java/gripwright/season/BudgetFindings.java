@@ -6,15 +6,15 @@ import gripwright.budget.Overrun;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 
-/** The finding that says why a run was stopped. Stateless. */
+/** Creates the finding about a run that was stopped. Stateless. */
 public final class BudgetFindings {
 
   private BudgetFindings() {}
 
   /**
-   * Returns the finding: an error, so that what was left undone is never taken for whole.
+   * Returns the finding: an error, so that an incomplete result is never taken as complete.
    *
-   * @param place what was being worked on
+   * @param place the place where the run stopped
    */
   public static Finding of(OverBudget stop, ModelPath place) {
     Finding finding = of(stop.overrun(), place);

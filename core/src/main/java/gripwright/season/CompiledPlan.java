@@ -1,6 +1,7 @@
 package gripwright.season;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Injury;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
@@ -19,14 +20,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
- * What came of a plan for one athlete: dated sessions, weeks, tests, and what there is to say about
- * them. Immutable.
+ * A compiled plan for one athlete: dated sessions, weeks, tests, and the findings about them.
+ * Immutable.
  *
  * @param schedule sessions, weeks and tests by date
- * @param timeline what was known of the athlete
- * @param changes what the log's lines since the plan began changed in the days ahead, by date
+ * @param timeline plan and log of the athlete, read together
+ * @param changes changes in the days ahead by the log's lines since the plan began, by date
  * @param findings from planning and rules, in order of place
  */
 public record CompiledPlan(
@@ -38,22 +40,22 @@ public record CompiledPlan(
     findings = List.copyOf(findings);
   }
 
-  /** Returns what was compiled. */
+  /** Returns the plan as written. */
   public Plan plan() {
     return schedule.plan();
   }
 
-  /** Returns for whom it was compiled. */
+  /** Returns the athlete. */
   public Athlete athlete() {
     return schedule.athlete();
   }
 
-  /** Returns what was known of the athlete. */
+  /** Returns the log used. */
   public Log log() {
     return timeline.log();
   }
 
-  /** Returns the sessions by date: those of the past as they were done, then those planned. */
+  /** Returns the sessions by date: past ones as trained, then planned ones. */
   public List<DatedSession> sessions() {
     return schedule.sessions();
   }
@@ -68,12 +70,12 @@ public record CompiledPlan(
     return schedule.retests();
   }
 
-  /** Returns the hard climbing days that fall in the plan, by date. */
+  /** Returns the days of hard climbing within the plan, by date. */
   public List<LocalDate> climbing() {
     return schedule.climbing();
   }
 
-  /** Returns what was planned in the past and not done, by date. */
+  /** Returns past sessions that were planned but not done, by date. */
   public List<MissedSession> missed() {
     return schedule.missed();
   }
@@ -88,6 +90,21 @@ public record CompiledPlan(
     return schedule.sessionsOn(day);
   }
 
+  /** Returns the injuries whose weeks of return after clearance overlap the plan. */
+  public List<Injury> clearances() {
+    return athlete().injuries().stream()
+        .filter(injury -> injury.isReturning(plan().from(), plan().to()))
+        .toList();
+  }
+
+  /**
+   * Returns who supervises one of these sessions: the person it names itself, or the one the plan
+   * names.
+   */
+  public Optional<String> supervisorOf(DatedSession session) {
+    return plan().supervisorOf(session.block(), session.name(), athlete().name());
+  }
+
   /** Returns the last day whose sessions are known; empty if the log covers none of the plan. */
   public Optional<LocalDate> lastKnownDay() {
     return timeline.lastKnownDay();
@@ -98,9 +115,14 @@ public record CompiledPlan(
     return new CompiledPlan(schedule, timeline, changes, others);
   }
 
+  /** Returns this result with a finding before the others. */
+  CompiledPlan withFinding(Finding first) {
+    return withFindings(Stream.concat(Stream.of(first), findings.stream()).toList());
+  }
+
   /**
-   * Returns this result with nothing but one day of it: its sessions, tests, climbing and changes,
-   * and the week that it lies in. Findings stay.
+   * Returns this result reduced to one day: its sessions, tests, climbing and changes, and its
+   * week. Findings stay.
    */
   public CompiledPlan on(LocalDate day) {
     return new CompiledPlan(
@@ -111,8 +133,8 @@ public record CompiledPlan(
   }
 
   /**
-   * Returns the cautions that go with the plan: what each grip it uses calls for, by grip name,
-   * then what holds for every plan.
+   * Returns the cautions of the plan: those of each grip in use, by grip name, then those of every
+   * plan.
    */
   public List<Caution> cautions() {
     SortedMap<String, Grip> grips = new TreeMap<>();
@@ -136,7 +158,7 @@ public record CompiledPlan(
     return findings.stream().noneMatch(Finding::blocks);
   }
 
-  /** Tells whether all days of a place of this plan are past: what stands there has happened. */
+  /** Tells whether all days of a place in this plan are past. */
   public boolean isPast(ModelPath place) {
     return timeline.isPast(place, schedule.weeks());
   }

@@ -4,8 +4,8 @@ import gripwright.finding.Finding;
 import java.util.List;
 
 /**
- * What came of a season: dated sessions for every athlete of every plan, and what there is to say
- * about them. Immutable.
+ * A compiled season: dated sessions for every athlete of every plan, and the findings about them.
+ * Immutable.
  *
  * @param plans by name of the plan, then of the athlete
  * @param findings all findings: those of the plans, and those about logs
@@ -24,7 +24,7 @@ public record CompiledSeason(List<CompiledPlan> plans, List<Finding> findings) {
   }
 
   /**
-   * Returns what came of a plan for an athlete.
+   * Returns the result of a plan for an athlete.
    *
    * @throws IllegalArgumentException if there is no such plan for this athlete
    */

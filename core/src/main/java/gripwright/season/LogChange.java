@@ -5,10 +5,10 @@ import gripwright.schedule.Cause;
 import java.util.List;
 
 /**
- * What a log changed in the days ahead, and why. Immutable.
+ * A change in the days ahead by the log, with its causes. Immutable.
  *
- * @param change what is another than it would be without the log's lines since the plan began
- * @param because why, the most severe first; at least one
+ * @param change difference from the plan without the log's lines since the plan began
+ * @param because causes, the most severe first; at least one
  */
 public record LogChange(PlanChange change, List<Cause> because) {
 

@@ -8,8 +8,6 @@ import gripwright.log.LogEntry;
 import gripwright.planning.placement.Placement;
 import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.Derivation;
-import gripwright.schedule.LoadLink;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.ProgressLink;
 import gripwright.schedule.Schedule;
@@ -19,20 +17,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Says why a schedule that follows from a log differs from the one without it. */
+/** Explains why a schedule with a log differs from the one without it. */
 final class LogReasons {
 
   private final Schedule before;
   private final Schedule after;
   private final LogTimeline timeline;
+  private final ChoiceReasons choices;
 
   LogReasons(Schedule before, Schedule after, LogTimeline timeline) {
     this.before = before;
     this.after = after;
     this.timeline = timeline;
+    this.choices = new ChoiceReasons(before, timeline);
   }
 
-  /** Returns what is another in the days that are not past, by date, each with its reasons. */
+  /** Returns the changes on days that are not past, by date, each with its causes. */
   List<LogChange> changes() {
     List<LogChange> changes = new ArrayList<>();
     for (PlanChange change : PlanChanges.between(before, after)) {
@@ -47,7 +47,9 @@ final class LogReasons {
     return changes;
   }
 
-  /** Tells whether an athlete would see it: a level that the equipment can't build is not seen. */
+  /**
+   * Tells whether an athlete would notice a change, unlike a level that the equipment can't build.
+   */
   private static boolean isFelt(PlanChange change) {
     return !(change instanceof PlanChange.GripStarts)
         && !(change instanceof SessionChange.ExerciseChanged c
@@ -56,6 +58,10 @@ final class LogReasons {
   }
 
   private List<Cause> reasons(PlanChange change) {
+    List<Cause> ofChoice = choices.of(change);
+    if (!ofChoice.isEmpty()) {
+      return ofChoice;
+    }
     if (change instanceof SessionChange.ExerciseChanged changed) {
       return reasons(changed);
     }
@@ -66,14 +72,12 @@ final class LogReasons {
   private List<Cause> reasons(SessionChange.ExerciseChanged changed) {
     PlannedExercise before = changed.before();
     PlannedExercise after = changed.after();
-    List<Cause> reasons = new ArrayList<>();
-    for (Derivation link : after.why()) {
-      if (link instanceof ProgressLink.StepsHeld held) {
-        reasons.addAll(held.causes());
-      } else if (link instanceof LoadLink.Limited limited) {
-        reasons.add(limited.cause());
-      } else if (link instanceof ProgressLink.Returns returns) {
-        reasons.add(returns.cause());
+    List<Cause> reasons = new ArrayList<>(held(after));
+    if (changed.measure() == SessionChange.Measure.SETS && after.mix().isPresent()) {
+      // Grips of one line share its sets, so a limit of one grip limits them all.
+      ChoiceReasons.ofLine(changed.session(), after).forEach(e -> reasons.addAll(held(e)));
+      if (after.scheme().sets() < before.scheme().sets()) {
+        return reasons;
       }
     }
     if (changed.measure() != SessionChange.Measure.LOAD) {
@@ -86,6 +90,12 @@ final class LogReasons {
       reasons.add(new Cause.BodyMass(after.bodyMass()));
     }
     return reasons.isEmpty() ? earned(after) : reasons;
+  }
+
+  private static List<Cause> held(PlannedExercise exercise) {
+    List<Cause> reasons = new ArrayList<>();
+    exercise.why().forEach(link -> reasons.addAll(link.causes()));
+    return reasons;
   }
 
   private static List<Cause> earned(PlannedExercise after) {
@@ -102,7 +112,7 @@ final class LogReasons {
         .reduce((first, second) -> second);
   }
 
-  /** Says what lies so near to a day that it may move a session. */
+  /** Returns causes near enough to a day to move a session. */
   private List<Cause> near(LocalDate day) {
     List<Cause> reasons = new ArrayList<>();
     for (LogEntry.Climbed climbed : timeline.log().of(LogEntry.Climbed.class)) {
@@ -129,7 +139,7 @@ final class LogReasons {
       }
     }
     for (LogEntry.Trained other : timeline.log().of(LogEntry.Trained.class)) {
-      boolean ahead = !timeline.isPast(other.date()); // its own day may not be over
+      boolean ahead = !timeline.isPast(other.date()); // its own day may not be over yet
       if (ahead && isNear(other.date(), day, Placement.HARD_GAP_DAYS)) {
         reasons.add(new Cause.Trained(other.session(), other.date()));
       }

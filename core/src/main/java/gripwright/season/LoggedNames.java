@@ -21,8 +21,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Names of logged sessions that no plan of the athlete has. Lines outside the days of all plans are
- * left alone: they may well be of plans that are no longer kept.
+ * Finds names of logged sessions that are in no plan of the athlete. Lines outside the days of all
+ * plans are ignored, since they may belong to plans that were deleted.
  */
 final class LoggedNames {
 
@@ -34,8 +34,8 @@ final class LoggedNames {
    * Returns advice on each unknown name, at its first line, by name.
    *
    * @param plans all plans of the athlete
-   * @param told names that are reported already
-   * @param meter counts the names that are compared
+   * @param told names that were already reported
+   * @param meter counts the names compared
    */
   static List<Finding> unknown(Log log, Collection<Plan> plans, Set<String> told, Meter meter) {
     Set<String> known = new TreeSet<>();

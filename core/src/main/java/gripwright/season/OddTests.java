@@ -6,6 +6,7 @@ import gripwright.finding.ModelPath;
 import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.hand.Side;
+import gripwright.hand.Structure;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Load;
@@ -13,6 +14,7 @@ import gripwright.quantity.Numbers;
 import gripwright.strength.OutlierTests;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthTest;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +41,28 @@ public final class OddTests {
 
   /** Returns the odd ones among tests, oldest first. */
   public static List<OutlierTests.Odd> among(Athlete athlete, List<StrengthTest> tests) {
-    return new OutlierTests(postures(athlete)).among(tests);
+    return new OutlierTests(postures(athlete))
+        .among(tests).stream().filter(odd -> !isExpected(athlete, odd, tests)).toList();
+  }
+
+  /**
+   * Tells whether an injury of a finger in use explains an odd test: one that is lower while it is
+   * open or within a year of its clearance, or one from before it that is higher than those.
+   */
+  private static boolean isExpected(
+      Athlete athlete, OutlierTests.Odd odd, List<StrengthTest> tests) {
+    Setup setup = odd.test().setup();
+    LocalDate day = odd.test().date();
+    return athlete.injuries().stream()
+        .filter(injury -> injury.structure() != Structure.SKIN)
+        .filter(injury -> setup.grip().fingers().has(injury.finger()))
+        .filter(injury -> injury.side().map(setup.hands().sides()::contains).orElse(true))
+        .anyMatch(
+            injury ->
+                odd.deviations() < 0
+                    ? injury.isNear(day)
+                    : day.isBefore(injury.from())
+                        && tests.stream().anyMatch(other -> injury.isNear(other.date())));
   }
 
   private static Function<Setup, Posture> postures(Athlete athlete) {

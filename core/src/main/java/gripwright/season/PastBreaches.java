@@ -3,15 +3,18 @@ package gripwright.season;
 import gripwright.finding.Finding;
 import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
+import gripwright.finding.Topic;
 import gripwright.finding.WrittenText;
 import gripwright.history.LogTimeline;
+import gripwright.schedule.DatedSession;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Broken rules on days that are past: nobody can keep them any more. */
+/** Adjusts findings about past days, which can no longer be changed. */
 final class PastBreaches {
 
   private static final int DATES_SAID = 6;
@@ -23,8 +26,8 @@ final class PastBreaches {
   }
 
   /**
-   * Returns findings of rules such that what has happened stops nobody: an error about days that
-   * are past is advice, and stays an error for the days ahead.
+   * Returns findings of rules so that the past blocks nothing: an error about past days becomes
+   * advice, or a warning about youth and open injuries, and stays an error for the days ahead.
    */
   static List<Finding> downgraded(List<Finding> findings, Schedule schedule, LogTimeline timeline) {
     if (timeline.lastKnownDay().isEmpty()) {
@@ -45,23 +48,38 @@ final class PastBreaches {
         settled.add(
             finding.withPlaces(ahead.get(0), finding.places().isEmpty() ? List.of() : ahead));
       }
-      settled.add(breach(finding, past));
+      settled.add(breach(finding, past, schedule));
     }
     return settled;
   }
 
-  private static Finding breach(Finding finding, List<ModelPath> past) {
+  private static Finding breach(Finding finding, List<ModelPath> past, Schedule schedule) {
+    boolean grave = finding.isAbout(Topic.YOUTH) || finding.isAbout(Topic.INJURY);
     Finding breach =
-        Finding.advice("plan.past-breach", past.get(0))
+        (grave
+                ? Finding.warning("plan.past-breach", past.get(0))
+                : Finding.advice("plan.past-breach", past.get(0)))
             .with("rule", finding.rule().orElse(finding.code()))
             .with(
                 "message",
                 new WrittenText(String.valueOf(finding.arguments().getOrDefault("message", ""))))
-            .with("dates", dates(past.stream().flatMap(p -> date(p).stream()).distinct().toList()));
+            .with(
+                "dates", dates(past.stream().flatMap(p -> days(p, schedule)).distinct().toList()));
     for (ModelPath place : past) {
       breach = breach.alsoAt(place);
     }
     return breach;
+  }
+
+  /** Returns the day of a place, or the days with a session if it is a week. */
+  private static Stream<LocalDate> days(ModelPath place, Schedule schedule) {
+    Optional<LocalDate> day = date(place);
+    return day.isPresent()
+        ? day.stream()
+        : schedule.sessions().stream()
+            .filter(session -> place.contains(session.path()))
+            .map(DatedSession::date)
+            .sorted();
   }
 
   private static Optional<LocalDate> date(ModelPath place) {

@@ -25,6 +25,7 @@ final class PlanCompiler {
    * the result says what that changed, with reasons.
    *
    * @param timeline the plan, the athlete and what is known of the athlete
+   * @param earlier the result of the athlete's plans that began before this one
    * @param ruleSets all rule sets that are known; the plan names those that apply
    * @param protocols protocols by name, for logged work that the week's plan does not have
    * @param meter counts the work
@@ -33,26 +34,32 @@ final class PlanCompiler {
    */
   static CompiledPlan compile(
       LogTimeline timeline,
+      List<Schedule> earlier,
       List<RuleSet> ruleSets,
       Map<String, Protocol> protocols,
       Meter meter,
       Runnable planned) {
     meter.look();
-    PlanFold.Planned result = new PlanFold(timeline, protocols, meter, planned).plan();
+    PlanFold.Planned result = new PlanFold(timeline, earlier, protocols, meter, planned).plan();
     Schedule schedule = result.schedule();
     List<LogChange> changes = List.of();
     if (timeline.coversPlanDays()) {
       long found = meter.taken(Limit.FINDINGS);
       Schedule before =
-          new PlanFold(timeline.withoutPlanDays(), protocols, meter, meter::look).plan().schedule();
+          new PlanFold(timeline.withoutPlanDays(), earlier, protocols, meter, meter::look)
+              .plan()
+              .schedule();
       meter.giveBack(Limit.FINDINGS, meter.taken(Limit.FINDINGS) - found);
       changes = new LogReasons(before, schedule, timeline).changes();
+      schedule = schedule.besides(before);
     }
     List<Finding> findings = new ArrayList<>(result.findings());
     meter.take(Limit.FINDINGS, (long) Limit.A_FINDING * findings.size());
-    findings.addAll(
+    List<Finding> broken =
         PastBreaches.downgraded(
-            RuleCheck.check(schedule, timeline, ruleSets, meter), schedule, timeline));
+            RuleCheck.check(schedule, timeline, earlier, ruleSets, meter), schedule, timeline);
+    findings.addAll(
+        UnloadedLines.with(broken, result.unloaded(), schedule, timeline, ruleSets, meter));
     ScheduleSize size = ScheduleSize.of(schedule);
     meter.take(Limit.SESSIONS, size.sessions());
     meter.take(Limit.HOLDS, size.holds());

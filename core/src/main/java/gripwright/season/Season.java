@@ -1,8 +1,10 @@
 package gripwright.season;
 
 import gripwright.athlete.Athlete;
+import gripwright.grip.Grip;
 import gripwright.log.Log;
 import gripwright.plan.Block;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Protocol;
@@ -11,7 +13,9 @@ import gripwright.rule.RuleSet;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +24,12 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * Everything that is known of a season: plans, athletes, logs and rule sets. The one way to dated
- * sessions, for plans that were read from text and for plans built in Java. Immutable; compiling is
- * a function of it, and the same season gives the same result.
+ * A season: plans, athletes, logs and rule sets. Dated sessions are compiled from it, both for
+ * plans read from text and for plans built in Java. Immutable; the same season gives the same
+ * result.
  */
 public final class Season {
 
@@ -32,33 +37,46 @@ public final class Season {
   private final SortedMap<String, Athlete> athletes;
   private final SortedMap<String, Log> logs;
   private final SortedMap<String, RuleSet> ruleSets;
-  private final SortedMap<String, Protocol> protocols;
+  private final Definitions definitions;
   private final boolean mistakesLeftOut;
+
+  /**
+   * Definitions other than plans.
+   *
+   * @param protocols by name
+   * @param grips in the order of their names
+   */
+  private record Definitions(SortedMap<String, Protocol> protocols, List<Grip> grips) {
+    Definitions {
+      grips = grips.stream().distinct().sorted(Comparator.comparing(Grip::name)).toList();
+    }
+  }
 
   private Season(
       SortedMap<String, Plan> plans,
       SortedMap<String, Athlete> athletes,
       SortedMap<String, Log> logs,
       SortedMap<String, RuleSet> ruleSets,
-      SortedMap<String, Protocol> protocols,
+      Definitions definitions,
       boolean mistakesLeftOut) {
     this.plans = plans;
     this.athletes = athletes;
     this.logs = logs;
     this.ruleSets = ruleSets;
-    this.protocols = protocols;
+    this.definitions = definitions;
     this.mistakesLeftOut = mistakesLeftOut;
   }
 
   /**
-   * Returns a season. Protocols for logged work that no week's plan has are those of the catalogue
-   * and of the plans.
+   * Returns a season. Protocols for unplanned logged work are those of the catalogue and of the
+   * plans.
    *
    * @param plans plans, each name once
    * @param athletes athletes, each name once
-   * @param logs what is known of them; logs of one athlete are taken together
-   * @param ruleSets rule sets that plans name, each name once; the built-in rules always hold
-   * @throws IllegalArgumentException if a name occurs twice, or a log is of none of the athletes
+   * @param logs logs of the athletes; logs of one athlete are merged
+   * @param ruleSets rule sets that plans name, each name once; the built-in rules always apply
+   * @throws IllegalArgumentException if a name occurs twice, or a log belongs to none of the
+   *     athletes
    */
   public static Season of(
       Collection<Plan> plans,
@@ -68,35 +86,40 @@ public final class Season {
     SortedMap<String, Athlete> byName = byName("athlete", athletes, Athlete::name);
     SortedMap<String, Protocol> protocols = new TreeMap<>();
     StandardProtocols.all().forEach(protocol -> protocols.put(protocol.name(), protocol));
-    plans.forEach(plan -> gather(plan, protocols));
+    List<Grip> grips = new ArrayList<>();
+    plans.forEach(plan -> gather(plan, protocols, grips));
     return new Season(
         byName("plan", plans, Plan::name),
         byName,
         together(logs, byName),
         byName("rule set", ruleSets, RuleSet::name),
-        protocols,
+        new Definitions(protocols, grips),
         false);
   }
 
   /**
-   * Adds the protocols of a plan. Of several with one name the last counts, so that the plan is
-   * gone through from its end; what athletes share is looked at once.
+   * Adds the protocols and the grips of a plan. Of several protocols with one name the last counts,
+   * so the plan is processed from its end; content shared by athletes is processed once.
    */
-  private static void gather(Plan plan, Map<String, Protocol> protocols) {
+  private static void gather(Plan plan, Map<String, Protocol> protocols, List<Grip> grips) {
     Map<String, Protocol> last = new HashMap<>();
+    Set<Grip> own = new HashSet<>();
     Set<SessionPlan.Content> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     for (String athlete : reversed(plan.athletes())) {
       for (Block block : reversed(plan.blocks())) {
         for (SessionPlan session : reversed(block.contentFor(athlete).sessions())) {
           SessionPlan.Content content = session.contentFor(athlete);
           if (seen.add(content)) {
-            reversed(content.exercises())
-                .forEach(e -> last.putIfAbsent(e.protocol().name(), e.protocol()));
+            for (Exercise exercise : reversed(content.exercises())) {
+              last.putIfAbsent(exercise.protocol().name(), exercise.protocol());
+              own.addAll(exercise.target().grips());
+            }
           }
         }
       }
     }
     protocols.putAll(last);
+    grips.addAll(own);
   }
 
   private static <T> List<T> reversed(List<T> list) {
@@ -130,33 +153,47 @@ public final class Season {
   }
 
   /**
-   * Returns this season with other protocols for logged work that no week's plan has.
+   * Returns this season with other protocols for unplanned logged work.
    *
    * @param all all protocols that a log may name
    */
   public Season withProtocols(Collection<Protocol> all) {
-    return new Season(
-        plans, athletes, logs, ruleSets, byName("protocol", all, Protocol::name), mistakesLeftOut);
+    return with(new Definitions(byName("protocol", all, Protocol::name), definitions.grips()));
   }
 
   /**
-   * Returns this season with more of what is known, such as logs from a database.
+   * Returns this season with more grips to check like those of the plans: grips that are only
+   * logged, or defined but not used.
+   */
+  public Season withGrips(Collection<Grip> more) {
+    return with(
+        new Definitions(
+            definitions.protocols(),
+            Stream.concat(definitions.grips().stream(), more.stream()).toList()));
+  }
+
+  private Season with(Definitions other) {
+    return new Season(plans, athletes, logs, ruleSets, other, mistakesLeftOut);
+  }
+
+  /**
+   * Returns this season with further logs, for example from a database.
    *
-   * @throws IllegalArgumentException if a log is of none of the athletes
+   * @throws IllegalArgumentException if a log belongs to none of the athletes
    */
   public Season withLogs(Collection<Log> more) {
     List<Log> all = new ArrayList<>(logs.values());
     all.addAll(more);
     return new Season(
-        plans, athletes, together(all, athletes), ruleSets, protocols, mistakesLeftOut);
+        plans, athletes, together(all, athletes), ruleSets, definitions, mistakesLeftOut);
   }
 
   /**
-   * Returns this season where declarations with mistakes were left out, which are reported already:
-   * an athlete or a rule set that is missing is not reported again.
+   * Returns this season marked as having declarations left out because of reported mistakes: a
+   * missing athlete or rule set is not reported again.
    */
   public Season withMistakesLeftOut() {
-    return new Season(plans, athletes, logs, ruleSets, protocols, true);
+    return new Season(plans, athletes, logs, ruleSets, definitions, true);
   }
 
   /** Compiles every plan for each of its athletes. */
@@ -167,14 +204,13 @@ public final class Season {
   /**
    * Compiles plans for each of their athletes, within the budget of the options.
    *
-   * <p>Before anything is planned, the plans are measured: one that is larger than one plan may be
-   * is left out, and from the first on that is too much together with those before it, all are.
-   * Where the budget is used up later, or the compile is cancelled, it stops: what was compiled
-   * until then is kept, plan by plan and athlete by athlete; the one that was being compiled is
-   * left out, and so are those after it. Each is one finding, an error, so that the season is not
-   * usable.
+   * <p>The sizes of plans are checked first: a plan that is too large by itself is left out, and so
+   * are all plans from the first one on that exceeds the budget together with those before it. If
+   * the budget is used up later, or the compile is cancelled, it stops: everything compiled until
+   * then is kept, by plan and athlete; the current one and those after it are left out. Each case
+   * is one error, so that the season is not usable.
    *
-   * @throws IllegalArgumentException if the options name a plan that is not there
+   * @throws IllegalArgumentException if the options name an unknown plan
    */
   public CompiledSeason compile(SeasonOptions options) {
     Collection<Plan> chosen = options.plan().map(this::named).orElse(plans.values());
@@ -194,9 +230,18 @@ public final class Season {
     return logs.getOrDefault(athlete, Log.empty(athlete));
   }
 
-  /** Returns the plans that an athlete has a part in. */
+  /** Returns the plans for an athlete. */
   List<Plan> plansFor(String athlete) {
     return plans.values().stream().filter(p -> p.athletes().contains(athlete)).toList();
+  }
+
+  Collection<Plan> plans() {
+    return plans.values();
+  }
+
+  /** Returns the names of athletes without a plan. */
+  List<String> athletesWithoutPlan() {
+    return athletes.keySet().stream().filter(name -> plansFor(name).isEmpty()).toList();
   }
 
   Optional<Athlete> athlete(String name) {
@@ -213,7 +258,12 @@ public final class Season {
   }
 
   SortedMap<String, Protocol> protocols() {
-    return protocols;
+    return definitions.protocols();
+  }
+
+  /** Returns the grips of the plans and other defined grips, in order of names. */
+  List<Grip> grips() {
+    return definitions.grips();
   }
 
   /** Tells whether declarations with mistakes were left out. */

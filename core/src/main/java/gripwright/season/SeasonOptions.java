@@ -4,10 +4,10 @@ import gripwright.budget.Budget;
 import java.util.Optional;
 
 /**
- * How a season is compiled. Immutable.
+ * Options for compiling a season. Immutable.
  *
- * @param plan the one plan that is compiled; empty for all
- * @param budget how much work it may take
+ * @param plan the only plan to compile; empty for all
+ * @param budget limits of the work
  */
 public record SeasonOptions(Optional<String> plan, Budget budget) {
 

@@ -13,14 +13,25 @@ import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanSize;
+import gripwright.planning.PlanFold;
+import gripwright.plausibility.Known;
+import gripwright.plausibility.Plausibility;
 import gripwright.rule.RuleCheck;
+import gripwright.schedule.Schedule;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** Compiles a season once, within a budget. Not thread-safe. */
@@ -32,11 +43,17 @@ final class SeasonRun {
   private final Season season;
   private final Collection<Plan> chosen;
   private final Meter meter;
-  private final List<CompiledPlan> compiled = new ArrayList<>();
+
+  /** The result of plans so far, by name of the plan. */
+  private final SortedMap<String, Compiled> compiled = new TreeMap<>();
+
   private final List<Finding> findings = new ArrayList<>();
 
+  /** The result of plans so far, by plan and athlete, whether or not they were chosen. */
+  private final Map<List<String>, Schedule> schedules = new HashMap<>();
+
   /** The athletes so far, in order. */
-  private final Set<String> seen = new LinkedHashSet<>();
+  private final SortedSet<String> seen = new TreeSet<>();
 
   private long weeksPlanned;
   private long weeks;
@@ -51,19 +68,50 @@ final class SeasonRun {
   }
 
   CompiledSeason compile() {
+    List<Finding> last = new ArrayList<>();
     try {
       meter.look();
-      for (Plan plan : fitting()) {
+      List<Plan> fitting = fitting();
+      if (chosen.isEmpty() || !fitting.isEmpty()) {
+        season.grips().stream().map(OddGrips::of).forEach(this::keep);
+      }
+      for (Plan plan : byDate(fitting)) {
         compile(plan);
+      }
+      if (chosen.size() == season.plans().size()) {
+        seen.addAll(season.athletesWithoutPlan());
       }
       for (String athlete : seen) {
         place = ModelPath.of("log", athlete);
-        findings.addAll(unknownNames(athlete));
+        last.addAll(unknownNames(athlete));
+        meter.look();
+        season.athlete(athlete).map(this::doubts).ifPresent(last::addAll);
       }
     } catch (OverBudget stop) {
-      findings.add(BudgetFindings.of(stop, place));
+      last.add(BudgetFindings.of(stop, place));
     }
-    return new CompiledSeason(compiled, findings);
+    gatherFindings();
+    findings.addAll(last);
+    return new CompiledSeason(allCompiled(), findings);
+  }
+
+  /** The result of one plan, for one athlete after another, and its findings. */
+  private record Compiled(List<CompiledPlan> plans, List<Finding> findings) {}
+
+  /** Returns plans in the order in which they begin, since each is held to those before it. */
+  private static List<Plan> byDate(Collection<Plan> plans) {
+    return plans.stream()
+        .sorted(Comparator.comparing(Plan::from).thenComparing(Plan::name))
+        .toList();
+  }
+
+  private List<CompiledPlan> allCompiled() {
+    return compiled.values().stream().flatMap(c -> c.plans().stream()).toList();
+  }
+
+  /** Adds the findings of the plans, by name, to those about the season. */
+  private void gatherFindings() {
+    compiled.values().forEach(c -> findings.addAll(c.findings()));
   }
 
   /**
@@ -108,7 +156,9 @@ final class SeasonRun {
           weeksPlanned += plan.weeks();
           continue;
         }
-        ofPlan.add(compile(plan, athlete.get()));
+        CompiledPlan result = compile(plan, athlete.get());
+        schedules.put(List.of(plan.name(), name), result.schedule());
+        ofPlan.add(overlap(plan, name).map(result::withFinding).orElse(result));
       }
     } catch (OverBudget stop) {
       keep(plan, ofPlan, true);
@@ -122,14 +172,76 @@ final class SeasonRun {
     CompiledPlan result =
         PlanCompiler.compile(
             LogTimeline.of(plan, athlete, log),
+            earlier(plan, athlete),
             season.ruleSets(),
             season.protocols(),
             meter,
             this::weekPlanned);
-    if (seen.add(athlete.name())) {
-      findings.addAll(OddTests.likely(athlete, log));
-    }
+    keep(
+        Clearances.byNobody(plan, athlete).stream()
+            .filter(finding -> !findings.contains(finding))
+            .toList());
+    seen.add(athlete.name());
     return result;
+  }
+
+  /**
+   * Returns the result of the athlete's plans that began before a plan and that it has to be held
+   * to, by date: those that end not long before it begins, or go on beside it.
+   */
+  private List<Schedule> earlier(Plan plan, Athlete athlete) {
+    LocalDate since = plan.from().minusWeeks(LogTimeline.WEEKS_BACK);
+    return byDate(season.plansFor(athlete.name())).stream()
+        .takeWhile(other -> !other.name().equals(plan.name()))
+        .filter(other -> !other.to().isBefore(since))
+        .flatMap(other -> schedule(other, athlete).stream())
+        .toList();
+  }
+
+  /** Asks whether plans of one athlete over the same weeks are all meant, at the later one. */
+  private Optional<Finding> overlap(Plan plan, String athlete) {
+    List<Plan> beside =
+        byDate(season.plansFor(athlete)).stream()
+            .takeWhile(other -> !other.name().equals(plan.name()))
+            .filter(other -> !other.to().isBefore(plan.from()))
+            .toList();
+    return beside.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Finding.warning("plan.overlap", plan.path().then("for", athlete))
+                .with("athlete", athlete)
+                .with("plans", beside.stream().map(Plan::name).toList())
+                .with("from", plan.from())
+                .with(
+                    "to",
+                    beside.stream()
+                        .map(Plan::to)
+                        .map(day -> day.isAfter(plan.to()) ? plan.to() : day)
+                        .max(Comparator.naturalOrder())
+                        .orElseThrow()));
+  }
+
+  /** Returns the result of a plan; nothing of one that is too large or begins before birth. */
+  private Optional<Schedule> schedule(Plan plan, Athlete athlete) {
+    List<String> key = List.of(plan.name(), athlete.name());
+    if (!schedules.containsKey(key) && fits(plan) && !plan.from().isBefore(athlete.born())) {
+      LogTimeline timeline = LogTimeline.of(plan, athlete, season.log(athlete.name()));
+      schedules.put(
+          key,
+          new PlanFold(timeline, earlier(plan, athlete), season.protocols(), meter, meter::look)
+              .plan()
+              .schedule());
+    }
+    return Optional.ofNullable(schedules.get(key));
+  }
+
+  private boolean fits(Plan plan) {
+    try {
+      PlanSize.of(plan).requireWithin(meter);
+      return true;
+    } catch (OverBudget tooLarge) {
+      return false;
+    }
   }
 
   private void weekPlanned() {
@@ -137,10 +249,17 @@ final class SeasonRun {
     meter.progress(Stage.PLANNING, weeksPlanned, weeks);
   }
 
-  /** Keeps what came of a plan; where it is not all, an unused waiver may be one that is used. */
+  /** Keeps what there is to say of one thing. */
+  private void keep(List<Finding> some) {
+    meter.take(Limit.FINDINGS, (Limit.A_FINDING + 1L) * some.size());
+    findings.addAll(some);
+  }
+
+  /** Keeps the result of a plan; where it is not all, an unused waiver may be one that is used. */
   private void keep(Plan plan, List<CompiledPlan> ofPlan, boolean stopped) {
     List<CompiledPlan> together = acrossAthletes(ofPlan);
-    compiled.addAll(together);
+    List<Finding> ofAll = new ArrayList<>();
+    compiled.put(plan.name(), new Compiled(together, ofAll));
     boolean allKnown =
         !season.mistakesLeftOut()
             || (ofPlan.size() == plan.athletes().size() && season.hasRuleSetsOf(plan));
@@ -148,7 +267,7 @@ final class SeasonRun {
         .flatMap(result -> result.findings().stream())
         .filter(f -> allKnown || f.topic().filter(NEEDS_ALL::contains).isEmpty())
         .filter(f -> !stopped || !f.isAbout(Topic.UNUSED_WAIVER))
-        .forEach(findings::add);
+        .forEach(ofAll::add);
   }
 
   private Optional<Finding> unknown(Plan plan, String athlete) {
@@ -161,10 +280,26 @@ final class SeasonRun {
                 .with("name", athlete));
   }
 
+  /** Returns what can hardly be of what is written of an athlete; what is doubtful once, once. */
+  private List<Finding> doubts(Athlete athlete) {
+    Log log = season.log(athlete.name());
+    List<Schedule> schedules =
+        allCompiled().stream()
+            .filter(plan -> plan.athlete().name().equals(athlete.name()))
+            .map(CompiledPlan::schedule)
+            .toList();
+    List<Finding> doubts =
+        Doubts.with(
+            OddTests.likely(athlete, log),
+            Plausibility.of(new Known(athlete, log, season.plansFor(athlete.name()), schedules)));
+    meter.take(Limit.FINDINGS, (long) Limit.A_FINDING * doubts.size());
+    return doubts;
+  }
+
   /** Reports logged sessions that no plan has, where no plan has reported them. */
   private List<Finding> unknownNames(String athlete) {
     Set<String> reported = new HashSet<>();
-    compiled.stream()
+    allCompiled().stream()
         .filter(plan -> plan.athlete().name().equals(athlete))
         .flatMap(plan -> plan.findings().stream())
         .filter(finding -> finding.isAbout(Topic.UNPLANNED_SESSION))

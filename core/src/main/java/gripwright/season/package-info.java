@@ -1,4 +1,4 @@
-/** The one way into planning: plans, athletes, logs and rules in, compiled plans out. */
+/** The entry point of planning: plans, athletes, logs and rules in, compiled plans out. */
 @NullMarked
 package gripwright.season;
 

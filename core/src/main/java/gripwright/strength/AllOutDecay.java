@@ -9,8 +9,8 @@ import org.hipparchus.optim.univariate.SearchInterval;
 import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /**
- * How the loads of an all-out series fall: an exponential by least squares. For each time constant
- * its height and asymptote follow from a straight line; the time constant is searched for.
+ * Fits an exponential to the falling loads of an all-out series by least squares. For each time
+ * constant, height and asymptote follow from a linear fit; the time constant is found by search.
  */
 final class AllOutDecay {
 
@@ -31,7 +31,7 @@ final class AllOutDecay {
     this.cycle = (series.work().toNanos() + series.rest().toNanos()) / 1e9;
   }
 
-  /** Returns the asymptote in kg; empty if the loads don't fall, or too slowly to tell. */
+  /** Returns the asymptote in kg; empty if the loads don't fall, or too slowly for an estimate. */
   static Optional<Double> asymptote(StrengthTest.Series series) {
     if (series.means().size() < 3) {
       return Optional.empty();

@@ -7,17 +7,17 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * The load that could be kept up for long, and the impulse there is above it. What these numbers
- * are depends on how they were found, so the definition goes with them: two definitions in one
- * paper differ by 3.3 of 20.1 kg in the same twelve people, and the first was held for 440 s only
- * (Balas J et al. 2024, Eur J Appl Physiol 124(9):2787-2798).
+ * The load that can be sustained for long, and the impulse available above it. These numbers depend
+ * on how they were measured, so the definition is part of the result: two definitions in one paper
+ * differ by 3.3 of 20.1 kg in the same twelve people, and the first was held for 440 s only (Balas
+ * J et al. 2024, Eur J Appl Physiol 124(9):2787-2798).
  *
  * <p>Critical force repeats badly from day to day: 21 % for the force at the end of a series and 13
- * % for the impulse (McClean ZJ et al. 2023, Int J Exerc Sci 16(4):912-923). The spreads say so;
- * for the mean of the last holds, of which none is published, they are taken over. The time since
- * the test adds to them as it does in the {@link StrengthMap}. Immutable.
+ * % for the impulse (McClean ZJ et al. 2023, Int J Exerc Sci 16(4):912-923). The spreads include
+ * this; for the mean of the last holds, where nothing is published, the same values are used. The
+ * time since the test adds to them as it does in the {@link StrengthMap}. Immutable.
  *
- * @param definition how it was found
+ * @param definition how it was measured
  * @param force critical force
  * @param impulseKgS impulse above it, in kg s, above 0; 1 kg s is 9.80665 N s
  * @param impulseSpread standard deviation of the impulse, as a share of it
@@ -36,15 +36,18 @@ public record CriticalForce(
     Objects.requireNonNull(force, "force");
   }
 
-  /** How a critical force was found. */
+  /** How a critical force was measured. */
   public enum Definition {
     /** Mean load of the last three holds of an all-out series. */
     MEAN_OF_LAST_THREE,
     /** Load at the end of the last three holds of an all-out series, as a mean. */
     END_OF_LAST_THREE,
-    /** What the loads of all holds of an all-out series tend to: an exponential's asymptote. */
+    /** The asymptote of an exponential fitted to the loads of all holds of an all-out series. */
     ASYMPTOTE,
-    /** Where load by time of unbroken holds levels off: the load less impulse by time. */
+    /**
+     * The level that load approaches over the time of unbroken holds: load less impulse divided by
+     * time.
+     */
     HOLDS_TO_FAILURE
   }
 
@@ -61,18 +64,21 @@ public record CriticalForce(
   public static final double TIMES_APART = 2;
 
   /**
-   * The shortest unbroken hold that counts, in seconds: load by time of shorter ones lies below
-   * what the hyperbola says. The library's own choice.
+   * The shortest unbroken hold that counts, in seconds: the loads of shorter ones lie below the
+   * hyperbola. The library's own choice.
    */
   public static final double SHORTEST_HOLD_SECONDS = 30;
 
   private static final int LAST = 3;
 
-  /** The share of the three holds before that the last three reach where load has levelled off. */
+  /**
+   * The last three holds must reach this share of the three before, for the load to count as
+   * levelled off.
+   */
   private static final double LEVELLED = 0.95;
 
   /**
-   * Finds critical force by the mean loads of an all-out series.
+   * Calculates critical force from the mean loads of an all-out series.
    *
    * @param series the series
    * @param definition {@link Definition#MEAN_OF_LAST_THREE}, as published, or {@link
@@ -93,7 +99,8 @@ public record CriticalForce(
   }
 
   /**
-   * Finds critical force by the load at the end of the last three holds of an all-out series.
+   * Calculates critical force from the load at the end of the last three holds of an all-out
+   * series.
    *
    * @param series the series
    * @param ends load at the end of each hold, in order
@@ -108,22 +115,22 @@ public record CriticalForce(
   }
 
   /**
-   * Finds critical force by unbroken holds: weighted least squares of load over the inverse of
-   * time.
+   * Calculates critical force from unbroken holds: weighted least squares of load over the inverse
+   * of time.
    *
    * @param efforts greatest loads by time, in any order; those shorter than {@link
    *     #SHORTEST_HOLD_SECONDS} or longer than 10 min are left out
-   * @return empty if there are fewer than two, they are not {@link #TIMES_APART} times apart, or
-   *     they, or the time since, leave critical force or impulse too uncertain
+   * @return empty if there are fewer than two, their times do not differ by a factor of {@link
+   *     #TIMES_APART}, or they, or the time since, leave critical force or impulse too uncertain
    */
   public static Optional<CriticalForce> ofHolds(Collection<Effort> efforts) {
     return CriticalHold.fit(efforts).map(CriticalHold::critical);
   }
 
   /**
-   * Returns this critical force as it counts later: the spreads of force and impulse grow.
+   * Returns this critical force for a later day, with larger spreads of force and impulse.
    *
-   * @param drift what may have been gained or lost since, see {@link StrengthMap#drift}
+   * @param drift the possible change since, see {@link StrengthMap#drift}
    */
   public CriticalForce aged(double drift) {
     return new CriticalForce(
@@ -173,7 +180,7 @@ public record CriticalForce(
   }
 
   /**
-   * Returns how long a load can be held above critical force: impulse by the load above it.
+   * Returns how long a load can be held above critical force: impulse divided by the load above it.
    *
    * @param load total load
    * @return seconds; infinite at critical force and below

@@ -15,12 +15,12 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOpti
 import org.hipparchus.util.Pair;
 
 /**
- * The force-time curve of unbroken holds by critical force: load is critical force plus impulse by
- * time. Fitted by least squares, each load weighted by the inverse of its variance, with the
- * covariance that goes with these weights; of so few holds the scatter tells nothing.
+ * The force-time curve of unbroken holds by critical force: load is critical force plus impulse
+ * divided by time. Fitted by least squares, each load weighted by the inverse of its variance, with
+ * the covariance that follows from these weights; with so few holds the scatter can't be used.
  *
- * <p>What was gained or lost since the newest hold is the same for all of them, so it scales the
- * curve; what was before it counts to each hold's own variance.
+ * <p>The change in strength since the newest hold is common to all holds, so it scales the curve;
+ * earlier changes add to each hold's own variance.
  *
  * @param critical critical force and impulse
  * @param variances of force and impulse and their covariance, in kg and s
@@ -28,8 +28,8 @@ import org.hipparchus.util.Pair;
 record CriticalHold(CriticalForce critical, RealMatrix variances) implements ForceTime {
 
   /**
-   * The largest spread with which force and impulse count as known; below it the ends of the
-   * interval fall with time as the best estimate does. The library's own choice.
+   * The largest spread of a usable force and impulse; below it the ends of the interval fall with
+   * time like the best estimate. The library's own choice.
    */
   private static final double LARGEST_SPREAD = 0.4;
 
@@ -129,13 +129,13 @@ record CriticalHold(CriticalForce critical, RealMatrix variances) implements For
 
   @Override
   public LoadEstimate load(double seconds) {
-    if (!serves(seconds)) {
+    if (!isValidFor(seconds)) {
       throw new IllegalArgumentException("not a time from 30 s to 10 min: " + seconds + " s");
     }
     return estimate(1 / seconds);
   }
 
-  /** Returns the load by the inverse of its time. */
+  /** Returns the load as a function of the inverse of time. */
   private LoadEstimate estimate(double pace) {
     double best = critical.force().best().kilograms() + critical.impulseKgS() * pace;
     double variance =

@@ -1,25 +1,26 @@
 package gripwright.strength;
 
+import gripwright.athlete.Equipment;
 import gripwright.quantity.Length;
 import java.util.Objects;
 
 /**
- * What the depth of an edge does to the greatest load.
+ * The effect of edge depth on the greatest load.
  *
- * <p>Load goes with depth to a power: {@link #FLATTEST} with the middle joints at 90 deg or more,
- * {@link #STEEPEST} at 45 deg or less, linear in between; beyond 40 mm it rises no more. The powers
- * are the library's own choice. What is published is the envelope (over 10 to 40 mm and three grips
- * the means rise with depth and differ by no more than 575.7 / 350.8, which is a power of 0.36; the
- * shape depends on the grip: Amca AM et al. 2012, J Sports Sci 30(7):669-677), and that open hand
- * is slightly stronger than half crimp on 23 mm (Current Issues in Sport Science 2025, 85
- * climbers). Below 10 mm the power is extrapolated, and at or below 4.3 mm nothing is reckoned from
- * another edge: force there does not correlate with that on 12.5 mm (Bourne R et al. 2011, J Appl
- * Biomech 27(1):40-50).
+ * <p>Load is proportional to a power of depth: {@link #FLATTEST} with the middle joints at 90 deg
+ * or more, {@link #STEEPEST} at 45 deg or less, linear in between; beyond 40 mm it no longer rises.
+ * The powers are the library's own choice. What is published is the envelope (over 10 to 40 mm and
+ * three grips the means rise with depth and differ by no more than 575.7 / 350.8, which is a power
+ * of 0.36; the shape depends on the grip: Amca AM et al. 2012, J Sports Sci 30(7):669-677), and
+ * that open hand is slightly stronger than half crimp on 23 mm (Current Issues in Sport Science
+ * 2025, 85 climbers). Below 10 mm the power is extrapolated, and at or below 4.3 mm nothing is
+ * estimated from another edge: force there does not correlate with that on 12.5 mm (Bourne R et al.
+ * 2011, J Appl Biomech 27(1):40-50).
  */
 public final class EdgeDepth {
 
-  /** Edges at or below this depth, in millimetres, are not reckoned from others. */
-  public static final double SHALLOWEST_RECKONED = 4.3;
+  /** Edges at or below this depth, in millimetres, are not estimated from others. */
+  public static final double SHALLOWEST_ESTIMATED = 4.3;
 
   /** The power with the middle joints at a right angle or more. */
   public static final double FLATTEST = 0.20;
@@ -33,26 +34,27 @@ public final class EdgeDepth {
   private static final double DEEPEST = 40;
   private static final double OPEN_FLEXION = 45;
   private static final double BENT_FLEXION = 90;
-  private static final double SAME = 0.005;
+  private static final double NOTHING = 0.005;
 
   private EdgeDepth() {}
 
-  /** Tells whether two edges count as one: within 0.005 mm. */
+  /** Tells whether two edges count as one: {@link Equipment#isSameEdge at most 0.2 mm} apart. */
   public static boolean same(Length one, Length other) {
-    return Math.abs(one.millimetres() - other.millimetres()) < SAME;
+    return Equipment.isSameEdge(one, other);
   }
 
-  /** Tells whether load on one edge is reckoned from another. */
-  public static boolean reckons(Length from, Length to) {
+  /** Tells whether the load on one edge can be estimated from another. */
+  public static boolean canEstimate(Length from, Length to) {
     Objects.requireNonNull(from, "from");
     Objects.requireNonNull(to, "to");
-    return same(from, to) || Math.min(from.millimetres(), to.millimetres()) > SHALLOWEST_RECKONED;
+    return Math.abs(from.millimetres() - to.millimetres()) < NOTHING
+        || Math.min(from.millimetres(), to.millimetres()) > SHALLOWEST_ESTIMATED;
   }
 
   /**
    * Returns the power of depth.
    *
-   * @param posture how the fingers lie on an edge of 20 mm
+   * @param posture posture of the fingers on an edge of 20 mm
    */
   public static double power(Posture posture) {
     double bent = (posture.meanFlexion() - OPEN_FLEXION) / (BENT_FLEXION - OPEN_FLEXION);
@@ -60,24 +62,24 @@ public final class EdgeDepth {
   }
 
   /**
-   * Returns what a load on one edge is multiplied by for another.
+   * Returns the factor that converts a load on one edge to another.
    *
    * @param from depth of the edge it was held on
    * @param to depth of the other edge
-   * @param posture how the fingers lie on an edge of 20 mm
+   * @param posture posture of the fingers on an edge of 20 mm
    * @return above 0; non-decreasing in the depth of the other edge
-   * @throws IllegalArgumentException if one is not reckoned from the other
+   * @throws IllegalArgumentException if one can't be estimated from the other
    */
   public static double factor(Length from, Length to, Posture posture) {
-    if (!reckons(from, to)) {
+    if (!canEstimate(from, to)) {
       throw new IllegalArgumentException(
-          "edges at or below " + SHALLOWEST_RECKONED + " mm are not reckoned from others");
+          "edges at or below " + SHALLOWEST_ESTIMATED + " mm are not estimated from others");
     }
     double power = power(posture);
     return Math.exp(logFactor(to, power) - logFactor(from, power));
   }
 
-  /** The logarithm of the load on an edge by that on one of 20 mm. */
+  /** Returns the logarithm of the load on an edge relative to one of 20 mm. */
   static double logFactor(Length edge, double power) {
     return power * Math.log(Math.min(edge.millimetres(), DEEPEST) / PIVOT.millimetres());
   }

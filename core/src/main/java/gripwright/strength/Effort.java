@@ -9,12 +9,12 @@ import java.util.Objects;
  *
  * @param seconds how long, above 0
  * @param load total load, above 0 kg
- * @param drift what may have been gained or lost since, as a standard deviation of the load's
+ * @param drift the possible change in strength since, as a standard deviation of the load's
  *     logarithm, 0 or more; it is the same for all efforts of one day
  */
 public record Effort(double seconds, Load load, double drift) {
 
-  /** The order in which efforts are reckoned, so that the order they come in does not matter. */
+  /** The order of efforts in calculations, so that their input order does not matter. */
   static final Comparator<Effort> ORDER =
       Comparator.comparingDouble(Effort::seconds)
           .thenComparingDouble(effort -> effort.load().kilograms())
@@ -48,7 +48,7 @@ public record Effort(double seconds, Load load, double drift) {
   }
 
   /**
-   * Returns this effort as it counts later.
+   * Returns this effort as it counts on a later day.
    *
    * @param since see {@link StrengthMap#drift}
    */
@@ -56,7 +56,7 @@ public record Effort(double seconds, Load load, double drift) {
     return new Effort(seconds, load, since);
   }
 
-  /** Returns the variance that both have of the time since: that of the newer one. */
+  /** Returns the variance that two efforts share through the time since: that of the newer one. */
   double driftSharedWith(Effort other) {
     double shared = Math.min(drift, other.drift);
     return shared * shared;

@@ -9,25 +9,24 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /**
- * What efforts tell of loads at other places and times, all in logarithms of load.
+ * Estimates loads at other places and times from efforts, all in logarithms of load.
  *
- * <p>The model is linear and Gaussian: a load is the athlete's level, of which nothing is known
- * beforehand (a flat prior), plus the deviation of the place, plus fade times the logarithm of the
- * share that the law allows for the time, plus noise. Fade has the prior mean 1 and the spread
- * {@link StrengthMap#FADE_SPREAD}. So scaling all efforts scales all that is told; variances depend
- * on where and when the efforts were, not on what came out, and one effort more never raises one.
- * Method: universal kriging, by a Cholesky decomposition (Rasmussen CE, Williams CKI 2006, Gaussian
- * Processes for Machine Learning, section 2.7, with infinite prior variance of the level).
+ * <p>The model is linear and Gaussian: a load is the athlete's level with a flat prior, plus the
+ * deviation of the place, plus fade times the logarithm of the share that the law allows for the
+ * time, plus noise. Fade has the prior mean 1 and the spread {@link StrengthMap#FADE_SPREAD}. So
+ * scaling all efforts scales all estimates; variances depend on the place and time of efforts, not
+ * on their loads, and a further effort never raises a variance. Method: universal kriging, by a
+ * Cholesky decomposition (Rasmussen CE, Williams CKI 2006, Gaussian Processes for Machine Learning,
+ * section 2.7, with infinite prior variance of the level).
  *
- * <p>For the curves never to rise with time, fade is not taken below {@link #LEAST_FADE}: where its
- * posterior mean is, all means are those given that fade is at this bound. Variances stay as they
- * are.
+ * <p>To keep curves from rising with time, fade is at least {@link #LEAST_FADE}: if its posterior
+ * mean is lower, all means are conditional on fade at this bound. Variances don't change.
  */
 final class FadeField {
 
   /**
    * The least fade: above {@link LoadEstimate#LOW_DEVIATE} times the prior spread of fade, so that
-   * the low end falls with time as well, however uneven the knowledge is.
+   * the low end falls with time as well, for any distribution of the efforts.
    */
   static final double LEAST_FADE = 0.3;
 
@@ -40,18 +39,18 @@ final class FadeField {
   private final double levelPrecision;
   private final Functional fade;
 
-  /** A linear functional of the unknowns, beside the efforts. */
+  /** A linear functional of the unknowns, with its relation to the efforts. */
   private record Functional(RealVector solved, double level, double variance, RealVector weights) {}
 
   /**
-   * What is known of one place.
+   * The estimate at one place.
    *
    * @param level logarithm of the load at the time where the law's share counts as 1
-   * @param fade how steeply load falls beside the law, 1 for the population
+   * @param fade steepness of the fall relative to the law, 1 for the population
    * @param levelVariance variance of the level
    * @param covariance of level and fade
    * @param fadeVariance variance of fade
-   * @param weights of each effort in the level; they sum to 1
+   * @param weights weight of each effort in the level; they sum to 1
    */
   record Point(
       double level,
@@ -66,8 +65,8 @@ final class FadeField {
    *
    * @param covariance of the efforts' deviations and noise, without level and fade; positive
    *     definite
-   * @param loads logarithm of each load, less what is expected of its place beside the level
-   * @param allowed logarithm of the share that the law allows for each time
+   * @param loads logarithm of each load, less the expected difference of its place from the level
+   * @param allowed logarithm of the law's share for each time
    */
   FadeField(RealMatrix covariance, double[] loads, double[] allowed) {
     int n = loads.length;
@@ -88,7 +87,9 @@ final class FadeField {
     return sum;
   }
 
-  /** A functional with these covariances with the efforts, and 1 or 0 times the level in it. */
+  /**
+   * Returns a functional with these covariances with the efforts, which includes the level or not.
+   */
   private Functional functional(RealVector covariances, double level, double variance) {
     RealVector solved = solver.solve(covariances);
     double missing = level - sum(solved);
@@ -99,11 +100,11 @@ final class FadeField {
   }
 
   /**
-   * Returns what is known of a place.
+   * Returns the estimate at a place.
    *
-   * @param covariances of its deviation with that of each effort
-   * @param variance of its deviation
-   * @param expected what is expected of the place beside the level
+   * @param covariances covariances of its deviation with that of each effort
+   * @param variance variance of its deviation
+   * @param expected expected difference of the place from the level
    */
   Point at(double[] covariances, double variance, double expected) {
     RealVector toEfforts = new ArrayRealVector(covariances);

@@ -10,8 +10,7 @@ import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
 /**
- * A force-time curve that follows a published law, its share raised to a power of the athlete's
- * own.
+ * A force-time curve that follows a published law, with its share raised to an individual power.
  *
  * @param law the law
  * @param point level and fade
@@ -23,7 +22,7 @@ record FadingForce(EnduranceLaw law, FadeField.Point point) implements ForceTime
 
   static Optional<ForceTime> fit(EnduranceLaw law, Collection<Effort> efforts) {
     List<Effort> served = new ArrayList<>(efforts);
-    served.removeIf(effort -> !law.serves(effort.seconds()));
+    served.removeIf(effort -> !law.isValidFor(effort.seconds()));
     served.sort(Effort.ORDER);
     if (served.isEmpty()) {
       return Optional.empty();
@@ -44,8 +43,8 @@ record FadingForce(EnduranceLaw law, FadeField.Point point) implements ForceTime
   }
 
   /**
-   * Returns the logarithm of the share that a law allows for a time, by what it allows for 7 s, or
-   * for its shortest time where that is longer.
+   * Returns the logarithm of a law's share for a time, relative to its share for 7 s, or for its
+   * shortest time if that is longer.
    */
   static double allowed(EnduranceLaw law, double seconds) {
     return Math.log(law.share(seconds) / anchor(law));
@@ -102,7 +101,7 @@ record FadingForce(EnduranceLaw law, FadeField.Point point) implements ForceTime
     return level(allowed) + deviate * Math.sqrt(Math.max(0, variance(allowed)));
   }
 
-  /** Finds the time at which a curve, which rises with what the law allows, is as wanted. */
+  /** Finds the time at which a curve, which increases with the law's share, reaches a value. */
   private double seconds(DoubleUnaryOperator above) {
     double allowed =
         Rising.zero(above, allowed(law, longestSeconds()), allowed(law, shortestSeconds()));

@@ -5,25 +5,25 @@ import java.util.Collection;
 import java.util.Optional;
 
 /**
- * The greatest load that an athlete holds in one setup by how long it is held, with intervals.
+ * The greatest load that an athlete can hold in one setup, by hold time, with intervals.
  *
- * <p>It serves times from 2 s to 10 min at most, by its form; outside its range it throws rather
- * than extrapolate. Best estimate, low and high end never rise with time. Immutable.
+ * <p>It is valid for times from 2 s to 10 min at most, depending on its form; outside its range it
+ * throws instead of extrapolating. Best estimate, low and high end never rise with time. Immutable.
  */
 public sealed interface ForceTime permits FadingForce, CriticalHold {
 
-  /** The shortest hold any form serves, in seconds. */
+  /** The shortest valid hold of any form, in seconds. */
   double SHORTEST_SECONDS = 2;
 
-  /** The longest hold any form serves, in seconds. */
+  /** The longest valid hold of any form, in seconds. */
   double LONGEST_SECONDS = 600;
 
-  /** The time that a reference maximum is held for, in seconds. */
+  /** The hold time of a reference maximum, in seconds. */
   double REFERENCE_SECONDS = 7;
 
-  /** Which published law gives the curve its shape. */
+  /** The published law behind the shape of a curve. */
   enum Form {
-    /** {@link EnduranceLaw#ROHMERT}; from 2 s to 10 min. What plans use. */
+    /** {@link EnduranceLaw#ROHMERT}; from 2 s to 10 min. Used by plans. */
     ROHMERT,
     /** {@link EnduranceLaw#FREY_LAW_AVIN}; from 48 s to 10 min. */
     POWER_LAW,
@@ -34,17 +34,17 @@ public sealed interface ForceTime permits FadingForce, CriticalHold {
   /**
    * Fits a curve to efforts in one setup.
    *
-   * <p>Rohmert and power law: one effort scales the population's curve. More of them also tell how
-   * steeply this athlete fades beside the population, the exponent of the law's share; it is shrunk
-   * towards 1 by a prior of spread {@link StrengthMap#FADE_SPREAD}, which two or three efforts at
-   * times well apart outweigh. Critical force: two efforts or more at times at least {@value
-   * CriticalForce#TIMES_APART} times apart; no value of a population is published, so nothing is
-   * shrunk. Efforts at times that the form does not serve are left out. The time since an effort
-   * widens the interval and lets newer efforts count for more.
+   * <p>Rohmert and power law: one effort scales the population's curve. Several efforts also
+   * determine how steeply this athlete fades relative to the population, the exponent of the law's
+   * share; it is shrunk towards 1 by a prior of spread {@link StrengthMap#FADE_SPREAD}, which two
+   * or three efforts at clearly different times outweigh. Critical force: two or more efforts with
+   * times that differ by a factor of at least {@value CriticalForce#TIMES_APART}; no population
+   * value is published, so nothing is shrunk. Efforts outside the form's valid times are left out.
+   * The time since an effort widens the interval and gives newer efforts more weight.
    *
    * @param form the law
    * @param efforts greatest loads by time, in any order
-   * @return the curve, or empty if the efforts do not tell it
+   * @return the curve, or empty if the efforts don't determine it
    */
   static Optional<ForceTime> fit(Form form, Collection<Effort> efforts) {
     return switch (form) {
@@ -60,14 +60,14 @@ public sealed interface ForceTime permits FadingForce, CriticalHold {
   }
 
   /**
-   * Returns the greatest load held for 7 s that goes with a maximal voluntary force, by Rohmert's
-   * law: a little less than it.
+   * Returns the greatest load held for 7 s that corresponds to a maximal voluntary force by
+   * Rohmert's law: slightly less.
    */
   static Load referenceOf(Load maximal) {
     return maximal.times(EnduranceLaw.ROHMERT.share(REFERENCE_SECONDS));
   }
 
-  /** Returns the maximal voluntary force that goes with a greatest load held for 7 s. */
+  /** Returns the maximal voluntary force that corresponds to a greatest load held for 7 s. */
   static Load maximalOf(Load reference) {
     return reference.times(1 / EnduranceLaw.ROHMERT.share(REFERENCE_SECONDS));
   }
@@ -75,27 +75,27 @@ public sealed interface ForceTime permits FadingForce, CriticalHold {
   /** Returns the law behind the curve. */
   Form form();
 
-  /** Returns the shortest time it serves, in seconds. */
+  /** Returns the shortest valid time, in seconds. */
   double shortestSeconds();
 
-  /** Returns the longest time it serves, in seconds. */
+  /** Returns the longest valid time, in seconds. */
   double longestSeconds();
 
-  /** Tells whether it serves a time. */
-  default boolean serves(double seconds) {
+  /** Tells whether the curve is valid for a time in seconds. */
+  default boolean isValidFor(double seconds) {
     return seconds >= shortestSeconds() && seconds <= longestSeconds();
   }
 
   /**
    * Returns the greatest load for a time.
    *
-   * @param seconds a time it serves
-   * @throws IllegalArgumentException if it does not serve the time
+   * @param seconds a valid time
+   * @throws IllegalArgumentException if the curve is not valid for the time
    */
   LoadEstimate load(double seconds);
 
   /**
-   * Returns how long a load can be held: where each of the three curves meets it.
+   * Returns how long a load can be held by the estimate and both ends of the interval.
    *
    * @param load total load, above 0 kg
    * @throws IllegalArgumentException if the load is not above 0 kg
@@ -103,8 +103,8 @@ public sealed interface ForceTime permits FadingForce, CriticalHold {
   HoldTime time(Load load);
 
   /**
-   * How long a load can be held, in seconds: 0 if the load is more than the shortest time served
-   * allows, infinite if it can be held beyond the longest.
+   * How long a load can be held, in seconds: 0 if the load is above that of the shortest valid
+   * time, infinite if it can be held beyond the longest.
    *
    * @param low by the low end of the curve
    * @param best by the best estimate
@@ -112,7 +112,10 @@ public sealed interface ForceTime permits FadingForce, CriticalHold {
    */
   record HoldTime(double low, double best, double high) {
 
-    /** Returns what is left after a hold, by the low end; negative if it falls short. */
+    /**
+     * Returns the remaining time in seconds after a hold, by the low end; negative if the hold is
+     * too long.
+     */
     public double reserveSeconds(double hold) {
       return low - hold;
     }

@@ -4,13 +4,12 @@ import gripwright.quantity.Load;
 import java.util.Objects;
 
 /**
- * What is left of the impulse above critical force while loads change: above critical force the
- * difference is used up, below it what is missing comes back exponentially. Never above the whole
- * impulse, 0 at failure.
+ * The remaining impulse above critical force while loads change: above critical force it is used
+ * up, below it it recovers exponentially. At most the whole impulse, and 0 at failure.
  *
  * <p>The form is that of Skiba PF et al. 2012, Med Sci Sports Exerc 44(8):1526-1532, written as a
- * differential equation. Their time of recovery is for cycling and takes watts; no value for
- * fingers is published, so here it is a constant that the caller must know. Immutable.
+ * differential equation. Their recovery time is for cycling and in terms of watts; no value for
+ * fingers is published, so here the caller supplies a constant. Immutable.
  *
  * @param critical critical force and the whole impulse
  * @param recoverySeconds time constant of recovery, above 0
@@ -34,9 +33,9 @@ public record ImpulseBalance(CriticalForce critical, double recoverySeconds) {
   }
 
   /**
-   * Returns what is left after a load.
+   * Returns the impulse left after a load.
    *
-   * @param left what was left before, in kg s, 0 to the whole impulse
+   * @param left the impulse left before, in kg s, 0 to the whole impulse
    * @param load the load; zero for a rest
    * @param seconds how long, 0 or more
    * @return in kg s, 0 to the whole impulse
@@ -50,8 +49,8 @@ public record ImpulseBalance(CriticalForce critical, double recoverySeconds) {
   }
 
   /**
-   * Returns the time constant of recovery in cycling: {@code 546 exp(-0.01 D) + 316} s. It has no
-   * meaning for loads or forces; it stands here to compare with.
+   * Returns the time constant of recovery in cycling: {@code 546 exp(-0.01 D) + 316} s. It doesn't
+   * apply to loads or forces and is here for comparison only.
    *
    * @param wattsBelow critical power less the mean power below it, in watts
    */

@@ -5,14 +5,14 @@ import java.util.Objects;
 import org.hipparchus.special.Erf;
 
 /**
- * A load with its interval: its logarithm is taken as normal.
+ * A load with its interval, with a normal distribution of its logarithm.
  *
  * @param best best estimate, the median
  * @param spread standard deviation of the logarithm, 0 or more
  */
 public record LoadEstimate(Load best, double spread) {
 
-  /** How far the 20th percentile lies below the middle of a standard normal distribution. */
+  /** Distance of the 20th percentile below the mean of a standard normal distribution. */
   public static final double LOW_DEVIATE = 0.8416212335729143;
 
   /**
@@ -33,7 +33,7 @@ public record LoadEstimate(Load best, double spread) {
         Load.ofKilograms(Math.exp(logarithm)), Math.sqrt(Math.max(0, variance)));
   }
 
-  /** Returns the 20th percentile: what loads are prescribed from. */
+  /** Returns the 20th percentile, from which loads are prescribed. */
   public Load low() {
     return best.times(Math.exp(-LOW_DEVIATE * spread));
   }

@@ -17,27 +17,28 @@ import java.util.function.Function;
  * Tests that the athlete's other tests speak against: each is predicted from those before and after
  * it, as far away in time as they are, and counts as odd where it lies more than {@value
  * #MOST_DEVIATIONS} standard deviations from that. The oddest is taken out first and the others are
- * looked at again without it, so that one slip of the pen does not make its neighbours odd.
+ * looked at again without it, so that one slip of the pen does not make its neighbours odd. Two
+ * tests of one setup within 10 % on two days are believed, and neither is odd.
  */
 public final class OutlierTests {
 
   /** Standard deviations in the logarithm of load; the library's own choice. */
   public static final double MOST_DEVIATIONS = 3;
 
-  /** Newest tests that are looked at, and nearest ones that each is predicted from. */
+  /** Most tests checked, the newest, and most tests used for a prediction, the nearest. */
   private static final int MOST_TESTS = 40;
 
   private static final int MOST_ROUNDS = 5;
 
-  /** Two tests closer than this are never odd: they repeat to 5.6 % each. */
+  /** Two tests closer than this ratio are never outliers, since each repeats to 5.6 %. */
   private static final double APART = 1.2;
 
   /**
    * A test that does not fit the others.
    *
    * @param test the test
-   * @param expected what the others say of its setup and hold time
-   * @param deviations how far off it is, in standard deviations; negative if it is too low
+   * @param expected the others' estimate for its setup and hold time
+   * @param deviations its difference in standard deviations; negative if it is too low
    */
   public record Odd(StrengthTest test, LoadEstimate expected, double deviations) {
     /** Refuses null. */
@@ -52,7 +53,7 @@ public final class OutlierTests {
   /**
    * Prepares to look at the tests of an athlete.
    *
-   * @param postures how the athlete's own fingers lie in a setup, see {@link Posture#of}
+   * @param postures the posture of the athlete's own fingers in a setup, see {@link Posture#of}
    */
   public OutlierTests(Function<Setup, Posture> postures) {
     Objects.requireNonNull(postures, "postures");
@@ -81,7 +82,7 @@ public final class OutlierTests {
                     > 0);
   }
 
-  /** Returns the odd ones, oldest first. */
+  /** Returns the outliers, oldest first. */
   public List<Odd> among(List<StrengthTest> tests) {
     List<StrengthTest> left =
         new ArrayList<>(
@@ -95,9 +96,10 @@ public final class OutlierTests {
                 .toList());
     List<Odd> odd = new ArrayList<>();
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      // Newest first, so that of two tests that only contradict each other the later is told.
+      // Newest first, so that of two tests that contradict each other the later one is reported.
       Optional<Odd> worst =
           left.stream()
+              .filter(test -> tests.stream().noneMatch(other -> PlausibleTests.alike(other, test)))
               .flatMap(test -> odd(test, left).stream())
               .filter(each -> Math.abs(each.deviations()) > MOST_DEVIATIONS)
               .reduce(
@@ -116,9 +118,9 @@ public final class OutlierTests {
   }
 
   /**
-   * Returns tests without those that are odd, too high, and not confirmed: a second test of the
-   * same setup and hold time, no lower than noise below it, confirms one. Until then loads stay at
-   * what the others support; a test that is too low counts.
+   * Returns tests without unconfirmed outliers that are too high. A second test of the same setup
+   * and hold time, lower by no more than noise, confirms one. Until then loads follow the other
+   * tests; a test that is too low counts.
    */
   public List<StrengthTest> supported(List<StrengthTest> tests) {
     if (!likely(tests)) {
@@ -160,7 +162,7 @@ public final class OutlierTests {
     Effort effort = test.effort().orElseThrow();
     return StrengthMap.of(mirrored, postures, day)
         .curve(test.setup())
-        .filter(curve -> curve.serves(effort.seconds()))
+        .filter(curve -> curve.isValidFor(effort.seconds()))
         .map(curve -> curve.load(effort.seconds()))
         .map(
             expected -> {
@@ -172,7 +174,10 @@ public final class OutlierTests {
             });
   }
 
-  /** A later test tells as much of a day as an earlier one at the same distance. */
+  /**
+   * Returns the mirrored day of a later test, which counts as much as an earlier one at the same
+   * distance.
+   */
   private static LocalDate before(LocalDate day, LocalDate other) {
     return day.minusDays(Math.abs(ChronoUnit.DAYS.between(day, other)));
   }

@@ -6,21 +6,21 @@ import gripwright.grip.Setup;
 import java.util.function.Function;
 
 /**
- * Where a setup lies on the strength map: what is expected of it beside the athlete's level, and
- * how far it goes together with others. All of it in logarithms of load.
+ * The position of a setup on the strength map: its expected difference from the athlete's level,
+ * and its covariance with others, all in logarithms of load.
  *
  * <p>Fewer fingers: the mean of the two views of {@link FingerLoss}, with half their difference as
- * the spread of what is right between them, which is one number for the athlete. Depth: {@link
- * EdgeDepth}, with the power's spread one number as well. What is left is the setup's own: one part
- * goes with likeness in fingers and angles and with nearness in depth, another with the grip and
- * nothing else. Each of the four covariances is positive semi-definite (two are squares, one a
- * product of two that are, one the identity of grips), and so is their sum.
+ * the spread, which is one number for the athlete. Depth: {@link EdgeDepth}, whose power also has
+ * one spread. The rest belongs to the setup: one part is shared by setups with similar fingers,
+ * angles and depth, another is specific to the grip. Each of the four covariances is positive
+ * semi-definite (two are squares, one a product of two that are, one the identity of grips), and so
+ * is their sum.
  *
  * @param grip name of the grip
- * @param posture how the fingers lie
- * @param logDepth logarithm of the depth by that of 20 mm
- * @param expected logarithm of the load by that of four fingers on 20 mm
- * @param lossDoubt half of what the views of lost fingers differ by
+ * @param posture posture of the fingers
+ * @param logDepth logarithm of the depth relative to 20 mm
+ * @param expected logarithm of the load relative to four fingers on 20 mm
+ * @param lossDoubt half the difference between the views of lost fingers
  */
 record Place(String grip, Posture posture, double logDepth, double expected, double lossDoubt) {
 
@@ -33,7 +33,7 @@ record Place(String grip, Posture posture, double logDepth, double expected, dou
     FingerSet fingers = setup.grip().fingers();
     double exclusion = Math.log(FingerLoss.EXCLUSION.capacity(fingers));
     double deficit = Math.log(FingerLoss.FORCE_DEFICIT.capacity(fingers));
-    // The power of depth is asked of one edge for all, so that load never falls with depth.
+    // The power of depth is taken at one edge for all, so that load never falls with depth.
     double power = EdgeDepth.power(postures.apply(setup.withEdge(EdgeDepth.PIVOT)));
     return new Place(
         setup.grip().name(),

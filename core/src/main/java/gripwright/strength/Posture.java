@@ -20,7 +20,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public record Posture(Map<Finger, Angle> flexions) {
 
-  /** What each finger counts for beside the others: its share of a whole-hand grip. */
+  /** The weight of each finger: its share of a whole-hand grip. */
   private static final Map<Finger, Double> WEIGHTS = FingerShares.of(FingerSet.FOUR, 0);
 
   /**
@@ -37,10 +37,9 @@ public record Posture(Map<Finger, Angle> flexions) {
   }
 
   /**
-   * Returns the posture of a grip as the hands that hold take it: the mean where two hands differ.
+   * Returns the posture of a grip on the hands in use: the mean if two hands differ.
    *
-   * @param fits the same grip on each hand that holds, in the nearest pose where a hand does not
-   *     take it
+   * @param fits the same grip on each hand in use, in the nearest pose if a hand can't take it
    * @throws IllegalArgumentException if there is no fit
    */
   public static Posture of(Collection<GripFit> fits) {
@@ -61,7 +60,7 @@ public record Posture(Map<Finger, Angle> flexions) {
     return FingerSet.of(flexions.keySet());
   }
 
-  /** Returns the mean flexion in degrees, each finger by its share of the force. */
+  /** Returns the mean flexion in degrees, weighted by each finger's share of the force. */
   public double meanFlexion() {
     double sum = 0;
     double weight = 0;
@@ -74,10 +73,10 @@ public record Posture(Map<Finger, Angle> flexions) {
   }
 
   /**
-   * Returns how like another posture this one is: over the fingers that both use, what each counts
-   * for times the falloff of the difference in its flexion, by the root of what all fingers of the
-   * one and of the other count for. As the product of two roots it is symmetric, 1 for a posture
-   * with itself, 0 without a common finger, and positive semi-definite for every falloff that is.
+   * Returns the similarity of two postures: over the fingers that both use, the sum of each weight
+   * times the falloff of the difference in flexion, divided by the root of the product of both
+   * total weights. As the product of two roots it is symmetric, 1 for a posture with itself, 0
+   * without a common finger, and positive semi-definite for every falloff that is.
    *
    * @param falloff of the difference in degrees, 0 or more; 1 at 0
    */

@@ -3,12 +3,12 @@ package gripwright.strength;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
-/** Where a function that never falls is 0. */
+/** Finds the zero of a non-decreasing function. */
 final class Rising {
 
   private static final double ACCURACY = 1e-12;
 
-  /** What a value may lack to count as 0. */
+  /** A value this little below 0 counts as 0. */
   private static final double EDGE = 1e-9;
 
   private Rising() {}

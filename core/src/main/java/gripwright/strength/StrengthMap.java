@@ -18,52 +18,51 @@ import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
 /**
- * What an athlete's tests say on one day of the greatest load in every setup, with intervals: a
+ * Estimates the greatest load in every setup on one day from an athlete's tests, with intervals: a
  * Gaussian process over fingers, posture, edge and hold time, in logarithms of load.
  *
- * <p>Nothing is assumed of how strong the athlete is. All tests together tell the level, how
- * steeply load falls with time beside Rohmert's law, and how grips differ from what is expected of
- * them; a test tells most of its own setup and less of others the less they are like it. Old tests
- * count less: what the athlete gained or lost since is unknown and the same for all tests of one
- * age. The interval of a setup without a test is wider, so that what is prescribed of its low end
- * starts light.
+ * <p>Nothing is assumed about the athlete's level. All tests together determine the level, how
+ * steeply load falls with time relative to Rohmert's law, and how grips differ from expectation; a
+ * test counts most for its own setup and less for less similar ones. Old tests count less: the
+ * change in strength since is unknown and the same for all tests of one age. The interval of a
+ * setup without a test is wider, so that loads prescribed from its low end start light.
  *
- * <p>One hand is never reckoned from two, the left never from the right, nor a lift from a hang:
- * each has a map of its own, and so has each edge at or below 4.3 mm. With one test more no
- * interval gets wider; scaling all tests scales all estimates; the order of tests does not matter.
- * The spreads are fixed, so that nothing is fitted but the loads. Immutable if the postures it was
- * given are.
+ * <p>One hand is never estimated from two, the left never from the right, nor a lift from a hang:
+ * each has a map of its own, and so has each edge at or below 4.3 mm. A further test never widens
+ * an interval; scaling all tests scales all estimates; the order of tests does not matter. The
+ * spreads are fixed, so that only the loads are fitted. Immutable if the given postures are.
  */
 public final class StrengthMap {
 
   /**
    * Spread of fade, the power of the law's share, between athletes. The library's own choice: the
-   * hand and grip law of Frey Law and Avin lies within one and a half of it from Rohmert's.
+   * hand and grip law of Frey Law and Avin differs from Rohmert's by less than one and a half of
+   * this spread.
    */
   public static final double FADE_SPREAD = 0.3;
 
   /**
-   * Spread of a setup about what is expected of it, shared by setups that are like it; the
-   * library's own choice, wide on purpose.
+   * Spread of a setup around its expected load, shared by similar setups; the library's own choice,
+   * wide on purpose.
    */
   public static final double SETUP_SPREAD = 0.15;
 
   /**
-   * Spread of a grip that no other grip tells of, however like it is in fingers and angles of the
-   * middle joints: end joints, thumb, skin, practice. The library's own choice. It keeps the first
-   * load of an untested grip below that of a tested one in the same posture.
+   * Spread of a grip that other grips can't explain, however similar their fingers and middle-joint
+   * angles: end joints, thumb, skin, practice. The library's own choice. It keeps the first load of
+   * an untested grip below that of a tested one in the same posture.
    */
   public static final double GRIP_SPREAD = 0.08;
 
   /**
-   * How far apart, in degrees, angles are of little use for each other: the spread of a normal
-   * curve; the library's own choice.
+   * Difference of angles, in degrees, beyond which tests count little for each other: the spread of
+   * a normal curve; the library's own choice.
    */
   public static final double ANGLE_REACH = 30;
 
   /**
    * Spread of the power of depth; the library's own choice: no rise and the steepest rise that the
-   * published envelope allows both lie within three and a half of it.
+   * published envelope allows both lie within three and a half spreads.
    */
   public static final double DEPTH_POWER_SPREAD = 0.08;
 
@@ -76,7 +75,7 @@ public final class StrengthMap {
    */
   public static final double DRIFT_PER_ROOT_MONTH = 0.04;
 
-  /** How many tests a map rests on at most, the newest; the library's own choice. */
+  /** How many tests a map is based on at most, the newest; the library's own choice. */
   public static final int MOST_TESTS = 200;
 
   private static final double TEST_VARIANCE =
@@ -99,7 +98,7 @@ public final class StrengthMap {
     this.fields = fields;
   }
 
-  /** Setups that may tell of each other. */
+  /** Setups whose tests count for each other. */
   private record Region(Hands hands, boolean lifting, long shallow) {
 
     private static final double HUNDREDTHS = 100;
@@ -109,24 +108,24 @@ public final class StrengthMap {
       return new Region(
           setup.hands(),
           setup.lifting(),
-          depth > EdgeDepth.SHALLOWEST_RECKONED ? 0 : Math.round(depth * HUNDREDTHS));
+          depth > EdgeDepth.SHALLOWEST_ESTIMATED ? 0 : Math.round(depth * HUNDREDTHS));
     }
   }
 
-  /** What is known of a setup that was asked for. */
+  /** The estimates of one setup. */
   private record Answer(Estimate maximum, ForceTime curve) {}
 
-  /** A test that tells something. */
+  /** A test that counts. */
   private record Known(StrengthTest test, Effort effort) {}
 
   private record Field(List<Known> tests, List<Place> places, FadeField field) {}
 
   /**
-   * What is known of one setup.
+   * The estimate of one setup.
    *
    * @param load the reference maximum, held for 7 s; loads are prescribed from its low end
    * @param tested true if this very setup was tested
-   * @param basis the tests it rests on, the weightiest first
+   * @param basis the tests behind it, the one with the largest share first
    */
   public record Estimate(LoadEstimate load, boolean tested, List<Weight> basis) {
     /** Copies the tests. */
@@ -136,18 +135,18 @@ public final class StrengthMap {
       basis = List.copyOf(basis);
     }
 
-    /** Returns the test that speaks most for the estimate. */
+    /** Returns the test with the largest share of the estimate. */
     public StrengthTest weightiest() {
       return basis.stream().max(Comparator.comparingDouble(Weight::share)).orElseThrow().test();
     }
   }
 
   /**
-   * What a test counts for in an estimate: by so much of its own change in per cent the estimate
-   * changes.
+   * A test's share of an estimate: a change of the test by 1 % changes the estimate by this share
+   * of 1 %.
    *
    * @param test the test
-   * @param share all shares sum to 1; below 0 where a test speaks for less elsewhere
+   * @param share all shares sum to 1; below 0 if a higher test lowers this estimate
    */
   public record Weight(StrengthTest test, double share) {
     /** Refuses null. */
@@ -157,11 +156,11 @@ public final class StrengthMap {
   }
 
   /**
-   * Draws the map as it is known on a day.
+   * Creates the map of a day.
    *
-   * @param tests in any order; those after the day are not known yet, and those at times outside 2
-   *     s to 10 min tell nothing
-   * @param postures how the athlete's own fingers lie in a setup, see {@link Posture#of}
+   * @param tests in any order; those after the day, and those with times outside 2 s to 10 min, are
+   *     ignored
+   * @param postures the posture of the athlete's own fingers in a setup, see {@link Posture#of}
    * @param day the day
    */
   public static StrengthMap of(
@@ -198,7 +197,7 @@ public final class StrengthMap {
       loads[i] = Math.log(effort.load().kilograms()) - places.get(i).expected();
       allowed[i] = FadingForce.allowed(EnduranceLaw.ROHMERT, effort.seconds());
       for (int j = 0; j <= i; j++) {
-        // Newest first, so that of two tests the former saw less of what is unknown since.
+        // Newest first, so that of two tests the first has less unknown change since.
         double entry =
             places.get(i).covariance(places.get(j))
                 + DRIFT_VARIANCE * months(tests.get(j), day)
@@ -220,7 +219,7 @@ public final class StrengthMap {
    * @param from day of a test
    * @param to a later day, or the same
    * @return standard deviation of the logarithm of load, 0 on the same day
-   * @throws IllegalArgumentException if the days are the wrong way round
+   * @throws IllegalArgumentException if the days are in the wrong order
    */
   public static double drift(LocalDate from, LocalDate to) {
     Objects.requireNonNull(from, "from");
@@ -234,7 +233,7 @@ public final class StrengthMap {
   /**
    * Returns the reference maximum of a setup.
    *
-   * @return empty if no test tells anything about this setup
+   * @return empty if no test counts for this setup
    */
   public Optional<Estimate> maximum(Setup setup) {
     return answer(setup).map(Answer::maximum);
@@ -242,9 +241,9 @@ public final class StrengthMap {
 
   /**
    * Returns the greatest load of a setup by hold time, from 2 s to 10 min, by Rohmert's law and
-   * what the tests tell of this athlete's fade. At 7 s it is the reference maximum.
+   * this athlete's fade from the tests. At 7 s it is the reference maximum.
    *
-   * @return empty if no test tells anything about this setup
+   * @return empty if no test counts for this setup
    */
   public Optional<ForceTime> curve(Setup setup) {
     return answer(setup).map(Answer::curve);

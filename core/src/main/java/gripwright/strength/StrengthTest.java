@@ -25,8 +25,8 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
   }
 
   /**
-   * Returns the effort that counts for the greatest load by time: of a hold to failure the time it
-   * lasted, of a series the best mean. Empty if no load was moved.
+   * Returns the effort behind the greatest load by time: for a hold to failure its duration, for a
+   * series the best mean. Empty if there was no load.
    */
   public Optional<Effort> effort() {
     return effort(result.time(), result.greatest());
@@ -38,30 +38,62 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
         : Optional.empty();
   }
 
+  /**
+   * Returns this test with a share of every load.
+   *
+   * @param share above 0; every load must stay within its range
+   * @throws IllegalArgumentException if one does not
+   */
+  public StrengthTest atShare(double share) {
+    return new StrengthTest(
+        date,
+        setup,
+        result.accept(
+            new Result.Visitor<>() {
+              @Override
+              public Result held(Held held) {
+                return new Held(held.hold(), held.load().times(share));
+              }
+
+              @Override
+              public Result toFailure(ToFailure failure) {
+                return new ToFailure(failure.load().times(share), failure.lasting());
+              }
+
+              @Override
+              public Result series(Series series) {
+                return new Series(
+                    series.work(),
+                    series.rest(),
+                    series.means().stream().map(mean -> mean.times(share)).toList());
+              }
+            }));
+  }
+
   /** What a test measured. */
   public sealed interface Result {
-    /** Returns the time that counts: of the hold, to failure, or of each hold of a series. */
+    /** Returns the time of the hold, the time to failure, or the time of each hold of a series. */
     Duration time();
 
-    /** Returns the greatest load; of a series the best mean. */
+    /** Returns the greatest load; for a series the best mean. */
     Load greatest();
 
-    /** Answers with what a visitor has for this kind of result. */
+    /** Returns what the visitor returns for this kind of result. */
     <R> R accept(Visitor<R> visitor);
 
     /**
-     * One answer for each kind of result.
+     * One method for each kind of result.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> {
-      /** Answers for a load held for a set time. */
+      /** Visits a load held for a set time. */
       R held(Held held);
 
-      /** Answers for a load held to failure. */
+      /** Visits a load held to failure. */
       R toFailure(ToFailure failure);
 
-      /** Answers for repeated all-out holds. */
+      /** Visits repeated all-out holds. */
       R series(Series series);
     }
   }

@@ -17,9 +17,8 @@ public enum TestReliability {
   IMPULSE_ABOVE_END_FORCE(0.132, 0.820);
 
   /**
-   * What a spread is multiplied by to give the least change that is not taken for chance in 95 of
-   * 100 retests: 1.96 times the root of 2. Source: Weir JP 2005, J Strength Cond Res 19(1):231-240
-   * (from memory).
+   * Factor from a spread to the smallest change that exceeds chance in 95 of 100 retests: 1.96
+   * times the root of 2. Source: Weir JP 2005, J Strength Cond Res 19(1):231-240 (from memory).
    */
   public static final double DETECTABLE = 1.96 * Math.sqrt(2);
 

@@ -3,12 +3,13 @@ package gripwright.strength;
 import java.util.Objects;
 
 /**
- * How much of the work on one posture counts for another, from 0 to 1.
+ * How much work in one posture counts for another, from 0 to 1.
  *
- * <p>Over the fingers that both use, each by its share of a whole-hand grip, times what is left of
- * a gain so many degrees away. No study of the fingers was found: this is extrapolated from other
- * joints, and they disagree, which the range says. Symmetric; 1 for the same fingers in the same
- * posture; non-increasing in every angle; 0 without a common finger.
+ * <p>A sum over the fingers that both use, each weighted by its share of a whole-hand grip, times
+ * the part of a gain that remains at their difference in angle. No study of the fingers was found:
+ * this is extrapolated from studies of other joints, whose disagreement gives the range. Symmetric;
+ * 1 for the same fingers in the same posture; non-increasing in every angle; 0 without a common
+ * finger.
  *
  * <ul>
  *   <li>The value: normal in the angle with a spread of {@link #SPREAD_DEGREES}, after knee
@@ -17,7 +18,7 @@ import java.util.Objects;
  *       119(11-12):2465-2476). It meets the mean at 15 deg and lies below the one value at 30.
  *   <li>The low end: nothing beyond 10 deg. Plantar flexors gained at the trained angle and at 5
  *       deg to either side only (Kitai TA, Sale DG 1989, Eur J Appl Physiol 58(7):744-748).
- *   <li>The high end: all of it up to 20 deg, then as the value. Elbow extensors showed no
+ *   <li>The high end: the full gain up to 20 deg, then as the value. Elbow extensors showed no
  *       difference up to 20 deg (Knapik JJ, Mawdsley RH, Ramos MU 1983, J Orthop Sports Phys Ther
  *       5(2):58-65).
  * </ul>
@@ -57,7 +58,10 @@ public record Transfer(double share, double low, double high) {
         trained.likeness(asked, Transfer::leftAtMost));
   }
 
-  /** Tells whether it rests on studies of other joints: all but that of a posture to itself. */
+  /**
+   * Tells whether it is extrapolated from studies of other joints: always, except from a posture to
+   * itself.
+   */
   public boolean extrapolated() {
     return low < 1;
   }

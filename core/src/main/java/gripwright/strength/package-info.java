@@ -1,6 +1,6 @@
 /**
- * Tests of strength, how long a load can be held, what depth and posture do to it, and the map of
- * what all tests together say of every grip.
+ * Tests of strength, how long a load can be held, the effect of depth and posture, and the strength
+ * map that estimates every grip from all tests.
  *
  * <p>Null is never accepted: a {@link NullPointerException} names the argument. A value outside its
  * {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException} that quotes

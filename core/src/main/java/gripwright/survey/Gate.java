@@ -13,49 +13,49 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A built-in rule that stands against a grip, and what the athlete lacks.
+ * A built-in rule that prevents a grip, and what the athlete lacks.
  *
  * @param breach the broken rule
- * @param missing what is missing, one entry each; empty where a rule counts nothing
+ * @param missing what is missing, one entry each; empty if the rule compares no numbers
  */
 public record Gate(Finding breach, List<Missing> missing) {
 
   /** Something that is missing. */
   public sealed interface Missing {
-    /** Answers with what a visitor has for this kind. */
+    /** Returns what the visitor returns for this kind. */
     <R> R accept(Visitor<R> visitor);
 
     /**
-     * One answer for each kind of missing thing.
+     * One method for each kind of missing thing.
      *
-     * @param <R> what is answered
+     * @param <R> the type of result
      */
     interface Visitor<R> {
-      /** Answers for months of training that a grip asks for. */
+      /** Visits months of training that a grip requires. */
       R training(Training missing);
 
-      /** Answers for a climbing level. */
+      /** Visits a climbing level. */
       R level(Level missing);
 
-      /** Answers for months with another grip. */
+      /** Visits months with another grip. */
       R familiarity(Familiarity missing);
 
-      /** Answers for an injury. */
+      /** Visits an injury. */
       R injured(Injured missing);
 
-      /** Answers for months of training that a rule asks for. */
+      /** Visits months of training that a rule requires. */
       R trainingByRule(TrainingByRule missing);
 
-      /** Answers for something else that a rule counts. */
+      /** Visits another value that a rule compares. */
       R counted(Counted missing);
     }
   }
 
   /**
-   * Months of structured finger training that a grip asks for.
+   * Months of structured finger training that a grip requires.
    *
-   * @param months what there is
-   * @param asked what the grip asks for
+   * @param months the athlete's months
+   * @param asked the months the grip requires
    */
   public record Training(double months, double asked) implements Missing {
     @Override
@@ -65,10 +65,10 @@ public record Gate(Finding breach, List<Missing> missing) {
   }
 
   /**
-   * A climbing level that a grip asks for.
+   * A climbing level that a grip requires.
    *
-   * @param ability what there is
-   * @param asked what the grip asks for
+   * @param ability the athlete's level
+   * @param asked the level the grip requires
    */
   public record Level(Ability ability, Ability asked) implements Missing {
     @Override
@@ -78,11 +78,11 @@ public record Gate(Finding breach, List<Missing> missing) {
   }
 
   /**
-   * Months with another grip that a grip asks for.
+   * Months with another grip that a grip requires.
    *
    * @param grip name of the other grip
-   * @param months what there is, 0 or more
-   * @param asked what the grip asks for
+   * @param months the athlete's months, 0 or more
+   * @param asked the months the grip requires
    */
   public record Familiarity(String grip, double months, double asked) implements Missing {
     @Override
@@ -104,10 +104,10 @@ public record Gate(Finding breach, List<Missing> missing) {
   }
 
   /**
-   * Months of structured finger training that a rule asks for.
+   * Months of structured finger training that a rule requires.
    *
-   * @param months what there is, on the day
-   * @param shortfall the comparison that the rule owes to
+   * @param months the athlete's months on the day
+   * @param shortfall the comparison that fails
    */
   public record TrainingByRule(double months, Shortfall shortfall) implements Missing {
     @Override
@@ -117,9 +117,9 @@ public record Gate(Finding breach, List<Missing> missing) {
   }
 
   /**
-   * Something else that a rule counts, such as an edge.
+   * Another value that a rule compares, such as an edge.
    *
-   * @param shortfall the comparison that the rule owes to
+   * @param shortfall the comparison that fails
    */
   public record Counted(Shortfall shortfall) implements Missing {
     @Override
@@ -133,11 +133,11 @@ public record Gate(Finding breach, List<Missing> missing) {
     missing = List.copyOf(missing);
   }
 
-  /** Finds out what is missing where a rule stands against a grip on a day. */
+  /** Returns what is missing if a rule prevents a grip on a day. */
   static Gate of(Finding breach, Grip grip, Athlete athlete, LocalDate day) {
     List<Missing> missing =
         breach.isAbout(Topic.PREREQUISITES)
-            ? needs(grip.needs(), athlete, day)
+            ? needs(grip.allNeeds(), athlete, day)
             : breach.isAbout(Topic.INJURY)
                 ? injuries(grip, athlete, day)
                 : counted(breach, athlete, day);
@@ -205,12 +205,12 @@ public record Gate(Finding breach, List<Missing> missing) {
         .toList();
   }
 
-  /** Months of structured finger training on a day. */
+  /** Returns the months of structured finger training on a day. */
   static double trained(Athlete athlete, LocalDate day) {
     return athlete.trained().monthsOn(day, day);
   }
 
-  /** Months with a grip on a day; 0 for one the athlete has not used. */
+  /** Returns the months with a grip on a day; 0 for a grip the athlete has not used. */
   static double familiar(Athlete athlete, String grip, LocalDate day) {
     return athlete.familiar().stream()
         .filter(f -> f.grip().equals(grip))

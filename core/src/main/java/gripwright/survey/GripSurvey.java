@@ -17,8 +17,10 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Range;
 import gripwright.rule.Gates;
 import gripwright.strength.EdgeDepth;
+import gripwright.strength.KnownLight;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
+import gripwright.strength.UsableTests;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.LumbricalIndex;
 import gripwright.tissue.Slip;
@@ -32,24 +34,25 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
- * Every grip fitted to one athlete's hands on one edge: what the hands take, what it asks of
- * tendons and pulleys at a stated load, and which rules stand against it. Immutable.
+ * Every grip fitted to one athlete's hands on one edge: whether the hands can take it, the load on
+ * tendons and pulleys at a stated load, and which rules prevent it. Immutable.
  *
- * <p>Forces are estimates with intervals, not measurements; {@link TissueLoad} says what they are
- * worth. Rules are asked of a light hold, so that what stands against it stands against any, and of
- * one at the maximum, so that what stands against that alone is a limit.
+ * <p>Forces are estimates with intervals, not measurements; {@link TissueLoad} describes their
+ * reliability. Rules are checked for a light hold, where a broken rule closes the grip, and for a
+ * maximal hold, where a further broken rule is a limit.
  *
  * @param athlete whose hands
- * @param day the day for which rules are asked
+ * @param day the day for which rules are checked
  * @param edge depth of the edge
- * @param total what the two hands hold together; each holds half
+ * @param total load on both hands together; each holds half
  * @param left the left hand
  * @param right the right hand
- * @param rows one row a grip, or one a hand where the two don't hold it alike; the catalogue's
- *     grips come first, crimps before open, split and single ones
- * @param notes rules broken by the athlete whatever the grip
+ * @param rows one row a grip, or one a hand if the two differ; the catalogue's grips come first,
+ *     crimps before open, split and single ones
+ * @param notes rules broken by the athlete with any grip
  */
 public record GripSurvey(
     Athlete athlete,
@@ -61,13 +64,15 @@ public record GripSurvey(
     List<Row> rows,
     List<Gate> notes) {
 
-  /** From here on the rules of youth end, in months. */
+  /** Age in months at which the youth rules end. */
   private static final int YOUTH_MONTHS = 16 * 12;
 
   /** The parameters of every estimate of a survey. */
   public static final TissueModel MODEL = TissueModel.STANDARD;
 
-  /** The catalogue first, crimps before open, split and single grips. */
+  /**
+   * Returns the order of grips: the catalogue first, crimps before open, split and single grips.
+   */
   static Comparator<Grip> order() {
     Map<String, Grip> catalogue = StandardGrips.byName();
     return Comparator.comparing((Grip grip) -> !grip.equals(catalogue.get(grip.name())))
@@ -81,17 +86,16 @@ public record GripSurvey(
   /**
    * A grip on one hand.
    *
-   * @param side which hand; empty if both hold it alike
-   * @param fit how the hand takes it; the left one where both hold it alike
-   * @param load what it asks of tendons and pulleys; in the nearest pose if the hand does not take
-   *     it
-   * @param slips what the other fingers take over when one leaves; empty for a single finger
+   * @param side which hand; empty if both hold it the same way
+   * @param fit the fit of the hand; the left one if both are the same
+   * @param load load on tendons and pulleys; in the nearest pose if the hand can't take it
+   * @param slips the load on the other fingers when one slips off; empty for a single finger
    * @param lumbrical the lumbrical index in mm, with idle fingers relaxed
    * @param lumbricalPulledLow the same with idle fingers pulled into the palm
    * @param gates rules that even a light hold of this grip breaks
    * @param limits further rules that a hold of it at the maximum with load added breaks
    * @param maximum the greatest load of both hands together, held for 7 s, by the athlete's tests;
-   *     empty if they tell nothing of it
+   *     empty without an estimate
    */
   public record Row(
       Optional<Side> side,
@@ -116,7 +120,7 @@ public record GripSurvey(
       return fit.grip();
     }
 
-    /** Tells whether no rule closes the grip to this athlete; warnings close nothing. */
+    /** Tells whether no rule closes the grip to this athlete; warnings don't close a grip. */
     public boolean open() {
       return gates.stream().noneMatch(Gate::closes);
     }
@@ -128,9 +132,9 @@ public record GripSurvey(
   }
 
   /**
-   * Tells whether the stated load is more than the athlete's tests say the grip is held with.
+   * Tells whether the stated load is above the athlete's estimated maximum in the grip.
    *
-   * @return empty if the tests tell nothing of the grip
+   * @return empty without an estimate
    */
   public Optional<Boolean> aboveMaximum(Row row) {
     return row.maximum().map(estimate -> total.compareTo(estimate.load().best()) > 0);
@@ -143,15 +147,14 @@ public record GripSurvey(
   }
 
   /**
-   * Fits grips to an athlete's hands. Time in training counts as written, unless it says from which
-   * day.
+   * Fits grips to an athlete's hands. Time in training counts as written, unless it has a date.
    *
    * @param athlete whose hands
-   * @param log what is known of the athlete, for pain
+   * @param log log of the athlete, for pain
    * @param grips the grips, in any order
    * @param edge depth of the edge, 1 to 200 mm
-   * @param total what the two hands hold together, above 0 and up to 1000 kg
-   * @param day the day for which rules are asked
+   * @param total load on both hands together, above 0 and up to 1000 kg
+   * @param day the day for which rules are checked
    * @throws IllegalArgumentException if the edge is outside 1 to 200 mm, the load is not above 0
    *     and up to 1000 kg, or the log is not the athlete's
    */
@@ -162,8 +165,14 @@ public record GripSurvey(
     Range.LOAD.check(total);
     HandFits fits = new HandFits(athlete.shape(Side.LEFT), athlete.shape(Side.RIGHT));
     Gates rules = new Gates(athlete, log, fits, day);
-    StrengthMap strength =
-        StrengthMap.of(log.tests(), setup -> Posture.of(fits.of(setup).values()), day);
+    Function<Setup, Posture> postures = setup -> Posture.of(fits.of(setup).values());
+    UsableTests usable =
+        new UsableTests(
+            log.tests(),
+            postures,
+            date -> log.bodyMassOn(date).orElse(athlete.bodyMass()),
+            date -> KnownLight.isUnder16(athlete, date));
+    StrengthMap strength = StrengthMap.of(usable.on(day), postures, day);
     List<Row> rows = new ArrayList<>();
     Map<String, Gate> notes = new LinkedHashMap<>();
     for (Grip grip : grips.stream().sorted(order()).toList()) {
@@ -198,7 +207,7 @@ public record GripSurvey(
         List.copyOf(notes.values()));
   }
 
-  /** Tells whether a rule speaks of the grip, and not of the athlete whatever the grip. */
+  /** Tells whether a breach depends on the grip, not on the athlete alone. */
   private static boolean ofGrip(Finding breach) {
     return breach.place().steps().stream().anyMatch(step -> step.kind().equals("exercise"));
   }
@@ -235,7 +244,7 @@ public record GripSurvey(
         maximum);
   }
 
-  /** Tells whether a grip lies alike on both hands, and asks the same of them. */
+  /** Tells whether a grip has the same fit and load on both hands. */
   private static boolean alike(GripFit left, GripFit right) {
     HandShape one = left.pose().shape();
     HandShape other = right.pose().shape();
@@ -256,12 +265,12 @@ public record GripSurvey(
     return drop(left, finger) == drop(right, finger);
   }
 
-  /** A finger's place on the palm counts from the middle finger's knuckle. */
+  /** Returns how far a finger's knuckle is set back from the middle finger's. */
   private static double drop(HandShape shape, Finger finger) {
     return shape.knuckleAlong(Finger.MIDDLE) - shape.knuckleAlong(finger);
   }
 
-  /** Tells whether the hands are alike in every measure. */
+  /** Tells whether the hands are equal in every measure. */
   public boolean alike() {
     return athlete.left().equals(athlete.right());
   }
@@ -280,17 +289,17 @@ public record GripSurvey(
     return Gate.trained(athlete, day);
   }
 
-  /** Tells whether the athlete is under 16 on the day: then no finger training is intensive. */
+  /** Tells whether the athlete is under 16 on the day and must not train fingers intensively. */
   public boolean underSixteen() {
     return athlete.ageInMonths(day) < YOUTH_MONTHS;
   }
 
-  /** Returns what the reader of these rows has to know. */
+  /** Returns the caveats for a reader of these rows. */
   public List<ModelCaveat> reservations() {
     boolean estimated = left.bonesEstimated() || right.bonesEstimated();
     boolean missed = rows.stream().anyMatch(row -> !row.fit().reachable());
     double depth = edge.millimetres();
-    boolean unmodelled = depth <= EdgeDepth.SHALLOWEST_RECKONED;
+    boolean unmodelled = depth <= EdgeDepth.SHALLOWEST_ESTIMATED;
     boolean shallow = !unmodelled && depth < longestPad();
     boolean single = rows.stream().anyMatch(row -> row.load().fingers().size() == 1);
     return List.of(ModelCaveat.values()).stream()
@@ -302,7 +311,7 @@ public record GripSurvey(
         .toList();
   }
 
-  /** The longest end bone, in mm. */
+  /** Returns the length of the longest end bone, in mm. */
   private double longestPad() {
     double longest = 0;
     for (HandShape shape : List.of(left, right)) {

@@ -1,20 +1,20 @@
 package gripwright.survey;
 
-/** What a reader of estimated poses and forces has to know of them. */
+/** A caveat for readers of estimated poses and forces. */
 public enum ModelCaveat {
-  /** What the numbers are. */
+  /** The numbers are estimates. */
   ESTIMATE,
-  /** What is the athlete's own, and what is not. */
+  /** Some bones are estimated, not measured. */
   ESTIMATED_BONES,
-  /** The edge is so shallow that nothing holds of it. */
+  /** The edge is too shallow for the model. */
   UNMODELLED_EDGE,
   /** The pad reaches over the edge: see {@code docs/models/hand.md}. */
   SHALLOW_EDGE,
   /** Where the model refuses too much: see {@code docs/models/hand.md}. */
   WHOLE_PADS,
-  /** Where the model contradicts tests: see {@code docs/models/tissue.md}. */
-  CRIMP_AND_DRAG,
-  /** What breaking loads are worth. */
+  /** Where sources and the model disagree: see {@code docs/models/tissue.md}. */
+  TENDONS,
+  /** Breaking loads are rough. */
   BREAKING_LOAD,
   /** Where the model fails: see {@code docs/models/tissue.md}. */
   SINGLE_FINGER

@@ -1,4 +1,4 @@
-/** Reports on one athlete: every grip on these hands, and what tests say of strength. */
+/** Reports on one athlete: every grip on the athlete's hands, and strength by the tests. */
 @NullMarked
 package gripwright.survey;
 

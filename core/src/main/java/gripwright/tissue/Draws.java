@@ -26,7 +26,7 @@ final class Draws {
   private final List<Map<Finger, Double>> shares = new ArrayList<>();
 
   Draws(GripFit fit, TissueModel model) {
-    variations = Variation.draws(model.seed());
+    variations = Variation.draws(model.stream());
     poses = fit.spread().poses();
     for (int i = 0; i < variations.length; i++) {
       Variation variation = variations[i];
@@ -83,12 +83,12 @@ final class Draws {
   }
 
   /** Returns a finger in the pose of each hand drawn. */
-  FingerStatics[] statics(Finger finger, TissueModel model) {
+  FingerPulleys[] pulleys(Finger finger, TissueModel model) {
     return poses.stream()
         .flatMap(
             pose ->
                 pose.finger(finger).stream()
-                    .map(found -> new FingerStatics(pose.shape(), found, model)))
-        .toArray(FingerStatics[]::new);
+                    .map(found -> new FingerPulleys(pose.shape(), found, model)))
+        .toArray(FingerPulleys[]::new);
   }
 }

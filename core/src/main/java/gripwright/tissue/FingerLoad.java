@@ -20,8 +20,8 @@ import java.util.Arrays;
  * @param fds tension of flexor digitorum superficialis
  * @param a2 force on the second annular pulley
  * @param a4 force on the fourth annular pulley
- * @param a2Use force on A2 by its breaking load in cadavers; the estimate is rough
- * @param a4Use the same for A4
+ * @param a2Utilization force on A2 by its breaking load in cadavers; the estimate is rough
+ * @param a4Utilization the same for A4
  */
 public record FingerLoad(
     Finger finger,
@@ -34,8 +34,8 @@ public record FingerLoad(
     Estimate fds,
     Estimate a2,
     Estimate a4,
-    Estimate a2Use,
-    Estimate a4Use) {
+    Estimate a2Utilization,
+    Estimate a4Utilization) {
 
   private static final double MILLIMETRES_PER_METRE = 1000;
 
@@ -54,21 +54,26 @@ public record FingerLoad(
     }
     double[] shares = new double[Variation.DRAWS];
     Arrays.fill(shares, 1);
-    FingerStatics statics = new FingerStatics(shape, pose, model);
+    FingerPulleys pulleys = new FingerPulleys(shape, pose, model);
     return of(
-        statics, new FingerStatics[] {statics}, 1, newtons, shares, Variation.draws(model.seed()));
+        pulleys,
+        new FingerPulleys[] {pulleys},
+        1,
+        newtons,
+        shares,
+        Variation.draws(model.stream()));
   }
 
   /**
    * Estimates the load on a finger with a share of a load on the hand.
    *
-   * @param statics the finger as it was fitted
+   * @param pulleys the finger as it was fitted
    * @param hands the finger on each of the hands drawn, over and over
    * @param shares its share in each draw
    */
   static FingerLoad of(
-      FingerStatics statics,
-      FingerStatics[] hands,
+      FingerPulleys pulleys,
+      FingerPulleys[] hands,
       double share,
       double newtons,
       double[] shares,
@@ -76,7 +81,7 @@ public record FingerLoad(
     double[][] drawn = new double[7][draws.length];
     for (int i = 0; i < draws.length; i++) {
       double force = shares[i] * newtons;
-      FingerStatics.Forces forces = hands[i % hands.length].forces(draws[i]);
+      FingerPulleys.Forces forces = hands[i % hands.length].forces(draws[i]);
       drawn[0][i] = force;
       drawn[1][i] = forces.fdp() * force;
       drawn[2][i] = forces.fds() * force;
@@ -85,16 +90,16 @@ public record FingerLoad(
       drawn[5][i] = drawn[3][i] / (Pulley.A2.breakingNewtons() * draws[i].capacity(Pulley.A2));
       drawn[6][i] = drawn[4][i] / (Pulley.A4.breakingNewtons() * draws[i].capacity(Pulley.A4));
     }
-    FingerStatics.Forces means = statics.forces(Variation.NONE);
+    FingerPulleys.Forces means = pulleys.forces(Variation.NONE);
     double fingertip = share * newtons;
     double lever = fingertip / MILLIMETRES_PER_METRE;
     return new FingerLoad(
-        statics.finger(),
+        pulleys.finger(),
         Estimate.of(share, shares),
         Estimate.of(fingertip, drawn[0]),
-        statics.moment(Joint.DIP) * lever,
-        statics.moment(Joint.PIP) * lever,
-        statics.moment(Joint.MCP) * lever,
+        pulleys.moment(Joint.DIP) * lever,
+        pulleys.moment(Joint.PIP) * lever,
+        pulleys.moment(Joint.MCP) * lever,
         Estimate.of(means.fdp() * fingertip, drawn[1]),
         Estimate.of(means.fds() * fingertip, drawn[2]),
         Estimate.of(means.a2() * fingertip, drawn[3]),
@@ -115,7 +120,7 @@ public record FingerLoad(
 
   /** Returns the estimated force on a pulley by its breaking load in cadavers. */
   public Estimate use(Pulley pulley) {
-    return pulley == Pulley.A2 ? a2Use : a4Use;
+    return pulley == Pulley.A2 ? a2Utilization : a4Utilization;
   }
 
   /** Returns this finger's load multiplied by a number, 0 or more; the share stays. */
@@ -131,7 +136,7 @@ public record FingerLoad(
         fds.times(factor),
         a2.times(factor),
         a4.times(factor),
-        a2Use.times(factor),
-        a4Use.times(factor));
+        a2Utilization.times(factor),
+        a4Utilization.times(factor));
   }
 }

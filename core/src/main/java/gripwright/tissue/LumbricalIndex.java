@@ -4,6 +4,8 @@ import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
 import gripwright.hand.JointNorms;
+import gripwright.statics.MomentArms;
+import gripwright.statics.Tendon;
 import java.util.EnumMap;
 import java.util.Map;
 

@@ -25,9 +25,9 @@ public enum Pulley {
   }
 
   /**
-   * Returns the mean breaking load in N. Source: Lin GT, Cooney WP, Amadio PC, An KN 1990, J Hand
-   * Surg Br 15(4):429-434; the numbers are from memory and not sure, only their order was seen.
-   * Estimates that rest on them take a spread of 25 %.
+   * Returns the mean breaking load in N. A2: Lin GT, Cooney WP, Amadio PC, An KN 1990, J Hand Surg
+   * Br 15(4):429-434, from memory and not sure; that A2 bears more was seen. A4: the library's own
+   * number, about half of A2's. Estimates that rest on them take a spread of 25 %.
    */
   public double breakingNewtons() {
     return breakingNewtons;

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Estimate of what a fitted grip asks of tendons and pulleys at a load. Immutable.
  *
- * <p>Intervals hold 90 % of {@value Variation#DRAWS} seeded draws over the spread of the parameters
+ * <p>Intervals hold 90 % of {@value Variation#DRAWS} random draws over the spread of the parameters
  * (sampling, not first order) and over the hands of the fit's own spread; the same fit, load and
  * model give the same numbers. Valid for a hand that hangs still with the pads flat on one edge;
  * jumps, pockets that pinch and a thumb on top are outside.
@@ -25,7 +25,7 @@ public final class TissueLoad {
   private final double newtons;
   private final TissueModel model;
   private final Map<Finger, Double> shares;
-  private final Map<Finger, FingerStatics.Forces> best = new EnumMap<>(Finger.class);
+  private final Map<Finger, FingerPulleys.Forces> best = new EnumMap<>(Finger.class);
 
   /** Known once asked for: a plan needs best estimates of many grips, intervals of none. */
   private volatile @Nullable Draws draws;
@@ -33,17 +33,17 @@ public final class TissueLoad {
   private volatile @Nullable List<FingerLoad> fingers;
 
   private TissueLoad(GripFit fit, double newtons, TissueModel model) {
-    this.fit = fit;
+    this.fit = fit.under(model.tendons());
     this.newtons = newtons;
     this.model = model;
-    this.shares = FingerShares.of(fit);
-    for (FingerPose pose : fit.pose().fingers()) {
-      best.put(pose.finger(), statics(pose).forces(Variation.NONE));
+    this.shares = FingerShares.of(this.fit);
+    for (FingerPose pose : this.fit.pose().fingers()) {
+      best.put(pose.finger(), pulleys(pose).forces(Variation.NONE));
     }
   }
 
-  private FingerStatics statics(FingerPose pose) {
-    return new FingerStatics(fit.pose().shape(), pose, model);
+  private FingerPulleys pulleys(FingerPose pose) {
+    return new FingerPulleys(fit.pose().shape(), pose, model);
   }
 
   private Draws draws() {
@@ -57,8 +57,8 @@ public final class TissueLoad {
 
   private FingerLoad load(FingerPose pose) {
     return FingerLoad.of(
-        statics(pose),
-        draws().statics(pose.finger(), model),
+        pulleys(pose),
+        draws().pulleys(pose.finger(), model),
         shares.getOrDefault(pose.finger(), 0.0),
         newtons,
         draws().shares(pose.finger()),
@@ -75,7 +75,8 @@ public final class TissueLoad {
    *
    * @param fit a fitted grip; one that the hand does not take is estimated in its nearest pose
    * @param newtons what this one hand holds, in N, 0 or more
-   * @param model named parameters
+   * @param model named parameters; the pose is solved anew where its tendons are not those of the
+   *     fit
    * @throws IllegalArgumentException if the load is negative or not finite
    */
   public static TissueLoad of(GripFit fit, double newtons, TissueModel model) {
@@ -85,7 +86,7 @@ public final class TissueLoad {
     return new TissueLoad(fit, newtons, model);
   }
 
-  /** Returns the fitted grip. */
+  /** Returns the fitted grip, in the pose that the model's tendons hold. */
   public GripFit fit() {
     return fit;
   }
@@ -123,7 +124,7 @@ public final class TissueLoad {
    * a finger that does not hold. Goes in proportion to the load.
    */
   public double force(Finger finger, Pulley pulley) {
-    FingerStatics.Forces forces = best.get(finger);
+    FingerPulleys.Forces forces = best.get(finger);
     if (forces == null) {
       return 0;
     }
@@ -178,7 +179,7 @@ public final class TissueLoad {
     double[] drawn = new double[variations.length];
     for (int i = 0; i < drawn.length; i++) {
       drawn[i] =
-          variations[i].pipFdpArm()
+          variations[i].statics().pipFdpArm()
               * LumbricalIndex.of(known.flexions(i), model.arms(), idle).millimetres();
     }
     return Estimate.of(LumbricalIndex.of(fit, model.arms(), idle).millimetres(), drawn);

@@ -7,10 +7,10 @@ import java.util.Collection;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** How the facts of a finding are written in a sentence: by their type, the same everywhere. */
+/** Writes the arguments of findings in sentences, in one form for each type. */
 final class Arguments {
 
-  /** Decimals of a bare number; enough for a percentage or a load, few enough to read. */
+  /** Decimals of a bare number; enough for a percentage or a load. */
   private static final int DECIMALS = 2;
 
   private final Wording wording;
@@ -19,7 +19,7 @@ final class Arguments {
     this.wording = wording;
   }
 
-  /** Writes a fact; loads, lengths, angles and dates write themselves, with their units. */
+  /** Returns an argument as text; loads, lengths, angles and dates include their units. */
   String of(Object value) {
     if (value instanceof Message message) {
       return wording.say(message);
@@ -45,7 +45,7 @@ final class Arguments {
         : wording.say("common.no-number");
   }
 
-  /** Writes a time in the unit a coach would use: 90 s, 3 min, 48 h. */
+  /** Returns a time in the unit a coach would use: 90 s, 3 min, 48 h. */
   private static String time(Duration time) {
     long seconds = time.getSeconds();
     boolean whole = time.getNano() == 0;

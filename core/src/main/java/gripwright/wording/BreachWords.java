@@ -1,14 +1,18 @@
 package gripwright.wording;
 
 import gripwright.expression.Shortfall;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
+import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** The numbers behind a broken rule, in words: what it was and what the limit is. */
+/** Writes the numbers of a broken rule: the actual value and the limit. */
 final class BreachWords {
+
+  private static final String CALLED = "breach.called-";
 
   private final Wording wording;
 
@@ -16,7 +20,7 @@ final class BreachWords {
     this.wording = wording;
   }
 
-  /** Returns the rule's message with the numbers, if the rule compares any. */
+  /** Returns the rule's message with its numbers, if it compares any. */
   String sentence(String message, Finding finding) {
     List<Shortfall> missing = new ArrayList<>();
     if (finding.arguments().get("missing") instanceof List<?> all) {
@@ -39,7 +43,7 @@ final class BreachWords {
         Map.of("message", message, "numbers", places ? ofOne(finding, numbers) : numbers));
   }
 
-  /** Says whose numbers they are: those of the worst place, which is the first if none is named. */
+  /** Adds the place of the numbers: the worst place, which is the first if none is named. */
   private String ofOne(Finding finding, String numbers) {
     if (!(finding.arguments().get("worst") instanceof ModelPath worst)) {
       return wording.say("breach.first", Map.of("numbers", numbers));
@@ -55,9 +59,32 @@ final class BreachWords {
         wording.say("breach." + shortfall.bound().word(), Map.of("limit", shortfall.limit()));
     String what = several ? shortfall.what() : "";
     String of = shortfall.of().map(wording::say).orElse("");
-    String was = (what.isEmpty() ? "" : what + " ") + wording.say(shortfall.was());
+    String was = named(what, wording.say(inWords(shortfall.was())));
     String key =
         of.isEmpty() ? (what.isEmpty() && !places ? "breach.was" : "breach.plain") : "breach.of";
     return wording.say(key, Map.of("of", of, "was", was, "bound", bound));
+  }
+
+  private String named(String property, String was) {
+    if (property.isEmpty()) {
+      return was;
+    }
+    return wording
+        .messages()
+        .find(CALLED + property)
+        .map(what -> wording.say("breach.named", Map.of("what", what, "was", was)))
+        .orElse(property + " " + was);
+  }
+
+  /** Says what a share is a share of, where the name of that property tells a coach little. */
+  private Message inWords(Message was) {
+    return was instanceof Clause clause && clause.arguments().get("of") instanceof String of
+        ? clause.with("of", called(of))
+        : was;
+  }
+
+  /** Returns the words for a property inside a sentence, or else its name. */
+  private String called(String property) {
+    return wording.messages().find(CALLED + property).orElse(property);
   }
 }

@@ -22,20 +22,20 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /**
- * A bundle of messages for one locale: templates by key, with the names of facts in braces.
+ * A bundle of messages for one locale: templates by key, with the names of arguments in braces.
  * Immutable and thread-safe.
  *
- * <p>English, which is the bundle of {@link Locale#ROOT}, stands in property files beside this
- * package, one file an area; a file is read when a message of it is first needed. A host brings
- * another language with {@link #of}: it takes {@link #templates()} of English, translates the
- * values, and keeps keys and names in braces.
+ * <p>English, which is the bundle of {@link Locale#ROOT}, is in property files in this package, one
+ * file an area; a file is read when one of its messages is first needed. A host adds another
+ * language with {@link #of}: it takes {@link #templates()} of English, translates the values, and
+ * keeps keys and names in braces.
  */
 public final class Messages {
 
-  /** Files of what is wrong with a text, read together. */
+  /** Files for mistakes in a text, read together. */
   private static final List<String> OF_TEXT = List.of("syntax", "names", "values", "rules");
 
-  /** Files of one word each, with which every key in them begins. */
+  /** Files named by the first word of all their keys. */
   private static final List<String> OF_ONE_WORD =
       List.of(
           "plan",
@@ -45,6 +45,7 @@ public final class Messages {
           "hold",
           "breach",
           "log",
+          "athlete",
           "review",
           "common",
           "term",
@@ -61,7 +62,7 @@ public final class Messages {
           "diff",
           "page");
 
-  /** Areas whose messages are parts of sentences and no findings. */
+  /** Areas whose messages are parts of sentences, not findings. */
   private static final Pattern PART =
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
@@ -85,7 +86,7 @@ public final class Messages {
   }
 
   /**
-   * Returns messages of a host's own. A message that is missing is the English one.
+   * Returns a host's own messages. Missing messages are taken from English.
    *
    * @param locale the locale of dates
    * @param templates templates by key, with the names of {@link #templates()} in braces
@@ -109,7 +110,10 @@ public final class Messages {
     return locale;
   }
 
-  /** Returns a sentence of the catalogue or of a built-in rule; any other as it was written. */
+  /**
+   * Returns the translation of a sentence of the catalogue or of a built-in rule; other sentences
+   * unchanged.
+   */
   String written(String text) {
     if (this == ENGLISH) {
       return text;
@@ -122,7 +126,7 @@ public final class Messages {
     return Optional.ofNullable(of(area(key)).get(key));
   }
 
-  /** Returns all templates by key: what a translation has to have. */
+  /** Returns all templates by key, which a translation must contain. */
   public SortedMap<String, String> templates() {
     TreeMap<String, String> all = new TreeMap<>(of(""));
     OF_ONE_WORD.forEach(area -> all.putAll(of(area)));
@@ -136,7 +140,7 @@ public final class Messages {
     return Collections.unmodifiableSortedSet(codes);
   }
 
-  /** Returns the templates of a key and of all that begin with it and a dot. */
+  /** Returns the templates of a key and of all keys that begin with it and a dot. */
   List<String> variants(String key) {
     List<String> found = new ArrayList<>();
     templates()
@@ -149,7 +153,7 @@ public final class Messages {
     return found;
   }
 
-  /** Returns the area of a key; empty for all that is wrong with a text. */
+  /** Returns the area of a key; empty for mistakes in a text. */
   private static String area(String key) {
     String word = key.substring(0, Math.max(0, key.indexOf('.')));
     return OF_ONE_WORD.contains(word) ? word : "";

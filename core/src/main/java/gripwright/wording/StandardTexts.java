@@ -12,8 +12,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * The sentences of the catalogue and the built-in rules, which are written beside grips and rules
- * and not in a bundle: {@code standard-caution.GRIP.NUMBER} and {@code standard-rule.RULE}.
+ * The sentences of the catalogue and the built-in rules, which are part of the grips and rules and
+ * not in a bundle: {@code standard-caution.GRIP.NUMBER} and {@code standard-rule.RULE}.
  */
 final class StandardTexts {
 
@@ -27,7 +27,7 @@ final class StandardTexts {
     return BY_KEY;
   }
 
-  /** Returns the key of a sentence; the sentence itself if it is of neither. */
+  /** Returns the key of a sentence; the sentence itself if it is not one of these. */
   static String key(String text) {
     return KEYS.getOrDefault(text, text);
   }

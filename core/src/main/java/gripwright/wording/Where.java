@@ -14,10 +14,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Many places in words: the weeks of each block and, while there are few, their days. */
+/** Writes a list of places: athletes, the weeks of each block and, if there are few, their days. */
 final class Where {
 
-  /** With more weeks than this, days are left out and weeks in a row are drawn together. */
+  /** With more weeks than this, days are left out and consecutive weeks are written as ranges. */
   private static final int WEEKS_WITH_DAYS = 6;
 
   /** With more blocks and athletes than this, the rest are counted. */
@@ -32,46 +32,76 @@ final class Where {
         DateTimeFormatter.ofPattern(wording.say("common.day-format"), wording.messages().locale());
   }
 
-  /** A block, and whose; a part that is no help is empty. */
-  private record Group(String athlete, String block) {}
+  /** Weeks by block: {@code base} week 1 and so on. An unknown block is empty. */
+  private static final class Blocks {
+    private final Map<String, SortedMap<Integer, Set<LocalDate>>> byBlock = new LinkedHashMap<>();
 
-  private String lead(Group group) {
-    return (group.athlete().isEmpty()
-            ? ""
-            : wording.say("common.for-athlete", Map.of("athlete", group.athlete())) + " ")
-        + (group.block().isEmpty() ? "" : group.block() + " ");
-  }
-
-  /** Returns the weeks and days among the places; empty if there are none. */
-  Optional<String> inWords(List<ModelPath> places) {
-    boolean manyAthletes = places.stream().map(p -> name(p, "for")).distinct().count() > 1;
-    Map<Group, SortedMap<Integer, Set<LocalDate>>> groups = new LinkedHashMap<>();
-    for (ModelPath place : places) {
+    void add(ModelPath place) {
       Optional<Integer> week = name(place, "week").flatMap(Where::number);
       Optional<LocalDate> date = name(place, "date").flatMap(Where::date);
       if (week.isEmpty() && date.isEmpty()) {
-        continue;
+        return;
       }
-      Group group =
-          new Group(
-              manyAthletes ? name(place, "for").orElse("") : "", name(place, "block").orElse(""));
       Set<LocalDate> dates =
-          groups
-              .computeIfAbsent(group, g -> new TreeMap<>())
+          byBlock
+              .computeIfAbsent(name(place, "block").orElse(""), block -> new TreeMap<>())
               .computeIfAbsent(week.orElse(0), w -> new TreeSet<>());
       date.ifPresent(dates::add);
     }
-    int weeks = groups.values().stream().mapToInt(Map::size).sum();
+  }
+
+  /**
+   * Returns the athletes of the places with their weeks and days; empty if there are neither
+   * athletes nor weeks. Athletes with the same weeks are listed together.
+   */
+  Optional<String> inWords(List<ModelPath> places) {
+    Map<String, Blocks> byAthlete = new LinkedHashMap<>();
+    for (ModelPath place : places) {
+      byAthlete.computeIfAbsent(place.athlete().orElse(""), a -> new Blocks()).add(place);
+    }
+    Map<Map<String, SortedMap<Integer, Set<LocalDate>>>, List<String>> alike =
+        new LinkedHashMap<>();
+    byAthlete.forEach(
+        (athlete, blocks) ->
+            alike.computeIfAbsent(blocks.byBlock, b -> new ArrayList<>()).add(athlete));
+    int weeks = alike.keySet().stream().flatMap(b -> b.values().stream()).mapToInt(Map::size).sum();
     List<String> parts = new ArrayList<>();
-    groups.forEach(
-        (group, byWeek) ->
-            parts.add(lead(group) + (weeks > WEEKS_WITH_DAYS ? runs(byWeek) : withDays(byWeek))));
+    alike.forEach(
+        (blocks, athletes) -> {
+          String when = when(blocks, weeks > WEEKS_WITH_DAYS);
+          List<String> names = athletes.stream().filter(name -> !name.isEmpty()).toList();
+          if (names.isEmpty()) {
+            parts.add(when);
+          } else {
+            parts.add(
+                wording.say(
+                    when.isEmpty() ? "common.of-athlete" : "common.of-athlete-when",
+                    Map.of("athlete", shortened(names), "when", when)));
+          }
+        });
+    parts.removeIf(String::isEmpty);
+    return parts.isEmpty() ? Optional.empty() : Optional.of(shortened(parts));
+  }
+
+  private String when(Map<String, SortedMap<Integer, Set<LocalDate>>> blocks, boolean manyWeeks) {
+    List<String> parts = new ArrayList<>();
+    blocks.forEach(
+        (block, byWeek) ->
+            parts.add(
+                (block.isEmpty() ? "" : block + " ")
+                    + (manyWeeks ? runs(byWeek) : withDays(byWeek))));
+    return shortened(parts);
+  }
+
+  /** Lists the first few and counts the rest. */
+  private String shortened(List<String> all) {
+    List<String> parts = new ArrayList<>(all);
     int more = parts.size() - MOST_GROUPS;
     if (more > 0) {
       parts.subList(MOST_GROUPS, parts.size()).clear();
       parts.add(wording.say("common.and-more", Map.of("count", more)));
     }
-    return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts));
+    return String.join(", ", parts);
   }
 
   private String withDays(SortedMap<Integer, Set<LocalDate>> byWeek) {
@@ -90,7 +120,7 @@ final class Where {
     return String.join(", ", parts);
   }
 
-  /** Writes weeks in a row as one, as in {@code weeks 1 to 4, 6}. */
+  /** Writes consecutive weeks as ranges, as in {@code weeks 1 to 4, 6}. */
   private String runs(SortedMap<Integer, Set<LocalDate>> byWeek) {
     List<Integer> weeks = new ArrayList<>(byWeek.keySet());
     List<String> parts = new ArrayList<>();

@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Puts into words what core says as data, from one bundle of {@link Messages}:
+ * Puts the data of core into words, from one bundle of {@link Messages}:
  *
  * <pre>
  * name.unknown = unknown {kind} `{name}`
@@ -26,10 +26,10 @@ import org.jspecify.annotations.Nullable;
  * name.unknown.label = no {kind} of this name here or in the catalogue
  * </pre>
  *
- * <p>A word in braces is replaced by the argument of that name. A hint, label or {@code message}
- * that ends in the name of an argument is used where the finding has that argument. The sentence of
- * a broken rule is the rule's own message, with what it was and what the limit is. Immutable and
- * thread-safe.
+ * <p>A word in braces is replaced by the argument of that name. A key of a hint, label or {@code
+ * message} that ends in the name of an argument is used if the finding has that argument. The
+ * sentence of a broken rule is the rule's own message, with the actual value and the limit.
+ * Immutable and thread-safe.
  */
 public final class Wording {
 
@@ -46,12 +46,12 @@ public final class Wording {
     this.messages = messages;
   }
 
-  /** Returns the words of the English messages. */
+  /** Returns the wording of the English messages. */
   public static Wording english() {
     return ENGLISH;
   }
 
-  /** Returns the words of a bundle. */
+  /** Returns the wording of a bundle. */
   public static Wording of(Messages messages) {
     return new Wording(messages);
   }
@@ -61,19 +61,22 @@ public final class Wording {
     return messages;
   }
 
-  /** Returns a finding of a model that has no text; file is null and line and column are 0. */
+  /**
+   * Returns a finding with its sentences for a model without text; file is null and line and column
+   * are 0.
+   */
   public ReportedFinding report(Finding finding) {
     return report(finding, null, 0, 0, 0, 0);
   }
 
   /**
-   * Returns a finding as it is shown, with its sentences and its place in a file.
+   * Returns a finding with its sentences and its place in a file.
    *
-   * @param file name of the file; null where there is none
-   * @param line line of its beginning, from 1
-   * @param column column of its beginning, from 1
-   * @param endLine line of its end
-   * @param endColumn column after its end
+   * @param file name of the file; null if there is none
+   * @param line first line, from 1
+   * @param column first column, from 1
+   * @param endLine last line
+   * @param endColumn column after the last character
    */
   public ReportedFinding report(
       Finding finding, @Nullable String file, int line, int column, int endLine, int endColumn) {
@@ -90,7 +93,8 @@ public final class Wording {
         endColumn,
         finding.rule().orElse(null),
         finding.waivedBecause().orElse(null),
-        place.isEmpty() ? null : place);
+        place.isEmpty() ? null : place,
+        finding.athletes());
   }
 
   /** Puts a message into words. */
@@ -140,24 +144,24 @@ public final class Wording {
         .orElse(link.unit());
   }
 
-  /** Writes a fact: a message in words, a number or quantity as it is written everywhere. */
+  /** Returns an argument as text: a message in words, a number or quantity in its usual form. */
   public String fact(Object value) {
     return print.of(value);
   }
 
-  /** Puts a message into words that has no type of its own. */
+  /** Puts a message given by key and arguments into words. */
   public String say(String key, Map<String, Object> arguments) {
     Optional<String> template = messages.find(key);
     assert template.isPresent() : "no wording for " + key;
     return fill(template.orElse(key), key, arguments, UnaryOperator.identity());
   }
 
-  /** Puts a message without facts into words. */
+  /** Puts a message without arguments into words. */
   public String say(String key) {
     return say(key, Map.of());
   }
 
-  /** Returns the sentence that says what is wrong. */
+  /** Returns the sentence of a finding. */
   public String sentence(Finding finding) {
     Object message = finding.arguments().get("message");
     if (message != null && finding.rule().isPresent()) {
@@ -171,8 +175,8 @@ public final class Wording {
   }
 
   /**
-   * Returns what would be right, the places where the mistake shows and the source of a broken
-   * rule, as far as there are any, in one line with semicolons.
+   * Returns the correction, the places of the mistake and the source of a broken rule, as far as
+   * there are any, in one line with semicolons.
    */
   public Optional<String> hint(Finding finding) {
     List<String> parts = new ArrayList<>();
@@ -182,7 +186,7 @@ public final class Wording {
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", parts));
   }
 
-  /** Returns the sentence that says what would be right, if there is one. */
+  /** Returns the sentence on how to correct a finding, if there is one. */
   public Optional<String> advice(Finding finding) {
     return variant(finding, ".hint");
   }
@@ -192,7 +196,7 @@ public final class Wording {
     return variant(finding, ".label");
   }
 
-  /** Returns where a broken rule comes from, if it says. */
+  /** Returns the source of a broken rule, if it has one. */
   public Optional<String> source(Finding finding) {
     return finding.rule().isEmpty()
         ? Optional.empty()
@@ -200,15 +204,15 @@ public final class Wording {
   }
 
   /**
-   * Returns the weeks and days where the mistake shows, such as {@code base week 1 (Tue 12 Jan, Thu
-   * 14 Jan), week 3}; empty where it is about none.
+   * Returns the weeks and days of the mistake, such as {@code base week 1 (Tue 12 Jan, Thu 14 Jan),
+   * week 3}; empty if there are none.
    */
   public Optional<String> where(Finding finding) {
     return new Where(this)
         .inWords(finding.places().isEmpty() ? List.of(finding.place()) : finding.places());
   }
 
-  /** Returns what a related place is, in words, such as {@code first defined here}. */
+  /** Returns the description of a related place, such as {@code first defined here}. */
   public String related(String key) {
     return messages.find("related." + key).orElseGet(() -> key.replace('-', ' '));
   }
@@ -218,12 +222,12 @@ public final class Wording {
     return messages.codes();
   }
 
-  /** Returns the sentence of a code as it stands in the file, with its words in braces. */
+  /** Returns the sentence of a code as it is in the file, with its words in braces. */
   public Optional<String> template(String code) {
     return messages.codes().contains(code) ? messages.find(code) : Optional.empty();
   }
 
-  /** Returns the hints of a code as they stand in the file, the general one first. */
+  /** Returns the templates of a code's hints, the general one first. */
   public List<String> hintTemplates(String code) {
     return messages.variants(code + ".hint");
   }
@@ -239,14 +243,14 @@ public final class Wording {
     return messages.find(key).map(t -> fill(t, finding));
   }
 
-  /** Cuts a fact that is longer than anybody reads, such as a name of a million letters. */
+  /** Cuts a very long argument, such as a name of a million letters. */
   private static String shortened(String fact) {
     return fact.length() <= LONGEST_FACT
         ? fact
         : fact.substring(0, fact.offsetByCodePoints(0, LONGEST_FACT / 2)) + "\u2026";
   }
 
-  /** Replaces words in braces once; what is put in is never looked at again. */
+  /** Replaces words in braces once; inserted text is not processed again. */
   private String fill(String template, Finding finding) {
     return fill(template, finding.code(), finding.arguments(), Wording::shortened);
   }

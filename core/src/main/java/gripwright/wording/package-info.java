@@ -1,6 +1,6 @@
 /**
- * The words for all that core says as data. Every sentence stands in a bundle of messages, one for
- * each locale; English is the one that comes with the library, and a host can bring its own.
+ * The words for all data of core. Every sentence is in a bundle of messages, one for each locale;
+ * the library includes English, and a host can add others.
  */
 @NullMarked
 package gripwright.wording;

@@ -56,6 +56,18 @@ class AthleteTest {
     assertEquals(0, open.monthsOn(plan.minusYears(5), plan));
   }
 
+  /** Inches are written with two digits: 0.79 inch is 20.07 mm, 0.78 inch is 19.81 mm. */
+  @Test
+  void anEdgeInInchesIsTheOneInMillimetresThatItWasRoundedFrom() {
+    Equipment equipment = eira(LocalDate.of(2000, 1, 1)).build().equipment();
+    for (double depth : new double[] {19.8, 20, 20.066, 20.2}) {
+      assertTrue(equipment.has(Length.ofMillimetres(depth)), depth + " mm");
+    }
+    for (double depth : new double[] {19.79, 20.21, 20.32}) {
+      assertFalse(equipment.has(Length.ofMillimetres(depth)), depth + " mm");
+    }
+  }
+
   @Test
   void nobodyIsAvailableWhileAway() {
     LocalDate monday = LocalDate.of(2027, 3, 1);
@@ -97,7 +109,43 @@ class AthleteTest {
   }
 
   @Test
-  void whatIsMissingIsNamed() {
+  void anInjuryReturnsForTwelveWeeksAndNamesWhoClearedIt() {
+    LocalDate hurt = LocalDate.of(2027, 2, 3);
+    LocalDate cleared = LocalDate.of(2027, 6, 20);
+    Injury injury =
+        new Injury(
+            Finger.RING,
+            Structure.A2,
+            Optional.empty(),
+            hurt,
+            Optional.of(cleared),
+            Optional.empty());
+    assertFalse(injury.isReturning(cleared.minusDays(1)));
+    assertTrue(injury.isReturning(cleared));
+    assertTrue(injury.isReturning(cleared.plusDays(83)));
+    assertFalse(injury.isReturning(cleared.plusDays(84)));
+    assertTrue(injury.isReturning(hurt, cleared));
+    assertFalse(injury.isReturning(hurt, cleared.minusDays(1)));
+    assertEquals(Optional.of("therapist"), injury.clearedBy("therapist").clearedBy());
+    assertThrows(IllegalArgumentException.class, () -> injury.clearedBy(" . "));
+    Injury skin =
+        new Injury(
+            Finger.RING,
+            Structure.SKIN,
+            Optional.empty(),
+            hurt,
+            Optional.of(cleared),
+            Optional.empty());
+    assertFalse(skin.isReturning(cleared));
+    Injury open =
+        new Injury(
+            Finger.RING, Structure.A2, Optional.empty(), hurt, Optional.empty(), Optional.empty());
+    assertFalse(open.isReturning(cleared));
+    assertThrows(IllegalArgumentException.class, () -> open.clearedBy("therapist"));
+  }
+
+  @Test
+  void missingPartsAreNamed() {
     IllegalStateException missing =
         assertThrows(
             IllegalStateException.class,

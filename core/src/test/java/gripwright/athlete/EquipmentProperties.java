@@ -31,7 +31,7 @@ class EquipmentProperties {
   }
 
   @Property
-  void theLoadBuiltIsTheGreatestThatIsNotAboveTheOneWanted(
+  void theBuiltLoadIsTheGreatestNotAboveTheWantedOne(
       @ForAll("steps") double add,
       @ForAll("steps") double assist,
       @ForAll @DoubleRange(min = 1, max = 180) double wanted,
@@ -79,7 +79,7 @@ class EquipmentProperties {
   }
 
   @Property
-  void theLeastLoadIsAboveNothingAndNothingBelowItCanBeBuilt(
+  void theLeastLoadIsAboveZeroAndNothingBelowItCanBeBuilt(
       @ForAll("steps") double add,
       @ForAll("steps") double assist,
       @ForAll @DoubleRange(min = 20, max = 100) double kilograms,
@@ -96,7 +96,7 @@ class EquipmentProperties {
         Optional.empty(), equipment.greatestUpTo(Load.ofKilograms(least * 0.999 - 1e-6), mass));
   }
 
-  /** The last step of assistance would leave nothing on the edge, in kg and a hair beside it. */
+  /** The last step of assistance would leave no load on the edge, in kg, exactly and almost. */
   @Example
   void aTotalOfNothingIsNoLoad() {
     Equipment equipment = equipment(0.5, 0.5);

@@ -23,7 +23,7 @@ class MeterTest {
 
   @ParameterizedTest
   @EnumSource(Limit.class)
-  void whatIsAllowedIsTakenAndOneMoreIsNot(Limit limit) {
+  void theLimitIsAllowedAndOneMoreIsNot(Limit limit) {
     Meter meter = Budget.standard().with(limit, 7).meter();
     meter.take(limit, 3);
     meter.take(limit, 4);
@@ -33,7 +33,7 @@ class MeterTest {
 
   @ParameterizedTest
   @EnumSource(Limit.class)
-  void theDefaultHoldsUntilAHostSetsAnother(Limit limit) {
+  void theDefaultAppliesUntilAHostSetsAnother(Limit limit) {
     assertEquals(limit.standard(), Budget.standard().most(limit));
     Budget other = Budget.standard().with(limit, 12);
     assertEquals(12, other.most(limit));
@@ -45,7 +45,7 @@ class MeterTest {
   }
 
   @Test
-  void limitsAreCountedEachByItself() {
+  void limitsAreCountedSeparately() {
     Meter meter = Budget.standard().with(Limit.WORK, 5).with(Limit.FINDINGS, 5).meter();
     meter.take(Limit.WORK, 5);
     meter.take(Limit.FINDINGS, 5);
@@ -53,7 +53,7 @@ class MeterTest {
   }
 
   @Test
-  void oneThingIsMeasuredAndNotCounted() {
+  void requireChecksASizeWithoutCountingIt() {
     Meter meter = Budget.standard().with(Limit.WEEKS, 10).meter();
     meter.require(Limit.WEEKS, 10);
     meter.require(Limit.WEEKS, 10);
@@ -63,7 +63,7 @@ class MeterTest {
   }
 
   @Test
-  void whatIsNotKeptCanBeTakenAgain() {
+  void whatIsGivenBackCanBeTakenAgain() {
     Meter meter = Budget.standard().with(Limit.VALUES, 10).meter();
     meter.take(Limit.VALUES, 10);
     meter.giveBack(Limit.VALUES, 4);
@@ -81,7 +81,7 @@ class MeterTest {
   }
 
   @Test
-  void eachRunCountsFromNothing() {
+  void eachRunCountsFromZero() {
     Budget budget = Budget.standard().with(Limit.WORK, 5);
     budget.meter().take(Limit.WORK, 5);
     budget.meter().take(Limit.WORK, 5);
@@ -100,7 +100,7 @@ class MeterTest {
   }
 
   @Test
-  void clockAndFlagAreLookedAtWhileWorkIsCounted() {
+  void deadlineAndCancellationAreCheckedWhileWorkIsCounted() {
     AtomicBoolean cancelled = new AtomicBoolean();
     Meter meter = Budget.standard().withCancellation(cancelled::get).meter();
     meter.take(Limit.WORK, 1);
@@ -136,7 +136,7 @@ class MeterTest {
   }
 
   @Test
-  void progressIsReportedAndIsALookToo() {
+  void reportingProgressChecksTheDeadlineToo() {
     List<String> reports = new ArrayList<>();
     AtomicBoolean cancelled = new AtomicBoolean();
     Meter meter =
@@ -152,7 +152,7 @@ class MeterTest {
   }
 
   @Test
-  void theFirstRuleThatIsNamedStays() {
+  void theFirstRuleNameIsKept() {
     OverBudget stop =
         assertThrows(
             OverBudget.class,
@@ -163,7 +163,7 @@ class MeterTest {
   }
 
   @Test
-  void whatMakesNoSenseIsRefused() {
+  void invalidLimitsAreRefused() {
     assertThrows(IllegalArgumentException.class, () -> Budget.standard().with(Limit.WEEKS, 0));
     assertThrows(
         IllegalArgumentException.class,

@@ -22,7 +22,7 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.planning.Season;
+import gripwright.planning.GeneratedSeason;
 import gripwright.planning.Skarvdal;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
@@ -46,7 +46,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 
-/** What is reported of two compiled plans, change by change. */
+/** Changes between two compiled plans, one by one. */
 class PlanChangesTest {
 
   private static final Exercise HOLD = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
@@ -135,7 +135,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void aBlockThatIsGoneOrNewIsNamed() {
+  void removedAndAddedBlocksAreNamed() {
     List<PlanChange> changes =
         between(plan(MONDAY, base(1, HOLD), peak(SERIAL)), plan(MONDAY, base(1, HOLD)));
     assertTrue(
@@ -247,7 +247,7 @@ class PlanChangesTest {
   }
 
   @Test
-  void whatShowsInNoDayIsReportedOnce() {
+  void aChangeThatShowsOnNoDayIsReportedOnce() {
     Advance later =
         new Advance(
             new Advance.Progress(
@@ -291,12 +291,13 @@ class PlanChangesTest {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aPlanDoesNotDifferFromItself(@ForAll Season season) {
+  void aPlanDoesNotDifferFromItself(@ForAll GeneratedSeason season) {
     assertEquals(List.of(), between(season.compile(), season.compile()));
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void plansOfTwoSeasonsDifferUnlessTheyTrainTheSame(@ForAll Season season, @ForAll Season other) {
+  void plansOfTwoSeasonsDifferUnlessTheyTrainTheSame(
+      @ForAll GeneratedSeason season, @ForAll GeneratedSeason other) {
     CompiledPlan one = season.compile();
     CompiledPlan two =
         Planner.compile(season.plan(), season.athlete(), Log.empty("ylva"), List.of());
@@ -308,7 +309,10 @@ class PlanChangesTest {
     assertEquals(reported(there, false), reported(back, true));
   }
 
-  /** Kinds of change with their numbers; what is new the other way is gone this way. */
+  /**
+   * Kinds of change with their numbers; an addition in the other direction is a removal in this
+   * one.
+   */
   private static SortedMap<String, Long> reported(List<PlanChange> changes, boolean back) {
     SortedMap<String, Long> reported = new TreeMap<>();
     for (PlanChange change : changes) {
@@ -333,7 +337,7 @@ class PlanChangesTest {
         .toList();
   }
 
-  /** What lies below a tenth of a gram is noise of calculation. */
+  /** Differences below a tenth of a gram are rounding noise. */
   private static List<Object> course(PlannedExercise exercise) {
     return exercise.steps().stream()
         .<Object>map(

@@ -18,7 +18,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
-/** What is reported of declarations and findings; plans have their own tests. */
+/** Changes of declarations and findings; plans have their own tests. */
 class EditionDiffTest {
 
   private static final List<Rule> RULES =
@@ -39,7 +39,19 @@ class EditionDiffTest {
   private static ReportedFinding finding(
       String place, String message, int line, @Nullable String waived) {
     return new ReportedFinding(
-        "rule.x", Severity.WARNING, message, null, "a.grip", line, 1, line, 9, "x", waived, place);
+        "rule.x",
+        Severity.WARNING,
+        message,
+        null,
+        "a.grip",
+        line,
+        1,
+        line,
+        9,
+        "x",
+        waived,
+        place,
+        List.of());
   }
 
   private static EditionDiff between(Edition.Builder before, Edition.Builder after) {
@@ -47,7 +59,7 @@ class EditionDiffTest {
   }
 
   @Test
-  void ofARuleSetTheRulesAreReported() {
+  void theRulesOfARuleSetAreReported() {
     EditionDiff diff =
         between(
             Edition.builder().rules(rules(RULES.get(0), RULES.get(1))),
@@ -64,7 +76,7 @@ class EditionDiffTest {
   }
 
   @Test
-  void theOrderOfCautionsIsNoMeaning() {
+  void theOrderOfCautionsDoesNotMatter() {
     Grip grip = grip("half-crimp");
     List<String> cautions = new ArrayList<>(List.of("one", "two"));
     Grip one = with(grip, cautions);
@@ -90,7 +102,7 @@ class EditionDiffTest {
   }
 
   @Test
-  void whatIsMissingForAMistakeIsNotGone() {
+  void aDeclarationWithAMistakeIsNotReportedAsRemoved() {
     Grip grip = grip("half-crimp");
     assertTrue(
         between(Edition.builder().grip(grip), Edition.builder().incomplete())
@@ -126,7 +138,7 @@ class EditionDiffTest {
   }
 
   @Test
-  void oneOfTwoAlikeFindingsMayGo() {
+  void oneOfTwoEqualFindingsMayBeRemoved() {
     EditionDiff diff =
         between(
             Edition.builder().finding(finding("plan a", "x", 1)).finding(finding("plan a", "x", 2)),

@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 
-/** Asking many things at once gives what asking one after the other gives. */
+/** Evaluating many subjects at once gives the same results as one after the other. */
 class ColumnsTest {
 
   private static final Expression EXERCISE = subject(Kind.EXERCISE);
@@ -80,7 +80,7 @@ class ColumnsTest {
     compare(subjects, Kind.EXERCISE, conditions, 1 + random.nextInt(7));
   }
 
-  /** Conditions on sessions that go through their exercises, alone or with what is around. */
+  /** Conditions on the exercises of sessions, with or without references to the session. */
   private static List<Expression> throughExercises(Random random) {
     Expression session = subject(Kind.SESSION);
     Expression exercises = session.get("exercises");

@@ -16,7 +16,7 @@ import gripwright.rule.view.Views;
 import gripwright.rule.view.WeekView;
 import org.junit.jupiter.api.Test;
 
-/** By how much of its limit a broken requirement misses it. */
+/** The share of its limit by which a requirement is violated. */
 class ExcessTest {
 
   private static final Expression WEEK = subject(Kind.WEEK);
@@ -55,7 +55,7 @@ class ExcessTest {
   }
 
   @Test
-  void ofTwoThatMustHoldTheOneThatIsBrokenByMostCounts() {
+  void ofTwoRequirementsTheLargestViolationCounts() {
     assertEquals(0.2, excess(seconds(50).and(seconds(100))), 1e-12, "the other holds");
     assertEquals(0.2, excess(seconds(100).and(seconds(50))), 1e-12);
     assertEquals(0.5, excess(seconds(50).and(seconds(40))), 1e-12);
@@ -64,7 +64,7 @@ class ExcessTest {
   }
 
   @Test
-  void ofAllElementsThatCountTheWorstDoes() {
+  void ofAllIncludedElementsTheWorstCounts() {
     Expression level = EXERCISE.get("level").atMost(percentOfMax(40));
     assertEquals(1, excess(WEEK.get("exercises").every(level)), 1e-12);
     assertEquals(
@@ -80,7 +80,7 @@ class ExcessTest {
   }
 
   @Test
-  void whatIsMissingOrNoNumberMissesByNothing() {
+  void missingValuesAndNonNumbersHaveNoExcess() {
     assertEquals(0, excess(TIME.atMost(WEEK.get("previous").get("time-under-load"))));
     assertEquals(
         0,

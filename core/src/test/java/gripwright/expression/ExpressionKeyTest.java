@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 class ExpressionKeyTest {
 
-  /** Every kind of expression, and each again with one part changed; new objects every time. */
+  /** Every kind of expression, and each with one part changed; new objects every time. */
   private static List<Expression> every() {
     Expression plan = subject(Kind.PLAN);
     Expression week = subject(Kind.WEEK);

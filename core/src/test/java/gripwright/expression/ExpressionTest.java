@@ -65,7 +65,7 @@ class ExpressionTest {
   }
 
   @Test
-  void whatDoesNotAddUpIsRefusedInWords() {
+  void incompatibleTypesAreRefusedWithAMessage() {
     Expression exercises = PLAN.get("exercises");
     assertEquals(
         "sum of level",
@@ -101,7 +101,7 @@ class ExpressionTest {
   }
 
   @Test
-  void subjectsMustStandWhereTheyAreSoughtAndRulesCheckThat() {
+  void subjectsMustMatchTheirContextAndRulesCheckThat() {
     refused(
         () ->
             Rule.error("wrong", Scope.WEEK).require(EXERCISE.get("hard")).message("none").build());
@@ -178,7 +178,7 @@ class ExpressionTest {
   }
 
   @Test
-  void somethingMissingIsNeitherSoNorNot() {
+  void missingValuesAreNeitherTrueNorFalse() {
     Expression compared = MISSING.moreThan(PLAN.get("from"));
     assertEquals(ExpressionCompiler.UNDECIDED, truth(compared));
     assertEquals(ExpressionCompiler.UNDECIDED, truth(compared.not()));
@@ -194,7 +194,7 @@ class ExpressionTest {
   }
 
   @Test
-  void betweenCountsBothEnds() {
+  void betweenIncludesBothEnds() {
     Expression length = PLAN.get("length");
     assertEquals(
         ExpressionCompiler.YES, truth(length.between(amount(8, Unit.WEEK), amount(9, Unit.WEEK))));
@@ -205,13 +205,13 @@ class ExpressionTest {
   }
 
   @Test
-  void equalWhenWrittenAlike() {
+  void equalWhenWrittenTheSame() {
     assertEquals(PLAN.get("load"), subject(Kind.PLAN).get("load"));
     assertEquals(percent(10).times(PLAN.get("load")), percent(10).times(PLAN.get("load")));
   }
 
   @Test
-  void everyPropertyCanBeReadOfEverything() {
+  void everyPropertyCanBeRead() {
     for (Kind kind : Kind.values()) {
       for (Property property : Property.of(kind)) {
         assertTrue(property.doc().endsWith("."), property.toString());

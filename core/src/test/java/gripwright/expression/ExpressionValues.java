@@ -2,7 +2,7 @@ package gripwright.expression;
 
 import gripwright.rule.view.Readers;
 
-/** Evaluates expressions of things that rules look at. */
+/** Evaluates expressions about subjects of rules. */
 public final class ExpressionValues {
 
   private ExpressionValues() {}
@@ -12,7 +12,7 @@ public final class ExpressionValues {
     return ExpressionCompiler.truth(condition, kind, new Evaluation(Readers.ALL)).of(thing);
   }
 
-  /** Returns whether a value that is missing leaves a condition undecided. */
+  /** Returns whether a missing value leaves a condition undecided. */
   public static boolean undecided(Expression condition, Kind kind, Object thing) {
     return truth(condition, kind, thing) == ExpressionCompiler.UNDECIDED;
   }
@@ -22,7 +22,7 @@ public final class ExpressionValues {
     return ExpressionCompiler.number(value, kind, new Evaluation(Readers.ALL)).of(thing);
   }
 
-  /** Returns the context of a thing that a rule looks at. */
+  /** Returns the context of a rule's subject. */
   static EvaluationContext at(Kind kind, Object thing) {
     return EvaluationContext.at(kind, thing, Readers.ALL);
   }

@@ -17,7 +17,7 @@ import java.util.function.DoubleBinaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
-/** A result that is kept is the one that would be calculated, whatever it speaks of. */
+/** A cached result equals the calculated one, whatever it refers to. */
 class KeptResultsTest {
 
   private static final Expression ALL = subject(Kind.EXERCISE).get("plan").get("exercises");
@@ -33,8 +33,8 @@ class KeptResultsTest {
           .mapToDouble(e -> e.loadIndex())
           .toArray();
 
-  private static Expression load(int outward) {
-    return outer(Kind.EXERCISE, outward).get("load");
+  private static Expression load(int depth) {
+    return outer(Kind.EXERCISE, depth).get("load");
   }
 
   /** Returns how many loads are at most another. */
@@ -75,7 +75,7 @@ class KeptResultsTest {
   }
 
   @Test
-  void ofTheElementRightAround() {
+  void ofTheDirectlyEnclosingElement() {
     check(sum(ALL.countWhere(load(0).atMost(load(1)))), (root, middle) -> atMost(middle));
   }
 
@@ -107,7 +107,7 @@ class KeptResultsTest {
   }
 
   @Test
-  void ofWhatWasSpokenOfBeforeAnotherCollection() {
+  void ofASubjectReferredToBeforeAnotherCollection() {
     Expression before = load(0).atMost(load(1)).and(ALL.count().atLeast(number(1)));
     check(ALL.countWhere(before).times(number(LOADS.length)), (root, middle) -> atMost(root));
     Expression inTheMiddle = load(0).atMost(load(2)).and(ALL.count().atLeast(number(1)));
@@ -115,7 +115,7 @@ class KeptResultsTest {
   }
 
   @Test
-  void whatAsksMuchOfEachElementCountsForMore() {
+  void largeExpressionsPerElementCountForMore() {
     Expression much = load(0).atMost(load(1));
     for (int i = 0; i < 40; i++) {
       much = much.and(load(0).atMost(load(1).plus(number(i).times(load(1)))));

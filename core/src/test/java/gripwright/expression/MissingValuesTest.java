@@ -11,7 +11,7 @@ import gripwright.rule.view.PlanView;
 import gripwright.rule.view.Views;
 import org.junit.jupiter.api.Test;
 
-/** What is asked of something that is not there is neither yes nor no. */
+/** A condition on a missing value is neither true nor false. */
 class MissingValuesTest {
 
   private static final Expression WEEK = subject(Kind.WEEK);
@@ -30,7 +30,7 @@ class MissingValuesTest {
   }
 
   @Test
-  void hasIsTrueOfNumbersTruthsAndThingsThatAreThere() {
+  void hasIsTrueOfNumbersTruthsAndThingsThatExist() {
     assertEquals(ExpressionCompiler.NO, first(BEFORE.exists()));
     assertEquals(ExpressionCompiler.YES, second(BEFORE.exists()));
     assertEquals(ExpressionCompiler.NO, first(BEFORE.get("eased").exists()));
@@ -40,7 +40,7 @@ class MissingValuesTest {
   }
 
   @Test
-  void aCollectionThatIsMissingLeavesItUndecided() {
+  void aMissingCollectionLeavesAConditionUndecided() {
     Expression exercises = BEFORE.get("exercises");
     assertEquals(ExpressionCompiler.UNDECIDED, first(exercises.any(EXERCISE.get("hard"))));
     assertEquals(ExpressionCompiler.YES, second(exercises.any(EXERCISE.get("hard"))));
@@ -51,7 +51,7 @@ class MissingValuesTest {
   }
 
   @Test
-  void aMinusSignTurnsANumberRound() {
+  void aMinusSignNegatesANumber() {
     Expression negated = WEEK.get("number").negated();
     assertEquals(-2, ExpressionValues.number(negated, Kind.WEEK, Views.week(plan, 2)));
   }

@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What was there and what the limit is, in words. */
+/** The actual value and the limit, in words. */
 class ShortfallTest {
 
   private static final Expression WEEK = subject(Kind.WEEK);
@@ -104,7 +104,7 @@ class ShortfallTest {
   }
 
   @Test
-  void ofSeveralTheOneThatMissesByMostIsReported() {
+  void ofSeveralTheLargestViolationIsReported() {
     Expression second = amount(1, Unit.SECOND);
     assertEquals(
         List.of("left index finger|time-under-load|80 s|at-most|1 s"),
@@ -119,7 +119,7 @@ class ShortfallTest {
                 Optional.of(FINGER.get("name").is("ring")),
                 FINGER.get("time-under-load").atMost(second))));
     assertEquals(
-        List.of("front-two|level|79 % max|under|55 % max"),
+        List.of("first-two|level|79 % max|under|55 % max"),
         week(
             2,
             WEEK.get("exercises")
@@ -129,7 +129,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatHasNoNumberIsReportedWithoutOne() {
+  void aComparisonWithoutNumbersIsReportedWithoutThem() {
     assertEquals(List.of(), exercise(1, EXERCISE.get("hard")));
     assertEquals(
         List.of(), week(1, WEEK.get("exercises").any(EXERCISE.get("grip").get("name").is("none"))));
@@ -220,7 +220,7 @@ class ShortfallTest {
   }
 
   @Test
-  void ofTwoWaysToKeepARuleTheFirstIsReported() {
+  void ofTwoWaysToMeetARequirementTheFirstIsReported() {
     Expression level = EXERCISE.get("level").atMost(percentOfMax(40));
     Expression edge = EXERCISE.get("edge").atLeast(amount(25, Unit.MILLIMETRE));
     assertEquals(List.of("|level|50 % max|at-most|40 % max"), exercise(1, level.or(edge)));
@@ -231,7 +231,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatMissesByMostIsCalledByItsName() {
+  void theWorstElementIsNamed() {
     Expression time = amount(1, Unit.SECOND);
     assertEquals(
         List.of("strength on 2027-01-11|time-under-load|80 s|at-most|1 s"),
@@ -249,7 +249,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatMissesByMostIsMeasuredByItsOwnLimit() {
+  void theWorstElementIsMeasuredByItsOwnLimit() {
     // 50 kg is 10 less than body mass, 79 kg 19 more
     PlanView plan = Views.of(new Winter().session(0, line(FRONT_TWO, 79), line(HALF_CRIMP, 50)));
     Expression require =
@@ -260,7 +260,7 @@ class ShortfallTest {
   }
 
   @Test
-  void whatMissesByMostInOneOfTwoWaysIsReported() {
+  void theWorstElementOfEitherAlternativeIsReported() {
     Expression both =
         WEEK.get("exercises")
             .every(
@@ -268,6 +268,6 @@ class ShortfallTest {
                     .get("level")
                     .atMost(percentOfMax(49))
                     .and(EXERCISE.get("edge").atLeast(amount(10, Unit.MILLIMETRE))));
-    assertEquals(List.of("front-two|level|70 % max|at-most|49 % max"), week(1, both));
+    assertEquals(List.of("first-two|level|70 % max|at-most|49 % max"), week(1, both));
   }
 }

@@ -110,20 +110,20 @@ class CourseTest {
   }
 
   @Test
-  void aHeavierHoldBeforeLeavesDoubt() {
+  void aHeavierEarlierHoldMakesItUncertain() {
     List<Bout> bouts = new ArrayList<>(List.of(Bout.hold(5, 0.8), Bout.rest(180)));
     bouts.addAll(Drills.repeated(1, 400, 60, 0.5));
     assertFalse(Forecast.of(RATES, bouts).shortfall().orElseThrow().certain());
   }
 
   @Test
-  void theSetGoesByTheHeaviestHold() {
+  void theSetIsChosenByTheHeaviestHold() {
     assertEquals(FatigueRates.HAND_2012, FatigueRates.forHeaviest(0.6));
     assertEquals(FatigueRates.FINGERS_INTENSE, FatigueRates.forHeaviest(0.61));
   }
 
   @Test
-  void oneMuscleServesManySessions() {
+  void oneMuscleCanSimulateManySessions() {
     Muscle muscle = new Muscle(RATES);
     muscle.hold(0.5, 60);
     double first = muscle.reserve();
@@ -136,10 +136,10 @@ class CourseTest {
 
   /**
    * After a maximal effort and a second of rest, capacity passes a load for a moment on the way up,
-   * before the fibres that are called again tire. Both changes lie inside the hold.
+   * before the newly activated fibres fatigue. Both changes lie inside the hold.
    */
   @Test
-  void aMomentOfCapacityWithinAHoldIsSeen() {
+  void aMomentOfCapacityWithinAHoldIsDetected() {
     Muscle whole = spentAndRested();
     Muscle parts = spentAndRested();
     double load = whole.capacity() + 1e-5;
@@ -162,7 +162,7 @@ class CourseTest {
   }
 
   @Test
-  void nothingIsCalculatedFromNonsense() {
+  void invalidValuesAreRefused() {
     Muscle muscle = new Muscle(RATES);
     assertThrows(IllegalArgumentException.class, () -> muscle.hold(0, 5));
     assertThrows(IllegalArgumentException.class, () -> muscle.hold(0.5, -1));

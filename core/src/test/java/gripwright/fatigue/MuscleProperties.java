@@ -174,7 +174,7 @@ class MuscleProperties {
   }
 
   @Property
-  void theGreatestLoadIsJustHeld(
+  void theGreatestLoadIsHeldExactly(
       @ForAll("rates") FatigueRates rates,
       @ForAll @DoubleRange(min = 0.5, max = 600) double seconds) {
     double load = rates.greatestLoad(seconds);
@@ -182,9 +182,9 @@ class MuscleProperties {
     assertTrue(new Muscle(rates).hold(load * (1 + 1e-6), seconds) < seconds);
   }
 
-  /** The same after any work: what lasts longer is held for a shorter time too. */
+  /** The same after any work: a load that can be held longer can be held for a shorter time too. */
   @Property
-  void whatIsHeldLongIsHeldForLess(
+  void aLoadHeldForLongCanBeHeldForLessTime(
       @ForAll("rates") FatigueRates rates,
       @ForAll("sessions") List<Bout> session,
       @ForAll @DoubleRange(min = 0.05, max = 1) double load,

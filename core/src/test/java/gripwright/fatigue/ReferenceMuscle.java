@@ -14,8 +14,8 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /**
  * The equations as published, all three shares, given to a general-purpose integrator: Dormand and
- * Prince's of order 8(5,3). It is set to begin a new step where capacity meets the load, since the
- * law has a bend there that costs it two digits.
+ * Prince's of order 8(5,3). It starts a new step where capacity meets the load, since a kink of the
+ * law there would cost two digits.
  */
 public final class ReferenceMuscle {
 
@@ -24,10 +24,10 @@ public final class ReferenceMuscle {
   private double[] shares = {1, 0, 0};
 
   /**
-   * Makes fresh fingers with these rates.
+   * Creates fresh fingers with these rates.
    *
-   * @param tolerance absolute and relative, of a step; what a session adds up to is a hundred times
-   *     as much at times
+   * @param tolerance absolute and relative, of a step; the total error of a session can be a
+   *     hundred times larger
    */
   public ReferenceMuscle(FatigueRates rates, double tolerance) {
     this.rates = rates;

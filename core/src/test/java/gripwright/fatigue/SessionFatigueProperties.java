@@ -3,8 +3,8 @@ package gripwright.fatigue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.fatigue.SessionFatigue.Miss;
-import gripwright.fatigue.SessionFatigue.Witness;
+import gripwright.fatigue.SessionFatigue.Evidence;
+import gripwright.fatigue.SessionFatigue.Violation;
 import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.hand.Hands;
 import gripwright.quantity.Load;
@@ -26,7 +26,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 
-/** What holds for every session, whatever the exercises, hands and strength. */
+/** Properties of every session, for any exercises, hands and strength. */
 class SessionFatigueProperties {
 
   private static final double ROUNDING = 1e-9;
@@ -120,10 +120,11 @@ class SessionFatigueProperties {
         assertTrue(other.high() >= one.high() - ROUNDING, one + " " + other);
       }
     }
-    List<Miss> misses = session.fatigue().misses();
-    Statistics.label("misses").collect(misses.isEmpty(), easier.fatigue().misses().isEmpty());
-    if (misses.isEmpty()) {
-      assertEquals(List.of(), easier.fatigue().misses());
+    List<Violation> violations = session.fatigue().violations();
+    Statistics.label("violations")
+        .collect(violations.isEmpty(), easier.fatigue().violations().isEmpty());
+    if (violations.isEmpty()) {
+      assertEquals(List.of(), easier.fatigue().violations());
     }
     for (int i = 0; i < before.size(); i++) {
       assertTrue(!session.fatigue().completes(i) || easier.fatigue().completes(i), "exercise " + i);
@@ -176,7 +177,7 @@ class SessionFatigueProperties {
             which, new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve()).times(0.5));
     for (int i = 0; i < session.works().size(); i++) {
       if (i != changed && session.work(i).hands() == Hands.RIGHT) {
-        // The rates for heavy loads are asked hand by hand too, so nothing at all changes.
+        // The rates for heavy loads are also chosen by hand, so nothing changes.
         assertEquals(
             left.fatigue().reserves().get(i), lighter.fatigue().reserves().get(i), "exercise " + i);
       }
@@ -184,18 +185,18 @@ class SessionFatigueProperties {
   }
 
   @Property
-  void aMissedHoldIsCertainOnlyWhereTheRatesServe(@ForAll("sessions") Session session) {
-    for (Miss miss : session.fatigue().misses()) {
-      Work work = session.works().get(miss.exercise());
+  void aMissedHoldIsCertainOnlyWhereTheRatesAreValid(@ForAll("sessions") Session session) {
+    for (Violation violation : session.fatigue().violations()) {
+      Work work = session.works().get(violation.exercise());
       LoadedStep step =
           work.steps().stream()
               .filter(LoadedStep::isHold)
-              .skip(miss.hold())
+              .skip(violation.hold())
               .findFirst()
               .orElseThrow();
-      assertTrue(miss.carriedSeconds() < step.seconds(), miss.toString());
-      Statistics.label("witness").collect(miss.witness());
-      if (miss.witness() == Witness.OPTIMISTIC) {
+      assertTrue(violation.carriedSeconds() < step.seconds(), violation.toString());
+      Statistics.label("evidence").collect(violation.evidence());
+      if (violation.evidence() == Evidence.OPTIMISTIC) {
         double share = work.heaviest();
         assertTrue(
             FatigueRates.HAND_2012.validAt(FatigueRates.HAND_2012.ofMvc(share))
@@ -210,18 +211,18 @@ class SessionFatigueProperties {
     Session together = all(session, Hands.BOTH);
     Session left = all(session, Hands.LEFT);
     assertEquals(together.fatigue().reserves(), left.fatigue().reserves());
-    assertEquals(together.fatigue().misses(), left.fatigue().misses());
+    assertEquals(together.fatigue().violations(), left.fatigue().violations());
   }
 
   @Property
-  void handsSwappedSayTheSame(@ForAll("sessions") Session session) {
+  void swappedHandsGiveTheSameResult(@ForAll("sessions") Session session) {
     Session swapped =
         new Session(
             session.works().stream()
                 .map(w -> new Work(w.steps(), swapped(w.hands()), w.maximum(), w.curve()))
                 .toList(),
             session.rest());
-    assertEquals(session.fatigue().misses(), swapped.fatigue().misses());
+    assertEquals(session.fatigue().violations(), swapped.fatigue().violations());
     assertEquals(session.fatigue().reserves(), swapped.fatigue().reserves());
   }
 
@@ -233,13 +234,14 @@ class SessionFatigueProperties {
     };
   }
 
-  /** What the athlete's own curve says of one exercise does not hang on the others. */
+  /** Violations of the athlete's own curve in one exercise don't depend on the others. */
   @Property
   void everyExerciseBeyondItsCurveIsReported(@ForAll("sessions") Session session) {
-    List<Integer> reported = session.fatigue().misses().stream().map(Miss::exercise).toList();
+    List<Integer> reported =
+        session.fatigue().violations().stream().map(Violation::exercise).toList();
     for (int i = 0; i < session.works().size(); i++) {
-      List<Miss> alone = new SessionFatigue(List.of(session.works().get(i)), 0).misses();
-      if (alone.stream().anyMatch(miss -> miss.witness() == Witness.CURVE)) {
+      List<Violation> alone = new SessionFatigue(List.of(session.works().get(i)), 0).violations();
+      if (alone.stream().anyMatch(violation -> violation.evidence() == Evidence.CURVE)) {
         assertTrue(reported.contains(i), "exercise " + i + " of " + reported);
       }
     }

@@ -3,8 +3,8 @@ package gripwright.fatigue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.fatigue.SessionFatigue.Miss;
-import gripwright.fatigue.SessionFatigue.Witness;
+import gripwright.fatigue.SessionFatigue.Evidence;
+import gripwright.fatigue.SessionFatigue.Violation;
 import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.hand.Hands;
 import gripwright.quantity.Load;
@@ -18,7 +18,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What a session leaves, against the muscle model asked step by step; loads are in kg. */
+/**
+ * The capacity left after a session, compared with the muscle model step by step; loads are in kg.
+ */
 class SessionFatigueTest {
 
   /** The best estimate is 100 kg, so that a load is a percentage. */
@@ -50,7 +52,7 @@ class SessionFatigueTest {
     return new SessionFatigue(List.of(works), 120);
   }
 
-  /** Returns what a muscle is left with after so many holds, with 20 s between. */
+  /** Returns the capacity of a muscle after this many holds, with 20 s between. */
   private static Muscle after(Muscle muscle, FatigueRates rates, int holds, double share) {
     for (int i = 0; i < holds; i++) {
       if (i > 0) {
@@ -121,7 +123,7 @@ class SessionFatigueTest {
   }
 
   @Test
-  void ofBothHandsTheOneThatIsLeftWithLessCounts() {
+  void theHandWithLessCapacityCounts() {
     EndReserve both =
         session(work(Hands.LEFT, 4, 10, 40), work(Hands.BOTH, 2, 10, 30))
             .reserves()
@@ -134,23 +136,23 @@ class SessionFatigueTest {
 
   @Test
   void aLongHoldFailsWhereTheMuscleDoes() {
-    Miss miss = session(work(Hands.BOTH, 2, 600, 40)).misses().get(0);
-    assertEquals(Witness.OPTIMISTIC, miss.witness());
-    assertEquals(0, miss.exercise());
-    assertEquals(0, miss.hold());
+    Violation violation = session(work(Hands.BOTH, 2, 600, 40)).violations().get(0);
+    assertEquals(Evidence.OPTIMISTIC, violation.evidence());
+    assertEquals(0, violation.exercise());
+    assertEquals(0, violation.hold());
     FatigueRates optimistic = MODERATE.optimistic();
     assertEquals(
         new Muscle(optimistic).hold(0.4 / 1.1 * MODERATE.ofMvc(1), 600),
-        miss.carriedSeconds(),
+        violation.carriedSeconds(),
         1e-6);
   }
 
   @Test
-  void whatOnlyTheMeanDoesNotFinishIsDoubtful() {
-    Miss miss = session(work(Hands.BOTH, 1, 300, 40)).misses().get(0);
-    assertEquals(Witness.MEAN, miss.witness());
+  void aHoldThatOnlyTheMeanMissesIsDoubtful() {
+    Violation violation = session(work(Hands.BOTH, 1, 300, 40)).violations().get(0);
+    assertEquals(Evidence.MEAN, violation.evidence());
     assertEquals(
-        new Muscle(MODERATE).hold(0.4 * MODERATE.ofMvc(1), 300), miss.carriedSeconds(), 1e-6);
+        new Muscle(MODERATE).hold(0.4 * MODERATE.ofMvc(1), 300), violation.carriedSeconds(), 1e-6);
   }
 
   @Test
@@ -162,8 +164,8 @@ class SessionFatigueTest {
     SessionFatigue session = session(work(Hands.BOTH, 1, 10, 20), work);
     assertEquals(
         List.of("1 2 OPTIMISTIC"),
-        session.misses().stream()
-            .map(m -> m.exercise() + " " + m.hold() + " " + m.witness())
+        session.violations().stream()
+            .map(m -> m.exercise() + " " + m.hold() + " " + m.evidence())
             .toList());
     assertEquals(true, session.completes(0));
     assertEquals(false, session.completes(1));
@@ -174,10 +176,10 @@ class SessionFatigueTest {
 
   @Test
   void ofSeveralExercisesOnlyTheFirstMissOfTheModelIsReported() {
-    List<Miss> misses =
-        session(work(Hands.BOTH, 1, 600, 40), work(Hands.BOTH, 1, 600, 40)).misses();
-    assertEquals(1, misses.size());
-    assertEquals(0, misses.get(0).exercise());
+    List<Violation> violations =
+        session(work(Hands.BOTH, 1, 600, 40), work(Hands.BOTH, 1, 600, 40)).violations();
+    assertEquals(1, violations.size());
+    assertEquals(0, violations.get(0).exercise());
   }
 
   private static final Optional<ForceTime> CURVE =
@@ -192,27 +194,28 @@ class SessionFatigueTest {
 
   @Test
   void aHoldBeyondTheAthletesCurveIsMissedThere() {
-    assertEquals(List.of(), session(onCurve(7, 100)).misses(), "just what was held");
-    Miss miss =
-        session(onCurve(7, 105)).misses().stream()
-            .filter(m -> m.witness() == Witness.CURVE)
+    assertEquals(List.of(), session(onCurve(7, 100)).violations(), "just what was held");
+    Violation violation =
+        session(onCurve(7, 105)).violations().stream()
+            .filter(m -> m.evidence() == Evidence.CURVE)
             .findFirst()
             .orElseThrow();
-    assertEquals(1, miss.hold());
-    assertEquals(CURVE.orElseThrow().time(load(105)).best(), miss.carriedSeconds(), 1e-9);
+    assertEquals(1, violation.hold());
+    assertEquals(CURVE.orElseThrow().time(load(105)).best(), violation.carriedSeconds(), 1e-9);
     assertEquals(false, session(onCurve(7, 105)).completes(0));
     assertEquals(true, session(onCurve(7, 100)).completes(0));
   }
 
   @Test
-  void ofTwoThatSayAHoldIsMissedTheSurestCounts() {
+  void theStrongestEvidenceOfAMissedHoldCounts() {
     Work work = new Work(steps(1, 600, 20, 40), Hands.BOTH, Optional.of(MAXIMUM), CURVE);
     assertEquals(
-        List.of(Witness.OPTIMISTIC), session(work).misses().stream().map(Miss::witness).toList());
+        List.of(Evidence.OPTIMISTIC),
+        session(work).violations().stream().map(Violation::evidence).toList());
   }
 
   @Test
-  void heavyHoldsAskTheOtherRatesToo() {
+  void heavyHoldsUseTheOtherRatesToo() {
     EndReserve heavy = session(work(Hands.BOTH, 6, 10, 85)).reserves().get(0).orElseThrow();
     FatigueRates intense = FatigueRates.forHeaviest(MODERATE.ofMvc(0.85));
     assertTrue(!intense.equals(MODERATE));

@@ -29,7 +29,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 
-/** What an easier line of a plan does to what the plan says of it. */
+/** The effect of an easier line on its findings. */
 class SessionOutlookProperties {
 
   /**
@@ -104,14 +104,14 @@ class SessionOutlookProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aLowerLevelNeverLeavesLessNorIsReportedAnew(
+  void aLowerLevelNeverLeavesLessNorAddsAFinding(
       @ForAll("lines") Line line, @ForAll @DoubleRange(min = 0.5, max = 1) double factor) {
     int lower = Math.max(33, (int) (line.percent() * factor));
     assertEasier(line, new Line(line.seconds(), lower, line.sets(), line.pause(), line.series()));
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aLongerRestNeverLeavesLessNorIsReportedAnew(
+  void aLongerRestNeverLeavesLessNorAddsAFinding(
       @ForAll("lines") Line line, @ForAll @IntRange(min = 1, max = 200) int more) {
     Line singles = new Line(line.seconds(), line.percent(), line.sets(), line.pause(), false);
     assertEasier(

@@ -39,7 +39,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a plan says of the holds that fingers can't complete, and of what a session leaves. */
+/** Findings about holds that can't be completed, and the capacity left after sessions. */
 class SessionOutlookTest {
 
   private static Exercise series(double percent, int sets) {
@@ -102,7 +102,7 @@ class SessionOutlookTest {
   }
 
   @Test
-  void aSeriesThatTheMeanDoesNotFinishIsDoubtfulAndTheHintedLevelIsNot() {
+  void aSeriesThatTheMeanMissesIsDoubtfulAndTheHintedLevelIsNot() {
     List<Finding> reported = reported(compile(series(85, 5)));
     assertEquals(1, reported.size());
     Finding finding = reported.get(0);
@@ -179,7 +179,7 @@ class SessionOutlookTest {
   }
 
   @Test
-  void oneLineIsOneFindingWhateverTheWeeks() {
+  void oneLineHasOneFindingForAllWeeks() {
     Block block =
         Block.named("base", 3).session(SessionPlan.of("strength", 2, series(85, 5))).build();
     List<Finding> reported = reported(compile(block));
@@ -200,7 +200,7 @@ class SessionOutlookTest {
   }
 
   @Test
-  void aLoadInKilogramsIsReportedByHowMuchLessItTakes() {
+  void aLoadInKilogramsIsReportedWithTheNeededReduction() {
     Exercise heavy =
         series(85, 5).with("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(78))));
     Finding finding = reported(compile(heavy)).get(0);
@@ -219,7 +219,7 @@ class SessionOutlookTest {
   }
 
   @Test
-  void everyExerciseShowsWhatItLeavesOfFreshFingers() {
+  void everyExerciseHasItsRemainingCapacity() {
     List<PlannedExercise> both = first(compile(holds(10, 84, 5), series(55, 3)));
     List<PlannedExercise> alone = first(compile(series(55, 3)));
     assertTrue(reserve(both.get(1)) < reserve(alone.get(0)), "what came before counts");
@@ -256,14 +256,14 @@ class SessionOutlookTest {
 
   @Test
   void whatEndsWithAlmostNothingLeftIsHard() {
-    // Half an hour on end at a quarter of the maximum: nobody's plan, but light all the way.
+    // Half an hour without a break at a quarter of the maximum: unusual, but light throughout.
     PlannedExercise exercise = first(compile(holds(1800, 26, 1))).get(0);
     assertTrue(reserve(exercise) < PlannedExercise.EndReserve.LITTLE);
     assertTrue(exercise.hard());
     assertFalse(first(compile(holds(30, 26, 1))).get(0).hard());
   }
 
-  /** No test was made with one hand, so nothing is said, and it counts as a rest. */
+  /** There is no one-handed test, so nothing is reported, and the exercise counts as a rest. */
   @Test
   void withoutAMaximumNothingIsReported() {
     Exercise unknown = withHands(series(55, 3), Hands.LEFT, 60);

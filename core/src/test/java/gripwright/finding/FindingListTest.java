@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** What fails twice in the same way is reported once. */
+/** The same mistake is reported once. */
 class FindingListTest {
 
   private static final ModelPath LINE =
@@ -58,7 +58,7 @@ class FindingListTest {
   }
 
   @Test
-  void whatIsNoEstimateNeitherLeavesOutNorIsLeftOut() {
+  void onlyEstimatesReplaceEachOther() {
     FindingList list = new FindingList();
     list.add(finding("fact", on(1, "2027-03-02")));
     list.addEstimate(finding("doubtful", on(1, "2027-03-02")), 0, false);
@@ -68,7 +68,7 @@ class FindingListTest {
   }
 
   @Test
-  void aGripOfALineLeavesOutNothingOfAnother() {
+  void findingsOfDifferentGripsDoNotReplaceEachOther() {
     FindingList list = new FindingList();
     list.addEstimate(finding("doubtful", LINE).with("grip", "drag"), 0, false);
     list.addEstimate(finding("certain", LINE).with("grip", "half-crimp"), 0, true);
@@ -76,7 +76,7 @@ class FindingListTest {
   }
 
   @Test
-  void twoListsTogetherAreWhatOneListWouldBe() {
+  void joinedListsEqualOneList() {
     FindingList one = new FindingList();
     one.addEstimate(finding("doubtful", on(1, "2027-03-02")), 0, false);
     one.add(finding("plan.level-over-max", on(1, "2027-03-02")).with("percent", "102 %"), 1.02);
@@ -91,7 +91,7 @@ class FindingListTest {
   }
 
   @Test
-  void ofSeveralOnOneLineTheFactsOfTheWorstAreKeptOfThoseAlikeTheFirst() {
+  void theArgumentsOfTheWorstPlaceAreKeptAndOfEqualOnesTheFirst() {
     FindingList list = new FindingList();
     list.add(finding("plan.level-over-max", on(1, "2027-03-02")).with("percent", "102 %"), 1.02);
     list.add(finding("plan.level-over-max", on(2, "2027-03-09")).with("percent", "106 %"), 1.06);

@@ -16,7 +16,7 @@ class NearestTest {
       List.of("half-crimp", "full-crimp", "open-four", "front-three", "front-two", "back-three");
 
   @Test
-  void aSlipFindsItsName() {
+  void aTypingMistakeFindsItsName() {
     assertEquals(Optional.of("half-crimp"), Nearest.to("half-crmp", GRIPS));
     assertEquals(Optional.of("half-crimp"), Nearest.to("Half-Crimp", GRIPS));
     assertEquals(Optional.of("open-four"), Nearest.to("opne-four", GRIPS));
@@ -32,7 +32,7 @@ class NearestTest {
   }
 
   @Test
-  void atMostFourAreOfferedNearestFirst() {
+  void atMostFourAreSuggestedNearestFirst() {
     assertEquals(
         List.of("step", "stem", "steps", "stew"),
         Nearest.all("step", List.of("steps", "stew", "stop", "step", "stem", "strep")));

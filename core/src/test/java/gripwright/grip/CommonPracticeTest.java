@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.hand.Finger;
+import gripwright.hand.FingerPose;
 import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.hand.Joint;
@@ -40,13 +41,13 @@ class CommonPracticeTest {
 
   @ParameterizedTest
   @MethodSource("hands")
-  void halfCrimpBendsTheRingFingerAndLeavesTheLittleOneAlmostStraight(HandShape hand) {
+  void halfCrimpBendsThreeFingersAndLeavesTheLittleOneAlmostStraight(HandShape hand) {
     GripFit fit = GripFit.of(PractisedGrips.HALF_CRIMP, hand, EDGE);
     assertTrue(fit.reachable());
     between(80, 100, pip(fit, Finger.INDEX));
-    between(80, 100, pip(fit, Finger.MIDDLE));
-    between(60, 100, pip(fit, Finger.RING));
-    between(0, 45, pip(fit, Finger.LITTLE));
+    between(90, 108, pip(fit, Finger.MIDDLE));
+    between(75, 100, pip(fit, Finger.RING));
+    between(0, 15, pip(fit, Finger.LITTLE));
     assertEquals(List.of(), fit.advice());
   }
 
@@ -122,6 +123,8 @@ class CommonPracticeTest {
     assertTrue(pip(fit, Finger.INDEX) < pip(fit, Finger.MIDDLE));
     assertTrue(pip(fit, Finger.LITTLE) < pip(fit, Finger.RING));
     between(0, 20, pip(fit, Finger.LITTLE));
+    between(45, 70, pip(fit, Finger.MIDDLE));
+    between(45, 70, pip(fit, Finger.RING));
     assertEquals(List.of(), fit.advice());
   }
 
@@ -129,10 +132,59 @@ class CommonPracticeTest {
   @MethodSource("hands")
   void theCataloguesHalfCrimpBendsAsCoachesSee(HandShape hand) {
     GripFit fit = GripFit.of(StandardGrips.HALF_CRIMP, hand, EDGE);
+    between(80, 100, pip(fit, Finger.INDEX));
+    between(90, 108, pip(fit, Finger.MIDDLE));
+    between(75, 100, pip(fit, Finger.RING));
+    between(0, 15, pip(fit, Finger.LITTLE));
+    assertEquals(List.of(), fit.advice());
+  }
+
+  /**
+   * Index and middle near a right angle; the ring finger as it falls, often 110 to 120 included.
+   */
+  @ParameterizedTest
+  @MethodSource("hands")
+  void theCataloguesFrontThreeLeavesTheRingFingerMoreOpen(HandShape hand) {
+    GripFit fit = GripFit.of(StandardGrips.FRONT_THREE, hand, EDGE);
     between(75, 105, pip(fit, Finger.INDEX));
     between(75, 105, pip(fit, Finger.MIDDLE));
-    between(60, 100, pip(fit, Finger.RING));
-    between(0, 45, pip(fit, Finger.LITTLE));
+    between(60, 80, pip(fit, Finger.RING));
+    assertTrue(pip(fit, Finger.RING) < pip(fit, Finger.INDEX));
+    assertEquals(List.of(), fit.advice());
+  }
+
+  @ParameterizedTest
+  @MethodSource("hands")
+  void theCataloguesBackThreeKeepsTheMiddleFingerNearARightAngle(HandShape hand) {
+    GripFit fit = GripFit.of(StandardGrips.BACK_THREE, hand, EDGE);
+    between(80, 105, pip(fit, Finger.MIDDLE));
+    between(75, 100, pip(fit, Finger.RING));
+    assertEquals(List.of(), fit.advice());
+  }
+
+  /** A bent knuckle is a hand at rest: under load the flexors could not hold it. */
+  @ParameterizedTest
+  @MethodSource("hands")
+  void noKnuckleOfABentFingerIsThatOfAHandAtRest(HandShape hand) {
+    for (Grip grip : StandardGrips.all()) {
+      for (FingerPose pose : GripFit.of(grip, hand, EDGE).pose().fingers()) {
+        if (pose.pip().degrees() > 20) {
+          between(-10, 35, pose.mcp().degrees());
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("hands")
+  void aSingleFingerIsHeldOpen(HandShape hand) {
+    for (Grip grip : StandardGrips.all()) {
+      if (grip.family() == GripFamily.SINGLE) {
+        for (FingerPose pose : GripFit.of(grip, hand, EDGE).pose().fingers()) {
+          between(20, 75, pose.pip().degrees());
+        }
+      }
+    }
   }
 
   @ParameterizedTest
@@ -141,8 +193,8 @@ class CommonPracticeTest {
     GripFit fit = GripFit.of(PractisedGrips.STRAIGHT_FOUR, hand, EDGE);
     assertFalse(fit.reachable());
     assertTrue(
-        fit.misses().stream().anyMatch(miss -> miss.finger() == Finger.MIDDLE),
-        () -> "the longest finger is told: " + fit.misses());
+        fit.misses().stream().anyMatch(miss -> miss.finger() == Finger.LITTLE),
+        () -> "the shortest finger is reported: " + fit.misses());
     assertEquals(List.of(), fit.advice());
     assertTrue(fit.personalBands().isEmpty());
   }
@@ -174,7 +226,7 @@ class CommonPracticeTest {
     GripFit fit =
         GripFit.of(PractisedGrips.BACK_THREE_MIDDLE_OPEN, PractisedGrips.hand(Sex.MALE, 50), EDGE);
     assertTrue(fit.reachable());
-    assertTrue(fit.wristRoll().degrees() > 10);
+    assertTrue(fit.wristRoll().degrees() > 10, fit::toString);
     assertTrue(
         fit.advice().stream()
             .anyMatch(

@@ -118,9 +118,9 @@ class FitSpreadTest {
 
   /** Mean 0, standard deviation 1, a twentieth above 1.645: what normal draws are. */
   @Property(tries = 20)
-  void drawsAreNormal(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+  void drawsAreNormal(@ForAll @LongRange(min = 0, max = 1_000_000) long stream) {
     double[] draws = new double[10_000];
-    Arrays.setAll(draws, i -> StandardNormal.draw(seed, i));
+    Arrays.setAll(draws, i -> StandardNormal.draw(stream, i));
     double mean = Arrays.stream(draws).average().orElseThrow();
     double variance =
         Arrays.stream(draws).map(d -> (d - mean) * (d - mean)).average().orElseThrow();

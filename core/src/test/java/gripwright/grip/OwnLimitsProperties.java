@@ -126,7 +126,7 @@ class OwnLimitsProperties {
         assertEquals(
             free.flexion(finger, Joint.PIP).orElseThrow().degrees(),
             limited.flexion(finger, Joint.PIP).orElseThrow().degrees(),
-            0.5);
+            1);
       }
     }
   }

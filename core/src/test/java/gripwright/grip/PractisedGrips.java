@@ -54,8 +54,8 @@ public final class PractisedGrips {
           .band(Finger.RING, Joint.PIP, Band.degrees(60, 105))
           .build();
 
-  public static final Grip BACK_THREE = backThree("practised-back-three", 75, 105);
-  public static final Grip BACK_THREE_MIDDLE_OPEN = backThree("back-three-middle-open", 20, 60);
+  public static final Grip BACK_THREE = backThree("practised-back-three", 75, 105, 60);
+  public static final Grip BACK_THREE_MIDDLE_OPEN = backThree("back-three-middle-open", 20, 50, 45);
 
   public static final Grip FRONT_TWO =
       Grip.named("practised-front-two")
@@ -93,12 +93,12 @@ public final class PractisedGrips {
 
   private PractisedGrips() {}
 
-  private static Grip backThree(String name, double low, double high) {
+  private static Grip backThree(String name, double low, double high, double ring) {
     return Grip.named(name)
         .family(GripFamily.SPLIT)
         .fingers(Finger.MIDDLE, Finger.RING, Finger.LITTLE)
         .band(Finger.MIDDLE, Joint.PIP, Band.degrees(low, high))
-        .band(Finger.RING, Joint.PIP, Band.degrees(60, 105))
+        .band(Finger.RING, Joint.PIP, Band.degrees(ring, 105))
         .band(Finger.LITTLE, Joint.PIP, Band.degrees(0, 90))
         .build();
   }

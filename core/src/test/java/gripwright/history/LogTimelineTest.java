@@ -171,6 +171,21 @@ class LogTimelineTest {
   }
 
   @Test
+  void besideThePlanAreSessionsOfTwelveWeeksBeforeItAndOthersOfItsOpenDays() {
+    LogTimeline timeline =
+        timeline(
+            trained(-85, "strength"),
+            trained(-84, "strength"),
+            climbed(-2),
+            trained(-1, "extra"),
+            trained(2, "strength"),
+            trained(4, "extra"));
+    assertEquals(
+        List.of(MONDAY.minusDays(84), MONDAY.minusDays(1), MONDAY.plusDays(4)),
+        timeline.beside(List.of()).stream().map(LogEntry::date).toList());
+  }
+
+  @Test
   void aLogCoversAPlanIfAnyLineIsOfItsDays() {
     assertEquals(false, timeline().coversPlanDays());
     assertEquals(true, timeline(climbed(0)).coversPlanDays());

@@ -17,9 +17,9 @@ import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.hand.JointLimits;
-import gripwright.hand.PalmLimits;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
+import gripwright.pose.PalmLimits;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
@@ -61,6 +61,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -174,7 +175,7 @@ class NullIsRefusedTest {
     assertTrue(asked[0] > 300, () -> "only " + asked[0] + " arguments");
   }
 
-  /** Returns what is wrong with the answer to null; empty if the argument was named. */
+  /** Returns a description of a wrong response to null; empty if the argument was named. */
   private static Optional<String> answer(Executable each, int index) throws Exception {
     Parameter[] parameters = each.getParameters();
     String name = parameters[index].getName();
@@ -292,6 +293,7 @@ class NullIsRefusedTest {
             Object.class, "runa",
             Class.class, LogEntry.BodyMass.class,
             Function.class, Function.identity(),
+            Predicate.class, (Predicate<Object>) any -> true,
             DoubleUnaryOperator.class, DoubleUnaryOperator.identity());
     if (empty.containsKey(type)) {
       return empty.get(type);

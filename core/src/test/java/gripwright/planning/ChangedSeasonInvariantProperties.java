@@ -7,9 +7,11 @@ import gripwright.athlete.Injury;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.hand.Finger;
+import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.history.LogTimeline;
+import gripwright.log.FeltPain;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
@@ -20,6 +22,7 @@ import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
+import gripwright.strength.PlausibleTests;
 import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -31,6 +34,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -45,7 +50,7 @@ class ChangedSeasonInvariantProperties {
   /** Invariant 8. A sixteenth or eighteenth birthday is no whole number of weeks after birth. */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void movingEveryDateByWeeksMovesTheDatesAlone(
-      @ForAll Season season, @ForAll @IntRange(min = 1, max = 300) int weeks) {
+      @ForAll GeneratedSeason season, @ForAll @IntRange(min = 1, max = 300) int weeks) {
     boolean grows = comesOfAge(season, 16) || comesOfAge(season, 18);
     if (!grows) {
       CompiledPlan plan = season.compile();
@@ -58,7 +63,7 @@ class ChangedSeasonInvariantProperties {
     Reached.reached(!grows, 80);
   }
 
-  private static boolean comesOfAge(Season season, int years) {
+  private static boolean comesOfAge(GeneratedSeason season, int years) {
     LocalDate day = season.athlete().born().plusYears(years);
     return day.isAfter(season.plan().from().minusDays(3))
         && day.isBefore(season.plan().to().plusDays(3));
@@ -128,7 +133,7 @@ class ChangedSeasonInvariantProperties {
    * the same week, up to the first week that only one of them trains alike. Where a log covers
    * pain, up to the first week with a session on another day: of two days one may be before it.
    */
-  private static List<Pair> pairs(Season season, CompiledPlan one, CompiledPlan other) {
+  private static List<Pair> pairs(GeneratedSeason season, CompiledPlan one, CompiledPlan other) {
     List<Pair> pairs = new ArrayList<>();
     for (PlanWeek week : one.weeks()) {
       List<DatedSession> before = one.sessionsOf(week.number());
@@ -150,7 +155,7 @@ class ChangedSeasonInvariantProperties {
     return pairs;
   }
 
-  private static boolean hurts(Season season) {
+  private static boolean hurts(GeneratedSeason season) {
     return season.log().entries().stream()
         .filter(e -> !e.date().isBefore(season.plan().from()))
         .anyMatch(
@@ -166,7 +171,7 @@ class ChangedSeasonInvariantProperties {
         .equals(others.stream().map(DatedSession::date).toList());
   }
 
-  private static boolean news(Season season, DatedSession one, DatedSession other) {
+  private static boolean news(GeneratedSeason season, DatedSession one, DatedSession other) {
     boolean ordered = one.date().isBefore(other.date());
     LocalDate from = ordered ? one.date() : other.date();
     LocalDate to = ordered ? other.date() : one.date();
@@ -194,12 +199,37 @@ class ChangedSeasonInvariantProperties {
     return exercise.steps().get(step).load().orElseThrow().kilograms();
   }
 
+  /** Under 16 a test that is too high to be true gives no load at all. */
+  private static boolean isDoubtedUnder16(GeneratedSeason season) {
+    PlausibleTests plausible =
+        new PlausibleTests(
+            season.log().tests(),
+            day -> season.log().bodyMassOn(day).orElse(season.athlete().bodyMass()));
+    return season.athlete().ageInMonths(season.plan().from()) < 16 * 12
+        && season.log().tests().stream().anyMatch(test -> plausible.share(test) > 1);
+  }
+
+  /** Tells whether no test is above what is likely: such a one counts as less, and steps wait. */
+  private static boolean isLikely(GeneratedSeason season) {
+    double mass = season.athlete().bodyMass().kilograms();
+    return season.log().tests().stream()
+        .allMatch(
+            test -> {
+              boolean hang = test.setup().hands() == Hands.BOTH && !test.setup().lifting();
+              double load = test.effort().map(e -> e.load().kilograms()).orElse(0.0);
+              return load <= (hang ? 2 : 1.1) * mass;
+            });
+  }
+
   /** Invariant 9, of tests. */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void proportionallyHigherTestsNeverLowerALoad(
-      @ForAll Season season, @ForAll @DoubleRange(min = 1, max = 1.6) double factor) {
+      @ForAll GeneratedSeason season, @ForAll @DoubleRange(min = 1, max = 1.6) double factor) {
     // Of stronger athletes more is asked, so the sessions of a log would tell of less than asked.
     CompiledPlan plan = season.withoutSessionsLogged().compile();
+    if (isDoubtedUnder16(season.stronger(factor)) || !isLikely(season.stronger(factor))) {
+      return;
+    }
     List<Pair> pairs =
         pairs(season, plan, season.withoutSessionsLogged().stronger(factor).compile());
     boolean raised = false;
@@ -213,7 +243,7 @@ class ChangedSeasonInvariantProperties {
   /** Invariant 9, of injuries. */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void oneInjuryMoreNeverRaisesALoad(
-      @ForAll Season season,
+      @ForAll GeneratedSeason season,
       @ForAll Finger finger,
       @ForAll Optional<Side> side,
       @ForAll @IntRange(min = -200, max = 30) int day,
@@ -226,6 +256,12 @@ class ChangedSeasonInvariantProperties {
     CompiledPlan plan = season.withoutSessionsLogged().compile();
     CompiledPlan injured = season.withoutSessionsLogged().injured(injury).compile();
     List<Pair> pairs = pairs(season, plan, injured);
+    boolean hurts =
+        !FeltPain.of(season.log(), List.of()).isEmpty()
+            || season.athlete().injuries().stream().anyMatch(i -> i.finger() == finger);
+    if (hurts) {
+      return; // an injury takes the place of the pain of its finger, and a clearance ends it
+    }
     for (Pair pair : pairs) {
       assertTrue(pair.after() <= pair.before() + SecondLook.SLACK, pair.toString());
     }
@@ -236,7 +272,7 @@ class ChangedSeasonInvariantProperties {
   /** Invariant 9, of time to train. */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void lessTimeNeverAddsASession(
-      @ForAll Season season,
+      @ForAll GeneratedSeason season,
       @ForAll @IntRange(max = 6) int dropped,
       @ForAll @IntRange(min = 20, max = 105) int percentOfTime) {
     Map<DayOfWeek, Duration> less = new EnumMap<>(DayOfWeek.class);
@@ -263,7 +299,7 @@ class ChangedSeasonInvariantProperties {
    * Returns whether sessions get longer with the weeks. Days are found as if the weeks ahead were
    * like the present one, and what waits for a week that was not trained stays shorter and lighter.
    */
-  private static boolean grows(Season season) {
+  private static boolean grows(GeneratedSeason season) {
     return season.plan().blocks().stream()
         .map(Block::content)
         .anyMatch(
@@ -277,10 +313,19 @@ class ChangedSeasonInvariantProperties {
 
   /** Invariant 12. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aCompiledPlanIsCheckedAgainWithTheSameResult(@ForAll Season season, @ForAll Random random) {
+  void aCompiledPlanIsCheckedAgainWithTheSameResult(
+      @ForAll GeneratedSeason season, @ForAll Random random) {
     CompiledPlan plan = season.compile();
+    Set<ModelPath> trained =
+        plan.sessions().stream()
+            .flatMap(s -> s.exercises().stream())
+            .map(PlannedExercise::path)
+            .collect(Collectors.toSet());
     List<Finding> first =
-        plan.findings().stream().filter(ChangedSeasonInvariantProperties::isOfRules).toList();
+        plan.findings().stream()
+            .filter(ChangedSeasonInvariantProperties::isOfRules)
+            .filter(f -> !isOfAnExercise(f) || trained.contains(f.place()))
+            .toList();
     List<DatedSession> shuffled = new ArrayList<>(plan.sessions());
     Collections.shuffle(shuffled, random);
     Schedule again =
@@ -291,11 +336,18 @@ class ChangedSeasonInvariantProperties {
             plan.weeks(),
             plan.retests(),
             plan.climbing(),
-            plan.missed());
+            plan.missed(),
+            plan.schedule().notMadeUp(),
+            plan.schedule().beside(),
+            plan.schedule().withoutLog());
     assertEquals(first, checked(plan.schedule(), plan.timeline()));
     assertEquals(first, checked(again, plan.timeline()));
     assertEquals(plan, season.compile());
     Reached.reached(plan.usable(), 60);
+  }
+
+  private static boolean isOfAnExercise(Finding finding) {
+    return finding.place().steps().stream().anyMatch(step -> step.kind().equals("exercise"));
   }
 
   private static boolean isOfRules(Finding finding) {

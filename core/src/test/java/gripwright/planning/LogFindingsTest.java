@@ -67,6 +67,34 @@ class LogFindingsTest {
   }
 
   @Test
+  void aSessionWithNothingInItIsReportedAsEmpty() {
+    LogEntry empty =
+        new LogEntry.Trained(MONDAY.plusDays(1), "strength", List.of(), Optional.empty());
+    Finding missed = finding(compile(empty, trained(5, "strength")), "plan.session-not-logged");
+    assertEquals("strength", missed.arguments().get("empty"));
+    assertEquals(MONDAY.plusDays(1), missed.arguments().get("first"));
+    Finding without = finding(compile(trained(5, "strength")), "plan.session-not-logged");
+    assertEquals(null, without.arguments().get("empty"));
+  }
+
+  @Test
+  void aThirdSessionOfAWeekIsReportedAsOneMoreThanPlanned() {
+    Finding third =
+        finding(
+            compile(
+                trained(1, "strength"),
+                trained(3, "strength"),
+                trained(5, "strength"),
+                trained(8, "strength"),
+                trained(12, "strength")),
+            "plan.session-unplanned");
+    assertEquals("strength", third.arguments().get("again"));
+    Finding other =
+        finding(compile(trained(1, "power"), trained(5, "strength")), "plan.session-unplanned");
+    assertEquals(null, other.arguments().get("again"));
+  }
+
+  @Test
   void sessionsWithoutALineAreReportedOnceWithTheirDays() {
     Finding missed =
         finding(
@@ -122,5 +150,38 @@ class LogFindingsTest {
     assertEquals(MONDAY.plusDays(5), dropped.arguments().get("dates"));
     assertEquals(1, dropped.arguments().get("week"));
     assertEquals(MONDAY.plusDays(3), dropped.arguments().get("until"));
+  }
+
+  private static Block.Builder hard(int perWeek) {
+    return Block.named("base", 1)
+        .session(SessionPlan.of("strength", perWeek, Exercise.of(HOLDS, HALF_CRIMP, EDGE)));
+  }
+
+  /** Free are Tuesday, Thursday and Saturday; 48 h before and after Wednesday leave Saturday. */
+  @Test
+  void whatWasLoggedOnADayWithoutASessionIsNoErrorOfThePlan() {
+    LogEntry climbing =
+        new LogEntry.Climbed(
+            MONDAY.plusDays(2),
+            true,
+            "much",
+            Duration.ofHours(2),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty());
+    LogEntry test =
+        new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, MONDAY.plusDays(2), 90), Optional.empty());
+    for (LogEntry line : List.of(climbing, test)) {
+      CompiledPlan plan = compile(hard(2), line);
+      Finding left = finding(plan, "plan.session-not-made-up");
+      assertEquals(Severity.ADVICE, left.severity());
+      assertEquals(1, left.arguments().get("placed"));
+      assertEquals(2, left.arguments().get("wanted"));
+      assertEquals(0, plan.findings().stream().filter(Finding::blocks).count());
+    }
+    CompiledPlan four = compile(hard(4), climbing);
+    assertEquals(3, finding(four, "plan.no-day").arguments().get("placed"));
+    assertEquals(1, finding(four, "plan.session-not-made-up").arguments().get("placed"));
+    assertEquals(3, finding(compile(hard(4)), "plan.no-day").arguments().get("placed"));
   }
 }

@@ -19,6 +19,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.load.HandFindings;
+import gripwright.planning.load.Rise;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
@@ -115,6 +116,7 @@ class LookAheadTest {
             List.of(),
             Optional.empty(),
             Progression.Returning.NOTHING,
+            Rise.of(0),
             ProgressionBlockers.of(plan, timeline),
             Optional.empty()));
   }

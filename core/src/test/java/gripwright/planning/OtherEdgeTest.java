@@ -21,7 +21,7 @@ class OtherEdgeTest {
   /** So short a little finger that a half crimp goes on 15 mm and not on 20 mm. */
   private static final Hand SHORT_LITTLE =
       Hand.ofLength(Length.ofMillimetres(180))
-          .withBone(Finger.LITTLE, Segment.PROXIMAL, Length.ofMillimetres(17.5));
+          .withBone(Finger.LITTLE, Segment.PROXIMAL, Length.ofMillimetres(13.9));
 
   private static Object other(double... edges) {
     Athlete.Builder athlete = Skarvdal.ylva().hand(SHORT_LITTLE);

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
+import gripwright.finding.Severity;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -70,6 +71,7 @@ class PlanFindingsTest {
     // Tuesday to Saturday of the second week
     CompiledPlan plan = compile(plan(base(3, 1)), Skarvdal.ylva().away(away(8, 12)));
     Finding away = finding(plan, "plan.week-away");
+    assertEquals(Severity.ADVICE, away.severity(), "the coach wrote it");
     assertEquals(2, away.arguments().get("week"));
     assertEquals(MONDAY.plusDays(7), away.arguments().get("from"));
     assertEquals(MONDAY.plusDays(13), away.arguments().get("to"));
@@ -104,6 +106,22 @@ class PlanFindingsTest {
   private static Exercise light() {
     return LINE.with("level", new Argument.AtLevel(new Level.OfMax(0.5)))
         .with("sets", new Argument.Count(2));
+  }
+
+  @Test
+  void aLightLoadInsteadOfAShareIsReportedAsItIsBuilt() {
+    Block.Builder block =
+        Block.named("base", 1)
+            .session(
+                SessionPlan.of(
+                    "strength",
+                    1,
+                    LINE.with("level", new Argument.AtLevel(new Level.OfMax(0.33)))));
+    CompiledPlan plan =
+        Planner.compile(plan(block).build(), Skarvdal.ylva().build(), Log.empty("ylva"), List.of());
+    assertEquals(
+        plan.sessions().get(0).exercises().get(0).totalLoad(),
+        finding(plan, "plan.level-light").arguments().get("load"));
   }
 
   @Test

@@ -142,12 +142,12 @@ class RefusalTest {
         "effort 11 is outside 0 to 10",
         () -> new Advance.WhenLogged(true, OptionalDouble.of(11), OptionalDouble.empty(), 1));
     refused(
-        "weekly rise 1000 % is outside 0 % to 100 %", () -> plan(base(1)).weeklyRise(10).build());
+        "weekly rise 1000 % is outside 0 % to 30 %", () -> plan(base(1)).weeklyRise(10).build());
     refused(
         "load 8400 kg is outside above 0 kg up to 1000 kg",
         () -> new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(8_400)));
     refused(
-        "body mass -5 kg is outside 10 kg to 300 kg",
+        "body mass -5 kg is outside 15 kg to 300 kg",
         () -> new LogEntry.BodyMass(MONDAY, Load.ofKilograms(-5)));
     refused(
         "time in training -5 months is outside 0 months to 1200 months",
@@ -236,7 +236,7 @@ class RefusalTest {
         "plan spring: a waiver in exercise 2 is outside 1 to 1",
         () -> plan(base(2)).waive(waiver(none, all, none, OptionalInt.of(2))).build());
     refused(
-        "a waiver of full-crimp-ceiling without a reason",
+        "why full-crimp-ceiling is waived without a word: \"  \"",
         () -> new Plan.Waiver("full-crimp-ceiling", none, all, none, all, "  "));
     refused(
         "a waiver of full-crimp-ceiling in week 1 of no block",

@@ -49,8 +49,9 @@ final class SeasonLog {
       }
     }
     moreTests(tested);
-    if (draw.chance(40)) {
-      trained(plan);
+    Optional<LocalDate> retested = retested(plan);
+    if (draw.chance(retested.isPresent() ? 70 : 40)) {
+      trained(plan, retested.orElse(from).plusDays(2));
     }
     if (draw.chance(25)) {
       LocalDate day = from.plusDays(draw.between(-10, 40));
@@ -131,10 +132,27 @@ final class SeasonLog {
     }
   }
 
-  /** Two or three sessions a week of what the plan asks, not always in full. */
-  private void trained(Plan plan) {
+  /** The first test of the plan, on any day of its week, however near to other hard work. */
+  private Optional<LocalDate> retested(Plan plan) {
+    for (Plan.Retest retest : plan.retests()) {
+      LocalDate day = from.plusWeeks(retest.everyWeeks() - 1L).plusDays(draw.between(0, 6));
+      if (!day.isAfter(plan.to()) && draw.chance(60)) {
+        test(retest.setups().get(0), day, draw.between(0.95, 1.1, 0.05));
+        return Optional.of(day);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Two or three sessions a week of what the plan asks, not always in full.
+   *
+   * @param least the last day or a later one
+   */
+  private void trained(Plan plan, LocalDate least) {
     LocalDate day = from;
-    LocalDate last = from.plusDays(draw.between(5, 40));
+    LocalDate drawn = from.plusDays(draw.between(5, 40));
+    LocalDate last = drawn.isBefore(least) ? least : drawn;
     SessionPlan session = plan.blocks().get(0).content().sessions().get(0);
     while (day.isBefore(last)) {
       if (draw.chance(15)) {

@@ -32,12 +32,12 @@ final class SecondLook {
 
   static final double SLACK = 1e-6;
 
-  final Season season;
+  final GeneratedSeason season;
   final CompiledPlan plan;
   private final HandFindings hands;
   private final Map<LocalDate, StrengthMap> strength = new HashMap<>();
 
-  SecondLook(Season season) {
+  SecondLook(GeneratedSeason season) {
     this.season = season;
     this.plan = season.compile();
     this.hands = new HandFindings(season.athlete());

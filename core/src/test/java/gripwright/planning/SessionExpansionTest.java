@@ -21,6 +21,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.load.HandFindings;
+import gripwright.planning.load.Rise;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
 import gripwright.protocol.Argument;
@@ -155,11 +156,12 @@ class SessionExpansionTest {
                 List.of(),
                 Optional.empty(),
                 Progression.Returning.NOTHING,
+                Rise.of(0),
                 ProgressionBlockers.of(plan, timeline),
                 Optional.empty()));
     return new SessionExpansion(plan, ylva, timeline, Map.of(), new HandFindings(ylva))
-        .draft(week, block.content().sessions().get(0), new FindingList())
-        .orElseThrow();
+        .drafts(week, new FindingList())
+        .get(0);
   }
 
   @Test

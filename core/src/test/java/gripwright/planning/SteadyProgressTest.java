@@ -66,7 +66,7 @@ class SteadyProgressTest {
               Setup.of(HALF_CRIMP, EDGE),
               OptionalInt.of(5),
               OptionalInt.of(5),
-              Optional.of(Load.ofKilograms(70)),
+              Optional.of(Load.ofKilograms(80)),
               OptionalDouble.of(7),
               OptionalDouble.empty());
       log = log.with(new LogEntry.Trained(day, "strength", List.of(done), Optional.empty()));
@@ -137,7 +137,7 @@ class SteadyProgressTest {
     CompiledPlan compiled =
         Planner.compile(plan, Skarvdal.ylva().build(), Skarvdal.tested(), List.of());
     assertEquals(
-        List.of(1, 2, 3, 4, 5, 6, 4),
+        List.of(1, 2, 3, 4, 5, 6, 5),
         compiled.sessions().stream()
             .map(s -> s.exercises().stream().mapToInt(e -> e.scheme().sets()).sum())
             .toList());

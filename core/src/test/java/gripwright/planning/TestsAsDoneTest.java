@@ -18,12 +18,14 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.planning.placement.LoggedRetests;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.PlacementReason;
 import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +40,26 @@ class TestsAsDoneTest {
               Block.named("base", 2)
                   .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
                   .build())
+          .retest(
+              new Plan.Retest(
+                  List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
+                  Duration.ofSeconds(7),
+                  1))
+          .build();
+
+  private static final Plan EVERY_TWO_WEEKS =
+      Plan.named("spring")
+          .athlete("ylva")
+          .from(MONDAY.minusDays(7))
+          .block(
+              Block.named("base", 3)
+                  .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+                  .build())
+          .retest(
+              new Plan.Retest(
+                  List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
+                  Duration.ofSeconds(7),
+                  2))
           .build();
 
   /** Planned for Thursday: a half crimp and a drag. */
@@ -55,8 +77,12 @@ class TestsAsDoneTest {
   private final FindingList findings = new FindingList();
 
   private List<DatedRetest> tests(Log log) {
-    LogTimeline timeline = LogTimeline.of(PLAN, Skarvdal.ylva().build(), log);
-    return TestsAsDone.of(timeline, MONDAY, List.of(THURSDAY), findings);
+    return tests(PLAN, log, List.of());
+  }
+
+  private List<DatedRetest> tests(Plan plan, Log log, List<DatedRetest> before) {
+    LogTimeline timeline = LogTimeline.of(plan, Skarvdal.ylva().build(), log);
+    return TestsAsDone.of(timeline, MONDAY, List.of(THURSDAY), before, findings);
   }
 
   private static LogEntry tested(int day, Grip grip) {
@@ -89,6 +115,47 @@ class TestsAsDoneTest {
       assertEquals(
           List.of(THURSDAY), tests(Log.empty("ylva").with(tested(day, DRAG))), "day " + day);
     }
+  }
+
+  @Test
+  void outsideItsWeekALineIsATestUpToThreeDaysAway() {
+    DatedRetest saturday = onDay(THURSDAY, MONDAY.plusDays(5));
+    DatedRetest tuesday = onDay(THURSDAY, MONDAY.plusDays(1));
+    for (Map.Entry<Integer, DatedRetest> near :
+        Map.of(-2, tuesday, -1, tuesday, 7, saturday, 8, saturday).entrySet()) {
+      LocalDate day = MONDAY.plusDays(near.getKey());
+      assertEquals(Optional.of(day), dayOf(EVERY_TWO_WEEKS, near), "day " + near.getKey());
+      assertEquals(Optional.empty(), dayOf(PLAN, near), "a week that asks for a test itself");
+    }
+    for (Map.Entry<Integer, DatedRetest> far :
+        Map.of(-3, tuesday, 9, saturday, 7, tuesday).entrySet()) {
+      assertEquals(Optional.empty(), dayOf(EVERY_TWO_WEEKS, far), "day " + far.getKey());
+    }
+  }
+
+  private static Optional<LocalDate> dayOf(Plan plan, Map.Entry<Integer, DatedRetest> line) {
+    return new LoggedRetests(plan, Log.empty("ylva").with(tested(line.getKey(), DRAG)))
+        .dayOf(line.getValue(), MONDAY, List.of());
+  }
+
+  private static DatedRetest onDay(DatedRetest test, LocalDate day) {
+    return new DatedRetest(
+        day,
+        test.week(),
+        test.block(),
+        test.setups(),
+        test.hold(),
+        test.insteadOf(),
+        test.placedBecause(),
+        test.path());
+  }
+
+  @Test
+  void ofTwoLinesTheNearestInTheWeekIsTheTestAndNoLineIsTwoTests() {
+    Log log = Log.empty("ylva").with(tested(0, DRAG)).with(tested(4, DRAG));
+    DatedRetest done = tests(log).get(0);
+    assertEquals(MONDAY.plusDays(4), done.date());
+    assertEquals(MONDAY, tests(PLAN, log, List.of(done)).get(0).date(), "that of Friday is taken");
   }
 
   @Test

@@ -34,6 +34,15 @@ import java.util.Optional;
  */
 record Trainee(Athlete athlete, double strength, List<Grip> grips, int perWeek) {
 
+  /** What tempts a trainee without care: few seasons drawn at random come near these limits. */
+  private enum Haste {
+    NONE,
+    /** Strong enough for grips that ask for more time in training than they have. */
+    GRIP_TOO_EARLY,
+    /** Back since a few weeks, after an injury of one finger. */
+    BACK_TOO_SOON
+  }
+
   private static final List<List<DayOfWeek>> THREE_DAYS =
       List.of(
           List.of(DayOfWeek.MONDAY, DayOfWeek.WEDNESDAY, DayOfWeek.FRIDAY),
@@ -44,12 +53,17 @@ record Trainee(Athlete athlete, double strength, List<Grip> grips, int perWeek) 
 
   static Trainee draw(Draw draw, LocalDate from, boolean careful) {
     Athlete.Builder athlete = Athlete.named("ylva").title("Ylva Moen");
-    int age = draw.of(0, 0, 0, 0, 0, 0, 0, 1, 2, 2);
+    Haste haste = careful ? Haste.NONE : draw.of(Haste.values());
+    boolean early = haste == Haste.GRIP_TOO_EARLY;
+    int age = early ? 0 : draw.of(0, 0, 0, 0, 0, 0, 0, 1, 2, 2);
     int years = age == 0 ? draw.between(18, 50) : age == 1 ? 16 : draw.between(12, 15);
     LocalDate born = from.minusYears(years).minusDays(draw.between(1, age == 1 ? 700 : 364));
     int kilograms = age == 2 ? draw.between(32, 60) : draw.between(45, 95);
-    int months = years < 18 ? draw.between(6, 48) : draw.of(3, 10, 20, 30, 62, 90, 140);
-    int grade = Math.min(28, 8 + months / 5 + draw.between(0, 12));
+    int months =
+        early
+            ? draw.of(13, 16, 19, 22, 50)
+            : years < 18 ? draw.between(6, 48) : draw.of(3, 10, 20, 30, 62, 90, 140);
+    int grade = early ? draw.between(18, 26) : Math.min(28, 8 + months / 5 + draw.between(0, 12));
     athlete
         .born(born)
         .bodyMass(Load.ofKilograms(kilograms + draw.of(0.0, 0.5)))
@@ -70,12 +84,19 @@ record Trainee(Athlete athlete, double strength, List<Grip> grips, int perWeek) 
           new Athlete.Familiarity("back-three", experience(draw, from, draw.between(1, 20))));
     }
     int perWeek = days(draw, athlete, from, careful);
-    equipment(draw, athlete, careful);
-    if (draw.chance(30)) {
+    equipment(draw, athlete, careful || haste != Haste.NONE);
+    if (haste == Haste.BACK_TOO_SOON) {
+      athlete.injury(healed(draw, from));
+    } else if (draw.chance(30)) {
       injuries(draw, athlete, from, careful);
     }
     Athlete built = athlete.build();
-    return new Trainee(built, draw.between(1.0, 1.8, 0.05), grips(built, from, careful), perWeek);
+    List<Grip> grips = grips(built, from, careful);
+    if (early) {
+      GripFamily family = months < 24 ? GripFamily.SPLIT : GripFamily.SINGLE;
+      grips.removeIf(grip -> grip.family() != family);
+    }
+    return new Trainee(built, draw.between(1.0, 1.8, 0.05), grips, perWeek);
   }
 
   private static Athlete.Experience experience(Draw draw, LocalDate from, int months) {
@@ -140,7 +161,7 @@ record Trainee(Athlete athlete, double strength, List<Grip> grips, int perWeek) 
     return careful ? perWeek : draw.between(1, 4);
   }
 
-  private static void equipment(Draw draw, Athlete.Builder athlete, boolean careful) {
+  private static void equipment(Draw draw, Athlete.Builder athlete, boolean enough) {
     athlete.edge(EDGE).edge(Length.ofMillimetres(18));
     if (draw.chance(50)) {
       athlete.edge(Length.ofMillimetres(16)).edge(Length.ofMillimetres(25));
@@ -151,9 +172,9 @@ record Trainee(Athlete athlete, double strength, List<Grip> grips, int perWeek) 
       case 1 -> athlete.added(Load.ofKilograms(step), Load.ofKilograms(10)); // few plates
       default -> athlete.added(Load.ofKilograms(step), Load.ofKilograms(70));
     }
-    if (careful || draw.chance(75)) {
+    if (enough || draw.chance(75)) {
       double off = draw.of(0.5, 1.0, 1.25, 2.5);
-      athlete.assist(Load.ofKilograms(off), Load.ofKilograms(careful ? 100 : draw.of(20, 60)));
+      athlete.assist(Load.ofKilograms(off), Load.ofKilograms(enough ? 100 : draw.of(20, 60)));
     }
   }
 
@@ -180,10 +201,28 @@ record Trainee(Athlete athlete, double strength, List<Grip> grips, int perWeek) 
     }
   }
 
+  private static Injury healed(Draw draw, LocalDate from) {
+    LocalDate cleared = from.minusDays(draw.between(0, 50));
+    return new Injury(
+        draw.of(Finger.INDEX, Finger.MIDDLE, Finger.RING),
+        draw.of(Structure.A2, Structure.A4, Structure.FDP, Structure.PIP),
+        draw.chance(60) ? Optional.of(draw.of(Side.values())) : Optional.empty(),
+        cleared.minusDays(draw.between(5, 120)),
+        Optional.of(cleared),
+        Optional.empty());
+  }
+
   /** Whether some injury is not, or not for long, cleared while the plan is trained. */
   boolean recovering(LocalDate from) {
     return athlete.injuries().stream()
         .anyMatch(i -> i.cleared().map(c -> c.plusWeeks(12).isAfter(from)).orElse(true));
+  }
+
+  /** Whether an injury was cleared in the weeks before the plan. */
+  boolean back(LocalDate from) {
+    return athlete.injuries().stream()
+        .flatMap(i -> i.cleared().stream())
+        .anyMatch(c -> !c.isAfter(from) && c.plusWeeks(12).isAfter(from));
   }
 
   /** Whether a grip uses a finger that is not cleared on the first day or later. */

@@ -160,7 +160,7 @@ class WeekReconciliationTest {
     assertEquals(false, exercise.hard());
     double load = planned.totalLoad().kilograms();
     assertEquals(
-        "asked " + load + " kg: 5 sets | done " + load + " kg: 5 sets, as logged",
+        "planned " + load + " kg: 5 sets | done " + load + " kg: 5 sets, as logged",
         reported(exercise));
   }
 
@@ -179,7 +179,7 @@ class WeekReconciliationTest {
     assertEquals(1, exercise.scheme().sets());
     assertEquals(List.of(new LoadedStep(10, Optional.of(Load.ofKilograms(50)))), exercise.steps());
     assertEquals(
-        "asked "
+        "planned "
             + planned.totalLoad().kilograms()
             + " kg: 5 sets | done 50.0 kg: 1 set, effort 7.5, pain 1, as logged",
         reported(exercise));

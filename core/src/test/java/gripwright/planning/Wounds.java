@@ -1,17 +1,20 @@
 package gripwright.planning;
 
 import gripwright.athlete.Injury;
-import gripwright.grip.Grip;
+import gripwright.grip.FingerSet;
 import gripwright.hand.Finger;
 import gripwright.hand.Side;
+import gripwright.hand.Structure;
 import gripwright.log.LogEntry;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.Set;
 
 /** What injuries and pain ask for, calculated apart from the rules. */
 final class Wounds {
@@ -19,7 +22,7 @@ final class Wounds {
   private Wounds() {}
 
   /** Returns whether a finger in use has an injury that is not cleared on a day. */
-  static boolean injured(Season season, PlannedExercise exercise, LocalDate day) {
+  static boolean injured(GeneratedSeason season, PlannedExercise exercise, LocalDate day) {
     return season.athlete().injuries().stream()
         .anyMatch(i -> open(i, day) && SecondLook.uses(exercise, i.finger(), i.side()));
   }
@@ -30,125 +33,221 @@ final class Wounds {
   }
 
   /**
-   * Returns whether a finger in use had sharp, sudden, strong or rising pain in the 14 days up to a
-   * day, but for pain of an injury that is written down.
+   * A score of a log: of the fingers that may hurt, in the hands that may hurt.
+   *
+   * @param named true if the line names its finger
    */
-  static boolean painful(Season season, PlannedExercise exercise, LocalDate day) {
-    for (LogEntry.Pain pain : season.log().of(LogEntry.Pain.class)) {
-      boolean stops =
-          pain.score() > 5
-              || pain.kind() != LogEntry.Pain.Kind.DULL
-              || rises(season, pain.date(), entry -> score(entry, pain));
-      boolean recent = !pain.date().isAfter(day) && pain.date().plusDays(14).isAfter(day);
-      boolean written =
-          season.athlete().injuries().stream()
-              .anyMatch(
-                  i ->
-                      i.finger() == pain.finger()
-                          && open(i, pain.date())
-                          && (i.side().isEmpty()
-                              || pain.side().isEmpty()
-                              || i.side().equals(pain.side())));
-      if (stops && recent && !written && SecondLook.uses(exercise, pain.finger(), pain.side())) {
-        return true;
+  private record Score(
+      LocalDate day,
+      Set<Finger> fingers,
+      Set<Side> sides,
+      Optional<Structure> structure,
+      double worst,
+      boolean sharp,
+      boolean named,
+      boolean climbing) {
+
+    boolean skin() {
+      return structure.filter(Structure.SKIN::equals).isPresent();
+    }
+  }
+
+  private static List<Score> scores(GeneratedSeason season) {
+    List<Score> all = new ArrayList<>();
+    Set<Side> both = Set.of(Side.values());
+    for (LogEntry entry : season.log().entries()) {
+      if (entry instanceof LogEntry.Pain pain) {
+        all.add(
+            new Score(
+                pain.date(),
+                Set.of(pain.finger()),
+                pain.side().map(Set::of).orElse(both),
+                pain.structure(),
+                pain.score(),
+                pain.kind() != LogEntry.Pain.Kind.DULL,
+                true,
+                false));
+      } else if (entry instanceof LogEntry.Climbed climbed && climbed.pain().isPresent()) {
+        all.add(
+            new Score(
+                climbed.date(),
+                Set.copyOf(FingerSet.FOUR.fingers()),
+                both,
+                Optional.empty(),
+                climbed.pain().getAsDouble(),
+                false,
+                false,
+                true));
+      } else if (entry instanceof LogEntry.Trained trained) {
+        for (LogEntry.Done done : trained.done()) {
+          if (done.pain().isPresent()) {
+            all.add(
+                new Score(
+                    trained.date(),
+                    Set.copyOf(done.setup().grip().fingers().fingers()),
+                    Set.copyOf(done.setup().hands().sides()),
+                    Optional.empty(),
+                    done.pain().getAsDouble(),
+                    false,
+                    false,
+                    false));
+          }
+        }
       }
     }
-    return hurtAtWork(season, exercise, day);
-  }
-
-  private static double score(LogEntry entry, LogEntry.Pain like) {
-    return entry instanceof LogEntry.Pain pain
-            && pain.finger() == like.finger()
-            && pain.structure().equals(like.structure())
-            && pain.side().equals(like.side())
-        ? pain.score()
-        : -1;
-  }
-
-  private static double score(LogEntry entry, Grip grip) {
-    return entry instanceof LogEntry.Trained trained
-        ? trained.done().stream()
-            .filter(d -> d.pain().isPresent() && d.setup().grip().name().equals(grip.name()))
-            .mapToDouble(d -> d.pain().getAsDouble())
-            .max()
-            .orElse(-1)
-        : -1;
+    return all;
   }
 
   /**
-   * Returns whether the worst of seven days is above that of the seven before: above 2, or for the
-   * second time.
-   *
-   * @param scores the score of a line; below 0 for a line that has nothing to do with it
+   * Returns whether a finger in use is stopped by pain on a day: a score above 5, sharp or sudden,
+   * or a second rise in a row to above 2, and since then no two days of 2 or less with two days
+   * between, nor a cleared injury. An open injury is another matter.
    */
-  private static boolean rises(Season season, LocalDate day, ToDoubleFunction<LogEntry> scores) {
-    double[] worst = {-1, -1, -1};
-    for (LogEntry entry : season.log().entries()) {
-      long ago = ChronoUnit.DAYS.between(entry.date(), day);
-      if (ago >= 0 && ago < 21) {
-        int week = (int) (ago / 7);
-        worst[week] = Math.max(worst[week], scores.applyAsDouble(entry));
-      }
-    }
-    boolean again = worst[2] >= 0 && worst[1] > worst[2];
-    return worst[1] >= 0 && worst[0] > worst[1] && (worst[0] > 2 || again);
-  }
-
-  /** Returns the same of pain on the line of an exercise, or of climbing. */
-  private static boolean hurtAtWork(Season season, PlannedExercise exercise, LocalDate day) {
-    for (LogEntry entry : season.log().entries()) {
-      if (entry.date().isAfter(day) || !entry.date().plusDays(14).isAfter(day)) {
+  static boolean painful(GeneratedSeason season, PlannedExercise exercise, LocalDate day) {
+    List<Score> all = scores(season);
+    for (Score score : all) {
+      boolean trainedToday = !score.named() && !score.climbing() && score.day().equals(day);
+      List<Side> inUse =
+          score.sides().stream()
+              .filter(
+                  s ->
+                      score.fingers().stream()
+                          .anyMatch(f -> SecondLook.uses(exercise, f, Optional.of(s))))
+              .toList();
+      if (score.skin() || score.day().isAfter(day) || trainedToday || inUse.isEmpty()) {
         continue;
       }
-      if (entry instanceof LogEntry.Climbed climbed
-          && climbed.pain().isPresent()
-          && (climbed.pain().getAsDouble() > 5
-              || rises(
-                  season,
-                  climbed.date(),
-                  e -> e instanceof LogEntry.Climbed c ? c.pain().orElse(-1) : -1))
-          && season.athlete().injuries().stream().noneMatch(i -> open(i, climbed.date()))) {
+      boolean stops = score.worst() > 5 || score.sharp() || rises(all, score);
+      boolean injury = inUse.stream().allMatch(side -> isExplained(season, score, side, day));
+      if (stops && !injury && !isOver(all, score, day)) {
         return true;
       }
-      if (entry instanceof LogEntry.Trained trained && trained.date().isBefore(day)) {
-        for (LogEntry.Done done : trained.done()) {
-          boolean written =
-              season.athlete().injuries().stream()
-                  .filter(i -> open(i, trained.date()))
-                  .anyMatch(i -> uses(done, i.finger(), i.side()));
-          boolean stops =
-              done.pain().isPresent()
-                  && (done.pain().getAsDouble() > 5
-                      || rises(season, trained.date(), e -> score(e, done.setup().grip())));
-          if (stops
-              && !written
-              && done.setup().grip().fingers().fingers().stream()
-                  .anyMatch(f -> shares(exercise, done, f))) {
-            return true;
-          }
+    }
+    return false;
+  }
+
+  /** Tells whether an injury, open or cleared since, explains a score of a hand. */
+  private static boolean isExplained(
+      GeneratedSeason season, Score score, Side hand, LocalDate day) {
+    return season.athlete().injuries().stream()
+        .filter(i -> i.structure() != Structure.SKIN && score.fingers().contains(i.finger()))
+        .filter(
+            i ->
+                i.side()
+                    .map(side -> score.named() ? score.sides().contains(side) : side == hand)
+                    .orElse(true))
+        .anyMatch(
+            i ->
+                open(i, day)
+                    || i.cleared()
+                        .map(c -> c.isAfter(score.day()) && !c.isAfter(day))
+                        .orElse(false));
+  }
+
+  private static boolean isOver(List<Score> all, Score score, LocalDate day) {
+    if (score.named()) {
+      return score.sides().stream()
+          .allMatch(
+              side ->
+                  isOver(
+                      all.stream().filter(o -> isOf(o, score, side)).toList(), score.day(), day));
+    }
+    return isOver(all.stream().filter(o -> saysHowItIs(o, score)).toList(), score.day(), day);
+  }
+
+  private static boolean isOf(Score other, Score finger, Side side) {
+    boolean same =
+        other.structure().isEmpty()
+            || finger.structure().isEmpty()
+            || other.structure().equals(finger.structure());
+    return same
+        && !other.skin()
+        && !other.climbing()
+        && other.sides().contains(side)
+        && other.fingers().containsAll(finger.fingers());
+  }
+
+  private static boolean saysHowItIs(Score other, Score hurt) {
+    boolean meets =
+        other.fingers().stream().anyMatch(hurt.fingers()::contains)
+            && other.sides().stream().anyMatch(hurt.sides()::contains);
+    boolean covers =
+        other.fingers().containsAll(hurt.fingers()) && other.sides().containsAll(hurt.sides());
+    return !other.skin()
+        && (other.climbing()
+            ? hurt.climbing()
+            : meets && (other.named() || other.worst() > 2 || covers));
+  }
+
+  private static boolean isOver(List<Score> relevant, LocalDate from, LocalDate day) {
+    for (LocalDate first = from.plusDays(1); !first.isAfter(day); first = first.plusDays(1)) {
+      for (LocalDate last = first.plusDays(2); !last.isAfter(day); last = last.plusDays(1)) {
+        LocalDate begin = first;
+        LocalDate end = last;
+        List<Score> between =
+            relevant.stream()
+                .filter(o -> !o.day().isBefore(begin) && !o.day().isAfter(end))
+                .toList();
+        if (between.stream().allMatch(o -> o.worst() <= 2 && !o.sharp())
+            && between.stream().anyMatch(o -> o.day().equals(begin))
+            && between.stream().anyMatch(o -> o.day().equals(end))) {
+          return true;
         }
       }
     }
     return false;
   }
 
-  private static boolean uses(LogEntry.Done done, Finger finger, Optional<Side> side) {
-    return done.setup().grip().fingers().has(finger)
-        && (side.isEmpty() || done.setup().hands().sides().contains(side.get()));
+  private static boolean rises(List<Score> all, Score score) {
+    if (score.worst() <= 2) {
+      return false;
+    }
+    if (score.climbing()) {
+      return rises(all.stream().filter(Score::climbing).toList(), score.day(), score.worst());
+    }
+    for (Finger finger : score.fingers()) {
+      for (Side side : score.sides()) {
+        Score one =
+            new Score(
+                score.day(),
+                Set.of(finger),
+                Set.of(side),
+                score.structure(),
+                score.worst(),
+                false,
+                true,
+                false);
+        List<Score> same = all.stream().filter(o -> isOf(o, one, side)).toList();
+        if (rises(same, score.day(), score.worst())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
-  private static boolean shares(PlannedExercise exercise, LogEntry.Done done, Finger finger) {
-    return done.setup().hands().sides().stream()
-        .anyMatch(side -> SecondLook.uses(exercise, finger, Optional.of(side)));
+  private static boolean rises(List<Score> same, LocalDate day, double score) {
+    double[] worst = {-1, -1, -1};
+    for (Score other : same) {
+      long ago = ChronoUnit.DAYS.between(other.day(), day);
+      if (ago >= 0 && ago < 21) {
+        int week = (int) (ago / 7);
+        worst[week] = Math.max(worst[week], other.worst());
+      }
+    }
+    return worst[2] >= 0 && worst[1] > worst[2] && score > worst[1];
   }
 
   /** Returns the last day up to a day on which an injury of a finger in use was cleared. */
-  static Optional<LocalDate> lastCleared(Season season, PlannedExercise exercise, LocalDate day) {
+  static Optional<LocalDate> lastCleared(
+      GeneratedSeason season, PlannedExercise exercise, LocalDate day) {
     return last(season, exercise, day).flatMap(Injury::cleared);
   }
 
-  private static Optional<Injury> last(Season season, PlannedExercise exercise, LocalDate day) {
+  private static Optional<Injury> last(
+      GeneratedSeason season, PlannedExercise exercise, LocalDate day) {
     return season.athlete().injuries().stream()
+        .filter(i -> i.structure() != Structure.SKIN)
         .filter(i -> i.cleared().map(c -> !c.isAfter(day)).orElse(false))
         .filter(i -> SecondLook.uses(exercise, i.finger(), i.side()))
         .max(Comparator.comparing(i -> i.cleared().orElseThrow()));

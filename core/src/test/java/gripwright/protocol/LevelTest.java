@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** How hard a hold is, and what can't be one. */
+/** Levels of holds, and values that can't be levels. */
 class LevelTest {
 
   @Test
@@ -36,7 +36,7 @@ class LevelTest {
   }
 
   @Test
-  void theEndsOfTheRangesCanBeHeld() {
+  void theEndsOfTheRangesAreValid() {
     assertEquals(1, new Level.OfMax(1).fraction());
     assertEquals(10, new Level.Effort(10).outOfTen());
     assertEquals(Duration.ZERO, new Level.Reserve(Duration.ZERO).time());

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What becomes of a protocol's parameters. */
+/** Binding of a protocol's parameters. */
 class ProtocolTest {
 
   private static final Duration WORK = Duration.ofSeconds(10);
@@ -35,7 +35,7 @@ class ProtocolTest {
   }
 
   @Test
-  void whatIsNotGivenIsAsTheProtocolSays() {
+  void missingArgumentsUseTheProtocolsDefaults() {
     Protocol protocol = holds().step(repeat(hold())).build();
     assertEquals(Optional.of("single holds"), protocol.title());
     assertEquals(Optional.of("maximal-strength"), protocol.aim());
@@ -50,7 +50,7 @@ class ProtocolTest {
   }
 
   @Test
-  void whatIsWrittenInPlaceStays() {
+  void fixedValuesStay() {
     Scheme scheme =
         Protocol.named("fixed")
             .step(
@@ -66,7 +66,7 @@ class ProtocolTest {
   }
 
   @Test
-  void aParameterThatIsNoneIsRefused() {
+  void anUnknownParameterIsRefused() {
     Protocol protocol = holds().step(repeat(hold())).build();
     String reported =
         assertThrows(

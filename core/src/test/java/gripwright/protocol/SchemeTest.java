@@ -49,7 +49,7 @@ class SchemeTest {
   }
 
   @Test
-  void stepsSideBySideAreOneSet() {
+  void severalOutermostStepsAreOneSet() {
     Scheme pyramid =
         new Scheme(
             List.of(
@@ -63,7 +63,7 @@ class SchemeTest {
   }
 
   @Test
-  void writingOutIsCountedWithoutDoingIt() {
+  void stepsAreCountedWithoutWritingThemOut() {
     List<Scheme.Step> steps = List.of(new Scheme.Hold(Duration.ofSeconds(1), LIGHT));
     List<Long> sizes = new ArrayList<>();
     for (int depth = 1; depth <= 8; depth++) {
@@ -98,7 +98,7 @@ class SchemeTest {
   }
 
   @Test
-  void aPlaceThatNamesNoParameterIsRefusedAtOnce() {
+  void aReferenceToAnUnknownParameterIsRefusedAtOnce() {
     assertThrows(
         IllegalArgumentException.class,
         () ->
@@ -108,7 +108,7 @@ class SchemeTest {
   }
 
   @Test
-  void levelsThatCannotBeAreRefused() {
+  void impossibleLevelsAreRefused() {
     assertThrows(IllegalArgumentException.class, () -> new Level.OfMax(1.4));
     assertThrows(IllegalArgumentException.class, () -> new Level.Effort(11));
     assertThrows(IllegalArgumentException.class, () -> new Level.Reserve(Duration.ofSeconds(-1)));
@@ -126,7 +126,7 @@ class SchemeTest {
   }
 
   @Test
-  void holdsAreChangedWhereverTheyStand() {
+  void allHoldsAreChanged() {
     Scheme scheme =
         new Scheme(
             List.of(
@@ -141,7 +141,7 @@ class SchemeTest {
   }
 
   @Test
-  void aRestOfNoTimeIsNoStep() {
+  void aRestOfZeroIsNoStep() {
     Scheme scheme =
         new Scheme(
             List.of(
@@ -153,7 +153,7 @@ class SchemeTest {
   }
 
   @Test
-  void whatIsNoRepeatAndNoHoldIsRefused() {
+  void invalidRepeatsAndHoldsAreRefused() {
     Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(5), LIGHT);
     assertThrows(
         IllegalArgumentException.class, () -> new Scheme.Repeat(0, Duration.ZERO, List.of(hold)));

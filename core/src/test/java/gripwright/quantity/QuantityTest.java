@@ -49,14 +49,14 @@ class QuantityTest {
   }
 
   @Test
-  void includedAnglesAreTheOtherWayRound() {
+  void includedAnglesAre180LessFlexion() {
     assertEquals(60, Angle.included(120).degrees());
     assertEquals(120, Angle.ofDegrees(60).includedDegrees());
     assertThrows(IllegalArgumentException.class, () -> Angle.ofDegrees(Double.NaN));
   }
 
   @Test
-  void numbersArePlain() {
+  void numbersHaveNoExponentOrTrailingZeros() {
     assertEquals("81.25", Numbers.plain(81.25, 4));
     assertEquals("1000000", Numbers.plain(1e6, 2));
     assertEquals("0", Numbers.plain(-0.001, 2));

@@ -2,10 +2,10 @@ package gripwright.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.log.FeltPain;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Pain.Kind;
-import gripwright.log.StrongPain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,26 +63,31 @@ final class PainCourseTest {
   }
 
   @Test
-  void strongPainStopsForFourteenDays() {
-    assertEquals(PainCourse.Rule.STOP, ring(Logs.pain(7, 6, Kind.DULL)).rule());
-    assertEquals(PainCourse.Rule.HOLD, ring(Logs.pain(6, 6, Kind.DULL)).rule());
+  void strongPainStopsUntilTwoScoresOfTwoOrLess() {
+    LogEntry strong = Logs.pain(1, 6, Kind.DULL);
+    assertEquals(PainCourse.Rule.STOP, ring(strong).rule());
+    assertEquals(PainCourse.Rule.STOP, ring(strong, Logs.pain(8, 1, Kind.DULL)).rule());
+    PainCourse ended = ring(strong, Logs.pain(8, 1, Kind.DULL), Logs.pain(10, 2, Kind.DULL));
+    assertEquals(PainCourse.Because.MODERATE, ended.because(), "the next two sessions");
+    assertEquals(6, ended.worst().value());
   }
 
   @Test
-  void painThatRisesWeekOnWeekStops() {
-    PainCourse course = ring(Logs.pain(8, 2, Kind.DULL), Logs.pain(16, 3, Kind.DULL));
+  void painThatRisesForASecondWeekStops() {
+    PainCourse course =
+        ring(Logs.pain(1, 0, Kind.DULL), Logs.pain(8, 2, Kind.DULL), Logs.pain(16, 3, Kind.DULL));
     assertEquals(PainCourse.Because.RISING, course.because());
     assertEquals(PainCourse.Rule.STOP, course.rule());
-    assertEquals(
-        PainCourse.Because.RISING,
-        ring(Logs.pain(1, 0, Kind.DULL), Logs.pain(8, 1, Kind.DULL), Logs.pain(16, 2, Kind.DULL))
-            .because());
-    assertEquals(
-        PainCourse.Because.MILD,
-        ring(Logs.pain(8, 0, Kind.DULL), Logs.pain(16, 1, Kind.DULL)).because());
+    assertEquals(3, course.worst().value());
     assertEquals(
         PainCourse.Because.MODERATE,
-        ring(Logs.pain(8, 3, Kind.DULL), Logs.pain(16, 3, Kind.DULL)).because());
+        ring(Logs.pain(8, 2, Kind.DULL), Logs.pain(16, 3, Kind.DULL)).because(),
+        "the first rise");
+    assertEquals(
+        PainCourse.Because.MILD,
+        ring(Logs.pain(1, 0, Kind.DULL), Logs.pain(8, 1, Kind.DULL), Logs.pain(16, 2, Kind.DULL))
+            .because(),
+        "up to 2");
   }
 
   @Test
@@ -94,7 +99,7 @@ final class PainCourseTest {
   }
 
   @Test
-  void theGravestComesFirstAndNothingHarderIsEarned() {
+  void theMostSevereComesFirstAndNoStepIsEarned() {
     Review review =
         Logs.review(
             DAY,
@@ -110,9 +115,9 @@ final class PainCourseTest {
     assertEquals("review.earned", without.next().get(0).code());
   }
 
-  /** A plan is stopped by the same pain, for the same days, as a review says. */
+  /** The same pain stops a plan for as long as in the review. */
   @Property(tries = 300)
-  void aReviewStopsWhatAPlanStops(
+  void reviewAndPlanStopForTheSamePain(
       @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 0, max = 23) Integer> days,
       @ForAll @Size(6) List<@IntRange(min = 0, max = 6) Integer> scores) {
     List<LogEntry> entries = new ArrayList<>();
@@ -121,9 +126,7 @@ final class PainCourseTest {
     }
     Log log = new Log("signe", entries);
     for (PainCourse course : Logs.review(DAY, entries).pain()) {
-      boolean stops =
-          StrongPain.of(log).stream()
-              .anyMatch(p -> p.date().isAfter(DAY.minusDays(14)) && !p.date().isAfter(DAY));
+      boolean stops = FeltPain.of(log, List.of()).stream().anyMatch(p -> p.stopsOn(DAY, List.of()));
       assertEquals(stops, course.rule() == PainCourse.Rule.STOP, course.toString());
     }
   }

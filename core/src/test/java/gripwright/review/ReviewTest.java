@@ -18,7 +18,7 @@ final class ReviewTest {
   private static final Setup CRIMP = Logs.setup("half-crimp");
 
   @Test
-  void aSlipOfThePenIsMarkedAndLeftOut() {
+  void aTypingMistakeIsMarkedAndLeftOut() {
     Review review =
         Logs.review(
             DAY, Logs.test(0, CRIMP, 80), Logs.test(13, CRIMP, 118), Logs.test(26, CRIMP, 82));
@@ -66,7 +66,7 @@ final class ReviewTest {
   }
 
   @Test
-  void handsAreComparedOnlyWhereBothWereTestedOfLate() {
+  void handsAreComparedOnlyIfBothWereTestedRecently() {
     LogEntry left = Logs.test(0, CRIMP.withHands(Hands.LEFT), 40);
     SideDifference noise =
         Logs.review(DAY, left, Logs.test(1, CRIMP.withHands(Hands.RIGHT), 44)).sides().get(0);
@@ -98,7 +98,7 @@ final class ReviewTest {
   }
 
   @Test
-  void anEmptyLogASkippedSessionAndATestAloneHaveSomethingNext() {
+  void anEmptyLogASkippedSessionAndATestAloneHaveANextStep() {
     assertEquals("review.begin", Logs.review(DAY).next().get(0).code());
     assertEquals("review.begin", Review.unlogged(Logs.athlete()).next().get(0).code());
     Review skipped =

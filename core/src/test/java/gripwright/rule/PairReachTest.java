@@ -12,14 +12,14 @@ import gripwright.expression.Scope;
 import gripwright.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
-/** How far apart two sessions are still looked at: 14 days, or as far as a rule's own gap. */
+/** Which pairs of sessions are checked: up to 14 days apart, or as far as a rule's own gap. */
 class PairReachTest {
 
   private static final Expression PAIR = subject(Kind.PAIR);
   private static final Expression GAP = PAIR.get("gap");
   private static final Expression EASY = PAIR.get("shared-hard-fingers").not();
 
-  /** Returns whether two hard sessions, so many days apart, break a rule. */
+  /** Returns whether two hard sessions, this many days apart, break a rule. */
   private static boolean broken(int days, Expression require) {
     Rule rule =
         Rule.advice("pairs", Scope.PAIR_OF_SESSIONS)
@@ -39,7 +39,7 @@ class PairReachTest {
   }
 
   @Test
-  void aRuleIsAskedAsFarAsTheGapItWants() {
+  void pairsAreCheckedUpToTheGapOfTheRule() {
     assertEquals(true, broken(16, GAP.atLeast(days(20))));
     assertEquals(false, broken(20, GAP.atLeast(days(20))));
     assertEquals(true, broken(20, GAP.moreThan(days(20))));
@@ -48,7 +48,7 @@ class PairReachTest {
   }
 
   @Test
-  void anythingElseIsAskedForFourteenDays() {
+  void pairsOfOtherRulesAreCheckedForFourteenDays() {
     assertEquals(true, broken(10, GAP.atMost(days(2))));
     assertEquals(true, broken(10, GAP.lessThan(days(2))));
     assertEquals(true, broken(14, EASY));

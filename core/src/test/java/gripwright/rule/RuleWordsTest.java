@@ -20,7 +20,7 @@ import gripwright.wording.Wording;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** The words that rules are written with, and what they refuse to be put together to. */
+/** The words of rules, and combinations that are refused. */
 class RuleWordsTest {
 
   @Test
@@ -56,7 +56,7 @@ class RuleWordsTest {
   }
 
   @Test
-  void collectionsAreGoneIntoOnlyWhereThereAreSeveralAndTheConditionIsAYesOrNo() {
+  void onlyCollectionsCanBeQuantifiedAndOnlyWithConditions() {
     Expression plan = subject(Kind.PLAN);
     Expression exercises = plan.get("exercises");
     Expression hard = subject(Kind.EXERCISE).get("hard");
@@ -70,7 +70,7 @@ class RuleWordsTest {
   }
 
   @Test
-  void whatIsJoinedMustBeAYesOrNoOnBothSidesAndWhatIsComparedAlike() {
+  void onlyConditionsCanBeJoinedAndOnlyEqualTypesCompared() {
     Expression hard = subject(Kind.EXERCISE).get("hard");
     Expression sets = subject(Kind.EXERCISE).get("sets");
     Expression edge = subject(Kind.EXERCISE).get("edge");
@@ -87,9 +87,9 @@ class RuleWordsTest {
   }
 
   @Test
-  void theConditionOfARuleIsAboutWhatTheRuleLooksAt() {
+  void theConditionOfARuleIsAboutItsScope() {
     assertEquals(
-        "no exercise stands 0 outward here",
+        "no exercise at depth 0",
         refusal(
             () ->
                 Rule.error("wrong", Scope.WEEK)

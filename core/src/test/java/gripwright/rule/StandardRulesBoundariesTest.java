@@ -16,11 +16,16 @@ import gripwright.athlete.Injury;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.Prerequisites;
+import gripwright.grip.Setup;
 import gripwright.hand.Finger;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.log.LogEntry;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.strength.StrengthTest;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +42,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class StandardRulesBoundariesTest {
 
   private static final List<String> NOTHING = List.of();
+
+  private static StrengthTest heldOn(LocalDate day) {
+    return new StrengthTest(
+        day,
+        Setup.of(HALF_CRIMP, Length.ofMillimetres(20)),
+        new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(80)));
+  }
 
   @Test
   void aPlainPlanBreaksNothing() {
@@ -88,6 +100,37 @@ class StandardRulesBoundariesTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+      "HALF, 80, 3.9, rule.edge-tiny",
+      "HALF, 80, 4, warning rule.edge-small",
+      "HALF, 80, 6, warning rule.edge-small",
+      "HALF, 80, 6.1,",
+      "HALF, 80, 60,",
+      "HALF, 80, 60.1, warning rule.edge-wide",
+      "HALF, 24, 6, warning rule.edge-small",
+      "HALF, 23.9, 6, rule.edge-small-ceiling",
+      "HALF, 23.9, 6.1,",
+      "HALF, 23.9, 3.9, rule.edge-tiny rule.edge-small-ceiling",
+      "FULL, 80, 6, rule.edge-small-ceiling",
+      "FULL, 80, 6.1,",
+      "ONE, 80, 6, rule.edge-small-ceiling",
+      "ONE, 80, 6.1,",
+      "TWO, 80, 6, warning rule.edge-small"
+    })
+    void edges(String grip, double months, double edge, String codes) {
+      Grip held =
+          switch (grip) {
+            case "FULL" -> FULL_CRIMP;
+            case "ONE" -> MIDDLE_ONE;
+            case "TWO" -> FRONT_TWO;
+            default -> HALF_CRIMP;
+          };
+      assertEquals(
+          codes == null ? "" : codes,
+          String.join(" ", trained(months, "26").session(0, line(held, 50).edge(edge)).codes()));
+    }
+
+    @ParameterizedTest
     @CsvSource({"11.99, 80, false", "11.99, 79.9, true", "12, 80, true"})
     void theFirstYearStaysBelowEightyPerCent(double months, double percent, boolean allowed) {
       assertEquals(
@@ -116,18 +159,84 @@ class StandardRulesBoundariesTest {
     }
 
     @Test
-    void theFirstFailedGateIsReportedAlone() {
+    void aClosedGateDoesNotHideALimit() {
       Winter winter =
           trained(3, "13").session(0, line(FRONT_TWO, 84)).session(7, line(FRONT_TWO, 84));
-      assertEquals(List.of("rule.split-grip-gate"), winter.codes());
+      assertEquals(
+          List.of("rule.split-grip-gate", "warning rule.first-year-ceiling"), winter.codes());
       assertEquals(2, winter.check().get(0).places().size());
     }
 
     @Test
-    void aGateSilencesOnlyItsOwnExercise() {
-      Winter winter = trained(3, "13").session(0, line(FRONT_TWO, 84), line(HALF_CRIMP, 84));
+    void aWaivedGateDoesNotHideALimit() {
+      Winter winter = trained(30, "20").session(0, line(MIDDLE_ONE, 90));
+      winter.waive("single-finger-gate");
       assertEquals(
-          List.of("rule.split-grip-gate", "warning rule.first-year-ceiling"), winter.codes());
+          List.of("waived rule.single-finger-gate", "rule.single-finger-ceiling"), winter.codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"36, true", "36.1, false"})
+    void inTheFirstYearALoadOfUnknownLevelIsKnownToBeLight(double kilograms, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("warning rule.first-year-ceiling"),
+          trained(3, "14").session(0, unknown(HALF_CRIMP, kilograms)).codes());
+    }
+
+    @Test
+    void fullCrimpAndSingleFingersNeedAKnownLevel() {
+      assertEquals(
+          List.of("rule.full-crimp-ceiling"),
+          new Winter().session(0, unknown(FULL_CRIMP, 36.1)).codes());
+      assertEquals(NOTHING, new Winter().session(0, unknown(FULL_CRIMP, 36)).codes());
+      assertEquals(
+          List.of("rule.single-finger-ceiling"),
+          new Winter().session(0, unknown(MIDDLE_ONE, 5)).codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"28, true", "27, false", "21, false"})
+    void testsOfTheFirstYearAreFourWeeksApart(int second, boolean allowed) {
+      Winter winter = trained(3, "14").retest(0, HALF_CRIMP).retest(second, HALF_CRIMP);
+      assertEquals(
+          allowed
+              ? List.of("advice rule.first-year-testing")
+              : List.of("advice rule.first-year-testing", "warning rule.first-year-test"),
+          winter.codes());
+    }
+
+    @Test
+    void testsOfTheFirstYearAreOfFourFingersAndLoggedOnesCount() {
+      assertEquals(
+          List.of(
+              "rule.split-grip-gate",
+              "warning rule.first-year-test",
+              "advice rule.first-year-testing"),
+          trained(3, "14").retest(0, FRONT_TWO).codes());
+      LogEntry before = new LogEntry.Tested(heldOn(MONDAY.minusDays(2)), Optional.empty());
+      assertEquals(
+          List.of("warning rule.first-year-test", "advice rule.first-year-testing"),
+          trained(3, "14").log(before).retest(0, HALF_CRIMP).codes());
+    }
+
+    @Test
+    void aLoggedTestBreaksNoLimit() {
+      assertEquals(List.of("rule.full-crimp-ceiling"), new Winter().retest(0, FULL_CRIMP).codes());
+      StrengthTest full =
+          new StrengthTest(
+              MONDAY.plusDays(1),
+              Setup.of(FULL_CRIMP, Length.ofMillimetres(20)),
+              new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(80)));
+      assertEquals(
+          NOTHING,
+          new Winter()
+              .log(new LogEntry.Tested(full, Optional.empty()))
+              .retest(0, FULL_CRIMP)
+              .codes());
+    }
+
+    private Winter.Line unknown(Grip grip, double kilograms) {
+      return line(grip, 0).inKilograms().lifted(kilograms).untested();
     }
 
     private Winter trained(double months, String ircra) {
@@ -138,12 +247,14 @@ class StandardRulesBoundariesTest {
 
   @Nested
   class Youth {
+    private static final String LIGHT_WORK = "warning rule.youth-light-work";
+
     private final LocalDate sixteenToday = MONDAY.minusYears(16);
 
     @Test
     void theDayBeforeTheSixteenthBirthdayIsUnderSixteen() {
       assertEquals(
-          List.of("rule.youth-added-load", "rule.youth-level"),
+          List.of("rule.youth-added-load", "rule.youth-level", LIGHT_WORK),
           born(sixteenToday.plusDays(1)).session(0, line(HALF_CRIMP, 61)).codes());
     }
 
@@ -166,7 +277,7 @@ class StandardRulesBoundariesTest {
     @CsvSource({"60, 80, false", "59.9, 80, true"})
     void sixtyPerCentIsTooMuch(double percent, double bodyMass, boolean allowed) {
       assertEquals(
-          allowed ? NOTHING : List.of("rule.youth-level"),
+          allowed ? List.of(LIGHT_WORK) : List.of("rule.youth-level", LIGHT_WORK),
           child().session(0, line(HALF_CRIMP, percent).bodyMass(bodyMass)).codes());
     }
 
@@ -174,7 +285,7 @@ class StandardRulesBoundariesTest {
     @CsvSource({"50, true", "49.9, false"})
     void anyAddedLoadIsTooMuch(double bodyMass, boolean allowed) {
       assertEquals(
-          allowed ? NOTHING : List.of("rule.youth-added-load"),
+          allowed ? List.of(LIGHT_WORK) : List.of("rule.youth-added-load", LIGHT_WORK),
           child().session(0, line(HALF_CRIMP, 50).bodyMass(bodyMass)).codes());
     }
 
@@ -182,7 +293,7 @@ class StandardRulesBoundariesTest {
     @CsvSource({"18, true", "17.9, false"})
     void edges(double millimetres, boolean allowed) {
       assertEquals(
-          allowed ? NOTHING : List.of("rule.youth-edge"),
+          allowed ? List.of(LIGHT_WORK) : List.of(LIGHT_WORK, "rule.youth-edge"),
           child().session(0, line(HALF_CRIMP, 50).edge(millimetres)).codes());
     }
 
@@ -192,7 +303,124 @@ class StandardRulesBoundariesTest {
           child()
               .athlete(a -> a.trained(2).ability(Ability.of(GradeScale.IRCRA, "10")))
               .session(0, line(FRONT_TWO, 40), line(MIDDLE_ONE, 40));
-      assertEquals(List.of("rule.youth-grip", "rule.youth-grip"), winter.codes());
+      assertEquals(List.of(LIGHT_WORK, "rule.youth-grip", "rule.youth-grip"), winter.codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"24, true", "24.1, false"})
+    void withoutATestTheLoadIsKnownToBeLight(double kilograms, boolean allowed) {
+      assertEquals(
+          allowed ? List.of(LIGHT_WORK) : List.of("rule.youth-level", LIGHT_WORK),
+          child()
+              .session(0, line(HALF_CRIMP, 0).inKilograms().lifted(kilograms).untested())
+              .codes());
+    }
+
+    @Test
+    void aKnownLevelCountsMoreThanALightLoad() {
+      assertEquals(
+          List.of("rule.youth-level", LIGHT_WORK),
+          child().session(0, line(HALF_CRIMP, 60).lifted(24)).codes());
+    }
+
+    @Test
+    void aPlannedTestIsOneErrorAndALoggedOneAWarning() {
+      assertEquals(List.of("rule.youth-test"), child().retest(0, HALF_CRIMP).codes());
+      LogEntry test = new LogEntry.Tested(heldOn(MONDAY.plusDays(2)), Optional.empty());
+      assertEquals(
+          List.of("warning rule.youth-logged-tests"),
+          child().log(test).retest(0, HALF_CRIMP).codes());
+    }
+
+    @Test
+    void fullCrimpIsRefusedAtEveryLoad() {
+      assertEquals(
+          List.of("rule.youth-full-crimp", LIGHT_WORK),
+          child().session(0, line(FULL_CRIMP, 30)).codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"10, true", "11, false"})
+    void holdsOfAHandInASession(int sets, boolean allowed) {
+      assertEquals(
+          allowed ? List.of(LIGHT_WORK) : List.of("rule.youth-session-holds", LIGHT_WORK),
+          child()
+              .session(
+                  0,
+                  line(HALF_CRIMP, 10).hands(Hands.LEFT).sets(sets),
+                  line(HALF_CRIMP, 10).hands(Hands.RIGHT).sets(5))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"7, true", "6, false", "3, false"})
+    void sessionsOfAWeek(int third, boolean allowed) {
+      assertEquals(
+          allowed ? List.of(LIGHT_WORK) : List.of(LIGHT_WORK, "rule.youth-week-sessions"),
+          child()
+              .session("one", 0, line(HALF_CRIMP, 40))
+              .session("two", 2, line(HALF_CRIMP, 40))
+              .session("three", third, line(HALF_CRIMP, 40))
+              .codes());
+    }
+
+    @Test
+    void sevenDaysInARowAreAWeekWhereverTheyBegin() {
+      assertEquals(
+          List.of(LIGHT_WORK, "rule.youth-week-sessions"),
+          child()
+              .session("one", 4, line(HALF_CRIMP, 40))
+              .session("two", 6, line(HALF_CRIMP, 40))
+              .session("three", 8, line(HALF_CRIMP, 40))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, true", "0, false"})
+    void sessionsOfADay(int second, boolean allowed) {
+      assertEquals(
+          allowed ? List.of(LIGHT_WORK) : List.of("rule.youth-day-sessions", LIGHT_WORK),
+          child()
+              .session("one", 0, line(HALF_CRIMP, 40))
+              .session("two", second, line(HALF_CRIMP, 40))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, true", "1, false"})
+    void underTwelveNothingIsPlanned(int daysToGo, boolean allowed) {
+      assertEquals(
+          allowed ? List.of(LIGHT_WORK) : List.of("rule.youth-under-12", LIGHT_WORK),
+          born(MONDAY.minusYears(12).plusDays(daysToGo)).session(0, line(HALF_CRIMP, 40)).codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4, true", "5, false"})
+    void daysOfHardClimbingInAWeek(int days, boolean allowed) {
+      Winter winter = child();
+      for (int day = 0; day < days; day++) {
+        winter.climbing(day);
+      }
+      assertEquals(allowed ? NOTHING : List.of("warning rule.youth-climbing"), winter.codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, GROWTH_PLATE, false", "0, GROWTH_PLATE, true", "3, PIP, false", "3, A2, true"})
+    void painOfAGrowingJoint(double score, Structure structure, boolean allowed) {
+      LogEntry pain =
+          new LogEntry.Pain(
+              MONDAY.minusDays(20),
+              Finger.RING,
+              Optional.of(structure),
+              Optional.empty(),
+              score,
+              LogEntry.Pain.Kind.DULL,
+              Optional.empty());
+      assertEquals(
+          allowed
+              ? List.of("warning rule.youth-supervision")
+              : List.of("rule.growing-joint-pain", "warning rule.youth-supervision"),
+          born(MONDAY.minusYears(17)).log(pain).session(0, line(HALF_CRIMP, 40)).codes());
     }
 
     private Winter born(LocalDate day) {
@@ -216,7 +444,7 @@ class StandardRulesBoundariesTest {
     }
 
     @Test
-    void theOtherHandAloneIsSpared() {
+    void theOtherHandAloneIsNotAffected() {
       Winter winter = injured(Optional.of(Side.LEFT), Optional.empty());
       assertEquals(NOTHING, winter.session(0, line(HALF_CRIMP, 30).hands(Hands.RIGHT)).codes());
       assertEquals(
@@ -261,6 +489,16 @@ class StandardRulesBoundariesTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"24, true", "24.1, false"})
+    void afterClearanceALoadOfUnknownLevelIsKnownToBeLight(double kilograms, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("rule.after-injury-start"),
+          injured(MONDAY.minusDays(200), Optional.of(MONDAY.minusDays(7)))
+              .session(0, line(HALF_CRIMP, 0).inKilograms().lifted(kilograms).untested())
+              .codes());
+    }
+
+    @ParameterizedTest
     @CsvSource({"63, true", "63.1, false"})
     void afterClearanceTheRiseIsSlow(double percent, boolean allowed) {
       assertEquals(
@@ -277,17 +515,168 @@ class StandardRulesBoundariesTest {
       "5.5, DULL, 0, false",
       "1, SHARP, 0, false",
       "1, SUDDEN, 13, false",
-      "9, SHARP, 14, true"
+      "9, SHARP, 140, false"
     })
-    void strongPainCountsAlikeForFourteenDays(
+    void strongPainCountsAlikeUntilItIsSaidToBeOver(
         double score, LogEntry.Pain.Kind kind, int daysLater, boolean allowed) {
       Winter winter =
           new Winter().log(pain(MONDAY, score, kind)).session(daysLater, line(HALF_CRIMP, 50));
       assertEquals(allowed ? NOTHING : List.of("rule.painful-finger"), winter.codes());
     }
 
+    @ParameterizedTest
+    @CsvSource({"2, 10, 12, 12, true", "2, 10, 12, 11, false", "2, 10, 11, 12, false"})
+    void twoLowScoresEndTheStop(
+        double score, int first, int second, int daysLater, boolean allowed) {
+      Winter winter =
+          new Winter()
+              .log(pain(MONDAY, 9, LogEntry.Pain.Kind.SHARP))
+              .log(pain(MONDAY.plusDays(first), score, LogEntry.Pain.Kind.DULL))
+              .log(pain(MONDAY.plusDays(second), score, LogEntry.Pain.Kind.DULL))
+              .session(daysLater, line(HALF_CRIMP, 50));
+      assertEquals(allowed ? NOTHING : List.of("rule.painful-finger"), winter.codes());
+    }
+
+    private Winter over() {
+      return new Winter()
+          .log(pain(MONDAY.minusDays(9), 9, LogEntry.Pain.Kind.SHARP))
+          .log(pain(MONDAY.minusDays(4), 1, LogEntry.Pain.Kind.DULL))
+          .log(pain(MONDAY.minusDays(2), 1, LogEntry.Pain.Kind.DULL));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60, 0, true", "60.1, 0, false", "60.1, 81, false", "60.1, 82, true"})
+    void afterPainTheStartIsLow(double percent, int daysLater, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("warning rule.after-pain-start"),
+          over().session(daysLater, line(HALF_CRIMP, percent)).codes());
+    }
+
     @Test
-    void painOfAnInjuryThatIsWrittenDownIsTheInjurys() {
+    void afterTheFirstWeekTheLevelIsFree() {
+      assertEquals(
+          NOTHING,
+          over().session(0, line(HALF_CRIMP, 60)).session(14, line(HALF_CRIMP, 66)).codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60, true", "60.1, false"})
+    void rehabilitationIsLight(double percent, boolean allowed) {
+      assertEquals(
+          allowed
+              ? List.of("warning rule.rehabilitation-exercise")
+              : List.of("warning rule.rehabilitation-exercise", "rule.rehabilitation-level"),
+          injured(Optional.empty(), Optional.empty())
+              .session(0, line(HALF_CRIMP, percent).rehabilitation("plan of the clinic"))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "5, 5, DULL, true",
+      "4, 6, DULL, false",
+      "2, 3, DULL, false",
+      "1, 2, DULL, true",
+      "3, 3, SHARP, false",
+      "6, 5, DULL, true"
+    })
+    void rehabilitationStopsWithPainThatIsTooMuch(
+        double before, double now, LogEntry.Pain.Kind kind, boolean allowed) {
+      assertEquals(
+          allowed
+              ? List.of("warning rule.rehabilitation-exercise")
+              : List.of("warning rule.rehabilitation-exercise", "rule.rehabilitation-pain"),
+          injured(Optional.empty(), Optional.empty())
+              .log(pain(MONDAY.minusDays(200), 9, LogEntry.Pain.Kind.SUDDEN)) // the injury
+              .log(pain(MONDAY.minusDays(9), before, LogEntry.Pain.Kind.DULL))
+              .log(pain(MONDAY.minusDays(2), now, kind))
+              .session(0, line(HALF_CRIMP, 40).rehabilitation("plan of the clinic"))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3, 27, true", "4, 27, false", "4, 28, true"})
+    void afterClearanceThereAreFewSets(int sets, int daysSince, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("rule.after-injury-sets"),
+          injured(MONDAY.minusDays(200), Optional.of(MONDAY.minusDays(daysSince)))
+              .session(0, line(HALF_CRIMP, 50).sets(sets))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"27, false", "28, true"})
+    void afterClearanceFullCrimpWaits(int daysSince, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("rule.after-injury-full-crimp"),
+          injured(MONDAY.minusDays(200), Optional.of(MONDAY.minusDays(daysSince)))
+              .session(0, line(FULL_CRIMP, 50))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"13, false", "14, true"})
+    void afterClearanceTestsWait(int daysSince, boolean allowed) {
+      List<String> codes =
+          injured(MONDAY.minusDays(200), Optional.of(MONDAY.minusDays(daysSince)))
+              .session(0, line(HALF_CRIMP, 50))
+              .retest(14, HALF_CRIMP)
+              .codes();
+      assertEquals(allowed ? NOTHING : List.of("rule.after-injury-test"), codes);
+    }
+
+    @Test
+    void hardClimbingWaitsForTheClearance() {
+      assertEquals(
+          List.of("rule.injured-climbing"),
+          injured(MONDAY.minusDays(20), Optional.of(MONDAY.plusDays(8)))
+              .climbing(6)
+              .climbing(7)
+              .climbing(13)
+              .codes(),
+          "one finding");
+      assertEquals(
+          NOTHING,
+          injured(MONDAY.minusDays(20), Optional.of(MONDAY.plusDays(8))).climbing(8).codes());
+    }
+
+    private LogEntry.Tested tested(LocalDate day) {
+      return new LogEntry.Tested(
+          new StrengthTest(
+              day,
+              Setup.of(HALF_CRIMP, Length.ofMillimetres(20)),
+              new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(80))),
+          Optional.empty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"21, true", "20, true", "19, false", "3, false", "2, true"})
+    void aTestOnAnInjuryIsReported(int daysBefore, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("warning rule.injured-work-logged"),
+          injured(MONDAY.minusDays(20), Optional.of(MONDAY.minusDays(2)))
+              .log(tested(MONDAY.minusDays(daysBefore)))
+              .session(0, line(HALF_CRIMP, 40))
+              .codes());
+    }
+
+    @Test
+    void clearedSkinHasNoReturnPeriod() {
+      Injury skin =
+          new Injury(
+              Finger.MIDDLE,
+              Structure.SKIN,
+              Optional.empty(),
+              MONDAY.minusDays(20),
+              Optional.of(MONDAY.minusDays(2)),
+              Optional.empty());
+      assertEquals(
+          NOTHING,
+          new Winter().athlete(a -> a.injury(skin)).session(0, line(HALF_CRIMP, 80)).codes());
+    }
+
+    @Test
+    void painOfARecordedInjuryIsNotReportedTwice() {
       Winter winter =
           injured(Optional.empty(), Optional.empty())
               .log(pain(MONDAY, 8, LogEntry.Pain.Kind.SHARP))
@@ -342,7 +731,7 @@ class StandardRulesBoundariesTest {
     }
 
     @Test
-    void easedAndEmptyWeeksAndOtherBlocksAreNoMeasure() {
+    void easedAndEmptyWeeksAreNoBaseline() {
       assertEquals(
           NOTHING,
           new Winter()
@@ -350,7 +739,48 @@ class StandardRulesBoundariesTest {
               .session(0, line(HALF_CRIMP, 50))
               .session(7, line(HALF_CRIMP, 50).sets(1))
               .session(21, line(HALF_CRIMP, 54))
-              .session(28, line(HALF_CRIMP, 75))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"50, 55, true", "50, 55.1, false", "50, 75, false", "70, 50, true"})
+    void aBlockBeginsWithLittleMoreThanTheWeeksBeforeIt(
+        double before, double after, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("warning rule.join-load-rise"),
+          new Winter()
+              .session(21, line(HALF_CRIMP, before))
+              .session(28, line(HALF_CRIMP, after))
+              .codes());
+    }
+
+    @Test
+    void somethingNewMayBeMoreWorkOrHarderButNotBoth() {
+      Winter harder =
+          new Winter()
+              .session(21, line(HALF_CRIMP, 50).sets(4))
+              .session(28, line(FULL_CRIMP, 75).sets(2));
+      assertEquals(NOTHING, harder.codes());
+      Winter longer =
+          new Winter()
+              .session(21, line(HALF_CRIMP, 50).sets(2))
+              .session(28, line(FULL_CRIMP, 50).sets(4));
+      assertEquals(NOTHING, longer.codes());
+      Winter both =
+          new Winter()
+              .session(21, line(HALF_CRIMP, 50).sets(3))
+              .session(28, line(FULL_CRIMP, 75).sets(3));
+      assertEquals(List.of("warning rule.join-load-rise"), both.codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3, 4, true", "3, 5, false", "2, 3, false"})
+    void oneSetMoreIsNoRiseUpToAThirdOfTheWeek(int before, int after, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("warning rule.week-load-rise"),
+          new Winter()
+              .session(0, line(HALF_CRIMP, 50).sets(before))
+              .session(7, line(HALF_CRIMP, 50).sets(after))
               .codes());
     }
 

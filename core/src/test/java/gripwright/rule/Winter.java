@@ -6,6 +6,7 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
+import gripwright.grip.Band;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
 import gripwright.grip.GripFit;
@@ -14,6 +15,7 @@ import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.Hands;
+import gripwright.hand.Joint;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -49,8 +51,8 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
- * A compiled plan put together by hand: Tove of the Skarvdal club, two blocks of four weeks from a
- * Monday on. Sessions lie where a test puts them.
+ * A compiled plan built by hand: Tove of the Skarvdal club, two blocks of four weeks from a Monday
+ * on. Each test adds its own sessions.
  */
 public final class Winter {
 
@@ -59,12 +61,22 @@ public final class Winter {
 
   public static final Grip HALF_CRIMP =
       grip("half-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
+
+  /** Own names without prerequisites, so that only rules about their fingers apply. */
   public static final Grip FULL_CRIMP =
-      grip("full-crimp", GripFamily.FOUR, Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE);
+      Grip.named("closed-crimp")
+          .family(GripFamily.FOUR)
+          .fingers(Finger.INDEX, Finger.MIDDLE, Finger.RING, Finger.LITTLE)
+          .band(Finger.INDEX, Joint.PIP, Band.degrees(80, 110))
+          .band(Finger.INDEX, Joint.DIP, Band.degrees(-40, -5))
+          .band(Finger.MIDDLE, Joint.PIP, Band.degrees(80, 110))
+          .band(Finger.MIDDLE, Joint.DIP, Band.degrees(-40, -5))
+          .build();
+
   public static final Grip FRONT_TWO =
-      grip("front-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
+      grip("first-two", GripFamily.SPLIT, Finger.INDEX, Finger.MIDDLE);
   public static final Grip BACK_TWO =
-      grip("back-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
+      grip("last-two", GripFamily.SPLIT, Finger.RING, Finger.LITTLE);
   public static final Grip MIDDLE_ONE = grip("middle-one", GripFamily.SINGLE, Finger.MIDDLE);
 
   private static final Hand HAND = Hand.ofLength(Length.ofMillimetres(180));
@@ -119,7 +131,7 @@ public final class Winter {
       return this;
     }
 
-    /** Of holds that have no one level. */
+    /** An exercise without one common level. */
     public Line mixed() {
       oneLevel = false;
       return this;
@@ -131,7 +143,7 @@ public final class Winter {
       return this;
     }
 
-    /** With another load than the level asks for. */
+    /** An exercise with another load than that of its level. */
     public Line lifted(double kilograms) {
       lifted = kilograms;
       return this;
@@ -165,6 +177,9 @@ public final class Winter {
     private PlannedExercise planned(int order, ModelPath session) {
       List<PlannedExercise.LoadedStep> steps = new ArrayList<>();
       for (int i = 0; i < sets; i++) {
+        if (i > 0) {
+          steps.add(new PlannedExercise.LoadedStep(180, Optional.empty()));
+        }
         steps.add(new PlannedExercise.LoadedStep(10, Optional.of(Load.ofKilograms(lifted))));
       }
       Level level =
@@ -243,7 +258,7 @@ public final class Winter {
     return this;
   }
 
-  /** Adds a session of the name {@code strength}, so many days after the first. */
+  /** Adds a session {@code strength}, this many days after the first day. */
   public Winter session(int day, Line... lines) {
     return session("strength", day, lines);
   }
@@ -317,7 +332,7 @@ public final class Winter {
         .then("week", blockWeek(week));
   }
 
-  /** What a block has to have; what the tests look at are the dated sessions. */
+  /** A minimal block; the tests use only the dated sessions. */
   static Block.Content content() {
     Exercise line =
         Exercise.of(
@@ -354,7 +369,18 @@ public final class Winter {
     }
     Plan built = plan.build();
     Athlete tove = athlete.build();
-    Schedule schedule = new Schedule(built, tove, sessions, weeks, retests, climbing, List.of());
+    Schedule schedule =
+        new Schedule(
+            built,
+            tove,
+            sessions,
+            weeks,
+            retests,
+            climbing,
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty());
     return new CompiledPlan(schedule, LogTimeline.of(built, tove, log), List.of(), List.of());
   }
 

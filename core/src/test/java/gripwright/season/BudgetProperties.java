@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.budget.Budget;
 import gripwright.budget.Limit;
 import gripwright.budget.Meter;
+import gripwright.planning.GeneratedSeason;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
@@ -17,16 +18,16 @@ import net.jqwik.api.constraints.LongRange;
 /** What holds for every budget, whatever the athlete, the log and the plan. */
 class BudgetProperties {
 
-  private static Season season(gripwright.planning.Season one) {
+  private static Season season(GeneratedSeason one) {
     return Season.of(List.of(one.plan()), List.of(one.athlete()), List.of(one.log()), List.of());
   }
 
-  private static CompiledSeason compile(gripwright.planning.Season one, Budget budget) {
+  private static CompiledSeason compile(GeneratedSeason one, Budget budget) {
     return season(one).compile(SeasonOptions.standard().withBudget(budget));
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aGenerousBudgetChangesNothing(@ForAll gripwright.planning.Season one) {
+  void aGenerousBudgetChangesNothing(@ForAll GeneratedSeason one) {
     AtomicLong now = new AtomicLong();
     Budget generous =
         Budget.standard()
@@ -41,7 +42,7 @@ class BudgetProperties {
 
   @Property(edgeCases = EdgeCasesMode.NONE)
   void aSmallBudgetGivesAllOrNothingAndSaysWhich(
-      @ForAll gripwright.planning.Season one, @ForAll @LongRange(min = 1, max = 5_000) long work) {
+      @ForAll GeneratedSeason one, @ForAll @LongRange(min = 1, max = 5_000) long work) {
     CompiledSeason whole = season(one).compile();
     Budget small = Budget.standard().with(Limit.PLACEMENT, work);
     CompiledSeason some = compile(one, small);
@@ -53,8 +54,8 @@ class BudgetProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void noMoreIsKeptThanThePlanWasMeasuredToTake(@ForAll gripwright.planning.Season one) {
-    gripwright.planning.Season planned = one.withoutSessionsLogged();
+  void noMoreIsKeptThanThePlanWasMeasuredToTake(@ForAll GeneratedSeason one) {
+    GeneratedSeason planned = one.withoutSessionsLogged();
     Meter meter = Budget.standard().meter();
     new SeasonRun(season(planned), List.of(planned.plan()), meter).compile();
     gripwright.plan.PlanSize size = gripwright.plan.PlanSize.of(planned.plan());
@@ -63,7 +64,7 @@ class BudgetProperties {
   }
 
   /** Sets may become more than were written, and the log may have more than was planned. */
-  private static long advanced(gripwright.planning.Season one) {
+  private static long advanced(GeneratedSeason one) {
     return one.plan().blocks().stream().anyMatch(b -> !b.content().advances().isEmpty())
         ? Limit.HOLDS.standard()
         : 0;

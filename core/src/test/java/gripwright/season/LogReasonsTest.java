@@ -10,6 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.change.PlanChange;
 import gripwright.change.SessionChange;
 import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.hand.Hands;
+import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
@@ -23,6 +26,7 @@ import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -186,5 +190,85 @@ class LogReasonsTest {
         List.of(),
         compile(WEEKLY, trained(1), climbed(3, true)).changes(),
         "two days before is not near");
+  }
+
+  private static CompiledPlan choosing(Advance advance, LogEntry... entries) {
+    Exercise.Target both =
+        new Exercise.BestOf(List.of(HALF_CRIMP, Skarvdal.DRAG), Optional.empty());
+    Exercise line = new Exercise(HOLDS, Map.of(), both, EDGE, Hands.BOTH, false, Optional.empty());
+    Plan plan =
+        Plan.named("spring")
+            .athlete("ylva")
+            .from(MONDAY)
+            .demand(HALF_CRIMP, 0.6)
+            .demand(Skarvdal.DRAG, 0.4)
+            .block(
+                Block.named("base", 3)
+                    .session(SessionPlan.of("strength", 2, line))
+                    .advance(advance)
+                    .build())
+            .build();
+    Log log = Skarvdal.tested();
+    for (LogEntry entry : entries) {
+      log = log.with(entry);
+    }
+    return Planner.compile(plan, Skarvdal.ylva().build(), log, List.of());
+  }
+
+  /** The little finger holds in the half crimp and not in the drag. */
+  @Test
+  void painIsWhyOneGripOfAChoiceIsGoneAndWhyTheOtherTakesItsSets() {
+    LogEntry skipped = new LogEntry.Skipped(MONDAY.plusDays(1), "strength", Optional.empty());
+    LogEntry pain =
+        new LogEntry.Pain(
+            MONDAY.plusDays(2),
+            Finger.LITTLE,
+            Optional.empty(),
+            Optional.of(Side.LEFT),
+            7,
+            LogEntry.Pain.Kind.SHARP,
+            Optional.empty());
+    CompiledPlan plan = choosing(WEEKLY, skipped, pain);
+    assertEquals(
+        List.of("pain little 7, sharp, on 2027-03-03"),
+        because(plan, SessionChange.ExerciseDropped.class));
+    List<LogChange> sets = sets(plan);
+    assertTrue(!sets.isEmpty());
+    for (LogChange change : sets) {
+      assertEquals(List.of("pain little 7, sharp, on 2027-03-03"), Words.say(change.because()));
+    }
+  }
+
+  /** The line's sets are those of its first grip, which was left out. */
+  @Test
+  void fewerSetsOfAChoiceAreNeverWhatTrainingEarned() {
+    LogEntry.Done drag =
+        new LogEntry.Done(
+            "single-holds",
+            Setup.of(Skarvdal.DRAG, EDGE),
+            OptionalInt.of(5),
+            OptionalInt.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
+    LogEntry trained =
+        new LogEntry.Trained(MONDAY.plusDays(1), "strength", List.of(drag), Optional.empty());
+    CompiledPlan plan = choosing(Advance.weekly(new Advance.SetsTo(9, 1)), trained);
+    for (LogChange change : sets(plan)) {
+      SessionChange.ExerciseChanged changed = (SessionChange.ExerciseChanged) change.change();
+      if (changed.after().scheme().sets() < changed.before().scheme().sets()) {
+        String because = String.join("; ", Words.say(change.because()));
+        assertTrue(because.contains("left out on 2027-03-02"), because);
+      }
+    }
+  }
+
+  private static List<LogChange> sets(CompiledPlan plan) {
+    return plan.changes().stream()
+        .filter(
+            change ->
+                change.change() instanceof SessionChange.ExerciseChanged changed
+                    && changed.measure() == SessionChange.Measure.SETS)
+        .toList();
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Athlete;
+import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.hand.Finger;
 import gripwright.log.Log;
@@ -39,6 +40,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -305,7 +307,8 @@ class LoggedSeasonProperties {
 
   private static boolean complete(CompiledPlan plan) {
     return plan.findings().stream()
-        .noneMatch(f -> f.code().equals("plan.no-day") || f.code().equals("plan.week-short"));
+        .map(Finding::code)
+        .noneMatch(Set.of("plan.no-day", "plan.week-short", "plan.session-not-made-up")::contains);
   }
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)

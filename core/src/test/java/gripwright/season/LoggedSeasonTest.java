@@ -283,7 +283,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void painOfAnotherGripsFingerIsNoReason() {
+  void painOfAFingerInUseIsAReasonWhateverTheGrip() {
     Log log =
         week(Skarvdal.tested(), 1, Felt.FINE)
             .with(
@@ -299,7 +299,7 @@ class LoggedSeasonTest {
     Log drag =
         week(Skarvdal.tested(), 1, Felt.FINE)
             .with(trained(day(1, THU), DRAG, new Felt(3, 50, 7, 4)));
-    assertEquals("", heldBack(compile(drag), 2));
+    assertTrue(heldBack(compile(drag), 2).contains("in training"), "a grip with the same fingers");
   }
 
   @Test
@@ -406,7 +406,7 @@ class LoggedSeasonTest {
     assertTrue(whole > 66.6, "so that it takes more than three weeks: " + whole);
     assertEquals(
         List.of(5, 5, 5, 5, 5), firsts(plan).stream().skip(1).map(e -> e.scheme().sets()).toList());
-    assertTrue(heldBack(plan, 3).contains("by 10 % a week at most, from 50 kg"), heldBack(plan, 3));
+    assertTrue(heldBack(plan, 3).contains("by at most 10 % a week, from 50 kg"), heldBack(plan, 3));
     assertTrue(
         plan.changes().stream()
             .flatMap(c -> c.because().stream())
@@ -444,15 +444,15 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void painThatRisesWeekOnWeekStops() {
+  void painThatRisesTwiceInARowStops() {
     Log rising =
         week(week(week(Skarvdal.tested(), 1, Felt.FINE), 2, Felt.FINE), 3, Felt.FINE)
             .with(pain(day(1, SUN), 0))
             .with(pain(day(2, SUN), 1))
-            .with(pain(day(3, SUN), 2));
+            .with(pain(day(3, SUN), 3));
     CompiledPlan plan = compile(rising);
     assertTrue(
-        heldBack(plan, 4).contains("pain ring 2, rising week on week, on 2027-03-21"),
+        heldBack(plan, 4).contains("pain ring 3, rising week on week, on 2027-03-21"),
         heldBack(plan, 4));
     Finding stop =
         plan.findings().stream()
@@ -460,10 +460,11 @@ class LoggedSeasonTest {
             .findFirst()
             .orElseThrow();
     assertTrue(stop.blocks(), "as in a review");
+    assertEquals(day(4, TUE), dateOf(stop.places().get(0)));
     assertEquals(
-        List.of(day(4, TUE), day(4, SAT), day(5, TUE), day(5, SAT)),
-        stop.places().stream().map(LoggedSeasonTest::dateOf).toList(),
-        "for 14 days");
+        plan.sessions().get(plan.sessions().size() - 1).date(),
+        dateOf(stop.places().get(stop.places().size() - 1)),
+        "to the end, without a score");
     Log steady =
         week(week(week(Skarvdal.tested(), 1, Felt.FINE), 2, Felt.FINE), 3, Felt.FINE)
             .with(pain(day(1, SUN), 1))

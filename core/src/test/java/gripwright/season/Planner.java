@@ -49,6 +49,11 @@ public final class Planner {
       List<RuleSet> ruleSets,
       Map<String, Protocol> protocols) {
     return PlanCompiler.compile(
-        LogTimeline.of(plan, athlete, log), ruleSets, protocols, Meter.unbounded(), () -> {});
+        LogTimeline.of(plan, athlete, log),
+        List.of(),
+        ruleSets,
+        protocols,
+        Meter.unbounded(),
+        () -> {});
   }
 }

@@ -2,7 +2,7 @@ package gripwright.season;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gripwright.planning.Season;
+import gripwright.planning.GeneratedSeason;
 import gripwright.protocol.Level;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
@@ -18,7 +18,7 @@ import net.jqwik.api.statistics.Statistics;
 class PlannerProperties {
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void sessionsLieOnAvailableDaysOfTheirWeekAndFitTheTime(@ForAll Season season) {
+  void sessionsLieOnAvailableDaysOfTheirWeekAndFitTheTime(@ForAll GeneratedSeason season) {
     CompiledPlan plan = season.withoutSessionsLogged().compile();
     for (DatedSession session : plan.sessions()) {
       assertTrue(
@@ -36,7 +36,7 @@ class PlannerProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void nothingIsAboveTheMaximumWithoutAnError(@ForAll Season season) {
+  void nothingIsAboveTheMaximumWithoutAnError(@ForAll GeneratedSeason season) {
     CompiledPlan plan = season.withoutSessionsLogged().compile();
     List<gripwright.finding.ModelPath> said =
         plan.findings().stream()
@@ -62,7 +62,7 @@ class PlannerProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aTestStandsOnARestedDayOrInPlaceOfASession(@ForAll Season season) {
+  void aTestStandsOnARestedDayOrInPlaceOfASession(@ForAll GeneratedSeason season) {
     CompiledPlan plan = season.withoutSessionsLogged().compile();
     plan.retests()
         .forEach(

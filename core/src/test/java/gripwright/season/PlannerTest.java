@@ -452,7 +452,7 @@ class PlannerTest {
     assertEquals("plan.no-day", finding.code());
     assertEquals(2, finding.arguments().get("placed"));
     assertEquals(
-        "tue, thu and sat are the only days left in week 1 and the gap is 72 h",
+        "tue, thu and sat are the only days left in week 1 and at least 72 h are needed between them",
         Words.fact(finding.arguments().get("reason")));
   }
 
@@ -530,8 +530,8 @@ class PlannerTest {
         plan.sessionsOf(2).get(0).exercises().get(0).why().stream().map(Words::step).toList();
     assertEquals(
         List.of(
-            "weight of test",
-            "weight of test",
+            "test's share",
+            "test's share",
             "maximum, best estimate",
             "maximum, upper bound",
             "maximum, lower bound",

@@ -284,7 +284,7 @@ class SeasonBudgetTest {
     assertEquals(List.of(), overruns(season.compile()));
   }
 
-  /** A season whose first session was done with so many sets. */
+  /** A season whose first session was done with this many sets. */
   private static Season logged(int sets) {
     Log log =
         tested("brit")

@@ -176,6 +176,6 @@ class ForceTimeProperties {
         Optional.empty(),
         fit(Form.CRITICAL_FORCE, List.of(effort(7, 80), effort(60, 40), effort(90, 38))),
         "too near each other");
-    assertTrue(fit(Form.POWER_LAW, List.of(effort(60, 40))).orElseThrow().serves(600));
+    assertTrue(fit(Form.POWER_LAW, List.of(effort(60, 40))).orElseThrow().isValidFor(600));
   }
 }

@@ -23,8 +23,9 @@ import org.hipparchus.linear.RealVector;
 
 /**
  * The same numbers by other algebra: the strength map's posterior by solving one system for all
- * unknowns and Lagrange's multiplier, with LU instead of Cholesky and with the covariances written
- * out anew; a curve's fit as a weighted least-squares problem in which the prior is one more row.
+ * unknowns and Lagrange's multiplier, with LU instead of Cholesky and with independently written
+ * covariances; a curve's fit as a weighted least-squares problem in which the prior is one more
+ * row.
  */
 class SecondPathTest {
 
@@ -83,7 +84,7 @@ class SecondPathTest {
   }
 
   @Property(tries = 300)
-  void theMapIsTheSolutionOfOneLinearSystem(@ForAll Tests generated, @ForAll Setup setup) {
+  void theMapSolvesOneLinearSystem(@ForAll Tests generated, @ForAll Setup setup) {
     List<StrengthTest> tests = generated.list();
     int n = tests.size();
     RealMatrix system = MatrixUtils.createRealMatrix(n + 1, n + 1);

@@ -25,7 +25,7 @@ import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
-/** What must hold of the strength map whatever was tested. */
+/** Properties of the strength map for any tests. */
 class StrengthMapProperties {
 
   private static Estimate estimate(List<StrengthTest> tests, Setup setup) {
@@ -39,7 +39,7 @@ class StrengthMapProperties {
   }
 
   @Property
-  void oneTestMoreNeverWidensAnInterval(
+  void aFurtherTestNeverWidensAnInterval(
       @ForAll Tests tests, @ForAll StrengthTest more, @ForAll Setup setup) {
     ForceTime before = map(tests.list()).curve(setup).orElseThrow();
     ForceTime after = map(with(tests, more)).curve(setup).orElseThrow();
@@ -110,7 +110,7 @@ class StrengthMapProperties {
   }
 
   @Property
-  void olderTestsTellNoMore(@ForAll Tests tests, @ForAll Setup setup) {
+  void olderTestsNeverCountForMore(@ForAll Tests tests, @ForAll Setup setup) {
     List<StrengthTest> older =
         tests.list().stream()
             .map(t -> new StrengthTest(t.date().minusDays(100), t.setup(), t.result()))
@@ -120,14 +120,14 @@ class StrengthMapProperties {
   }
 
   @Property
-  void weightsSumToOneAndTellHowLoadsMove(@ForAll Tests tests, @ForAll Setup setup) {
+  void sharesSumToOneAndShowHowLoadsChange(@ForAll Tests tests, @ForAll Setup setup) {
     List<Weight> basis = estimate(tests.list(), setup).basis();
     assertEquals(1, basis.stream().mapToDouble(Weight::share).sum(), 1e-9);
     assertEquals(tests.list().size(), basis.size());
   }
 
   @Property
-  void withoutContradictionADeeperEdgeHoldsNoLess(
+  void withoutContradictionADeeperEdgeNeverHasALowerLoad(
       @ForAll StrengthTest test,
       @ForAll Setup setup,
       @ForAll @DoubleRange(min = 5, max = 60) double one,
@@ -153,7 +153,7 @@ class StrengthMapProperties {
     assertPositive(setups);
   }
 
-  /** Many that differ little tell a falloff that is none apart. */
+  /** Many similar postures reveal a falloff that is not positive semi-definite. */
   @Property(tries = 100)
   void covariancesOfNearPosturesArePositiveSemiDefinite(
       @ForAll @Size(min = 20, max = 30) List<@IntRange(min = 0, max = 115) Integer> flexions,

@@ -47,7 +47,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void aLongerHoldShowsOfAGreaterMaximum() {
+  void aLongerHoldImpliesAGreaterMaximum() {
     assertTrue(best(on(FOUR, 20), held(on(FOUR, 20), 15, 80, DAY)) > 80);
   }
 
@@ -64,7 +64,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void aTestShowsLessTheLessASetupIsLikeIt() {
+  void aTestCountsLessForLessSimilarSetups() {
     StrengthTest fresh = held(on(FOUR, 20), 7, 80, DAY);
     double last = 0;
     for (Setup setup :
@@ -90,7 +90,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void testsOfOneAgeShareWhatIsUnknownSince() {
+  void testsOfOneAgeShareTheUnknownChangeSince() {
     List<StrengthTest> old = new ArrayList<>();
     for (int i = 0; i < 50; i++) {
       old.add(held(on(FOUR, 20), 7, 80, DAY.minusDays(365)));
@@ -147,7 +147,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void oneHandAndLiftingHaveMapsOfTheirOwn() {
+  void oneHandAndLiftingHaveSeparateMaps() {
     StrengthMap map = map(held(on(FOUR, 20), 7, 80, DAY));
     assertEquals(Optional.empty(), map.maximum(on(FOUR, 20).withHands(Hands.LEFT)));
     assertEquals(
@@ -166,7 +166,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void aTestOfTomorrowOrOfASecondIsNotKnown() {
+  void aFutureOrVeryShortTestIsIgnored() {
     assertEquals(
         Optional.empty(), map(held(on(FOUR, 20), 7, 80, DAY.plusDays(1))).maximum(on(FOUR, 20)));
     assertEquals(Optional.empty(), map(held(on(FOUR, 20), 1, 80, DAY)).maximum(on(FOUR, 20)));
@@ -186,7 +186,7 @@ class StrengthMapTest {
   }
 
   @Test
-  void holdsAtTwoTimesTellHowThisAthleteFades() {
+  void holdsOfTwoTimesDetermineThisAthletesFade() {
     StrengthTest maximal = held(on(FOUR, 20), 7, 80, DAY);
     double known = 60 / (80 * EnduranceLaw.ROHMERT.share(45) / EnduranceLaw.ROHMERT.share(7));
     assertTrue(known > 1.1, "fades less than most");

@@ -24,7 +24,7 @@ class TransferProperties {
   }
 
   @Property
-  void itIsSymmetricAndNoMoreThanAll(@ForAll Setup one, @ForAll Setup other) {
+  void itIsSymmetricAndAtMostOne(@ForAll Setup one, @ForAll Setup other) {
     Transfer there = Transfer.between(Trials.posture(one), Trials.posture(other));
     Transfer back = Transfer.between(Trials.posture(other), Trials.posture(one));
     assertEquals(there.share(), back.share(), 1e-12);
@@ -38,7 +38,7 @@ class TransferProperties {
   }
 
   @Property
-  void farNeverMeansMore(
+  void aLargerDifferenceNeverTransfersMore(
       @ForAll Setup setup,
       @ForAll Finger finger,
       @ForAll @DoubleRange(min = 0, max = 90) double one,

@@ -21,8 +21,8 @@ import net.jqwik.api.providers.ArbitraryProvider;
 import net.jqwik.api.providers.TypeUsage;
 
 /**
- * Invented grips and generated tests of them. A grip's name says its fingers and how far they are
- * bent, so that its posture can be read off it.
+ * Invented grips and generated tests of them. A grip's name has its fingers and their flexion, so
+ * that its posture follows from the name.
  */
 public final class Trials implements ArbitraryProvider {
 
@@ -48,7 +48,7 @@ public final class Trials implements ArbitraryProvider {
     double flexion = Double.parseDouble(parts[2]);
     Map<Finger, Angle> flexions = new EnumMap<>(Finger.class);
     for (Finger finger : setup.grip().fingers().fingers()) {
-      // Not all alike, so that nothing depends on that.
+      // Different times, so that nothing depends on equal ones.
       flexions.put(finger, Angle.ofDegrees(flexion - 8 * finger.ordinal()));
     }
     return new Posture(flexions);

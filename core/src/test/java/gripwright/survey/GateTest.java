@@ -27,7 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What an athlete lacks where a built-in rule stands against a grip. */
+/** What an athlete lacks if a built-in rule prevents a grip. */
 class GateTest {
 
   private static final ModelPath PLACE = ModelPath.of("plan", "spring");
@@ -73,7 +73,7 @@ class GateTest {
   }
 
   @Test
-  void eachThingThatAGripAsksForIsReportedWhereItIsMissing() {
+  void eachMissingPrerequisiteIsReported() {
     Finding needs = breach("grip-needs-gate").about(Topic.PREREQUISITES);
     assertEquals(
         List.of("training: 40 of 41", "ability: french 7c of french 8a", "half-crimp: 1 of 6"),
@@ -106,7 +106,7 @@ class GateTest {
   }
 
   @Test
-  void anOpenInjuryOfAFingerThatHoldsIsReportedWithItsDay() {
+  void anOpenInjuryOfAFingerInUseIsReportedWithItsDay() {
     Athlete athlete =
         Skarvdal.ylva()
             .injury(injury(Finger.RING, Optional.empty()))
@@ -135,7 +135,7 @@ class GateTest {
   }
 
   @Test
-  void whatAnyOtherRuleCountsIsTakenFromIt() {
+  void theNumbersOfOtherRulesAreReported() {
     Finding counted =
         breach("split-grip-gate")
             .with(

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What rules say of a grip that is only looked at, and what each hand holds. */
+/** Rules for a grip that is surveyed but not planned, and the load on each hand. */
 class GripSurveyRulesTest {
 
   private static GripSurvey survey(Athlete athlete, Log log, double kilograms, Grip... grips) {
@@ -29,7 +29,7 @@ class GripSurveyRulesTest {
   }
 
   @Test
-  void aRuleThatClosesAGripIsNoLimitOfItToo() {
+  void aRuleThatClosesAGripIsNotAlsoALimit() {
     Athlete beginner = Skarvdal.ylva().trained(8).build();
     GripSurvey survey =
         survey(
@@ -57,7 +57,7 @@ class GripSurveyRulesTest {
   void aGripThatIsOpenMayHaveALimit() {
     GripSurvey.Row full =
         survey(
-                Skarvdal.ylva().trained(90).build(),
+                Skarvdal.ylva().trained(90).familiar("half-crimp", 12).build(),
                 Log.empty("ylva"),
                 60,
                 Grip.named("full-crimp")

@@ -72,7 +72,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void oneEdgeMayBeAskedFor() {
+  void oneEdgeCanBeChosen() {
     StrengthSurvey survey =
         StrengthSurvey.of(
             YLVA,
@@ -97,13 +97,13 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void aTestOfTomorrowIsNotKnown() {
+  void aFutureTestIsIgnored() {
     StrengthSurvey survey = survey(Skarvdal.test(DRAG, MONDAY.plusDays(1), 78));
     assertEquals(List.of(), survey.tests());
     assertEquals(List.of(), survey.sections());
   }
 
-  /** What strength shows is what plans use. */
+  /** The survey shows the numbers that plans use. */
   @Test
   void plansTakeTheirMaximumFromTheSameNumbers() {
     Plan plan =
@@ -186,7 +186,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void criticalForceOfHoldsGoesWithTheirDays() {
+  void criticalForceOfHoldsHasTheirDays() {
     StrengthTest late = toFailure(200, 34);
     StrengthTest early =
         new StrengthTest(MONDAY.minusDays(40), late.setup(), toFailure(60, 52).result());
@@ -217,7 +217,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void testsThatTellNothingAreKept() {
+  void unusableTestsAreListed() {
     StrengthSurvey survey = survey(toFailure(1.5, 99), toFailure(60, 52), toFailure(660, 20));
     assertEquals(1, survey.tests().size());
     assertEquals(
@@ -247,7 +247,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void testsOfOneWayOfHoldingTellNothingOfAnother() {
+  void testsOfOneWayOfHoldingDoNotCountForAnother() {
     Length deep = Length.ofMillimetres(30);
     List<Section> sections =
         survey(
@@ -294,7 +294,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void onAnEdgeThatWasAskedForItsOwnTestsGoFirst() {
+  void onAChosenEdgeItsOwnTestsComeFirst() {
     Length deep = Length.ofMillimetres(25);
     Setup half = Setup.of(HALF_CRIMP, EDGE);
     Setup drag = Setup.of(DRAG, deep);
@@ -305,7 +305,7 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void seriesHaveNoPartInTheCriticalForceOfHolds() {
+  void seriesDoNotCountForTheCriticalForceOfHolds() {
     Critical holds =
         survey(series(90, Hands.BOTH, 30), toFailure(60, 52), toFailure(200, 34))
             .criticalForces()
@@ -317,6 +317,31 @@ class StrengthSurveyTest {
     assertEquals(
         survey(toFailure(60, 52), toFailure(200, 34)).criticalForces().get(0).force(),
         holds.force());
+  }
+
+  /** What gives a plan no load, or a lower one, does so here. */
+  @Test
+  void whatIsDoubtedIsUsedAsAPlanUsesIt() {
+    StrengthTest high = Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(9), 150);
+    StrengthSurvey adult = survey(high);
+    assertEquals(List.of(high), adult.lowered());
+    assertEquals(List.of(), adult.unused());
+    assertEquals(132, adult.tests().get(0).effort().orElseThrow().load().kilograms(), 1e-6);
+    Athlete child = Skarvdal.ylva().born(MONDAY.minusYears(14)).build();
+    StrengthSurvey young =
+        StrengthSurvey.of(child, Skarvdal.log(high), List.of(HALF_CRIMP), Optional.empty(), MONDAY);
+    assertEquals(
+        List.of(StrengthSurvey.Reason.DOUBTED),
+        young.unused().stream().map(StrengthSurvey.Unused::reason).toList());
+    assertEquals(List.of(), young.tests());
+    StrengthSurvey odd =
+        survey(
+            Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(30), 80),
+            Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(20), 81),
+            Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(9), 120));
+    assertEquals(
+        List.of(StrengthSurvey.Reason.ODD),
+        odd.unused().stream().map(StrengthSurvey.Unused::reason).toList());
   }
 
   @Test

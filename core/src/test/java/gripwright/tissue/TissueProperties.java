@@ -14,6 +14,7 @@ import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.quantity.Length;
+import gripwright.statics.TendonModel;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -41,9 +42,9 @@ class TissueProperties {
   Arbitrary<TissueModel> models() {
     return Arbitraries.of(
         TissueModel.STANDARD,
-        TissueModel.STANDARD.with(MomentArms.AN_1983),
+        TissueModel.STANDARD.with(TendonModel.AN),
         TissueModel.STANDARD.with(Sheath.THIRDS.withFriction(0.05)),
-        TissueModel.STANDARD.withHorizontalPull(0.2).withSeed(7));
+        TissueModel.STANDARD.withHorizontalPull(0.2).withStream(7));
   }
 
   private static GripFit fit(Grip grip, double length, double edge) {
@@ -71,8 +72,8 @@ class TissueProperties {
               finger.fds(),
               finger.a2(),
               finger.a4(),
-              finger.a2Use(),
-              finger.a4Use())) {
+              finger.a2Utilization(),
+              finger.a4Utilization())) {
         assertTrue(
             0 <= estimate.low()
                 && estimate.low() <= estimate.value()
@@ -99,7 +100,7 @@ class TissueProperties {
       same(less.get(i).fds().times(factor), more.get(i).fds());
       same(less.get(i).a2().times(factor), more.get(i).a2());
       same(less.get(i).a4().times(factor), more.get(i).a4());
-      same(less.get(i).a4Use().times(factor), more.get(i).a4Use());
+      same(less.get(i).a4Utilization().times(factor), more.get(i).a4Utilization());
     }
   }
 

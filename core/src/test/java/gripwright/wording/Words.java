@@ -4,7 +4,7 @@ import gripwright.finding.Message;
 import gripwright.schedule.Derivation;
 import java.util.List;
 
-/** What core says as data, in English, for tests that compare sentences. */
+/** Puts data of core into English, for tests that compare sentences. */
 public final class Words {
 
   private Words() {}
@@ -19,7 +19,7 @@ public final class Words {
     return messages.stream().map(Words::say).toList();
   }
 
-  /** Returns what a link did. */
+  /** Returns the step of a link. */
   public static String step(Derivation link) {
     return Wording.english().step(link);
   }
@@ -29,7 +29,7 @@ public final class Words {
     return Wording.english().unit(link);
   }
 
-  /** Returns a fact as it is written. */
+  /** Returns an argument as text. */
   public static String fact(Object fact) {
     return Wording.english().fact(fact);
   }

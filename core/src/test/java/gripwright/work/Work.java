@@ -12,7 +12,7 @@ import java.util.function.Supplier;
  * taken from memory. Only what {@link CountedWork} has prepared is counted; inside the Java library
  * only lists and memory are.
  *
- * <p>Work above the limit is stopped where it stands, so an endless loop ends too. One thread at a
+ * <p>Work above the limit is stopped where it is, so an endless loop ends too. One thread at a
  * time.
  */
 public final class Work {

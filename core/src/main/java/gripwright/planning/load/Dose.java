@@ -9,17 +9,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An exercise as it stands in one week, before loads are known.
+ * An exercise in one week, before loads are known.
  *
  * @param scheme sets, holds and rests after progression and easing
- * @param whole the scheme before an eased week shortened its holds, if it did: loads are reckoned
+ * @param whole the scheme before a deload week shortened its holds, if it did: loads are calculated
  *     from it, so that a shorter hold is no heavier
  * @param edge depth of the edge after progression
- * @param loadFactor what the written load is multiplied by
- * @param loadStep what is added to the total load after that
- * @param ramp how far an introduced grip has come, if it is still on its way
- * @param why what progression did, in order
- * @param ceiling the most that may be loaded, where the log sets a limit
+ * @param loadFactor factor of the written load
+ * @param loadStep added to the total load after that
+ * @param ramp position of an introduced grip on its ramp, while it is on one
+ * @param why changes by progression, in order
+ * @param ceiling the greatest load, if the log sets a limit
  */
 public record Dose(
     Scheme scheme,
@@ -32,7 +32,7 @@ public record Dose(
     Optional<Ceiling> ceiling) {
 
   /**
-   * Where a grip stands between its first level and the written one.
+   * Position of a grip between its first level and the written one.
    *
    * @param fromFraction first level, as a share of the maximum
    * @param position 0 at the first level, 1 at the written one
@@ -40,7 +40,7 @@ public record Dose(
   public record Ramp(double fromFraction, double position) {}
 
   /**
-   * The most that may be loaded after trouble.
+   * The greatest load after trouble in the log.
    *
    * @param most total load
    * @param why what happened
@@ -51,7 +51,7 @@ public record Dose(
     why = List.copyOf(why);
   }
 
-  /** Returns an exercise as it is written, on an edge. */
+  /** Returns an exercise as written, on an edge. */
   public static Dose written(Scheme scheme, Length edge) {
     return new Dose(
         scheme,
@@ -71,12 +71,12 @@ public record Dose(
         : new Dose(scheme, whole, edge, loadFactor, loadStep, ramp, why, limit);
   }
 
-  /** Returns this dose with what led to it. */
+  /** Returns this dose with its causes. */
   public Dose because(List<Derivation> chain) {
     return new Dose(scheme, whole, edge, loadFactor, loadStep, ramp, chain, ceiling);
   }
 
-  /** Returns this dose of a grip that is still on its way, if it is. */
+  /** Returns this dose on a ramp, if the grip is on one. */
   public Dose onRamp(Optional<Ramp> way) {
     return new Dose(scheme, whole, edge, loadFactor, loadStep, way, why, ceiling);
   }
@@ -86,7 +86,7 @@ public record Dose(
     return new Dose(other, whole, edge, loadFactor, loadStep, ramp, why, ceiling);
   }
 
-  /** Returns this dose with shorter holds, whose loads stay those of the holds as they are now. */
+  /** Returns this dose with shorter holds, with loads calculated from the current holds. */
   public Dose shortened(Scheme shorter) {
     return new Dose(shorter, Optional.of(scheme), edge, loadFactor, loadStep, ramp, why, ceiling);
   }
@@ -106,7 +106,7 @@ public record Dose(
     return new Dose(scheme, whole, edge, loadFactor, loadStep.plus(step), ramp, why, ceiling);
   }
 
-  /** Returns this dose with other sets and what led to them. */
+  /** Returns this dose with other sets and their causes. */
   public Dose withSets(int sets, List<Derivation> chain) {
     return new Dose(
         scheme.withSets(sets),

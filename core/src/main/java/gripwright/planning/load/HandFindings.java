@@ -20,11 +20,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What there is to say about how one athlete's hands take grips on edges. Not thread-safe. */
+/** Creates findings about how one athlete's hands take grips on edges. Not thread-safe. */
 public final class HandFindings {
 
-  /** A joint that is too stiff is the first to be told, then a short finger, then the rest. */
-  private static final FitMiss.Visitor<Double> GRAVITY =
+  /** A joint that is too stiff is reported first, then a short finger, then the rest. */
+  private static final FitMiss.Visitor<Double> SEVERITY =
       new FitMiss.Visitor<>() {
         @Override
         public Double tooShort(FitMiss.TooShort miss) {
@@ -42,7 +42,7 @@ public final class HandFindings {
         }
       };
 
-  /** Whole degrees and tenths of a millimetre: no estimate of a hand is better than that. */
+  /** Whole degrees and tenths of a millimetre: no estimate of a hand is more accurate. */
   private static final FitMiss.Visitor<FitMiss> ROUNDED =
       new FitMiss.Visitor<>() {
         @Override
@@ -67,11 +67,13 @@ public final class HandFindings {
         }
       };
 
-  /** Edges tried for a better one; the findings shown are fewer than would need more. */
+  /**
+   * Number of edges tried to find a better one; fewer are needed for the findings that are shown.
+   */
   private static final int MOST_EDGES_TRIED = 500;
 
-  /** Whether a finger should not be forced is reported of what the model knows well. */
-  private static final List<FitAdvice.Reason> TOLD =
+  /** Only well-known joints decide whether a finger should not be forced. */
+  private static final List<FitAdvice.Reason> REPORTED =
       List.of(
           FitAdvice.Reason.WRIST_ROLL,
           FitAdvice.Reason.BEYOND_OWN_LIMIT,
@@ -83,9 +85,9 @@ public final class HandFindings {
   private int edgesTried;
 
   /**
-   * Prepares findings.
+   * Creates the findings of one athlete.
    *
-   * @param athlete whose hands
+   * @param athlete owner of the hands
    */
   public HandFindings(Athlete athlete) {
     this.athlete = athlete;
@@ -97,7 +99,7 @@ public final class HandFindings {
     return fits;
   }
 
-  /** Returns an error if a hand that holds does not take the grip on the edge. */
+  /** Returns an error if a hand that holds can't take the grip on the edge. */
   public Optional<Finding> outOfReach(Setup setup, ModelPath path) {
     Map<Side, GripFit> refused = fits.of(setup);
     refused.values().removeIf(GripFit::reachable);
@@ -107,7 +109,7 @@ public final class HandFindings {
     FitMiss worst =
         refused.values().stream()
             .flatMap(fit -> fit.misses().stream())
-            .max(Comparator.comparingDouble(miss -> miss.accept(GRAVITY)))
+            .max(Comparator.comparingDouble(miss -> miss.accept(SEVERITY)))
             .orElseThrow();
     Finding finding =
         finding(Finding.error("plan.grip-out-of-reach", path), setup, refused)
@@ -117,20 +119,22 @@ public final class HandFindings {
 
   /**
    * Returns advice if a finger of a hand that holds should not be forced into the grip at high
-   * intensity. What is outside the band of a knuckle or end joint is left out: the model knows
-   * those joints only up to the bend of the wrist and the lie of the pad.
+   * intensity. Deviations from the bands of knuckles and end joints are ignored, since the model of
+   * these joints leaves out the bend of the wrist and the position of the pad.
    */
   public Optional<Finding> notForced(Setup setup, ModelPath path) {
     Map<Side, GripFit> forced = fits.of(setup);
-    forced.values().removeIf(fit -> told(fit).isEmpty()); // none of a grip out of reach
+    forced
+        .values()
+        .removeIf(fit -> reported(fit).isEmpty()); // a grip out of reach is reported elsewhere
     if (forced.isEmpty()) {
       return Optional.empty();
     }
     Map<Finger, FitAdvice> byFinger = new EnumMap<>(Finger.class);
-    for (FitAdvice.Reason reason : TOLD) {
+    for (FitAdvice.Reason reason : REPORTED) {
       Map<Finger, FitAdvice> ofReason = new EnumMap<>(Finger.class);
       forced.values().stream()
-          .flatMap(fit -> told(fit).stream())
+          .flatMap(fit -> reported(fit).stream())
           .filter(advice -> advice.reason() == reason)
           .forEach(advice -> ofReason.merge(advice.finger(), advice, HandFindings::larger));
       ofReason.forEach(byFinger::putIfAbsent);
@@ -156,7 +160,7 @@ public final class HandFindings {
     return concerned.containsKey(Side.LEFT) ? Hands.LEFT : Hands.RIGHT;
   }
 
-  /** Returns the edge of the athlete's nearest in depth on which the same hands take the grip. */
+  /** Returns the athlete's edge, nearest in depth, on which the same hands take the grip. */
   private Optional<Length> otherEdge(Setup setup) {
     List<Length> nearest = new ArrayList<>(athlete.equipment().edges());
     double depth = setup.edge().millimetres();
@@ -171,8 +175,8 @@ public final class HandFindings {
     return Optional.empty();
   }
 
-  private static List<FitAdvice> told(GripFit fit) {
-    return fit.advice().stream().filter(advice -> TOLD.contains(advice.reason())).toList();
+  private static List<FitAdvice> reported(GripFit fit) {
+    return fit.advice().stream().filter(advice -> REPORTED.contains(advice.reason())).toList();
   }
 
   private static FitAdvice larger(FitAdvice one, FitAdvice other) {

@@ -16,28 +16,29 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 /**
- * What an exercise was loaded with when it was last trained, and whether a log held it down.
+ * The load of an exercise when it was last trained, and whether a log limited it.
  *
  * @param date the day
  * @param week its week of the plan, from 1
- * @param edge on which edge
- * @param load what was loaded
- * @param most what might have been loaded, in kg, at least the load: equipment may build less
- * @param byLog true if the plan told of a limit from the log in that week
+ * @param edge the edge used
+ * @param load load used
+ * @param most greatest load that was allowed, in kg, at least the load: the equipment may build
+ *     less
+ * @param byLog true if the plan had a limit from the log in that week
  */
 public record HeldLoad(
     LocalDate date, int week, Length edge, Load load, double most, boolean byLog) {
 
-  /** A load this much below what was asked is lighter, whatever a limit was; in kg. */
+  /** A load this much below the planned one is lighter, whatever the limit was; in kg. */
   private static final double TOLERANCE = 1e-9;
 
   /**
-   * Looks for it.
+   * Returns the last load of an exercise.
    *
    * @param soFar sessions, week after week
-   * @param before the first day that is not looked at
+   * @param before the first day that is left out
    * @param same tells which exercises are meant
-   * @param line the line of the plan that counts where that week had it
+   * @param line the line of the plan that applies in weeks that have it
    */
   public static Optional<HeldLoad> last(
       List<DatedSession> soFar,
@@ -97,7 +98,7 @@ public record HeldLoad(
         false);
   }
 
-  /** Returns the line of the plan that an exercise stands on, whatever the week. */
+  /** Returns the line of the plan that an exercise belongs to, in any week. */
   static ModelPath line(PlannedExercise exercise) {
     return line(exercise.path());
   }
@@ -107,7 +108,7 @@ public record HeldLoad(
     return place.without("week").without("date");
   }
 
-  /** Returns the limit from the log that a chain has, in kg. */
+  /** Returns the limit from the log in a derivation, in kg. */
   private static OptionalDouble limit(PlannedExercise exercise) {
     return exercise.why().stream()
         .filter(LoadLink.Limited.class::isInstance)
@@ -121,10 +122,10 @@ public record HeldLoad(
   }
 
   /**
-   * Returns what may be loaded at most on a later day.
+   * Returns the greatest load on a later day.
    *
    * @param rise greatest rise in a week, as a share
-   * @param sameWeek true if the day lies in the same week
+   * @param sameWeek true if the day is in the same week
    * @param eased true if that week is eased
    */
   public Dose.Ceiling next(double rise, boolean sameWeek, boolean eased) {

@@ -10,8 +10,10 @@ import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.Derivation;
+import gripwright.schedule.HoldChain;
 import gripwright.schedule.LoadLink;
 import gripwright.schedule.LoadedSteps;
+import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.StrengthLink;
 import gripwright.strength.ForceTime;
@@ -24,18 +26,26 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** The loads of an exercise's holds, whatever the day and place: what it rests on is given. */
+/** Calculates the loads of an exercise's holds, independent of its day and place. */
 final class Loading {
 
-  /** Stands for the place of the exercise, which whoever asks for loads knows. */
+  /** Placeholder for the place of the exercise, which the caller knows. */
   private static final ModelPath NOWHERE = ModelPath.of("exercise", "");
 
   private static final double TOLERANCE = 1e-9;
+
+  /**
+   * Highest share of the maximum that becomes a load known to be light if there is no test; our own
+   * number.
+   */
+  static final double LIGHT_SHARE = 0.4;
 
   private final Equipment equipment;
   private final Setup setup;
   private final Dose dose;
   private final Load mass;
+  private final Optional<Load> light;
+  private final double believed;
   private final Optional<ForceTime> strength;
   private final Optional<Double> maximum;
   private final List<StrengthTest.ToFailure> failures;
@@ -44,44 +54,55 @@ final class Loading {
   private boolean hard;
 
   /**
-   * Prepares loads.
+   * Prepares the calculation.
    *
-   * @param mass what hangs on the edge without a load; none where a weight is lifted
-   * @param strength the force-time curve, if anything is known of the setup
-   * @param failures recent tests of the setup up to failure
+   * @param body load at body mass, and what is known to be light
+   * @param strength the force-time curve, if the setup's maximum is known
+   * @param failures recent tests of the setup to failure
    */
   Loading(
       Equipment equipment,
       Setup setup,
       Dose dose,
-      Load mass,
+      Body body,
       Optional<ForceTime> strength,
       List<StrengthTest.ToFailure> failures) {
     this.equipment = equipment;
     this.setup = setup;
     this.dose = dose;
-    this.mass = mass;
+    this.mass = body.mass();
+    this.light = body.light();
+    this.believed = body.believed().share();
     this.strength = strength;
     this.maximum = strength.map(curve -> low(curve, ForceTime.REFERENCE_SECONDS));
     this.failures = failures;
   }
 
   /**
-   * Something that can't be met.
+   * Loads that depend on an athlete's body mass on a day.
    *
-   * @param finding at no place yet
-   * @param by how far it is off: of a line's several the farthest is told
+   * @param mass load on the edge without added weight; none if a weight is lifted
+   * @param light greatest total load that is known to be light without a test, if any is
+   * @param believed the part of the maximum's lower bound that counts
+   */
+  record Body(Load mass, Optional<Load> light, BelievedMaximum.Believed believed) {}
+
+  /**
+   * A violated limit.
+   *
+   * @param finding the finding, without its place
+   * @param by size of the violation; of several in one line, the largest is reported
    */
   record Miss(Finding finding, double by) {}
 
   /**
-   * Loads.
+   * The loads of an exercise.
    *
    * @param steps holds with their loads, and rests; empty if no load can be given
    * @param percentOfMax the level of all holds, if it is the same
    * @param hard true if a hold is hard
-   * @param why how the load of the first hold came about
-   * @param misses what can't be met
+   * @param why derivation of the load of the first hold
+   * @param misses violated limits
    */
   record Loaded(
       List<LoadedStep> steps,
@@ -100,7 +121,7 @@ final class Loading {
   /**
    * Returns the loads.
    *
-   * @param known how what is known of the maximum came about
+   * @param known how the maximum is known
    */
   Loaded load(List<Derivation> known) {
     Steps steps = new Steps(known);
@@ -109,6 +130,7 @@ final class Loading {
         return new Loaded(List.of(), OptionalDouble.empty(), hard, steps.why, misses);
       }
     }
+    hard |= isHardInARow(steps.loaded.all());
     OptionalDouble percent =
         percents.size() == 1
             ? OptionalDouble.of(percents.iterator().next())
@@ -116,7 +138,7 @@ final class Loading {
     return new Loaded(steps.loaded.all(), percent, hard, steps.why, misses);
   }
 
-  /** Loads holds and rests as they come; tells whether there was a load. */
+  /** Adds holds, with loads, and rests in order; tells whether every hold got a load. */
   private final class Steps implements Scheme.Bout.Visitor<Boolean> {
     private final LoadedSteps loaded = new LoadedSteps();
     private final List<Derivation> why;
@@ -143,7 +165,7 @@ final class Loading {
     }
   }
 
-  /** Loads a hold as if it lasted as long as the whole one. */
+  /** Loads a hold as if it had its full length before easing. */
   private Optional<Load> loadOf(Scheme.Hold hold, Scheme.Hold whole, List<Derivation> why) {
     Optional<Double> written = written(whole, why);
     if (written.isEmpty()) {
@@ -153,6 +175,9 @@ final class Loading {
     double wanted = written.get() * dose.loadFactor() + dose.loadStep().kilograms();
     if (dose.ramp().isPresent() && maximum.isPresent()) {
       wanted = ramped(wanted, dose.ramp().get(), maximum.get(), why);
+    }
+    if (maximum.isEmpty() && hold.level() instanceof Level.OfMax) {
+      wanted = Math.min(wanted, light.orElseThrow().kilograms());
     }
     Optional<Dose.Ceiling> ceiling = ceiling(wanted);
     double allowed = ceiling.map(c -> c.most().kilograms()).orElse(wanted);
@@ -165,7 +190,7 @@ final class Loading {
     return built(hold, wanted, why);
   }
 
-  /** Returns what the log allows at most, where the load that would be built is above it. */
+  /** Returns the limit of the log if the load that would be built is above it. */
   private Optional<Dose.Ceiling> ceiling(double wanted) {
     return dose.ceiling()
         .filter(
@@ -176,7 +201,7 @@ final class Loading {
                     .isPresent());
   }
 
-  /** Returns the load of the written level, in kg; no load if the force-time curve ends before. */
+  /** Returns the load of the written level, in kg; none if the force-time curve ends before. */
   private Optional<Double> written(Scheme.Hold hold, List<Derivation> why) {
     return hold.level().accept(new WrittenLoad(hold, why));
   }
@@ -205,7 +230,20 @@ final class Loading {
     @Override
     public Optional<Double> ofMax(Level.OfMax level) {
       why.add(new LoadLink.WrittenShare(level.fraction()));
-      return Optional.of(maximum.orElseThrow() * level.fraction());
+      if (maximum.isPresent()) {
+        return Optional.of(maximum.get() * level.fraction());
+      }
+      Load most = light.orElseThrow();
+      Load load = most.times(level.fraction() / LIGHT_SHARE);
+      why.add(new LoadLink.KnownLight(most));
+      miss(
+          Finding.advice("plan.level-light", NOWHERE)
+              .with("setup", setup)
+              .with("level", level)
+              .with("load", equipment.greatestUpTo(load, mass).orElse(UntestedSetup.rounded(load)))
+              .with("most", UntestedSetup.rounded(most)),
+          level.fraction());
+      return Optional.of(load.kilograms());
     }
 
     @Override
@@ -218,7 +256,7 @@ final class Loading {
       return heldFor(hold.seconds() * 10 / level.outOfTen(), level);
     }
 
-    /** Returns the load that could be held for so long. */
+    /** Returns the load that can be held for a time. */
     private Optional<Double> heldFor(double seconds, Level level) {
       if (!ForceTime.inRange(seconds)) {
         miss(
@@ -235,7 +273,8 @@ final class Loading {
   }
 
   /**
-   * A load that failed sooner in a recent test is not prescribed for longer, whatever a curve says.
+   * A load that failed sooner in a recent test is not prescribed for longer, whatever a curve
+   * gives.
    */
   private double notAboveAFailure(double wanted, double seconds, List<Derivation> why) {
     OptionalDouble failed = failedWithin(seconds);
@@ -244,9 +283,7 @@ final class Loading {
     }
     why.add(
         new StrengthLink.FailedBefore(
-            Load.ofKilograms(failed.getAsDouble()),
-            Load.ofKilograms(wanted),
-            Prescription.RECENT_DAYS));
+            Load.ofKilograms(failed.getAsDouble()), Load.ofKilograms(wanted), RecentFailures.DAYS));
     return failed.getAsDouble();
   }
 
@@ -257,7 +294,9 @@ final class Loading {
     return now;
   }
 
-  /** A load above the maximum is an error, but for a reserve or an effort, which may ask for it. */
+  /**
+   * A load above the maximum is an error, except for a reserve or an effort, which may exceed it.
+   */
   private double capped(Scheme.Hold hold, double wanted) {
     boolean mayExceed = hold.level().byTime();
     if (mayExceed || maximum.isEmpty() || wanted <= maximum.get() * (1 + TOLERANCE)) {
@@ -286,6 +325,7 @@ final class Loading {
           -wanted);
       return Optional.empty();
     }
+    outOfReach(wanted, total.get());
     double added = total.get().kilograms() - mass.kilograms();
     if (!setup.lifting()) {
       why.add(new LoadLink.BodyMass(mass));
@@ -296,29 +336,84 @@ final class Loading {
     return total;
   }
 
+  /**
+   * Reports a load well below the planned one because the equipment can't add more: by more than
+   * {@link PlannedExercise#WELL_BELOW} per cent of the maximum, or of the planned load if no
+   * maximum is known. A load that is lower by less than a step is normal.
+   */
+  private void outOfReach(double wanted, Load built) {
+    double of = maximum.orElse(wanted);
+    double missing = (wanted - built.kilograms()) / of;
+    if (missing * 100 <= PlannedExercise.WELL_BELOW + TOLERANCE
+        || !equipment.endsBelow(Load.ofKilograms(wanted), mass)) {
+      return;
+    }
+    Finding finding =
+        Finding.advice("plan.load-out-of-reach", NOWHERE)
+            .with("setup", setup)
+            .with("wanted", rounded(wanted))
+            .with("built", built);
+    miss(
+        maximum.isEmpty()
+            ? finding
+            : finding
+                .with("percent", percent(wanted / of))
+                .with("built-percent", percent(built.kilograms() / of)),
+        missing);
+  }
+
+  private static Load rounded(double kilograms) {
+    return Load.ofKilograms(Math.rint(kilograms * 10) / 10);
+  }
+
+  private static String percent(double share) {
+    return Numbers.plain(share * 100, 1) + " %";
+  }
+
   private boolean isHard(Scheme.Hold hold, double wanted) {
     if (Hardness.isWritten(hold.level())) {
       return true;
     }
     if (strength.isEmpty() || maximum.isEmpty()) {
-      return true; // nothing is known of the maximum, so the hold may well be hard
+      // The maximum is unknown, so the hold may be hard.
+      return light.filter(most -> wanted <= most.kilograms() + TOLERANCE).isEmpty();
     }
     if (wanted / maximum.get() >= Hardness.SHARE_OF_MAX - TOLERANCE) {
       return true;
     }
-    // Loads fall with time, so that a small reserve is a load that could hardly be held longer.
-    double seconds =
-        Math.max(hold.seconds() + Hardness.RESERVE_SECONDS, ForceTime.SHORTEST_SECONDS);
-    return wanted
-        >= low(strength.get(), Math.min(seconds, ForceTime.LONGEST_SECONDS)) * (1 - TOLERANCE);
+    return hasLittleReserve(strength.get(), hold.seconds(), wanted);
+  }
+
+  /** Loads fall with time, so a small reserve means a load that could hardly be held longer. */
+  private boolean hasLittleReserve(ForceTime curve, double held, double load) {
+    double seconds = Math.max(held + Hardness.RESERVE_SECONDS, ForceTime.SHORTEST_SECONDS);
+    return load >= low(curve, Math.min(seconds, ForceTime.LONGEST_SECONDS)) * (1 - TOLERANCE);
+  }
+
+  /** Tells whether consecutive holds with almost no rest leave as little reserve as one hold. */
+  private boolean isHardInARow(List<LoadedStep> steps) {
+    if (strength.isEmpty() || maximum.isEmpty()) {
+      return false;
+    }
+    HoldChain held = new HoldChain();
+    for (LoadedStep step : steps) {
+      held.add(step);
+      if (step.load().isPresent()
+          && held.secondsAtLoad() > step.seconds()
+          && hasLittleReserve(
+              strength.get(), held.secondsAtLoad(), step.load().get().kilograms())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void miss(Finding finding, double by) {
     misses.add(new Miss(finding, by));
   }
 
-  private static double low(ForceTime curve, double seconds) {
-    return curve.load(seconds).low().kilograms();
+  private double low(ForceTime curve, double seconds) {
+    return curve.load(seconds).low().kilograms() * believed;
   }
 
   /** Returns the least load that failed within a time, in kg. */

@@ -1,6 +1,7 @@
 package gripwright.planning.load;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Equipment;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
@@ -8,18 +9,15 @@ import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Exercise;
-import gripwright.protocol.Level;
-import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.Maximum;
-import gripwright.schedule.StrengthLink;
-import gripwright.strength.LoadEstimate;
-import gripwright.strength.OutlierTests;
+import gripwright.strength.KnownLight;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
 import gripwright.strength.StrengthTest;
+import gripwright.strength.UsableTests;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -30,58 +28,124 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Turns an exercise as it stands in a week into loads that this athlete can build on a day. */
+/** Turns the exercises of a week into loads that this athlete can build on a day. */
 public final class Prescription {
 
-  /** How many tests a load's derivation names at most, and the share from which it does. */
-  private static final int TESTS_TOLD = 4;
-
-  private static final double LEAST_TOLD = 0.01;
-
-  /** For how many days a failure in a test stands against a load; the library's own choice. */
-  static final int RECENT_DAYS = 90;
+  /** Loads that differ by less are equal, in kg. */
+  private static final double TOLERANCE = 1e-9;
 
   private final Athlete athlete;
   private final Log log;
   private final LocalDate planFrom;
-  private final Map<LocalDate, StrengthMap> maps = new HashMap<>();
+  private final Map<List<Object>, StrengthMap> maps = new HashMap<>();
   private final Map<Setup, Posture> postures = new HashMap<>();
   private final IdentityHashMap<Dose, Map<List<Object>, Loading.Loaded>> loads =
       new IdentityHashMap<>();
   private final HandFindings hands;
+  private final UsableTests usable;
+  private final BelievedMaximum believed;
 
   public Prescription(Athlete athlete, Log log, LocalDate planFrom, HandFindings hands) {
     this.athlete = athlete;
     this.log = log;
     this.planFrom = planFrom;
     this.hands = hands;
+    this.usable =
+        new UsableTests(
+            log.tests(),
+            this::postureOf,
+            this::bodyMassOn,
+            day -> KnownLight.isUnder16(athlete, day));
+    this.believed =
+        new BelievedMaximum(
+            log,
+            planFrom,
+            athlete.equipment().added().map(Equipment.Steps::step).orElse(Load.ZERO),
+            new Known());
   }
 
-  /** Returns the body mass that loads on a day are reckoned with. */
+  /** Returns the body mass used for the loads of a day. */
   public Load bodyMassOn(LocalDate day) {
     return log.bodyMassOn(day).orElse(athlete.bodyMass());
   }
 
   /**
-   * Returns what is known of the athlete's strength on a day. Between tests the knowledge stays as
-   * it was on the later of the plan's first day and the last test, so that a plan's loads do not
-   * sink while its weeks pass.
+   * Returns the athlete's known strength on a day. Between tests it stays as it was on the later of
+   * the plan's first day and the last test, so that a plan's loads don't fall as its weeks pass.
    */
   public StrengthMap strengthOn(LocalDate day) {
-    LocalDate known =
-        log.tests().stream()
-            .map(StrengthTest::date)
-            .filter(d -> !d.isAfter(day) && d.isAfter(planFrom))
-            .reduce((first, second) -> second)
-            .orElse(planFrom.isAfter(day) ? day : planFrom);
-    return maps.computeIfAbsent(
-        known, date -> StrengthMap.of(supported(date), this::postureOf, date));
+    return strengthOn(day, Optional.empty());
   }
 
-  /** Returns the tests up to a day that may give loads: one that stands alone too high may not. */
-  private List<StrengthTest> supported(LocalDate day) {
-    return new OutlierTests(this::postureOf)
-        .supported(log.tests().stream().filter(test -> !test.date().isAfter(day)).toList());
+  /**
+   * Returns the athlete's known strength on a day, for fingers that were injured.
+   *
+   * @param hurt tests before this day count at a part of their load
+   */
+  private StrengthMap strengthOn(LocalDate day, Optional<LocalDate> hurt) {
+    LocalDate known = knownOn(day);
+    return maps.computeIfAbsent(
+        List.of(known, hurt),
+        key -> StrengthMap.of(afterInjury(usable.on(known), hurt), this::postureOf, known));
+  }
+
+  /** Returns the day before which tests of a setup count only in part, if any do. */
+  private Optional<LocalDate> hurt(Setup setup, LocalDate day, boolean rehabilitation) {
+    return rehabilitation
+        ? Optional.empty()
+        : AfterInjury.testsBefore(athlete, setup, day, planFrom);
+  }
+
+  private final class Known implements BelievedMaximum.Knowledge {
+    @Override
+    public List<StrengthTest> tests(LocalDate day) {
+      return usable.on(knownOn(day));
+    }
+
+    @Override
+    public StrengthMap strength(Setup setup, LocalDate day, boolean rehabilitation) {
+      return strengthOn(day, hurt(setup, day, rehabilitation));
+    }
+
+    @Override
+    public double rise(Setup setup, LocalDate day, boolean rehabilitation, double ofPlan) {
+      return hurt(setup, day, rehabilitation).isPresent()
+          ? Math.min(ofPlan, AfterInjury.RISE)
+          : ofPlan;
+    }
+
+    @Override
+    public LocalDate since(LocalDate day) {
+      return knownOn(day);
+    }
+  }
+
+  /**
+   * Tells whether the load of a setup still follows a higher test on a day.
+   *
+   * @param rise the weeks in which it may
+   */
+  public boolean follows(Setup setup, LocalDate day, boolean rehabilitation, Rise rise) {
+    return believed.on(setup, day, rehabilitation, rise).follows().isPresent();
+  }
+
+  private static List<StrengthTest> afterInjury(
+      List<StrengthTest> tests, Optional<LocalDate> hurt) {
+    return tests.stream()
+        .map(test -> isBefore(test, hurt) ? test.atShare(AfterInjury.SHARE) : test)
+        .toList();
+  }
+
+  private static boolean isBefore(StrengthTest test, Optional<LocalDate> hurt) {
+    return hurt.filter(test.date()::isBefore).isPresent();
+  }
+
+  private LocalDate knownOn(LocalDate day) {
+    return log.tests().stream()
+        .map(StrengthTest::date)
+        .filter(d -> !d.isAfter(day) && d.isAfter(planFrom))
+        .reduce((first, second) -> second)
+        .orElse(planFrom.isAfter(day) ? day : planFrom);
   }
 
   /**
@@ -89,18 +153,25 @@ public final class Prescription {
    *
    * @param day the day
    * @param order position among the session's exercises, from 1
-   * @param path where it stands
+   * @param path place in the plan
+   * @param rise the weeks in which its load may follow a higher test
    */
-  public record Place(LocalDate day, int order, ModelPath path) {}
+  public record Place(LocalDate day, int order, ModelPath path, Rise rise) {
+
+    /** Returns the place of a logged exercise, whose load is fixed and follows no test. */
+    public Place(LocalDate day, int order, ModelPath path) {
+      this(day, order, path, Rise.of(0));
+    }
+  }
 
   /**
    * Prescribes an exercise.
    *
    * @param exercise the line of the plan
-   * @param grip the grip, chosen where the line leaves a choice
-   * @param dose what progression made of it
+   * @param grip the grip, chosen if the line leaves a choice
+   * @param dose the exercise after progression
    * @param place where it is trained
-   * @param findings what can't be met is added here
+   * @param findings violated limits are added here
    * @return empty if no load can be given
    */
   public Optional<PlannedExercise> prescribe(
@@ -120,22 +191,41 @@ public final class Prescription {
       findings.add(outOfReach.get());
       return Optional.empty();
     }
-    StrengthMap strength = strengthOn(day);
+    boolean rehabilitation = exercise.rehabilitation().isPresent();
+    Optional<LocalDate> hurt = hurt(setup, day, rehabilitation);
+    StrengthMap strength = strengthOn(day, hurt);
     Optional<StrengthMap.Estimate> estimate = strength.maximum(setup);
-    if (estimate.isEmpty() && needsMaximum(exercise, dose)) {
-      findings.add(UntestedSetup.of(setup, log, day, path));
+    Optional<Load> light = knownLight(setup, day, rehabilitation);
+    boolean testable = !KnownLight.forbidsTests(athlete, setup, day);
+    if (estimate.isEmpty() && UntestedSetup.needsMaximum(dose, light)) {
+      findings.add(
+          testable
+              ? UntestedSetup.of(
+                  setup,
+                  usable.on(knownOn(day)),
+                  UntestedSetup.firstAfter(day, setup, log.tests()),
+                  UntestedSetup.small(dose, light),
+                  path)
+              : UntestedSetup.withoutTest(setup, light, path));
       return Optional.empty();
     }
     estimate
         .filter(e -> !e.tested())
-        .ifPresent(
-            e ->
-                findings.add(
-                    Finding.advice("plan.load-modelled", path)
-                        .with("setup", setup)
-                        .with("from", e.weightiest().setup())));
+        .ifPresent(e -> findings.add(modelled(setup, e.weightiest().setup(), testable, path)));
+    estimate
+        .map(StrengthMap.Estimate::weightiest)
+        .filter(test -> isBefore(test, hurt))
+        .ifPresent(test -> findings.add(AfterInjury.finding(setup, test, path)));
     Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
-    Loading.Loaded loaded = loaded(setup, dose, mass, strength, failures(setup, dose, day));
+    BelievedMaximum.Believed counts = believed.on(setup, day, rehabilitation, place.rise());
+    Loading.Loaded loaded =
+        loaded(
+            setup,
+            dose,
+            new Loading.Body(mass, light, counts),
+            strength,
+            RecentFailures.of(log, setup, dose, day),
+            hurt);
     loaded.misses().forEach(miss -> findings.add(miss.finding().at(path), miss.by()));
     if (loaded.steps().isEmpty()) {
       return Optional.empty();
@@ -152,7 +242,10 @@ public final class Prescription {
             dose.scheme(),
             loaded.steps(),
             loaded.percentOfMax(),
-            estimate.map(e -> new Maximum(e.load().low(), e.load().best(), e.load().high())),
+            estimate.map(
+                e ->
+                    new Maximum(
+                        e.load().low().times(counts.share()), e.load().best(), e.load().high())),
             mass,
             loaded.hard(),
             Optional.empty(),
@@ -162,22 +255,42 @@ public final class Prescription {
             path));
   }
 
-  /** Returns the loads of a dose, which is asked for on many days while the same is known. */
+  /**
+   * Returns an exercise without a load in the form that rules check, so that one breach never hides
+   * another; empty if a hand can't take the grip.
+   */
+  public Optional<PlannedExercise> unloaded(Exercise exercise, Grip grip, Dose dose, Place place) {
+    Setup setup = exercise.setup(grip).withEdge(dose.edge());
+    if (hands.outOfReach(setup, place.path()).isPresent()) {
+      return Optional.empty();
+    }
+    Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(place.day());
+    Optional<Load> light = knownLight(setup, place.day(), exercise.rehabilitation().isPresent());
+    return Optional.of(
+        new Unloaded(light, mass).of(exercise, setup, dose, hands.fits().of(setup), place));
+  }
+
+  /** Returns the loads of a dose; they are kept, since many days share the same knowledge. */
   private Loading.Loaded loaded(
       Setup setup,
       Dose dose,
-      Load mass,
+      Loading.Body body,
       StrengthMap strength,
-      List<StrengthTest.ToFailure> failures) {
+      List<StrengthTest.ToFailure> failures,
+      Optional<LocalDate> hurt) {
     return loads
         .computeIfAbsent(dose, d -> new HashMap<>())
         .computeIfAbsent(
-            List.of(strength, mass.kilograms(), failures),
+            List.of(strength, body, failures),
             known -> {
               List<Derivation> why = new ArrayList<>();
-              strength.maximum(setup).ifPresent(estimate -> explain(estimate, why));
+              strength
+                  .maximum(setup)
+                  .ifPresent(
+                      estimate ->
+                          why.addAll(KnownStrength.why(estimate, hurt, body.believed(), log)));
               return new Loading(
-                      athlete.equipment(), setup, dose, mass, strength.curve(setup), failures)
+                      athlete.equipment(), setup, dose, body, strength.curve(setup), failures)
                   .load(why);
             });
   }
@@ -192,50 +305,32 @@ public final class Prescription {
     return String.join(", ", edges);
   }
 
-  private static boolean needsMaximum(Exercise exercise, Dose dose) {
-    return dose.ramp().isPresent()
-        || exercise.scheme().written().stream()
-            .map(Scheme.Hold::level)
-            .anyMatch(level -> level instanceof Level.OfMax || level.byTime());
+  /**
+   * Returns the greatest total load that is known to be light on a day without a test.
+   *
+   * @param rehabilitation true if a practitioner's plan decides, so that the limits for adults
+   *     apply
+   */
+  Optional<Load> knownLight(Setup setup, LocalDate day, boolean rehabilitation) {
+    boolean restricted = !rehabilitation && KnownLight.restricted(athlete, setup, day);
+    return KnownLight.most(setup, bodyMassOn(day), restricted);
   }
 
-  private static void explain(StrengthMap.Estimate estimate, List<Derivation> why) {
-    int told = 0;
-    for (StrengthMap.Weight weight : estimate.basis()) {
-      if (told == TESTS_TOLD || Math.abs(weight.share()) < LEAST_TOLD) {
-        break;
-      }
-      StrengthTest test = weight.test();
-      why.add(
-          new StrengthLink.TestShare(
-              weight.share(),
-              test.effort().map(e -> new StrengthLink.Held(e.load(), e.seconds())),
-              test.setup(),
-              test.date()));
-      told++;
-    }
-    LoadEstimate load = estimate.load();
-    why.add(
-        new StrengthLink.BestEstimate(
-            load.best(), estimate.tested(), told, estimate.basis().size() - told));
-    why.add(new StrengthLink.UpperBound(load.high()));
-    why.add(new StrengthLink.LowerBound(load.low()));
+  /**
+   * Tells whether a total load is known to be light on a day without a test.
+   *
+   * @param rehabilitation true if a practitioner's plan decides, so that the limits for adults
+   *     apply
+   */
+  public boolean isKnownLight(Setup setup, Load load, LocalDate day, boolean rehabilitation) {
+    return knownLight(setup, day, rehabilitation)
+        .filter(most -> load.kilograms() <= most.kilograms() + TOLERANCE)
+        .isPresent();
   }
 
-  /** Returns what failed in recent tests of this very setup, where a level speaks of failure. */
-  private List<StrengthTest.ToFailure> failures(Setup setup, Dose dose, LocalDate day) {
-    boolean matters =
-        dose.scheme().written().stream().map(Scheme.Hold::level).anyMatch(Level::byTime);
-    if (!matters) {
-      return List.of();
-    }
-    return log.tests().stream()
-        .filter(test -> !test.date().isAfter(day))
-        .filter(test -> test.date().isAfter(day.minusDays(RECENT_DAYS)))
-        .filter(test -> test.setup().equals(setup))
-        .map(StrengthTest::result)
-        .filter(StrengthTest.ToFailure.class::isInstance)
-        .map(StrengthTest.ToFailure.class::cast)
-        .toList();
+  private static Finding modelled(Setup setup, Setup from, boolean testable, ModelPath path) {
+    Finding finding =
+        Finding.advice("plan.load-modelled", path).with("setup", setup).with("from", from);
+    return testable ? finding : finding.with("untestable", setup);
   }
 }

@@ -6,6 +6,7 @@ import gripwright.grip.HandFits;
 import gripwright.grip.Setup;
 import gripwright.log.LogEntry.Done;
 import gripwright.plan.Exercise;
+import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
@@ -19,8 +20,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Work that was logged and that no exercise of the week stands for, reckoned from its protocol's
- * defaults and from its line.
+ * Logged work that matches no exercise of the week, calculated from the defaults of its protocol
+ * and from its line.
  */
 public final class UnplannedWork {
 
@@ -29,9 +30,9 @@ public final class UnplannedWork {
   private final HandFits fits;
 
   /**
-   * Prepares to reckon.
+   * Prepares the calculation.
    *
-   * @param protocols all that are known, by name
+   * @param protocols all known protocols, by name
    */
   public UnplannedWork(Map<String, Protocol> protocols, Prescription prescription, HandFits fits) {
     this.protocols = protocols;
@@ -40,13 +41,15 @@ public final class UnplannedWork {
   }
 
   /**
-   * Returns what the protocol would ask of the athlete on a day; without a test that gives loads,
-   * what the line says was loaded, else body mass. Empty if the protocol is not known, or if a
-   * weight was lifted and no load is written.
+   * Returns the protocol's plan for the athlete on a day. Without a test that gives loads, the
+   * logged load is used, otherwise body mass. Empty if the protocol is unknown, or if a weight was
+   * lifted and no load is written.
    *
-   * @param path where it stands
+   * @param with parameters that replace the protocol's defaults; empty if none are known
+   * @param path place of the work
    */
-  public Optional<PlannedExercise> of(Done done, LocalDate day, ModelPath path) {
+  public Optional<PlannedExercise> of(
+      Done done, Map<String, Argument> with, LocalDate day, ModelPath path) {
     Protocol protocol = protocols.get(done.protocol());
     if (protocol == null) {
       return Optional.empty();
@@ -55,7 +58,7 @@ public final class UnplannedWork {
     Exercise exercise =
         new Exercise(
             protocol,
-            Map.of(),
+            with,
             new Exercise.On(setup.grip()),
             setup.edge(),
             setup.hands(),
@@ -68,7 +71,7 @@ public final class UnplannedWork {
         .or(() -> byLine(done, exercise.scheme(), day, path));
   }
 
-  /** Nothing is known of the maximum, so the holds may well be hard. */
+  /** The maximum is unknown, so work that isn't known to be light may be hard. */
   private Optional<PlannedExercise> byLine(
       Done done, Scheme scheme, LocalDate day, ModelPath path) {
     boolean lifting = done.setup().lifting();
@@ -77,14 +80,7 @@ public final class UnplannedWork {
     if (load.kilograms() <= 0) {
       return Optional.empty();
     }
-    LoadedSteps steps = new LoadedSteps();
-    for (Scheme.Bout step : scheme.flat()) {
-      if (step instanceof Scheme.Hold hold) {
-        steps.hold(hold.seconds(), load);
-      } else {
-        steps.rest(step.seconds());
-      }
-    }
+    boolean light = prescription.isKnownLight(done.setup(), load, day, false);
     return Optional.of(
         new PlannedExercise(
             1,
@@ -92,11 +88,11 @@ public final class UnplannedWork {
             done.setup(),
             fits.of(done.setup()),
             scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
-            steps.all(),
+            LoadedSteps.of(scheme, hold -> load),
             OptionalDouble.empty(),
             Optional.empty(),
             mass,
-            true,
+            !light,
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

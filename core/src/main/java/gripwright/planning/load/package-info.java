@@ -1,4 +1,4 @@
-/** From a level to a load that the equipment can build, and why it is that load. */
+/** Turns levels into loads that the equipment can build, with the derivation of each load. */
 @NullMarked
 package gripwright.planning.load;
 

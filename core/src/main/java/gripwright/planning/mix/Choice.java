@@ -2,7 +2,7 @@ package gripwright.planning.mix;
 
 import gripwright.finding.Finding;
 import gripwright.grip.Grip;
-import gripwright.grip.GripFamily;
+import gripwright.grip.GripStructure;
 import gripwright.grip.HandFits;
 import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
@@ -28,22 +28,20 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Shares the work of a line among the grips it leaves a choice of.
+ * Divides the work of a line among the grips that it allows.
  *
- * <p>A grip takes part if the hand takes it, a load can be given, no built-in rule stands against
- * it and, for a full crimp or a single finger, the plan's demand names it. The shares are those
- * that score highest on match, margin and carry-over by the line's weights, see {@link MixSolver}.
- * What each grip is worth is reckoned once a line and edge, the mix once for each set of grips that
+ * <p>A grip takes part if the hand takes it, a load can be given, no built-in rule prevents it and,
+ * for a full crimp or a single finger, the plan's demand names it. The shares are those that score
+ * highest on match, margin and carry-over by the line's weights, see {@link MixSolver}. The value
+ * of each grip is calculated once for each line and edge, the mix once for each set of grips that
  * take part. Not thread-safe.
  */
 public final class Choice {
 
-  private static final String FULL_CRIMP = "full-crimp";
-
-  /** A limit that costs less is not told. */
+  /** A limit that costs less is not reported. */
   private static final double LEAST_COST = 1e-6;
 
-  /** Parts of a set that count as none. */
+  /** Fractions of a set that count as zero. */
   private static final double ALIKE = 1e-6;
 
   private final Plan plan;
@@ -61,10 +59,12 @@ public final class Choice {
    * A grip that does not take part.
    *
    * @param grip its name
-   * @param reason why
+   * @param reason the reason
    */
   public record Exclusion(String grip, GripMix.Reason reason) {
-    /** Returns a grip that no load can be given to, with what was found to stand against it. */
+    /**
+     * Returns the exclusion of a grip without a possible load, with the findings that prevent it.
+     */
     public static Exclusion withoutLoad(Setup setup, List<Finding> findings) {
       return new Exclusion(
           setup.grip().name(),
@@ -78,8 +78,8 @@ public final class Choice {
    *
    * @param timeline the plan, the athlete and what is known of the athlete
    * @param fits of the athlete's hands
-   * @param strength what is known of the athlete's strength when the plan begins
-   * @param bodyMass on that day
+   * @param strength the athlete's strength as known when the plan begins
+   * @param bodyMass body mass on that day
    */
   public Choice(LogTimeline timeline, HandFits fits, StrengthMap strength, Load bodyMass) {
     this.plan = timeline.plan();
@@ -90,7 +90,7 @@ public final class Choice {
     this.bodyMass = bodyMass;
   }
 
-  /** Returns why a hand or the demand leaves a grip out of a line, if one does. */
+  /** Returns why a hand or the demand excludes a grip from a line, if one does. */
   public Optional<Exclusion> excludedByHand(Setup setup) {
     Grip grip = setup.grip();
     if (!fits.takes(setup)) {
@@ -106,11 +106,11 @@ public final class Choice {
 
   /** Tells whether a grip is never chosen unless the demand names it. */
   static boolean onlyIfNamed(Grip grip) {
-    return grip.family() == GripFamily.SINGLE || grip.name().equals(FULL_CRIMP);
+    return grip.structure() == GripStructure.SINGLE || grip.fullCrimp();
   }
 
   /**
-   * Returns the built-in rule that stands against a grip, if one does.
+   * Returns the built-in rule that prevents a grip, if one does.
    *
    * @param candidate the exercise as it would be trained on the day
    * @param session the session it would be part of, its other exercises left out
@@ -125,8 +125,8 @@ public final class Choice {
   /**
    * Returns the mix of a line; empty if no grip takes part.
    *
-   * @param exercise a line that leaves a choice
-   * @param line each of its grips as it is held after progression
+   * @param exercise a line with a choice of grips
+   * @param line the setup of each of its grips after progression
    * @param out grips that do not take part
    */
   public Optional<GripMix> mix(Exercise exercise, List<Setup> line, List<Exclusion> out) {
@@ -182,9 +182,9 @@ public final class Choice {
   }
 
   /**
-   * Splits whole sets by share: the largest remainders get what is left over, of those alike the
-   * grips earlier in the alphabet. They are rounded to a millionth of a set, since no share is
-   * known more closely.
+   * Splits whole sets by share: the largest remainders get what is left over, of equal ones the
+   * grip earlier in the alphabet. They are rounded to a millionth of a set, since shares are not
+   * more precise.
    *
    * @return sets by grip name, some of them 0; the sum is {@code sets}
    */

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Why a grip has its share of the work, link by link. */
+/** Explains why a grip has its share of the work, link by link. */
 public final class MixLinks {
 
   private MixLinks() {}
@@ -16,9 +16,9 @@ public final class MixLinks {
   /**
    * Returns the links.
    *
-   * @param mix what was chosen
+   * @param mix the chosen mix
    * @param grip one of its grips
-   * @param sets what it gets of all sets
+   * @param sets its sets
    * @param all sets of the line
    * @param explainedBy the grip of the same line whose links explain the mix; empty if these do
    */

@@ -24,23 +24,25 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * What one athlete gains by each grip that a line may choose: how much of the demand it is, what it
- * carries over to the rest, and which pulleys it hardens against which slips.
+ * The value of each grip that a line may choose for one athlete: its share of the demand, its
+ * transfer to the rest, and which pulleys it strengthens against which slips.
  *
  * <p>Loads are the athlete's maxima as known when the plan begins, body mass where nothing is
- * known. A pulley's margin in a slip is its capacity by its load; capacity grows by {@link
+ * known. A pulley's margin in a slip is its capacity divided by its load; capacity grows by {@link
  * #HARDENING} times the use that training makes of the pulley, so margins are linear in the shares.
  * Of all slips of the grips in demand, the one that loads a pulley most counts.
  */
 final class MixQuestion {
 
   /**
-   * By how much a pulley's capacity grows if all work used the whole of it. The library's own
-   * choice: no number is published, and scores are scaled so that its size decides little
+   * Growth of a pulley's capacity if all work used its full capacity. The library's own choice: no
+   * number is published, and scores are scaled so that its size matters little
    */
   static final double HARDENING = 0.2;
 
-  /** A pulley that a slip loads by less of its capacity is left out of the scores. */
+  /**
+   * A pulley loaded by a slip to less than this share of its capacity is left out of the scores.
+   */
   private static final double LEAST_USE = 0.01;
 
   private record Structure(Side side, Finger finger, Pulley pulley) {
@@ -58,11 +60,11 @@ final class MixQuestion {
   private final Map<Setup, Map<Side, TissueLoad>> loads = new HashMap<>();
 
   /**
-   * Asks about the grips of a line.
+   * Prepares the values of a line's grips.
    *
    * @param setups one for each grip, sorted by its name
-   * @param demand how much of the climbing ahead uses each grip, 0 to 1; may be empty, then those
-   *     of the line's are in demand alike that need not be named
+   * @param demand how much of the climbing ahead uses each grip, 0 to 1; if empty, all grips of the
+   *     line that need not be named have equal demand
    */
   MixQuestion(
       List<Setup> setups,
@@ -84,7 +86,7 @@ final class MixQuestion {
     }
   }
 
-  /** Returns a grip held as the line holds its own. */
+  /** Returns a grip in the line's setup. */
   private Setup with(Grip grip) {
     Setup line = setups.get(0);
     return new Setup(grip, line.edge(), line.hands(), line.lifting());
@@ -151,7 +153,7 @@ final class MixQuestion {
     return load == null ? 0 : load.use(structure.finger(), structure.pulley());
   }
 
-  /** Returns the load on each hand that holds; equal hands are one. */
+  /** Returns the load on each hand in use; equal hands appear once. */
   private Map<Side, TissueLoad> loads(Setup setup) {
     return loads.computeIfAbsent(
         setup,

@@ -11,17 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
-import org.hipparchus.exception.MathIllegalStateException;
-import org.hipparchus.optim.MaxIter;
-import org.hipparchus.optim.PointValuePair;
-import org.hipparchus.optim.linear.LinearConstraint;
-import org.hipparchus.optim.linear.LinearConstraintSet;
-import org.hipparchus.optim.linear.LinearObjectiveFunction;
-import org.hipparchus.optim.linear.NonNegativeConstraint;
 import org.hipparchus.optim.linear.Relationship;
-import org.hipparchus.optim.linear.SimplexSolver;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /**
  * Finds the shares of work that score highest, by linear programming.
@@ -29,27 +19,20 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
  * <p>Each of match, margin and carry-over is the least of several linear functions of the shares,
  * or linear itself, so the optimum is that of a linear program, found and proved by the simplex
  * method (Dantzig GB 1963, Linear Programming and Extensions; Hipparchus). Among mixes of equal
- * score the one nearest to the demand is taken, and of those as near the one whose grips come first
- * by name, so the answer does not hang on the order of the grips, nor on the last digits of a load.
+ * score the one nearest to the demand is taken, and of equally near ones the one whose grips come
+ * first by name, so that the result depends neither on the order of the grips nor on the last
+ * digits of a load.
  */
 final class MixSolver {
 
   /** Scores that differ by less count as equal. */
-  private static final double TOLERANCE = 1e-9;
+  static final double TOLERANCE = 1e-9;
 
-  /** A smaller share is an artefact of the tolerance; a set is never split so finely. */
+  /** A smaller share is an artefact of the tolerance. */
   private static final double NEGLIGIBLE = 1e-5;
 
-  /**
-   * What names weigh beside distances, so that of grips alike in all that counts the first by name
-   * is taken; a thousandth, and by the square root of the place, so that pairs don't balance.
-   */
-  private static final double BY_NAME = 1e-3;
-
-  /** What a grip that joins a mix takes at least, when the next best is looked for. */
+  /** The least share of a grip that is new in the next best mix. */
   private static final double LEAST_SHARE = 0.1;
-
-  private static final int ITERATIONS = 10_000;
 
   /**
    * A grip that may take part.
@@ -61,7 +44,7 @@ final class MixSolver {
   record Candidate(String grip, double demand, double carryOver) {}
 
   /**
-   * The margin of one structure in one slip: a base and what each candidate adds to it with a full
+   * The margin of one structure in one slip: a base and the gain by each candidate with a full
    * share.
    */
   record Margin(double base, List<Double> gain) {}
@@ -78,14 +61,14 @@ final class MixSolver {
       return high - low < TOLERANCE ? 1 : (value - low) / (high - low);
     }
 
-    /** Returns what one unit of the quantity adds to the score at a weight. */
+    /** Returns the score of one unit of the quantity at a weight. */
     double price(double weight) {
       return high - low < TOLERANCE ? 0 : weight / (high - low);
     }
   }
 
   /**
-   * Poses the question. Scores of all its answers, whatever caps they keep to, can be compared.
+   * Creates the solver. Scores of all its results can be compared, whatever their caps.
    *
    * @param candidates at least one, sorted by name
    * @param margins each with a gain for every candidate; may be empty
@@ -98,21 +81,21 @@ final class MixSolver {
     for (int i = 0; i < single.length; i++) {
       single[i][i] = 1;
     }
-    // A least of linear functions has its own least at a corner, which is a single grip.
+    // The minimum of linear functions is smallest at a corner, which is a single grip.
     double leastMatch = Arrays.stream(single).mapToDouble(this::match).min().orElse(0);
     double leastMargin = Arrays.stream(single).mapToDouble(this::margin).min().orElse(0);
     double leastCarry = Arrays.stream(single).mapToDouble(this::carryOver).min().orElse(0);
-    Goal goal = new Goal(leastMargin, Collections.nCopies(candidates.size(), 1.0));
-    match = new Range(leastMatch, match(goal.reached(1, 0, 0)));
-    margin = new Range(leastMargin, margin(goal.reached(0, 1, 0)));
-    carryOver = new Range(leastCarry, carryOver(goal.reached(0, 0, 1)));
+    MixProgram program = program(leastMargin, Collections.nCopies(candidates.size(), 1.0));
+    match = new Range(leastMatch, match(program.reached(1, 0, 0)));
+    margin = new Range(leastMargin, margin(program.reached(0, 1, 0)));
+    carryOver = new Range(leastCarry, carryOver(program.reached(0, 0, 1)));
   }
 
   /**
    * Returns the best mix.
    *
    * @param caps greatest share of each candidate, 0 to 1
-   * @return empty if the caps leave no mix
+   * @return empty if the caps allow no mix
    */
   Optional<Blend> best(List<Double> caps) {
     return solved(caps, List.of()).map(this::blend);
@@ -122,7 +105,7 @@ final class MixSolver {
    * Returns the best mix of another set of grips than the given one; empty if there is none.
    *
    * @param caps greatest share of each candidate, 0 to 1
-   * @param grips those of the mix that is not to be found again
+   * @param grips grips of the mix to exclude
    */
   Optional<Blend> nextBest(List<Double> caps, Collection<String> grips) {
     List<Blend> others = new ArrayList<>();
@@ -130,14 +113,14 @@ final class MixSolver {
       boolean taken = grips.contains(candidates.get(i).grip());
       double least = Math.min(LEAST_SHARE, caps.get(i));
       if (least <= 0) {
-        continue; // stays out
+        continue; // excluded
       }
       solved(
               caps,
               List.of(
                   taken
-                      ? new Condition(i, Relationship.EQ, 0)
-                      : new Condition(i, Relationship.GEQ, least)))
+                      ? new MixProgram.Condition(i, Relationship.EQ, 0)
+                      : new MixProgram.Condition(i, Relationship.GEQ, least)))
           .map(this::blend)
           .ifPresent(others::add);
     }
@@ -148,19 +131,20 @@ final class MixSolver {
                 .thenComparing(b -> b.shares().toString(), Comparator.reverseOrder()));
   }
 
-  /** A further condition on the share of one candidate. */
-  private record Condition(int candidate, Relationship relation, double value) {}
-
-  private Optional<double[]> solved(List<Double> caps, List<Condition> further) {
-    Goal goal = new Goal(margin.low(), caps);
-    return goal.solve(
-        match.price(weights.match()),
-        margin.price(weights.margin()),
-        carryOver.price(weights.carryOver()),
-        further);
+  private Optional<double[]> solved(List<Double> caps, List<MixProgram.Condition> further) {
+    return program(margin.low(), caps)
+        .solve(
+            match.price(weights.match()),
+            margin.price(weights.margin()),
+            carryOver.price(weights.carryOver()),
+            further);
   }
 
-  /** Returns what shares are worth, in the order of the candidates. */
+  private MixProgram program(double floor, List<Double> caps) {
+    return new MixProgram(candidates, margins, floor, caps);
+  }
+
+  /** Returns a mix with its values; shares are in the order of the candidates. */
   Blend blend(double[] found) {
     double[] shares = found.clone();
     double sum = 0;
@@ -213,149 +197,5 @@ final class MixSolver {
       sum += candidates.get(i).carryOver() * shares[i];
     }
     return sum;
-  }
-
-  /**
-   * The linear program. Unknowns: shares, matched part of each, margin above a floor, distance of
-   * each share from the demand.
-   */
-  private final class Goal {
-    private final int[] open;
-    private final int size;
-    private final int marginAt;
-    private final int distanceAt;
-    private final int unknowns;
-    private final double floor;
-    private final List<Double> caps;
-
-    /**
-     * Poses it for the candidates that may take part.
-     *
-     * @param floor least margin
-     * @param caps greatest share of each candidate; with 0 it stays out
-     */
-    Goal(double floor, List<Double> caps) {
-      this.floor = floor;
-      this.caps = caps;
-      open = IntStream.range(0, caps.size()).filter(i -> caps.get(i) > 0).toArray();
-      size = open.length;
-      marginAt = 2 * size;
-      distanceAt = 2 * size + 1;
-      unknowns = 3 * size + 1;
-    }
-
-    /** Returns shares that reach the most with these prices. */
-    double[] reached(double ofMatch, double ofMargin, double ofCarryOver) {
-      double[] prices = prices(ofMatch, ofMargin, ofCarryOver);
-      return shares(optimum(prices, constraints(List.of()), GoalType.MAXIMIZE));
-    }
-
-    Optional<double[]> solve(
-        double ofMatch, double ofMargin, double ofCarryOver, List<Condition> further) {
-      if (size == 0) {
-        return Optional.empty();
-      }
-      double[] prices = prices(ofMatch, ofMargin, ofCarryOver);
-      List<LinearConstraint> constraints = constraints(further);
-      PointValuePair best;
-      try {
-        best = optimum(prices, constraints, GoalType.MAXIMIZE);
-      } catch (MathIllegalStateException unsolvable) {
-        return Optional.empty();
-      }
-      return Optional.of(shares(nearest(prices, constraints, best)));
-    }
-
-    /** Returns the solution of the same worth that is nearest to the demand. */
-    private PointValuePair nearest(
-        double[] prices, List<LinearConstraint> constraints, PointValuePair best) {
-      List<LinearConstraint> alike = new ArrayList<>(constraints);
-      alike.add(new LinearConstraint(prices, Relationship.GEQ, best.getValue() - TOLERANCE));
-      double[] distance = new double[unknowns];
-      Arrays.fill(distance, distanceAt, unknowns, 1);
-      for (int i = 0; i < size; i++) {
-        distance[i] = BY_NAME * Math.sqrt((double) i / size);
-      }
-      try {
-        return optimum(distance, alike, GoalType.MINIMIZE);
-      } catch (MathIllegalStateException unsolvable) {
-        return best; // what is so narrow may seem empty after rounding, and the best is in it
-      }
-    }
-
-    private double[] prices(double ofMatch, double ofMargin, double ofCarryOver) {
-      double[] prices = new double[unknowns];
-      for (int i = 0; i < size; i++) {
-        prices[i] = ofCarryOver * candidates.get(open[i]).carryOver();
-        prices[size + i] = ofMatch;
-      }
-      prices[marginAt] = margins.isEmpty() ? 0 : ofMargin;
-      return prices;
-    }
-
-    /** Returns the shares of all candidates. */
-    private double[] shares(PointValuePair found) {
-      double[] shares = new double[candidates.size()];
-      for (int i = 0; i < size; i++) {
-        shares[open[i]] = found.getPoint()[i];
-      }
-      return shares;
-    }
-
-    private PointValuePair optimum(
-        double[] prices, List<LinearConstraint> constraints, GoalType goal) {
-      return new SimplexSolver()
-          .optimize(
-              new MaxIter(ITERATIONS),
-              new LinearObjectiveFunction(prices, 0),
-              new LinearConstraintSet(constraints),
-              goal,
-              new NonNegativeConstraint(true));
-    }
-
-    private List<LinearConstraint> constraints(List<Condition> further) {
-      List<LinearConstraint> all = new ArrayList<>();
-      double[] sum = new double[unknowns];
-      Arrays.fill(sum, 0, size, 1);
-      all.add(new LinearConstraint(sum, Relationship.EQ, 1));
-      double demanded = Arrays.stream(open).mapToDouble(i -> candidates.get(i).demand()).sum();
-      for (int i = 0; i < size; i++) {
-        Candidate candidate = candidates.get(open[i]);
-        double wish = demanded > 0 ? candidate.demand() / demanded : 1.0 / size;
-        all.add(row(i, 1, -1, 0, Relationship.LEQ, caps.get(open[i])));
-        all.add(row(size + i, 1, i, -1, Relationship.LEQ, 0));
-        all.add(row(size + i, 1, -1, 0, Relationship.LEQ, candidate.demand()));
-        all.add(row(i, 1, distanceAt + i, -1, Relationship.LEQ, wish));
-        all.add(row(i, 1, distanceAt + i, 1, Relationship.GEQ, wish));
-      }
-      for (Margin one : margins) {
-        double[] row = new double[unknowns];
-        row[marginAt] = 1;
-        for (int i = 0; i < size; i++) {
-          row[i] = -one.gain().get(open[i]);
-        }
-        all.add(new LinearConstraint(row, Relationship.LEQ, one.base() - floor));
-      }
-      for (Condition one : further) {
-        int at = Arrays.binarySearch(open, one.candidate());
-        all.add(row(at, 1, -1, 0, one.relation(), one.value()));
-      }
-      return all;
-    }
-
-    private LinearConstraint row(
-        int first,
-        double ofFirst,
-        int second,
-        double ofSecond,
-        Relationship relation,
-        double value) {
-      double[] row = new double[unknowns];
-      row[first] = ofFirst;
-      if (second >= 0) {
-        row[second] = ofSecond;
-      }
-      return new LinearConstraint(row, relation, value);
-    }
   }
 }

@@ -14,20 +14,20 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Finds the fewest facts that together keep a kind of session from all the days it wants.
+ * Finds a smallest set of facts that together prevent a kind of session from getting all its days.
  *
- * <p>By a deletion filter: each fact in turn is thought away, and stays away if the sessions still
- * don't fit. Of what remains, nothing can be spared: without any one of them all would fit. Facts
- * that a coach can change least are thought away first, so that time and gaps remain rather than
- * other sessions, if either would do as a reason.
+ * <p>Uses a deletion filter: each fact in turn is dropped, and stays dropped if the sessions still
+ * don't fit. Every remaining fact is necessary: without it, all sessions would fit. Facts that a
+ * coach can hardly change are dropped first, so that time and gaps remain rather than other
+ * sessions, if either would explain the conflict.
  */
 public final class Conflict {
 
-  /** Something that stands against a day. */
+  /** Something that prevents a day. */
   public sealed interface Fact {}
 
   /**
-   * Another kind of session wants days too.
+   * Another kind of session needs days too.
    *
    * @param name its name
    */
@@ -37,24 +37,24 @@ public final class Conflict {
   record Hard() implements Fact {}
 
   /**
-   * Something of a day is hard, whatever is planned.
+   * Something on a day is hard, whatever is planned.
    *
    * @param day what and when
    */
   public record HardOn(Placement.HardDay day) implements Fact {}
 
   /**
-   * One of its name was before the week.
+   * A session of the same name took place before the week.
    *
-   * @param last when
+   * @param last its day
    */
   record Since(LocalDate last) implements Fact {}
 
-  /** The session keeps more than a day's gap. */
+  /** The session needs a gap of more than a day. */
   record Gap() implements Fact {}
 
   /**
-   * A day has no more time than it has.
+   * The time on a day is limited.
    *
    * @param day which
    */
@@ -68,11 +68,11 @@ public final class Conflict {
   private final Map<String, List<Placement.Request>> others = new TreeMap<>();
 
   /**
-   * Asks about a session.
+   * Prepares the search for a session.
    *
    * @param request the session
-   * @param wanted how many of it are wanted in the week
-   * @param others the sessions of other names that have a day, which they may change
+   * @param wanted how many of it the week should have
+   * @param others the sessions of other names with a day, which may move
    */
   public Conflict(
       Placement.Week week, Placement.Request request, int wanted, List<Placement.Request> others) {
@@ -82,9 +82,7 @@ public final class Conflict {
     others.forEach(o -> this.others.computeIfAbsent(o.name(), n -> new ArrayList<>()).add(o));
   }
 
-  /**
-   * Returns the fewest facts; empty if all would fit, so that only later weeks stand against it.
-   */
+  /** Returns the fewest facts; empty if all would fit, so that only later weeks prevent it. */
   public Set<Fact> fewest() {
     return fewest(Meter.unbounded());
   }
@@ -111,10 +109,13 @@ public final class Conflict {
   private List<Fact> all() {
     List<Fact> facts = new ArrayList<>();
     others.keySet().forEach(name -> facts.add(new Other(name)));
-    if (request.hardFingers().isPresent()) {
+    boolean hard = request.hardFingers().isPresent();
+    if (hard) {
       facts.add(new Hard());
-      week.hardDays().forEach(hard -> facts.add(new HardOn(hard)));
     }
+    week.hardDays().stream()
+        .filter(day -> hard || day.isToBeFreshOn(day.date()))
+        .forEach(day -> facts.add(new HardOn(day)));
     LocalDate last = week.lastOfName().get(request.name());
     if (last != null) {
       facts.add(new Since(last));
@@ -128,7 +129,7 @@ public final class Conflict {
     return facts;
   }
 
-  /** Tells whether all sessions fit if only these facts hold. */
+  /** Tells whether all sessions fit if only these facts apply. */
   boolean fits(Set<Fact> facts) {
     return fits(facts, Meter.unbounded());
   }

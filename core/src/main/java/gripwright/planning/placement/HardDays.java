@@ -10,45 +10,107 @@ import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.HardThing;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The days on which the fingers are worked hard: sessions, tests, and climbing. */
+/** The days of hard work for the fingers: sessions, tests, and climbing. */
 public final class HardDays {
 
   private final Plan plan;
   private final Athlete athlete;
   private final LogTimeline timeline;
-  private final Optional<Placement.HardDay> goal;
+
+  /** Schedules of plans that began before this one. */
+  private final List<Schedule> earlier;
+
+  /** Those of them that ended before it begins. */
+  private final List<Schedule> ended;
+
+  /** The days that this plan and those before it work towards. */
+  private final List<Placement.HardDay> goals;
+
   private final List<LogEntry.Climbed> climbed;
 
-  /** Sessions that the plan doesn't have, on days that are not known otherwise. */
+  /** Logged sessions that are not in the plan. */
   private final List<LogEntry.Trained> others;
 
+  /** Sessions before the plan that no plan has, as they were done. */
+  private final List<DatedSession> beside;
+
+  /** Logged tests that are hard beside those of the plan. */
+  private final List<LogEntry.Tested> tested;
+
   /**
-   * Knows the fingers' hard days: the day a plan works towards is one as well, and tests that were
-   * logged on its first day or later.
+   * Knows the fingers' hard days: the day a plan works towards is one as well, and so is what was
+   * logged beside it.
+   *
+   * @param timeline the plan, the athlete and what is known of the athlete
+   * @param earlier what came of the athlete's plans that began before this one; those that go on
+   *     beside it keep no days free
+   * @param beside logged sessions that no plan has, as they were done
    */
-  public HardDays(Plan plan, Athlete athlete, LogTimeline timeline) {
-    this.plan = plan;
-    this.athlete = athlete;
+  public HardDays(LogTimeline timeline, List<Schedule> earlier, List<DatedSession> beside) {
+    this(timeline, earlier, beside, timeline.log().of(LogEntry.Tested.class));
+  }
+
+  private HardDays(
+      LogTimeline timeline,
+      List<Schedule> earlier,
+      List<DatedSession> beside,
+      List<LogEntry.Tested> tested) {
+    this.tested = tested;
+    this.plan = timeline.plan();
+    this.athlete = timeline.athlete();
     this.timeline = timeline;
+    this.earlier = List.copyOf(earlier);
+    this.ended = earlier.stream().filter(s -> s.plan().to().isBefore(plan.from())).toList();
     this.others = timeline.others();
+    this.beside = beside.stream().filter(session -> session.date().isBefore(plan.from())).toList();
     this.climbed = timeline.log().of(LogEntry.Climbed.class);
-    goal =
-        plan.towards()
-            .map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, new HardThing.Goal()));
+    goals =
+        Stream.concat(earlier.stream().map(Schedule::plan), Stream.of(plan))
+            .flatMap(each -> each.towards().stream())
+            .map(g -> new Placement.HardDay(g.date(), FingerSet.FOUR, new HardThing.Goal()))
+            .distinct()
+            .toList();
   }
 
-  /** Returns these days as they were known before a day. */
+  /** Returns these days as known before a day. */
   public HardDays before(LocalDate day) {
-    return new HardDays(plan, athlete, timeline.before(day));
+    return new HardDays(
+        timeline.before(day),
+        earlier,
+        beside.stream().filter(session -> session.date().isBefore(day)).toList());
   }
 
-  /** Returns what is hard within reach of a week's gaps. */
+  /**
+   * Returns these days as if nothing had been logged: those of the plan and of regular climbing.
+   */
+  public HardDays withoutLog() {
+    return before(LocalDate.MIN);
+  }
+
+  /**
+   * Returns these days without the logged tests that may be the week's planned tests, so that the
+   * week is planned as it was before they were done.
+   *
+   * @param first first day of the week
+   * @param before tests of the weeks before it
+   */
+  public HardDays asPlanned(LocalDate first, List<DatedRetest> before) {
+    List<LogEntry.Tested> its = new LoggedRetests(plan, timeline.log()).near(first, before);
+    return its.isEmpty()
+        ? this
+        : new HardDays(
+            timeline, earlier, beside, tested.stream().filter(t -> !its.contains(t)).toList());
+  }
+
+  /** Returns the hard work within reach of a week's gaps. */
   public List<Placement.HardDay> near(LocalDate first, HardWork work) {
     List<Placement.HardDay> near = new ArrayList<>();
     LocalDate after = first.minusDays(8);
@@ -58,14 +120,15 @@ public final class HardDays {
         near.add(new Placement.HardDay(day, FingerSet.FOUR, new HardThing.Climbing()));
       }
     }
-    goal.filter(day -> day.date().isAfter(after) && day.date().isBefore(before))
-        .ifPresent(near::add);
-    for (LogEntry.Tested tested : timeline.log().of(LogEntry.Tested.class)) {
-      boolean isNear = tested.date().isAfter(after) && tested.date().isBefore(before);
-      if (isNear && !tested.date().isBefore(plan.from())) {
+    goals.stream()
+        .filter(day -> day.date().isAfter(after) && day.date().isBefore(before))
+        .forEach(near::add);
+    for (LogEntry.Tested line : tested) {
+      boolean isNear = line.date().isAfter(after) && line.date().isBefore(before);
+      if (isNear && retests(work).noneMatch(test -> LoggedRetests.stands(test, line))) {
         near.add(
             new Placement.HardDay(
-                tested.date(), tested.test().setup().grip().fingers(), new HardThing.LoggedTest()));
+                line.date(), line.test().setup().grip().fingers(), new HardThing.LoggedTest()));
       }
     }
     for (LogEntry.Trained other : others) {
@@ -78,6 +141,21 @@ public final class HardDays {
                             other.date(), f, new HardThing.Session(other.session()))));
       }
     }
+    for (Schedule other : ended) {
+      add(new HardWork(other.sessions(), other.retests(), Map.of()), after, near);
+    }
+    add(new HardWork(beside, List.of(), Map.of()), after, near);
+    add(work, after, near);
+    return near;
+  }
+
+  /** Returns the tests of this plan and of those that ended before it. */
+  private Stream<DatedRetest> retests(HardWork work) {
+    return Stream.concat(
+        work.retests().stream(), ended.stream().flatMap(each -> each.retests().stream()));
+  }
+
+  private static void add(HardWork work, LocalDate after, List<Placement.HardDay> near) {
     for (DatedSession session : work.sessions()) {
       if (session.date().isAfter(after)) {
         hardFingers(session, work)
@@ -93,10 +171,12 @@ public final class HardDays {
         near.add(new Placement.HardDay(retest.date(), fingers(retest), new HardThing.Tests()));
       }
     }
-    return near;
   }
 
-  /** Fingers are worked hard unless the effort is written down and below 8. */
+  /**
+   * Returns the fingers of hard exercises: a logged exercise is hard unless its effort is logged
+   * and below 8.
+   */
   private static Optional<FingerSet> hardFingers(LogEntry.Trained other) {
     return other.done().stream()
         .filter(d -> d.effort().orElse(Hardness.EFFORT) >= Hardness.EFFORT)
@@ -120,7 +200,10 @@ public final class HardDays {
         .orElse(FingerSet.FOUR);
   }
 
-  /** What was logged of a day's climbing stands for what is usual on its weekday. */
+  /**
+   * Tells whether there is hard climbing on a day: logged climbing replaces the regular climbing of
+   * the weekday.
+   */
   private boolean climbsHard(LocalDate day) {
     boolean logged = false;
     boolean hard = false;
@@ -129,8 +212,11 @@ public final class HardDays {
       logged |= then;
       hard |= then && isHard(entry);
     }
-    boolean told = logged && !day.isBefore(plan.from());
-    return hard || (!told && usuallyHard(day));
+    return hard || (!logged && !isFreshOn(day) && usuallyHard(day));
+  }
+
+  private boolean isFreshOn(LocalDate day) {
+    return goals.stream().anyMatch(goal -> goal.date().equals(day));
   }
 
   private boolean usuallyHard(LocalDate day) {

@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * What is dated so far and may be hard. Immutable.
+ * The sessions and tests dated so far, which may be hard. Immutable.
  *
  * @param sessions sessions
  * @param retests tests, which are hard
- * @param withoutLogLimits fingers that a session would work hard if the log had limited nothing, by
- *     its place: it keeps its gaps by that
+ * @param withoutLogLimits fingers that a session would work hard without limits from the log, by
+ *     its place; they determine its gaps
  */
 public record HardWork(
     List<DatedSession> sessions,
@@ -29,7 +29,7 @@ public record HardWork(
     withoutLogLimits = Map.copyOf(withoutLogLimits);
   }
 
-  /** Returns this with more. */
+  /** Returns this with further sessions and tests. */
   public HardWork with(List<DatedSession> moreSessions, List<DatedRetest> moreRetests) {
     return new HardWork(
         Stream.concat(sessions.stream(), moreSessions.stream()).toList(),
@@ -37,7 +37,10 @@ public record HardWork(
         withoutLogLimits);
   }
 
-  /** Returns this with what more sessions would work hard if the log had limited nothing. */
+  /**
+   * Returns this with the fingers that further sessions would work hard without limits from the
+   * log.
+   */
   public HardWork with(Map<ModelPath, FingerSet> more) {
     Map<ModelPath, FingerSet> all = new HashMap<>(withoutLogLimits);
     all.putAll(more);

@@ -16,39 +16,39 @@ import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 
 /**
- * Finds the days of a week for its sessions, with an eye on the weeks that follow.
+ * Finds the days of a week for its sessions, taking the following weeks into account.
  *
  * <p>Best means, in this order: most sessions placed, most tests on a rested day of their own, no
- * session given up earlier than need be, preferred days used, no two sessions on one day, most even
- * gaps, earliest days. The answer is the best there is and always the same.
+ * session dropped earlier than necessary, preferred days used, no two sessions on one day, most
+ * even gaps, earliest days. The result is optimal and deterministic.
  *
- * <p>The week alone is looked at first. If nothing of its best way reaches into a day on which the
- * athlete trains in the next week, no later week can gain by another way, and that is the answer.
- * Only otherwise are the weeks after it placed along with it.
+ * <p>The week alone is solved first. If its best solution doesn't affect a training day of the next
+ * week, no later week can gain by another solution, and the search ends. Otherwise the following
+ * weeks are placed together with it.
  */
 public final class Placement {
 
   /** Least days between hard days on the same fingers; 48 h. */
   public static final int HARD_GAP_DAYS = 2;
 
-  /** Tries that a look at later weeks is worth, about; beyond it fewer weeks are looked at. */
+  /** Approximate number of tries for including later weeks; beyond it, fewer weeks are included. */
   private static final int MOST_TRIES = 50_000;
 
   private static final int DAYS = 7;
 
   private Placement() {}
 
-  /** Returns the least whole days between two dates that a gap allows. */
+  /** Returns the fewest whole days between two dates that a gap allows. */
   public static int gapDays(Duration gap) {
     return (int) Math.max(1, (gap.toMinutes() + 24 * 60 - 1) / (24 * 60));
   }
 
   /**
-   * A session that wants a day.
+   * A session that needs a day.
    *
-   * @param name its name; sessions of one name keep their gap
+   * @param name its name; sessions of the same name keep their gap
    * @param minutes how long it takes
-   * @param gap least time between two of its name
+   * @param gap least time between two of the same name
    * @param hardFingers fingers it works hard, if any
    * @param prefer weekdays to use first
    */
@@ -59,23 +59,29 @@ public final class Placement {
       Optional<FingerSet> hardFingers,
       List<DayOfWeek> prefer) {
 
-    /** Returns the least whole days between two dates that the gap allows. */
+    /** Returns the fewest whole days between two dates that the gap allows. */
     public int gapDays() {
       return Placement.gapDays(gap);
     }
   }
 
   /**
-   * Something hard on a day.
+   * Hard work on a day.
    *
    * @param date the day
    * @param fingers the fingers it works
-   * @param what what is hard
+   * @param what the kind of work
    */
-  public record HardDay(LocalDate date, FingerSet fingers, HardThing what) {}
+  public record HardDay(LocalDate date, FingerSet fingers, HardThing what) {
+
+    /** Tells whether this is a plan's goal, and on the given day. */
+    boolean isToBeFreshOn(LocalDate day) {
+      return what instanceof HardThing.Goal && date.equals(day);
+    }
+  }
 
   /**
-   * Tests that want a rested day.
+   * Tests that need a rested day.
    *
    * @param minutes how long they take
    * @param fingers the fingers they work
@@ -83,11 +89,11 @@ public final class Placement {
   public record Tests(int minutes, FingerSet fingers) {}
 
   /**
-   * What is fixed before a week is placed.
+   * The fixed data of a week.
    *
    * @param first first day of the week
    * @param available minutes on a day
-   * @param hardDays hard days near the week, that of other weeks included
+   * @param hardDays hard days near the week, including those in other weeks
    * @param lastOfName the last day of each session's name before this week
    */
   public record Week(
@@ -104,10 +110,10 @@ public final class Placement {
   }
 
   /**
-   * A week and what wants a day in it.
+   * A week with the sessions and tests to place.
    *
-   * @param week what is fixed
-   * @param requests sessions in any order; those of one name are alike
+   * @param week its fixed data
+   * @param requests sessions in any order; those of one name are equal
    * @param tests tests that are due
    */
   public record Asked(Week week, List<Request> requests, List<Tests> tests) {
@@ -122,8 +128,8 @@ public final class Placement {
   /**
    * The days of a week.
    *
-   * @param sessions a day for each request, in the order asked; empty where there was none left
-   * @param tests the same for tests; empty where no rested day was left
+   * @param sessions a day for each request, in the same order; empty if there was none left
+   * @param tests the same for tests; empty if no rested day was left
    */
   public record Days(List<Optional<LocalDate>> sessions, List<Optional<LocalDate>> tests) {
 
@@ -136,9 +142,9 @@ public final class Placement {
   /**
    * The days of some weeks.
    *
-   * @param weeks one for each week asked
-   * @param proved true if no better way exists; false if there were too many to look at them all
-   * @param more sessions that a better way could place at most, if not proved
+   * @param weeks one for each week requested
+   * @param proved true if no better solution exists; false if there were too many to check them all
+   * @param more most sessions that a better solution could place, if not proved
    * @param tries steps of the search, a measure of its work
    */
   public record Found(List<Days> weeks, boolean proved, int more, int tries) {
@@ -154,7 +160,7 @@ public final class Placement {
    *
    * @param asked the week
    * @param gapDays the longest gap that sessions of a name keep, in this week or later, in days
-   * @param later gives the weeks after it, as far as they can be told; asked only if they matter
+   * @param later supplies the following weeks as far as they are known; called only if they matter
    */
   public static Found place(
       Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
@@ -173,7 +179,8 @@ public final class Placement {
     if (!alone.proved() || !reachesOver(asked, alone.first(), gapDays)) {
       return alone;
     }
-    int horizon = MOST_TRIES / Math.max(1, alone.tries()); // a week more is as much work again
+    int horizon =
+        MOST_TRIES / Math.max(1, alone.tries()); // each further week adds as much work again
     List<Asked> weeks = new ArrayList<>(List.of(asked));
     later.get().stream().limit(horizon).forEach(weeks::add);
     Found ahead = new PlacementSearch(weeks).search(meter);
@@ -181,9 +188,7 @@ public final class Placement {
     return new Found(days, true, 0, alone.tries() + ahead.tries());
   }
 
-  /**
-   * Tells whether a gap that begins in a week covers a day on which something could be after it.
-   */
+  /** Tells whether a gap that begins in a week covers a possible training day after it. */
   private static boolean reachesOver(Asked asked, Days days, ToIntFunction<String> gapDays) {
     LocalDate next = asked.week().first().plusDays(DAYS);
     LocalDate free = next;
@@ -203,13 +208,14 @@ public final class Placement {
   }
 
   /**
-   * Tells whether a session can be on a day, whatever else is placed and however long ago the last
-   * one was.
+   * Tells whether a session can be on a day, apart from other sessions and its gap. Nothing can be
+   * on the goal day.
    */
   public static boolean isOpen(Week week, Request request, LocalDate day) {
     long minutes = week.available().apply(day).toMinutes();
     return minutes > 0
         && minutes >= request.minutes()
+        && week.hardDays().stream().noneMatch(hard -> hard.isToBeFreshOn(day))
         && request
             .hardFingers()
             .map(
@@ -222,7 +228,7 @@ public final class Placement {
             .orElse(true);
   }
 
-  /** Tells whether there is time for tests on a day, and nothing fixed is hard within 48 h. */
+  /** Tells whether there is time for tests on a day, and no fixed hard work within 48 h. */
   static boolean restsBefore(Week week, Tests tests, LocalDate day) {
     return week.available().apply(day).toMinutes() >= tests.minutes()
         && week.hardDays().stream().noneMatch(h -> days(h.date(), day) < HARD_GAP_DAYS);

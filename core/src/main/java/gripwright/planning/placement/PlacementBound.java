@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * How many sessions must at least go without a day, by three counts that are quick and never too
+ * A lower bound on the number of sessions without a day, by three fast counts that are never too
  * high: each name by itself with its gap, all together by the time of the days, and those that are
  * hard on one finger by every other day.
  */
@@ -14,19 +14,22 @@ final class PlacementBound {
 
   private final int names;
 
-  /** Wanted of each name in each week. */
+  /** Requested sessions of each name in each week. */
   private final int[][] wanted;
 
-  /** Sessions of a name that could follow from a day of a week, by the days since the last one. */
+  /**
+   * Most sessions of a name that can follow from a day of a week on, by the days since the last
+   * one.
+   */
   private final int[][][][] more;
 
   /** Fingers that a name works hard in a week. */
   private final int[][] hard;
 
-  /** Sessions of any name that the days of a week from one on have time for. */
+  /** Most sessions of any name that fit into the time of a week's days from each day on. */
   private final int[][] room;
 
-  /** Sessions that must be missing in the weeks from one on, if nothing came before. */
+  /** Sessions that must be missing from each week on, if nothing came before. */
   private final long[] later;
 
   PlacementBound(List<Placement.Asked> weeks, List<String> names) {
@@ -56,7 +59,10 @@ final class PlacementBound {
     }
   }
 
-  /** Earliest first is best for one name alone. */
+  /**
+   * Calculates how many sessions of one name can follow; for one name alone, the earliest day is
+   * always best.
+   */
   private static int[][] follow(Placement.Week week, Placement.Request request) {
     int gap = request.gapDays();
     int[][] follow = new int[DAYS + 1][gap + 1];
@@ -72,16 +78,19 @@ final class PlacementBound {
     return follow;
   }
 
-  /** Returns the sessions that must be missing from the first day on if nothing came before. */
+  /**
+   * Returns the number of sessions that must be missing from the first day on if nothing came
+   * before.
+   */
   long missing() {
     return later[0];
   }
 
   /**
-   * Returns the sessions that must be missing in a week and those after it.
+   * Returns the number of sessions that must be missing in a week and those after it.
    *
    * @param day the first day that is still open, 0 to 7
-   * @param now days since the last of each name, and from {@code counts} on how many are placed
+   * @param now days since the last of each name, and from {@code counts} on the number placed
    */
   long missing(int week, int day, int[] now, int counts) {
     int missing = 0;

@@ -1,10 +1,10 @@
 package gripwright.planning.placement;
 
 /**
- * Where each number of a situation is: days since the last session of each name first, then how
- * many of each are placed in the week, then the rest.
+ * The position of each number of a search state: days since the last session of each name first,
+ * then how many of each are placed in the week, then the rest.
  *
- * @param names how many names there are
+ * @param names number of names
  */
 record PlacementLayout(int names) {
   int count(int name) {

@@ -18,7 +18,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Why a session is on its day, or what keeps it from all days of a week. */
+/** Explains why a session is on its day, or what prevents all days of a week. */
 public final class PlacementReasons {
 
   private final Placement.Week fixed;
@@ -36,7 +36,7 @@ public final class PlacementReasons {
     this.number = number;
   }
 
-  /** Returns what the facts of a conflict come to, such as which days are left. */
+  /** Returns an explanation of the facts of a conflict, such as which days are left. */
   public Message conflict(Placement.Request request, Set<Conflict.Fact> facts) {
     if (facts.isEmpty()) {
       return Clause.of("placement.costs-later");
@@ -93,6 +93,14 @@ public final class PlacementReasons {
     return fixed.available().apply(day).toMinutes();
   }
 
+  /**
+   * Tells whether hard work is the goal; a session that is not hard avoids the goal day but needs
+   * no gap to it.
+   */
+  private static boolean isGoal(Conflict.HardOn on) {
+    return on.day().what() instanceof HardThing.Goal;
+  }
+
   private List<Message> hard(Set<Conflict.Fact> facts) {
     List<Message> parts = new ArrayList<>();
     List<HardThing> others =
@@ -100,9 +108,13 @@ public final class PlacementReasons {
             .<HardThing>map(other -> new HardThing.Session(other.name()))
             .toList();
     boolean hard = facts.contains(new Conflict.Hard());
+    some(facts, Conflict.HardOn.class)
+        .filter(on -> !hard && isGoal(on))
+        .forEach(on -> parts.add(Clause.of("placement.fresh-day", "day", named(on.day().date()))));
     List<Message> apartFrom =
         Stream.<Message>concat(
                 some(facts, Conflict.HardOn.class)
+                    .filter(on -> hard || !isGoal(on))
                     .map(Conflict.HardOn::day)
                     .sorted(Comparator.comparing(Placement.HardDay::date))
                     .map(

@@ -11,7 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Finds the day of a week on which to test: a rested one, or else that of the hardest session. */
+/** Finds the day of a week for tests: a rested one, or else that of the hardest session. */
 public final class RetestDay {
 
   private final Plan.Retest retest;
@@ -26,8 +26,8 @@ public final class RetestDay {
    * The day found.
    *
    * @param day the day
-   * @param displaced the session whose place the tests take, if they have no day of their own
-   * @param because why this day
+   * @param displaced the session that the tests replace, if they have no day of their own
+   * @param because the reason for this day
    */
   public record Found(LocalDate day, Optional<DatedSession> displaced, PlacementReason because) {}
 

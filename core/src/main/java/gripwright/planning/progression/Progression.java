@@ -6,14 +6,14 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.planning.load.Dose;
+import gripwright.planning.load.Prescription;
+import gripwright.planning.load.Rise;
+import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
-import gripwright.quantity.Length;
-import gripwright.quantity.Load;
 import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.ProgressLink;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,20 +27,27 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * What an exercise looks like in a week of its block: advanced, ramped, eased.
+ * Calculates the dose of an exercise in a week of its block: advanced, ramped, eased.
  *
- * <p>A step is taken only after a week in which something was trained, never in an eased week, and
- * only by an exercise that is not still being introduced.
+ * <p>A step is taken only after a week in which something was trained, never in an eased (deload)
+ * week, and only by an exercise that is not still being introduced. A rehabilitation line takes
+ * none, since the practitioner's plan decides.
  */
 public final class Progression {
 
   private final Block.Content block;
+  private final Prescription prescription;
   private final IdentityHashMap<Week, IdentityHashMap<Exercise, Map<String, Dose>>> known =
       new IdentityHashMap<>();
 
-  /** Prepares the progress of a block. */
-  public Progression(Block.Content block) {
+  /**
+   * Prepares the progress of a block.
+   *
+   * @param prescription knows when a load still follows a test
+   */
+  public Progression(Block.Content block, Prescription prescription) {
     this.block = block;
+    this.prescription = prescription;
   }
 
   /**
@@ -58,13 +65,14 @@ public final class Progression {
   }
 
   /**
-   * Where a week stands.
+   * The state of a week.
    *
    * @param first first day of the week
-   * @param opportunities steps that could have been taken in the block so far
+   * @param opportunities opportunities for a step in the block so far
    * @param lost weeks of the block that were not trained, as logged
    * @param easedTo share of the sets that an eased week keeps
    * @param ramp what the load returns to after a time without training
+   * @param rise in which weeks loads may follow a higher test
    * @param blockers what the log prevents
    * @param withoutLogLimits the same week as if the log had limited nothing; empty if this is it or
    *     if no line of the log is about the plan's days
@@ -75,6 +83,7 @@ public final class Progression {
       List<Cause> lost,
       Optional<Double> easedTo,
       Returning ramp,
+      Rise rise,
       ProgressionBlockers blockers,
       Optional<Week> withoutLogLimits) {
 
@@ -84,13 +93,23 @@ public final class Progression {
       lost = List.copyOf(lost);
     }
 
-    /** Returns this week after sessions that were trained in it. */
+    /** Returns this week after sessions in it. */
     public Week after(List<DatedSession> sessions) {
       return new Week(
-          first, opportunities, lost, easedTo, ramp, blockers.after(sessions), withoutLogLimits);
+          first,
+          opportunities,
+          lost,
+          easedTo,
+          ramp,
+          rise,
+          blockers.after(sessions),
+          withoutLogLimits);
     }
 
-    /** Returns this week with the steps of a grip alone: those after weeks that trained it. */
+    /**
+     * Returns this week with the opportunities of one grip alone: those after weeks that trained
+     * it.
+     */
     private Week of(Grip grip) {
       return new Week(
           first,
@@ -98,6 +117,7 @@ public final class Progression {
           lost,
           easedTo,
           ramp,
+          rise,
           blockers,
           withoutLogLimits);
     }
@@ -106,16 +126,16 @@ public final class Progression {
   /**
    * The load of a week after a time without training.
    *
-   * @param share share of the load; 1 where nothing returns
-   * @param from that time, where something returns
+   * @param share share of the load; 1 if there was no such time
+   * @param from the cause, if there was one
    */
   public record Returning(double share, Optional<Cause> from) {
 
-    /** Nothing returns. */
+    /** No return. */
     public static final Returning NOTHING = new Returning(1, Optional.empty());
   }
 
-  /** Returns an exercise as it stands in a week, whatever its day; worked out once a week. */
+  /** Returns an exercise's dose in a week, for any day; calculated once a week. */
   public Dose dose(Exercise exercise, Grip grip, Week week) {
     return dose(exercise, grip, week, OptionalInt.empty());
   }
@@ -133,14 +153,16 @@ public final class Progression {
     return full(exercise, grip, week).scheme().sets();
   }
 
-  /** Eases a dose if its week is; the sets are those of its line, where that has several grips. */
+  /**
+   * Eases a dose in an eased week; the sets are those of the whole line if it has several grips.
+   */
   private static Dose eased(Dose full, Week week, OptionalInt ofLine) {
     Dose dose = ofLine.isPresent() ? full.with(full.scheme().withSets(ofLine.getAsInt())) : full;
     if (week.easedTo().isEmpty()) {
       return dose;
     }
     List<Derivation> why = new ArrayList<>(dose.why());
-    Dose eased = eased(dose, week.easedTo().get(), why);
+    Dose eased = EasedDose.of(dose, week.easedTo().get(), why);
     return eased.because(why);
   }
 
@@ -155,7 +177,10 @@ public final class Progression {
             .filter(i -> chances < i.weeks() - 1)
             .map(i -> new Dose.Ramp(i.fromFraction(), (double) chances / (i.weeks() - 1)));
     Dose dose = Dose.written(exercise.scheme(), exercise.edge()).onRamp(ramp);
-    Optional<Advance> advance = ramp.isPresent() ? Optional.empty() : advance(grip);
+    Optional<Advance> advance =
+        ramp.isPresent() || exercise.rehabilitation().isPresent()
+            ? Optional.empty()
+            : advance(grip);
     if (advance.isPresent()) {
       dose =
           advanced(dose, advance.get(), new Chances(exercise, grip, week, chances - ramped), why);
@@ -167,11 +192,14 @@ public final class Progression {
     return dose.because(why);
   }
 
-  /** Counts the steps that nothing in the log stood against, and tells of the others. */
+  /** Counts the steps that nothing in the log prevented, and records the others. */
   private int chances(
       Exercise exercise, Grip grip, Week week, boolean introduced, List<Derivation> why) {
     Optional<Advance.Pace> pace = advance(grip).map(a -> a.first().when());
-    boolean steps = introduced || pace.filter(Advance.EveryWeeks.class::isInstance).isPresent();
+    boolean steps =
+        introduced
+            || (exercise.rehabilitation().isEmpty()
+                && pace.filter(Advance.EveryWeeks.class::isInstance).isPresent());
     if (!steps) {
       return week.opportunities().size();
     }
@@ -179,7 +207,11 @@ public final class Progression {
     List<Cause> causes = new ArrayList<>(week.lost());
     int held = 0;
     for (StepOpportunity chance : week.opportunities()) {
-      List<Cause> against = week.blockers().reasons(asked, chance.since(), chance.before());
+      List<Cause> against =
+          new ArrayList<>(week.blockers().reasons(asked, chance.since(), chance.before()));
+      if (follows(exercise, grip, week, chance)) {
+        against.add(new Cause.FollowsTestFirst(chance.before()));
+      }
       held += against.isEmpty() ? 0 : 1;
       causes.addAll(against);
     }
@@ -191,9 +223,26 @@ public final class Progression {
   }
 
   /**
+   * Tells whether the load rises to a higher test in the week that could take a step, from what it
+   * was at the end of the week before.
+   */
+  private boolean follows(Exercise exercise, Grip grip, Week week, StepOpportunity chance) {
+    boolean byStrength =
+        exercise.scheme().written().stream()
+            .map(Scheme.Hold::level)
+            .anyMatch(level -> level.byTime() || level instanceof Level.OfMax);
+    return byStrength
+        && prescription.follows(
+            exercise.setup(grip),
+            chance.before().minusDays(1),
+            exercise.rehabilitation().isPresent(),
+            week.rise());
+  }
+
+  /**
    * Returns an exercise's dose under what may be loaded on a day after what the log tells.
    *
-   * @param place where the exercise stands
+   * @param place the exercise's place in the model
    */
   public Dose dose(Exercise exercise, Grip grip, Week week, LocalDate day, ModelPath place) {
     return dose(exercise, grip, week, OptionalInt.empty(), day, place);
@@ -202,8 +251,8 @@ public final class Progression {
   /**
    * Returns the dose of one grip of several on a line.
    *
-   * @param sets how many the line has before it is eased, which all its grips share
-   * @param place where the exercise stands
+   * @param sets sets of the line before it is eased, shared by all its grips
+   * @param place the exercise's place in the model
    */
   public Dose doseOfMix(
       Exercise exercise, Grip grip, Week week, int sets, LocalDate day, ModelPath place) {
@@ -235,22 +284,22 @@ public final class Progression {
         .or(() -> block.advances().stream().filter(a -> a.on().isEmpty()).findFirst());
   }
 
-  /** How many chances of a step an exercise on a grip had up to a week. */
+  /** The key for the number of step opportunities of an exercise on a grip up to a week. */
   private record Chances(Exercise exercise, Grip grip, Week week, int count) {}
 
-  private static Dose advanced(Dose dose, Advance advance, Chances chances, List<Derivation> why) {
+  private Dose advanced(Dose dose, Advance advance, Chances chances, List<Derivation> why) {
     int steps = steps(advance.first().when(), chances);
     if (advance.then().isEmpty()) {
-      return changed(dose, advance.first().change(), steps, why);
+      return DoseSteps.changed(dose, advance.first().change(), steps, why);
     }
-    int toLimit = stepsToLimit(advance.first().change(), dose);
+    int toLimit = DoseSteps.toLimit(advance.first().change(), dose);
     int firstSteps = toLimit == Integer.MAX_VALUE ? steps : steps % (toLimit + 1);
     int thenSteps = toLimit == Integer.MAX_VALUE ? 0 : steps / (toLimit + 1);
-    Dose second = changed(dose, advance.then().get().change(), thenSteps, why);
-    return changed(second, advance.first().change(), firstSteps, why);
+    Dose second = DoseSteps.changed(dose, advance.then().get().change(), thenSteps, why);
+    return DoseSteps.changed(second, advance.first().change(), firstSteps, why);
   }
 
-  private static int steps(Advance.Pace pace, Chances chances) {
+  private int steps(Advance.Pace pace, Chances chances) {
     int count = Math.max(0, chances.count());
     return pace.accept(
         new Advance.Pace.Visitor<Integer>() {
@@ -264,7 +313,7 @@ public final class Progression {
             Week week = chances.week();
             int all = week.opportunities().size();
             return taken(
-                week.blockers(),
+                chances,
                 new ProgressionBlockers.Asked(
                     chances.exercise(), chances.grip(), Optional.of(pace)),
                 logged,
@@ -274,140 +323,22 @@ public final class Progression {
   }
 
   /** Counts the steps that the log has earned: one a chance at most, and none before the first. */
-  private static int taken(
-      ProgressionBlockers blockers,
+  private int taken(
+      Chances asking,
       ProgressionBlockers.Asked asked,
       Advance.WhenLogged pace,
       List<StepOpportunity> chances) {
+    Week week = asking.week();
+    ProgressionBlockers blockers = week.blockers();
     int before = chances.isEmpty() ? 0 : blockers.earned(asked, pace, chances.get(0).since());
     int steps = 0;
     for (StepOpportunity chance : chances) {
-      boolean waits = blockers.held(asked, Optional.empty(), chance.before()).isPresent();
+      boolean waits =
+          blockers.held(asked, Optional.empty(), chance.before()).isPresent()
+              || follows(asking.exercise(), asking.grip(), week, chance);
       boolean earned = blockers.earned(asked, pace, chance.before()) - before > steps;
       steps += earned && !waits ? 1 : 0;
     }
     return steps;
-  }
-
-  /** Returns how many steps a variable can take from where a dose stands. */
-  private static int stepsToLimit(Advance.Change change, Dose dose) {
-    return change.accept(new StepsToLimit(dose));
-  }
-
-  private record StepsToLimit(Dose dose) implements Advance.Change.Visitor<Integer> {
-    @Override
-    public Integer loadByShare(Advance.LoadByShare load) {
-      return Integer.MAX_VALUE;
-    }
-
-    @Override
-    public Integer loadBy(Advance.LoadBy load) {
-      return Integer.MAX_VALUE;
-    }
-
-    @Override
-    public Integer setsTo(Advance.SetsTo sets) {
-      return stepsBetween(sets.limit() - dose.scheme().sets(), sets.step());
-    }
-
-    @Override
-    public Integer holdTo(Advance.HoldTo hold) {
-      Duration longest =
-          dose.scheme().written().stream()
-              .map(Scheme.Hold::time)
-              .max(Duration::compareTo)
-              .orElse(Duration.ZERO);
-      return stepsBetween(hold.limit().minus(longest).toNanos() / 1e9, hold.step().toNanos() / 1e9);
-    }
-
-    @Override
-    public Integer edgeTo(Advance.EdgeTo edge) {
-      return stepsBetween(
-          dose.edge().millimetres() - edge.limit().millimetres(), edge.step().millimetres());
-    }
-  }
-
-  private static int stepsBetween(double distance, double step) {
-    return distance <= 0 ? 0 : (int) Math.ceil(distance / step - 1e-9);
-  }
-
-  private static Dose changed(Dose dose, Advance.Change change, int asked, List<Derivation> why) {
-    int steps = Math.min(asked, stepsToLimit(change, dose));
-    if (steps <= 0) {
-      return dose;
-    }
-    return change.accept(new Changed(dose, steps, why));
-  }
-
-  private record Changed(Dose dose, int steps, List<Derivation> why)
-      implements Advance.Change.Visitor<Dose> {
-    @Override
-    public Dose loadByShare(Advance.LoadByShare share) {
-      why.add(new ProgressLink.LoadShare(steps, share.fraction()));
-      return dose.scaled(Math.pow(1 + share.fraction(), steps));
-    }
-
-    @Override
-    public Dose loadBy(Advance.LoadBy by) {
-      why.add(new ProgressLink.LoadStep(steps, by.step()));
-      return dose.heavierBy(Load.ofKilograms(by.step().kilograms() * steps));
-    }
-
-    @Override
-    public Dose setsTo(Advance.SetsTo to) {
-      int sets = Math.min(to.limit(), dose.scheme().sets() + steps * to.step());
-      why.add(new ProgressLink.Sets(steps, to.step(), sets));
-      return dose.with(dose.scheme().withSets(sets));
-    }
-
-    @Override
-    public Dose holdTo(Advance.HoldTo to) {
-      Duration more = to.step().multipliedBy(steps);
-      Scheme scheme =
-          dose.scheme().mapHolds(h -> new Scheme.Hold(longer(h.time(), more, to), h.level()));
-      why.add(
-          new ProgressLink.Hold(
-              steps, to.step().toNanos() / 1e9, scheme.written().get(0).seconds()));
-      return dose.with(scheme);
-    }
-
-    @Override
-    public Dose edgeTo(Advance.EdgeTo to) {
-      Length depth =
-          Length.ofMillimetres(
-              Math.max(
-                  to.limit().millimetres(),
-                  dose.edge().millimetres() - steps * to.step().millimetres()));
-      why.add(new ProgressLink.Edge(steps, to.step(), depth));
-      return dose.on(depth);
-    }
-  }
-
-  private static Duration longer(Duration time, Duration more, Advance.HoldTo to) {
-    Duration wanted = time.plus(more);
-    if (wanted.compareTo(to.limit()) <= 0) {
-      return wanted;
-    }
-    return time.compareTo(to.limit()) > 0 ? time : to.limit();
-  }
-
-  /** Keeps a share of the sets, at least one; of a single set, a share of each hold. */
-  private static Dose eased(Dose dose, double keep, List<Derivation> why) {
-    int sets = dose.scheme().sets();
-    if (sets > 1) {
-      int kept = Math.max(1, (int) Math.floor(sets * keep + 1e-9));
-      why.add(new ProgressLink.EasedSets(kept, keep, sets));
-      return dose.with(dose.scheme().withSets(kept));
-    }
-    Scheme shorter =
-        dose.scheme().mapHolds(h -> new Scheme.Hold(shorter(h.time(), keep), h.level()));
-    why.add(new ProgressLink.EasedHold(shorter.written().get(0).seconds(), keep));
-    return dose.shortened(shorter);
-  }
-
-  private static Duration shorter(Duration time, double keep) {
-    long millis = (long) Math.floor(time.toMillis() * keep);
-    long whole = millis >= 1000 ? millis / 1000 * 1000 : millis;
-    return Duration.ofMillis(Math.max(1, whole));
   }
 }

@@ -5,13 +5,10 @@ import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
-import gripwright.history.ExerciseMatch;
 import gripwright.history.LogTimeline;
 import gripwright.history.LoggedWork;
 import gripwright.history.PainReports;
 import gripwright.log.Log;
-import gripwright.log.LogEntry;
-import gripwright.log.LogEntry.Done;
 import gripwright.log.LogEntry.Pain;
 import gripwright.log.RisingPain;
 import gripwright.plan.Advance;
@@ -25,9 +22,7 @@ import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -35,21 +30,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
- * What in a log stands against harder work: pain, missed sets, too much effort, and weeks in which
- * an exercise was left out; and what a log has earned.
+ * What in a log prevents harder work: pain, missed sets, too much effort, and weeks in which an
+ * exercise was left out; and the steps that a log has earned.
  *
- * <p>Pain of 0 to 2 goes on; above 2 and up to 5 the next two sessions of a grip that uses the
- * finger are the same or lower (pain-monitoring model, Silbernagel 2007, whose limit is 5; the
- * lower limit is common practice). After missed sets or too much effort so are the next two of the
- * exercise. Effort is too high above what the line on progress asks, else above what the exercise's
- * own level says, else above 9 of 10, the library's own choice.
+ * <p>With pain of 0 to 2 training goes on; above 2 and up to 5 the next two sessions of a grip that
+ * uses the finger stay the same or get lighter, and so do all sessions while pain stops it
+ * (pain-monitoring model, Silbernagel 2007, whose limit is 5; the lower limit is common practice).
+ * The same applies to the next two sessions of an exercise after missed sets or too much effort.
+ * Effort is too high above the limit of the {@code advance} line, else above the exercise's own
+ * effort level, else above 9 of 10, the library's own choice.
  */
 public final class ProgressionBlockers {
 
-  private static final int SESSIONS_HELD = 2;
+  static final int SESSIONS_HELD = 2;
   private static final double MOST_EFFORT = 9;
 
   private final Plan plan;
@@ -58,7 +53,9 @@ public final class ProgressionBlockers {
   private final List<DatedSession> soFar;
   private final boolean silent;
 
-  /** Answers rest on days before the week that is asked about, which later weeks leave alone. */
+  /**
+   * Known answers, which depend only on days before the week in question and never change later.
+   */
   private final Map<Question, List<Cause>> known;
 
   private ProgressionBlockers(
@@ -71,18 +68,18 @@ public final class ProgressionBlockers {
     this.known = known;
   }
 
-  /** Prepares to look at a log before anything is planned. */
+  /** Prepares the log before anything is planned. */
   public static ProgressionBlockers of(Plan plan, LogTimeline timeline) {
     return new ProgressionBlockers(plan, timeline, List.of(), new HashMap<>());
   }
 
-  /** Returns the same with the sessions up to the week that is planned. */
+  /** Returns the same with the sessions before the week that is planned. */
   public ProgressionBlockers after(List<DatedSession> sessions) {
     return new ProgressionBlockers(plan, timeline, sessions, known);
   }
 
   /**
-   * An exercise whose past is asked for.
+   * An exercise with its past.
    *
    * @param exercise the line of the plan
    * @param grip its grip
@@ -125,7 +122,7 @@ public final class ProgressionBlockers {
     }
   }
 
-  /** Weeks in a row since the last chance of a step, and an exercise. */
+  /** The key for an exercise and the weeks since the last step opportunity. */
   private record Question(
       String protocol,
       String grip,
@@ -136,62 +133,18 @@ public final class ProgressionBlockers {
       LocalDate since,
       LocalDate before) {}
 
-  /** Returns what was done of an exercise since the plan began and before a day, oldest first. */
   private List<LoggedWork> facts(Asked asked, LocalDate before) {
-    List<LoggedWork> facts = new ArrayList<>();
-    for (LogEntry.Trained line : log.of(LogEntry.Trained.class)) {
-      if (line.date().isBefore(plan.from()) || !line.date().isBefore(before)) {
-        continue;
-      }
-      Optional<DatedSession> planned =
-          soFar.stream()
-              .flatMap(s -> s.happened().stream())
-              .filter(h -> timeline.line(h).equals(line))
-              .flatMap(h -> h.planned().stream())
-              .findFirst();
-      if (planned.isPresent()) {
-        for (ExerciseMatch match : ExerciseMatch.of(planned.get(), line)) {
-          fact(asked, line.date(), match).ifPresent(facts::add);
-        }
-      } else {
-        line.done().stream()
-            .filter(d -> asked.is(d.protocol(), d.setup()))
-            .map(
-                d ->
-                    new LoggedWork(
-                        line.date(), Optional.of(d), d.setsAsked(), d.load(), Optional.empty()))
-            .forEach(facts::add);
-      }
-    }
-    return facts;
+    return LoggedWork.inPlan(timeline, soFar, before, asked::is);
   }
 
-  private static Optional<LoggedWork> fact(Asked asked, LocalDate date, ExerciseMatch match) {
-    boolean is =
-        match.done().map(d -> asked.is(d.protocol(), d.setup())).orElse(false)
-            || match.asked().map(e -> asked.is(e.protocol(), e.setup())).orElse(false);
-    if (!is) {
-      return Optional.empty();
-    }
-    OptionalInt written = match.done().map(Done::setsAsked).orElse(OptionalInt.empty());
-    Optional<Load> wanted = match.asked().map(PlannedExercise::totalLoad);
-    return Optional.of(
-        new LoggedWork(
-            date,
-            match.done(),
-            written.isPresent() ? written : match.setsAsked(),
-            match.done().flatMap(Done::load).or(() -> wanted),
-            wanted));
-  }
-
-  /** Returns what was trained last, as far as its load is known. */
+  /** Returns the last logged work with a known load. */
   private static Optional<LoggedWork> last(List<LoggedWork> facts) {
     return facts.stream()
         .filter(f -> f.done().isPresent() && f.load().isPresent())
         .reduce((first, second) -> second);
   }
 
-  /** Tells whether less was loaded than asked between two days, and something stood against it. */
+  /** Tells whether less than the planned load was used between two days for a known cause. */
   private boolean cutShort(Asked asked, LocalDate since, LocalDate before) {
     List<LoggedWork> facts =
         facts(asked, before).stream().filter(f -> !f.date().isBefore(since)).toList();
@@ -201,10 +154,10 @@ public final class ProgressionBlockers {
   }
 
   /**
-   * Returns what was held of an exercise when it was last trained before a day, if the log held it
-   * down then: its load comes back first, and nothing else gets harder.
+   * Returns the load of an exercise when it was last trained before a day, if the log limited it
+   * then: that load returns before anything else gets harder.
    *
-   * @param line where it stands in the plan; empty for the greatest of all alike
+   * @param line its place in the plan; empty for the greatest load of all equal exercises
    */
   Optional<HeldLoad> held(Asked asked, Optional<ModelPath> line, LocalDate before) {
     if (silent) {
@@ -215,12 +168,14 @@ public final class ProgressionBlockers {
   }
 
   private List<PainReport> aches(Asked asked, LocalDate before) {
-    return PainReports.of(log, plan.from(), before, asked.grip(), asked.exercise().hands()).stream()
+    return PainReports.of(
+            timeline.pains(), plan.from(), before, asked.grip(), asked.exercise().hands())
+        .stream()
         .filter(a -> a.stops() || a.score() > asked.mostPain())
         .toList();
   }
 
-  /** Tells how often a grip was trained after one day and before another, as far as is known. */
+  /** Returns how often a grip was trained after one day and before another, as far as known. */
   private long sessionsBetween(Grip grip, LocalDate after, LocalDate before) {
     return soFar.stream()
         .filter(s -> s.date().isAfter(after) && s.date().isBefore(before))
@@ -229,13 +184,13 @@ public final class ProgressionBlockers {
         .count();
   }
 
-  /** Tells whether what was told of a day still holds the load of a grip on another. */
+  /** Tells whether a problem logged on one day still limits a grip's load on another. */
   private boolean isFresh(LocalDate told, Grip grip, LocalDate day) {
     return sessionsBetween(grip, told, day) < SESSIONS_HELD;
   }
 
   /**
-   * Returns what prevents a step, the most severe first; empty if nothing does.
+   * Returns the reasons that prevent a step, the most severe first; empty if there are none.
    *
    * @param since first day of the weeks that may earn the step
    * @param before first day of the week that would be harder
@@ -267,7 +222,9 @@ public final class ProgressionBlockers {
     aches(asked, before).stream()
         .filter(
             a ->
-                (a.stops() && !a.date().isBefore(since)) || isFresh(a.date(), asked.grip(), before))
+                (a.stops() && !a.date().isBefore(since))
+                    || a.stopsOn(before)
+                    || isFresh(a.date(), asked.grip(), before))
         .sorted(Comparator.comparing(PainReport::score).reversed().thenComparing(PainReport::date))
         .forEach(a -> reasons.add(pain(a)));
     List<LoggedWork> facts = facts(asked, before);
@@ -280,15 +237,23 @@ public final class ProgressionBlockers {
       }
     }
     last(facts)
+        .filter(f -> !f.date().isBefore(since) && f.lighter())
+        .ifPresent(f -> reasons.add(lessLifted(f)));
+    last(facts)
         .filter(f -> isFresh(f.date(), asked.grip(), before))
         .flatMap(f -> f.trouble(asked.mostEffort()))
         .ifPresent(reasons::add);
     held(asked, Optional.empty(), before)
         .ifPresent(h -> reasons.add(new Cause.LoadReturnsFirst(h.load(), h.date())));
-    if (timeline.isPast(before.minusDays(1)) && !isTrained(asked, since, before)) {
+    boolean done = facts.stream().anyMatch(f -> f.done().isPresent() && !f.date().isBefore(since));
+    if (timeline.isPast(since) && !done && !isTrained(asked, since, before)) {
       reasons.add(new Cause.NotTrained(since, before.minusDays(1)));
     }
     return reasons;
+  }
+
+  private static Cause lessLifted(LoggedWork fact) {
+    return new Cause.LessLifted(fact.load().orElseThrow(), fact.asked().orElseThrow(), fact.date());
   }
 
   private boolean isTrained(Asked asked, LocalDate since, LocalDate before) {
@@ -299,10 +264,10 @@ public final class ProgressionBlockers {
   }
 
   /**
-   * Returns the most that may be loaded on a day after trouble: in the next two sessions of the
-   * grip what was loaded last; empty without trouble, or once they are over.
+   * Returns the greatest load allowed on a day after a problem: in the next two sessions of the
+   * grip the last load; empty without a problem, or after those sessions.
    *
-   * @param edge the edge of that day; on a deeper one than last there is no such limit
+   * @param edge the edge of that day; there is no limit on a deeper edge than last time
    */
   Optional<Dose.Ceiling> ceiling(Asked asked, Length edge, LocalDate day) {
     if (silent) {
@@ -318,7 +283,7 @@ public final class ProgressionBlockers {
             .or(
                 () ->
                     aches(asked, day).stream()
-                        .filter(a -> isFresh(a.date(), asked.grip(), day))
+                        .filter(a -> a.stopsOn(day) || isFresh(a.date(), asked.grip(), day))
                         .max(
                             Comparator.comparing(PainReport::score).thenComparing(PainReport::date))
                         .map(ProgressionBlockers::pain));
@@ -328,12 +293,12 @@ public final class ProgressionBlockers {
   }
 
   /**
-   * Returns the most that may be loaded on a day while a load comes back that a log held down;
-   * empty if none did.
+   * Returns the greatest load allowed on a day while a load returns that the log had limited; empty
+   * if there is none.
    *
-   * @param place where the exercise stands
-   * @param edge the edge of that day; on a deeper one than before there is no such limit
-   * @param eased true if the week is eased: nothing comes back in it
+   * @param place the exercise's place in the model
+   * @param edge the edge of that day; there is no limit on a deeper edge than before
+   * @param eased true if the week is eased: no load returns in it
    */
   Optional<Dose.Ceiling> comingBack(
       Asked asked, ModelPath place, Length edge, LocalDate day, boolean eased) {
@@ -343,69 +308,10 @@ public final class ProgressionBlockers {
         .map(held -> held.next(rise, !day.isAfter(held.monday(plan.from()).plusDays(6)), eased));
   }
 
-  /** Counts the steps that the log has earned before a day and not lost again. */
+  /** Counts the steps earned in the log before a day and not lost again. */
   int earned(Asked asked, Advance.WhenLogged pace, LocalDate before) {
-    int steps = 0;
-    int row = 0;
-    int cooling = 0;
-    Optional<LocalDate> lastStep = Optional.empty();
-    List<PainReport> aches = aches(asked, before);
-    int next = 0;
-    List<LoggedWork> facts = facts(asked, before);
-    for (int i = 0; i <= facts.size(); i++) {
-      LocalDate day = i < facts.size() ? facts.get(i).date() : before;
-      while (next < aches.size() && aches.get(next).date().isBefore(day)) {
-        row = 0;
-        cooling = SESSIONS_HELD;
-        steps -= lost(lastStep, aches.get(next).date());
-        lastStep = kept(lastStep, aches.get(next).date());
-        next++;
-      }
-      if (i == facts.size()) {
-        break;
-      }
-      LoggedWork fact = facts.get(i);
-      cooling = Math.max(0, cooling - 1);
-      boolean good =
-          cooling == 0
-              && fact.done().isPresent()
-              && fact.trouble(asked.mostEffort()).isEmpty()
-              && deserves(pace, fact.done().get());
-      row = good ? row + 1 : 0;
-      if (!good && fact.trouble(asked.mostEffort()).isPresent()) {
-        steps -= lost(lastStep, fact.date());
-        lastStep = kept(lastStep, fact.date());
-      }
-      if (row == pace.sessions()) {
-        steps++;
-        row = 0;
-        lastStep = Optional.of(fact.date());
-      }
-    }
-    return Math.max(0, steps);
-  }
-
-  /** A step that is earned and not yet taken is lost by trouble in the same week. */
-  private int lost(Optional<LocalDate> step, LocalDate trouble) {
-    return step.isPresent() && week(step.get()) == week(trouble) ? 1 : 0;
-  }
-
-  private Optional<LocalDate> kept(Optional<LocalDate> step, LocalDate trouble) {
-    return step.filter(day -> lost(step, trouble) == 0);
-  }
-
-  private long week(LocalDate day) {
-    return Math.floorDiv(ChronoUnit.DAYS.between(plan.from(), day), 7L);
-  }
-
-  private static boolean deserves(Advance.WhenLogged pace, Done done) {
-    return (!pace.doneInFull() || done.inFull())
-        && (pace.effortAtMost().isEmpty()
-            || (done.effort().isPresent()
-                && done.effort().getAsDouble() <= pace.effortAtMost().getAsDouble()))
-        && (pace.painAtMost().isEmpty()
-            || (done.pain().isPresent()
-                && done.pain().getAsDouble() <= pace.painAtMost().getAsDouble()));
+    return new EarnedSteps(plan.from(), pace, asked.mostEffort())
+        .before(before, facts(asked, before), aches(asked, before));
   }
 
   private static Cause pain(PainReport report) {

@@ -6,17 +6,17 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * Which share of the load a week gets after weeks without training: after 14 days or more away, 80
- * % and then 90 %; the whole load otherwise. The shares are the library's own choice. Immutable:
- * {@link #before} a week and {@link #after} it return what follows.
+ * The share of the load in a week after weeks without training: 80 % and then 90 % after 14 days or
+ * more away; the full load otherwise. The shares are the library's own choice. Immutable: {@link
+ * #before} a week and {@link #after} it return what follows.
  *
  * @param athlete whose days away count
  * @param untrainedWeeks weeks in a row without training
  * @param returnWeek which week of the return comes next; the number of its weeks if none does
  * @param lastShare share of the load in the last trained week that was not eased
  * @param skippedLast true if nothing planned was trained in the last week
- * @param from what the load returns from, if it ever did
- * @param byLog true if only the log shows that there was such a time
+ * @param from the cause of the last return, if there was one
+ * @param byLog true if only the log shows that time without training
  */
 public record ReturnRamp(
     Athlete athlete,
@@ -32,13 +32,13 @@ public record ReturnRamp(
 
   private static final double[] SHARES = {0.8, 0.9};
 
-  /** Returns a ramp with nothing to return from. */
+  /** Returns a ramp for an athlete without a time off. */
   public static ReturnRamp none(Athlete athlete) {
     return new ReturnRamp(athlete, 0, SHARES.length, 1, false, Optional.empty(), false);
   }
 
   /**
-   * Looks at the time before a week.
+   * Returns the ramp as of the beginning of a week.
    *
    * @param first first day of the week
    * @param last last day with a session before it; empty if there was none
@@ -59,7 +59,7 @@ public record ReturnRamp(
       longest = Math.max(longest, row);
       day = day.plusDays(1);
     }
-    boolean stillAway = row > 0; // the week itself is spent away, so nothing returns yet
+    boolean stillAway = row > 0; // the athlete is away all week, so the return has not begun
     if (stillAway || (longest < LONG_ABSENCE_DAYS && untrainedWeeks < 2)) {
       return ramp;
     }
@@ -83,7 +83,7 @@ public record ReturnRamp(
     return new ReturnRamp(athlete, untrainedWeeks, week, lastShare, skippedLast, reason, fromLog);
   }
 
-  /** Tells whether nothing returns, so that something else may get harder. */
+  /** Tells whether no load is returning, so that steps may be taken. */
   public boolean steady() {
     return returnWeek == SHARES.length && lastShare == 1;
   }

@@ -16,6 +16,8 @@ final class AthleteReaders {
         .number("ability", a -> a.athlete.ability().ircra())
         .number("body-mass", AthleteView::bodyMass)
         .object("sex", a -> a.athlete.sex().map(Sex::word).orElse(null))
+        .number("hard-climbing-days", a -> AthleteDays.usualHardDays(a.athlete))
+        .number("hard-climbing-time", a -> AthleteDays.longestUsual(a.athlete))
         .truth("injured", AthleteView::injured);
   }
 }

@@ -2,6 +2,7 @@ package gripwright.rule.view;
 
 import gripwright.athlete.Athlete;
 import gripwright.grip.Grip;
+import gripwright.grip.Prerequisites;
 import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
 import java.time.LocalDate;
@@ -12,7 +13,7 @@ import java.util.NavigableMap;
 /** An athlete as things stand on a day. */
 final class AthleteView {
 
-  /** The longest month: the share of a month that has passed is reckoned in 31sts. */
+  /** The longest month: the elapsed part of a month is counted in 31sts. */
   private static final double DAYS = 31;
 
   /** Months that differ by less count as equal: far below a day. */
@@ -71,11 +72,12 @@ final class AthleteView {
     return athlete.injuries().stream().anyMatch(i -> i.openOn(date));
   }
 
-  /** Tells whether the athlete brings what a grip's own declaration asks for. */
+  /** Tells whether the athlete brings what a grip asks for, and what one that it replaces does. */
   boolean meetsNeeds(Grip grip) {
-    return trainedMonths >= grip.needs().trainedMonths() - TOLERANCE
-        && grip.needs().ability().map(a -> athlete.ability().compareTo(a) >= 0).orElse(true)
-        && grip.needs().familiar().entrySet().stream()
+    Prerequisites needs = grip.allNeeds();
+    return trainedMonths >= needs.trainedMonths() - TOLERANCE
+        && needs.ability().map(a -> athlete.ability().compareTo(a) >= 0).orElse(true)
+        && needs.familiar().entrySet().stream()
             .allMatch(e -> familiarMonths(e.getKey()) >= e.getValue() - TOLERANCE);
   }
 }

@@ -5,6 +5,8 @@ import gripwright.finding.Clause;
 import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.plan.Block;
+import gripwright.plan.SessionPlan;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +39,42 @@ public final class BlockView implements Named, Subject {
     return block.weeks();
   }
 
+  /** Returns how many sessions the athlete has in a week. */
+  int sessionsAWeek() {
+    return block.contentFor(plan.schedule.athlete().name()).sessions().stream()
+        .mapToInt(SessionPlan::perWeek)
+        .sum();
+  }
+
+  /**
+   * Returns the warm-up of a session, in seconds; not a number if the block has no such session.
+   */
+  double warmUp(String session) {
+    String athlete = plan.schedule.athlete().name();
+    return block.contentFor(athlete).sessions().stream()
+        .filter(each -> each.name().equals(session))
+        .map(each -> each.contentFor(athlete).warmUp().orElse(plan.schedule.plan().warmUp()))
+        .mapToDouble(Duration::toSeconds)
+        .findFirst()
+        .orElse(Double.NaN);
+  }
+
+  /**
+   * Returns the rest between two exercises of a session, in seconds; not a number if the block has
+   * no such session.
+   */
+  double restBetween(String session) {
+    String athlete = plan.schedule.athlete().name();
+    return block.contentFor(athlete).sessions().stream()
+        .filter(each -> each.name().equals(session))
+        .map(
+            each ->
+                each.contentFor(athlete).restBetween().orElse(plan.schedule.plan().restBetween()))
+        .mapToDouble(rest -> rest.toNanos() / 1e9)
+        .findFirst()
+        .orElse(Double.NaN);
+  }
+
   /** Adds up once all weeks have their sessions. */
   void settle() {
     for (WeekView week : weeks) {
@@ -55,7 +93,7 @@ public final class BlockView implements Named, Subject {
     return plan.athleteOn(from());
   }
 
-  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  /** Returns the fingers at work; computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

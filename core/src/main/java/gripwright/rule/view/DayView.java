@@ -46,11 +46,16 @@ public final class DayView implements Named, Subject {
     return sessions.stream().mapToDouble(s -> s.minutes).sum();
   }
 
+  /** Returns what the fingers do on this day, over all plans of the athlete. */
+  DayWork ofAllPlans() {
+    return plan.athleteDays().on(date);
+  }
+
   @Nullable BlockView block() {
     return week == null ? null : week.block;
   }
 
-  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  /** Returns the fingers at work; computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

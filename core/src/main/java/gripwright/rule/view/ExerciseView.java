@@ -6,54 +6,158 @@ import gripwright.finding.ModelPath;
 import gripwright.finding.WrittenText;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.hand.Hands;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
+import gripwright.quantity.Load;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.Derivation;
+import gripwright.schedule.HoldChain;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.ProgressLink;
+import gripwright.strength.KnownLight;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** An exercise as rules see it. */
+/**
+ * An exercise as rules see it. A planned test of one setup is one as well: one hold at the maximum,
+ * whose load is not known before.
+ */
 public final class ExerciseView implements Named, Subject {
 
-  final PlannedExercise planned;
+  /** Two loads that differ by less are the same, in kg. */
+  private static final double TOLERANCE = 1e-9;
+
+  private static final double MOST_EFFORT = 10;
+
+  /** What a test counts as. */
+  private static final double WHOLE_MAXIMUM = 1;
+
   public final SessionView session;
+  final Setup setup;
+  final String protocol;
+  final boolean test;
+
+  /** A planned test that was logged. */
+  final boolean tested;
+
+  /** The greatest load known to be light, in kg; not a number where nothing is, and of a test. */
+  final double lightLoad;
+
+  final boolean knownLight;
   final double load;
   final double timeUnderLoad;
+  final double impulse;
   final double totalLoad;
   final double level;
   final double added;
-  final double longestHold;
+
+  /** In seconds; a session lengthens it by exercises that follow without a rest. */
+  double longestHold;
+
   final double edge;
   final String hands;
   final boolean hard;
   final int sets;
+  final double repetitions;
   final double rest;
   final double setRest;
+  final int order;
+  final boolean rehabilitation;
+  private final Optional<PlannedExercise> planned;
+  private final ModelPath path;
   private @Nullable List<FingerView> atWork;
+  private @Nullable HeldWork work;
 
   ExerciseView(PlannedExercise planned, SessionView session) {
-    this.planned = planned;
+    this.planned = Optional.of(planned);
     this.session = session;
+    path = planned.path();
+    setup = planned.setup();
+    protocol = planned.protocol();
+    test = false;
+    tested = false;
     load = planned.loadIndex();
     timeUnderLoad = planned.timeUnderLoadSeconds();
+    impulse = planned.impulse();
     totalLoad = planned.totalLoad().kilograms();
     level = level(planned, totalLoad);
     added = totalLoad - planned.bodyMass().kilograms();
     longestHold = longestHold(planned);
-    edge = planned.setup().edge().millimetres();
-    hands = planned.setup().hands().word();
+    edge = setup.edge().millimetres();
+    hands = setup.hands().word();
     hard = planned.hard();
     sets = planned.scheme().sets();
+    repetitions = planned.scheme().repetitionsPerSet();
     rest = planned.scheme().restBetweenHolds().toNanos() / 1e9;
     setRest = planned.scheme().restBetweenSets().toNanos() / 1e9;
+    order = planned.order();
+    rehabilitation = planned.rehabilitation().isPresent();
+    lightLoad = lightLoad();
+    knownLight = totalLoad <= lightLoad + TOLERANCE; // never where nothing is known to be light
+  }
+
+  /** Takes one setup of a planned test. */
+  ExerciseView(DatedRetest retest, Setup setup, SessionView session) {
+    planned = Optional.empty();
+    this.session = session;
+    this.setup = setup;
+    path = retest.path();
+    protocol = SessionView.What.RETEST.toString();
+    test = true;
+    tested = plan().isTested(setup, retest.date());
+    double seconds = retest.hold().toNanos() / 1e9;
+    load = Double.NaN;
+    timeUnderLoad = seconds;
+    impulse = Double.NaN;
+    totalLoad = Double.NaN;
+    level = WHOLE_MAXIMUM;
+    added = Double.NaN;
+    longestHold = seconds;
+    edge = setup.edge().millimetres();
+    hands = setup.hands().word();
+    hard = true;
+    sets = 1;
+    repetitions = 1;
+    rest = Double.NaN;
+    setRest = Double.NaN;
+    order = retest.setups().indexOf(setup) + 1;
+    rehabilitation = false;
+    lightLoad = Double.NaN;
+    knownLight = false;
+  }
+
+  /** In a rehabilitation the practitioner's plan decides, so that nothing is restricted. */
+  private double lightLoad() {
+    AthleteView who = athlete();
+    boolean restricted = !rehabilitation && KnownLight.restricted(who.athlete, setup, session.date);
+    return KnownLight.most(setup, Load.ofKilograms(who.bodyMass()), restricted)
+        .map(Load::kilograms)
+        .orElse(Double.NaN);
+  }
+
+  /**
+   * Returns the time since the athlete's test before this one, in seconds; NaN if none is known.
+   */
+  double sinceTest() {
+    return test ? plan().sinceTest(session.date) : Double.NaN;
   }
 
   /**
    * Returns the greater of the written level and the share of the maximum that the greatest load
-   * is, so that neither rounding down to the equipment nor writing kilograms hides a level.
+   * is, so that neither rounding down to the equipment nor writing kilograms hides a level. Where
+   * nothing is known of the maximum, a share of it tells nothing of holds that are written
+   * otherwise.
    */
   private static double level(PlannedExercise planned, double totalLoad) {
+    boolean shares =
+        planned.scheme().written().stream().allMatch(h -> h.level() instanceof Level.OfMax);
+    if (planned.maximum().isEmpty() && planned.percentOfMax().isEmpty() && !shares) {
+      return Double.NaN;
+    }
     double written =
         planned.percentOfMax().isPresent()
             ? planned.percentOfMax().getAsDouble() / 100
@@ -77,22 +181,35 @@ public final class ExerciseView implements Named, Subject {
 
   @Override
   public ModelPath path() {
-    return planned.path();
+    return path;
+  }
+
+  @Override
+  public ModelPath waived() {
+    WeekView week = week();
+    return test && week != null ? week.path().then("date", session.date.toString()) : path;
   }
 
   public Grip grip() {
-    return planned.setup().grip();
+    return setup.grip();
   }
 
   FingerSet fingers() {
     return grip().fingers();
   }
 
-  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  Hands handsAtWork() {
+    return setup.hands();
+  }
+
+  /** Returns the fingers that hold, calculated once; none of a test, whose load is not known. */
   List<FingerView> fingersAtWork() {
     List<FingerView> known = atWork;
     if (known == null) {
-      known = FingerView.of(plan().ledger.of(planned.fits(), timeUnderLoad, planned.impulse()));
+      known =
+          planned
+              .map(p -> FingerView.of(plan().ledger.of(p.fits(), timeUnderLoad, impulse)))
+              .orElse(List.of());
       atWork = known;
     }
     return known;
@@ -100,6 +217,63 @@ public final class ExerciseView implements Named, Subject {
 
   PlanView plan() {
     return session.plan;
+  }
+
+  /**
+   * Returns what the holds come to, counted once; not to be asked of a test.
+   *
+   * @throws java.util.NoSuchElementException if it is a test
+   */
+  HeldWork work() {
+    HeldWork known = work;
+    if (known == null) {
+      known = HeldWork.of(planned.orElseThrow());
+      work = known;
+    }
+    return known;
+  }
+
+  /**
+   * Returns sets, holds and rests.
+   *
+   * @throws java.util.NoSuchElementException if it is a test
+   */
+  Scheme scheme() {
+    return planned.orElseThrow().scheme();
+  }
+
+  /** Returns how its numbers came about; nothing of a test. */
+  List<Derivation> why() {
+    return planned.map(PlannedExercise::why).orElse(List.of());
+  }
+
+  /** Returns the share of its load that a week on the way back from time off has; else 1. */
+  double returnShare() {
+    return why().stream()
+        .filter(ProgressLink.Returns.class::isInstance)
+        .mapToDouble(link -> ((ProgressLink.Returns) link).share())
+        .findFirst()
+        .orElse(1);
+  }
+
+  /** Tells whether this is the same protocol on the same grip with the same hands, on any edge. */
+  boolean isSameWork(ExerciseView other) {
+    return protocol.equals(other.protocol)
+        && grip().name().equals(other.grip().name())
+        && setup.hands() == other.setup.hands()
+        && setup.lifting() == other.setup.lifting();
+  }
+
+  /** Tells whether all of this is below a level, or known to be light where no maximum is known. */
+  boolean isLighterThan(double most) {
+    double greatest = work().greatest();
+    return (maximum() == 0 && knownLight && !hard)
+        || (greatest > 0 && !HeldWork.reaches(greatest, most));
+  }
+
+  /** Returns the maximum that levels were calculated from, in kg; 0 where none is known. */
+  double maximum() {
+    return planned.flatMap(PlannedExercise::maximum).map(m -> m.used().kilograms()).orElse(0.0);
   }
 
   AthleteView athlete() {
@@ -111,17 +285,55 @@ public final class ExerciseView implements Named, Subject {
   }
 
   double endReserve() {
-    return planned.endReserve().map(PlannedExercise.EndReserve::mean).orElse(Double.NaN);
+    return planned
+        .flatMap(PlannedExercise::endReserve)
+        .map(PlannedExercise.EndReserve::mean)
+        .orElse(Double.NaN);
+  }
+
+  /** Tells whether a hold is written to failure, or fails by the estimate. */
+  boolean toFailure() {
+    return planned.filter(p -> isWrittenToFailure(p) || isFailing(p)).isPresent();
+  }
+
+  private static boolean isWrittenToFailure(PlannedExercise planned) {
+    return planned.scheme().written().stream()
+        .map(Scheme.Hold::level)
+        .anyMatch(
+            level ->
+                (level instanceof Level.Effort effort && effort.outOfTen() >= MOST_EFFORT)
+                    || (level instanceof Level.Reserve reserve && reserve.time().isZero()));
+  }
+
+  private boolean isFailing(PlannedExercise planned) {
+    double left = endReserve();
+    double share = planned.maximum().map(m -> totalLoad / m.mean().kilograms()).orElse(Double.NaN);
+    return left <= share; // never where one of the two is not known
   }
 
   private static double longestHold(PlannedExercise planned) {
     double longest = Double.NaN;
+    HoldChain held = new HoldChain();
     for (PlannedExercise.LoadedStep step : planned.steps()) {
+      held.add(step);
       if (step.isHold()) {
-        longest = Double.isNaN(longest) ? step.seconds() : Math.max(longest, step.seconds());
+        longest = Double.isNaN(longest) ? held.seconds() : Math.max(longest, held.seconds());
       }
     }
     return longest;
+  }
+
+  /** Goes on with what a hand held before; what it holds without a rest is one hold. */
+  void follow(HoldChain held) {
+    planned.ifPresent(
+        exercise ->
+            exercise
+                .steps()
+                .forEach(
+                    step -> {
+                      held.add(step);
+                      longestHold = Math.max(longestHold, held.seconds());
+                    }));
   }
 
   @Override

@@ -5,15 +5,22 @@ import gripwright.expression.Evaluation;
 import gripwright.expression.Scope;
 import gripwright.expression.Subjects;
 import gripwright.finding.ModelPath;
+import gripwright.grip.Grip;
+import gripwright.grip.GripStructure;
+import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
+import gripwright.protocol.Hardness;
 import gripwright.quantity.Load;
+import gripwright.quantity.Unit;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.Schedule;
+import gripwright.strength.KnownLight;
+import gripwright.strength.StrengthTest;
 import gripwright.tissue.FingerLedger;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -25,7 +32,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.NavigableSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,15 +44,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PlanView implements Subject {
 
-  /** What a pair of sessions counts as among the values that are kept. */
-  private static final long VALUES_OF_A_PAIR = 4;
+  /** How long what was logged before the plan is spoken of; the library's own choice. */
+  private static final int LOG_MATTERS_MONTHS = 6;
 
   public final Schedule schedule;
   final LogTimeline timeline;
   public final ModelPath path;
   final FingerHistory history;
 
-  /** Work by finger, reckoned only where a rule asks. */
+  /** Work by finger, computed only if a rule reads it. */
   final FingerLedger ledger = new FingerLedger();
 
   /** What checking this plan took. */
@@ -51,6 +61,9 @@ public final class PlanView implements Subject {
   /** Counts the places where rules are broken. */
   public final Meter meter;
 
+  /** Plans of the athlete that began before this one. */
+  final List<PlanView> before;
+
   final List<BlockView> blocks;
   final List<WeekView> weeks;
   final List<SessionView> sessions;
@@ -58,52 +71,89 @@ public final class PlanView implements Subject {
   /** Sessions, retests and days of hard climbing by date. */
   final List<SessionView> events;
 
+  /** The athlete's days that only the log knows. */
+  final LoggedDays logged;
+
   final List<DayView> days;
   final List<ExerciseView> exercises;
+
+  /** Exercises, and what is tested, by date. */
+  private final List<ExerciseView> exercisesAndTests;
+
   final AthleteView athlete;
   final double load;
   final double timeUnderLoad;
   private final NavigableMap<LocalDate, Load> bodyMasses = new TreeMap<>();
   private final Map<LocalDate, AthleteView> athletes = new HashMap<>();
+  private final Map<Integer, WeekView> weeksByNumber = new HashMap<>();
   private final Map<Scope, Subjects> subjects = new EnumMap<>(Scope.class);
   private final Map<Double, Subjects> pairs = new HashMap<>();
+  private @Nullable Subjects withTests;
+  private @Nullable NavigableSet<Long> testWeeks;
+  private @Nullable AthleteDays athleteDays;
+  private @Nullable LoadRise loadRise;
+  private @Nullable Efforts efforts;
   private @Nullable List<FingerView> atWork;
 
   /** Returns what rules see, for a check without a bound. */
   public PlanView(Schedule schedule, LogTimeline timeline) {
-    this(schedule, timeline, Meter.unbounded());
+    this(schedule, timeline, List.of(), Meter.unbounded());
   }
 
   /**
    * Returns what rules see.
    *
+   * @param before other plans of the athlete that began before this one: an athlete is one body,
+   *     whatever number of plans there is. What they alone break is not looked for.
    * @param meter counts what is looked at
    */
-  public PlanView(Schedule schedule, LogTimeline timeline, Meter meter) {
+  public PlanView(Schedule schedule, LogTimeline timeline, List<Schedule> before, Meter meter) {
     this.meter = meter;
+    this.before =
+        before.stream()
+            .map(
+                earlier ->
+                    new PlanView(
+                        earlier,
+                        LogTimeline.of(earlier.plan(), earlier.athlete(), timeline.log()),
+                        List.of(),
+                        meter))
+            .toList();
     this.evaluation = new Evaluation(Readers.ALL, meter);
     this.schedule = schedule;
     this.timeline = timeline;
     path = schedule.plan().path().then("for", schedule.athlete().name());
-    history = new FingerHistory(schedule.athlete(), timeline.log());
+    history = new FingerHistory(timeline);
     timeline.log().of(LogEntry.BodyMass.class).forEach(e -> bodyMasses.put(e.date(), e.mass()));
     athlete = athleteOn(schedule.plan().from());
     blocks = blocks();
     weeks = weeks();
-    Map<Integer, WeekView> byNumber = new HashMap<>();
-    weeks.forEach(w -> byNumber.put(w.number(), w));
+    weeks.forEach(w -> weeksByNumber.put(w.number(), w));
     sessions = new ArrayList<>();
     exercises = new ArrayList<>();
     schedule.sessions().stream()
         .sorted(Comparator.comparing(DatedSession::date))
-        .forEach(s -> add(s, byNumber.get(s.week())));
-    events = events(byNumber);
+        .forEach(s -> add(s, weeksByNumber.get(s.week())));
+    events = events();
+    logged = new LoggedDays(this);
+    exercisesAndTests =
+        events.stream()
+            .flatMap(e -> Stream.concat(e.exercises.stream(), e.tests.stream()))
+            .toList();
     days = days();
     weeks.forEach(WeekView::settle);
     blocks.forEach(BlockView::settle);
     load = sessions.stream().mapToDouble(s -> s.load).sum();
     timeUnderLoad = sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
+    this.before.forEach(other -> other.exercises.forEach(history::record));
     exercises.forEach(history::record);
+    List<Setup> setups = new ArrayList<>();
+    for (ExerciseView exercise : exercises) {
+      if (!setups.contains(exercise.setup)) {
+        setups.add(exercise.setup);
+        history.recordLogged(exercise);
+      }
+    }
   }
 
   private void add(DatedSession dated, @Nullable WeekView week) {
@@ -141,26 +191,36 @@ public final class PlanView implements Subject {
     return all;
   }
 
-  private List<SessionView> events(Map<Integer, WeekView> byNumber) {
+  private List<SessionView> events() {
     List<SessionView> all = new ArrayList<>(sessions);
     for (DatedRetest retest : schedule.retests()) {
-      all.add(SessionView.of(retest, this, byNumber.get(retest.week())));
+      all.add(SessionView.of(retest, this, weeksByNumber.get(retest.week())));
     }
     for (LocalDate day : schedule.climbing()) {
-      all.add(SessionView.climbing(day, this, weekOf(day, byNumber)));
+      all.add(SessionView.climbing(day, this, weekOf(day)));
     }
     all.sort(Comparator.comparing(s -> s.date));
     return all;
   }
 
-  private @Nullable WeekView weekOf(LocalDate day, Map<Integer, WeekView> byNumber) {
+  /** Returns the week of this plan that a day lies in; null if there is none. */
+  @Nullable WeekView weekOf(LocalDate day) {
     long days = ChronoUnit.DAYS.between(schedule.plan().from(), day);
-    return days < 0 ? null : byNumber.get((int) (days / 7) + 1);
+    return days < 0 ? null : weeksByNumber.get((int) (days / 7) + 1);
+  }
+
+  /** Returns the events, and those of the plan's days that only the log knows, by date. */
+  List<SessionView> happenings() {
+    return logged.within.isEmpty()
+        ? events
+        : Stream.concat(events.stream(), logged.within.stream())
+            .sorted(Comparator.comparing(each -> each.date))
+            .toList();
   }
 
   private List<DayView> days() {
     Map<LocalDate, List<SessionView>> byDate = new TreeMap<>();
-    for (SessionView event : events) {
+    for (SessionView event : happenings()) {
       byDate.computeIfAbsent(event.date, d -> new ArrayList<>()).add(event);
     }
     List<DayView> all = new ArrayList<>();
@@ -202,32 +262,149 @@ public final class PlanView implements Subject {
   }
 
   /**
+   * Returns the exercises, and what is tested, by date: planned tests are held to the built-in
+   * rules as exercises are.
+   */
+  public Subjects exercisesAndTests() {
+    Subjects all = withTests;
+    if (all == null) {
+      all = new Subjects(exercisesAndTests, evaluation);
+      withTests = all;
+    }
+    return all;
+  }
+
+  /**
    * Returns the pairs of sessions within reach: each with those that follow, by date, as long as
    * they are near. Two days of climbing are no pair, since neither is planned.
    *
    * @param reach greatest gap, in seconds
    */
   public Subjects pairs(double reach) {
-    return pairs.computeIfAbsent(reach, r -> new Subjects(pairsWithin(r), evaluation));
+    return pairs.computeIfAbsent(
+        reach, r -> new Subjects(new SessionPairs(this).within(r), evaluation));
   }
 
-  private List<PairView> pairsWithin(double reach) {
-    List<PairView> all = new ArrayList<>();
-    for (int i = 0; i < events.size(); i++) {
-      for (int j = i + 1; j < events.size(); j++) {
-        evaluation.take(1);
-        PairView pair = new PairView(events.get(i), events.get(j));
-        if (pair.gap() > reach) {
-          break;
-        }
-        if (pair.earlier().what != SessionView.What.CLIMBING
-            || pair.later().what != SessionView.What.CLIMBING) {
-          evaluation.keep(VALUES_OF_A_PAIR);
-          all.add(pair);
-        }
-      }
+  /** Returns the weeks of this plan in which the athlete is tested, counted from 0; any before. */
+  private NavigableSet<Long> testWeeks() {
+    NavigableSet<Long> known = testWeeks;
+    if (known == null) {
+      NavigableSet<Long> all = new TreeSet<>();
+      timeline.log().tests().forEach(test -> all.add(weekIndex(test.date())));
+      Stream.concat(Stream.of(schedule), before.stream().map(plan -> plan.schedule))
+          .flatMap(each -> each.retests().stream())
+          .forEach(retest -> all.add(weekIndex(retest.date())));
+      evaluation.take(all.size());
+      known = all;
+      testWeeks = known;
     }
-    return all;
+    return known;
+  }
+
+  private long weekIndex(LocalDate day) {
+    return Math.floorDiv(ChronoUnit.DAYS.between(schedule.plan().from(), day), 7L);
+  }
+
+  /**
+   * Returns the time from the last earlier week with a test to that of a day, in seconds; NaN if
+   * there is none.
+   */
+  double sinceTest(LocalDate day) {
+    long week = weekIndex(day);
+    Long last = testWeeks().lower(week);
+    return last == null ? Double.NaN : Unit.WEEK.toBase((double) (week - last));
+  }
+
+  /** Tells whether a setup that is to be tested on a day was tested in that week of the plan. */
+  boolean isTested(Setup setup, LocalDate day) {
+    evaluation.take(timeline.log().tests().size());
+    return timeline.log().tests().stream()
+        .anyMatch(
+            test ->
+                weekIndex(test.date()) == weekIndex(day)
+                    && test.setup().toString().equals(setup.toString()));
+  }
+
+  /**
+   * Returns how many sessions of the athlete's earlier plans lie between two days, both included.
+   */
+  double sessionsOfOtherPlans(LocalDate first, LocalDate last) {
+    long count = 0;
+    for (PlanView other : before) {
+      evaluation.take(other.sessions.size());
+      count +=
+          other.sessions.stream()
+              .filter(s -> !s.date.isBefore(first) && !s.date.isAfter(last))
+              .count();
+    }
+    return count;
+  }
+
+  /**
+   * Returns how often the athlete was tested under 16 within half a year before the plan, or in it.
+   */
+  double testsUnder16() {
+    return timeline.log().tests().stream()
+        .map(StrengthTest::date)
+        .filter(this::isRecentAndUnder16)
+        .count();
+  }
+
+  private boolean isRecentAndUnder16(LocalDate day) {
+    return !day.isBefore(schedule.plan().from().minusMonths(LOG_MATTERS_MONTHS))
+        && !day.isAfter(schedule.plan().to())
+        && schedule.athlete().ageInMonths(day) < KnownLight.YOUNG_MONTHS;
+  }
+
+  /**
+   * Returns how many sessions with hard work, or on a grip that is none for this age, were logged
+   * under 16 within half a year before the plan, or in it.
+   */
+  double hardWorkUnder16() {
+    List<LogEntry.Trained> trained = timeline.log().of(LogEntry.Trained.class);
+    evaluation.take(trained.size());
+    return trained.stream()
+        .filter(session -> isRecentAndUnder16(session.date()))
+        .filter(session -> session.done().stream().anyMatch(PlanView::isHardForYouth))
+        .count();
+  }
+
+  private static boolean isHardForYouth(LogEntry.Done done) {
+    Grip grip = done.setup().grip();
+    return done.effort().orElse(0) >= Hardness.EFFORT
+        || grip.fullCrimp()
+        || grip.structure() == GripStructure.SINGLE
+        || grip.structure() == GripStructure.SPLIT;
+  }
+
+  /** Returns the athlete's days over all plans, gathered when they are first asked for. */
+  AthleteDays athleteDays() {
+    AthleteDays known = athleteDays;
+    if (known == null) {
+      known = new AthleteDays(this);
+      athleteDays = known;
+    }
+    return known;
+  }
+
+  /** Returns how the load of weeks rises, worked out when it is first asked for. */
+  LoadRise loadRise() {
+    LoadRise known = loadRise;
+    if (known == null) {
+      known = new LoadRise(this);
+      loadRise = known;
+    }
+    return known;
+  }
+
+  /** Returns the efforts that were logged, read when they are first asked for. */
+  Efforts efforts() {
+    Efforts known = efforts;
+    if (known == null) {
+      known = new Efforts(this);
+      efforts = known;
+    }
+    return known;
   }
 
   /** Returns how much more a week's load may be than before; 0.1 where the plan does not say. */
@@ -240,7 +417,7 @@ public final class PlanView implements Subject {
     return timeline.isPast(place, schedule.weeks());
   }
 
-  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  /** Returns the fingers at work; computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

@@ -24,7 +24,16 @@ final class SpanReaders {
         .number("time-under-load", w -> w.timeUnderLoad)
         .number("minutes", w -> Unit.MINUTE.toBase(w.minutes))
         .object("previous", w -> w.previous)
-        .number("recent-load", w -> w.recentLoad)
+        .number("recent-load", w -> w.plan.loadRise().recentLoad(w))
+        .truth("one-step", w -> w.plan.loadRise().isOneStep(w))
+        .number("load-before", w -> w.plan.loadRise().loadBefore(w))
+        .number(
+            "starting-load",
+            w -> w.plan.loadRise().loadBefore(w) * (1 + w.plan.loadRise().joinRise(w)))
+        .number("more-sessions", w -> w.plan.loadRise().moreSessions(w))
+        .number(
+            "other-sessions",
+            w -> w.plan.sessionsOfOtherPlans(w.week.from(), w.week.from().plusDays(6)))
         .object("sessions", w -> w.sessions)
         .object("exercises", w -> w.exercises)
         .object("fingers", WeekView::fingers)
@@ -61,6 +70,12 @@ final class SpanReaders {
                     .orElse(Double.NaN))
         .number("length", p -> Unit.WEEK.toBase(p.schedule.plan().weeks()))
         .number("weekly-rise", PlanView::weeklyRise)
+        .number("tests-under-16", PlanView::testsUnder16)
+        .number("hard-work-under-16", PlanView::hardWorkUnder16)
+        .number("weeks-without-ease", p -> Unit.WEEK.toBase(p.loadRise().longestRow()))
+        .number("longest-climbing", p -> p.athleteDays().longestClimbing())
+        .number("hard-climbing-days", p -> p.athleteDays().loggedHardDays())
+        .number("hard-on-injury", p -> p.history.loggedOnInjury())
         .number("load", p -> p.load)
         .number("time-under-load", p -> p.timeUnderLoad)
         .object("blocks", p -> p.blocks)

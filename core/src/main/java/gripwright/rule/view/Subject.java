@@ -10,6 +10,14 @@ public sealed interface Subject
   /** Returns where it stands. */
   ModelPath path();
 
+  /**
+   * Returns the place that a waiver covers: block, week, session and exercise, as far as it has
+   * them.
+   */
+  default ModelPath waived() {
+    return path();
+  }
+
   /** Returns when it is; of more than a day the first, of two sessions the later. */
   LocalDate date();
 }

@@ -27,7 +27,6 @@ public final class WeekView implements Named, Subject {
   double timeUnderLoad;
   double minutes;
   @Nullable WeekView previous;
-  double recentLoad = Double.NaN;
   private final @Nullable WeekView before;
 
   /** The last uneased weeks of the block that have a session, the latest first. */
@@ -50,6 +49,11 @@ public final class WeekView implements Named, Subject {
   @Override
   public ModelPath path() {
     return week.path();
+  }
+
+  /** Tells whether any session of it was planned and then trained, in whatever way. */
+  boolean wasPlanned() {
+    return sessions.stream().anyMatch(session -> !session.planned.isEmpty());
   }
 
   void add(SessionView session) {
@@ -76,14 +80,18 @@ public final class WeekView implements Named, Subject {
     if (recent.size() > RECENT) {
       recent.remove(RECENT);
     }
-    recentLoad = recent.stream().mapToDouble(w -> w.load).max().orElse(Double.NaN);
+  }
+
+  /** Returns how many sessions the block asks for in a week. */
+  int plannedSessions() {
+    return block == null ? 0 : block.sessionsAWeek();
   }
 
   AthleteView athlete() {
     return plan.athleteOn(week.from());
   }
 
-  /** Returns the fingers that hold, reckoned when they are first asked for. */
+  /** Returns the fingers at work; computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

@@ -49,13 +49,56 @@ class IrcraTableTest {
   @CsvSource({
     "UIAA, 8+, 18",
     "UIAA, 11, 29",
+    "V, 0, 14",
+    "V, 3, 17",
+    "V, 4, 18",
     "V, 6, 20",
     "V, 16, 30",
+    "V, 17, 31",
+    "FONT, 4, 14",
+    "FONT, 4+, 14",
+    "FONT, 5, 15",
+    "FONT, 5+, 16",
+    "FONT, 6a, 17",
+    "FONT, 6a+, 17",
+    "FONT, 6b, 18",
     "FONT, 7a, 20",
-    "FONT, 8a, 25"
+    "FONT, 8a, 25",
+    "FONT, 8c+, 30",
+    "FONT, 9a, 31"
   })
   void unverifiedColumns(GradeScale scale, String grade, int ircra) {
     assertEquals(ircra, Ability.of(scale, grade).ircra());
+  }
+
+  /** A letter that is missing is the easiest; French letters below 6 are half grades. */
+  @ParameterizedTest
+  @CsvSource({
+    "FRENCH, 4a, 4",
+    "FRENCH, 4b, 4",
+    "FRENCH, 4c, 4+",
+    "FRENCH, 5a, 5",
+    "FRENCH, 5b, 5",
+    "FRENCH, 5c, 5+",
+    "YDS, 5.10, 5.10a",
+    "YDS, 5.11, 5.11a",
+    "YDS, 5.12, 5.12a",
+    "YDS, 5.13, 5.13a",
+    "YDS, 5.14, 5.14a",
+    "YDS, 5.15, 5.15a"
+  })
+  void otherWaysToWriteAGrade(GradeScale scale, String written, String grade) {
+    Ability ability = Ability.of(scale, written);
+    assertEquals(written, ability.grade());
+    assertEquals(Ability.of(scale, grade).ircra(), ability.ircra());
+    assertEquals(Optional.of(grade), ability.on(scale));
+    assertEquals(false, Ability.grades(scale).contains(written));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"V, 18", "FONT, 3", "FONT, 9a+", "FRENCH, 6", "FRENCH, 5d", "YDS, 5.16", "YDS, 5.0"})
+  void whatIsNoGrade(GradeScale scale, String written) {
+    assertEquals(Optional.empty(), Ability.find(scale, written));
   }
 
   @ParameterizedTest

@@ -37,7 +37,7 @@ class EnduranceTest {
     assertEquals(seconds, Endurance.freyLaw(ofMvc), 0.1);
   }
 
-  /** In the range the set serves for, it stays near the curve that it was fitted to. */
+  /** In its valid range, the set stays near the curve that it was fitted to. */
   @ParameterizedTest
   @ValueSource(doubles = {0.2, 0.3, 0.4, 0.5, 0.6})
   void theSetOf2012FollowsThePowerLawUpToSixtyPercent(double ofMvc) {
@@ -86,7 +86,10 @@ class EnduranceTest {
     assertTrue(Double.isFinite(HAND.enduranceSeconds(1.01 * floor)));
   }
 
-  /** The maximal effort falls to the same floor, less what the drive can't call in time. */
+  /**
+   * A maximal effort falls to the same floor, less the fibres that the drive can't activate in
+   * time.
+   */
   @Test
   void maximalEffortFallsToTheFloor() {
     Muscle muscle = new Muscle(HAND);
@@ -167,7 +170,7 @@ class EnduranceTest {
     StringBuilder table =
         new StringBuilder(
             """
-            | load | Frey Law 2010 | Rohmert 1960 | `HAND_2012` | with drive | `GRIP_2021` | `HAND_2021` | `FINGERS_INTENSE` |
+            | load | Frey Law 2010\u2020 | Rohmert 1960\u2020 | `HAND_2012` | with drive | `GRIP_2021` | `HAND_2021` | `FINGERS_INTENSE` |
             |---|---|---|---|---|---|---|---|
             """);
     for (int percent = 20; percent <= 90; percent += 10) {
@@ -186,7 +189,8 @@ class EnduranceTest {
               FatigueRates.FINGERS_INTENSE.enduranceSeconds(load)));
     }
     ModelPage.check("fatigue.md", "endurance", table.toString());
-    table = new StringBuilder("| set | F | R | r | serves | source |\n|---|---|---|---|---|---|\n");
+    table =
+        new StringBuilder("| set | F | R | r | valid for | source |\n|---|---|---|---|---|---|\n");
     for (FatigueRates rates : FatigueRates.all()) {
       table.append(
           String.format(
@@ -204,7 +208,7 @@ class EnduranceTest {
     table =
         new StringBuilder(
             "| held for | "
-                + "Rohmert 1960 | `HAND_2012` | `FINGERS_INTENSE` |\n|---|---|---|---|\n");
+                + "Rohmert 1960\u2020 | `HAND_2012` | `FINGERS_INTENSE` |\n|---|---|---|---|\n");
     for (int seconds : new int[] {5, 7, 10, 20, 30, 60, 120}) {
       table.append(
           String.format(

@@ -64,34 +64,57 @@ record Observed(
     return List.of(
         new Observed("repetitions 5:5 s at 80 %, elite climbers", QUAINE, true, 19.33, fives()),
         new Observed("repetitions 5:5 s at 80 %, others", QUAINE, true, 12.88, fives()),
-        new Observed("force it settles at, climbers", VIGOUROUX, true, 0.63, Observed::plateau),
-        new Observed("force it settles at, others", VIGOUROUX, true, 0.50, Observed::plateau),
+        new Observed(
+            "force at which it levels off, climbers", VIGOUROUX, true, 0.63, Observed::plateau),
+        new Observed(
+            "force at which it levels off, others", VIGOUROUX, true, 0.50, Observed::plateau),
         new Observed("repetitions 5:5 s at 80 %, climbers", VIGOUROUX, false, 18, fives()),
         new Observed("repetitions 5:5 s at 80 %, others", VIGOUROUX, false, 9, fives()),
         new Observed(
             "repetitions 7:3 s at 80 %, climbers",
-            "Giles 2019 (from memory)", false, 10.9, rates -> repetitions(rates, 0.8, 7, 3, 0.8)),
+            "Giles 2019\u2020", false, 10.9, rates -> repetitions(rates, 0.8, 7, 3, 0.8)),
         new Observed(
             "repetitions 7:3 s at 60 %, climbers",
-            "Giles 2019 (from memory)", false, 22.4, rates -> repetitions(rates, 0.6, 7, 3, 0.6)),
-        new Observed("s at 70 %", "Frey Law 2010", false, Endurance.freyLaw(0.7), sustained(0.7)),
-        new Observed("s at 80 %", "Frey Law 2010", false, Endurance.freyLaw(0.8), sustained(0.8)),
+            "Giles 2019\u2020", false, 22.4, rates -> repetitions(rates, 0.6, 7, 3, 0.6)),
         new Observed(
-            "s at 80 %",
-            "Rohmert 1960 (from memory)", false, EnduranceLaw.ROHMERT.seconds(0.8), sustained(0.8)),
-        new Observed("s at 75 %, women", "West 1995", false, 89.9, sustained(0.75)),
-        new Observed("s at 75 %, men", "West 1995", false, 66.4, sustained(0.75)),
+            "s held at 70 %", "Frey Law 2010\u2020", false, Endurance.freyLaw(0.7), sustained(0.7)),
         new Observed(
-            "maximal grips 3:5 s, last three by first three",
+            "s held at 80 %", "Frey Law 2010\u2020", false, Endurance.freyLaw(0.8), sustained(0.8)),
+        new Observed(
+            "s held at 80 %",
+            "Rohmert 1960\u2020", false, EnduranceLaw.ROHMERT.seconds(0.8), sustained(0.8)),
+        new Observed("s held at 75 %, women", "West 1995", false, 89.9, sustained(0.75)),
+        new Observed("s held at 75 %, men", "West 1995", false, 66.4, sustained(0.75)),
+        new Observed(
+            "maximal grips 3:5 s, ratio of the last three to the first three",
             "SpringerPlus 2013",
             false,
             25.2 / 33.6,
             Observed::twelveMaximalGrips),
-        new Observed("s of maximal grip to half, climbers", "Nolan 2020", false, 54, toHalf()),
-        new Observed("s of maximal grip to half, power lifters", "Nolan 2020", false, 46, toHalf()),
-        new Observed("s of maximal grip to half, aerobic", "Nolan 2020", false, 35, toHalf()),
         new Observed(
-            "maximal grip after 5 s", "Kamimura 2001", false, 0.845, Observed::afterFiveSeconds));
+            "s of a maximal grip until half the force is left, climbers",
+            "Nolan 2020",
+            false,
+            54,
+            toHalf()),
+        new Observed(
+            "s of a maximal grip until half the force is left, power lifters",
+            "Nolan 2020",
+            false,
+            46,
+            toHalf()),
+        new Observed(
+            "s of a maximal grip until half the force is left, aerobic",
+            "Nolan 2020",
+            false,
+            35,
+            toHalf()),
+        new Observed(
+            "maximal grip, share of its peak after 5 s",
+            "Kamimura 2001",
+            false,
+            0.845,
+            Observed::afterFiveSeconds));
   }
 
   /** Returns whether force was as great as it could be, which is above the range of the set. */

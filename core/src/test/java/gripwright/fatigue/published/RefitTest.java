@@ -42,7 +42,7 @@ class RefitTest {
 
   /** Least squares of logarithms, rest multiplier as published; rounded. */
   @Test
-  void theFitGivesTheRatesAgain() {
+  void theFitReproducesTheRates() {
     double[] found =
         new SimplexOptimizer(new SimpleValueChecker(1e-12, 1e-14))
             .optimize(
@@ -58,7 +58,7 @@ class RefitTest {
   }
 
   @Test
-  void nearerThanThePublishedSetOnWhatWasHeldOutInItsRange() {
+  void theRefitIsCloserToHeldOutDataInItsRangeThanThePublishedSet() {
     List<Observed> inRange = heldOut(false);
     assertTrue(rms(observed(true), SET) < rms(observed(true), FatigueRates.HAND_2012));
     assertTrue(rms(inRange, SET) < rms(inRange, FatigueRates.HAND_2012));
@@ -70,7 +70,7 @@ class RefitTest {
 
   /** The disagreement is reported on the page and not hidden by the fit. */
   @Test
-  void maximalEffortsFallFasterThanBothSetsSay() {
+  void maximalEffortsFallFasterThanInBothSets() {
     List<Observed> maximal = heldOut(true);
     assertEquals(0.75, rms(maximal, SET), 0.02);
     assertEquals(0.42, rms(maximal, FatigueRates.HAND_2012), 0.02);

@@ -6,7 +6,7 @@ import gripwright.fatigue.FatigueRates;
 import java.util.List;
 
 /**
- * A published protocol as holds and rests. Abstracts leave much out; what is filled in is said.
+ * A published protocol as holds and rests. Abstracts leave much out; added values are marked.
  *
  * @param protocol load, work, rest and count
  * @param filledIn what the abstract doesn't say
@@ -44,12 +44,12 @@ record Trial(String protocol, String filledIn, String source, List<Bout> bouts) 
         new Trial(
             "4 x 10 s at the load for 13 s",
             "sets, 3 min between",
-            "Lopez-Rivera 2012",
+            "Lopez-Rivera 2012\u2020",
             Drills.repeated(4, 10, 180, thirteenSeconds)),
         new Trial(
             "4 x 5 x 10:5 s, 60 s between sets",
             "load 60 %, sets",
-            "Lopez-Rivera 2019",
+            "Lopez-Rivera 2019\u2020",
             Drills.sets(4, 60, 5, 10, 5, 0.6)),
         new Trial("100 %", "6 x 6 s, 3 min between", "Devise 2022", Drills.repeated(6, 6, 180, 1)),
         new Trial(

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every published protocol with enough in it to be simulated. */
+/** Every published protocol with enough detail for a simulation. */
 class TrialsTest {
 
   static List<Trial> trials() {
@@ -45,7 +45,7 @@ class TrialsTest {
     }
   }
 
-  /** What people were trained with must not be called impossible. */
+  /** Protocols that people trained with must not be reported as impossible. */
   @ParameterizedTest
   @MethodSource("trials")
   void noTrialIsCertainlyImpossible(Trial trial) {
@@ -60,7 +60,7 @@ class TrialsTest {
     StringBuilder table =
         new StringBuilder(
             """
-            | protocol | filled in by us | source | set | capacity at the end (interval) | mean fails in hold |
+            | protocol | assumed by us | source | set | capacity at the end (interval) | mean fails in hold |
             |---|---|---|---|---|---|
             """);
     for (Trial trial : trials()) {

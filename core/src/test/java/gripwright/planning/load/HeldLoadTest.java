@@ -40,8 +40,7 @@ class HeldLoadTest {
     Dose.Ceiling next = HELD.next(0.1, false, false);
     assertEquals(56.1, next.most().kilograms(), 1e-9);
     assertEquals(
-        "the load comes back by 10 % a week at most, from 50 kg on 2027-03-09",
-        Words.say(next.why()));
+        "the load returns by at most 10 % a week, from 50 kg on 2027-03-09", Words.say(next.why()));
   }
 
   @Test
@@ -52,7 +51,7 @@ class HeldLoadTest {
     Dose.Ceiling eased = HELD.next(0.1, false, true);
     assertEquals(51, eased.most().kilograms(), 1e-9);
     assertEquals(
-        "no more than 50 kg on 2027-03-09: it comes back after the eased week",
+        "no more than 50 kg on 2027-03-09: the load returns after the deload week",
         Words.say(eased.why()));
   }
 

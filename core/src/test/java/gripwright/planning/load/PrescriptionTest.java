@@ -5,6 +5,7 @@ import static gripwright.planning.Skarvdal.HALF_CRIMP;
 import static gripwright.planning.Skarvdal.HOLDS;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Athlete;
@@ -23,6 +24,7 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.quantity.Numbers;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
@@ -162,7 +164,7 @@ class PrescriptionTest {
     Derivation half = link(exercise(plan, 2), "introduce");
     assertEquals(65, half.value(), 1e-9);
     assertEquals("% max", half.unit());
-    assertEquals("from 50 % max towards the written level", Words.say(half));
+    assertEquals("from 50 % max towards the planned level", Words.say(half));
     assertEquals(
         0.65 * maximum(exercise(plan, 2)), kilograms(exercise(plan, 2), "load wanted"), 1e-9);
   }
@@ -291,7 +293,7 @@ class PrescriptionTest {
   @Test
   void aTestIsReportedWithItsLoadItsTimeAndItsWeight() {
     PlannedExercise exercise = first(line(new Level.OfMax(0.8)));
-    Derivation weight = link(exercise, "weight of test");
+    Derivation weight = link(exercise, "test's share");
     assertEquals("%", weight.unit());
     assertEquals("92.5 kg for 7 s, half-crimp edge 20 mm on 2027-02-22", Words.say(weight));
     assertEquals(
@@ -348,9 +350,10 @@ class PrescriptionTest {
     return exercise.why().stream()
         .filter(
             w ->
-                Words.step(w).startsWith("weight")
+                Words.step(w).equals("test's share")
                     || Words.step(w).equals("maximum, best estimate"))
-        .map(w -> Words.step(w).startsWith("weight") ? Math.round(w.value()) + " %" : Words.say(w))
+        .map(
+            w -> Words.step(w).equals("test's share") ? Math.round(w.value()) + " %" : Words.say(w))
         .toList();
   }
 
@@ -362,7 +365,7 @@ class PrescriptionTest {
     assertEquals("held for 7 s, from these tests", two.get(2));
     List<String> six = basis(6);
     assertEquals(5, six.size(), six.toString());
-    assertEquals("held for 7 s, from these tests and 2 of less weight", six.get(4));
+    assertEquals("held for 7 s, from these tests and 2 with smaller shares", six.get(4));
   }
 
   @Test
@@ -393,5 +396,39 @@ class PrescriptionTest {
           exercise(compile(Skarvdal.ylva().build(), log, 1, b -> b, reserve), 1);
       assertTrue(exercise.why().stream().noneMatch(w -> Words.step(w).equals("failed before")));
     }
+  }
+
+  private static CompiledPlan adding(double step, double limit, Level level) {
+    Athlete athlete =
+        Skarvdal.ylva().added(Load.ofKilograms(step), Load.ofKilograms(limit)).build();
+    return compile(athlete, Skarvdal.tested(), 1, b -> b, line(level));
+  }
+
+  private static List<Finding> outOfReach(CompiledPlan plan) {
+    return plan.findings().stream().filter(f -> f.code().equals("plan.load-out-of-reach")).toList();
+  }
+
+  @Test
+  void aLoadWellBeyondTheEquipmentIsReportedWithTheShareThatIsBuilt() {
+    double maximum = maximum(first(line(new Level.OfMax(0.84))));
+    double reached = 70 / maximum;
+    CompiledPlan far = adding(1, 10, new Level.OfMax(reached + 0.0501));
+    PlannedExercise built = exercise(far, 1);
+    assertEquals(reached * 100, built.builtPercentOfMax().orElseThrow(), 1e-9);
+    assertEquals(reached * 100 + 5.01, built.percentOfMax().orElseThrow(), 1e-9, "as planned");
+    assertTrue(built.builtWellBelowLevel());
+    Finding finding = outOfReach(far).get(0);
+    assertEquals(Numbers.plain(reached * 100, 1) + " %", finding.arguments().get("built-percent"));
+    assertEquals(Load.ofKilograms(70), finding.arguments().get("built"));
+    CompiledPlan near = adding(1, 10, new Level.OfMax(reached + 0.0499));
+    assertEquals(List.of(), outOfReach(near));
+    assertFalse(exercise(near, 1).builtWellBelowLevel());
+  }
+
+  @Test
+  void ofLargeStepsLessThanOneIsOrdinary() {
+    assertEquals(List.of(), outOfReach(adding(12, 12, new Level.Total(Load.ofKilograms(83.9)))));
+    assertEquals(1, outOfReach(adding(12, 12, new Level.Total(Load.ofKilograms(84)))).size());
+    assertEquals(List.of(), outOfReach(adding(12, 24, new Level.Total(Load.ofKilograms(84)))));
   }
 }

@@ -42,7 +42,7 @@ class UnplannedWorkTest {
             OptionalDouble.empty());
     return new UnplannedWork(
             Map.of(HOLDS.name(), HOLDS), new Prescription(ylva, log, MONDAY, hands), hands.fits())
-        .of(done, MONDAY, ModelPath.of("plan", "spring"));
+        .of(done, Map.of(), MONDAY, ModelPath.of("plan", "spring"));
   }
 
   private static final Optional<Load> UNWRITTEN = Optional.empty();

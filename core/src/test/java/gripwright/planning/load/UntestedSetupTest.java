@@ -5,17 +5,20 @@ import static gripwright.planning.Skarvdal.EDGE;
 import static gripwright.planning.Skarvdal.HALF_CRIMP;
 import static gripwright.planning.Skarvdal.MONDAY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
-import gripwright.planning.Skarvdal;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
+import gripwright.strength.UsableTests;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -39,8 +42,7 @@ class UntestedSetupTest {
     for (int i = 0; i < tested.length; i++) {
       tests[i] = test(tested[i]);
     }
-    Finding finding =
-        UntestedSetup.of(setup, Skarvdal.log(tests), MONDAY, ModelPath.of("plan", "base"));
+    Finding finding = finding(setup, tests);
     assertEquals("plan.no-test", finding.code());
     Set<String> names = new TreeSet<>(finding.arguments().keySet());
     names.remove("setup");
@@ -59,7 +61,43 @@ class UntestedSetupTest {
   }
 
   private static Finding finding(Setup setup, StrengthTest... tests) {
-    return UntestedSetup.of(setup, Skarvdal.log(tests), MONDAY, ModelPath.of("plan", "base"));
+    UsableTests usable =
+        new UsableTests(
+            List.of(tests), s -> fail("" + s), day -> Load.ofKilograms(60), day -> false);
+    return UntestedSetup.of(
+        setup,
+        usable.on(MONDAY),
+        UntestedSetup.firstAfter(MONDAY, setup, List.of(tests)),
+        Optional.empty(),
+        ModelPath.of("plan", "base"));
+  }
+
+  @Test
+  void theFirstLaterTestOfTheSameHandsIsNamed() {
+    Finding finding =
+        finding(
+            BOTH,
+            held(LIFT, MONDAY, 7),
+            held(BOTH.withHands(Hands.LEFT), MONDAY.plusDays(1), 7),
+            held(BOTH, MONDAY.plusDays(2), 1),
+            held(BOTH, MONDAY.plusDays(3), 7),
+            held(BOTH, MONDAY.plusDays(4), 7));
+    assertEquals(MONDAY.plusDays(3), finding.arguments().get("later"));
+    assertEquals(Set.of("setup", "later"), finding.arguments().keySet());
+  }
+
+  @Test
+  void aSmallShareIsNamedWhereNothingWasTested() {
+    UsableTests none =
+        new UsableTests(List.of(), s -> fail("" + s), day -> Load.ofKilograms(60), day -> false);
+    Finding finding =
+        UntestedSetup.of(
+            BOTH,
+            none.on(MONDAY),
+            Optional.empty(),
+            Optional.of(Load.ofKilograms(36)),
+            ModelPath.of("plan", "base"));
+    assertEquals(Load.ofKilograms(36), finding.arguments().get("small"));
   }
 
   private static StrengthTest held(Setup setup, LocalDate day, int seconds) {
@@ -68,9 +106,12 @@ class UntestedSetupTest {
   }
 
   @Test
-  void testsThatAreNotKnownYetOrTellNothingDoNotCount() {
-    Finding none = finding(BOTH, held(LIFT, MONDAY.plusDays(1), 7), held(LIFT, MONDAY, 1));
+  void testsThatAreTooOldOrTooShortOrOfALiftDoNotCount() {
+    StrengthTest old = held(LIFT, MONDAY.minusMonths(24).minusDays(1), 7);
+    Finding none = finding(BOTH, held(LIFT, MONDAY.plusDays(1), 7), held(LIFT, MONDAY, 1), old);
     assertEquals(Set.of("setup"), none.arguments().keySet());
+    StrengthTest notYetOld = held(LIFT, MONDAY.minusMonths(24), 7);
+    assertEquals(Hands.BOTH, finding(BOTH, notYetOld).arguments().get("hang"));
     assertEquals(Hands.BOTH, finding(BOTH, held(LIFT, MONDAY, 7)).arguments().get("hang"));
   }
 

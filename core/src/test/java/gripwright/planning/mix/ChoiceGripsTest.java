@@ -33,7 +33,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** Which grips take part in a choice, what those that don't cost, and how whole sets are split. */
+/**
+ * Which grips take part in a choice, the cost of excluding others, and how whole sets are split.
+ */
 class ChoiceGripsTest {
 
   private static Exercise best(Grip... grips) {
@@ -83,13 +85,13 @@ class ChoiceGripsTest {
   }
 
   @Test
-  void aGripThatTheHandDoesNotTakeIsOut() {
+  void aGripOutOfReachIsExcluded() {
     Choice.Exclusion out = out(PractisedGrips.STRAIGHT_FOUR, Map.of()).orElseThrow();
     assertEquals(new GripMix.OutOfReach(EDGE), out.reason());
   }
 
   @Test
-  void aGripWithoutALoadIsOutForWhatBlocksIt() {
+  void aGripWithoutALoadIsExcludedWithItsCause() {
     ModelPath place = ModelPath.of("plan", "spring");
     Choice.Exclusion out =
         Choice.Exclusion.withoutLoad(
@@ -114,7 +116,7 @@ class ChoiceGripsTest {
   }
 
   @Test
-  void whatIsOutIsReportedByWhatItCostsTheCostliestFirst() {
+  void exclusionsAreReportedByTheirCostTheCostliestFirst() {
     GripMix both = mix(List.of(gate(FRONT_THREE), gate(HALF_CRIMP)));
     GripMix withoutHalf = mix(List.of(gate(HALF_CRIMP)));
     GripMix withoutFront = mix(List.of(gate(FRONT_THREE)));
@@ -133,7 +135,7 @@ class ChoiceGripsTest {
   }
 
   @Test
-  void theLargestRemaindersGetWhatIsLeftOver() {
+  void theLargestRemaindersGetTheRemainingSets() {
     assertEquals(Map.of("a", 3, "b", 3, "c", 4), split(10, 0.33, 0.33, 0.34));
     assertEquals(Map.of("a", 0, "b", 2, "c", 3), split(5, 0.06, 0.45, 0.49));
     assertEquals(Map.of("a", 1, "b", 2, "c", 2), split(5, 0.1, 0.45, 0.45));

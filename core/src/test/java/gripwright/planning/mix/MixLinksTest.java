@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** How a mix of grips is told, link by link. */
+/** The explanation of a mix of grips, link by link. */
 class MixLinksTest {
 
   private static final GripMix MIX =
@@ -48,32 +48,33 @@ class MixLinksTest {
   }
 
   @Test
-  void theFirstGripTellsOfTheWholeMix() {
+  void theFirstGripExplainsTheWholeMix() {
     assertEquals(
         List.of(
-            "share of work 40%: 2 of 5 sets; match counts 50 %, margin 30 %, carry-over 20 %",
+            "share of work 40%: 2 of 5 sets; weights: match 50 %, margin 30 %, carry-over 20 %",
             "match 90%: of the demand is trained directly by drag 40 %, half-crimp 60 %",
-            "margin 1.25: capacity by load of the most loaded pulley in the worst slip: a rough"
-                + " estimate, to compare mixes by",
+            "margin 1.25: capacity divided by load of the most loaded pulley in the worst slip: a"
+                + " rough estimate, only for comparing mixes",
             "carry-over 80%: of the work counts for the demand; extrapolated from other joints",
             "score 0.75: match, margin and carry-over, weighted; at most 1",
             "next best score 0.6: with half-crimp 100 %",
-            "a limit costs 0.05: front-two: the rule split-grip-gate stands against it, or the"
-                + " score would be so much higher",
-            "a limit costs 0.05: back-two: no load can be given, plan.no-test, or the score would"
-                + " be so much higher",
-            "a limit costs 0.05: mono: no load can be given, or the score would be so much higher",
-            "a limit costs 0.05: full-crimp: no demand of the plan names it, or the score would be"
-                + " so much higher",
-            "a limit costs 0.05: pinch: the hand does not take it on 20 mm, or the score would be"
-                + " so much higher"),
+            "a limit costs 0.05: front-two: the rule split-grip-gate excludes it; without"
+                + " this limit the score would be higher by this",
+            "a limit costs 0.05: back-two: no load can be given, plan.no-test; without this"
+                + " limit the score would be higher by this",
+            "a limit costs 0.05: mono: no load can be given; without this limit the score"
+                + " would be higher by this",
+            "a limit costs 0.05: full-crimp: no demand of the plan names it; without this limit"
+                + " the score would be higher by this",
+            "a limit costs 0.05: pinch: the hand can't take it on 20 mm; without this"
+                + " limit the score would be higher by this"),
         told("drag", 2, Optional.empty()));
   }
 
   @Test
   void theOthersPointToTheFirst() {
     assertEquals(
-        List.of("share of work 60%: 3 of 5 sets; why, see drag"),
+        List.of("share of work 60%: 3 of 5 sets; for the reasons see drag"),
         told("half-crimp", 3, Optional.of("drag")));
   }
 }

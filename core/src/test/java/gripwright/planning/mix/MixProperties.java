@@ -27,7 +27,7 @@ class MixProperties {
   private static final Exercise.Weights MATCH_ALONE = new Exercise.Weights(1, 0, 0);
   private static final int STEPS = 12;
 
-  /** A question in whole numbers, so that a failing one can be read. */
+  /** A problem in whole numbers, so that a failing one is readable. */
   record Question(
       List<Integer> demand,
       List<Integer> carryOver,
@@ -159,7 +159,7 @@ class MixProperties {
       @ForAll @IntRange(min = 1, max = 100) int more) {
     int grip = which % question.demand().size();
     List<MixSolver.Candidate> before = question.candidates();
-    // What one grip gains the climbing as a whole still adds to at most 100 %.
+    // With one grip's gain, the demand still adds up to at most 100 %.
     double rest = 1 + more / 100.0;
     List<MixSolver.Candidate> after = new ArrayList<>();
     for (int i = 0; i < before.size(); i++) {
@@ -183,7 +183,7 @@ class MixProperties {
   }
 
   @Property
-  void theOrderOfGripsChangesNothingThatMatters(
+  void theOrderOfGripsDoesNotChangeTheMix(
       @ForAll("questions") Question question, @ForAll long seed) {
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < question.demand().size(); i++) {
@@ -209,11 +209,11 @@ class MixProperties {
   }
 
   /**
-   * One grip carries over best, up to half of the work; the others are alike. Rounding in a load's
+   * One grip carries over best, up to half of the work; the others are equal. Rounding in a load's
    * last digits, as between kg and lb, must not choose among them.
    */
   @Property
-  void gripsAlikeInAllThatCountsAreTakenByName(
+  void equalGripsAreChosenByName(
       @ForAll @IntRange(min = 2, max = 5) int others, @ForAll Random random) {
     Blend exact = withOthersAlike(others, () -> 1);
     Blend noisy = withOthersAlike(others, () -> 1 + random.nextInt(-3, 4) * 1e-15);

@@ -30,7 +30,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** What the grips of a line are worth, against the tissue model asked by hand. */
+/** The values of a line's grips, compared with direct results of the tissue model. */
 class MixQuestionTest {
 
   private static final Exercise.Weights MATCH = new Exercise.Weights(1, 0, 0);
@@ -101,7 +101,7 @@ class MixQuestionTest {
   }
 
   @Test
-  void handsThatDifferAreBothLookedAt() {
+  void bothHandsCountIfTheyDiffer() {
     Athlete uneven =
         Skarvdal.ylva()
             .hand(Side.RIGHT, Hand.ofLength(Length.ofMillimetres(200)))
@@ -117,7 +117,7 @@ class MixQuestionTest {
   }
 
   @Test
-  void withoutADemandTheGripsOfTheLineAreInDemandAlike() {
+  void withoutADemandTheGripsOfTheLineHaveEqualDemand() {
     Athlete ylva = Skarvdal.ylva().build();
     List<Grip> two = List.of(HALF_CRIMP, DRAG);
     Map<Grip, Double> nothing = Collections.emptyMap();

@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** What keeps a session from a day, in the fewest words. */
+/** A smallest set of facts that prevents a session's day. */
 class ConflictTest {
 
   private static final LocalDate MONDAY = Skarvdal.MONDAY;
@@ -51,10 +51,10 @@ class ConflictTest {
       always.available(day, Duration.ofHours(2));
     }
     assertEquals(
-        "tue, thu and sat are the only days left in week 3 and the gap is 72 h",
+        "tue, thu and sat are the only days left in week 3 and at least 72 h are needed between them",
         reason(ylva(), session("s", 45, 72, true), 3, List.of(), Map.of()));
     assertEquals(
-        "week 3 has seven days and the gap is 72 h",
+        "week 3 has seven days and at least 72 h are needed between them",
         reason(always.build(), session("s", 45, 72, true), 4, List.of(), Map.of()));
     assertEquals(
         "tue, thu and sat are the only days left in week 3",
@@ -76,7 +76,7 @@ class ConflictTest {
                 new Athlete.Absence(MONDAY.plusDays(3), MONDAY.plusDays(9), Optional.of("a trip")))
             .build();
     assertEquals(
-        "tue is the only day left in week 3 and away on thu and sat",
+        "tue is the only day left in week 3 and the athlete is away on thu and sat",
         reason(away, session("s", 45, 48, false), 2, List.of(), Map.of()));
   }
 
@@ -85,11 +85,11 @@ class ConflictTest {
     Placement.HardDay wednesday =
         new Placement.HardDay(MONDAY.plusDays(2), FingerSet.FOUR, new HardThing.Climbing());
     assertEquals(
-        "tue, thu and sat are the only days left in week 3 and 48 h are kept from hard climbing on"
+        "tue, thu and sat are the only days left in week 3 and it must be 48 h from hard climbing on"
             + " wed",
         reason(ylva(), session("s", 45, 48, true), 2, List.of(wednesday), Map.of()));
     assertEquals(
-        "tue, thu and sat are the only days left in week 3, the gap is 72 h and the last one was on"
+        "tue, thu and sat are the only days left in week 3, at least 72 h are needed between them and the last one was on"
             + " sun 2027-02-28",
         reason(
             ylva(), session("s", 45, 72, false), 2, List.of(), Map.of("s", MONDAY.minusDays(1))));
@@ -99,10 +99,10 @@ class ConflictTest {
   void otherSessionsOnTheSameFingersOrInTheSameTime() {
     Placement.Request other = session("power", 45, 48, true);
     assertEquals(
-        "tue, thu and sat are the only days left in week 3 and 48 h are kept from session power",
+        "tue, thu and sat are the only days left in week 3 and it must be 48 h from session power",
         reason(ylva(), session("s", 45, 24, true), 2, List.of(), Map.of(), other, other));
     assertEquals(
-        "tue, thu and sat are the only days left in week 3 and session power takes time as well",
+        "tue, thu and sat are the only days left in week 3 and session power also takes time",
         reason(
             ylva(),
             session("s", 50, 24, false),
@@ -113,9 +113,9 @@ class ConflictTest {
   }
 
   @Test
-  void nothingWithinTheWeekMeansLaterWeeks() {
+  void noFactWithinTheWeekMeansLaterWeeks() {
     assertEquals(
-        "every way to place it would cost as many sessions in the weeks after",
+        "placing it would cost as many sessions in the following weeks",
         reason(ylva(), session("s", 45, 48, true), 2, List.of(), Map.of()));
   }
 }

@@ -69,14 +69,14 @@ class HardDaysTest {
     goal.ifPresent(day -> plan.towards(new Plan.Goal(day, Optional.empty())));
     Plan built = plan.build();
     Athlete ylva = athlete.build();
-    return new HardDays(built, ylva, LogTimeline.of(built, ylva, log));
+    return new HardDays(LogTimeline.of(built, ylva, log), List.of(), List.of());
   }
 
   private HardWork work() {
     return new HardWork(sessions, retests, withoutLogLimits);
   }
 
-  /** Writes what is hard near the third week: days from its Monday, what, and fingers. */
+  /** Writes the hard work near the third week: days from its Monday, kind, and fingers. */
   private List<String> near() {
     return near(days());
   }
@@ -130,7 +130,7 @@ class HardDaysTest {
   }
 
   @Test
-  void whatIsLoggedOfADayStandsForWhatIsUsual() {
+  void loggedClimbingReplacesRegularClimbing() {
     climbsOnSundays(true);
     log = log.with(climbed(-1, false, OptionalDouble.empty()));
     log = log.with(climbed(2, true, OptionalDouble.empty()));
@@ -147,13 +147,11 @@ class HardDaysTest {
   }
 
   @Test
-  void beforeThePlanWhatIsUsualCountsBesideWhatIsLogged() {
+  void beforeThePlanWhatIsLoggedStandsForWhatIsUsualToo() {
     climbsOnSundays(true);
     log = log.with(climbed(-15, false, OptionalDouble.empty()));
     log = log.with(climbed(-17, true, OptionalDouble.empty()));
-    assertEquals(
-        List.of(MONDAY.minusDays(3), MONDAY.minusDays(1)),
-        days().climbing(MONDAY.minusDays(6), MONDAY));
+    assertEquals(List.of(MONDAY.minusDays(3)), days().climbing(MONDAY.minusDays(6), MONDAY));
   }
 
   @Test
@@ -168,18 +166,28 @@ class HardDaysTest {
     assertEquals(List.of(), near());
   }
 
+  @Test
+  void regularClimbingIsLeftOutOnTheDayOfTheGoal() {
+    athlete =
+        athlete.climbing(
+            new Athlete.ClimbingDay(DayOfWeek.SUNDAY, true, "hard", Duration.ofHours(2)));
+    goal = Optional.of(WEEK.plusDays(6));
+    assertEquals(List.of(), days().climbing(WEEK, WEEK.plusDays(6)));
+    assertEquals(List.of(WEEK.plusDays(13)), days().climbing(WEEK.plusDays(7), WEEK.plusDays(13)));
+  }
+
   private LogEntry tested(LocalDate day, Grip grip) {
     return new LogEntry.Tested(Skarvdal.test(grip, day, 90), Optional.empty());
   }
 
   @Test
-  void testsLoggedInThePlanAreHardOnTheirFingers() {
+  void loggedTestsAreHardOnTheirFingers() {
     log = log.with(tested(WEEK.minusDays(8), DRAG)).with(tested(WEEK.minusDays(7), DRAG));
     log = log.with(tested(WEEK.plusDays(14), HALF_CRIMP)).with(tested(WEEK.plusDays(15), DRAG));
     assertEquals(List.of("-7 a logged test 3", "14 a logged test"), near());
     log = Log.empty("ylva").with(tested(MONDAY.minusDays(1), DRAG)).with(tested(MONDAY, DRAG));
     assertEquals(
-        List.of(MONDAY),
+        List.of(MONDAY.minusDays(1), MONDAY),
         days().near(MONDAY, work()).stream().map(Placement.HardDay::date).toList());
   }
 
@@ -199,7 +207,7 @@ class HardDaysTest {
   }
 
   @Test
-  void aSessionThatThePlanDoesNotHaveIsHardUnlessItsEffortWasLow() {
+  void anUnplannedSessionIsHardUnlessItsEffortWasLow() {
     log = log.with(extra(1, done(DRAG, OptionalDouble.empty())));
     log = log.with(extra(2, done(DRAG, OptionalDouble.of(8))));
     log = log.with(extra(3, done(DRAG, OptionalDouble.of(7.9))));
@@ -234,6 +242,38 @@ class HardDaysTest {
     withoutLogLimits.put(light.path(), DRAG.fingers());
     assertEquals(List.of("1 session strength 3"), near(days));
     assertEquals(List.of("1 session strength 3"), near(days.before(WEEK)), "and is remembered");
+  }
+
+  @Test
+  void aLoggedTestThatWasPlannedIsHardOnce() {
+    log = log.with(tested(WEEK.plusDays(3), DRAG)).with(tested(WEEK.plusDays(5), DRAG));
+    for (boolean done : new boolean[] {true, false}) {
+      retests.clear();
+      retests.add(
+          new DatedRetest(
+              WEEK.plusDays(3),
+              3,
+              "base",
+              List.of(Setup.of(DRAG, EDGE)),
+              Duration.ofSeconds(7),
+              "",
+              done ? new PlacementReason.TestedOnDay() : new PlacementReason.Unplaced(),
+              ModelPath.of("plan", "spring").then("retest", 1)));
+      assertEquals(
+          done
+              ? List.of("5 a logged test 3", "3 tests 3")
+              : List.of("3 a logged test 3", "5 a logged test 3", "3 tests 3"),
+          near());
+    }
+  }
+
+  @Test
+  void withoutTheLogOnlyRegularClimbingIsHard() {
+    climbsOnSundays(true);
+    log = log.with(climbed(2, true, OptionalDouble.empty())).with(tested(WEEK, DRAG));
+    assertEquals(
+        List.of("-1 hard climbing", "6 hard climbing", "13 hard climbing"),
+        near(days().withoutLog()).stream().filter(d -> !d.startsWith("-8")).toList());
   }
 
   @Test

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
-/** How many sessions must go without a day: 90 min on Tuesday and Saturday, 60 on Thursday. */
+/** The number of sessions that must lack a day: 90 min on Tuesday and Saturday, 60 on Thursday. */
 class PlacementBoundTest {
 
   private static List<Placement.Request> times(
@@ -92,7 +92,7 @@ class PlacementBoundTest {
   }
 
   @Test
-  void fromADayOnOnlyWhatIsLeftCounts() {
+  void fromADayOnOnlyTheRemainingSessionsCount() {
     PlacementBound bound = bound(times(3, "s", 30, 48, false), times(4, "s", 30, 48, false));
     // days since the last of the name, and how many are placed
     assertEquals(1, bound.missing(0, 0, new int[] {2, 0}, 1), "the second week alone");

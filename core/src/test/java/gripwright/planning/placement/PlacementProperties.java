@@ -58,21 +58,21 @@ public class PlacementProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aWeekIsPlacedAsWellAsCanBe(@ForAll("oneWeek") List<Placement.Asked> weeks) {
+  void theDaysOfAWeekAreOptimal(@ForAll("oneWeek") List<Placement.Asked> weeks) {
     assertBest(weeks);
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void twoWeeksArePlacedAsWellAsCanBe(@ForAll("twoWeeks") List<Placement.Asked> weeks) {
+  void theDaysOfTwoWeeksAreOptimal(@ForAll("twoWeeks") List<Placement.Asked> weeks) {
     assertBest(weeks);
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void threeWeeksArePlacedAsWellAsCanBe(@ForAll("threeWeeks") List<Placement.Asked> weeks) {
+  void theDaysOfThreeWeeksAreOptimal(@ForAll("threeWeeks") List<Placement.Asked> weeks) {
     assertBest(weeks);
   }
 
-  /** The first week of the best way for all of them, whether the others were looked at or not. */
+  /** The first week of the best solution for all weeks, whether the others were searched or not. */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void laterWeeksAreLeftOutOnlyWhereTheyChangeNothing(
       @ForAll("threeWeeks") List<Placement.Asked> weeks) {
@@ -128,7 +128,7 @@ public class PlacementProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void theSameQuestionGetsTheSameAnswer(@ForAll("fiveWeeks") List<Placement.Asked> weeks) {
+  void theSameInputGivesTheSameResult(@ForAll("fiveWeeks") List<Placement.Asked> weeks) {
     assertEquals(new PlacementSearch(weeks).search(), new PlacementSearch(weeks).search());
   }
 
@@ -161,16 +161,16 @@ public class PlacementProperties {
     assertTrue(Arrays.compare(before, 0, 2, after, 0, 2) <= 0);
   }
 
-  /** What the second search leaves out is never of use. */
+  /** States dropped by the second search never lead to a better solution. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aPoorFirstAnswerChangesNothing(@ForAll("fiveWeeks") List<Placement.Asked> weeks) {
+  void aPoorFirstSolutionChangesNothing(@ForAll("fiveWeeks") List<Placement.Asked> weeks) {
     Placement.Found found = new PlacementSearch(weeks, 2, PlacementSearch.WIDTH).search();
     assertTrue(found.proved());
     assertEquals(new PlacementSearch(weeks).search().weeks(), found.weeks());
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void anAnswerThatIsNotProvedSaysHowFarOffItMayBe(
+  void anUnprovedSolutionStatesItsLargestPossibleError(
       @ForAll("fiveWeeks") List<Placement.Asked> weeks) {
     Placement.Found poor = new PlacementSearch(weeks, 2, 3).search();
     long best = Calendars.cost(weeks, new PlacementSearch(weeks).search().weeks())[0];
@@ -180,9 +180,9 @@ public class PlacementProperties {
     Statistics.label("sessions off").collect(poor.proved() ? "proved" : "" + (missing - best));
   }
 
-  /** Nothing in a conflict can be spared, and nothing in it is needed twice. */
+  /** Every fact of a conflict is necessary. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void withoutAnyFactOfAConflictAllWouldFit(@ForAll("oneWeek") List<Placement.Asked> weeks) {
+  void withoutOneFactOfAConflictAllSessionsFit(@ForAll("oneWeek") List<Placement.Asked> weeks) {
     Placement.Asked asked = weeks.get(0);
     Placement.Days days = new PlacementSearch(weeks).search().first();
     for (int i = 0; i < asked.requests().size(); i++) {

@@ -47,7 +47,7 @@ class PlacementReasonsTest {
   private static final Optional<FingerSet> FOUR = Optional.of(FingerSet.FOUR);
 
   @Test
-  void aDayIsToldByItsTimeAndWhatCameBefore() {
+  void theReasonHasTheTimeOfTheDayAndTheLastSession() {
     assertEquals(
         "90 min free for 45 min",
         Words.say(words().because(request(45, Optional.empty()), TUESDAY)));
@@ -62,7 +62,7 @@ class PlacementReasonsTest {
   }
 
   @Test
-  void theLatestHardDayBeforeItOnTheSameFingersIsTold() {
+  void theReasonHasTheLastHardDayOnTheSameFingers() {
     Placement.HardDay[] days = {
       hard(-2, FingerSet.FOUR, new HardThing.Climbing()),
       hard(0, DRAG.fingers(), new HardThing.Session("power")),
@@ -89,33 +89,34 @@ class PlacementReasonsTest {
   @Test
   void aHardSessionAloneIsAReason() {
     assertEquals(
-        "tue and sat are the only days left in week 2 and it is hard, so 48 h are kept",
+        "tue and sat are the only days left in week 2 and it is hard, so it must be 48 h from other hard work",
         reason(words(), new Conflict.Hard(), new Conflict.TimeOn(THURSDAY.plusDays(1))));
   }
 
   @Test
-  void whatLiesOutsideTheWeekHasItsDate() {
+  void factsOutsideTheWeekHaveTheirDate() {
     assertEquals(
-        "week 2 has seven days and 48 h are kept from tests on sun 2027-02-28, hard climbing on mon"
+        "week 2 has seven days and it must be 48 h from tests on sun 2027-02-28, hard climbing on mon"
             + " and the goal on mon 2027-03-08",
         reason(
             words(),
+            new Conflict.Hard(),
             new Conflict.HardOn(hard(7, FingerSet.FOUR, new HardThing.Goal())),
             new Conflict.HardOn(hard(0, FingerSet.FOUR, new HardThing.Climbing())),
             new Conflict.HardOn(hard(-1, FingerSet.FOUR, new HardThing.Tests()))));
     assertEquals(
-        "week 2 has seven days and 48 h are kept from tests on sun",
+        "week 2 has seven days and it must be 48 h from tests on sun",
         reason(words(), new Conflict.HardOn(hard(6, FingerSet.FOUR, new HardThing.Tests()))));
   }
 
   @Test
-  void aWeekWithoutADayLeftSaysSo() {
+  void aWeekWithoutAFreeDayIsReported() {
     Athlete none =
         Skarvdal.ylva()
             .away(new Athlete.Absence(MONDAY, MONDAY.plusDays(6), Optional.empty()))
             .build();
     assertEquals(
-        "no day is left in week 2 and away on tue",
+        "no day is left in week 2 and the athlete is away on tue",
         reason(words(none, Map.of()), new Conflict.TimeOn(TUESDAY)));
   }
 

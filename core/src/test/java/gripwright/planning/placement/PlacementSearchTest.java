@@ -20,8 +20,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
- * Which days are best, by one wish after the other: Tuesday and Saturday have 90 min, Thursday has
- * 60.
+ * Which days are best, by one criterion after the other: Tuesday and Saturday have 90 min, Thursday
+ * has 60.
  */
 class PlacementSearchTest {
 
@@ -182,8 +182,8 @@ class PlacementSearchTest {
   }
 
   @Test
-  void noSessionIsGivenUpEarlierThanNeedBe() {
-    // Saturday and the Tuesday after it lie three days apart, so that one of them is given up.
+  void noSessionIsDroppedEarlierThanNecessary() {
+    // Saturday and the Tuesday after it lie three days apart, so that one of them is dropped.
     List<Placement.Request> one = List.of(request("s", 80, 96, EASY, DayOfWeek.SATURDAY));
     List<Placement.Request> two = List.of(times(2, request("s", 80, 96, EASY)));
     Placement.Found found =
@@ -193,7 +193,7 @@ class PlacementSearchTest {
   }
 
   @Test
-  void withTooFewSituationsKeptTheAnswerSaysSo() {
+  void withTooFewStatesTheSolutionIsNotProved() {
     List<Placement.Request> many = new ArrayList<>();
     for (String name : List.of("a", "b", "c", "d", "e")) {
       many.addAll(List.of(times(3, request(name, 20, 24, EASY))));

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** What stands against a day, and when later weeks are looked at. */
+/** What prevents a day, and when later weeks are searched. */
 class PlacementTest {
 
   private static final LocalDate TUESDAY = MONDAY.plusDays(1);
@@ -45,7 +45,7 @@ class PlacementTest {
   }
 
   @Test
-  void fortyEightHoursAreKeptFromWhatIsHardOnTheSameFingers() {
+  void fortyEightHoursAreKeptFromHardWorkOnTheSameFingers() {
     FingerSet little = new FingerSet(FingerSet.FOUR.bits() & ~DRAG.fingers().bits());
     for (int day : new int[] {0, 1, 2}) {
       assertEquals(
@@ -60,6 +60,15 @@ class PlacementTest {
         true,
         Placement.isOpen(
             week(climbing(1, FingerSet.FOUR)), request(45, 24, Optional.empty()), TUESDAY));
+  }
+
+  @Test
+  void theGoalDayIsClosedEvenForALightSession() {
+    Placement.Request light = request(45, 24, Optional.empty());
+    Placement.HardDay goal = new Placement.HardDay(TUESDAY, FingerSet.FOUR, new HardThing.Goal());
+    Placement.HardDay other = new Placement.HardDay(THURSDAY, FingerSet.FOUR, new HardThing.Goal());
+    assertEquals(false, Placement.isOpen(week(goal), light, TUESDAY));
+    assertEquals(true, Placement.isOpen(week(other), light, TUESDAY));
   }
 
   @Test
@@ -98,7 +107,7 @@ class PlacementTest {
 
   /** The session lies on Tuesday, the next day to train is the Tuesday after it. */
   @Test
-  void laterWeeksAreLookedAtOnlyWhereAGapReachesADayOfTraining() {
+  void laterWeeksAreSearchedOnlyIfAGapReachesATrainingDay() {
     assertEquals(false, looksAhead(Optional.empty(), 1));
     assertEquals(false, looksAhead(Optional.empty(), 7));
     assertEquals(true, looksAhead(Optional.empty(), 8));

@@ -101,13 +101,13 @@ class RetestDayTest {
   @Test
   void withoutARestedDayTheTestTakesThePlaceOfTheHardestSession() {
     assertEquals(
-        "TUESDAY: no rested day for 1 test, so in place of the hardest session 2027-03-02",
+        "TUESDAY: there is no rested day for 1 test, so it takes the place of the hardest session 2027-03-02",
         find(ONE, 60, week(0.84, 2), FULL));
     Plan.Retest two =
         new Plan.Retest(
             List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)), Duration.ofSeconds(7), 1);
     assertEquals(
-        "TUESDAY: no rested day for 2 tests, so in place of the hardest session 2027-03-02",
+        "TUESDAY: there is no rested day for 2 tests, so they take the place of the hardest session 2027-03-02",
         find(two, 60, week(0.84, 2), FULL));
   }
 
@@ -117,7 +117,7 @@ class RetestDayTest {
     DatedSession hard = week(0.84, 2).get(1);
     DatedSession harder = week(0.88, 2).get(1);
     assertEquals(
-        "SATURDAY: no rested day for 1 test, so in place of the hardest session 2027-03-06",
+        "SATURDAY: there is no rested day for 1 test, so it takes the place of the hardest session 2027-03-06",
         find(ONE, 60, List.of(easy, hard), FULL));
     RetestDay.Found found =
         new RetestDay(ONE, 60)
@@ -134,7 +134,7 @@ class RetestDayTest {
       hard(6, new HardThing.Goal())
     };
     assertEquals(
-        "TUESDAY: no rested day for 1 test, so in place of the hardest session 2027-03-02",
+        "TUESDAY: there is no rested day for 1 test, so it takes the place of the hardest session 2027-03-02",
         find(ONE, 60, week(0.84, 2), goal));
     assertEquals(
         "none", find(ONE, 60, List.of(week(0.84, 2).get(1)), goal), "Saturday is the day before");

@@ -17,16 +17,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** What it costs to settle weeks one by one with a look at the next few, and not all at once. */
+/** The cost of deciding weeks one by one with a look ahead instead of all at once. */
 class RollingTest {
 
   private static final int WEEKS = 16;
   private static final int SEASONS = 300;
 
   /**
-   * What became of many seasons: sessions and tests without a day, days that were not preferred.
+   * The results of many seasons: sessions and tests without a day, days that were not preferred.
    */
   private record Tally(long sessions, long tests, long preferences) {
     Tally plus(long[] cost, int weeks) {
@@ -93,7 +94,7 @@ class RollingTest {
             prefer));
   }
 
-  /** Settles week after week; counts how often the weeks after were asked for. */
+  /** Decides week after week; counts how often later weeks were needed. */
   static List<Placement.Days> rolling(List<Placement.Asked> weeks, int horizon, int[] count) {
     List<Placement.Days> settled = new ArrayList<>();
     List<Placement.HardDay> hard = new ArrayList<>();
@@ -155,6 +156,7 @@ class RollingTest {
   }
 
   /** The figures of {@code docs/decisions.md}: of 16,560 sessions, this many find no day. */
+  @Tag("full-build")
   @Test
   void eightWeeksAheadAreAsGoodAsAllAndOneIsNot() {
     Tally best = new Tally(0, 0, 0);
@@ -170,7 +172,7 @@ class RollingTest {
     assertEquals(new Tally(6921, 372, 2811), rolled(1));
   }
 
-  /** A year of week by week, in steps of the search and not in time. */
+  /** Plans a year week by week, measured in steps of the search, not in time. */
   @Test
   void aYearTakesLittleWork() {
     int all = 0;
@@ -187,9 +189,9 @@ class RollingTest {
     assertTrue(all < 50 * 100_000 && most < 1_000_000 && ahead < 50 * 20, seen);
   }
 
-  /** Two sessions a week on days of their own: the weeks after are never asked for. */
+  /** Two sessions a week on days of their own: later weeks are never needed. */
   @Test
-  void anObviousYearNeverLooksAhead() {
+  void anEasyYearNeverLooksAhead() {
     Placement.Request request =
         new Placement.Request(
             "a", 60, Duration.ofHours(48), Optional.of(FingerSet.FOUR), List.of());
@@ -216,10 +218,11 @@ class RollingTest {
   }
 
   /**
-   * However many sessions: the work has a bound, the days keep the rules, the doubt is reported.
+   * With any number of sessions, the work is bounded, the days keep the rules, and the uncertainty
+   * is reported.
    */
   @Test
-  void aCrowdedWeekIsGivenUpInTime() {
+  void theSearchOfACrowdedWeekIsBounded() {
     List<Placement.Request> requests = new ArrayList<>();
     for (int kind = 0; kind < 20; kind++) {
       requests.addAll(

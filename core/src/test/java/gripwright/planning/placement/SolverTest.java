@@ -24,7 +24,7 @@ class SolverTest {
 
   private static final int WEEKS = 4;
 
-  /** A yes or no: a session of a name, or tests, on a day. */
+  /** A binary variable: a session of a name, or tests, on a day. */
   private record Cell(
       Variable variable, int week, LocalDate day, String name, int gap, int hard, boolean tests) {}
 
@@ -129,7 +129,7 @@ class SolverTest {
     }
   }
 
-  /** One of a kind at most in so many days from the first on: stronger than pair by pair. */
+  /** At most one of a kind within this many days: a stronger constraint than by pairs. */
   private static void atMostOne(
       ExpressionsBasedModel model, List<Cell> cells, Cell first, int days, Predicate<Cell> ofKind) {
     Expression window = model.newExpression("window " + model.countExpressions()).upper(1);
@@ -141,7 +141,7 @@ class SolverTest {
     }
   }
 
-  /** Tests want a day without sessions, and nothing hard the days around. */
+  /** Tests need a day without sessions, and no hard work on the days around. */
   private static boolean disturbs(Cell tests, Cell other, long apart) {
     return tests.tests()
         && (apart == 0

@@ -37,7 +37,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
-/** What a log has earned of an exercise, and what in it stands against harder work. */
+/** The steps that a log has earned for an exercise, and what in it prevents harder work. */
 class ProgressionBlockersTest {
 
   private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
@@ -52,7 +52,7 @@ class ProgressionBlockersTest {
 
   private static final OptionalDouble UNWRITTEN = OptionalDouble.empty();
 
-  /** A line of a log, of five sets asked. */
+  /** A line of a log with five planned sets. */
   private static final class Line {
     private final int day;
     private String protocol = "single-holds";
@@ -162,7 +162,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void sessionsBeforeThePlanAndFromTheDayOnEarnNothing() {
+  void onlySessionsInThePlanAndBeforeTheDayEarnSteps() {
     assertEquals(0, earned(on(-1), on(1)));
     assertEquals(1, earned(on(0), on(27)));
     assertEquals(0, earned(on(1), on(28)));
@@ -175,14 +175,14 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void setsThatAreNotWrittenAreNotInFull() {
+  void unloggedSetsAreNotInFull() {
     assertEquals(0, earned(on(1), on(5).withoutSets()));
     Advance.WhenLogged anyhow = new Advance.WhenLogged(false, OptionalDouble.of(8), UNWRITTEN, 2);
     assertEquals(1, earned(anyhow, log(on(1), on(5).withoutSets())));
   }
 
   @Test
-  void effortMustBeWrittenAndNotAboveWhatIsAsked() {
+  void effortMustBeLoggedAndNotAboveTheLimit() {
     Advance.WhenLogged pace = new Advance.WhenLogged(true, OptionalDouble.of(8), UNWRITTEN, 2);
     assertEquals(1, earned(pace, log(on(1), on(5).effort(OptionalDouble.of(8)))));
     assertEquals(0, earned(pace, log(on(1), on(5).effort(OptionalDouble.of(8.5)))));
@@ -191,7 +191,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void painMustBeWrittenAndNotAboveWhatIsAsked() {
+  void painMustBeLoggedAndNotAboveTheLimit() {
     Advance.WhenLogged pace = new Advance.WhenLogged(true, UNWRITTEN, OptionalDouble.of(1), 2);
     assertEquals(1, earned(pace, log(on(1), on(5).pain(OptionalDouble.of(1)))));
     assertEquals(0, earned(pace, log(on(1), on(5).pain(OptionalDouble.of(1.5)))));
@@ -208,7 +208,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void painCostsTheRowAndTheNextSession() {
+  void painEndsTheRowAndTheNextSessionDoesNotCount() {
     Log row = log(on(1), on(8), on(12)).with(ache(3, 4));
     assertEquals(0, earned(TWICE_IN_FULL, row), "the first session after pain earns nothing");
     assertEquals(1, earned(TWICE_IN_FULL, log(on(1), on(8), on(12), on(15)).with(ache(3, 4))));
@@ -216,7 +216,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void aStepIsLostByPainOrTroubleInItsOwnWeek() {
+  void aStepIsLostAfterPainOrAProblemInItsOwnWeek() {
     assertEquals(0, earned(TWICE_IN_FULL, log(on(1), on(5)).with(ache(6, 4))));
     assertEquals(1, earned(TWICE_IN_FULL, log(on(1), on(5)).with(ache(7, 4))), "the week after");
     assertEquals(0, earned(on(1), on(3), on(5).sets(3)));
@@ -256,7 +256,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void effortUpToNineIsUsualUnlessTheLineOrItsLevelSaysOtherwise() {
+  void effortUpToNineIsAcceptedUnlessTheLineOrItsLevelHasALimit() {
     assertEquals(9, WEEKLY.mostEffort());
     assertEquals(8, mostEffort(LINE, OptionalDouble.of(8)));
     Exercise hard = LINE.with("level", new Argument.AtLevel(new Level.Effort(9.5)));
@@ -280,7 +280,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void anExerciseThatIsLeftOutPreventsIt() {
+  void aLeftOutExercisePreventsAStep() {
     assertEquals(
         List.of("left out on 2027-03-02", "left out on 2027-03-06"),
         reasons(log(on(1).protocol("repeaters"), on(5).protocol("repeaters"))).stream()
@@ -289,7 +289,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void aWeekOfWhichNothingIsLoggedPreventsIt() {
+  void aWeekWithoutLogEntriesPreventsAStep() {
     Log log = log(on(8));
     assertEquals(
         List.of("not trained from 2027-03-01 to 2027-03-07"),
@@ -309,7 +309,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void afterTroubleNoMoreIsLoadedThanLast() {
+  void afterAProblemTheLoadDoesNotExceedTheLastOne() {
     Log log = log(on(1).sets(3).load(60), on(5).sets(4).load(58));
     assertEquals(
         Optional.of("60 kg, no more than on 2027-03-02: 3 of 5 sets on 2027-03-02"),
@@ -343,7 +343,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void aLoadIsHeldDownWhereLessThanAskedWasLoadedWithTrouble() {
+  void aLoadIsLimitedIfLessThanPlannedWasUsedWithAProblem() {
     assertEquals(Optional.empty(), held(log(on(1).load(50), on(5).load(50)), 7), "by choice");
     assertEquals(50, held(log(on(1).load(50).sets(4)), 7).orElseThrow().load().kilograms(), 1e-9);
     assertEquals(
@@ -356,7 +356,7 @@ class ProgressionBlockersTest {
   }
 
   @Test
-  void aDayBeforeTheSessionKnowsNothingOfIt() {
+  void aSessionDoesNotAffectEarlierDays() {
     Log log = log(on(1).load(50).sets(4));
     assertEquals(Optional.empty(), held(log, 1));
     LocalDate tuesday = held(log, 2).orElseThrow().date();

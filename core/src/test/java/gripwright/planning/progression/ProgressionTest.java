@@ -21,6 +21,9 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.planning.load.Dose;
+import gripwright.planning.load.HandFindings;
+import gripwright.planning.load.Prescription;
+import gripwright.planning.load.Rise;
 import gripwright.protocol.Argument;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
@@ -38,8 +41,10 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a line of the plan has become in a week of its block, and how that is explained. */
+/** The dose of a line in a week of its block, and its explanation. */
 class ProgressionTest {
 
   /** Five holds of 10 s on 20 mm. */
@@ -51,7 +56,7 @@ class ProgressionTest {
   private double returning = 1;
   private Set<String> trained = Set.of("half-crimp", "three-finger-drag");
 
-  /** Returns the dose after so many weeks that were trained. */
+  /** Returns the dose after this many trained weeks. */
   private Dose dose(Exercise line, Grip grip, int weeks, UnaryOperator<Block.Builder> progress) {
     Block block =
         progress
@@ -68,7 +73,8 @@ class ProgressionTest {
           new Progression.StepOpportunity(
               MONDAY.plusWeeks(week - 1L), MONDAY.plusWeeks(week), trained));
     }
-    return new Progression(block.content())
+    return new Progression(
+            block.content(), new Prescription(ylva, log, MONDAY, new HandFindings(ylva)))
         .dose(
             line,
             grip,
@@ -78,6 +84,7 @@ class ProgressionTest {
                 lost,
                 easedTo,
                 new Progression.Returning(returning, Optional.of(new Cause.AfterPain())),
+                Rise.of(0),
                 ProgressionBlockers.of(plan, LogTimeline.of(plan, ylva, log)),
                 Optional.empty()));
   }
@@ -179,7 +186,7 @@ class ProgressionTest {
   }
 
   @Test
-  void twoThingsTakeTurns() {
+  void doubleProgressionAlternatesTwoVariables() {
     Advance advance = Advance.weekly(new Advance.SetsTo(7, 1)).then(new Advance.LoadByShare(0.025));
     assertEquals("advance sets 7: 2 steps of 1", told(dose(2, advance)));
     assertEquals("advance load 102.5 %: 1 step of 2.5 %", told(dose(3, advance)));
@@ -206,7 +213,7 @@ class ProgressionTest {
   }
 
   @Test
-  void aLoadThatReturnsIsToldWithItsReason() {
+  void aReturningLoadHasItsReason() {
     returning = 0.8;
     Dose dose = dose(0, Advance.weekly(new Advance.LoadByShare(0.02)));
     assertEquals(0.8, dose.loadFactor(), 1e-12);
@@ -218,9 +225,28 @@ class ProgressionTest {
     easedTo = Optional.of(0.6);
     Advance advance = Advance.weekly(new Advance.SetsTo(9, 1));
     assertEquals(3, dose(0, advance).scheme().sets());
-    assertEquals("ease 3: 60 % of 5", told(dose(0, advance)));
+    assertEquals("deload 3: 60 % of 5", told(dose(0, advance)));
     easedTo = Optional.of(0.1);
     assertEquals(1, dose(0, advance).scheme().sets());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "3, 0.6, 2",
+    "3, 0.5, 1",
+    "3, 0.51, 2",
+    "4, 0.6, 2",
+    "5, 0.7, 3",
+    "2, 0.6, 1",
+    "2, 0.9, 1",
+    "3, 0.9, 2",
+    "10, 0.95, 9",
+    "5, 0.05, 1"
+  })
+  void easedSetsAreRoundedToTheNearestAndAreFewer(int sets, double keep, int kept) {
+    easedTo = Optional.of(keep);
+    Exercise line = LINE.with("sets", new Argument.Count(sets));
+    assertEquals(kept, dose(line, HALF_CRIMP, 0, b -> b).scheme().sets());
   }
 
   private static Exercise oneHold(Duration time) {
@@ -236,7 +262,7 @@ class ProgressionTest {
   void anEasedSingleSetKeepsAShareOfItsHold() {
     Dose dose = easedHold(9_000, 0.5);
     assertEquals(4, seconds(dose), "whole seconds");
-    assertEquals("ease 4 s: 50 % of the one set's hold", told(dose));
+    assertEquals("deload 4 s: 50 % of the hold of the one set", told(dose));
     assertEquals(9, dose.whole().orElseThrow().holds().get(0).seconds());
     assertEquals(1, seconds(easedHold(2_000, 0.5)));
     assertEquals(0.9, seconds(easedHold(1_800, 0.5)), 1e-12, "below a second it is not rounded");
@@ -266,7 +292,7 @@ class ProgressionTest {
   }
 
   @Test
-  void stepsThatAreHeldBackAreToldWithThreeReasonsAtMost() {
+  void preventedStepsHaveAtMostThreeReasons() {
     Advance advance = Advance.weekly(new Advance.LoadByShare(0.02));
     lost = weeks(1);
     assertEquals(

@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** Which share of its load a week gets after a time without training; the shares are our own. */
+/** The share of the load of a week after a time without training; the shares are our own. */
 class ReturnRampTest {
 
-  /** What becomes of a week that is looked at. */
+  /** The kinds of week. */
   private enum Week {
     TRAINED,
     EASED,
@@ -39,7 +39,7 @@ class ReturnRampTest {
   /** The share of each week, and the ramp after the last. */
   private record Course(List<Double> shares, ReturnRamp ramp) {}
 
-  /** Goes through weeks that are trained on Saturday. */
+  /** Plans weeks with training on Saturday. */
   private static Course course(ReturnRamp start, Week... weeks) {
     ReturnRamp ramp = start;
     List<Double> shares = new ArrayList<>();
@@ -62,7 +62,7 @@ class ReturnRampTest {
   }
 
   @Test
-  void weeksThatAreTrainedGetTheWholeLoad() {
+  void trainedWeeksGetTheFullLoad() {
     Course course = course(ramp(), Week.TRAINED, Week.TRAINED, Week.EASED);
     assertEquals(List.of(1.0, 1.0, 1.0), course.shares());
     assertEquals(true, course.ramp().steady());
@@ -88,7 +88,7 @@ class ReturnRampTest {
   }
 
   @Test
-  void thirteenDaysAwayCostNothing() {
+  void thirteenDaysAwayDoNotReduceTheLoad() {
     // Sunday to Friday of the week after next, with one week untrained between
     assertEquals(
         List.of(1.0, 1.0, 1.0), shares(ramp(6, 18), Week.TRAINED, Week.AWAY, Week.TRAINED));
@@ -97,7 +97,7 @@ class ReturnRampTest {
   }
 
   @Test
-  void aWeekThatEndsAwayReturnsNothingYet() {
+  void aWeekThatEndsAwayDoesNotStartTheReturn() {
     assertEquals(
         List.of(1.0, 1.0, 1.0, 0.8),
         shares(ramp(7, 20), Week.TRAINED, Week.AWAY, Week.AWAY, Week.TRAINED));
@@ -121,7 +121,7 @@ class ReturnRampTest {
   }
 
   @Test
-  void aSkippedWeekReturnsInOneStepAndSaysSo() {
+  void theLoadReturnsInOneStepAfterASkippedWeek() {
     Course course = course(ramp(), Week.TRAINED, Week.SKIPPED);
     assertEquals(List.of(1.0, 1.0), course.shares());
     ReturnRamp ramp =
@@ -139,7 +139,7 @@ class ReturnRampTest {
   }
 
   @Test
-  void twoSkippedWeeksReturnInTwoSteps() {
+  void theLoadReturnsInTwoStepsAfterTwoSkippedWeeks() {
     ReturnRamp ramp =
         course(ramp(), Week.TRAINED, Week.SKIPPED, Week.SKIPPED)
             .ramp()
@@ -151,7 +151,7 @@ class ReturnRampTest {
   }
 
   @Test
-  void lookingAtAWeekLeavesTheRampBeforeItAlone() {
+  void evaluatingAWeekDoesNotChangeTheRamp() {
     ReturnRamp before = course(ramp(), Week.TRAINED, Week.SKIPPED).ramp();
     ReturnRamp week = before.before(MONDAY.plusWeeks(2), Optional.of(MONDAY.plusDays(5)), false);
     week.after(true, false, 0.9, false);
@@ -160,12 +160,12 @@ class ReturnRampTest {
   }
 
   @Test
-  void beforeTheFirstSessionNothingReturnsFromAnAbsence() {
+  void anAbsenceBeforeTheFirstSessionHasNoReturn() {
     assertEquals(List.of(1.0, 1.0, 1.0), shares(ramp(0, 15), Week.AWAY, Week.AWAY, Week.TRAINED));
   }
 
   @Test
-  void aWeekOffAfterPainReturnsInTwoSteps() {
+  void theLoadReturnsInTwoStepsAfterAWeekOffWithPain() {
     ReturnRamp ramp =
         course(ramp(), Week.TRAINED, Week.AWAY)
             .ramp()

@@ -39,7 +39,7 @@ final class PublishedLoadTest {
   }
 
   @Test
-  void whereMonotonyMeansNothingThereIsNone() {
+  void monotonyWithoutMeaningIsEmpty() {
     assertTrue(TrainingLoad.monotony(new double[7]).isEmpty());
     assertTrue(TrainingLoad.monotony(new double[] {30, 30, 30, 30, 30, 30, 30}).isEmpty());
     double third = 0.1 + 0.2;
@@ -49,8 +49,8 @@ final class PublishedLoadTest {
   }
 
   /**
-   * Williams S et al. 2017, Br J Sports Med 51(3):209-210: weights of 2 by N + 1, that is 0.25 over
-   * 7 days and 0.069 over 28; today's load by the weight and yesterday's value by the rest.
+   * Williams S et al. 2017, Br J Sports Med 51(3):209-210: weights of 2 / (N + 1), that is 0.25
+   * over 7 days and 0.069 over 28; today's load by the weight and yesterday's value by the rest.
    */
   @Test
   void weightedLoads() {
@@ -102,7 +102,8 @@ final class PublishedLoadTest {
   }
 
   /**
-   * The same every day: fitness tends to load by 1 - exp(-1/45), 45.5 times it; fatigue to 15.5.
+   * The same load every day: fitness tends to load / (1 - exp(-1/45)), 45.5 times it; fatigue to
+   * 15.5 times.
    */
   @Test
   void theSameEveryDayTendsToASum() {
@@ -116,8 +117,8 @@ final class PublishedLoadTest {
   /**
    * McClean ZJ et al. 2023, Int J Exerc Sci 16(4):912-923: variation of 5.6 % within a person, so
    * that a change of 15.5 % is detectable. Weir JP 2005, J Strength Cond Res 19(1):231-240: the
-   * standard error is the deviation by the root of 1 less the correlation; of 12 kg and 0.938 it is
-   * 3.0 kg, and 8.3 kg are detectable.
+   * standard error is the deviation times the root of 1 less the correlation; of 12 kg and 0.938 it
+   * is 3.0 kg, and 8.3 kg are detectable.
    */
   @Test
   void detectableChange() {

@@ -65,6 +65,10 @@ class FingerHistoryTest {
         painful(
             injury(Finger.RING, left, Optional.of(MONDAY.minusDays(30))), pain(Finger.RING, left)),
         "cleared before");
+    assertEquals(
+        false,
+        painful(injury(Finger.RING, left, Optional.of(MONDAY)), pain(Finger.RING, left)),
+        "cleared since");
   }
 
   @Test
@@ -134,15 +138,37 @@ class FingerHistoryTest {
   }
 
   @Test
-  void painAboveFiveOnALineOfTrainingOrClimbingCountsForFourteenDays() {
-    assertEquals(true, painful(trained(MONDAY.minusDays(13), 6)));
-    assertEquals(false, painful(trained(MONDAY.minusDays(14), 6)));
+  void painAboveFiveOnALineOfTrainingOrClimbingCountsFromItsDayOn() {
+    assertEquals(true, painful(trained(MONDAY.minusDays(130), 6)), "it never lapses");
     assertEquals(false, painful(trained(MONDAY.minusDays(1), 5)));
     assertEquals(true, painful(trained(MONDAY.minusDays(1), 5.1)));
     assertEquals(false, painful(trained(MONDAY, 6)), "the session that hurt");
-    assertEquals(true, painful(climbed(MONDAY.minusDays(13), 6)));
-    assertEquals(false, painful(climbed(MONDAY.minusDays(14), 6)));
+    assertEquals(true, painful(climbed(MONDAY.minusDays(130), 6)));
     assertEquals(false, painful(climbed(MONDAY.minusDays(1), 5)));
     assertEquals(true, painful(climbed(MONDAY, 6)));
+  }
+
+  private static LogEntry.Pain at(int day, Structure structure, double score) {
+    return new LogEntry.Pain(
+        MONDAY.plusDays(day),
+        Finger.RING,
+        Optional.of(structure),
+        Optional.of(Side.LEFT),
+        score,
+        LogEntry.Pain.Kind.DULL,
+        Optional.empty());
+  }
+
+  @Test
+  void aLaterStopThatEndsSoonerHidesNoEarlierOne() {
+    PlanView plan =
+        Views.of(
+            new Winter()
+                .log(at(-20, Structure.A2, 8))
+                .log(at(5, Structure.PIP, 8))
+                .log(at(8, Structure.PIP, 1))
+                .log(at(10, Structure.PIP, 1))
+                .session(0, line(HALF_CRIMP, 40)));
+    assertEquals(true, plan.history.usesPainfulFinger(plan.exercises.get(0)));
   }
 }

@@ -149,7 +149,7 @@ class FingerRulesTest {
                     .get("a2-exposure")
                     .atMost(percent(110).times(FINGER.get("recent-a2-exposure")))));
     RuleSet club = RuleSet.of("club", rise);
-    Winter winter = new Winter().rules("club").weeklyRise(1);
+    Winter winter = new Winter().rules("club").weeklyRise(0.15);
     winter.session(0, line(FRONT_TWO, 50)).session(7, line(HALF_CRIMP, 50));
     assertEquals(List.of(), winter.codes(club), "nothing to compare a first use with");
     winter.session(14, line(HALF_CRIMP, 55));

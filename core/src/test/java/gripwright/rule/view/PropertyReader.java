@@ -34,7 +34,7 @@ final class PropertyReader {
             .athlete(
                 a ->
                     a.sex(Sex.FEMALE)
-                        .familiar("front-two", 7)
+                        .familiar("first-two", 7)
                         .injury(
                             new Injury(
                                 Finger.RING,

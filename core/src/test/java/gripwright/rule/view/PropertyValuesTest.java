@@ -21,7 +21,7 @@ class PropertyValuesTest {
   void anExercise() {
     assertEquals(
         """
-        grip front-two
+        grip first-two
         edge 15
         hands left
         lifting no
@@ -39,14 +39,25 @@ class PropertyValuesTest {
         set-rest 180
         order 1
         hard no
+        to-failure no
+        known-light no
+        light-load -
+        test no
+        tested no
+        logged no
+        since-test -
         end-reserve -
         rehabilitation no
         meets-needs yes
         familiar 18408600
         uses-injured-finger no
         uses-painful-finger no
+        uses-growing-joint-in-pain no
+        hurts-too-much no
         since-clearance -
         level-before -
+        since-pain -
+        level-since-pain -
         fingers left index, left middle
         session strength 4
         week week 1
@@ -80,14 +91,25 @@ class PropertyValuesTest {
         set-rest 180
         order 1
         hard no
+        to-failure no
+        known-light no
+        light-load 36.6
+        test no
+        tested no
+        logged no
+        since-test -
         end-reserve -
         rehabilitation yes
         meets-needs yes
         familiar 0
         uses-injured-finger no
         uses-painful-finger yes
+        uses-growing-joint-in-pain no
+        hurts-too-much yes
         since-clearance 1036800
         level-before 0.4
+        since-pain -
+        level-since-pain -
         fingers left index, left middle, left ring, left little, right index, right \
         middle, right ring, right little
         session strength 18
@@ -115,8 +137,12 @@ class PropertyValuesTest {
         load 4350
         time-under-load 60
         end-reserve -
+        most-holds 6
+        most-time-under-load 60
         body-mass 60
-        exercises half-crimp 8, front-two 8
+        warm-up -
+        hard-efforts -
+        exercises half-crimp 8, first-two 8
         fingers left index, left middle, left ring, left little, right index, right \
         middle, right ring, right little
         week week 1
@@ -142,7 +168,11 @@ class PropertyValuesTest {
         load 1200
         time-under-load 30
         end-reserve -
+        most-holds 3
+        most-time-under-load 30
         body-mass 60
+        warm-up -
+        hard-efforts -
         exercises half-crimp 13
         fingers left index, left middle, left ring, left little, right index, right \
         middle, right ring, right little
@@ -169,7 +199,11 @@ class PropertyValuesTest {
         load 0
         time-under-load 0
         end-reserve -
+        most-holds 0
+        most-time-under-load 0
         body-mass -
+        warm-up -
+        hard-efforts -
         exercises\s
         fingers\s
         week week 3
@@ -199,8 +233,10 @@ class PropertyValuesTest {
   void aGrip() {
     assertEquals(
         """
-        name front-two
+        name first-two
         family split
+        structure split
+        fully-crimped no
         fingers 2
         uses-index yes
         uses-middle yes

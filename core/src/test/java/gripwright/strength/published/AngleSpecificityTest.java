@@ -37,14 +37,14 @@ class AngleSpecificityTest {
 
   /** Kitai TA, Sale DG 1989, Eur J Appl Physiol 58(7):744-748: gains within 5 deg only. */
   @Test
-  void plantarFlexorsBoundItFromBelow() {
+  void plantarFlexorsGiveTheLowEnd() {
     assertTrue(across(5).low() > 0.9);
     assertEquals(0, across(10).low());
   }
 
   /** Knapik JJ et al. 1983, J Orthop Sports Phys Ther 5(2):58-65: no difference within 20 deg. */
   @Test
-  void elbowExtensorsBoundItFromAbove() {
+  void elbowExtensorsGiveTheHighEnd() {
     assertEquals(1, across(20).high());
     assertTrue(across(30).high() < 1);
   }
@@ -54,7 +54,7 @@ class AngleSpecificityTest {
    * at 45 and 75 deg, not at 0, 15 and 90: at 30 deg to one side and not to the other.
    */
   @Test
-  void atThirtyDegreesStudiesDisagreeAndTheRangeSaysSo() {
+  void atThirtyDegreesStudiesDisagreeAndTheRangeIsWide() {
     assertEquals(0, across(30).low());
     assertTrue(across(30).high() > 0.8);
     assertTrue(across(45).share() < 0.1);

@@ -43,7 +43,7 @@ class CriticalForceTest {
     return series.means().stream().mapToDouble(load -> 7 * (load.kilograms() - critical)).sum();
   }
 
-  /** What the load is made of is known, so both numbers must come back, however slow the decay. */
+  /** The parts of the load are known, so both numbers must be recovered for any decay. */
   @ParameterizedTest
   @CsvSource({"25, 35, 40", "20, 30, 25", "60, 45, 60", "16.8, 20, 90"})
   void aMadeUpSeriesGivesItsAsymptoteBack(double critical, double above, double decay) {
@@ -53,7 +53,7 @@ class CriticalForceTest {
     assertEquals(impulse(series, critical), found.impulseKgS(), 0.02 * impulse(series, critical));
   }
 
-  /** The mean of the last three gives them back where the load has levelled off by then. */
+  /** The mean of the last three recovers them if the load has levelled off by then. */
   @ParameterizedTest
   @CsvSource({"25, 35, 35", "20, 30, 25", "60, 45, 35", "16.8, 20, 30"})
   void aMadeUpSeriesThatLevelsOffGivesItsLastThreeBack(
@@ -66,7 +66,7 @@ class CriticalForceTest {
   }
 
   @Test
-  void aShortSeriesShowsNothingAndOneThatStillFallsIsMarked() {
+  void aShortSeriesGivesNoResultAndOneThatStillFallsIsMarked() {
     for (Definition definition : List.of(Definition.MEAN_OF_LAST_THREE, Definition.ASYMPTOTE)) {
       assertEquals(Optional.empty(), CriticalForce.ofSeries(allOut(11, 25, 35, 40), definition));
       assertEquals(Optional.empty(), CriticalForce.ofSeries(allOut(17, 25, 35, 40), definition));
@@ -99,7 +99,7 @@ class CriticalForceTest {
    * what a series gives.
    */
   @Test
-  void aSeriesIsAsUncertainAsItRepeats() {
+  void theSpreadOfASeriesIsItsReliability() {
     CriticalForce found = found(allOut(24, 25, 35, 40), Definition.MEAN_OF_LAST_THREE);
     assertEquals(0.21, found.force().spread());
     assertEquals(0.132, found.impulseSpread());

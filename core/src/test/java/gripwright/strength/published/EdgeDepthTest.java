@@ -65,9 +65,9 @@ class EdgeDepthTest {
         IllegalArgumentException.class, () -> EdgeDepth.factor(mm(12.5), mm(4.3), bent(90)));
     assertThrows(
         IllegalArgumentException.class, () -> EdgeDepth.factor(mm(2.8), mm(12.5), bent(90)));
-    assertFalse(EdgeDepth.reckons(mm(2.8), mm(4.3)));
-    assertTrue(EdgeDepth.reckons(mm(4.3), mm(4.3)), "an edge tells of itself");
-    assertTrue(EdgeDepth.reckons(mm(12.5), mm(5.8)));
+    assertFalse(EdgeDepth.canEstimate(mm(2.8), mm(4.3)));
+    assertTrue(EdgeDepth.canEstimate(mm(4.3), mm(4.3)), "an edge is estimated from itself");
+    assertTrue(EdgeDepth.canEstimate(mm(12.5), mm(5.8)));
   }
 
   /**

@@ -54,7 +54,7 @@ class EnduranceLawTest {
     assertEquals(share, EnduranceLaw.FREY_LAW_AVIN.share(seconds), 1e-3);
   }
 
-  /** The same source: at 90 % it would give 39.8 s, at 100 % 34 s, which nobody holds. */
+  /** The same source: at 90 % it would give 39.8 s, at 100 % 34 s, which is unrealistic. */
   @Test
   void thePowerLawIsNotUsedAboveEightyPerCent() {
     assertThrows(IllegalArgumentException.class, () -> EnduranceLaw.FREY_LAW_AVIN.seconds(0.9));

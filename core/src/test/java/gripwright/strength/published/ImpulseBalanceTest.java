@@ -29,9 +29,9 @@ class ImpulseBalanceTest {
     assertEquals(seconds, ImpulseBalance.cyclingRecoverySeconds(watts), 0.1);
   }
 
-  /** The impulse is gone when the load has been held for as long as it can. */
+  /** The impulse is used up when the load has been held for as long as possible. */
   @Test
-  void theBalanceIsNoughtAtFailureAndComesBackExponentially() {
+  void theBalanceIsZeroAtFailureAndRecoversExponentially() {
     ImpulseBalance balance = new ImpulseBalance(CRITICAL, 400);
     Load load = Load.ofKilograms(50);
     double gone = balance.after(1500, load, CRITICAL.secondsAt(load));
@@ -43,7 +43,7 @@ class ImpulseBalanceTest {
   }
 
   @Test
-  void atCriticalForceAndBelowAHoldHasNoEnd() {
+  void atCriticalForceAndBelowAHoldIsUnlimited() {
     assertEquals(Double.POSITIVE_INFINITY, CRITICAL.secondsAt(Load.ofKilograms(25)));
     assertEquals(50, CRITICAL.loadFor(60).kilograms(), 1e-12);
   }

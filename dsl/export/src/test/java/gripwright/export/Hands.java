@@ -38,7 +38,7 @@ public final class Hands {
         DAY);
   }
 
-  /** Four straight fingers: no hand lies like that. */
+  /** Four straight fingers: no hand can take this grip. */
   private static final Grip STRAIGHT_FOUR =
       Grip.named("straight-four")
           .family(GripFamily.OPEN)
@@ -49,7 +49,7 @@ public final class Hands {
           .band(Finger.LITTLE, Joint.PIP, Band.degrees(0, 20))
           .build();
 
-  /** Most of the catalogue, and a grip out of reach, on two hands that are alike. */
+  /** Most of the catalogue, and a grip out of reach, on two equal hands. */
   public static GripSurvey alike() {
     List<Grip> grips = new ArrayList<>(StandardGrips.all());
     grips.set(grips.indexOf(StandardGrips.RING_SINGLE), STRAIGHT_FOUR);
@@ -81,7 +81,7 @@ public final class Hands {
         StandardGrips.all());
   }
 
-  /** The catalogue on a hand of someone of so many years. */
+  /** The catalogue on a hand of someone of this many years. */
   public static GripSurvey ofAge(int years) {
     return survey(
         athlete(Hand.ofLength(Length.ofMillimetres(170))).born(DAY.minusYears(years)).build(),

@@ -50,7 +50,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
-/** A short season put together by hand, so that these tests hang on nothing but the records. */
+/** A short season built by hand, so that these tests depend on the records only. */
 public final class Season {
 
   public static final LocalDate FROM = LocalDate.of(2027, 1, 11);
@@ -131,7 +131,7 @@ public final class Season {
     return FROM.plusDays(7L * (week - 1) + day - 1);
   }
 
-  /** Single hangs with something added. */
+  /** Single hangs with added load. */
   static PlannedExercise hangs(
       int order, Grip grip, int sets, double total, double percent, ModelPath path) {
     return exercise(
@@ -150,7 +150,7 @@ public final class Season {
         path);
   }
 
-  /** Repeaters on the drag with something taken off. */
+  /** Repeaters on the drag with reduced load. */
   static PlannedExercise repeaters(int order, ModelPath path) {
     return exercise(
         order,
@@ -305,7 +305,10 @@ public final class Season {
             weeks,
             List.of(retest),
             List.of(day(1, 7), day(2, 7)),
-            List.of()),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty()),
         Log.empty("sunniva"),
         findings());
   }
@@ -331,7 +334,10 @@ public final class Season {
             thaw.weeks(),
             thaw.retests(),
             thaw.climbing(),
-            thaw.missed()),
+            thaw.missed(),
+            List.of(),
+            List.of(),
+            Optional.empty()),
         thaw.log(),
         thaw.findings());
   }
@@ -387,7 +393,7 @@ public final class Season {
             .with("rule", "short-rest-48"));
   }
 
-  /** A plan of one week in which nothing is done. */
+  /** A plan of one week without sessions. */
   public static CompiledPlan empty() {
     Plan plan =
         Plan.named("pause")
@@ -398,12 +404,22 @@ public final class Season {
     PlanWeek week =
         new PlanWeek(1, "rest", 1, FROM, false, true, 0, 0, plan.path().then("week", 1));
     return compiled(
-        new Schedule(plan, SUNNIVA, List.of(), List.of(week), List.of(), List.of(), List.of()),
+        new Schedule(
+            plan,
+            SUNNIVA,
+            List.of(),
+            List.of(week),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty()),
         Log.empty("sunniva"),
         List.of());
   }
 
-  /** Puts a finding into words as short as will do. */
+  /** Puts a finding into very short words. */
   public static ReportedFinding worded(Finding finding) {
     return new ReportedFinding(
         finding.code(),
@@ -417,6 +433,7 @@ public final class Season {
         9,
         finding.rule().orElse(null),
         finding.waivedBecause().orElse(null),
-        finding.place().toString());
+        finding.place().toString(),
+        finding.athletes());
   }
 }

@@ -7,8 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * The catalogue as it is written: grips, protocols and rules that every file may use without
- * declaring them. What is written here and what core holds in Java are the same, by test.
+ * The source text of the catalogue: grips, protocols and rules that every file may use without
+ * declaring them. Tests prove that this text and the Java form in core are equal.
  */
 public final class Catalogue {
 

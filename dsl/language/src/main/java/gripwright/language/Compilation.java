@@ -1,13 +1,16 @@
 package gripwright.language;
 
+import gripwright.finding.Finding;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.season.CompiledPlan;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
- * What came of compiling plans: dated sessions, and everything there is to say about the text, the
- * plans and the rules they keep or break. Immutable.
+ * The result of compiling plans: dated sessions, and the findings about the text, the plans and
+ * their rules. Immutable.
  */
 public final class Compilation {
 
@@ -21,25 +24,41 @@ public final class Compilation {
 
   /**
    * Returns the compiled plans, by name and within a plan by athlete; a plan that has an error in
-   * its declaration, or needs something that has, is left out.
+   * its declaration, or depends on one that has, is left out.
    */
   public List<CompiledPlan> plans() {
     return plans;
   }
 
-  /** Returns what is wrong, by file, line, column and code. */
+  /** Returns the findings by file, line, column and code. */
   public List<ReportedFinding> findings() {
     return findings.reported();
   }
 
-  /** Returns what is wrong, in the same order, with the text it is about. */
+  /** Returns the findings in the same order, with their places in the text. */
   public List<LocatedFinding> located() {
     return findings.located();
   }
 
-  /** Tells whether the sessions may be used: there is no error that nobody waived. */
+  /** Tells whether the sessions may be used: there is no unwaived error. */
   public boolean usable() {
     return findings.usable();
+  }
+
+  /**
+   * Returns the plans whose sessions may be used although others may not, because every error is
+   * about other athletes. Empty if an error is not about an athlete, such as a plan, a file or a
+   * definition.
+   */
+  public List<CompiledPlan> usablePlans() {
+    Set<String> stopped = new HashSet<>();
+    for (Finding finding : findings.blocking()) {
+      if (finding.athletes().isEmpty()) {
+        return List.of();
+      }
+      stopped.addAll(finding.athletes());
+    }
+    return plans.stream().filter(p -> !stopped.contains(p.athlete().name())).toList();
   }
 
   /**

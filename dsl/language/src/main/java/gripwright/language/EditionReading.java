@@ -8,21 +8,23 @@ import gripwright.language.source.SourceFile;
 import gripwright.season.CompiledPlan;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * One state of a coach's plans, read from a file or from all plan files of a folder, to be held
- * beside another. Immutable.
+ * One state of a coach's plans, read from a file or from all plan files of a folder, to be compared
+ * with another. Immutable.
  *
- * <p>In a folder each file that no other one uses is read with what it uses, and its plans are
- * compiled. A plan that several such files use counts once, as compiled with the one that uses the
+ * <p>In a folder, each file that no other file uses is read with the files it uses, and its plans
+ * are compiled. A plan that several of them use counts once, compiled with the one that uses the
  * most files.
  */
 public final class EditionReading {
@@ -50,8 +52,8 @@ public final class EditionReading {
    * Reads and compiles a file, or all files of a folder and the folders in it whose names end in
    * {@code .grip}; links are not followed. All findings are kept.
    *
-   * @param place a file or a folder; a folder is what {@code use} may read from, unless the options
-   *     say otherwise
+   * @param place a file or a folder; if it is a folder, {@code use} may read from it, unless the
+   *     options say otherwise
    * @throws IOException if the folder can't be read, has no plan file, or more than {@link
    *     #MOST_FILES}; its message says which
    */
@@ -72,7 +74,10 @@ public final class EditionReading {
     List<Path> files;
     try (Stream<Path> walk = Files.walk(folder, MOST_FOLDERS)) {
       files =
-          walk.filter(f -> f.toString().endsWith(".grip") && Files.isRegularFile(f))
+          walk.filter(
+                  f ->
+                      f.toString().endsWith(".grip")
+                          && Files.isRegularFile(f, LinkOption.NOFOLLOW_LINKS))
               .limit(MOST_FILES + 1L)
               .sorted()
               .toList();
@@ -88,18 +93,21 @@ public final class EditionReading {
     return files;
   }
 
-  /** Returns readings of files that no other one uses, and of a circle of files the first. */
+  /** Returns readings of the files that no other file uses, and of the first file of each cycle. */
   private static List<Reading> mains(List<Reading> readings) {
     Set<String> used = new HashSet<>();
     for (Reading reading : readings) {
-      names(reading).stream().filter(name -> !name.equals(main(reading))).forEach(used::add);
+      names(reading).stream()
+          .filter(name -> !main(reading).equals(Optional.of(name)))
+          .forEach(used::add);
     }
     List<Reading> mains =
-        new ArrayList<>(readings.stream().filter(r -> !used.contains(main(r))).toList());
+        new ArrayList<>(
+            readings.stream().filter(r -> main(r).filter(used::contains).isEmpty()).toList());
     Set<String> reached = new HashSet<>();
     mains.forEach(reading -> reached.addAll(names(reading)));
     for (Reading reading : readings) {
-      if (!reached.contains(main(reading))) {
+      if (main(reading).filter(name -> !reached.contains(name)).isPresent()) {
         mains.add(reading);
         reached.addAll(names(reading));
       }
@@ -111,13 +119,13 @@ public final class EditionReading {
     return reading.files().stream().map(SourceFile::name).toList();
   }
 
-  /** A file comes after those it uses. */
-  private static String main(Reading reading) {
+  /** Returns the main file, which comes after those it uses; empty if it could not be read. */
+  private static Optional<String> main(Reading reading) {
     List<String> names = names(reading);
-    return names.get(names.size() - 1);
+    return names.isEmpty() ? Optional.empty() : Optional.of(names.get(names.size() - 1));
   }
 
-  /** A compiled plan, and how many files it was compiled with. */
+  /** A compiled plan and the number of files it was compiled with. */
   private record Found(CompiledPlan plan, int files) {}
 
   private static EditionReading of(List<Reading> readings) {
@@ -153,19 +161,21 @@ public final class EditionReading {
         edition.build(), located.stream().distinct().toList(), read, read && usable);
   }
 
-  /** Two files that know nothing of each other may have plans of one name. */
+  /**
+   * Returns a key by file as well as name, since unrelated files may have plans of the same name.
+   */
   private static String key(CompiledPlan plan, Reading reading) {
     Finding there = Finding.advice("plan", ModelPath.of("plan", plan.plan().name()));
     return String.join(
         " ", plan.plan().name(), plan.athlete().name(), reading.located(there).file().name());
   }
 
-  /** Returns what was read and compiled. */
+  /** Returns the compiled edition. */
   public Edition edition() {
     return edition;
   }
 
-  /** Returns what there is to say, with the text it is about; by file, line and column. */
+  /** Returns the findings with their places in the text, by file, line and column. */
   public List<LocatedFinding> located() {
     return located;
   }
@@ -175,7 +185,7 @@ public final class EditionReading {
     return fileRead;
   }
 
-  /** Tells whether there is no error that nobody waived. */
+  /** Tells whether there is no unwaived error. */
   public boolean usable() {
     return usable;
   }

@@ -11,8 +11,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Findings in the order they are shown, no more of them than were asked for. */
-record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, boolean usable) {
+/**
+ * Findings in the order shown, limited to the requested number.
+ *
+ * @param located the findings shown
+ * @param reported the same findings with their sentences
+ * @param blocking every unwaived error, whether shown or left out because of the limit
+ */
+record Findings(
+    List<LocatedFinding> located, List<ReportedFinding> reported, List<Finding> blocking) {
 
   private static final Comparator<LocatedFinding> BY_PLACE =
       Comparator.comparing((LocatedFinding f) -> f.file().name())
@@ -25,9 +32,10 @@ record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, bo
   private static final Comparator<LocatedFinding> BY_GRAVITY =
       Comparator.comparing((LocatedFinding f) -> f.finding().severity()).thenComparing(BY_PLACE);
 
-  /** Sorts and counts findings; the gravest are kept where there are too many. */
+  /** Sorts and counts findings; the most severe are kept where there are too many. */
   static Findings of(List<LocatedFinding> all, ReadOptions options) {
-    boolean usable = all.stream().noneMatch(f -> f.finding().blocks());
+    List<Finding> blocking =
+        all.stream().map(LocatedFinding::finding).filter(Finding::blocks).toList();
     List<LocatedFinding> shown = new ArrayList<>();
     Map<String, List<LocatedFinding>> byFile = new LinkedHashMap<>();
     distinct(all)
@@ -38,19 +46,25 @@ record Findings(List<LocatedFinding> located, List<ReportedFinding> reported, bo
     shown = capped(shown, options.maxFindings());
     shown.sort(BY_PLACE);
     return new Findings(
-        List.copyOf(shown), shown.stream().map(f -> f.report(options.wording())).toList(), usable);
+        List.copyOf(shown),
+        shown.stream().map(f -> f.report(options.wording())).toList(),
+        blocking);
   }
 
-  /** Sorts findings and leaves out what is there twice, which then stands close together. */
+  boolean usable() {
+    return blocking.isEmpty();
+  }
+
+  /** Sorts findings and leaves out duplicates, which are neighbours after sorting. */
   private static List<LocatedFinding> distinct(List<LocatedFinding> all) {
     List<LocatedFinding> distinct = new ArrayList<>();
-    int alike = 0;
+    int equal = 0;
     for (LocatedFinding finding : all.stream().sorted(BY_PLACE).toList()) {
       int end = distinct.size();
       if (end > 0 && BY_PLACE.compare(distinct.get(end - 1), finding) != 0) {
-        alike = end;
+        equal = end;
       }
-      if (!distinct.subList(alike, end).contains(finding)) {
+      if (!distinct.subList(equal, end).contains(finding)) {
         distinct.add(finding);
       }
     }

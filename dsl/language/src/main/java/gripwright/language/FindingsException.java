@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Thrown where a host asked for something that must be free of errors and it is not. The message
- * lists the errors, one a line.
+ * Thrown when a host requires a result without errors and there are some. The message lists the
+ * errors, one a line.
  */
 public final class FindingsException extends RuntimeException {
 
@@ -35,7 +35,7 @@ public final class FindingsException extends RuntimeException {
         + finding.message();
   }
 
-  /** Returns every finding, those that are no errors included; empty after serialization. */
+  /** Returns every finding, not only errors; empty after serialization. */
   public List<ReportedFinding> findings() {
     return findings == null ? List.of() : findings;
   }

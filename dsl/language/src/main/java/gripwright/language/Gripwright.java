@@ -30,9 +30,9 @@ import java.util.List;
 /**
  * Reads plans: from a file on disk, or from a text.
  *
- * <p>Nothing an author can do wrong throws: see {@link Reading#findings()}. Reading is bounded by
- * {@link ReadOptions#limits()} and {@link ReadOptions#budget()}; a file is refused by its size
- * before it is read. A reading that the budget stops has the catalogue and one finding, and nothing
+ * <p>Mistakes in the text never throw: see {@link Reading#findings()}. Reading is bounded by {@link
+ * ReadOptions#limits()} and {@link ReadOptions#budget()}; a file is refused by its size before it
+ * is read. A reading stopped by the budget contains the catalogue and one finding, and nothing
  * else. Thread-safe.
  */
 public final class Gripwright {
@@ -51,7 +51,7 @@ public final class Gripwright {
    * Reads a file and the files it uses.
    *
    * @param file the file; if it cannot be read, {@link Reading#fileRead()} is false
-   * @param options where {@code use} may read, and limits
+   * @param options the folder {@code use} may read from, and limits
    */
   public static Reading read(Path file, ReadOptions options) {
     Path parent = file.toAbsolutePath().getParent();
@@ -63,7 +63,7 @@ public final class Gripwright {
   /**
    * Reads a text that uses no files.
    *
-   * @param name what the text is called in findings
+   * @param name name of the text in findings
    * @param text the text
    */
   public static Reading read(String name, String text) {
@@ -73,9 +73,9 @@ public final class Gripwright {
   /**
    * Reads a text.
    *
-   * @param name what the text is called in findings; files it uses are sought relative to this name
+   * @param name name of the text in findings; files it uses are looked up relative to it
    * @param text the text
-   * @param options where files that it uses come from, if it does; and limits
+   * @param options the source of the files it uses, and limits
    */
   public static Reading read(String name, String text, ReadOptions options) {
     SourceLoader others =
@@ -92,7 +92,7 @@ public final class Gripwright {
   }
 
   /**
-   * Lays out a file's text in the canonical way; what it uses is not looked at, and nothing is
+   * Formats a file's text in the canonical layout; files it uses are not read, and nothing is
    * written.
    *
    * @param file the file; if it cannot be read, {@link Formatted#fileRead()} is false
@@ -127,7 +127,7 @@ public final class Gripwright {
     }
   }
 
-  /** Returns a reading of nothing but the catalogue, and why no more was read. */
+  /** Returns a reading that contains only the catalogue and the reason. */
   private static Reading stopped(
       String name, OverBudget stop, ReadOptions options, Standard catalogue) {
     SourceFile unread = SourceFile.of(name, "");
@@ -141,7 +141,7 @@ public final class Gripwright {
     return new Reading(ModelBuilder.build(project, checked), true, options);
   }
 
-  /** Returns the limits, with room for as many findings of a file as are asked for. */
+  /** Returns the limits, with room for the requested number of findings of a file. */
   private static Limits limits(ReadOptions options) {
     Limits limits = options.limits();
     return new Limits(

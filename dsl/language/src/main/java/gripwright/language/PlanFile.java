@@ -30,11 +30,11 @@ import java.util.Set;
  * String text = new PlanFile().add(athlete).add(log).add(plan).text();
  * }</pre>
  *
- * <p>The text is in canonical layout, and it reads back to objects that are equal to those that
- * were added: that is tried before it is returned. Grips and protocols that a plan, log or
- * comparison uses are written too, unless the catalogue or a used file has them. Loads are written
- * in kilograms, lengths in millimetres, whatever they were read in. Remarks, and notes that core
- * objects don't carry, are not there to be written. Not thread-safe.
+ * <p>The text is in canonical layout, and it reads back to objects equal to those added; this is
+ * verified before the text is returned. Grips and protocols that a plan, log or comparison uses are
+ * written too, unless the catalogue or a used file has them. Loads are written in kilograms and
+ * lengths in millimetres, whatever their original units. Comments and notes are not part of core
+ * objects and are not written. Not thread-safe.
  */
 public final class PlanFile {
 
@@ -47,7 +47,7 @@ public final class PlanFile {
   private final Map<String, Plan> plans = new LinkedHashMap<>();
   private final Map<String, Comparison> comparisons = new LinkedHashMap<>();
 
-  /** Starts a file with nothing in it. */
+  /** Starts an empty file. */
   public PlanFile() {}
 
   /**
@@ -111,7 +111,8 @@ public final class PlanFile {
   /**
    * Returns the text of a file that uses no other.
    *
-   * @throws Unwritable if something has no words in the plan language, or names what isn't there
+   * @throws Unwritable if something can't be expressed in the plan language, or refers to something
+   *     missing
    */
   public String text() {
     return text("written.grip", ReadOptions.standard());
@@ -120,9 +121,10 @@ public final class PlanFile {
   /**
    * Returns the text.
    *
-   * @param name what the file is called, for the files that it uses
-   * @param options where those come from
-   * @throws Unwritable if something has no words in the plan language, or names what isn't there
+   * @param name name of the file, used to find the files that it uses
+   * @param options the source of those files
+   * @throws Unwritable if something can't be expressed in the plan language, or refers to something
+   *     missing
    */
   public String text(String name, ReadOptions options) {
     Formatted formatted =

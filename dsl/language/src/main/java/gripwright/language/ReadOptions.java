@@ -10,11 +10,10 @@ import java.util.Optional;
 /**
  * How files are read. Immutable.
  *
- * @param root the folder that {@code use} may not leave; empty means the folder of the file that is
- *     named
- * @param files where files come from instead of a folder, for hosts that keep them elsewhere
+ * @param root the folder that {@code use} may not leave; empty means the folder of the main file
+ * @param files the source of files instead of a folder, for hosts that store them elsewhere
  * @param limits how much of a file is read
- * @param budget how much work reading, and compiling what was read, may take
+ * @param budget how much work reading and compiling may take
  * @param maxFindingsPerFile how many findings of one file are shown, 1 or more
  * @param maxFindings how many findings are shown in all, 1 or more
  * @param wording the words of findings
@@ -28,10 +27,10 @@ public record ReadOptions(
     int maxFindings,
     Wording wording) {
 
-  /** The findings of one file that are shown unless all are asked for. */
+  /** The default number of findings shown for one file. */
   public static final int STANDARD_FINDINGS_PER_FILE = 30;
 
-  /** The findings of one run that are shown unless all are asked for. */
+  /** The default number of findings shown for one run. */
   public static final int STANDARD_FINDINGS = 100;
 
   private static final ReadOptions STANDARD =
@@ -47,7 +46,7 @@ public record ReadOptions(
   /**
    * Checks the ranges.
    *
-   * @throws IllegalArgumentException if no finding could be shown
+   * @throws IllegalArgumentException if a number of findings is less than 1
    */
   public ReadOptions {
     if (maxFindingsPerFile < 1 || maxFindings < 1) {
@@ -66,32 +65,32 @@ public record ReadOptions(
         Optional.of(folder), files, limits, budget, maxFindingsPerFile, maxFindings, wording);
   }
 
-  /** Returns these options with files from elsewhere than a folder. */
+  /** Returns these options with files from a loader instead of a folder. */
   public ReadOptions withFiles(SourceLoader loader) {
     return new ReadOptions(
         root, Optional.of(loader), limits, budget, maxFindingsPerFile, maxFindings, wording);
   }
 
-  /** Returns these options with other limits of files than those of the budget. */
+  /** Returns these options with file limits that differ from those of the budget. */
   public ReadOptions withLimits(Limits other) {
     return new ReadOptions(root, files, other, budget, maxFindingsPerFile, maxFindings, wording);
   }
 
   /**
-   * Returns these options with a budget. It counts for reading and for compiling what was read, and
-   * its limits of files take the place of {@link #limits()}.
+   * Returns these options with a budget. It applies to reading and compiling, and its file limits
+   * replace {@link #limits()}.
    */
   public ReadOptions withBudget(Budget other) {
     return new ReadOptions(
         root, files, Limits.of(other), other, maxFindingsPerFile, maxFindings, wording);
   }
 
-  /** Returns these options with so many findings shown. */
+  /** Returns these options with other numbers of findings shown. */
   public ReadOptions withFindings(int perFile, int inAll) {
     return new ReadOptions(root, files, limits, budget, perFile, inAll, wording);
   }
 
-  /** Returns these options with findings in other words. */
+  /** Returns these options with another wording of findings. */
   public ReadOptions withWording(Wording other) {
     return new ReadOptions(root, files, limits, budget, maxFindingsPerFile, maxFindings, other);
   }

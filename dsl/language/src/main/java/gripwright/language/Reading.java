@@ -30,9 +30,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * What was read: typed objects of what is in order, and findings about what is not. A declaration
- * with an error is missing from the maps, and so is what needs it; everything else is there.
- * Immutable.
+ * The result of reading: typed objects of valid declarations, and findings. A declaration with an
+ * error, and everything that depends on it, is missing from the maps. Immutable.
  */
 public final class Reading {
 
@@ -41,7 +40,7 @@ public final class Reading {
   private final ReadOptions options;
   private final Findings findings;
 
-  /** What is known beside the text, by athlete. */
+  /** Logs from outside the text, by athlete. */
   private final SortedMap<String, Log> otherLogs;
 
   Reading(Model model, boolean fileRead, ReadOptions options) {
@@ -58,12 +57,12 @@ public final class Reading {
   }
 
   /**
-   * Returns this reading with more of what is known of its athletes, such as logs from a database.
-   * Their entries count like those of the text; a finding about one of them stands at the beginning
-   * of the file that was named.
+   * Returns this reading with more logs of its athletes, for example from a database. Their entries
+   * count like those of the text; a finding about one of them is placed at the beginning of the
+   * main file.
    *
-   * @param more logs of athletes that were read; several of one athlete are taken together
-   * @throws IllegalArgumentException if a log is of none of the athletes
+   * @param more logs of athletes that were read; several logs of one athlete are merged
+   * @throws IllegalArgumentException if a log belongs to none of the athletes
    */
   public Reading withLogs(Collection<Log> more) {
     SortedMap<String, Log> all = new TreeMap<>(otherLogs);
@@ -77,22 +76,22 @@ public final class Reading {
     return new Reading(model, fileRead, options, all);
   }
 
-  /** Tells whether the file that was named could be read at all. */
+  /** Tells whether the main file could be read. */
   public boolean fileRead() {
     return fileRead;
   }
 
-  /** Returns what is wrong, by file, line, column and code. */
+  /** Returns the findings by file, line, column and code. */
   public List<ReportedFinding> findings() {
     return findings.reported();
   }
 
-  /** Returns what is wrong, in the same order, with the text it is about. */
+  /** Returns the findings in the same order, with their places in the text. */
   public List<LocatedFinding> located() {
     return findings.located();
   }
 
-  /** Tells whether there is no error, whether shown or left out for want of room. */
+  /** Tells whether there is no error, not even one left out because of the limit. */
   public boolean usable() {
     return findings.usable();
   }
@@ -129,7 +128,7 @@ public final class Reading {
     return model.protocols();
   }
 
-  /** Returns the rule sets by name; the built-in rules need no name and are not among them. */
+  /** Returns the rule sets by name; the built-in rules are not among them. */
   public SortedMap<String, RuleSet> ruleSets() {
     return model.ruleSets();
   }
@@ -152,8 +151,8 @@ public final class Reading {
   }
 
   /**
-   * Compiles every plan for each of its athletes, within the budget of the reading's options; what
-   * goes over it is a finding, see {@link Season#compile(SeasonOptions)}.
+   * Compiles every plan for each of its athletes, within the budget of the reading's options;
+   * exceeding it gives a finding, see {@link Season#compile(SeasonOptions)}.
    */
   public Compilation compile() {
     return compile(options());
@@ -181,8 +180,8 @@ public final class Reading {
   }
 
   /**
-   * Returns what was read as a season: what can be compiled, without what has a mistake. A plan for
-   * an athlete who is left out is in it; nothing is compiled for that athlete.
+   * Returns the season of all valid declarations. A plan is included even if one of its athletes is
+   * not; nothing is compiled for that athlete.
    */
   public Season season() {
     List<Athlete> athletes =
@@ -196,10 +195,11 @@ public final class Reading {
             logs().values().stream().filter(log -> names.contains(log.athlete())).toList(),
             model.ruleSets().values())
         .withProtocols(model.protocols().values())
+        .withGrips(model.grips().values())
         .withMistakesLeftOut();
   }
 
-  /** Returns a finding about this model with the text that its place stands for. */
+  /** Returns a finding about this model with its place in the text. */
   public LocatedFinding located(Finding finding) {
     Optional<Source> source = inText(finding.place()).flatMap(model.places()::find);
     return source
@@ -207,7 +207,7 @@ public final class Reading {
         .orElseGet(() -> LocatedFinding.at(model.files().get(0), new Span(0, 0), finding));
   }
 
-  /** Returns a place as it is without the logs from elsewhere; empty if it is in one of them. */
+  /** Returns a place with its numbering in the text alone; empty if it is in a log from outside. */
   private Optional<ModelPath> inText(ModelPath place) {
     List<ModelPath.Step> steps = place.steps();
     if (steps.size() < 2

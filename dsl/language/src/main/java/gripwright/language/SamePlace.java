@@ -14,9 +14,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Joins findings that say the same of the same words, as when a line is wrong for each of a plan's
- * athletes: one mistake gives one finding, which lists its places. Advice about words that an error
- * stands against is left out: it is worth reading once the error is gone.
+ * Merges equal findings about the same words, such as a line that is wrong for each of a plan's
+ * athletes: one mistake gives one finding that lists its places. Advice about words that also have
+ * an error is left out, since it matters only once the error is corrected.
  */
 final class SamePlace {
 
@@ -24,7 +24,7 @@ final class SamePlace {
 
   static List<LocatedFinding> merged(List<LocatedFinding> findings) {
     List<LocatedFinding> merged = new ArrayList<>();
-    Map<List<Object>, List<Integer>> alike = new HashMap<>();
+    Map<List<Object>, List<Integer>> equal = new HashMap<>();
     Set<List<Object>> wrong = new HashSet<>();
     for (LocatedFinding located : findings) {
       Finding finding = located.finding();
@@ -32,7 +32,7 @@ final class SamePlace {
         wrong.add(where(located));
       }
       List<Integer> candidates =
-          alike.computeIfAbsent(List.of(finding.code(), where(located)), key -> new ArrayList<>());
+          equal.computeIfAbsent(List.of(finding.code(), where(located)), key -> new ArrayList<>());
       Optional<Integer> same =
           candidates.stream()
               .filter(i -> saysTheSame(merged.get(i).finding(), finding))

@@ -1,6 +1,6 @@
 /**
- * The way in: a file or a text becomes athletes, grips, protocols, plans and findings, and plans
- * become dated sessions.
+ * The entry point: a file or a text becomes athletes, grips, protocols, plans and findings, and
+ * plans become dated sessions.
  *
  * <pre>{@code
  * Reading reading = Gripwright.read(Path.of("season.grip"));
@@ -9,8 +9,8 @@
  * }
  * }</pre>
  *
- * <p>Whatever an author can do wrong is a finding, never an exception. Everything here is immutable
- * and thread-safe and gives the same result in every locale and time zone.
+ * <p>A mistake in a text is a finding, never an exception. Everything here is immutable and
+ * thread-safe and gives the same result in every locale and time zone.
  */
 @NullMarked
 package gripwright.language;

@@ -53,7 +53,7 @@ class CalendarProperties {
         .get(0);
   }
 
-  /** Any day, and more often than not one near a leap day or the end of a year. */
+  /** Any day, often one near a leap day or the end of a year. */
   @Provide
   Arbitrary<LocalDate> days() {
     Arbitrary<Integer> near = Arbitraries.integers().between(-30, 3);
@@ -67,7 +67,7 @@ class CalendarProperties {
   }
 
   @Property
-  void everyDayIsInTheWeekThatHoldsIt(@ForAll("days") LocalDate day) {
+  void everyDayIsInItsOwnWeek(@ForAll("days") LocalDate day) {
     CompiledPlan plan = from(day);
     assertEquals(WEEKS, plan.weeks().size());
     LocalDate next = day;

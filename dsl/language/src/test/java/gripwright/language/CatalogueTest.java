@@ -22,7 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
-/** The catalogue: its text is in order, and its Java form in core says the same. */
+/** The catalogue has no errors, and its Java form in core is equal to its text. */
 class CatalogueTest {
 
   private static final boolean BLESS = Boolean.getBoolean("gripwright.bless");
@@ -96,7 +96,7 @@ class CatalogueTest {
   }
 
   @Test
-  void everyGripSaysWhatToBeCarefulOf() {
+  void everyGripHasACaution() {
     for (Grip grip : StandardGrips.all()) {
       assertFalse(grip.cautions().isEmpty(), grip.name());
     }
@@ -113,7 +113,7 @@ class CatalogueTest {
   }
 
   @Test
-  void theCatalogueIsThereWithoutAWord() {
+  void theCatalogueNeedsNoUseLine() {
     Reading reading = Gripwright.read("empty.grip", "language 1\n");
     assertTrue(reading.usable());
     assertEquals(StandardGrips.byName(), reading.grips());

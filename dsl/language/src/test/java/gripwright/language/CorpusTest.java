@@ -3,8 +3,13 @@ package gripwright.language;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.budget.Budget;
+import gripwright.budget.Limit;
 import gripwright.finding.ReportedFinding;
+import gripwright.rule.StandardRules;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -20,8 +25,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * A folder of small files beside the exact findings expected of them, one a line: {@code
- * file:line:column severity code}. A finding that is not listed fails. Run with {@code
+ * A folder of small files, each with its exact expected findings, one a line: {@code
+ * file:line:column severity code}. A finding that is not listed fails. A file may be read within a
+ * smaller budget, which its second line names: {@code # budget: work 900}. Run with {@code
  * -Dgripwright.bless=true} to rewrite the expectations, and read the difference.
  */
 class CorpusTest {
@@ -31,15 +37,37 @@ class CorpusTest {
   private static final Pattern CODE =
       Pattern.compile("\"((?:name|unit|type|value|syntax)\\.[a-z][a-z0-9-]*)\"");
 
+  /** Returns the budget of a file, whose second line may be smaller than the standard. */
+  private static final Pattern BUDGET = Pattern.compile("# budget: (.*)");
+
   private static Stream<Path> files() throws IOException {
     return Files.list(CORPUS).filter(file -> file.toString().endsWith(".grip")).sorted();
   }
 
+  private static ReadOptions options(Path file) {
+    return ReadOptions.standard().withRoot(CORPUS).withBudget(budget(file));
+  }
+
+  private static Budget budget(Path file) {
+    try (Stream<String> lines = Files.lines(file, StandardCharsets.ISO_8859_1)) {
+      Budget budget = Budget.standard();
+      Matcher line = BUDGET.matcher(lines.skip(1).findFirst().orElse(""));
+      if (line.matches()) {
+        for (String limit : line.group(1).split(", ")) {
+          String[] words = limit.split(" ");
+          budget =
+              budget.with(
+                  Limit.valueOf(words[0].toUpperCase(Locale.ROOT)), Long.parseLong(words[1]));
+        }
+      }
+      return budget;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   private static String findings(Path file) {
-    return Gripwright.read(file, ReadOptions.standard().withRoot(CORPUS))
-        .compile()
-        .findings()
-        .stream()
+    return Gripwright.read(file, options(file)).compile().findings().stream()
         .map(CorpusTest::line)
         .collect(Collectors.joining());
   }
@@ -63,7 +91,7 @@ class CorpusTest {
   }
 
   @TestFactory
-  Stream<DynamicTest> everyFileHasItsFindingsAndNoOthers() throws IOException {
+  Stream<DynamicTest> everyFileHasExactlyItsExpectedFindings() throws IOException {
     return files()
         .map(
             file ->
@@ -81,9 +109,7 @@ class CorpusTest {
   void goodFilesHaveNoErrors() throws IOException {
     for (Path file : files().toList()) {
       if (file.getFileName().toString().startsWith("good-")) {
-        assertTrue(
-            Gripwright.read(file, ReadOptions.standard().withRoot(CORPUS)).compile().usable(),
-            file.toString());
+        assertTrue(Gripwright.read(file, options(file)).compile().usable(), file.toString());
       }
     }
   }
@@ -103,13 +129,41 @@ class CorpusTest {
         }
       }
     }
+    Set<String> given = new TreeSet<>(); // as expected, which each file's own test checks
     for (Path file : files().toList()) {
-      for (String line : findings(file).lines().toList()) {
+      for (String line : Files.readString(expectedOf(file)).lines().toList()) {
+        given.add(line.substring(line.lastIndexOf(' ') + 1));
+      }
+    }
+    for (Limit limit : Limit.values()) {
+      missing.add("budget." + limit.word());
+    }
+    missing.removeAll(given);
+    // Texts meet these limits as syntax.too-large, -deep and -long, or as value.too-many: see
+    // ReadingBudgetTest, and SeasonBudgetTest for plans that are built in Java.
+    missing.removeAll(
+        Set.of("budget.characters", "budget.tokens", "budget.nesting", "budget.operators"));
+    missing.removeAll(
+        Set.of("budget.weeks", "budget.athletes", "budget.weekly", "budget.sessions"));
+    // Covered by ResolverTest: they need files that don't belong in a repository.
+    missing.removeAll(Set.of("syntax.too-large", "name.unreadable", "name.too-many-files"));
+    assertEquals(Set.of(), missing);
+  }
+
+  /**
+   * Every built-in rule is broken by some file, and another plan, alike but for the limit, keeps
+   * it; docs/mutation.md says how the limits were moved, one step at a time.
+   */
+  @Test
+  void everyBuiltInRuleIsBrokenBySomeFile() throws IOException {
+    Set<String> missing = new TreeSet<>();
+    StandardRules.sets()
+        .forEach(set -> set.rules().forEach(rule -> missing.add("rule." + rule.name())));
+    for (Path file : files().toList()) {
+      for (String line : Files.readString(expectedOf(file)).lines().toList()) {
         missing.remove(line.substring(line.lastIndexOf(' ') + 1));
       }
     }
-    // Covered by ResolverTest: they need files that have no place in a repository.
-    missing.removeAll(Set.of("syntax.too-large", "name.unreadable", "name.too-many-files"));
     assertEquals(Set.of(), missing);
   }
 

@@ -12,10 +12,12 @@ import gripwright.language.syntax.Reader;
 import gripwright.language.syntax.SyntaxElement;
 import gripwright.language.syntax.SyntaxNode;
 import gripwright.language.syntax.SyntaxToken;
+import gripwright.work.MostTries;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -28,18 +30,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every word, number and sign of the examples, forgotten one at a time. The examples use every
+ * Leaves out every word, number and sign of the examples, one at a time. The examples use every
  * production of the grammar ({@code everyProductionIsThere}).
  *
- * <p>What each gives stands in {@code forgotten.expected}, one line a token, so that a message that
- * changes shows in a review; run with {@code -Dgripwright.bless=true} to rewrite it.
+ * <p>The results are in {@code forgotten.expected}, one line a token, so that a changed message is
+ * visible in a review; run with {@code -Dgripwright.bless=true} to rewrite it.
  */
 class ForgottenTokenTest {
 
   /** A unit forgotten at the end of a list of times is missing in each. */
   private static final int MOST_ERRORS = 8;
 
-  /** What is declared without its name or its keyword is not missed where it is used. */
+  /** A declaration without its name or keyword is not reported as missing where it is used. */
   private static final int MOST_UNKNOWN = 2;
 
   private static final Set<String> CHOICES =
@@ -77,13 +79,15 @@ class ForgottenTokenTest {
 
   /** Tells whether a sentence expects what it says was found. */
   private static boolean isAtOdds(String message) {
-    Matcher told = EXPECTED_FOUND.matcher(message);
-    return told.matches() && List.of(told.group(1).split(", | or ")).contains(told.group(2));
+    Matcher sentence = EXPECTED_FOUND.matcher(message);
+    return sentence.matches()
+        && List.of(sentence.group(1).split(", | or ")).contains(sentence.group(2));
   }
 
   @Test
-  void eachForgottenTokenGivesWhatIsExpected() throws IOException {
-    StringBuilder found = new StringBuilder();
+  void eachForgottenTokenGivesItsExpectedFindings() throws IOException {
+    List<String> found = new ArrayList<>();
+    int all = 0;
     Map<String, String> texts = texts();
     for (Map.Entry<String, String> file : texts.entrySet()) {
       String text = file.getValue();
@@ -91,11 +95,9 @@ class ForgottenTokenTest {
       List<SyntaxToken> tokens = new ArrayList<>();
       SourceFile source = SourceFile.of(file.getKey(), text);
       Reader.parse(source).tree().root().tokens(tokens::add);
-      for (SyntaxToken token : tokens) {
+      tokens.removeIf(token -> token.text().isEmpty());
+      for (SyntaxToken token : BLESS ? tokens : MostTries.some(tokens)) {
         int start = token.span().start();
-        if (token.text().isEmpty()) {
-          continue;
-        }
         Map<String, Integer> after =
             errors(
                 file.getKey(),
@@ -112,17 +114,33 @@ class ForgottenTokenTest {
         assertTrue(
             after.getOrDefault("name.unknown", 0) <= MOST_UNKNOWN,
             () -> where + " without it: " + fresh);
-        found.append(where).append(' ').append(token.text()).append(" -> ");
-        found.append(fresh.isEmpty() ? "still right" : String.join(", ", fresh)).append('\n');
+        found.add(
+            where
+                + " "
+                + token.text()
+                + " -> "
+                + (fresh.isEmpty() ? "still right" : String.join(", ", fresh)));
       }
+      all += tokens.size();
     }
     if (BLESS) {
-      Files.writeString(EXPECTED, found.toString());
+      Files.writeString(EXPECTED, String.join("\n", found) + "\n");
     }
-    assertEquals(Files.readString(EXPECTED), found.toString());
+    List<String> expected = new ArrayList<>(Files.readAllLines(EXPECTED));
+    assertEquals(all, expected.size());
+    if (found.size() < all) { // the quick build tries some of each file
+      Set<String> tried = new HashSet<>();
+      found.forEach(line -> tried.add(place(line)));
+      expected.removeIf(line -> !tried.contains(place(line)));
+    }
+    assertEquals(String.join("\n", expected), String.join("\n", found));
   }
 
-  /** What may be left out is left out in the grammar: texts, titles and the like. */
+  private static String place(String line) {
+    return line.substring(0, line.indexOf(' '));
+  }
+
+  /** Optional parts of the grammar can be left out: texts, titles and the like. */
   @Test
   void mostForgottenTokensAreNoticed() throws IOException {
     List<String> lines = Files.readAllLines(EXPECTED);
@@ -130,7 +148,8 @@ class ForgottenTokenTest {
     assertTrue(lines.size() > 500, lines.size() + " tokens");
     long many = lines.stream().filter(line -> line.matches(".* -> .*(,| x ).*")).count();
     assertTrue(right * 25 < lines.size(), right + " of " + lines.size() + " are not noticed");
-    assertTrue(many * 100 < lines.size(), many + " of " + lines.size() + " are told twice or more");
+    assertTrue(
+        many * 100 < lines.size(), many + " of " + lines.size() + " are reported twice or more");
   }
 
   @Test
@@ -142,7 +161,7 @@ class ForgottenTokenTest {
     for (Map.Entry<String, String> file : texts().entrySet()) {
       remove(Reader.parse(SourceFile.of(file.getKey(), file.getValue())).tree().root(), missing);
     }
-    // Choices between others leave no part of their own, nor does a line that was not read.
+    // Alternatives have no node of their own, nor does a line that was not read.
     missing.removeIf(kind -> kind.endsWith("_ITEM") || CHOICES.contains(kind));
     assertEquals(Set.of(), missing);
   }

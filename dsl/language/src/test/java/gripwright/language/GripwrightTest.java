@@ -31,7 +31,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** The facade: what a host sees. */
+/** The facade as a host sees it. */
 class GripwrightTest {
 
   private static final Path CORPUS = Path.of("src/test/resources/corpus");
@@ -45,7 +45,7 @@ class GripwrightTest {
   }
 
   @Test
-  void whatIsInOrderIsThereThoughSomethingElseIsNot() {
+  void validDeclarationsAreReadAlthoughOthersHaveErrors() {
     Reading reading =
         Gripwright.read(
             "x.grip", "language 1\n" + protocol("right", "60") + protocol("wrong", "160"));
@@ -103,7 +103,7 @@ class GripwrightTest {
   }
 
   @Test
-  void anErrorIsNeverCutOffForAnAdvice() {
+  void anErrorIsNeverCutOffForAdvice() {
     String advice = "protocol a%d {\n  given x 3\n  hold 7 s at 60 %% max\n}\n";
     String text =
         "language 1\n"
@@ -136,7 +136,7 @@ class GripwrightTest {
   }
 
   @Test
-  void everythingWrittenInAPlanArrives() {
+  void everyStatementOfAPlanIsInTheModel() {
     Plan plan = corpus("good-everything-in-a-plan.grip").plans().get("p");
     assertEquals(List.of("aslaug", "torkel"), plan.athletes());
     assertEquals(Duration.ofMinutes(10), plan.warmUp());
@@ -154,9 +154,9 @@ class GripwrightTest {
     assertEquals(1, plan.blocks().get(0).contentFor("torkel").advances().size());
   }
 
-  /** What a side says of a joint stands over what is said of both hands. */
+  /** A side's own joint range replaces that of both hands. */
   @Test
-  void anAthletesOwnJointsArriveOnBothHands() {
+  void anAthletesOwnJointRangesApplyToBothHands() {
     Athlete aslaug = corpus("good-joint-limits.grip").athletes().get("aslaug");
     JointLimits left = aslaug.hand(Side.LEFT).limits();
     JointLimits right = aslaug.hand(Side.RIGHT).limits();
@@ -184,9 +184,9 @@ class GripwrightTest {
     }
   }
 
-  /** A mistake in what only one athlete does is shown where that is written. */
+  /** A mistake in content for one athlete is shown where that content is written. */
   @Test
-  void anAthletesOwnLineIsPointedAt() {
+  void findingsPointAtAnAthletesOwnLine() {
     String own =
         Gripwright.read(
                 CORPUS.resolve("good-everything-in-a-plan.grip"),

@@ -14,13 +14,13 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Texts made to cost time or memory are refused after moderate work, which is counted in steps:
- * what is looked for is growth with the square of the text.
+ * Texts made to cost time or memory are refused after moderate work, which is counted in steps, to
+ * detect quadratic growth.
  */
 @CountedWork
 class HostileTextTest {
 
-  /** Steps for a text whatever it is, and for each of its characters. */
+  /** Constant number of steps for a text, and steps for each of its characters. */
   private static final long MOST_STEPS = 10_000_000;
 
   private static final long MOST_STEPS_A_CHARACTER = 500;

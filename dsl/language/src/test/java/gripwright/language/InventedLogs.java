@@ -30,7 +30,7 @@ final class InventedLogs {
   Log log(String athlete, Setup setup) {
     Log log = Log.empty(athlete);
     for (int i = random.nextInt(8); i >= 0; i--) {
-      // A line that stands twice counts once, so every entry has a day of its own.
+      // A duplicate line counts once, so every entry has a day of its own.
       log = log.with(entry(setup, Inventions.DAY.minusDays(20L * i + random.nextInt(20))));
     }
     return log;

@@ -12,7 +12,7 @@ import gripwright.rule.RuleSet;
 import java.util.Optional;
 import java.util.Random;
 
-/** Rules put together at random from everything that a condition can have in it. */
+/** Random rules with every part that a condition can have. */
 final class InventedRules {
 
   private final Random random;

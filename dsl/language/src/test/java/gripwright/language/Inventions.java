@@ -4,6 +4,7 @@ import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Injury;
+import gripwright.finding.WrittenReason;
 import gripwright.grip.Band;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
@@ -43,13 +44,13 @@ import java.util.OptionalInt;
 import java.util.Random;
 
 /**
- * Athletes, grips, protocols and plans as a program might build them, anything in them that has
- * words.
+ * Athletes, grips, protocols and plans as a program might build them, with everything that the
+ * language can express.
  */
 final class Inventions {
 
   private static final List<String> TEXTS =
-      List.of("a", "with \"quotes\" and \\", "# no remark { }", "\u00e5se, 2 %", "");
+      List.of("a", "with \"quotes\" and \\", "# no comment { }", "\u00e5se, 2 %", "");
   static final LocalDate DAY = LocalDate.of(2027, 1, 11);
 
   private final Random random;
@@ -130,7 +131,16 @@ final class Inventions {
               one(Structure.values()),
               sometimes() ? Optional.of(one(Side.values())) : Optional.empty(),
               from,
-              sometimes() ? Optional.of(from.plusDays(60)) : Optional.empty(),
+              Optional.of(from.plusDays(60)),
+              sometimes() ? Optional.of("a \"hand\" therapist") : Optional.empty(),
+              text()));
+      athlete.injury(
+          new Injury(
+              one(Finger.values()),
+              one(Structure.values()),
+              Optional.empty(),
+              from,
+              Optional.empty(),
               text()));
       athlete.away(new Athlete.Absence(from, from.plusDays(random.nextInt(9)), text()));
       athlete.climbing(
@@ -230,10 +240,13 @@ final class Inventions {
     Plan.Builder plan = Plan.named("p").athlete("tove").athlete("liv").from(DAY);
     text().ifPresent(plan::title);
     if (sometimes()) {
+      plan.supervisedBy("the \"trainer\"");
+    }
+    if (sometimes()) {
       plan.towards(new Plan.Goal(DAY.plusDays(100), text()));
       plan.taper(2, share());
       plan.demand(StandardGrips.HALF_CRIMP, 0.57).demand(StandardGrips.OPEN_FOUR, 0.43);
-      plan.weeklyRise(share());
+      plan.weeklyRise((1 + random.nextInt(30)) / 100.0);
     }
     if (sometimes()) {
       plan.warmUp(time(300, 900)).restBetween(time(60, 240)).weights(weights());
@@ -299,7 +312,8 @@ final class Inventions {
             sometimes() ? Duration.ofHours(24L * (1 + random.nextInt(4))) : Duration.ofHours(48),
             content,
             sometimes() ? List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY) : List.of(),
-            Map.of());
+            Map.of(),
+            sometimes() ? Optional.of("somebody") : Optional.empty());
     if (!sometimes()) {
       return session;
     }
@@ -322,7 +336,7 @@ final class Inventions {
             Length.ofMillimetres(20),
             one(Hands.values()),
             sometimes(),
-            text()));
+            text().filter(WrittenReason::hasWord)));
     exercises.add(
         Exercise.of(
             StandardProtocols.MAX_HOLDS, StandardGrips.OPEN_FOUR, Length.ofMillimetres(20)));

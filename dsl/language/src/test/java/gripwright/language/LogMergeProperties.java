@@ -16,7 +16,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
-/** Logs as they are merged from blocks, whatever the order of lines. */
+/** Merging of logs, with lines in any order. */
 class LogMergeProperties {
 
   private static final String CLUB =
@@ -66,7 +66,7 @@ class LogMergeProperties {
   }
 
   @Property
-  void blocksAndOrderPlayNoPart(@ForAll("lines") List<String> lines, @ForAll Random random) {
+  void blocksAndOrderDoNotMatter(@ForAll("lines") List<String> lines, @ForAll Random random) {
     List<String> shuffled = new ArrayList<>(lines);
     Collections.shuffle(shuffled, random);
     int cut = shuffled.isEmpty() ? 0 : random.nextInt(shuffled.size());

@@ -109,7 +109,7 @@ class MeaningProperties {
   }
 
   @Property(tries = 40)
-  void whereADeclarationStandsChangesNothing(@ForAll Random random) {
+  void thePlaceOfADeclarationChangesNothing(@ForAll Random random) {
     List<String> declarations = declarations();
     Reading expected = Gripwright.read("x.grip", joined(declarations));
     List<List<String>> files = new ArrayList<>();

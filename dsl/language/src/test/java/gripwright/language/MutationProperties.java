@@ -18,8 +18,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
 /**
- * Whatever is done to a file, it is read and compiled without an exception. Files: the corpus, the
- * examples and the samples.
+ * Any changed file is read and compiled without an exception. Files: the corpus, the examples and
+ * the samples.
  */
 class MutationProperties {
 

@@ -17,7 +17,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
-/** Whatever is built in Java reads back equal, and is written in canonical layout. */
+/** Everything built in Java reads back equal, and is written in canonical layout. */
 class PlanFileProperties {
 
   private static Reading back(PlanFile file) {

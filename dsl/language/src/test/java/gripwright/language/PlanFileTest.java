@@ -53,7 +53,7 @@ class PlanFileTest {
   }
 
   @TestFactory
-  Stream<DynamicTest> whatWasReadIsWrittenAndReadsBackEqual() {
+  Stream<DynamicTest> aReadingIsWrittenAndReadsBackEqual() {
     return Stream.of(
             Path.of("../../examples/plans"),
             Path.of("src/test/resources/corpus"),
@@ -187,7 +187,7 @@ class PlanFileTest {
   }
 
   @Test
-  void whatIsNotThereIsNotWritten() {
+  void missingPartsAreNotWritten() {
     PlanFile file = new PlanFile().add(plan(StandardProtocols.MAX_HOLDS));
     Unwritable refusal = assertThrows(Unwritable.class, file::text);
     assertTrue(refusal.getMessage().contains("unknown athlete `tove`"), refusal.getMessage());
@@ -199,7 +199,7 @@ class PlanFileTest {
   }
 
   @Test
-  void whatHasNoWordsIsRefused() {
+  void whatTheLanguageCannotExpressIsRefused() {
     Reading club = Gripwright.read("club.grip", TOVE);
     LogEntry twoLines =
         new LogEntry.Skipped(LocalDate.of(2027, 1, 5), "s", Optional.of("ill\nvery"));

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Every range of the one table, from both sides: what a constructor takes text takes too, and what
- * a constructor refuses is a finding, at each bound and just beside it.
+ * Every range of the table, in Java and in text: text accepts what a constructor accepts, and what
+ * a constructor refuses is a finding, at each bound and next to it.
  */
 class RangeOnBothSidesTest {
 
@@ -113,7 +113,7 @@ class RangeOnBothSidesTest {
   }
 
   @Test
-  void whatIsNoFiniteNumberIsRefusedEverywhere() {
+  void nonFiniteNumbersAreRefusedEverywhere() {
     for (Range range : Range.values()) {
       for (double value :
           new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
@@ -137,7 +137,7 @@ class RangeOnBothSidesTest {
   }
 
   @Test
-  void whatIsRoundedAwayIsRefusedAsNothing() {
+  void amountsThatRoundToZeroAreRefused() {
     for (String text :
         List.of(
             RangedText.plan("hold", "hold 0.0000000001 s at 60 % max"),

@@ -48,7 +48,7 @@ import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 
-/** A constructor of core that takes a value of a range; everything else it is given is in order. */
+/** A constructor of core that takes a value of a range; its other arguments are valid. */
 record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
 
   private static final Grip GRIP = StandardGrips.HALF_CRIMP;
@@ -265,7 +265,7 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
   private static final OptionalInt NO_COUNT = OptionalInt.empty();
   private static final Optional<Load> NO_LOAD = Optional.empty();
 
-  /** Returns every constructor that has a value of a range. */
+  /** Returns every constructor with a value of a range. */
   static List<RangedJava> of(Range range) {
     Cases cases = new Cases();
     switch (range) {
@@ -362,9 +362,12 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
       case MCP_CENTRE ->
           cases.whole("band", v -> centre(Joint.MCP, v)).whole("limit", v -> limit(Joint.MCP, v));
       case PIP_CENTRE ->
-          cases.whole("band", v -> centre(Joint.PIP, v)).whole("limit", v -> limit(Joint.PIP, v));
+          cases
+              .whole("band", v -> grip(Joint.PIP, Band.degrees(v - 60, v + 60)))
+              .whole("limit", v -> limit(Joint.PIP, v));
       case DIP_CENTRE ->
           cases.whole("band", v -> centre(Joint.DIP, v)).whole("limit", v -> limit(Joint.DIP, v));
+      case PIP_HIGH -> cases.wide("band", v -> grip(Joint.PIP, Band.degrees(Math.min(v, 0), v)));
       case SHARE ->
           cases
               .wide(
@@ -437,6 +440,8 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
                           LocalDate.of((int) v, 6, 1),
                           LocalDate.of((int) v, 6, 1),
                           Optional.empty()));
+      case BIRTH ->
+          cases.whole("athlete", v -> athlete().born(LocalDate.of((int) v, 6, 1)).build());
     }
     return cases.all;
   }

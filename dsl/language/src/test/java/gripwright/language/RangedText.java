@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** A plan file of which one value is another; everything else in it is in order. */
+/** A plan file with one variable value; everything else in it is valid. */
 record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
 
   private static final String TEXT =
@@ -89,12 +89,12 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
 
   private static final Pattern PLACE = Pattern.compile("<([a-z-]+):([^>]*)>");
 
-  /** As many as leave room in a budget for sessions of the most exercises. */
+  /** The most that leaves room in a budget for the largest sessions. */
   private static final String FEWER_WEEKS = "400 weeks";
 
   private static final String LINE = "do own-holds on half-crimp edge 20 mm\n";
 
-  /** Returns the file with a value at a place, and what is in order everywhere else. */
+  /** Returns the file with a value at a place and valid values everywhere else. */
   static String plan(String place, String value) {
     return plan(Map.of(place, value));
   }
@@ -114,7 +114,7 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
     return matcher.appendTail(text).toString();
   }
 
-  /** Tells whether there are words for a value at all. */
+  /** Tells whether a value can be written. */
   boolean canSay(double base) {
     return sayable.test(base);
   }
@@ -229,7 +229,7 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
                 + " because \"as agreed\""));
   }
 
-  /** Returns every text that has a value of a range. */
+  /** Returns every text with a value of a range. */
   static List<RangedText> of(Range range) {
     List<RangedText> texts = new ArrayList<>();
     Unit unit = range.unit().orElse(Unit.SECOND);
@@ -314,13 +314,19 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         texts.add(amount("limit", unit, "mcp %s"));
       }
       case PIP_CENTRE -> {
-        texts.add(amount("band", unit, "index pip %s"));
+        // Wide, so that the greater end is one that a joint has.
+        texts.add(amount("band", unit, "index pip %s within 60 deg"));
         texts.add(amount("limit", unit, "pip %s"));
       }
       case DIP_CENTRE -> {
         texts.add(amount("band", unit, "index dip %s"));
         texts.add(amount("limit", unit, "dip %s"));
       }
+      case PIP_HIGH ->
+          texts.add(
+              at(
+                  "band",
+                  base -> "index pip " + in(unit, Math.min(base, 0)) + " to " + in(unit, base)));
       case SHARE ->
           texts.add(at("demand", base -> in(unit, base) + ", open-four " + in(unit, 1 - base)));
       case OF_MAX -> {
@@ -391,15 +397,29 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         texts.add(at("line", base -> year(base) + "-06-01 skipped strength"));
         texts.add(at("line", base -> year(base) + "-06-01 pain ring 3"));
       }
+      case BIRTH -> texts.add(whole(RangedText::born));
     }
     return texts;
+  }
+
+  private static String born(double base) {
+    return """
+        language 1
+        athlete runa {
+          born %s-06-01  body-mass 61 kg  trained 30 months  ability french 7b
+          hand { length 178 mm }
+          available mon 90 min
+          equipment { edges 20 mm }
+        }
+        """
+        .formatted(year(base));
   }
 
   private static String year(double base) {
     return String.format(Locale.ROOT, "%04d", (int) base);
   }
 
-  /** Returns a protocol of so many holds and rests: a repeat counts its rest too. */
+  /** Returns a protocol of this many holds and rests: a repeat counts its rest too. */
   private static String steps(int count) {
     int tens = count / 10;
     String inner = repeated(9, "hold 5 s at 30 % max\n", "");

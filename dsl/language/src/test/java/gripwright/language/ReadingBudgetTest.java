@@ -178,7 +178,7 @@ class ReadingBudgetTest {
   }
 
   @Test
-  void compilingGoesByTheBudgetOfTheReading() {
+  void compilingUsesTheBudgetOfTheReading() {
     Reading reading = read(TEXT, with(Limit.WORK, 60));
     assertTrue(reading.usable(), () -> reading.findings().toString());
     Compilation compilation = reading.compile();

@@ -17,7 +17,7 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.planning.Season;
+import gripwright.planning.GeneratedSeason;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
@@ -39,7 +39,7 @@ final class SeasonText {
   private static final double POUND = 0.45359237;
   private static final double INCH = 25.4;
 
-  private final Season season;
+  private final GeneratedSeason season;
   private final boolean imperial;
   private final Consumer<List<String>> order;
 
@@ -47,16 +47,16 @@ final class SeasonText {
    * Prepares to write a season.
    *
    * @param imperial whether masses are in lb and lengths in inches, else in kg and mm
-   * @param order sets statements in order, where their order means nothing
+   * @param order sorts statements whose order has no meaning
    */
-  SeasonText(Season season, boolean imperial, Consumer<List<String>> order) {
+  SeasonText(GeneratedSeason season, boolean imperial, Consumer<List<String>> order) {
     this.season = season;
     this.imperial = imperial;
     this.order = order;
   }
 
   /** Writes a season in metric units and the usual order. */
-  static String of(Season season) {
+  static String of(GeneratedSeason season) {
     return new SeasonText(season, false, lines -> {}).write();
   }
 
@@ -325,7 +325,7 @@ final class SeasonText {
               + " weeks");
     }
     List<String> blocks = plan.blocks().stream().map(this::block).toList();
-    lines.add(String.join("\n", blocks)); // blocks follow each other as they are written
+    lines.add(String.join("\n", blocks)); // blocks keep their written order
     order.accept(lines);
     return body("plan season", lines);
   }

@@ -9,10 +9,11 @@ import gripwright.finding.Severity;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
+import gripwright.planning.GeneratedSeason;
 import gripwright.planning.Reached;
-import gripwright.planning.Season;
 import gripwright.season.CompiledPlan;
 import gripwright.season.CompiledSeason;
+import gripwright.season.Season;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -28,7 +29,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.statistics.Statistics;
 
-/** Text has no check that Java lacks, and a log from elsewhere is as good as one in the text. */
+/** Text has no check that Java lacks, and a log from outside counts like one in the text. */
 class TextAndJavaProperties {
 
   private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::toString);
@@ -42,12 +43,12 @@ class TextAndJavaProperties {
   }
 
   /** Returns the season with all of its objects as they were built. */
-  private static gripwright.season.Season built(Season season) {
-    return gripwright.season.Season.of(
+  private static Season built(GeneratedSeason season) {
+    return Season.of(
         List.of(season.plan()), List.of(season.athlete()), List.of(season.log()), List.of());
   }
 
-  /** Returns codes with their places: names of files and numbers of lines play no part in them. */
+  /** Returns codes with their places: names of files and numbers of lines do not matter in them. */
   private static List<String> codes(List<Finding> findings) {
     return findings.stream()
         .map(f -> f.severity() + " " + f.code() + " " + f.place().without("entry"))
@@ -63,14 +64,14 @@ class TextAndJavaProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
-  void theSameObjectsGiveTheSameSeasonReadOrBuilt(@ForAll Season season) {
+  void theSameObjectsGiveTheSameSeasonReadOrBuilt(@ForAll GeneratedSeason season) {
     Reading reading =
         Gripwright.read(
             "season.grip", SeasonText.of(season), ReadOptions.standard().withAllFindings());
     if (reading.usable()) {
       Compilation read = reading.compile();
       CompiledSeason java =
-          gripwright.season.Season.of(
+          Season.of(
                   reading.plans().values(),
                   reading.athletes().values(),
                   reading.logs().values(),
@@ -92,10 +93,11 @@ class TextAndJavaProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
-  void aLogFromElsewhereCountsLikeOneInTheText(@ForAll Season season) {
+  void aLogFromOutsideCountsLikeOneInTheText(@ForAll GeneratedSeason season) {
     ReadOptions options = ReadOptions.standard().withAllFindings();
     Reading whole = Gripwright.read("season.grip", SeasonText.of(season), options);
-    Season silent = new Season(season.athlete(), Log.empty(season.log().athlete()), season.plan());
+    GeneratedSeason silent =
+        new GeneratedSeason(season.athlete(), Log.empty(season.log().athlete()), season.plan());
     Reading bare = Gripwright.read("season.grip", SeasonText.of(silent), options);
     if (whole.usable() && bare.usable()) {
       Log log = whole.logs().getOrDefault(season.log().athlete(), season.log());
@@ -118,7 +120,7 @@ class TextAndJavaProperties {
   }
 
   @Example
-  void aFindingAboutALogFromElsewhereStandsAtTheBeginningOfTheFile() {
+  void aFindingAboutALogFromOutsideIsAtTheBeginningOfTheFile() {
     Reading reading = Gripwright.read(Path.of("../../examples/plans/first-weeks.grip"));
     Log log =
         Log.empty("randi")

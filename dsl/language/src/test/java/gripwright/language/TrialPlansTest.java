@@ -17,9 +17,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Published training trials as plans, for an athlete who is trained: what is found against each is
- * listed here, with why. Each file cites its trial and says what we filled in. Two trials are not
- * here, since what we read of them says neither holds nor sets: Hermans 2022 and Medernach 2015.
+ * Published training trials as plans for a trained athlete: the findings of each are listed here
+ * with their reasons. Each file cites its trial and says what we filled in. Two trials are missing,
+ * since the text we read gives neither holds nor sets: Hermans 2022 and Medernach 2015.
  */
 class TrialPlansTest {
 
@@ -53,18 +53,19 @@ class TrialPlansTest {
     }
   }
 
-  /** Nothing, unless a reason stands beside it. */
+  /** No findings, unless a reason is given. */
   @ParameterizedTest
   @CsvSource({
-    "lopez-rivera-2012, ''",
-    "lopez-rivera-2019, ''",
+    "added-weight-then-edges-2012, ''",
+    "intermittent-holds-2019, ''",
     // At 80 % the sets that we filled in end a second early by the fatigue model; 79 % would not.
-    "devise-2022, warning plan.hold-doubtful",
-    "mundry-2021, ''",
-    "levernier-2019, ''",
-    // One set more is a third more, then a quarter: above the 10 % that a week may rise.
-    "dynamic-strength-2024, warning rule.week-load-rise",
-    "acsm-2009, ''",
+    // The groups are plans of one athlete over the same weeks.
+    "three-intensities-2022, 'warning plan.overlap, warning plan.hold-doubtful, warning plan.overlap'",
+    "weekly-added-weight-2021, ''",
+    "maximal-holds-2019, warning plan.overlap",
+    // One set more is a third more, then a quarter: one smallest step of one exercise.
+    "dynamic-flexion-2024, ''",
+    "load-after-two-full-sessions-2009, ''",
   })
   void findingsAreThoseThatCanBeDefended(String name, String expected) {
     Compilation compiled = trial(name);
@@ -78,16 +79,16 @@ class TrialPlansTest {
   /** Weeks and sessions a week as published; what each file fills in is marked there. */
   @ParameterizedTest
   @CsvSource({
-    "lopez-rivera-2012, strength-then-edges, 8, 2",
-    "lopez-rivera-2019, intermittent, 8, 2",
-    "devise-2022, at-100, 4, 2",
-    "devise-2022, at-80, 4, 2",
-    "devise-2022, at-60, 4, 2",
-    "mundry-2021, added-weight, 8, 2",
-    "levernier-2019, twice, 4, 2",
-    "levernier-2019, three-times, 4, 3",
-    "dynamic-strength-2024, five-weeks, 5, 3",
-    "acsm-2009, by-the-log, 6, 2",
+    "added-weight-then-edges-2012, strength-then-edges, 8, 2",
+    "intermittent-holds-2019, intermittent, 8, 2",
+    "three-intensities-2022, at-100, 4, 2",
+    "three-intensities-2022, at-80, 4, 2",
+    "three-intensities-2022, at-60, 4, 2",
+    "weekly-added-weight-2021, added-weight, 8, 2",
+    "maximal-holds-2019, twice, 4, 2",
+    "maximal-holds-2019, three-times, 4, 3",
+    "dynamic-flexion-2024, five-weeks, 5, 3",
+    "load-after-two-full-sessions-2009, by-the-log, 6, 2",
   })
   void everySessionFindsItsDay(String trial, String name, int weeks, int perWeek) {
     CompiledPlan plan = plan(trial, name);
@@ -100,7 +101,7 @@ class TrialPlansTest {
   /** 1.25 kg more each week, as published; 0.25 kg steps build each. */
   @Test
   void addedWeightRisesAsPublished() {
-    CompiledPlan plan = plan("mundry-2021", "added-weight");
+    CompiledPlan plan = plan("weekly-added-weight-2021", "added-weight");
     double first = weekly(plan, e -> e.totalLoad().kilograms()).get(0);
     List<Double> rising = new ArrayList<>();
     for (int week = 0; week < 8; week++) {
@@ -114,16 +115,16 @@ class TrialPlansTest {
   void setsRiseAsPublished() {
     assertWeekly(
         List.of(3.0, 3.0, 4.0, 4.0, 5.0),
-        plan("dynamic-strength-2024", "five-weeks"),
+        plan("dynamic-flexion-2024", "five-weeks"),
         e -> e.scheme().sets());
   }
 
-  /** Two sessions in a row to spare earn 2 %; one that is too hard starts the count again. */
+  /** Two easy sessions in a row earn 2 %; one that is too hard starts the count again. */
   @Test
-  void loadRisesAfterTwoSessionsToSpare() {
+  void loadRisesAfterTwoEasySessionsInARow() {
     assertWeekly(
         List.of(75.0, 76.5, 76.5, 78.03, 78.03, 78.03),
-        plan("acsm-2009", "by-the-log"),
+        plan("load-after-two-full-sessions-2009", "by-the-log"),
         e -> e.percentOfMax().orElseThrow());
   }
 }

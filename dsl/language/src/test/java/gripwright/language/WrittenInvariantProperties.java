@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Equipment;
 import gripwright.finding.ReportedFinding;
+import gripwright.planning.GeneratedSeason;
 import gripwright.planning.Reached;
-import gripwright.planning.Season;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
@@ -19,14 +19,14 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
-/** What holds of every plan that is written down: its order, its layout and its units. */
+/** Invariants of every written plan: order, layout and units. */
 class WrittenInvariantProperties {
 
   private static CompiledPlan only(Compilation compilation) {
     return compilation.plans().get(0);
   }
 
-  /** Returns all but what keeps the order in which it was written, such as an athlete's grips. */
+  /** Returns everything except lists in written order, such as an athlete's grips. */
   private static List<List<?>> trained(CompiledPlan plan) {
     return List.of(plan.sessions(), plan.weeks(), plan.retests(), plan.climbing());
   }
@@ -38,7 +38,7 @@ class WrittenInvariantProperties {
         .toList();
   }
 
-  /** Returns what is said without where: {@code retest 2} may be the first now. */
+  /** Returns findings without their places: {@code retest 2} may be the first now. */
   private static List<String> messages(Compilation compilation) {
     return compilation.findings().stream()
         .map((ReportedFinding f) -> f.code() + " " + f.message() + " " + f.hint())
@@ -48,7 +48,7 @@ class WrittenInvariantProperties {
 
   /** Invariant 10, of the order of statements. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void theOrderOfStatementsChangesNothing(@ForAll Season season, @ForAll Random random) {
+  void theOrderOfStatementsChangesNothing(@ForAll GeneratedSeason season, @ForAll Random random) {
     Reading written = Gripwright.read("season.grip", SeasonText.of(season));
     Reading shuffled =
         Gripwright.read(
@@ -59,14 +59,20 @@ class WrittenInvariantProperties {
       Compilation one = written.compile();
       Compilation other = shuffled.compile();
       assertEquals(trained(only(one)), trained(only(other)));
-      assertEquals(messages(one), messages(other));
+      if (!isCut(one)) { // of many findings the first in the text are shown
+        assertEquals(messages(one), messages(other));
+      }
     }
     Reached.reached(written.usable(), 80);
   }
 
+  private static boolean isCut(Compilation compilation) {
+    return compilation.findings().stream().anyMatch(f -> f.code().equals("syntax.more"));
+  }
+
   /** Invariant 10, of layout. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void layoutAndCommentsChangeNothing(@ForAll Season season, @ForAll Random random) {
+  void layoutAndCommentsChangeNothing(@ForAll GeneratedSeason season, @ForAll Random random) {
     String text = SeasonText.of(season);
     Reading written = Gripwright.read("season.grip", text);
     Reading laidOut = Gripwright.read("season.grip", laidOut(text, random));
@@ -98,7 +104,7 @@ class WrittenInvariantProperties {
 
   /** Invariant 11. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void poundsAndInchesGiveTheSamePlanWithinOneStepOfTheEquipment(@ForAll Season season) {
+  void poundsAndInchesGiveTheSamePlanWithinOneStepOfTheEquipment(@ForAll GeneratedSeason season) {
     Reading metric = Gripwright.read("season.grip", SeasonText.of(season));
     Reading imperial =
         Gripwright.read("season.grip", new SeasonText(season, true, lines -> {}).write());
@@ -115,7 +121,7 @@ class WrittenInvariantProperties {
       double step = largestStep(season.athlete().equipment());
       for (int i = 0; i < one.sessions().size(); i++) {
         DatedSession session = one.sessions().get(i);
-        // A line of a log may be told of either of two exercises that it is as near to.
+        // A line of a log may be reported for either of two equally near exercises.
         if (session.happened().isPresent()) {
           continue;
         }
@@ -166,9 +172,9 @@ class WrittenInvariantProperties {
     }
   }
 
-  /** Invariant 12: what is written down means the same as what was built in Java. */
+  /** Invariant 12: a written plan means the same as the plan built in Java. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aPlanThatIsWrittenAndReadAgainIsCheckedTheSame(@ForAll Season season) {
+  void aPlanThatIsWrittenAndReadAgainIsCheckedTheSame(@ForAll GeneratedSeason season) {
     Reading reading = Gripwright.read("season.grip", SeasonText.of(season));
     if (reading.usable()) {
       assertEquals(season.athlete(), reading.athletes().get("ylva"));

@@ -10,14 +10,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Findings as lines of a file: where, how grave, which code, and whether it is waived. */
+/**
+ * Expected findings as lines of a file: place, severity, code, and whether the finding is waived.
+ */
 final class Expectation {
 
   /**
    * One finding.
    *
    * @param text the line as it is written
-   * @param message what the finding says; empty where the line was read from a file
+   * @param message the finding's sentence; empty if the line was read from a file
    */
   private record Line(String text, String message) {}
 
@@ -27,7 +29,7 @@ final class Expectation {
     this.lines = lines;
   }
 
-  /** Returns what was found, in the order of the text; findings of the file itself come first. */
+  /** Returns the findings in the order of the text; those of the main file come first. */
   static Expectation of(List<ReportedFinding> findings, String self) {
     List<ReportedFinding> sorted = new ArrayList<>(findings);
     sorted.sort(
@@ -55,7 +57,7 @@ final class Expectation {
         + (finding.waivedBecause() == null ? "" : " waived");
   }
 
-  /** Reads an expectation; empty lines and comments count for nothing. */
+  /** Reads an expectation; empty lines and comments are ignored. */
   static Expectation read(Path file) throws IOException {
     return new Expectation(
         Files.readAllLines(file).stream()
@@ -65,7 +67,7 @@ final class Expectation {
             .toList());
   }
 
-  /** Returns what was found and is not expected, and what is expected and was not found. */
+  /** Returns unexpected findings and expected findings that are missing. */
   List<String> differences(Expectation expected) {
     List<String> missing = new ArrayList<>(expected.lines.stream().map(Line::text).toList());
     List<String> differences = new ArrayList<>();
@@ -78,14 +80,14 @@ final class Expectation {
     return differences;
   }
 
-  /** Returns the lines as they stand in a file. */
+  /** Returns the lines as written to a file. */
   String text() {
     StringBuilder text = new StringBuilder();
     lines.forEach(line -> text.append(line.text()).append('\n'));
     return text.toString();
   }
 
-  /** Rewrites a file, whole or not at all; the comments at its head stay. */
+  /** Rewrites a file atomically; the comments at its beginning are kept. */
   void writeTo(Path file) throws IOException {
     StringBuilder text = new StringBuilder();
     if (Files.exists(file)) {

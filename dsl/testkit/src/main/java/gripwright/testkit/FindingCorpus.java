@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.DynamicTest;
 
 /**
- * A folder of plan files, each beside the findings expected of it.
+ * A folder of plan files, each with a file of expected findings.
  *
  * <p>Every {@code name.grip} directly in the folder is a test: it is read, compiled and checked
  * against the rules, and what is found is compared with {@code name.expected}, which has one line a
@@ -29,11 +29,12 @@ import org.junit.jupiter.api.DynamicTest;
  * </pre>
  *
  * <p>A finding that is not listed fails the test, and so does a listed one that is not found;
- * findings are not drawn together, so a mistake that is told twice shows. The order of the lines
- * does not matter. Files in folders below are no tests; plan files reach them with {@code use}.
+ * findings are not merged, so a mistake that is reported twice becomes visible. The order of the
+ * lines does not matter. Files in subfolders are not tests; plan files can include them with {@code
+ * use}.
  *
- * <p>With {@code -Dgripwright.bless=true} the expectations are rewritten instead, whole or not at
- * all, for review in a diff; comments at the head of a file stay. Immutable.
+ * <p>With {@code -Dgripwright.bless=true} the expectations are rewritten atomically instead, for
+ * review in a diff; comments at the beginning of a file are kept. Immutable.
  */
 public final class FindingCorpus {
 
@@ -66,7 +67,7 @@ public final class FindingCorpus {
   /**
    * Returns this corpus read with other options, such as a root above the folder, or limits.
    *
-   * @param other used as they are; ask for all findings to see all
+   * @param other used as they are; to see all findings, allow all of them
    */
   public FindingCorpus with(ReadOptions other) {
     return new FindingCorpus(folder, other, bless);
@@ -78,9 +79,9 @@ public final class FindingCorpus {
   }
 
   /**
-   * Returns one test for each plan file, by name, and a failing one for an expectation without its
-   * file. A folder without plan files gives one test that fails: a test that looks at nothing is
-   * worse than none.
+   * Returns one test for each plan file, by name, and a failing one for an expectation without a
+   * plan file. A folder without plan files gives one failing test, so that an empty corpus is
+   * noticed.
    *
    * @throws UncheckedIOException if the folder cannot be listed
    */
@@ -145,7 +146,7 @@ public final class FindingCorpus {
     }
   }
 
-  /** The file that was named comes after those it uses. */
+  /** Returns the main file, which comes after those it uses. */
   private static String mainFile(Reading reading) {
     return reading.files().get(reading.files().size() - 1).name();
   }

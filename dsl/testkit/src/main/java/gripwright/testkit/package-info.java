@@ -1,5 +1,5 @@
 /**
- * Tests for plan files and for a coach's own rules, without writing more Java than this:
+ * Tests for plan files and for a coach's own rules, with no more Java than this:
  *
  * <pre>{@code
  * final class HouseRulesTest {
@@ -10,8 +10,8 @@
  * }
  * }</pre>
  *
- * <p>Findings are tested as files because a file shows what a coach will meet, and because a change
- * of wording or of a rule is then reviewed as a diff.
+ * <p>Findings are kept in files because a file shows what a coach will see, and because a change of
+ * wording or of a rule can be reviewed as a diff.
  */
 @NullMarked
 package gripwright.testkit;

@@ -108,7 +108,7 @@ final class FindingCorpusTest {
   }
 
   @Test
-  void blessingWritesWhatIsFoundAndKeepsTheHead() throws IOException {
+  void blessingWritesTheFindingsAndKeepsTheFirstComments() throws IOException {
     write("twice.grip", TWICE);
     write("twice.expected", "# why this file is here\n1:1 error name.gone\n");
     write("fine.grip", "language 1\n");
@@ -125,7 +125,7 @@ final class FindingCorpusTest {
   }
 
   @Test
-  void aFileWithoutItsPartnerFails() throws IOException {
+  void aFileWithoutItsCounterpartFails() throws IOException {
     write("alone.grip", "language 1\n");
     write("lost.expected", "");
     assertEquals(2, failures(corpus()).size());
@@ -153,7 +153,7 @@ final class FindingCorpusTest {
 
   /** The corpus as coaches use it. */
   @TestFactory
-  Stream<DynamicTest> aFolderOfOurOwn() {
+  Stream<DynamicTest> aCorpusOfACoach() {
     return FindingCorpus.in(Path.of("src/test/corpus")).tests();
   }
 }

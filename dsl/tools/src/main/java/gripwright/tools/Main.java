@@ -11,10 +11,13 @@ import gripwright.tools.command.Exit;
 import gripwright.tools.command.ExplainCommand;
 import gripwright.tools.command.FormatCommand;
 import gripwright.tools.command.GripsCommand;
+import gripwright.tools.command.LostOutput;
 import gripwright.tools.command.ReviewCommand;
 import gripwright.tools.command.StrengthCommand;
 import gripwright.tools.command.UsageException;
 import gripwright.tools.command.Version;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -23,8 +26,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The command line. It loads what a command needs when the command is called: help and version stay
- * quick.
+ * The command line. It loads the classes of a command only when the command is called, so that help
+ * and version stay quick.
  */
 public final class Main {
 
@@ -35,15 +38,15 @@ public final class Main {
       """
       gripwright plans finger-strength training from plan files.
 
-        gripwright check FILE...     says what is wrong with plans, or worth a look
+        gripwright check FILE...     reports mistakes in plans and points to check
         gripwright compile FILE      turns plans into dated sessions with every load
-        gripwright format FILE...    gives plan files their one layout
+        gripwright format FILE...    puts plan files into the standard layout
         gripwright grips FILE        fits every grip to an athlete's hand
-        gripwright strength FILE     says what an athlete's tests tell of every grip
-        gripwright review FILE       says what a log tells, and what comes next
-        gripwright diff OLD NEW      says what changed in meaning
-        gripwright explain CODE      says what a finding means
-        gripwright explain FILE      says where each number of a day comes from
+        gripwright strength FILE     estimates an athlete's strength in every grip
+        gripwright review FILE       compares a log with its plans, lists next steps
+        gripwright diff OLD NEW      reports what changed in meaning
+        gripwright explain CODE      explains a finding
+        gripwright explain FILE      shows where each number of a day comes from
 
         gripwright COMMAND --help    the options of a command
         gripwright --version         the version
@@ -56,10 +59,12 @@ public final class Main {
   /** Runs a command and ends the program with its exit code. */
   public static void main(String[] arguments) {
     Map<String, String> environment = System.getenv();
+    ClassArchive.dropUnused(
+        System.getProperty("gripwright.archive"), System.getProperty("java.vm.info", ""));
     Console console =
         new Console(
-            System.out,
-            System.err,
+            new FileOutputStream(FileDescriptor.out),
+            new FileOutputStream(FileDescriptor.err),
             Path.of(""),
             Terminal.showsColours(environment),
             () -> Terminal.showsMessages(environment),
@@ -70,19 +75,41 @@ public final class Main {
   /**
    * Runs a command.
    *
-   * @param arguments the command and what it is given
+   * @param arguments the command and its arguments
    * @param console where it writes
    * @param environment variables of the caller
    * @return 0 no errors, 1 errors in the files, 2 wrong usage or a file that can't be read
    */
   public static int run(List<String> arguments, Console console, Map<String, String> environment) {
     try {
+      return answer(arguments, console, environment);
+    } catch (LostOutput e) {
+      return lost(console, e);
+    }
+  }
+
+  private static int answer(
+      List<String> arguments, Console console, Map<String, String> environment) {
+    try {
       return dispatch(arguments, console);
     } catch (UsageException e) {
       return refuse(arguments, console, e.sentence());
+    } catch (LostOutput e) {
+      throw e;
     } catch (RuntimeException | Error e) {
       return failed(console, environment, e);
     }
+  }
+
+  private static int lost(Console console, LostOutput lost) {
+    if (!lost.isUnwanted()) {
+      try {
+        console.err("gripwright: " + lost.sentence() + "\n");
+      } catch (LostOutput alsoLost) {
+        // only the exit code can still report this
+      }
+    }
+    return Exit.USAGE;
   }
 
   private static int dispatch(List<String> arguments, Console console) throws UsageException {
@@ -142,7 +169,10 @@ public final class Main {
     return Exit.USAGE;
   }
 
-  /** A program that asked for JSON gets JSON, even where its other arguments make no sense. */
+  /**
+   * Tells whether a format was requested, so that a caller that wants JSON gets JSON even if other
+   * arguments are wrong.
+   */
   private static boolean asksFor(String format, List<String> arguments) {
     int as = arguments.lastIndexOf("--as");
     return arguments.contains("--as=" + format)
@@ -151,9 +181,9 @@ public final class Main {
 
   private static int failed(Console console, Map<String, String> environment, Throwable failure) {
     console.err(
-        "gripwright: something went wrong inside, and no result was written ("
+        "gripwright: internal error, no result was written ("
             + failure.getClass().getSimpleName()
-            + "). With GRIPWRIGHT_DEBUG=1 it says where.\n");
+            + "). Set GRIPWRIGHT_DEBUG=1 for details, and report it.\n");
     if ("1".equals(environment.get("GRIPWRIGHT_DEBUG"))) {
       StringWriter trace = new StringWriter();
       failure.printStackTrace(new PrintWriter(trace));

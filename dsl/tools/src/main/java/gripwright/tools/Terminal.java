@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 
-/** What can be known of the terminal. */
+/** Detects the properties of the terminal. */
 final class Terminal {
 
   private Terminal() {}
 
-  /** Tells whether colours will be seen as colours: on a terminal, unless the user wants none. */
+  /** Tells whether to use colours: on a terminal, unless the user disabled them. */
   static boolean showsColours(Map<String, String> environment) {
     return environment.getOrDefault("NO_COLOR", "").isEmpty()
         && !"dumb".equals(environment.get("TERM"))
@@ -29,12 +29,12 @@ final class Terminal {
     }
   }
 
-  @SuppressWarnings("SystemConsoleNull") // asked for below, where it can be asked
+  @SuppressWarnings("SystemConsoleNull") // checked below where possible
   private static boolean isTerminal() {
     return System.console() != null && isTerminal(System.console());
   }
 
-  /** From Java 22 on there is a console without a terminal too, and a method that tells. */
+  /** From Java 22 on, a console may exist without a terminal; a method added there tells. */
   private static boolean isTerminal(java.io.Console console) {
     try {
       return (boolean) java.io.Console.class.getMethod("isTerminal").invoke(console);

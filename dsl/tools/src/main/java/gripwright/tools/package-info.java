@@ -1,4 +1,4 @@
-/** The way in from a shell. */
+/** The entry point of the command line. */
 @NullMarked
 package gripwright.tools;
 

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Parts of pages that are made by tests. With {@code -Dgripwright.bless=true} they are written anew
- * for review in a diff; otherwise they are compared.
+ * Parts of pages that tests generate. With {@code -Dgripwright.bless=true} they are rewritten for
+ * review in a diff; otherwise they are compared.
  */
 final class Blessing {
 
@@ -22,7 +22,7 @@ final class Blessing {
     return Boolean.getBoolean("gripwright.bless");
   }
 
-  /** Compares or rewrites what stands between {@code <!-- generated: NAME -->} and the end mark. */
+  /** Compares or rewrites the text between {@code <!-- generated: NAME -->} and the end mark. */
   static void generated(Page page, String name, String text) {
     int first = page.lines().indexOf("<!-- generated: " + name + " -->") + 1;
     int end = first;

@@ -11,14 +11,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** Keeps the map of the packages true. */
+/** Keeps the map of the packages up to date. */
 class DevelopersPageTest {
 
   private static final String PAGE = "DEVELOPERS.md";
   private static final Pattern NAME = Pattern.compile("`([^`]+)`");
 
   @Test
-  void thePictureOfThePackagesIsTheTableOfTheHouse() {
+  void thePictureOfThePackagesMatchesTheTable() {
     Blessing.generated(Page.read(PAGE), "packages", Rooms.picture());
   }
 

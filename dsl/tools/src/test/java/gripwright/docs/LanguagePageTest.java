@@ -36,14 +36,14 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Keeps the language reference true: its examples, its tables and its grammar. */
+/** Keeps the examples, tables and grammar of the language reference up to date. */
 class LanguagePageTest {
 
   private static final String PAGE = "docs/language.md";
   private static final String GRAMMAR =
       "dsl/language/src/main/antlr4/gripwright/language/syntax/internal/grammar/Grip";
 
-  /** What stands around a part of a declaration. */
+  /** The text around a part of a declaration. */
   private static final Map<String, List<String>> AROUND =
       Map.of(
           "grip", List.of("", ""),
@@ -73,7 +73,7 @@ class LanguagePageTest {
   }
 
   @TestFactory
-  Stream<DynamicTest> everyWholeExampleIsInOrder() {
+  Stream<DynamicTest> everyCompleteExampleHasNoErrors() {
     return Page.read(PAGE).blocks().stream()
         .filter(block -> block.info().equals("grip"))
         .map(
@@ -139,7 +139,7 @@ class LanguagePageTest {
   }
 
   @Test
-  void everyLimitIsTheOneInForce() throws IOException {
+  void everyLimitIsTheActualOne() throws IOException {
     Limits limits = Limits.standard();
     String check = "check/";
     StringBuilder text = new StringBuilder("\n| what | at most |\n|---|---|\n");
@@ -181,7 +181,7 @@ class LanguagePageTest {
     text.append(String.format(Locale.ROOT, "%,d", most)).append(" |\n");
   }
 
-  /** Reads a constant that no host needs, and that is private for that reason, off its source. */
+  /** Reads a private constant from its source, since no host needs it. */
   private static long constant(String type, String name) throws IOException {
     Path file =
         Page.root().resolve("dsl/language/src/main/java/gripwright/language/" + type + ".java");

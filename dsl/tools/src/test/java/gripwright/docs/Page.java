@@ -17,7 +17,7 @@ record Page(Path path, List<String> lines) {
    * @param before the nearest line above that is not blank
    * @param first index of the first line inside
    * @param end index of the closing fence
-   * @param info what stands after the opening fence
+   * @param info the text after the opening fence
    * @param text the lines inside, each with its line feed
    */
   record Block(String heading, String before, int first, int end, String info, String text) {}

@@ -25,7 +25,10 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Keeps all pages true: outputs are real, quoted code is in its file, and links lead somewhere. */
+/**
+ * Keeps all pages up to date: outputs are real, quoted code is in its file, and links have a
+ * target.
+ */
 class PagesTest {
 
   private static final Pattern OUTPUT = Pattern.compile("<!-- output: gripwright (.*) -->");
@@ -59,9 +62,12 @@ class PagesTest {
                             Page.read(found.page()), found.block(), output(found.argument()))));
   }
 
-  /** A long output may be quoted down to one of its blank lines; so many paragraphs stay quoted. */
+  /**
+   * A long output may be quoted up to one of its blank lines; the number of quoted paragraphs stays
+   * the same.
+   */
   @TestFactory
-  Stream<DynamicTest> everyHeadOfAnOutputIsReal() throws IOException {
+  Stream<DynamicTest> everyBeginningOfAnOutputIsReal() throws IOException {
     return blocks(HEAD)
         .map(
             found ->
@@ -98,7 +104,7 @@ class PagesTest {
 
   /** Blocks that begin like a file; those that are wrong in their text have no layout. */
   @TestFactory
-  Stream<DynamicTest> everyWholeFileHasTheOneLayout() throws IOException {
+  Stream<DynamicTest> everyCompleteFileHasTheCanonicalLayout() throws IOException {
     List<DynamicTest> tests = new ArrayList<>();
     for (String page : pages()) {
       for (Page.Block block : Page.read(page).blocks()) {
@@ -113,7 +119,7 @@ class PagesTest {
         }
       }
     }
-    Collections.reverse(tests); // from below, so that a rewritten block moves none to come
+    Collections.reverse(tests); // from the bottom up, so that a rewritten block moves no later one
     return tests.stream();
   }
 
@@ -144,11 +150,11 @@ class PagesTest {
         }
       }
     }
-    Collections.reverse(found); // from below, so that a rewritten block moves none to come
+    Collections.reverse(found); // from the bottom up, so that a rewritten block moves no later one
     return found.stream();
   }
 
-  /** Indentation and line breaks apart, which a page may choose for itself. */
+  /** Ignores indentation and line breaks, which a page may choose. */
   private static String flat(String text) {
     return text.lines().map(String::strip).collect(Collectors.joining("\n"));
   }

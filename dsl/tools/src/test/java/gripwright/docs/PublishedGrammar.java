@@ -6,12 +6,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The grammar as people read it: the parser's own rules, with the words in quotes that the lexer
- * gives names, and without what is only there to tell mistakes.
+ * The grammar for readers: the parser's own rules, with quoted words instead of token names, and
+ * without rules that only detect mistakes.
  */
 final class PublishedGrammar {
 
-  private static final Pattern REMARK = Pattern.compile("/\\*.*?\\*/|//[^\n]*", Pattern.DOTALL);
+  private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/|//[^\n]*", Pattern.DOTALL);
   private static final Pattern LITERAL =
       Pattern.compile("^([A-Z_]+)\\s*:\\s*'([^']+)'", Pattern.MULTILINE);
   private static final Pattern RULE = Pattern.compile("([a-z][A-Za-z_]*)\\s*:\\s*([^;]*?)\\s*;");
@@ -32,7 +32,7 @@ final class PublishedGrammar {
     }
     StringBuilder text = new StringBuilder("```ebnf\n");
     String rules =
-        REMARK.matcher(parser).replaceAll("").replaceFirst("(?s)^.*?options \\{[^}]*\\}", "");
+        COMMENT.matcher(parser).replaceAll("").replaceFirst("(?s)^.*?options \\{[^}]*\\}", "");
     Matcher rule = RULE.matcher(rules);
     while (rule.find()) {
       String body = TOLERATED.matcher(rule.group(2)).replaceAll("").replaceAll("\\s+", " ");

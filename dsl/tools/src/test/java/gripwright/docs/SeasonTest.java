@@ -23,7 +23,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The season of the invented club: in order, and a place to see every construct in use. */
+/** The season of the invented club has no errors and uses every construct. */
 class SeasonTest {
 
   private static Path folder() {
@@ -41,7 +41,7 @@ class SeasonTest {
     Compilation season = Gripwright.read(folder().resolve("season.grip")).compile();
     List<ReportedFinding> findings = season.findings();
     assertEquals(List.of(), findings.stream().filter(f -> f.severity() == Severity.ERROR).toList());
-    assertTrue(findings.size() <= 12, () -> findings.size() + " findings are too many to read");
+    assertTrue(findings.size() <= 15, () -> findings.size() + " findings are too many to read");
     assertTrue(findings.stream().anyMatch(f -> f.waivedBecause() != null));
     assertEquals(6, season.plans().size());
   }

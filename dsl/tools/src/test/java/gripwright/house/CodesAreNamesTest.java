@@ -20,8 +20,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Codes of findings and names of rules are names for people and tools: nothing is decided by
- * comparing them. What other code has to know of a finding is its topic.
+ * Codes of findings and names of rules are names for people and tools: no logic compares them.
+ * Other code uses the topic of a finding.
  */
 final class CodesAreNamesTest {
 
@@ -65,7 +65,7 @@ final class CodesAreNamesTest {
   private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
 
   @Test
-  void nothingIsDecidedByTheCodeOfAFindingOrTheNameOfARule() throws IOException {
+  void noLogicComparesTheCodeOfAFindingOrTheNameOfARule() throws IOException {
     Set<String> names = names();
     Map<String, String> found = new TreeMap<>();
     int files = 0;
@@ -87,7 +87,7 @@ final class CodesAreNamesTest {
   }
 
   @Test
-  void comparisonsAreFoundHoweverTheyAreWritten() {
+  void comparisonsAreFoundInEveryForm() {
     Set<String> names = names();
     for (String source :
         List.of(

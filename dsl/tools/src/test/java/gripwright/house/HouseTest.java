@@ -36,7 +36,7 @@ import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
-/** The rooms of the house and their doors: which package may use which, and what no room may do. */
+/** The rules of the packages: which package may use which, and what no package may do. */
 @AnalyzeClasses(
     packages = "gripwright",
     importOptions = {HouseTest.WithoutTests.class, HouseTest.WithoutRelocatedAntlr.class})
@@ -123,7 +123,7 @@ final class HouseTest {
     Assertions.assertEquals(Set.of(), spare, "an arrow that can go");
   }
 
-  /** How many parameters a method may have before they want to be a type of their own. */
+  /** Most parameters of a method; more should become a type of their own. */
   private static final int MOST_PARAMETERS = 6;
 
   @ArchTest
@@ -345,7 +345,7 @@ final class HouseTest {
     };
   }
 
-  /** One slice per package; an internal package belongs to the package it serves. */
+  /** One slice per package; an internal package belongs to its parent package. */
   private static final class Packages implements SliceAssignment {
     private static final Pattern INTERNAL = Pattern.compile("\\.internal(\\..*)?$");
 

@@ -16,7 +16,7 @@ public final class Rooms {
   /** Stands for all rooms of the core. */
   public static final String CORE = "core";
 
-  /** Rooms that any other of the core may use without an arrow. */
+  /** Rooms that every other room of the core may use without an arrow. */
   private static final List<String> OPEN = List.of("quantity", "ability", "finding", "budget");
 
   private static final Map<String, List<String>> ROOMS = new LinkedHashMap<>();
@@ -26,16 +26,19 @@ public final class Rooms {
     room("hand");
     room("protocol");
     room("athlete", "hand");
-    room("grip", "hand");
+    room("statics", "hand");
+    room("pose", "statics");
+    room("grip", "pose");
     room("tissue", "grip");
-    room("strength", "grip");
+    room("strength", "athlete", "grip");
     room("plan", "grip", "protocol");
     room("expression", "grip");
     room("compare", "grip", "protocol");
-    room("log", "athlete", "strength");
+    room("log", "strength");
     room("schedule", "athlete", "plan");
     room("change", "schedule");
     room("history", "log", "schedule");
+    room("plausibility", "history");
     room("fatigue", "schedule", "strength");
     room("planning.load", "log", "schedule");
     room("planning.placement", "history");
@@ -45,7 +48,7 @@ public final class Rooms {
     room("planning.mix", "rule");
     room("survey", "rule");
     room("planning", "fatigue", "planning.mix", "planning.placement", "planning.progression");
-    room("season", "change", "planning");
+    room("season", "change", "planning", "plausibility");
     room("review", "season");
     room("diff", "compare", "season");
     room("wording", "rule");

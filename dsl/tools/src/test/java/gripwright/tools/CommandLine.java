@@ -37,7 +37,7 @@ abstract class CommandLine {
     return err.toString(StandardCharsets.UTF_8);
   }
 
-  /** Holds what was printed against a published schema. */
+  /** Validates the output against a published schema. */
   void assertKeeps(String schema) throws IOException {
     String text = Files.readString(Path.of("../../docs/schema/" + schema + ".schema.json"));
     assertEquals(

@@ -74,7 +74,7 @@ final class DiffCommandTest extends CommandLine {
   }
 
   @Test
-  void aChangeThatIsTheSameOnManyDaysIsToldOnce() throws IOException {
+  void aChangeThatIsTheSameOnManyDaysIsReportedOnce() throws IOException {
     both("winter.grip", PLAN, PLAN.replace("sets 4", "sets 5"));
     assertEquals(0, diff());
     assertEquals(
@@ -93,7 +93,7 @@ final class DiffCommandTest extends CommandLine {
   }
 
   @Test
-  void ofAPastSessionTheLevelsAskedAreTold() throws IOException {
+  void thePlannedLevelsOfAPastSessionAreShown() throws IOException {
     String log =
         ATHLETE.replace(
             "load 80 kg }",
@@ -108,15 +108,15 @@ final class DiffCommandTest extends CommandLine {
             }
             """);
     both("eir.grip", log, log);
-    both("winter.grip", PLAN, PLAN.replace("70 %", "72 %")); // asks for 53 kg, then 54.5 kg
+    both("winter.grip", PLAN, PLAN.replace("70 %", "72 %")); // plans 53 kg, then 54.5 kg
     diff();
     assertTrue(
         out()
             .startsWith(
                 """
                 WINTER for Eir Moe
-                  every fingers session of week 1: half-crimp 20 mm, level asked 72 % instead of
-                  70 %, and what was trained stays
+                  every fingers session of week 1: half-crimp 20 mm, planned level 72 % instead
+                  of 70 %, and what was trained stays
                 """),
         out());
     diff("--as", "json");
@@ -127,7 +127,7 @@ final class DiffCommandTest extends CommandLine {
   }
 
   @Test
-  void aLevelOfAnotherKindIsToldAsItIsWritten() throws IOException {
+  void aLevelOfAnotherKindIsShownAsWritten() throws IOException {
     both("winter.grip", PLAN, PLAN.replace("70 % max", "53 kg"));
     diff();
     assertEquals(
@@ -151,7 +151,7 @@ final class DiffCommandTest extends CommandLine {
         out()
             .startsWith(
                 """
-                KNOWN OTHERWISE
+                ATHLETE DATA CHANGED
                   eir, tests: half-crimp edge 20 mm: 84 kg for 7 s on 2026-12-28 instead of
                   half-crimp edge 20 mm: 80 kg for 7 s on 2026-12-28
 
@@ -167,17 +167,19 @@ final class DiffCommandTest extends CommandLine {
     both("spring.grip", "", PLAN.replace("winter", "spring").replace("half-crimp", "half-crmp"));
     Files.writeString(folder.resolve("old/spring.grip"), PLAN.replace("winter", "spring"));
     assertEquals(1, diff());
-    assertTrue(err().startsWith("errors in NEW, `new`; what needs them is not compared:"), err());
+    assertTrue(
+        err().startsWith("errors in NEW, `new`; the parts that need them are not compared:"),
+        err());
     assertTrue(err().contains("name.unknown"), err());
     assertTrue(out().contains("5 sets instead of 4"), out());
-    assertFalse(out().contains("PLANS NO LONGER THERE"), out());
+    assertFalse(out().contains("REMOVED PLANS"), out());
     assertEquals(1, diff("--as", "json"));
     assertKeeps("diff");
     assertEquals(1, new ObjectMapper().readTree(out()).get("findings").size());
   }
 
   @Test
-  void onePlanOrAthleteCanBeAskedFor() throws IOException {
+  void onePlanOrAthleteCanBeChosen() throws IOException {
     both("winter.grip", PLAN, PLAN.replace("sets 4", "sets 5"));
     String spring = PLAN.replace("winter", "spring");
     both("spring.grip", spring, spring.replace("4 weeks", "3 weeks"));
@@ -193,30 +195,31 @@ final class DiffCommandTest extends CommandLine {
   }
 
   @Test
-  void plansAndDefinitionsThatAreNewOrGoneAreNamed() throws IOException {
+  void addedAndRemovedPlansAndDefinitionsAreNamed() throws IOException {
     both("spring.grip", "language 1\n", PLAN.replace("winter", "spring"));
     diff();
     assertTrue(out().startsWith("NEW PLANS\n  spring for Eir Moe, Mon 4 Jan 2027 to "), out());
     assertEquals(0, run("diff", "new", "old"));
-    assertTrue(out().startsWith("PLANS NO LONGER THERE\n  spring for Eir Moe"), out());
+    assertTrue(out().startsWith("REMOVED PLANS\n  spring for Eir Moe"), out());
     both(
         "spring.grip",
         "language 1\n",
         "language 1\ngrip two-and-two { fingers index, middle family split }\n");
     diff();
-    assertEquals("DEFINED OTHERWISE\n  grip two-and-two is new\n", out());
+    assertEquals("DEFINITIONS CHANGED\n  grip two-and-two is new\n", out());
   }
 
   @Test
-  void twoFilesAreComparedWithWhatTheyUse() throws IOException {
+  void twoFilesAreComparedWithTheFilesTheyUse() throws IOException {
     both("eir.grip", ATHLETE, ATHLETE.replace("61 kg", "60 kg"));
     assertEquals(0, run("diff", "old/winter.grip", "new/winter.grip"));
     assertTrue(
-        out().startsWith("KNOWN OTHERWISE\n  eir, body mass: 60 kg instead of 61 kg\n"), out());
+        out().startsWith("ATHLETE DATA CHANGED\n  eir, body mass: 60 kg instead of 61 kg\n"),
+        out());
   }
 
   @Test
-  void wrongUsageIsTold() throws IOException {
+  void wrongUsageIsReported() throws IOException {
     assertEquals(2, run("diff", "old"));
     assertTrue(err().contains("diff needs two files or folders"), err());
     assertEquals(2, run("diff", "old", "nowhere.grip", "--as", "json"));
@@ -224,5 +227,20 @@ final class DiffCommandTest extends CommandLine {
     Files.createDirectories(folder.resolve("bare"));
     assertEquals(2, run("diff", "old", "bare"));
     assertTrue(err().contains("cannot compare `bare`: there is no plan file in it"), err());
+  }
+
+  @Test
+  void aFileOfAFolderThatCantBeReadIsAFindingAndALinkIsLeftOut() throws IOException {
+    Path old = Files.createDirectory(folder.resolve("was"));
+    Path now = Files.createDirectory(folder.resolve("is"));
+    Files.writeString(old.resolve("a.grip"), "language 1\n");
+    Files.writeString(now.resolve("a.grip"), "language 1\n");
+    Files.write(now.resolve("b.grip"), new byte[] {'#', (byte) 0xE5, '\n'});
+    assertEquals(1, run("diff", "was", "is"), out() + err());
+    assertTrue(err().contains("(syntax.encoding)\n"), err());
+    Files.delete(now.resolve("b.grip"));
+    Files.createSymbolicLink(now.resolve("b.grip"), Path.of("../../elsewhere.grip"));
+    Files.createSymbolicLink(now.resolve("c.grip"), Path.of("../was/a.grip"));
+    assertEquals(0, run("diff", "was", "is"), out() + err());
   }
 }

@@ -32,7 +32,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 
-/** Two plan files that differ in a number, or in nothing but their looks. */
+/** Two plan files that differ in a number, or only in layout. */
 final class DiffProperties {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
@@ -40,13 +40,14 @@ final class DiffProperties {
   private static final Pattern DECLARATION =
       Pattern.compile("(?ms)^(?:athlete|log|plan|rules|grip|protocol) .*?^\\}$");
 
-  /** Fields of a compiled plan that explain or estimate what the others say, and their words. */
+  /** Fields of a compiled plan that explain or estimate other fields, and their texts. */
   private static final Set<String> NOT_MEANT =
       Set.of(
           "why",
           "placedBecause",
           "mix",
           "fingers",
+          "builtPercentOfMax",
           "maxUsedKg",
           "maxMeanKg",
           "endReserve",
@@ -60,7 +61,7 @@ final class DiffProperties {
           "endLine",
           "endColumn");
 
-  /** What is told of the plan as written or of its causes, and need not show in any day. */
+  /** Changes of the plan's text or of causes, which need not show on any day. */
   private static final Set<String> NOT_COMPILED =
       Set.of(
           "fact-changed",
@@ -121,7 +122,7 @@ final class DiffProperties {
     return run("diff", "a.grip", "b.grip").get("changes");
   }
 
-  /** Returns the season with one of its numbers another. */
+  /** Returns the season with one number changed. */
   private static String changed(int which, double factor) {
     List<MatchResult> numbers = NUMBER.matcher(season).results().toList();
     MatchResult number = numbers.get(which % numbers.size());
@@ -143,15 +144,15 @@ final class DiffProperties {
     if (seen) {
       assertTrue(!changes.isEmpty(), () -> JsonDiff.asJson(meant(before), meant(after)).toString());
     }
-    boolean told = false;
+    boolean compiled = false;
     for (JsonNode change : changes) {
-      told |= !NOT_COMPILED.contains(change.get("kind").asText());
+      compiled |= !NOT_COMPILED.contains(change.get("kind").asText());
     }
-    if (told) {
+    if (compiled) {
       assertTrue(seen, changes::toPrettyString);
     }
     if (days(before).equals(days(after))) {
-      assertEquals(daysThatDiffer(before, after), daysTold(changes), changes::toPrettyString);
+      assertEquals(daysThatDiffer(before, after), reportedDays(changes), changes::toPrettyString);
     }
   }
 
@@ -161,9 +162,7 @@ final class DiffProperties {
     return days;
   }
 
-  /**
-   * Returns the days whose sessions are another, apart from a body mass that is told as a cause.
-   */
+  /** Returns the days with changed sessions, apart from a body mass reported as a cause. */
   private static Set<String> daysThatDiffer(JsonNode before, JsonNode after) {
     Set<String> days = new TreeSet<>();
     for (int i = 0; i < before.get("sessions").size(); i++) {
@@ -182,7 +181,7 @@ final class DiffProperties {
     return session;
   }
 
-  private static Set<String> daysTold(JsonNode changes) {
+  private static Set<String> reportedDays(JsonNode changes) {
     Set<String> days = new TreeSet<>();
     for (JsonNode change : changes) {
       if (!change.get("session").isNull()) {
@@ -206,7 +205,7 @@ final class DiffProperties {
   }
 
   @Property
-  void looksAndOrderChangeNothing(@ForAll @IntRange(max = 200) int which, @ForAll long seed)
+  void layoutAndOrderChangeNothing(@ForAll @IntRange(max = 200) int which, @ForAll long seed)
       throws IOException {
     String text = changed(which, 1.25);
     write(text, shuffled(text, new Random(seed)));
@@ -232,7 +231,7 @@ final class DiffProperties {
   }
 
   @Property
-  void whatIsNewOneWayIsGoneTheOther(
+  void whatIsAddedInOneDirectionIsRemovedInTheOther(
       @ForAll @IntRange(max = 200) int which, @ForAll @IntRange(min = 1, max = 12) int eighths)
       throws IOException {
     String other = changed(which, eighths / 8.0 + 0.125);

@@ -52,7 +52,7 @@ final class GripsCommandTest extends CommandLine {
     Files.writeString(folder.resolve("torn.grip"), CLUB.replace("hand {", "hand"));
   }
 
-  /** Wrong usage: told in one sentence, and as a document where that was asked for. */
+  /** Wrong usage is reported in one sentence, and as a document if requested. */
   private void refuses(String sentence, String... arguments) {
     assertEquals(2, run(arguments), out());
     assertEquals("gripwright: " + sentence + "\nSee `gripwright grips --help`.\n", err());
@@ -67,7 +67,7 @@ final class GripsCommandTest extends CommandLine {
     assertTrue(out().contains("\nhalf-crimp "), out());
     assertTrue(out().contains("\nbent  "), out());
     String flat = out().replaceAll("\\s+", " ");
-    assertTrue(flat.contains("; has 18 months and IRCRA 21"), out());
+    assertTrue(flat.contains("; the athlete has 18 months and IRCRA 21"), out());
     for (Caution caution : Caution.general()) {
       assertTrue(flat.contains(Wording.english().say(caution)), caution.key());
     }
@@ -137,7 +137,7 @@ final class GripsCommandTest extends CommandLine {
         "bera");
     for (String day : List.of("tomorrow", "3.1.2027", "2027-02-30", "1066-10-14")) {
       refuses(
-          "--on is a day, written as in 2027-01-31, not `" + day + "`",
+          "--on needs a day such as 2027-01-31, not `" + day + "`",
           "grips",
           "club.grip",
           "--athlete",
@@ -157,7 +157,7 @@ final class GripsCommandTest extends CommandLine {
 
   @Test
   void anEdgeIsALength() {
-    refusesEdge("--edge 20 what? The unit is missing: write --edge 20mm", "20");
+    refusesEdge("--edge 20 has no unit: write --edge 20mm", "20");
     refusesEdge(
         "--edge is the depth of an edge, in mm, cm or inch, not a mass such as `20kg`", "20kg");
     refusesEdge("--edge is the depth of an edge, in mm, cm or inch, not `20 m`", "20 m");
@@ -167,11 +167,11 @@ final class GripsCommandTest extends CommandLine {
     refusesEdge("--edge is an edge from 1 to 200 mm deep, not 0mm", "0mm");
     refusesEdge("--edge is an edge from 1 to 200 mm deep, not -15 mm", "-15 mm");
     refusesEdge("--edge is an edge from 1 to 200 mm deep, not 2000 mm", "2000 mm");
-    refusesEdge("--edge is a number with its unit, such as 20mm, not `deep`", "deep");
-    refusesEdge("--edge is a number with its unit, such as 20mm, not ``", "");
+    refusesEdge("--edge needs a number with its unit, such as 20mm, not `deep`", "deep");
+    refusesEdge("--edge needs a number with its unit, such as 20mm, not ``", "");
   }
 
-  /** A unit that stands alone belongs to the number before it. */
+  /** A separate unit belongs to the number before it. */
   @Test
   void anEdgeNeedsNoQuotes() {
     assertEquals(0, run("grips", "club.grip", "--athlete", "eir", "--edge", "15mm"));
@@ -192,9 +192,9 @@ final class GripsCommandTest extends CommandLine {
   }
 
   @Test
-  void anOptionComesOnce() {
+  void anOptionIsGivenOnce() {
     refuses(
-        "--athlete is given twice: once is enough",
+        "--athlete is given twice; give it once",
         "grips",
         "club.grip",
         "--athlete",
@@ -209,7 +209,7 @@ final class GripsCommandTest extends CommandLine {
 
   @Test
   void aLoadIsAMassOrAForce() {
-    refusesLoad("--load 75 what? The unit is missing: write --load 75kg", "75");
+    refusesLoad("--load 75 has no unit: write --load 75kg", "75");
     refusesLoad(
         "--load is what both hands hold together, in kg, lb or N, not a length such as `75 mm`",
         "75 mm");
@@ -241,7 +241,7 @@ final class GripsCommandTest extends CommandLine {
     for (String file : List.of("wrong.grip", "torn.grip")) {
       assertEquals(1, run("grips", file, "--athlete", "eir"));
       assertEquals("", out());
-      assertTrue(err().startsWith("error["), err());
+      assertTrue(err().startsWith("error: "), err());
       assertEquals(1, run("grips", file, "--athlete", "eir", "--as", "json"));
       assertKeeps("grips");
       assertKeeps("findings");

@@ -57,6 +57,23 @@ final class MainTest extends CommandLine {
       }
       """;
 
+  private static final String HURT =
+      """
+      athlete liv "Liv Aas" {
+        born 1995-06-11
+        body-mass 64 kg
+        trained 48 months
+        ability french 7c
+        hand { length 170 mm }
+        injury ring a2 left from 2026-12-20
+        available tue 90 min, fri 90 min
+        equipment { edges 20 mm  added 1.25 kg steps to 40 kg  assist 2.5 kg steps to 30 kg }
+      }
+      log liv {
+        2026-12-10 test bent edge 20 mm hold 7 s load 78 kg
+      }
+      """;
+
   @BeforeEach
   void write() throws IOException {
     Files.writeString(folder.resolve("thaw.grip"), SEASON);
@@ -74,8 +91,8 @@ final class MainTest extends CommandLine {
   @Test
   void checkFindsAMistake() throws IOException {
     assertEquals(1, run("check", "thaw.grip", "wrong.grip"));
-    assertTrue(out().contains("error[name.unknown]: unknown athlete `eri`\n"), out());
-    assertTrue(out().contains("  --> wrong.grip:26:7\n"), out());
+    assertTrue(out().contains("error: unknown athlete `eri`\n"), out());
+    assertTrue(out().contains("\n  wrong.grip:26:7 ("), out());
     assertTrue(out().endsWith("wrong.grip: 1 error\n"), out());
     assertEquals(1, run("check", "--as=json", "thaw.grip", "wrong.grip"));
     assertKeeps("check");
@@ -141,7 +158,25 @@ final class MainTest extends CommandLine {
   }
 
   @Test
-  void aFileIsReplacedWhole() throws IOException {
+  void anErrorOfOneAthleteDoesNotStopOthers() throws IOException {
+    String two =
+        Files.readString(folder.resolve("thaw.grip"))
+            .replace("for eir", "for eir, liv")
+            .replace("log eir {", HURT + "log eir {");
+    Files.writeString(folder.resolve("squad.grip"), two);
+    assertEquals(1, run("compile", "squad.grip"), err());
+    assertTrue(out().contains("for Liv Aas, body mass 64 kg\n\nNo sessions: "), out());
+    assertTrue(out().contains("WEEK 1 of 2"), out());
+    assertTrue(err().contains("where: for liv: "), err());
+    assertEquals(1, run("compile", "squad.grip", "--as", "json"), err());
+    assertKeeps("compile");
+    assertTrue(out().contains("\"athlete\": \"eir\""), out());
+    assertFalse(out().contains("\"athlete\": \"liv\""), out());
+    assertTrue(out().contains("\"liv\""), out());
+  }
+
+  @Test
+  void aFileIsReplacedAtomically() throws IOException {
     Files.writeString(folder.resolve("season.txt"), "old");
     assertEquals(0, run("compile", "thaw.grip", "--output", "season.txt"));
     assertEquals("", out());
@@ -155,7 +190,7 @@ final class MainTest extends CommandLine {
   }
 
   @Test
-  void wrongUsageIsToldInOneSentence() throws IOException {
+  void wrongUsageIsReportedInOneSentence() throws IOException {
     assertEquals(2, run());
     assertEquals(2, run("chek", "thaw.grip"));
     assertEquals("gripwright: unknown command `chek`; did you mean `check`?\n", err());
@@ -190,7 +225,7 @@ final class MainTest extends CommandLine {
   }
 
   @Test
-  void explainShowsWhereTheNumbersOfADayComeFrom() throws IOException {
+  void explainShowsTheDerivationOfADaysNumbers() throws IOException {
     assertEquals(0, run("explain", "thaw.grip", "--date", "2027-01-12"), err());
     assertTrue(out().contains("\n  on this day because: "), out());
     assertTrue(out().contains("\n    maximum, lower bound "), out());
@@ -204,7 +239,7 @@ final class MainTest extends CommandLine {
   }
 
   @Test
-  void explainSaysWhatDayOrPlanIsMissing() {
+  void explainReportsAMissingDayOrPlan() {
     assertEquals(2, run("explain", "thaw.grip"));
     assertTrue(err().contains("--date 2027-01-12"), err());
     assertEquals(2, run("explain", "thaw.grip", "--date", "12.1.2027"));
@@ -214,12 +249,12 @@ final class MainTest extends CommandLine {
     assertEquals(2, run("explain", "thaw.grip", "--date", "2027-01-12", "--athlete", "nobody"));
     assertTrue(err().contains("there is no plan for `nobody`"), err());
     assertEquals(1, run("explain", "wrong.grip", "--date", "2027-01-12"));
-    assertTrue(err().startsWith("error["), err());
+    assertTrue(err().startsWith("error: "), err());
     assertEquals(2, run("explain", "missing.grip", "--date", "2027-01-12"));
   }
 
   @Test
-  void helpAndVersionAreAnswers() {
+  void helpAndVersionAreResults() {
     for (String command : List.of("check", "compile", "format", "grips", "explain")) {
       assertEquals(0, run(command, "--help"));
       assertTrue(out().startsWith("gripwright " + command), out());
@@ -252,12 +287,12 @@ final class MainTest extends CommandLine {
   }
 
   @Test
-  void aFailureInsideIsOneSentence() {
+  void anInternalFailureIsOneSentence() {
     OutputStream broken =
         new OutputStream() {
           @Override
-          public void write(int b) throws IOException {
-            throw new IOException("full");
+          public void write(int b) {
+            throw new IllegalStateException("broken");
           }
         };
     Console console = new Console(broken, err, folder, false);

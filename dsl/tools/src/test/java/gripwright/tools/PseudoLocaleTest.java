@@ -16,6 +16,7 @@ import gripwright.export.text.StrengthText;
 import gripwright.finding.Finding;
 import gripwright.finding.Message;
 import gripwright.finding.WrittenText;
+import gripwright.language.Compilation;
 import gripwright.language.EditionReading;
 import gripwright.language.Gripwright;
 import gripwright.language.ReadOptions;
@@ -63,17 +64,17 @@ import org.junit.jupiter.api.Test;
 final class PseudoLocaleTest {
 
   /**
-   * Facts of findings that are words of the language itself, which no bundle has: lists of what can
-   * be written, examples, conditions of rules; and citations.
+   * Arguments of findings that are words of the language itself, which no bundle contains: lists of
+   * what can be written, examples, conditions of rules; and citations.
    */
   private static final Set<String> CODE_FACTS =
       Set.of("known", "example", "missing", "source", "unit");
 
-  /** Codes and files, which no sentence is part of. */
+  /** Codes and files, which are not part of sentences. */
   private static final Pattern CODE =
-      Pattern.compile("\\[[a-z]+\\.[a-z0-9-]+\\]|[\\w./~-]+\\.grip(:[0-9:]+)?");
+      Pattern.compile("(?<=[( ])[a-z]+\\.[a-z0-9-]+(?=[): ])|[\\w./~-]+\\.grip(:[0-9:]+)?");
 
-  /** What is not a word: units, signs of tables, what is in backticks, dates. */
+  /** Texts that are not words: units, signs of tables, what is in backticks, dates. */
   private static final Pattern NO_WORD =
       Pattern.compile(
           "`[^`]*`"
@@ -96,9 +97,9 @@ final class PseudoLocaleTest {
   private static final Length EDGE = Length.ofMillimetres(20);
 
   private final Map<String, String> left = new TreeMap<>();
-  private final Set<Athlete> surveyed = new HashSet<>();
+  private final Set<Object> surveyed = new HashSet<>();
 
-  /** Takes English apart: letters become full-width ones, of which no word of a plan is made. */
+  /** Replaces English letters by full-width ones, which no word of a plan contains. */
   private static Messages messages() {
     Map<String, String> templates = new TreeMap<>();
     Messages.english()
@@ -145,49 +146,66 @@ final class PseudoLocaleTest {
     assertEquals(Map.of("Forgotten", "a text: ｗｅｅｋ 3: Forgotten 7 s `half-crimp` 20 mm"), left);
   }
 
+  /**
+   * A file that was read and compiled once for all its outputs.
+   *
+   * @param data what people wrote in it
+   */
+  private record Read(Path file, Reading reading, Compilation compilation, List<String> data) {
+
+    static Read of(Path file) {
+      Reading reading = Gripwright.read(file, OPTIONS);
+      return new Read(file, reading, reading.compile(), new Data().add(reading).phrases().toList());
+    }
+  }
+
   private void everyText(List<Path> files) {
-    Path before = null;
+    Read before = null;
     int texts = 0;
     for (Path file : files) {
-      Reading reading = Gripwright.read(file, OPTIONS);
-      findings(file, reading);
-      if (reading.usable()) {
-        plans(file, reading);
-        athletes(file, reading);
+      Read read = Read.of(file);
+      findings(read);
+      if (read.reading().usable()) {
+        plans(read);
+        athletes(read);
         texts++;
       }
       if (before != null) {
-        diff(before, file);
+        diff(before, read);
       }
-      before = file;
+      before = read;
     }
     assertTrue(texts > 0);
     assertEquals(Map.of(), left);
   }
 
-  private void findings(Path file, Reading reading) {
-    List<LocatedFinding> located = new ArrayList<>(reading.located());
-    if (reading.usable()) {
-      located.addAll(reading.compile().located());
+  private void findings(Read read) {
+    List<LocatedFinding> located = new ArrayList<>(read.reading().located());
+    if (read.reading().usable()) {
+      located.addAll(read.compilation().located());
     }
-    List<String> data = new Data().add(reading).phrases().toList();
     for (LocatedFinding each : located) {
       String text = FindingText.plain().with(PSEUDO).render(List.of(each));
       String withoutSource =
           text.lines()
-              .filter(line -> !line.matches("\\s*[0-9]+ \\|.*"))
+              .filter(line -> !line.matches("\\s*[0-9]+:.*"))
               .reduce("", (all, line) -> all + line + "\n");
       check(
-          file + " finding " + each.finding().code(),
+          read.file() + " finding " + each.finding().code(),
           withoutSource,
-          phrases(List.of(each.finding(), data, each.finding().place().toString())));
+          phrases(
+              List.of(
+                  each.finding(),
+                  read.data(),
+                  each.finding().place().toString(),
+                  each.finding().athletes())));
     }
   }
 
-  private void plans(Path file, Reading reading) {
-    List<String> data = new Data().add(reading).phrases().toList();
-    for (CompiledPlan plan : reading.compile().plans()) {
-      List<Object> of = new ArrayList<>(List.of(data, plan));
+  private void plans(Read read) {
+    Path file = read.file();
+    for (CompiledPlan plan : read.compilation().plans()) {
+      List<Object> of = new ArrayList<>(List.of(read.data(), plan));
       of.addAll(plan.findings());
       plan.findings().forEach(finding -> of.add(finding.place().toString()));
       List<String> phrases = phrases(of);
@@ -200,14 +218,18 @@ final class PseudoLocaleTest {
     }
   }
 
-  private void athletes(Path file, Reading reading) {
-    List<String> data = new Data().add(reading).phrases().toList();
+  private void athletes(Read read) {
+    Path file = read.file();
+    Reading reading = read.reading();
+    List<String> data = read.data();
     for (Athlete athlete : reading.athletes().values()) {
       Log log = reading.logs().getOrDefault(athlete.name(), Log.empty(athlete.name()));
       List<LogEntry> entries = log.entries();
       LocalDate day =
           entries.isEmpty() ? LocalDate.of(2027, 1, 1) : entries.get(entries.size() - 1).date();
-      if (!entries.isEmpty() || surveyed.add(athlete)) {
+      boolean first = surveyed.add(athlete);
+      boolean other = surveyed.add(List.of(athlete, log, reading.grips())); // files share athletes
+      if (!entries.isEmpty() || first) {
         StrengthSurvey strength =
             entries.isEmpty()
                 ? StrengthSurvey.untested(athlete)
@@ -217,13 +239,13 @@ final class PseudoLocaleTest {
             StrengthText.of(strength, PSEUDO),
             phrases(List.of(data, strength)));
       }
-      if (surveyed.add(athlete) || file.toString().contains("examples")) {
+      if (file.toString().contains("examples") ? other : first && !entries.isEmpty()) {
         GripSurvey grips =
             GripSurvey.of(athlete, log, reading.grips().values(), EDGE, athlete.bodyMass(), day);
         check(file + " grips", GripText.of(grips, PSEUDO), phrases(List.of(data, grips)));
       }
       List<CompiledPlan> plans =
-          reading.compile().plans().stream()
+          read.compilation().plans().stream()
               .filter(plan -> plan.athlete().equals(athlete))
               .toList();
       Review review =
@@ -236,20 +258,19 @@ final class PseudoLocaleTest {
     }
   }
 
-  private void diff(Path before, Path after) {
+  private void diff(Read before, Read after) {
     try {
-      EditionReading one = EditionReading.of(before, OPTIONS);
-      EditionReading other = EditionReading.of(after, OPTIONS);
+      EditionReading one = EditionReading.of(before.file(), OPTIONS);
+      EditionReading other = EditionReading.of(after.file(), OPTIONS);
       if (!one.usable() || !other.usable()) {
         return;
       }
       EditionDiff diff = EditionDiff.between(one.edition(), other.edition());
       List<Object> of = new ArrayList<>();
       of.add(diff);
-      for (Path side : List.of(before, after)) {
-        Reading reading = Gripwright.read(side, OPTIONS);
-        of.add(new Data().add(reading).phrases().toList());
-        reading.compile().located().stream()
+      for (Read side : List.of(before, after)) {
+        of.add(side.data());
+        side.compilation().located().stream()
             .map(LocatedFinding::finding)
             .forEach(
                 finding -> {
@@ -258,13 +279,13 @@ final class PseudoLocaleTest {
                 });
       }
       diff.definitions().forEach(definition -> of.add(List.of(definition.name())));
-      check(before + " and " + after, DiffText.of(diff, PSEUDO), phrases(of));
+      check(before.file() + " and " + after.file(), DiffText.of(diff, PSEUDO), phrases(of));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  /** Notes what is left in ASCII letters once all that is data is taken out. */
+  /** Records text in ASCII letters that remains after all data is removed. */
   private void check(String name, String text, List<String> phrases) {
     String flat = plain(text);
     String rest = flat;
@@ -281,7 +302,7 @@ final class PseudoLocaleTest {
     }
   }
 
-  /** Returns what was written by people, the longest first. */
+  /** Returns texts written by people, the longest first. */
   private static List<String> phrases(List<?> of) {
     Set<String> all = new HashSet<>();
     for (Object each : of) {
@@ -307,7 +328,7 @@ final class PseudoLocaleTest {
     return CODE.matcher(text.replaceAll("\\s+", " ")).replaceAll(" ").replaceAll(" +", " ");
   }
 
-  /** Takes a phrase out where it stands by itself, in its own letters or in capitals. */
+  /** Removes a phrase where it is a separate word, in its own letters or in capitals. */
   private static String without(String phrase, String text) {
     String rest = text;
     for (String form :
@@ -325,7 +346,7 @@ final class PseudoLocaleTest {
     return rest;
   }
 
-  /** Every text inside of what was read: names, titles, notes, reasons. */
+  /** Every text in the input: names, titles, notes, reasons. */
   private static final class Data {
 
     private final Set<String> phrases = new HashSet<>();

@@ -5,13 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
-/** What a fresh Java loads for the quick answers: no parser, no JSON, no options library. */
+/**
+ * The classes that a new JVM loads for help and version: no parser, no JSON, no options library.
+ */
 final class StartTest {
 
   private static final Pattern HEAVY =
@@ -45,8 +49,31 @@ final class StartTest {
   }
 
   @Test
-  void theCatchWorks() throws IOException, InterruptedException {
+  void theCheckDetectsLoadedLibraries() throws IOException, InterruptedException {
     String loaded = start("--help", List.of("-verbose:class"));
     assertTrue(loaded.contains("gripwright.tools.Main source: "), loaded);
+  }
+
+  @Test
+  void anAsciiLocaleIsMentionedWhereAFileIsNotFound(@TempDir Path folder)
+      throws IOException, InterruptedException {
+    Path main =
+        Files.writeString(folder.resolve("m.grip"), "language 1\nuse \"gr\u00E4tz.grip\"\n");
+    ProcessBuilder builder =
+        new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-cp",
+            System.getProperty("java.class.path"),
+            Main.class.getName(),
+            "check",
+            main.toString());
+    builder.environment().put("LC_ALL", "C");
+    Process process = builder.redirectErrorStream(true).start();
+    String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(1, process.waitFor(), text);
+    assertTrue(text.contains("(name.file-missing)\n"), text);
+    if (System.getProperty("os.name").equals("Linux")) { // others name files in UTF-8 regardless
+      assertTrue(text.contains("LC_ALL=C.UTF-8"), text);
+    }
   }
 }

@@ -81,7 +81,7 @@ final class StrengthCommandTest extends CommandLine {
     assertTrue(
         out().lines().anyMatch(l -> l.matches("three-finger-drag( +\\d+\\.\\d){3} +- +-*o-*")),
         out());
-    assertTrue(out().contains("\nNot tested on 14 mm: see --edge.\n"), out());
+    assertTrue(out().contains("\nNot tested on 14 mm: use --edge.\n"), out());
     assertTrue(out().contains("\nLEFT HAND, EDGE 20 mm\n"), out());
     assertTrue(out().contains("\nBOTH HANDS, BY TIME\n"), out());
     assertFalse(out().contains("LEFT HAND, BY TIME"), "one test tells nothing of time");
@@ -107,9 +107,9 @@ final class StrengthCommandTest extends CommandLine {
   }
 
   @Test
-  void withoutATestNothingIsSaid() throws IOException {
+  void withoutATestThereAreNoEstimates() throws IOException {
     assertEquals(0, run("strength", "none.grip", "--athlete", "eir", "--on", "2027-01-03"), err());
-    assertTrue(out().contains("no test is known"), out());
+    assertTrue(out().contains("here is no test, so strength"), out());
     assertFalse(out().contains("BOTH HANDS"), out());
     run("strength", "none.grip", "--athlete", "eir", "--on", "2027-01-03", "--as", "json");
     assertKeeps("strength");
@@ -119,21 +119,21 @@ final class StrengthCommandTest extends CommandLine {
   @Test
   void withoutALogNoDayIsNeeded() throws IOException {
     assertEquals(0, run("strength", "none.grip", "--athlete", "eir"), err());
-    assertTrue(out().startsWith("STRENGTH OF EIR MOE\nNo test is known, so nothing"), out());
+    assertTrue(out().startsWith("STRENGTH OF EIR MOE\nThere is no test, so strength"), out());
     assertEquals(0, run("strength", "none.grip", "--athlete", "eir", "--as", "json"), err());
     assertKeeps("strength");
     assertTrue(out().contains("\"on\": null"), out());
   }
 
   @Test
-  void aShallowEdgeSaysWhatItTakes() throws IOException {
+  void aShallowEdgeNeedsItsOwnTest() throws IOException {
     assertEquals(0, run("strength", "club.grip", "--athlete", "eir", "--edge", "4mm"), err());
     assertTrue(
         out()
             .replaceAll("\\s+", " ")
             .contains(
-                "BOTH HANDS, EDGE 4 mm Nothing is reckoned from a deeper edge at or below 4.3 mm;"
-                    + " test it on this edge."),
+                "BOTH HANDS, EDGE 4 mm At or below 4.3 mm nothing is estimated from a deeper"
+                    + " edge; test on this edge."),
         out());
     assertFalse(out().contains("Greatest total load"), out());
     assertFalse(out().contains("BY TIME"), out());
@@ -143,7 +143,7 @@ final class StrengthCommandTest extends CommandLine {
   }
 
   @Test
-  void testsOfNoUseAreCounted() throws IOException {
+  void unusableTestsAreCounted() throws IOException {
     Files.writeString(
         folder.resolve("odd.grip"),
         CLUB
@@ -162,12 +162,15 @@ final class StrengthCommandTest extends CommandLine {
   }
 
   @Test
-  void criticalForceGoesWithItsDefinition() {
+  void criticalForceIsShownWithItsDefinition() {
     assertEquals(0, run("strength", "much.grip", "--athlete", "eir"), err());
     String flat = out().replaceAll("\\s+", " ");
     assertTrue(
-        flat.contains("kg s: mean of the last three holds of an all-out series, half-crimp"), flat);
-    assertTrue(flat.contains("kg s: load by time of unbroken holds, half-crimp edge 20 mm"), flat);
+        flat.contains(
+            "(kg times s): mean of the last three holds of an all-out series, half-crimp"),
+        flat);
+    assertTrue(
+        flat.contains("(kg times s): load by time of unbroken holds, half-crimp edge 20 mm"), flat);
     assertTrue(flat.contains("CRITICAL FORCE Both hands: "), flat);
     assertTrue(flat.contains(", Tue 29 Dec 2026 to Wed 30 Dec 2026"), flat);
     assertTrue(out().contains("  power law"), out());
@@ -188,7 +191,7 @@ final class StrengthCommandTest extends CommandLine {
   }
 
   @Test
-  void wrongUsageIsToldInOneSentence() throws IOException {
+  void wrongUsageIsReportedInOneSentence() throws IOException {
     assertEquals(2, run("strength"));
     assertEquals(
         "gripwright: strength needs a file: gripwright strength FILE --athlete NAME\n"
@@ -206,7 +209,7 @@ final class StrengthCommandTest extends CommandLine {
   void aFileWithErrorsGivesItsFindings() throws IOException {
     assertEquals(1, run("strength", "wrong.grip", "--athlete", "eir"));
     assertEquals("", out());
-    assertTrue(err().startsWith("error["), err());
+    assertTrue(err().startsWith("error: "), err());
     assertEquals(1, run("strength", "wrong.grip", "--athlete", "eir", "--as", "json"));
     assertKeeps("strength");
     assertKeeps("findings");

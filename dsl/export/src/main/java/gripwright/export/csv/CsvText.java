@@ -3,8 +3,8 @@ package gripwright.export.csv;
 import java.util.List;
 
 /**
- * A text by RFC 4180 while it is written: fields between commas, lines that end in carriage return
- * and line feed, and quotes where a field needs them. Not thread-safe.
+ * Builds CSV text by RFC 4180: fields separated by commas, lines that end in carriage return and
+ * line feed, and quotes where a field needs them. Not thread-safe.
  */
 final class CsvText {
 

@@ -20,21 +20,21 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * A review as CSV by RFC 4180, for a spreadsheet: a line of headings, then a line for each exercise
- * that was asked or done and each other line of the log, by date. Fields that do not apply are
- * empty; numbers have a point and no unit, which the heading names. Stateless and thread-safe.
+ * A review as CSV by RFC 4180, for a spreadsheet: a header line, then a line for each exercise that
+ * was planned or done and each other line of the log, by date. Fields that do not apply are empty;
+ * numbers use a decimal point and no unit (the heading names it). Stateless and thread-safe.
  */
 public final class ReviewCsv {
 
-  /** The headings, in their order. */
+  /** The columns, in order. */
   public enum Column {
     /** The day. */
     DATE("date"),
-    /** What the line is: exercise, session, climbing, test, body-mass or pain. */
+    /** Kind of line: exercise, session, climbing, test, body-mass or pain. */
     KIND("kind"),
     /** Name of the session. */
     SESSION("session"),
-    /** What came of the session. */
+    /** How the session was done. */
     OUTCOME("outcome"),
     /** The day it was planned for. */
     PLANNED_FOR("plannedFor"),
@@ -48,13 +48,13 @@ public final class ReviewCsv {
     HANDS("hands"),
     /** True for a lift. */
     LIFTING("lifting"),
-    /** Sets that were asked. */
+    /** Planned sets. */
     SETS_ASKED("setsAsked"),
-    /** Sets that were done. */
+    /** Completed sets. */
     SETS("sets"),
-    /** Load that was asked. */
+    /** Planned load. */
     LOAD_ASKED("loadAskedKg"),
-    /** Load that was held, tested or weighed. */
+    /** Load held or tested, or body mass. */
     LOAD("loadKg"),
     /** Hold time of a test. */
     HOLD("holdSeconds"),
@@ -62,13 +62,13 @@ public final class ReviewCsv {
     EFFORT("effort"),
     /** Pain, 0 to 10. */
     PAIN("pain"),
-    /** Where it hurts, or how it was climbed. */
+    /** Where it hurts, or the kind of climbing. */
     WHERE("where"),
     /** Minutes of the session, on the first line of each, or of the climbing. */
     MINUTES("minutes"),
     /** Effort times minutes, on the first line of each session. */
     SESSION_LOAD("sessionRpeLoad"),
-    /** All holds. */
+    /** Sum of all hold times. */
     TIME_UNDER_LOAD("timeUnderLoadSeconds"),
     /** Load times hold time. */
     IMPULSE("impulseNs"),

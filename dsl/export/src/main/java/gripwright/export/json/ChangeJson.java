@@ -20,20 +20,21 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** One change of a plan, as JSON. */
+/** Writes one change of a plan as JSON. */
 final class ChangeJson {
 
   private ChangeJson() {}
 
   /**
-   * What a change is about.
+   * The subject of a change.
    *
-   * @param session the session; null where it is about no one session
-   * @param exercise the exercise; null where it is about more
-   * @param name of a block, grip or waived rule; null where it is about a session or the plan
-   * @param measure what changed of it; null where it is new, gone or moved
-   * @param before how it was, with its unit; null where it was not
-   * @param after how it is, with its unit; null where it is gone
+   * @param session the session; null if it concerns several sessions or none
+   * @param exercise the exercise; null if it concerns more than one
+   * @param name name of the block, grip or waived rule; null if the change concerns a session or
+   *     the plan
+   * @param measure the property that changed; null if the whole item was added, removed or moved
+   * @param before the earlier value with its unit; null if there was none
+   * @param after the new value with its unit; null if it was removed
    */
   record About(
       @Nullable DatedSession session,
@@ -43,7 +44,7 @@ final class ChangeJson {
       @Nullable String before,
       @Nullable String after) {
 
-    /** About one session. */
+    /** Returns the subject of a change to one session. */
     static About session(
         DatedSession session,
         @Nullable PlannedExercise exercise,
@@ -52,7 +53,7 @@ final class ChangeJson {
       return new About(session, exercise, null, null, before, after);
     }
 
-    /** About something of a name. */
+    /** Returns the subject of a change to a named item. */
     static About named(@Nullable String name, @Nullable String before, @Nullable String after) {
       return new About(null, null, name, null, before, after);
     }
@@ -63,7 +64,7 @@ final class ChangeJson {
     return word(change.kind());
   }
 
-  /** Returns the name of a constant as JSON has it, such as {@code set-rest}. */
+  /** Returns the name of a constant as written in JSON, such as {@code set-rest}. */
   static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

@@ -16,7 +16,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** What changed from one edition to another, as JSON: one flat list of changes. */
+/** Writes the changes between two editions as JSON: one flat list of changes. */
 final class DiffJson {
 
   private DiffJson() {}

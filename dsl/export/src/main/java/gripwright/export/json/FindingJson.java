@@ -3,7 +3,7 @@ package gripwright.export.json;
 import gripwright.finding.ReportedFinding;
 import java.util.List;
 
-/** Findings as every document carries them. */
+/** Writes findings in the form that every document uses. */
 final class FindingJson {
 
   private FindingJson() {}
@@ -29,9 +29,10 @@ final class FindingJson {
     json.field("rule", finding.rule());
     json.field("waivedBecause", finding.waivedBecause());
     json.field("place", finding.place());
+    json.list("athletes", finding.athletes(), json::text);
   }
 
-  /** Lines and columns count from 1; without a text there are none. */
+  /** Lines and columns count from 1; they are left out if there is no text. */
   private static void position(JsonText json, String name, int value) {
     if (value > 0) {
       json.field(name, value);

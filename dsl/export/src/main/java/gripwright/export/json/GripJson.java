@@ -33,7 +33,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
-/** Every grip on one athlete's hands as JSON. */
+/** Writes every grip on one athlete's hands as JSON. */
 final class GripJson {
 
   private static final int MILLIMETRES = 2;
@@ -94,16 +94,16 @@ final class GripJson {
     }
   }
 
-  /** The parameters that every number rests on, by name. */
+  /** Writes the model parameters that all numbers depend on, by name. */
   private void model() {
     TissueModel model = GripSurvey.MODEL;
     json.field("momentArms", word(model.arms()));
     json.field("sheath", model.sheath().name());
     json.field("horizontalPull", model.horizontalPull(), SHARE);
     json.field("draws", TissueModel.draws());
-    json.field("seed", model.seed());
+    json.field("stream", model.stream());
     json.field("handDraws", FitSpread.DRAWS);
-    json.field("handSeed", FitSpread.SEED);
+    json.field("handStream", FitSpread.STREAM);
   }
 
   private static String word(Enum<?> constant) {
@@ -172,7 +172,7 @@ final class GripJson {
     json.list("cautions", row.grip().cautions(), json::text);
   }
 
-  /** What the pose says; of a grip that the hand does not take only where it would come nearest. */
+  /** Writes the pose; for a grip that the hand can't take, only the nearest pose. */
   private void pose(GripSurvey.Row row) {
     boolean taken = row.fit().reachable();
     List<FingerLoad> loads = row.load().fingers();
@@ -213,7 +213,7 @@ final class GripJson {
     }
   }
 
-  /** What both hands hold for 7 s by the tests, with its 20th and 80th percentile. */
+  /** Writes what both hands can hold for 7 s by the tests, with its 20th and 80th percentiles. */
   private void maximum(GripSurvey.Row row) {
     if (row.maximum().isEmpty()) {
       nothing("maximumKg", "maximumLowKg", "maximumHighKg", "aboveMaximum");
@@ -226,7 +226,7 @@ final class GripJson {
     json.field("aboveMaximum", survey.aboveMaximum(row).orElseThrow());
   }
 
-  /** What does not apply to a reason is null. */
+  /** Writes one reason; fields that do not apply to it are null. */
   private void miss(FitMiss miss) {
     json.field("finger", miss.finger().word());
     Missed missed = miss.accept(MISSED);
@@ -296,8 +296,8 @@ final class GripJson {
     estimate("fds", "N", load.fds(), NEWTONS);
     estimate("a2", "N", load.a2(), NEWTONS);
     estimate("a4", "N", load.a4(), NEWTONS);
-    estimate("a2Use", "", load.a2Use(), RATIO);
-    estimate("a4Use", "", load.a4Use(), RATIO);
+    estimate("a2Use", "", load.a2Utilization(), RATIO);
+    estimate("a4Use", "", load.a4Utilization(), RATIO);
   }
 
   private void range(String name, Angle angle, FlexionRange range) {

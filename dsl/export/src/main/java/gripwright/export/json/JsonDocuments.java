@@ -12,23 +12,23 @@ import java.util.Map;
 /**
  * The JSON documents of the commands, as texts that end in a line feed.
  *
- * <p>The same input gives the same characters in every locale and time zone: fields stand in the
+ * <p>The same input gives the same characters in every locale and time zone: fields are in the
  * order of the schema, loads have at most 4 decimals, seconds and per cent 3, newton seconds and
  * angles 1, and no number has an exponent. Stateless and thread-safe.
  */
 public final class JsonDocuments {
 
-  /** Version of the documents: it changes when a field changes its meaning or goes away. */
+  /** Version of the documents: it changes when a field changes its meaning or is removed. */
   public static final int SCHEMA_VERSION = 1;
 
-  /** Version of the plan language that is understood. */
+  /** Version of the supported plan language. */
   static final int LANGUAGE = 1;
 
   private JsonDocuments() {}
 
   /**
-   * Returns the document of {@code check}, which is also what stands in for any other document when
-   * there are errors: {@code schemaVersion} and {@code findings}.
+   * Returns the document of {@code check}, which also replaces any other document when there are
+   * errors: {@code schemaVersion} and {@code findings}.
    */
   public static String findings(List<ReportedFinding> findings) {
     JsonText json = new JsonText(Wording.english());
@@ -60,8 +60,8 @@ public final class JsonDocuments {
   /**
    * Returns the document of {@code format}: {@code schemaVersion}, {@code files} and no findings.
    *
-   * @param changed for each file, relative to the project root, whether its layout is, or was,
-   *     another; in the order to be written
+   * @param changed for each file, relative to the project root, whether formatting changes (or
+   *     changed) it; in output order
    */
   public static String formatted(Map<String, Boolean> changed) {
     JsonText json = new JsonText(Wording.english());
@@ -83,27 +83,41 @@ public final class JsonDocuments {
   }
 
   /**
-   * Returns the document of {@code compile}. One plan is a document of its own; any other number of
-   * plans is a list of such documents under {@code plans}.
+   * Returns the document of {@code compile}. A single plan is a document of its own; several plans,
+   * or none, are a list of such documents under {@code plans}.
    *
    * @param plans compiled plans with the findings about each, in the order to be written
-   * @param findings everything there is to say about the run, the findings of all plans included
-   * @param wording the words for what is data
+   * @param findings all findings of the run, the findings of all plans included
+   * @param wording turns data into words
    */
   public static String compiled(
       List<PlanDocument> plans, List<ReportedFinding> findings, Wording wording) {
-    JsonText json = new JsonText(wording);
-    if (plans.size() == 1) {
-      PlanJson.write(json, new PlanDocument(plans.get(0).plan(), findings));
-    } else {
-      json.object(
-          () -> {
-            json.field("schemaVersion", SCHEMA_VERSION);
-            json.field("language", LANGUAGE);
-            json.list("plans", plans, plan -> PlanJson.write(json, plan));
-            FindingJson.list(json, findings);
-          });
+    if (plans.size() != 1) {
+      return compiledInPart(plans, findings, wording);
     }
+    JsonText json = new JsonText(wording);
+    PlanJson.write(json, new PlanDocument(plans.get(0).plan(), findings));
+    return json.close();
+  }
+
+  /**
+   * Returns the document of {@code compile} where some athletes' sessions may not be used: a list
+   * of the others' documents under {@code plans}, even of one, and all findings.
+   *
+   * @param plans compiled plans that may be used, with the findings about each
+   * @param findings all findings of the run
+   * @param wording turns data into words
+   */
+  public static String compiledInPart(
+      List<PlanDocument> plans, List<ReportedFinding> findings, Wording wording) {
+    JsonText json = new JsonText(wording);
+    json.object(
+        () -> {
+          json.field("schemaVersion", SCHEMA_VERSION);
+          json.field("language", LANGUAGE);
+          json.list("plans", plans, plan -> PlanJson.write(json, plan));
+          FindingJson.list(json, findings);
+        });
     return json.close();
   }
 
@@ -112,8 +126,8 @@ public final class JsonDocuments {
    * shares, estimated forces, slips and gates.
    *
    * @param survey the grips on an athlete's hands
-   * @param findings what there is to say about the file, worded
-   * @param wording the words for what is data
+   * @param findings the findings about the file, with their sentences
+   * @param wording turns data into words
    */
   public static String grips(GripSurvey survey, List<ReportedFinding> findings, Wording wording) {
     JsonText json = new JsonText(wording);
@@ -126,8 +140,8 @@ public final class JsonDocuments {
    * critical force with its definition.
    *
    * @param survey an athlete's strength
-   * @param findings what there is to say about the file, worded
-   * @param wording the words for what is data
+   * @param findings the findings about the file, with their sentences
+   * @param wording turns data into words
    */
   public static String strength(
       StrengthSurvey survey, List<ReportedFinding> findings, Wording wording) {
@@ -137,12 +151,12 @@ public final class JsonDocuments {
   }
 
   /**
-   * Returns the document of {@code review}: sessions against the plan, load by day and week, work
-   * by grip, finger and pulley, change between tests, pain, and what comes next.
+   * Returns the document of {@code review}: planned and completed sessions, load by day and week,
+   * work by grip, finger and pulley, change between tests, pain, and what comes next.
    *
-   * @param review what an athlete's log says
-   * @param findings what there is to say about the file, worded
-   * @param wording the words for what is data
+   * @param review the review of an athlete's log
+   * @param findings the findings about the file, with their sentences
+   * @param wording turns data into words
    */
   public static String review(Review review, List<ReportedFinding> findings, Wording wording) {
     JsonText json = new JsonText(wording);
@@ -151,13 +165,13 @@ public final class JsonDocuments {
   }
 
   /**
-   * Returns the document of {@code diff}: one change for each day that it is felt on, and what
-   * there is to say about either side.
+   * Returns the document of {@code diff}: one change for each day it affects, and the findings of
+   * both sides.
    *
    * @param diff what changed
-   * @param before what there is to say about the edition before, worded
-   * @param after what there is to say about the edition now, worded
-   * @param wording the words for what is data
+   * @param before the findings about the edition before, worded
+   * @param after the findings about the edition now, worded
+   * @param wording turns data into words
    */
   public static String diff(
       EditionDiff diff,

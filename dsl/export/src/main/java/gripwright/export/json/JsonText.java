@@ -13,8 +13,7 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A JSON text while it is written. What writes it never meets an exception or a library type. Not
- * thread-safe.
+ * Builds JSON text. Callers never see an exception or a type of the JSON library. Not thread-safe.
  */
 final class JsonText {
 
@@ -36,7 +35,7 @@ final class JsonText {
     json.setPrettyPrinter(layout);
   }
 
-  /** Returns the words for what is data. */
+  /** Returns the wording that turns data into words. */
   Wording wording() {
     return wording;
   }
@@ -74,7 +73,7 @@ final class JsonText {
     object(fields);
   }
 
-  /** Writes an object on one line, whatever is in it. */
+  /** Writes an object on one line, whatever its contents. */
   void line(Runnable fields) {
     boolean outermost = layout.startLine();
     object(fields);
@@ -90,7 +89,7 @@ final class JsonText {
     write(json::writeEndArray);
   }
 
-  /** Writes an element of a list that is a text. */
+  /** Writes a text as an element of a list. */
   void text(String value) {
     write(() -> json.writeString(value));
   }
@@ -107,7 +106,7 @@ final class JsonText {
     write(() -> json.writeNumberField(name, value));
   }
 
-  /** Writes a number with so many decimals at most. */
+  /** Writes a number with this many decimals at most. */
   void field(String name, double value, int decimals) {
     write(
         () -> {
@@ -116,7 +115,7 @@ final class JsonText {
         });
   }
 
-  /** Writes a number with so many decimals at most, or null. */
+  /** Writes a number with this many decimals at most, or null. */
   void field(String name, OptionalDouble value, int decimals) {
     if (value.isPresent()) {
       field(name, value.getAsDouble(), decimals);

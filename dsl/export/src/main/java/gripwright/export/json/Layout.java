@@ -5,19 +5,20 @@ import com.fasterxml.jackson.core.PrettyPrinter;
 import java.io.IOException;
 
 /**
- * One field a line, two blanks a level, line feeds on every system; small things such as a hold are
- * kept on one line, so that a changed load is a changed line. Not thread-safe.
+ * Puts one field on a line, indents by two spaces a level and uses line feeds on every system.
+ * Small objects such as a hold stay on one line, so that a changed load is one changed line. Not
+ * thread-safe.
  */
 final class Layout implements PrettyPrinter {
 
   private int depth;
   private boolean oneLine;
 
-  /** Begins a stretch without line feeds; returns false if there is one already. */
+  /** Starts writing without line feeds; returns false if that was already so. */
   boolean startLine() {
     boolean outermost = !oneLine;
     oneLine = true;
-    // The line feed before the first thing on the line is still due.
+    // The line feed before the first item of this line has not been written yet.
     due = outermost;
     return outermost;
   }

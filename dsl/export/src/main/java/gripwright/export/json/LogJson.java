@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** What a log said of a plan, as JSON. */
+/** Writes what the log shows about a plan as JSON. */
 final class LogJson {
 
   private static final int KILOGRAMS = 4;

@@ -5,7 +5,7 @@ import gripwright.season.CompiledPlan;
 import java.util.List;
 
 /**
- * A compiled plan and what there is to say about it, worded.
+ * A compiled plan and its findings with their sentences.
  *
  * @param plan dated sessions
  * @param findings the findings about this plan, in the order to be written

@@ -1,5 +1,6 @@
 package gripwright.export.json;
 
+import gripwright.athlete.Injury;
 import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.hand.FingerPose;
@@ -31,7 +32,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
-/** One compiled plan as JSON. */
+/** Writes one compiled plan as JSON. */
 final class PlanJson {
 
   private static final int KILOGRAMS = 4;
@@ -56,6 +57,8 @@ final class PlanJson {
           json.field("athlete", plan.athlete().name());
           json.field("from", plan.plan().from().toString());
           json.field("to", plan.plan().to().toString());
+          json.field("supervisedBy", plan.plan().supervisedBy().orElse(null));
+          json.list("clearances", plan.clearances(), c -> json.line(() -> clearance(json, c)));
           json.list("sessions", plan.sessions(), s -> json.object(() -> session(json, plan, s)));
           FingerLedger ledger = new FingerLedger();
           json.list("weeks", plan.weeks(), w -> json.object(() -> week(json, plan, w, ledger)));
@@ -68,11 +71,20 @@ final class PlanJson {
         });
   }
 
+  private static void clearance(JsonText json, Injury injury) {
+    json.field("finger", injury.finger().word());
+    json.field("structure", injury.structure().word());
+    json.field("side", injury.side().map(Side::word).orElse(null));
+    json.field("date", injury.cleared().map(LocalDate::toString).orElse(null));
+    json.field("by", injury.clearedBy().orElse(null));
+  }
+
   private static void session(JsonText json, CompiledPlan plan, DatedSession session) {
     json.field("date", session.date().toString());
     json.field("week", session.week());
     json.field("block", session.block());
     json.field("session", session.name());
+    json.field("supervisedBy", plan.supervisorOf(session).orElse(null));
     json.field("minutes", session.minutes());
     json.field("hard", session.hard());
     json.field("eased", session.eased());
@@ -107,6 +119,7 @@ final class PlanJson {
     json.field("restSeconds", seconds(exercise.scheme().restBetweenHolds()), SECONDS);
     json.field("setRestSeconds", seconds(exercise.scheme().restBetweenSets()), SECONDS);
     json.field("percentOfMax", exercise.percentOfMax(), PERCENT);
+    json.field("builtPercentOfMax", exercise.builtPercentOfMax(), PERCENT);
     json.field("maxUsedKg", kilograms(exercise.maximum(), Maximum::used), KILOGRAMS);
     json.field("maxMeanKg", kilograms(exercise.maximum(), Maximum::mean), KILOGRAMS);
     json.field("totalLoadKg", exercise.totalLoad().kilograms(), KILOGRAMS);
@@ -161,14 +174,14 @@ final class PlanJson {
   }
 
   /**
-   * How far the middle joint of a finger is bent.
+   * Flexion of the middle joint of a finger.
    *
-   * @param side which hand, where the two differ
-   * @param range where 90 % of the hands lie that may be this one
+   * @param side which hand; empty if both are the same
+   * @param range interval that holds 90 % of the sampled hands
    */
   private record FingerAngle(Optional<Side> side, FingerPose pose, FlexionRange range) {}
 
-  /** Returns the angles of the hand that holds, or of both where fingers differ, left first. */
+  /** Returns the angles of the hand in use, or of both hands where they differ, left first. */
   private static List<FingerAngle> angles(PlannedExercise exercise) {
     boolean differ =
         exercise.fits().values().stream().map(PlanJson::written).distinct().count() > 1;

@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** A review as JSON. */
+/** Writes a review as JSON. */
 final class ReviewJson {
 
   private static final int KILOGRAMS = 4;

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * Findings as SARIF 2.1.0 (OASIS Static Analysis Results Interchange Format), for code hosts and
  * editors that show findings beside the lines they are about.
  *
- * <p>Files are relative to the project root, which the log calls {@code %SRCROOT%} and does not
- * name: the same plans give the same characters on every machine. Advice is a {@code note}. A
+ * <p>Files are relative to the project root, which the log calls {@code %SRCROOT%} without its
+ * path: the same plans give the same characters on every machine. Advice is a {@code note}. A
  * finding that a plan waives is suppressed in the source, with the coach's reason. Stateless and
  * thread-safe.
  */
@@ -38,7 +38,7 @@ public final class SarifLog {
    *
    * @param version version of the program
    * @param results findings in the order to be written
-   * @param description says in a sentence what a code is about; empty if there is nothing to say
+   * @param description returns a sentence on what a code means; empty if there is none
    * @param complete false if a file that was named could not be read
    */
   public static String of(
@@ -220,8 +220,8 @@ public final class SarifLog {
   }
 
   /**
-   * Returns words as a sentence, with what SARIF would take for a placeholder or a link written out
-   * (2.1.0, 3.11.5 and 3.11.6).
+   * Returns words as a sentence, with characters escaped that SARIF would read as a placeholder or
+   * a link (2.1.0, 3.11.5 and 3.11.6).
    */
   private static String sentence(String words) {
     String text = words.replace("{", "{{").replace("}", "}}");
@@ -237,7 +237,7 @@ public final class SarifLog {
     return Character.toString(Character.toUpperCase(first)) + rest + (closed ? "" : ".");
   }
 
-  /** Returns a relative path as a URI reference: what is not plain in one is written in UTF-8. */
+  /** Returns a relative path as a URI reference: other characters are percent-encoded as UTF-8. */
   private static String uri(String path) {
     StringBuilder uri = new StringBuilder();
     for (byte unit : path.getBytes(StandardCharsets.UTF_8)) {

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A finding with what SARIF says of it beyond the finding itself. Immutable.
+ * A finding with the additional data that SARIF needs. Immutable.
  *
- * @param finding the finding, worded
- * @param region its characters in its file; empty if the finding is of no file, or of one that
- *     could not be read
- * @param places every place in the model where the same mistake shows, as text; may be empty
+ * @param finding the finding with its sentences
+ * @param region its characters in its file; empty if the finding has no file, or its file could not
+ *     be read
+ * @param places all places in the model with the same mistake, as text; may be empty
  * @param related other places of the text that help to understand it
  */
 public record SarifResult(
@@ -23,8 +23,8 @@ public record SarifResult(
   }
 
   /**
-   * A stretch of characters. Lines and columns count from 1; columns are UTF-16 units, and a mark
-   * of byte order takes none.
+   * A stretch of characters. Lines and columns count from 1; columns are UTF-16 units, and a byte
+   * order mark takes none.
    *
    * @param startLine line of the first character
    * @param startColumn column of the first character
@@ -36,7 +36,7 @@ public record SarifResult(
   /**
    * Another place.
    *
-   * @param words what it is, such as {@code first defined here}
+   * @param words its description, such as {@code first defined here}
    * @param file path relative to the project root, with {@code /}
    * @param region its characters
    */

@@ -8,6 +8,7 @@ import gripwright.strength.CriticalForce;
 import gripwright.strength.ForceTime;
 import gripwright.strength.LoadEstimate;
 import gripwright.strength.StrengthMap.Weight;
+import gripwright.strength.StrengthTest;
 import gripwright.survey.StrengthSurvey;
 import gripwright.survey.StrengthSurvey.Critical;
 import gripwright.survey.StrengthSurvey.Curve;
@@ -19,7 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** One athlete's strength as JSON. */
+/** Writes one athlete's strength as JSON. */
 final class StrengthJson {
 
   private static final int KILOGRAMS = 4;
@@ -28,12 +29,12 @@ final class StrengthJson {
   private static final int SHARE = 4;
   private static final int IMPULSE = 1;
 
-  /** Times at which curves are written, in seconds, as far as they serve them. */
+  /** Hold times in seconds at which curves are written, where they are valid. */
   private static final List<Double> TIMES =
       List.of(
           2.0, 3.0, 5.0, 7.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0, 90.0, 120.0, 180.0, 300.0, 600.0);
 
-  /** Fields that say nothing where no test tells critical force. */
+  /** Fields that are null where no test gives a critical force. */
   private static final List<String> CRITICAL_FORCE =
       List.of(
           "criticalForceKg",
@@ -45,7 +46,7 @@ final class StrengthJson {
           "criticalForceEdgeMm",
           "criticalForceDate");
 
-  /** Tests that count for less than this are left out. */
+  /** Tests with a smaller share of the estimate than this are left out. */
   private static final double LEAST_WEIGHT = 0.005;
 
   private final JsonText json;
@@ -78,12 +79,18 @@ final class StrengthJson {
     json.field("referenceHoldSeconds", ForceTime.REFERENCE_SECONDS, SECONDS);
     json.field("tests", survey.tests().size());
     json.list("unusedTests", survey.unused(), unused -> json.line(() -> unused(unused)));
+    json.list("loweredTests", survey.lowered(), test -> json.line(() -> lowered(test)));
   }
 
   private void unused(Unused unused) {
     json.field("date", unused.test().date().toString());
     setup(unused.test().setup());
     json.field("reason", word(unused.reason()));
+  }
+
+  private void lowered(StrengthTest test) {
+    json.field("date", test.date().toString());
+    setup(test.setup());
   }
 
   /** Returns what writes each edge that no test tells of. */
@@ -155,7 +162,7 @@ final class StrengthJson {
     json.field("toSeconds", forceTime.longestSeconds(), SECONDS);
     json.list(
         "points",
-        TIMES.stream().filter(forceTime::serves).toList(),
+        TIMES.stream().filter(forceTime::isValidFor).toList(),
         seconds ->
             json.line(
                 () -> {

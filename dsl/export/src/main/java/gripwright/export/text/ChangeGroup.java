@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Changes that are one for a coach: the same to one exercise or session on several days.
+ * Changes that a coach sees as one: the same change to one exercise or session on several days.
  *
  * @param changes by date, at least one, all of one kind
  */
@@ -28,7 +28,7 @@ record ChangeGroup(List<PlanChange> changes) {
     changes = List.copyOf(changes);
   }
 
-  /** Returns changes in groups, by the first of each. */
+  /** Returns changes in groups, in order of the first change of each. */
   static List<ChangeGroup> of(List<PlanChange> changes) {
     Map<List<Object>, List<PlanChange>> groups = new LinkedHashMap<>();
     for (PlanChange change : changes) {
@@ -165,7 +165,7 @@ record ChangeGroup(List<PlanChange> changes) {
         exercise.setup().lifting());
   }
 
-  /** Returns what tells two exercises apart by one measure. */
+  /** Returns the value by which two exercises are compared for one measure. */
   private static Object measured(PlannedExercise exercise, Measure measure) {
     Scheme scheme = exercise.scheme();
     Setup setup = exercise.setup();
@@ -188,7 +188,7 @@ record ChangeGroup(List<PlanChange> changes) {
     };
   }
 
-  /** A level in thousandths of a per cent: closer ones are printed alike. */
+  /** Returns the level in thousandths of a per cent: closer levels print the same. */
   private static long level(PlannedExercise exercise) {
     return Math.round(exercise.percentOfMax().orElse(0) * 1000);
   }
@@ -206,7 +206,7 @@ record ChangeGroup(List<PlanChange> changes) {
     return tests.stream().map(t -> List.<Object>of(t.setups(), t.hold())).toList();
   }
 
-  /** Returns the loads of a group about loads: before, or else after, by date. */
+  /** Returns the loads of a group of load changes by date: those before, or those after. */
   List<Load> loads(boolean before) {
     return changes.stream()
         .map(SessionChange.ExerciseChanged.class::cast)

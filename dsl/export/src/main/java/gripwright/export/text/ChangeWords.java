@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Says in a coach's words how a plan differs from another. */
+/** Describes in a coach's words how a plan differs from another. */
 final class ChangeWords {
 
   private final Words words;
@@ -29,7 +29,7 @@ final class ChangeWords {
   }
 
   /**
-   * Returns a sentence for changes that are one.
+   * Returns a sentence for a group of changes.
    *
    * @param after the plan as it is now
    */
@@ -49,7 +49,7 @@ final class ChangeWords {
     return words.say("diff.falls-away", "what", what);
   }
 
-  /** Says what is about no one block or session. */
+  /** Describes changes of the plan as a whole. */
   private final class OfPlan implements PlanChange.Visitor<String> {
     private final ChangeGroup group;
     private final CompiledPlan after;
@@ -123,7 +123,7 @@ final class ChangeWords {
     }
   }
 
-  /** Says what is about a block or a week. */
+  /** Describes changes of a block or a week. */
   private final class OfBlock implements BlockChange.Visitor<String> {
     @Override
     public String blockAdded(BlockChange.BlockAdded c) {
@@ -174,7 +174,7 @@ final class ChangeWords {
     }
   }
 
-  /** Says what is about sessions. */
+  /** Describes changes of sessions. */
   private final class OfSession implements SessionChange.Visitor<String> {
     private final ChangeGroup group;
     private final CompiledPlan after;
@@ -225,7 +225,7 @@ final class ChangeWords {
     }
   }
 
-  /** Says by how much something is earlier or later, as in {@code 2 weeks later}. */
+  /** Returns how much earlier or later something is, as in {@code 2 weeks later}. */
   private String shift(long days) {
     long size = Math.abs(days);
     boolean later = days > 0;
@@ -262,23 +262,21 @@ final class ChangeWords {
         : words.say("diff.waiver-in", "rule", waiver.rule(), "place", String.join(" ", place));
   }
 
-  /**
-   * Says on which days and in which session, as in {@code every fingers session from week 2 on}.
-   */
+  /** Returns the days and the session, as in {@code every fingers session from week 2 on}. */
   private String where(ChangeGroup group, CompiledPlan after) {
     DatedSession first = PlanChange.session(group.first()).orElseThrow();
     DatedSession last = PlanChange.session(group.last()).orElseThrow();
-    List<DatedSession> alike =
+    List<DatedSession> similar =
         after.sessions().stream().filter(s -> s.name().equals(first.name())).toList();
     long between =
-        alike.stream().filter(s -> s.week() >= first.week() && s.week() <= last.week()).count();
+        similar.stream().filter(s -> s.week() >= first.week() && s.week() <= last.week()).count();
     if (group.changes().size() == 1 || between != group.changes().size()) {
       return words.say("diff.on-session", "days", days(group), "session", first.name());
     }
-    int end = alike.get(alike.size() - 1).week();
+    int end = similar.get(similar.size() - 1).week();
     boolean oneWeek = first.week() == last.week();
     String key;
-    if (last.week() == end && alike.get(0).week() == first.week()) {
+    if (last.week() == end && similar.get(0).week() == first.week()) {
       key = "diff.every-session";
     } else if (oneWeek) {
       key = "diff.every-session-of-week";
@@ -288,7 +286,7 @@ final class ChangeWords {
     return words.say(key, "session", first.name(), "from", first.week(), "to", last.week());
   }
 
-  /** Says on which days, as in {@code week 3 Tue 26 Jan}. */
+  /** Returns the days, as in {@code week 3 Tue 26 Jan}. */
   private String days(ChangeGroup group) {
     DatedSession first = PlanChange.session(group.first()).orElseThrow();
     DatedSession last = PlanChange.session(group.last()).orElseThrow();

@@ -17,17 +17,16 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * One day of a compiled plan with the chain behind each of its numbers: why it lies on that day,
- * and for every exercise what each step of the reckoning gave and what it was made from.
+ * Writes one day of a compiled plan with the steps behind each of its numbers: why a session is on
+ * that day, and for every exercise what each step of the calculation gave and from which values.
  *
- * <p>Plain characters only; its words, and how days are written, come from a bundle of messages.
- * Stateless and thread-safe.
+ * <p>Plain text only; words and date formats come from a message bundle. Stateless and thread-safe.
  */
 public final class DayText {
 
   private static final String INDENT = "    ";
 
-  /** Widest first column; a longer step takes its room from the third. */
+  /** Greatest width of the first column; a longer step takes space from the third. */
   private static final int STEP_WIDTH = 24;
 
   private final CompiledPlan compiled;
@@ -44,8 +43,8 @@ public final class DayText {
   }
 
   /**
-   * Returns what a plan has on a day and where its numbers come from; a sentence that names the
-   * nearest days with a session if it has nothing.
+   * Returns the sessions of a day and where their numbers come from; if there is none, a sentence
+   * that names the nearest days with a session.
    *
    * @param compiled dated sessions
    * @param date any day

@@ -16,9 +16,9 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * What changed in meaning from one edition to another, as a coach reads it: causes first, then plan
- * by plan, the most important first, then findings. Its words, and how days are written, come from
- * a bundle of messages. Stateless and thread-safe.
+ * Describes for a coach what changed in meaning from one edition to another: causes first, then
+ * plan by plan, the most important first, then findings. Words and date formats come from a message
+ * bundle. Stateless and thread-safe.
  */
 public final class DiffText {
 
@@ -32,8 +32,8 @@ public final class DiffText {
   }
 
   /**
-   * Returns the text of a comparison, closed by a line feed. Changes that are the same on several
-   * days are told once.
+   * Returns the text of a comparison, closed by a line feed. A change that is the same on several
+   * days appears once.
    */
   public static String of(EditionDiff diff, Wording wording) {
     return new DiffText(new Words(wording)).write(diff);
@@ -54,7 +54,7 @@ public final class DiffText {
     diff.plans().forEach(this::add);
     section("diff.findings-new", diff.findingsNew(), this::add);
     section("diff.findings-gone", diff.findingsGone(), this::add);
-    return page.toString().substring(1); // each section begins with a gap
+    return page.toString().substring(1); // each section begins with an empty line
   }
 
   private <T> void section(String key, List<T> lines, Consumer<T> add) {
@@ -89,7 +89,7 @@ public final class DiffText {
     page.wrapped("  ", Page.clean(words.say(key, "caution", caution)));
   }
 
-  /** From what moves everything to what is one number. */
+  /** Returns the rank of a change, from those that move everything to those of a single number. */
   private static int rank(PlanChange change) {
     return switch (change.kind()) {
       case PLAN_MOVED, GOAL_CHANGED -> 0;

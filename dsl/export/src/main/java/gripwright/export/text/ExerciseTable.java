@@ -15,26 +15,25 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * The exercises of all sessions of one name as rows of one table, so that the columns of every week
- * stand below each other. Where a row would be wider than a terminal, each exercise takes two
- * lines.
+ * Writes the exercises of all sessions of one name as rows of one table, so that columns are
+ * aligned across weeks. Where a row would be wider than a terminal, each exercise takes two lines.
  */
 final class ExerciseTable {
 
   private static final String INDENT = "    ";
   private static final String BETWEEN = "  ";
 
-  /** Which columns are numbers and stand to the right. */
+  /** Which columns hold numbers and are aligned right. */
   private static final boolean[] RIGHT = {false, true, false, false, true, true, true};
 
-  /** The first columns are one thing, a grip on an edge, and stand closer. */
+  /** The first columns describe one setup, a grip on an edge, and have less space between them. */
   private static final int SETUP = 2;
 
   private final int[] widths = new int[RIGHT.length];
   private final boolean oneLine;
   private final Words words;
 
-  /** Makes room for the exercises of these sessions. */
+  /** Creates a table wide enough for the exercises of these sessions. */
   ExerciseTable(List<DatedSession> sessions, Words words) {
     this.words = words;
     for (DatedSession session : sessions) {
@@ -118,7 +117,7 @@ final class ExerciseTable {
     };
   }
 
-  /** Writes sets, holds and time, as in {@code 4 x 6 x 7 s}. */
+  /** Returns sets, holds and hold time, as in {@code 4 x 6 x 7 s}. */
   private static String work(Scheme scheme) {
     String holds = scheme.repetitionsPerSet() + " x ";
     List<Duration> times =
@@ -134,7 +133,7 @@ final class ExerciseTable {
     return Numbers.plain(time.getSeconds() + time.getNano() / 1e9, 1);
   }
 
-  /** Writes the rest between holds and between sets, as in {@code 3 s/3 min}. */
+  /** Returns the rest between holds and between sets, as in {@code 3 s/3 min}. */
   private static String rest(Scheme scheme) {
     List<Duration> rests =
         List.of(scheme.restBetweenHolds(), scheme.restBetweenSets()).stream()
@@ -143,7 +142,7 @@ final class ExerciseTable {
     return rests.stream().map(ExerciseTable::time).collect(Collectors.joining("/"));
   }
 
-  /** Writes a time in the unit a coach would use. */
+  /** Returns a time in the unit a coach would use. */
   static String time(Duration time) {
     return time.getSeconds() >= 60 && time.getNano() == 0 && time.getSeconds() % 60 == 0
         ? time.getSeconds() / 60 + " min"
@@ -167,8 +166,14 @@ final class ExerciseTable {
     return (added.kilograms() < 0 ? "" : "+") + added;
   }
 
-  /** Writes the level: a share of the maximum, or the words of another kind of level. */
+  /**
+   * Returns the level: a share of the maximum, or the words for another kind of level. If the load
+   * that can be built is well below the planned share, returns the share of that load.
+   */
   private String level(PlannedExercise exercise) {
+    if (exercise.builtWellBelowLevel()) {
+      return Numbers.plain(exercise.builtPercentOfMax().orElseThrow(), 1) + " %";
+    }
     if (exercise.percentOfMax().isPresent()) {
       return Numbers.plain(exercise.percentOfMax().getAsDouble(), 1) + " %";
     }

@@ -5,7 +5,7 @@ import gripwright.grip.Band;
 import gripwright.grip.FingerLoss;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
-import gripwright.grip.GripFamily;
+import gripwright.grip.GripStructure;
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
 import gripwright.quantity.Load;
@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The forces of each grip, finger by finger, all tables with the same columns. */
+/** Writes the forces of each grip by finger, all tables with the same columns. */
 final class ForceTable {
 
   private static final String INDENT = "  ";
@@ -59,7 +59,7 @@ final class ForceTable {
     addBody(page, row);
   }
 
-  /** Adds what is said of a grip below its name. */
+  /** Adds the lines below a grip's name. */
   private void addBody(Page page, GripSurvey.Row row) {
     page.line(line(head));
     for (FingerLoad load : row.load().fingers()) {
@@ -73,7 +73,7 @@ final class ForceTable {
       page.wrapped(INDENT + words.say("grips.slips") + " ", new SlipWords(words).all(row));
     }
     page.wrapped(INDENT, ownBands(row));
-    if (row.grip().family() == GripFamily.SPLIT) {
+    if (row.grip().structure() == GripStructure.SPLIT) {
       page.wrapped(INDENT, lumbrical(row));
     }
     if (row.open()) {
@@ -83,14 +83,17 @@ final class ForceTable {
     }
   }
 
-  /** Returns what is printed of a grip below its name. */
+  /** Returns the lines printed below a grip's name. */
   static String body(GripSurvey survey, GripSurvey.Row row, Words words) {
     Page page = new Page();
     new ForceTable(survey, List.of(row), words).addBody(page, row);
     return page.toString();
   }
 
-  /** What the athlete holds by the tests; without them what fewer fingers hold of four. */
+  /**
+   * Returns what the athlete can hold according to the tests; without tests, the share of a
+   * four-finger hold.
+   */
   private Optional<String> held(GripSurvey.Row row) {
     if (row.maximum().isPresent()) {
       LoadEstimate load = row.maximum().get().load();
@@ -120,7 +123,7 @@ final class ForceTable {
     return Numbers.plain(load.kilograms(), 1);
   }
 
-  /** The athlete's own bands of the middle joints. */
+  /** Returns the athlete's own ranges of the middle joints. */
   private String ownBands(GripSurvey.Row row) {
     return words.say(
         "grips.own-bands",
@@ -175,7 +178,7 @@ final class ForceTable {
     return Numbers.plain(share * 100, 0);
   }
 
-  /** The pulley that comes nearest to its breaking load. */
+  /** Returns the pulley closest to its breaking load. */
   private String use(GripSurvey.Row row) {
     FingerLoad most = row.load().fingers().get(0);
     Pulley pulley = Pulley.A2;

@@ -6,7 +6,7 @@ import gripwright.survey.Gate;
 import gripwright.survey.GripSurvey;
 import java.util.List;
 
-/** The rules that stand against a grip, in words, with what the athlete brings. */
+/** Describes the rules that a grip breaks and what the athlete has so far. */
 final class GateWords {
 
   private final Words words;
@@ -20,7 +20,7 @@ final class GateWords {
     return row.gates().stream().filter(Gate::closes).map(this::sentence).toList();
   }
 
-  /** Returns what stays closed of a grip that is open, one sentence a rule. */
+  /** Returns the limits of a grip that is open, one sentence a rule. */
   List<String> limits(GripSurvey.Row row) {
     return row.limited()
         ? row.limits().stream()
@@ -30,7 +30,7 @@ final class GateWords {
         : List.of();
   }
 
-  /** Returns what a coach should know of a grip that is not closed by it. */
+  /** Returns what a coach should know about a grip although it does not close it. */
   List<String> notes(GripSurvey.Row row) {
     return row.gates().stream().filter(g -> !g.closes()).map(this::sentence).toList();
   }

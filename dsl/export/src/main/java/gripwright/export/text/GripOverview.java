@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * One line a grip: whether the hand takes it, how its middle joints lie, what a slip does, and
- * whether it is open to the athlete. A name that leaves no room for the rest has a line of its own.
+ * Writes one line a grip: whether the hand can take it, the angles of its middle joints, the effect
+ * of a slip, and whether it is open to the athlete. A long name has a line of its own.
  */
 final class GripOverview {
 
@@ -53,7 +53,7 @@ final class GripOverview {
             .reduce(SLIP, Math::max);
   }
 
-  /** Returns the table of ranges, its names in a column as wide as here. */
+  /** Returns the table of uncertainties, with a name column of the same width. */
   RangeTable ranges() {
     return ranges;
   }
@@ -95,7 +95,7 @@ final class GripOverview {
             : new Cells(words.say("grips.taken-no"), List.of("", "", "", ""), "", "", "-"));
   }
 
-  /** What a line says of a grip. */
+  /** The cells of one grip's line. */
   private record Cells(String taken, List<String> angles, String roll, String worst, String gate) {}
 
   private Cells taken(GripSurvey.Row row) {

@@ -20,12 +20,12 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * Every grip on one athlete's hand as a coach reads it: one table with a line a grip, then why a
- * grip is not taken or closed and which finger not to force, then the estimated forces grip by
- * grip, and the cautions at the foot.
+ * Describes every grip on one athlete's hand for a coach: a table with one line a grip, then why
+ * the hand can't take a grip or a rule closes it and which finger not to force, then the estimated
+ * forces grip by grip, and the cautions at the end.
  *
- * <p>Plain characters only, at most 80 columns where names are of ordinary length; its words, and
- * how days are written, come from a bundle of messages. Stateless and thread-safe.
+ * <p>Plain text only, at most 80 columns if names are of ordinary length; words and date formats
+ * come from a message bundle. Stateless and thread-safe.
  */
 public final class GripText {
 
@@ -45,7 +45,7 @@ public final class GripText {
   /** Returns the survey as text, in the words of a bundle. */
   public static String of(GripSurvey survey, Wording wording) {
     Words words = new Words(wording);
-    return new GripText(new AlikeRows(words).of(survey), words).write();
+    return new GripText(new EqualRows(words).of(survey), words).write();
   }
 
   private String write() {
@@ -106,7 +106,7 @@ public final class GripText {
             Numbers.plain(survey.newtonsPerHand(), 0)));
   }
 
-  /** Adds a line behind a label; all labels take the room of the longest. */
+  /** Adds a line after a label; all labels are as wide as the longest. */
   private void labelled(String label, String line) {
     int width =
         Stream.of(
@@ -121,7 +121,7 @@ public final class GripText {
     page.wrapped(Page.padRight(label, width + 1), line);
   }
 
-  /** What there is to say, each sentence with the grips that it is said of. */
+  /** Returns each sentence with the grips it applies to. */
   private Map<String, Set<String>> reasons(Function<GripSurvey.Row, List<String>> sentences) {
     Map<String, Set<String>> named = new LinkedHashMap<>();
     for (GripSurvey.Row row : survey.rows()) {
@@ -143,7 +143,7 @@ public final class GripText {
     return notes;
   }
 
-  /** What stays closed; what does so of every open grip is said of all at once. */
+  /** Returns the limits; one that applies to every open grip appears once for all of them. */
   private Map<String, Set<String>> limits() {
     Map<String, Set<String>> limits = reasons(gates::limits);
     Set<String> open = new LinkedHashSet<>();
@@ -173,7 +173,7 @@ public final class GripText {
                     Page.clean(sentence))));
   }
 
-  /** The named parameters, in one sentence. */
+  /** Returns the named parameters in one sentence. */
   private String model() {
     TissueModel model = GripSurvey.MODEL;
     return words.say(
@@ -184,12 +184,12 @@ public final class GripText {
         model.sheath().words(),
         "draws",
         TissueModel.draws(),
-        "seed",
-        model.seed(),
+        "stream",
+        model.stream(),
         "hands",
         FitSpread.DRAWS,
-        "hand-seed",
-        FitSpread.SEED);
+        "hand-stream",
+        FitSpread.STREAM);
   }
 
   private void forces() {

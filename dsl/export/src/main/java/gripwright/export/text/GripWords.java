@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What a fitted grip lacks and which finger not to force, in words. */
+/** Describes why a hand can't take a grip and which fingers not to force. */
 final class GripWords {
 
   private final Words words;
@@ -102,7 +102,7 @@ final class GripWords {
                     .toList()));
   }
 
-  /** Why fingers should not be forced, and at which joint where that is said. */
+  /** Why fingers should not be forced, and at which joint if it is known. */
   private record Reason(FitAdvice.Reason reason, Optional<Joint> joint) {
 
     static Reason of(FitAdvice advice) {

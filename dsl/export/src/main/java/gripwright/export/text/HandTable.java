@@ -19,8 +19,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * How this athlete's fingers lie in each grip on each edge of a plan: one row a grip and edge, two
- * where the hands lie differently.
+ * Writes the joint angles of the athlete's fingers in each grip on each edge of a plan: one row for
+ * each grip and edge, two where the hands differ.
  */
 final class HandTable {
 
@@ -28,7 +28,7 @@ final class HandTable {
    * A row.
    *
    * @param grip name of the grip
-   * @param edge depth and, where the hands lie differently, the side
+   * @param edge depth and, where the hands differ, the side
    * @param angles whole degrees by finger
    */
   private record Row(String grip, String edge, Map<Finger, String> angles) {}
@@ -43,7 +43,7 @@ final class HandTable {
     estimated =
         plan.athlete().shape(Side.LEFT).bonesEstimated()
             || plan.athlete().shape(Side.RIGHT).bonesEstimated();
-    boolean alike = plan.athlete().shape(Side.LEFT).equals(plan.athlete().shape(Side.RIGHT));
+    boolean equal = plan.athlete().shape(Side.LEFT).equals(plan.athlete().shape(Side.RIGHT));
     Map<String, Map<Side, GripFit>> bySetup = new LinkedHashMap<>();
     plan.sessions().stream()
         .flatMap(session -> session.exercises().stream())
@@ -54,7 +54,7 @@ final class HandTable {
                     .putAll(exercise.fits()));
     for (Map<Side, GripFit> fits : bySetup.values()) {
       fits.values().forEach(fit -> farthest = Math.max(farthest, farthest(fit)));
-      if (alike || (fits.size() > 1 && lieAlike(fits.values()))) {
+      if (equal || (fits.size() > 1 && haveEqualAngles(fits.values()))) {
         fits.values().stream().findFirst().ifPresent(fit -> rows.add(row(fit, Optional.empty())));
       } else {
         fits.forEach((side, fit) -> rows.add(row(fit, Optional.of(side))));
@@ -62,7 +62,7 @@ final class HandTable {
     }
   }
 
-  /** How far a middle joint may be from what is printed, in degrees. */
+  /** Returns the largest uncertainty of a middle joint's printed angle, in degrees. */
   private static double farthest(GripFit fit) {
     double farthest = 0;
     for (FingerPose finger : fit.pose().fingers()) {
@@ -76,7 +76,7 @@ final class HandTable {
     return farthest;
   }
 
-  private static boolean lieAlike(Collection<GripFit> fits) {
+  private static boolean haveEqualAngles(Collection<GripFit> fits) {
     return fits.stream().map(HandTable::angles).distinct().count() == 1;
   }
 

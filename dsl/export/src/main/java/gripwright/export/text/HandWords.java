@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What was measured of a hand, in words. */
+/** Describes the measurements of a hand. */
 final class HandWords {
 
   private final Words words;
@@ -22,7 +22,7 @@ final class HandWords {
     this.words = words;
   }
 
-  /** Returns length, breadth and what was measured beside them, and what is an estimate. */
+  /** Returns length, breadth, other measurements, and which values are estimates. */
   String of(Hand hand, HandShape shape) {
     List<String> parts = new ArrayList<>();
     parts.add(

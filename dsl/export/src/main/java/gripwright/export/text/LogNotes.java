@@ -20,7 +20,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** What a log said of a plan: how sessions were trained, and what that changed ahead. */
+/**
+ * Describes what the log shows about a plan: how sessions were trained and what that changed in the
+ * weeks ahead.
+ */
 final class LogNotes {
 
   private static final int MOST_CHANGES = 8;
@@ -32,7 +35,7 @@ final class LogNotes {
     this.words = words;
   }
 
-  /** Adds what the log changed, the gravest first. */
+  /** Adds what the log changed, the most severe first. */
   void addChanges(Page page, CompiledPlan plan) {
     List<LogChange> changes = plan.changes();
     if (changes.isEmpty()) {
@@ -96,7 +99,7 @@ final class LogNotes {
     };
   }
 
-  /** Returns a session's name, what became of the plan for it, its time and whether it is hard. */
+  /** Returns a session's name, how it was done, its duration and whether it is hard. */
   String head(DatedSession session) {
     return words.say(
         session.hard() ? "season.session-hard" : "season.session",
@@ -124,7 +127,7 @@ final class LogNotes {
         .orElseGet(() -> words.say("season.trained", "session", session.name(), "happened", kind));
   }
 
-  /** Adds how a session of the past felt and what of it was left out. */
+  /** Adds how a past session felt and what was left out. */
   void addDone(Page page, DatedSession session, LogTimeline timeline) {
     if (session.happened().isEmpty()) {
       return;

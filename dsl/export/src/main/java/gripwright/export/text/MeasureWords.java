@@ -10,7 +10,7 @@ import gripwright.schedule.PlannedExercise;
 import java.util.Collections;
 import java.util.List;
 
-/** Says what is another about an exercise, with its value before and now. */
+/** Describes what changed about an exercise, with the value before and now. */
 final class MeasureWords {
 
   private final Words words;
@@ -19,7 +19,7 @@ final class MeasureWords {
     this.words = words;
   }
 
-  /** Returns what changed of the exercises of a group. */
+  /** Returns what changed in the exercises of a group. */
   String values(ChangeGroup group, ExerciseChanged one) {
     String was = value(one.before(), one.measure());
     String is = value(one.after(), one.measure());
@@ -46,15 +46,15 @@ final class MeasureWords {
     return words.say(key, "after", after, "before", before);
   }
 
-  /** Writes levels with as many decimals as tell them apart. */
+  /** Returns levels with as many decimals as are needed to see the difference. */
   private String levels(ExerciseChanged change) {
     String was = level(change.before(), 1);
     String is = level(change.after(), 1);
-    boolean alike = is.equals(was);
+    boolean equal = is.equals(was);
     return instead(
         change.session().happened().isPresent() ? "diff.level-trained" : "diff.level",
-        alike ? level(change.after(), 3) : is,
-        alike ? level(change.before(), 3) : was);
+        equal ? level(change.after(), 3) : is,
+        equal ? level(change.before(), 3) : was);
   }
 
   private String level(PlannedExercise exercise, int decimals) {
@@ -69,7 +69,7 @@ final class MeasureWords {
     return least.toString().equals(most.toString()) ? least.toString() : words.range(least, most);
   }
 
-  /** Returns one thing about an exercise in words with its unit; empty if it has none. */
+  /** Returns one property of an exercise in words with its unit; empty if it has none. */
   private String value(PlannedExercise exercise, Measure measure) {
     Scheme scheme = exercise.scheme();
     return switch (measure) {

@@ -3,12 +3,12 @@ package gripwright.export.text;
 import java.util.regex.Pattern;
 
 /**
- * A text that grows line by line: no line has trailing blanks, and long sentences are broken
- * between words. Not thread-safe.
+ * Builds a text line by line: without trailing blanks, and with long sentences broken between
+ * words. Not thread-safe.
  */
 final class Page {
 
-  /** Columns of an ordinary terminal. */
+  /** Width of an ordinary terminal, in columns. */
   static final int WIDTH = 80;
 
   private static final int REPLACEMENT = 0xFFFD;
@@ -27,7 +27,7 @@ final class Page {
     text.append('\n');
   }
 
-  /** Adds a sentence; its second and further lines are indented as far as the first word began. */
+  /** Adds a sentence; further lines are indented to the start of its first word. */
   void wrapped(String lead, String sentence) {
     String indent = " ".repeat(lead.length());
     StringBuilder line = new StringBuilder(lead);
@@ -45,7 +45,7 @@ final class Page {
     line(line.toString());
   }
 
-  /** Adds a sentence whose second and further lines are indented by two blanks. */
+  /** Adds a sentence with further lines indented by two blanks. */
   void hanging(String sentence) {
     Page rest = new Page();
     rest.wrapped("  ", sentence);
@@ -65,7 +65,7 @@ final class Page {
     return " ".repeat(Math.max(0, width - cell.length())) + cell;
   }
 
-  /** Returns what a person wrote, without characters that a terminal would obey. */
+  /** Returns a text written by a user, without control characters that would affect a terminal. */
   static String clean(String written) {
     StringBuilder out = new StringBuilder(written.length());
     written

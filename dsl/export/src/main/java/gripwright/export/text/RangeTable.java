@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
-/** How far the angles and the worst slip of each grip may be otherwise, one line a grip. */
+/** Writes the uncertainty of the angles and of the worst slip, one line a grip. */
 final class RangeTable {
 
   private static final int ANGLES = 8;
@@ -18,7 +18,10 @@ final class RangeTable {
   private static final int SLIP = 10;
   private static final int TAKEN = 7;
 
-  /** From this share of the hands on a grip counts as taken; below it is likely to be. */
+  /**
+   * If at least this share of the sampled hands can take a grip, it counts as taken; below that as
+   * likely.
+   */
   private static final double SURE = 0.95;
 
   private final List<GripSurvey.Row> rows;
@@ -35,7 +38,7 @@ final class RangeTable {
     slips = new SlipWords(words);
   }
 
-  /** Returns whether the hand takes the grip: yes, likely or no. */
+  /** Returns whether the hand can take the grip: yes, likely or no. */
   String taken(GripSurvey.Row row) {
     if (!row.fit().reachable()) {
       return words.say("grips.taken-no");

@@ -20,7 +20,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
-/** The numbers of a review: load, work, tests, sides and pain. What is not known is left out. */
+/**
+ * Writes the numbers of a review: load, work, tests, sides and pain. Unknown values are left out.
+ */
 final class ReviewTables {
 
   private static final int WEEKS = 8;
@@ -60,7 +62,7 @@ final class ReviewTables {
     page.wrapped("", words.say(key + "-legend"));
   }
 
-  /** Returns a table with the words of these keys as headings; an empty key is no heading. */
+  /** Returns a table with the words of these keys as headings; an empty key gives no heading. */
   private TextTable table(List<String> keys, Integer... left) {
     return new TextTable(
         keys.stream().map(key -> key.isEmpty() ? "" : words.say("reviewed.column-" + key)).toList(),

@@ -11,11 +11,11 @@ import gripwright.wording.Wording;
 import java.util.List;
 
 /**
- * A review as a coach reads it: what comes next, then sessions, load, work of grips and fingers,
+ * Writes a review for a coach: what comes next, then sessions, load, work by grip and finger,
  * tests, sides and pain, then the cautions.
  *
- * <p>At most 80 columns where names are of ordinary length, no colours; its words, and how days are
- * written, come from a bundle of messages. Stateless and thread-safe.
+ * <p>At most 80 columns if names are of ordinary length, without colours; words and date formats
+ * come from a message bundle. Stateless and thread-safe.
  */
 public final class ReviewText {
 

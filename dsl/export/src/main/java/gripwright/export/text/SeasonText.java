@@ -1,6 +1,7 @@
 package gripwright.export.text;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Injury;
 import gripwright.export.words.Words;
 import gripwright.finding.Finding;
 import gripwright.log.LogEntry;
@@ -30,13 +31,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * A season as a coach reads it: who it is for and what it works towards, how the athlete's fingers
- * lie in its grips, then each week on a screen of its own with its days in order, the loads of
- * every exercise, what there is to say about the week and what it adds up to, and the cautions at
- * the foot.
+ * Writes a season for a coach: athlete and goal, the joint angles in each grip, then each week with
+ * its days in order, the loads of every exercise, the findings about the week and its totals, and
+ * the cautions at the end.
  *
- * <p>Plain characters only, at most 80 columns where names are of ordinary length; its words, and
- * how days are written, come from a bundle of messages. Stateless and thread-safe.
+ * <p>Plain text only, at most 80 columns if names are of ordinary length; words and date formats
+ * come from a message bundle. Stateless and thread-safe.
  */
 public final class SeasonText {
 
@@ -73,6 +73,39 @@ public final class SeasonText {
     return new SeasonText(compiled, new Words(wording), source).write();
   }
 
+  /**
+   * Returns the text that replaces a season whose sessions may not be used: the athlete, and every
+   * error with what to do about it.
+   *
+   * @param compiled a plan for the athlete
+   * @param errors the errors that block it, at least one: errors of the plan, the athlete or the
+   *     log
+   * @param wording words of the text and of its findings
+   * @param source file and line that a finding is about; empty where there is no text
+   */
+  public static String stopped(
+      CompiledPlan compiled,
+      List<Finding> errors,
+      Wording wording,
+      Function<Finding, Optional<String>> source) {
+    return new SeasonText(compiled, new Words(wording), source).writeStopped(errors, source);
+  }
+
+  private String writeStopped(List<Finding> errors, Function<Finding, Optional<String>> source) {
+    title();
+    page.gap();
+    page.wrapped("", words.count("season.stopped", errors.size()));
+    for (Finding error : errors) {
+      page.gap();
+      String file = source.apply(error).map(s -> " (" + s + ")").orElse("");
+      page.wrapped("  ", WeekNotes.sentence(words.report(error), words) + Page.clean(file));
+      words.advice(error).ifPresent(advice -> page.wrapped("    ", Page.clean(advice)));
+    }
+    page.gap();
+    cautions();
+    return page.toString();
+  }
+
   private String write() {
     head();
     for (PlanWeek week : compiled.weeks()) {
@@ -80,19 +113,28 @@ public final class SeasonText {
       week(week);
     }
     page.gap();
-    for (Caution caution : compiled.cautions()) {
-      page.wrapped("* ", Page.clean(words.of(caution)));
-    }
+    cautions();
     return page.toString();
   }
 
-  private void head() {
+  private void cautions() {
+    for (Caution caution : compiled.cautions()) {
+      page.wrapped("* ", Page.clean(words.of(caution)));
+    }
+  }
+
+  private void title() {
     Plan plan = compiled.plan();
     page.wrapped("", words.capitals(Page.clean(plan.title().orElse(plan.name()))));
     page.wrapped(
         "",
         words.say(
             "season.for", "athlete", Page.clean(compiled.athlete().title()), "mass", bodyMass()));
+  }
+
+  private void head() {
+    title();
+    Plan plan = compiled.plan();
     page.wrapped(
         "",
         words.say(
@@ -109,6 +151,8 @@ public final class SeasonText {
                     .map(b -> words.say("season.block", "block", b.name(), "weeks", b.weeks()))
                     .toList())));
     plan.towards().ifPresent(goal -> page.wrapped("", goal(goal)));
+    plan.supervisedBy().ifPresent(who -> page.wrapped("", supervised(who)));
+    compiled.clearances().forEach(injury -> page.wrapped("", cleared(injury)));
     page.gap();
     page.wrapped("", words.say("season.legend"));
     HandTable hand = new HandTable(compiled, words);
@@ -121,6 +165,21 @@ public final class SeasonText {
       page.gap();
       notes.addWhole(page);
     }
+  }
+
+  private String supervised(String who) {
+    return words.say("season.supervised", "by", Page.clean(who));
+  }
+
+  private String cleared(Injury injury) {
+    return words.say(
+        injury.clearedBy().isPresent() ? "season.cleared-by" : "season.cleared",
+        "injury",
+        injury.place(),
+        "date",
+        words.dayAndYear(injury.cleared().orElseThrow()),
+        "by",
+        Page.clean(injury.clearedBy().orElse("")));
   }
 
   private Load bodyMass() {
@@ -299,6 +358,10 @@ public final class SeasonText {
             ? head
             : words.say(
                 "season.session-protocols", "session", head, "protocols", words.commas(protocols)));
+    compiled
+        .supervisorOf(session)
+        .filter(who -> !compiled.plan().supervisedBy().equals(Optional.of(who)))
+        .ifPresent(who -> page.wrapped("    ", supervised(who)));
     ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);
@@ -311,7 +374,8 @@ public final class SeasonText {
   }
 
   /**
-   * Tells a week's load beside that of the last week that was not eased: an eased one says little.
+   * Adds a week's load next to that of the last uneased week, since an eased week is no basis for
+   * comparison.
    */
   private void totals(PlanWeek week) {
     if (week.loadIndex() <= 0) {

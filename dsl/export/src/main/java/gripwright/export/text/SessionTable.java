@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** The last sessions of a review, each with its exercises. */
+/** Writes the last sessions of a review, each with its exercises. */
 final class SessionTable {
 
   private static final int MOST = 12;

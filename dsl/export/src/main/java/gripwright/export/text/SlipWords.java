@@ -8,7 +8,7 @@ import gripwright.tissue.Slip;
 import java.util.Comparator;
 import java.util.Optional;
 
-/** What happens where a finger slips off, in words. */
+/** Describes what happens when a finger slips off. */
 final class SlipWords {
 
   private final Words words;
@@ -29,7 +29,7 @@ final class SlipWords {
             .toList());
   }
 
-  /** Returns the slip that loads one finger most, as in {@code little off: ring x1.7}. */
+  /** Returns the slip with the highest load on one finger, as in {@code little off: ring x1.7}. */
   Optional<String> worst(GripSurvey.Row row) {
     return worstSlip(row).map(this::words);
   }

@@ -2,7 +2,7 @@ package gripwright.export.text;
 
 import java.util.List;
 
-/** Numbers as a row of bars, one character each: the greatest is full, 0 is a dot. */
+/** Draws numbers as a row of bars, one character each: the greatest is a full bar, 0 is a dot. */
 final class Sparkline {
 
   private static final String BARS = "▁▂▃▄▅▆▇█";
@@ -24,7 +24,7 @@ final class Sparkline {
    * Draws numbers of 0 or more on a scale.
    *
    * @param most only so many are drawn, the last ones
-   * @param greatest what a full bar stands for
+   * @param greatest the value of a full bar
    */
   static String of(List<Double> values, int most, double greatest) {
     List<Double> shown = values.subList(Math.max(0, values.size() - most), values.size());

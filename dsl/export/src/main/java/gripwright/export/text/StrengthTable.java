@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * One line a grip: low, best and high, how often it was tested, and a bar on one scale for the
- * whole survey. A name that leaves no room for the rest has a line of its own.
+ * Writes one line a grip: low, best and high estimate, how often it was tested, and a bar on one
+ * scale for the whole survey. A long name has a line of its own.
  */
 final class StrengthTable {
 
@@ -34,7 +34,7 @@ final class StrengthTable {
             .orElse(0);
     this.most =
         rows.stream()
-            .filter(StrengthTable::told)
+            .filter(StrengthTable::isReachableOrTested)
             .mapToDouble(row -> row.estimate().load().high().kilograms())
             .max()
             .orElse(1);
@@ -52,12 +52,15 @@ final class StrengthTable {
         page.line(name);
         name = "";
       }
-      page.line(told(row) ? taken(name, row) : notTaken(name));
+      page.line(isReachableOrTested(row) ? taken(name, row) : notTaken(name));
     }
   }
 
-  /** A test tells more of what a hand takes than a model of the hand. */
-  private static boolean told(Row row) {
+  /**
+   * Tells whether the hand can take the grip by the model, or was tested in it, which counts for
+   * more than the model.
+   */
+  private static boolean isReachableOrTested(Row row) {
     return row.reachable() || row.tests() > 0;
   }
 
@@ -76,7 +79,7 @@ final class StrengthTable {
     return Page.padRight(name, width) + "  " + words.say("strength.not-taken");
   }
 
-  /** Columns from 0 kg to the highest end of all. */
+  /** Returns a bar on a scale from 0 kg to the highest upper bound. */
   private String bar(LoadEstimate load) {
     int low = column(load.low().kilograms());
     int best = column(load.best().kilograms());

@@ -15,11 +15,12 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * One athlete's strength as a coach reads it: for each way of holding a table with a line a grip
- * and a bar for its interval, and the greatest load by time; then critical force and the cautions.
+ * Writes one athlete's strength for a coach: for each way of holding, a table with a line for each
+ * grip and a bar for its interval, and the greatest load by hold time; then critical force and the
+ * cautions.
  *
- * <p>Plain characters only, at most 80 columns where names are of ordinary length; its words, and
- * how days are written, come from a bundle of messages. Stateless and thread-safe.
+ * <p>Plain text only, at most 80 columns if names are of ordinary length; words and date formats
+ * come from a message bundle. Stateless and thread-safe.
  */
 public final class StrengthText {
 
@@ -84,7 +85,7 @@ public final class StrengthText {
         "strength.tests", count, "date", words.dayAndYear(survey.tests().get(count - 1).date()));
   }
 
-  /** Says how many tests tell nothing, and why. */
+  /** Adds how many tests can't be used, and why. */
   private void unused() {
     for (Reason reason : Reason.values()) {
       long count = survey.unused().stream().filter(u -> u.reason() == reason).count();
@@ -97,6 +98,9 @@ public final class StrengthText {
                 "reason",
                 words.of("strength.unused", reason)));
       }
+    }
+    if (!survey.lowered().isEmpty()) {
+      page.wrapped("", words.count("strength.lowered", survey.lowered().size()));
     }
   }
 
@@ -128,7 +132,9 @@ public final class StrengthText {
     }
   }
 
-  /** Says of an edge that no test tells of it, under a heading of its own if it stands alone. */
+  /**
+   * Adds that there is no estimate for an edge, under a heading of its own if it is the only edge.
+   */
   private void unreckoned(Section section, String way, Length edge) {
     if (section.rows().isEmpty()) {
       page.gap();
@@ -149,7 +155,7 @@ public final class StrengthText {
     return section.rows().stream().filter(row -> row.setup().edge().equals(edge)).toList();
   }
 
-  /** Edges that were tested; all of them where none was. */
+  /** Returns the edges that were tested; if none was, all edges. */
   private static List<Length> shown(Section section) {
     List<Length> tested =
         edges(section).stream()

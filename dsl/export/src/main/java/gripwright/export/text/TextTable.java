@@ -3,7 +3,7 @@ package gripwright.export.text;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Columns under headings: the first and those that are said to be are aligned left. */
+/** A table with headings: the first column and those named are aligned left, the others right. */
 final class TextTable {
 
   private static final String GAP = "  ";

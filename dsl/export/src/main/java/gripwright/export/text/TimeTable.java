@@ -9,7 +9,7 @@ import gripwright.survey.StrengthSurvey.Curve;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The greatest load of one setup by hold time, a line a time. */
+/** Writes the greatest load of one setup by hold time, one line a time. */
 final class TimeTable {
 
   private static final double[] SECONDS = {3, 7, 10, 15, 20, 30, 60, 120, 300, 600};
@@ -76,7 +76,7 @@ final class TimeTable {
     for (Curve other : others) {
       line.append(
           Page.padLeft(
-              other.forceTime().serves(seconds)
+              other.forceTime().isValidFor(seconds)
                   ? StrengthText.kilograms(other.forceTime().load(seconds).best().kilograms())
                   : "",
               width(other)));

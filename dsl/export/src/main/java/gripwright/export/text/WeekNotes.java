@@ -21,17 +21,17 @@ import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
- * The findings of a plan, sorted into the weeks they are about. A finding about several weeks is
- * told in full in the first and recalled in the others.
+ * The findings of a plan by week. A finding about several weeks appears in full in the first week
+ * and in short form in the others.
  */
 final class WeekNotes {
 
   /**
-   * A finding and where it shows.
+   * A finding and the weeks it concerns.
    *
-   * @param finding worded
+   * @param finding the finding with its sentences
    * @param source file and line; empty if there are none
-   * @param weeks plan weeks it is about; empty if about the plan as a whole
+   * @param weeks plan weeks it concerns; empty if it concerns the plan as a whole
    */
   private record Note(
       ReportedFinding finding, Optional<String> source, NavigableSet<Integer> weeks) {}
@@ -40,7 +40,7 @@ final class WeekNotes {
   private final CompiledPlan plan;
   private final Words words;
 
-  /** Plan weeks, by block and week of the block and by themselves. */
+  /** Plan week numbers, by block with week of the block, and by plan week. */
   private final Map<String, Integer> weeks = new LinkedHashMap<>();
 
   WeekNotes(CompiledPlan plan, Words words, Function<Finding, Optional<String>> source) {
@@ -59,7 +59,7 @@ final class WeekNotes {
     }
   }
 
-  /** Adds what is said about the plan as a whole. */
+  /** Adds the findings about the plan as a whole. */
   void addWhole(Page page) {
     for (Note note : notes) {
       if (note.weeks().isEmpty()) {
@@ -68,12 +68,12 @@ final class WeekNotes {
     }
   }
 
-  /** Tells whether something is said about the plan as a whole. */
+  /** Tells whether there are findings about the plan as a whole. */
   boolean hasWhole() {
     return notes.stream().anyMatch(n -> n.weeks().isEmpty());
   }
 
-  /** Adds what is said about a week: what is new in full, what was said before in a line. */
+  /** Adds the findings about a week: new ones in full, earlier ones in one line. */
   void add(Page page, int week) {
     Set<String> recalled = new LinkedHashSet<>();
     for (Note note : notes) {
@@ -105,7 +105,7 @@ final class WeekNotes {
     }
   }
 
-  /** Returns how grave a finding is, with its code. */
+  /** Returns the severity and code of a finding. */
   private static String head(ReportedFinding finding, Words words) {
     return words.say(
         finding.waivedBecause() == null ? "page.finding" : "page.finding-waived",
@@ -115,7 +115,7 @@ final class WeekNotes {
         finding.code());
   }
 
-  /** Returns a finding in one line, with how grave it is and its code before its sentence. */
+  /** Returns a finding in one line: severity, code and sentence. */
   static String sentence(ReportedFinding finding, Words words) {
     return words.say(
         "page.said-of", "what", head(finding, words), "sentence", Page.clean(finding.message()));
@@ -133,7 +133,7 @@ final class WeekNotes {
     if (week.isEmpty()) {
       return OptionalInt.empty();
     }
-    // Without a block, the week is one of the plan.
+    // Without a block, the number is that of a plan week.
     String block = step(place, "block").map(b -> b + " ").orElse("");
     Integer found = weeks.get(block + week.get());
     return found == null ? OptionalInt.empty() : OptionalInt.of(found);

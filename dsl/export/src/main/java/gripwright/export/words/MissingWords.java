@@ -6,17 +6,17 @@ import gripwright.survey.Gate;
 import gripwright.survey.Gate.Missing;
 
 /**
- * What an athlete lacks for a grip, in words.
+ * Describes what an athlete lacks for a grip.
  *
  * @param what {@code training}, {@code ability}, the name of a grip, an injury such as {@code ring
  *     a2 left}, or the property that a rule looks at, such as {@code edge}: the same in every
  *     language
- * @param has what there is, such as {@code 14 months}
- * @param asked what is asked for, such as {@code 24 months}
+ * @param has what the athlete has, such as {@code 14 months}
+ * @param asked what is required, such as {@code 24 months}
  */
 public record MissingWords(String what, String has, String asked) {
 
-  /** Puts into words what is missing. */
+  /** Returns the words for what is missing. */
   public static MissingWords of(Missing missing, Words words) {
     return missing.accept(new InWords(words));
   }
@@ -63,12 +63,12 @@ public record MissingWords(String what, String has, String asked) {
     }
   }
 
-  /** Writes whole months that have passed. */
+  /** Returns the number of completed months in words. */
   public static String months(double months, Words words) {
     return words.count("grips.months", (long) Math.floor(months + 1e-9));
   }
 
-  /** Writes where an injury is. */
+  /** Returns the place of an injury in words. */
   public static String injury(Injury injury, Words words) {
     return injury
         .side()

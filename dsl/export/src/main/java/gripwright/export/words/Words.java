@@ -19,10 +19,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The messages of a bundle, with the forms of dates, counts and lists. Immutable. */
+/** A message bundle with the formats of dates, counts and lists. Immutable. */
 public final class Words {
 
-  /** A leap year: its days have every width that a day can have. */
+  /** A leap year, in which every possible width of a printed day occurs. */
   private static final LocalDate A_YEAR = LocalDate.of(2024, 1, 1);
 
   private static final int DAYS = 366;
@@ -35,7 +35,7 @@ public final class Words {
   private final DateTimeFormatter dayAndYear;
   private final DateTimeFormatter weekday;
 
-  /** Takes the words of a bundle. */
+  /** Creates the words of a bundle. */
   public Words(Wording wording) {
     this.wording = wording;
     locale = wording.messages().locale();
@@ -61,28 +61,32 @@ public final class Words {
     return wording.say(key, arguments);
   }
 
-  /** Puts a message that has a form for one and one for any other number into words. */
+  /**
+   * Puts a message into words that has one form for the number one and another for other numbers.
+   */
   public String count(String key, long number, Object... facts) {
     Object[] all = Stream.concat(Stream.of("count", number), Stream.of(facts)).toArray();
     return say(key + (number == 1 ? "-one" : "-many"), all);
   }
 
-  /** Returns the words of one of a closed set, such as {@code reviewed.outcome-done}. */
+  /** Returns the words for an enumeration constant, such as {@code reviewed.outcome-done}. */
   public String of(String key, Enum<?> constant) {
     return say(key(key, constant));
   }
 
-  /** Returns the key of one of a closed set, such as {@code reviewed.outcome-done}. */
+  /** Returns the key of an enumeration constant, such as {@code reviewed.outcome-done}. */
   public static String key(String key, Enum<?> constant) {
     return key + "-" + constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** Returns the words of something that has a name of its own, such as a finger. */
+  /** Returns a message in words, such as the name of a finger. */
   public String of(Message message) {
     return wording.say(message);
   }
 
-  /** Returns what somebody wrote, or what a bundle has for a sentence of the catalogue. */
+  /**
+   * Returns a text as written, or the bundle's translation if it is a sentence of the catalogue.
+   */
   public String written(String text) {
     return wording.say(new WrittenText(text));
   }
@@ -97,7 +101,12 @@ public final class Words {
     return wording.unit(link);
   }
 
-  /** Returns a finding as it is shown where there is no text. */
+  /** Returns how to correct a finding, if there is advice. */
+  public Optional<String> advice(Finding finding) {
+    return wording.advice(finding);
+  }
+
+  /** Returns a finding with its sentences for a model without text. */
   public ReportedFinding report(Finding finding) {
     return wording.report(finding);
   }
@@ -122,7 +131,7 @@ public final class Words {
     return weekday.format(date);
   }
 
-  /** Returns how many characters a day without its year takes at most. */
+  /** Returns the greatest width of a day without its year, in characters. */
   public int dayWidth() {
     return Stream.iterate(A_YEAR, date -> date.plusDays(1))
         .limit(DAYS)
@@ -131,22 +140,22 @@ public final class Words {
         .orElse(0);
   }
 
-  /** Writes parts in a row with commas between them. */
+  /** Joins parts with commas. */
   public String commas(List<String> parts) {
     return wording.say(Listing.of(Listing.Style.COMMAS, parts));
   }
 
-  /** Writes parts in a row with semicolons between them. */
+  /** Joins parts with semicolons. */
   public String semicolons(List<String> parts) {
     return wording.say(Listing.of(Listing.Style.CLAUSES, parts));
   }
 
-  /** Writes the first few of some messages with semicolons, and how many more there are. */
+  /** Joins the first few messages with semicolons and adds how many more there are. */
   public String few(List<? extends Message> parts) {
     return wording.say(Listing.few(FEW, Listing.Style.CLAUSES, parts));
   }
 
-  /** Writes parts in a row with the word for and between them. */
+  /** Joins parts with the word for "and". */
   public String and(List<String> parts) {
     return parts.stream()
         .reduce((one, other) -> say("page.and", "one", one, "other", other))
@@ -158,7 +167,7 @@ public final class Words {
     return text.toUpperCase(locale);
   }
 
-  /** Returns a sentence that begins with a capital. */
+  /** Returns a sentence with a capital first letter. */
   public String capital(String sentence) {
     if (sentence.isEmpty()) {
       return sentence;
@@ -177,7 +186,7 @@ public final class Words {
         edge(setup));
   }
 
-  /** Writes an edge, with the hand that holds it if it is one, as in {@code 20 mm left}. */
+  /** Writes an edge, with the hand if only one holds it, as in {@code 20 mm left}. */
   public String edge(Setup setup) {
     List<Side> sides = setup.hands().sides();
     return edge(setup.edge(), sides.size() == 1 ? Optional.of(sides.get(0)) : Optional.empty());

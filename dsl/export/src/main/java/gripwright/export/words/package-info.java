@@ -1,6 +1,6 @@
 /**
- * The words that several formats share. Sentences, labels and formats of dates stand in the
- * messages of a {@link gripwright.wording.Wording}; no class of this module has any of its own.
+ * Words shared by several formats. Sentences, labels and date formats are in the message bundle of
+ * a {@link gripwright.wording.Wording}; no class of this module contains its own.
  */
 @NullMarked
 package gripwright.export.words;

@@ -105,7 +105,8 @@ final class JsonDocumentsTest {
             0,
             null,
             null,
-            null);
+            null,
+            List.of());
     return List.of(
         Season.worded(Finding.error("rule.short-rest-48", place).waived("a trip")),
         Season.worded(Finding.advice("plan.load-modelled", place)),
@@ -169,7 +170,7 @@ final class JsonDocumentsTest {
   }
 
   @Test
-  void aGripSaysWhatItIsReckonedFrom() throws IOException {
+  void aGripHasTheInputsOfItsEstimate() throws IOException {
     JsonNode survey =
         MAPPER.readTree(JsonDocuments.grips(Hands.alike(), List.of(), Wording.english()));
     JsonNode grip = survey.at("/grips/0");
@@ -195,7 +196,7 @@ final class JsonDocumentsTest {
   }
 
   @Test
-  void handsThatDifferAreApart() throws IOException {
+  void handsThatDifferAreSeparate() throws IOException {
     JsonNode survey =
         MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
     assertEquals("182", survey.at("/hand/left/lengthMm").asText());
@@ -207,7 +208,8 @@ final class JsonDocumentsTest {
     JsonNode refused = survey.at("/grips/0");
     assertEquals(4, refused.get("nearestPose").size());
     for (String name : List.of("fingers", "slip", "advice")) {
-      assertEquals(0, refused.get(name).size(), "nothing is reckoned of a grip not taken: " + name);
+      assertEquals(
+          0, refused.get(name).size(), "there are no estimates for a grip out of reach: " + name);
     }
     assertTrue(refused.get("wristRollDeg").isNull() && refused.get("lumbricalIndex").isNull());
     assertTrue(refused.get("maximumKg").isNull(), "there are no tests");
@@ -227,7 +229,7 @@ final class JsonDocumentsTest {
   }
 
   @Test
-  void theSchemaRefusesWhatIsNotWritten() throws IOException {
+  void theSchemaRefusesUnknownFields() throws IOException {
     String json = thaw();
     assertFalse(against("compile", json.replace("\"hard\"", "\"heavy\"")).isEmpty());
     assertFalse(against("compile", json.replace("2027-01-11", "11.1.2027")).isEmpty());
@@ -304,7 +306,7 @@ final class JsonDocumentsTest {
   }
 
   @Test
-  void handsThatDifferAreToldApart() throws IOException {
+  void handsThatDifferHaveTheirSides() throws IOException {
     String json =
         JsonDocuments.compiled(
             List.of(new PlanDocument(Season.thaw(Season.unlike()), List.of())),
@@ -322,7 +324,7 @@ final class JsonDocumentsTest {
   }
 
   @Test
-  void fieldsStandInTheOrderOfTheSchema() throws IOException {
+  void fieldsAreInTheOrderOfTheSchema() throws IOException {
     JsonNode schema = MAPPER.readTree(schemaText("compile")).get("$defs");
     JsonNode json = MAPPER.readTree(thaw());
     sameOrder(schema.get("plan"), json);
@@ -350,7 +352,7 @@ final class JsonDocumentsTest {
   }
 
   @Test
-  void smallThingsStandOnOneLine() {
+  void smallObjectsAreOnOneLine() {
     String json = thaw();
     assertTrue(
         json.contains(

@@ -52,7 +52,8 @@ final class SarifLogTest {
             2,
             null,
             waived,
-            "plan p / block b");
+            "plan p / block b",
+            List.of());
     SarifResult.Region region = new SarifResult.Region(3, 1, 3, 2);
     return new SarifResult(
         finding,
@@ -85,7 +86,7 @@ final class SarifLogTest {
   }
 
   @Test
-  void theSchemaIsLookedAt() throws IOException {
+  void theSchemaIsChecked() throws IOException {
     assertFalse(errors(log().replace("\"version\": \"2.1.0\"", "\"version\": \"2.0\"")).isEmpty());
     assertFalse(
         errors(log(result(Severity.ADVICE, "a", "a.grip", null)).replace("\"note\"", "\"advice\""))
@@ -126,7 +127,7 @@ final class SarifLogTest {
   }
 
   @Test
-  void whatSarifReadsAsItsOwnIsWrittenOut() throws IOException {
+  void placeholdersOfSarifAreEscaped() throws IOException {
     JsonNode run =
         run(
             log(

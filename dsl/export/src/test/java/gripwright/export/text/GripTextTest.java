@@ -67,7 +67,8 @@ final class GripTextTest {
         flat(Hands.different())
             .contains(
                 "front-three left, front-three right, a-name-far-too-long-for-a-column: a split grip"
-                    + " before 24 months of finger training and IRCRA 18 (french 7a+); has 18 months"),
+                    + " before 24 months of finger training and IRCRA 18 (french 7a+); the athlete has"
+                    + " 18 months"),
         flat(Hands.different()));
     assertTrue(
         flat(Hands.alike()).contains("12 months with half-crimp (has 0 months)"),
@@ -75,11 +76,11 @@ final class GripTextTest {
   }
 
   @Test
-  void whatAHandDoesNotTakeHasItsReason() {
+  void aGripOutOfReachHasItsReason() {
     assertTrue(
         flat(Hands.different())
             .contains(
-                "half-crimp left, front-three left: index moves from 0 to 40 deg, the grip asks 75 to 105"),
+                "half-crimp left, front-three left: index moves from 0 to 40 deg, the grip needs 75 to 105"),
         flat(Hands.different()));
     assertTrue(
         flat(Hands.different()).contains("joints that were measured: index pip 0 to 40 deg"));
@@ -88,13 +89,13 @@ final class GripTextTest {
   }
 
   @Test
-  void youthIsToldWhateverTheGrip() {
+  void youthIsReportedForEveryGrip() {
     assertTrue(
-        flat(Hands.different()).contains("every grip: an athlete of 16 or 17 trains fingers"),
+        flat(Hands.different()).contains("every grip: at 16 or 17, train fingers"),
         flat(Hands.different()));
   }
 
-  /** Open is not said where most of what is trained stays closed. */
+  /** A grip is not called open if most training on it stays closed. */
   @Test
   void underSixteenNoGripIsJustOpen() {
     String text = flat(Hands.ofAge(15));
@@ -109,7 +110,7 @@ final class GripTextTest {
 
   /** Hands that differ by less than a printed digit have one line. */
   @Test
-  void handsThatPrintAlikeHaveOneLine() {
+  void handsThatPrintTheSameHaveOneLine() {
     String text = GripText.of(Hands.nearlyAlike(), Wording.english());
     assertTrue(text.contains("\nleft  182 mm long") && text.contains("\nright 182 mm long"), text);
     assertTrue(text.contains("\nhalf-crimp "), text);
@@ -117,14 +118,14 @@ final class GripTextTest {
   }
 
   @Test
-  void withoutTestsItIsSaidWhatFewerFingersHold() {
+  void withoutTestsTheShareOfFewerFingersIsShown() {
     String text = flat(Hands.different());
     assertTrue(text.contains("% of what four fingers hold, by two published views"), text);
     assertTrue(text.contains("own bands: index "), text);
   }
 
   @Test
-  void reservationsAndCautionsStandAtTheFoot() {
+  void caveatsAndCautionsAreAtTheEnd() {
     String text = flat(Hands.alike());
     int last = text.indexOf("LITTLE-SINGLE");
     for (ModelCaveat reservation : Hands.alike().reservations()) {
@@ -138,9 +139,9 @@ final class GripTextTest {
     assertFalse(flat(Hands.different()).contains(caveat(ModelCaveat.SINGLE_FINGER)));
   }
 
-  /** The pulley forces of a single finger are far too high, and it says so beside them. */
+  /** The pulley forces of a single finger are far too high, and a caveat says so. */
   @Test
-  void aSingleFingerSaysWhatItsForcesAreWorth() {
+  void aSingleFingerHasACaveatOnItsForces() {
     String text = flat(Hands.alike());
     String index = text.substring(text.indexOf("INDEX-SINGLE"), text.indexOf("MIDDLE-SINGLE"));
     assertTrue(index.contains(caveat(ModelCaveat.SINGLE_FINGER)), index);

@@ -53,13 +53,13 @@ final class SeasonTextTest {
   }
 
   @Test
-  void aPlanInWhichNothingIsDone() throws IOException {
+  void aPlanWithoutSessions() throws IOException {
     assertGolden("pause.txt", text(Season.empty()));
   }
 
   /** Angles as computed, to a whole degree; a row for each hand only where they differ. */
   @Test
-  void theHandStandsBeforeTheWeeks() {
+  void theHandIsBeforeTheWeeks() {
     String alike = text(Season.thaw());
     GripFit fit = GripFit.of(Season.HALF, Season.SUNNIVA.left(), Length.ofMillimetres(20));
     StringBuilder row = new StringBuilder("  half-crimp        20 mm");
@@ -100,16 +100,16 @@ final class SeasonTextTest {
     return text.lines().filter(line -> line.contains("  index ")).toList();
   }
 
-  /** What an exercise leaves is told where it is little, with both ends. */
+  /** The capacity left after an exercise is shown if it is low, with both ends of the interval. */
   @Test
-  void whatLeavesAlmostNothingSaysSo() {
+  void lowRemainingCapacityIsShown() {
     Derivation link = new LoadLink.Total(Load.ofKilograms(12));
     String tired =
         text(
             Season.thaw(
                 Season.SUNNIVA,
                 exercise -> exercise.leaving(new EndReserve(0.124, 0.036, 0.307), link, true)));
-    String line = "      ends with 12 % of fresh strength left, an estimate (4 to 31 %)";
+    String line = "      at the end 12 % of fresh strength is left, an estimate (4 to 31 %)";
     assertTrue(tired.lines().anyMatch(line::equals), tired);
     assertFalse(text(Season.thaw()).contains("of fresh strength"));
     assertFalse(
@@ -134,7 +134,7 @@ final class SeasonTextTest {
   }
 
   @Test
-  void theCautionsStandAtTheFoot() {
+  void theCautionsAreAtTheEnd() {
     String text = text(Season.empty()).replaceAll("\\s+", " ");
     int last = text.indexOf("nothing planned");
     for (Caution caution : Caution.general()) {
@@ -168,7 +168,7 @@ final class SeasonTextTest {
   }
 
   @Test
-  void aTitleCannotTalkToTheTerminal() {
+  void aTitleCannotControlTheTerminal() {
     assertEquals("a\uFFFD[31mb c", Page.clean("a\u001B[31mb\tc"));
     assertEquals("\uFFFDcba", Page.clean("\u202Ecba"));
   }

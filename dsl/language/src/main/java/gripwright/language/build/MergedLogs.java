@@ -19,12 +19,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The lines of all logs of an athlete as one log, and what is written twice or contradicts itself.
+ * The lines of all logs of an athlete as one log, and the findings about duplicates and
+ * contradictions.
  *
- * <p>Which file a line is in and in which order lines are written plays no part. A line that is
- * there twice counts once. Two body masses of one day, two sessions of one name on one day, and a
- * session that was both skipped and trained are told and kept: what happened is for the coach to
- * say. Several tests, climbing and pain lines of one day are not at odds.
+ * <p>Which file a line is in and in which order lines are written does not matter. A duplicate line
+ * counts once. Two body masses of one day, two sessions of one name on one day, and a session that
+ * was both skipped and trained are reported and kept, since only the coach knows what happened.
+ * Several tests, climbing and pain lines on one day don't contradict each other.
  */
 final class MergedLogs {
 
@@ -89,7 +90,7 @@ final class MergedLogs {
         .related("first-written-here", first.source().file(), first.source().span());
   }
 
-  /** Returns what only one line of a log may say, and its day. */
+  /** Returns the key of what only one line of a log may state, with its day. */
   private static Optional<List<Object>> claim(LogEntry entry) {
     if (entry instanceof LogEntry.BodyMass) {
       return Optional.of(List.of(Clause.of("term.body-mass"), entry.date()));

@@ -16,7 +16,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Everything a project declares, ready for use, and where it is written. Immutable.
+ * Everything a project declares as core objects, with its places in the text. Immutable.
  *
  * @param athletes athletes by name
  * @param grips grips by name, those of the catalogue included
@@ -25,10 +25,10 @@ import java.util.TreeMap;
  * @param plans plans by name
  * @param comparisons comparisons by name
  * @param logs one log for each athlete that has any, by the athlete's name
- * @param unsettled athletes whose log lacks a test that did not come out right
- * @param places where things are written
- * @param files every file that was read
- * @param findings what is wrong with the text and its declarations
+ * @param unsettled athletes whose log lacks a test because that line has a mistake
+ * @param places places of declarations and statements in the text
+ * @param files all files that were read
+ * @param findings findings about the text and its declarations
  */
 public record Model(
     SortedMap<String, Athlete> athletes,

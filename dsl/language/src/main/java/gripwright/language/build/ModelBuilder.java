@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Puts together what was checked, and notes where each thing is written. */
+/** Assembles the model from checked declarations and records where each is written. */
 public final class ModelBuilder {
 
   private ModelBuilder() {}

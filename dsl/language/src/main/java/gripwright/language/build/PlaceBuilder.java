@@ -7,10 +7,14 @@ import gripwright.language.resolve.Declared;
 import gripwright.language.resolve.Names;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
+import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.BlockPart;
 import gripwright.language.syntax.Declaration;
+import gripwright.language.syntax.DefaultItem;
+import gripwright.language.syntax.Note;
 import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.SessionPart;
+import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.Syntax;
 import gripwright.language.syntax.Word;
 import java.util.HashMap;
@@ -19,8 +23,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Notes where the parts of plans, and all other declarations, are written. A statement with a body
- * is its first line. Not thread-safe.
+ * Records where declarations and the parts of plans are written. The place of a statement with a
+ * body is its first line. Not thread-safe.
  */
 final class PlaceBuilder {
 
@@ -31,12 +35,12 @@ final class PlaceBuilder {
   }
 
   /**
-   * Notes every declaration that has a name of its own.
+   * Records every named declaration.
    *
-   * @param madePlans the plans that are in order; nothing is asked about others
+   * @param madePlans names of the valid plans; parts of other plans are not needed
    */
   void addAll(Names names, Set<String> madePlans) {
-    names.athletes().forEach(d -> named("athlete", d));
+    names.athletes().forEach(this::athlete);
     names.grips().forEach(d -> named("grip", d));
     names.protocols().forEach(d -> named("protocol", d));
     names.comparisons().forEach(d -> named("comparison", d));
@@ -67,6 +71,28 @@ final class PlaceBuilder {
     }
   }
 
+  private void athlete(Declared<Declaration.Athlete> declared) {
+    if (declared.misnamed()) {
+      return;
+    }
+    named("athlete", declared);
+    ModelPath path = ModelPath.of("athlete", declared.name().text());
+    int injuries = 0;
+    for (AthleteItem item : declared.declaration().items()) {
+      if (item instanceof AthleteItem.InjuryItem) {
+        add(declared, path.then("injury", ++injuries), item);
+      } else if (item instanceof AthleteItem.Trained) {
+        add(declared, path.then("trained", 1), item);
+      } else if (item instanceof AthleteItem.BodyMass) {
+        add(declared, path.then("body-mass", 1), item);
+      } else if (item instanceof AthleteItem.Familiar familiar) {
+        for (AthleteItem.FamiliarGrip grip : familiar.grips()) {
+          add(declared, path.then("familiar", grip.grip().text()), grip);
+        }
+      }
+    }
+  }
+
   private void ruleSet(Declared<Declaration.Rules> declared) {
     named("rules", declared);
     ModelPath path = ModelPath.of("rules", declared.name().text());
@@ -86,20 +112,85 @@ final class PlaceBuilder {
       return;
     }
     named("plan", declared);
-    String name = declared.name().text();
-    int retests = 0;
-    int waivers = 0;
-    for (PlanItem item : declared.declaration().items()) {
-      ModelPath path = ModelPath.of("plan", name);
-      if (item instanceof PlanItem.RetestItem) {
-        add(declared, path.then("retest", ++retests), item);
-      } else if (item instanceof PlanItem.TaperItem) {
-        add(declared, path.then("taper", 1), item);
-      } else if (item instanceof PlanItem.WaiveItem) {
-        add(declared, path.then("waiver", ++waivers), item);
-      } else if (item instanceof PlanItem.BlockItem block) {
-        block(declared, path, block);
-      }
+    PlanParts parts = new PlanParts(declared, ModelPath.of("plan", declared.name().text()));
+    declared.declaration().items().forEach(item -> item.accept(parts));
+  }
+
+  /** Records the statements of a plan that have a path. */
+  private final class PlanParts implements PlanItem.Visitor {
+    private final Declared<?> declared;
+    private final ModelPath plan;
+    private int retests;
+    private int waivers;
+
+    PlanParts(Declared<?> declared, ModelPath plan) {
+      this.declared = declared;
+      this.plan = plan;
+    }
+
+    @Override
+    public void note(Note item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void defaultItem(DefaultItem item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void supervised(Supervised item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void forItem(PlanItem.ForItem item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void fromItem(PlanItem.FromItem item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void towards(PlanItem.Towards item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void taperItem(PlanItem.TaperItem item) {
+      add(declared, plan.then("taper", 1), item);
+    }
+
+    @Override
+    public void demand(PlanItem.Demand item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void rulesItem(PlanItem.RulesItem item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void blockItem(PlanItem.BlockItem item) {
+      block(declared, plan, item);
+    }
+
+    @Override
+    public void retestItem(PlanItem.RetestItem item) {
+      add(declared, plan.then("retest", ++retests), item);
+    }
+
+    @Override
+    public void waiveItem(PlanItem.WaiveItem item) {
+      add(declared, plan.then("waiver", ++waivers), item);
+    }
+
+    @Override
+    public void weeklyRise(PlanItem.WeeklyRise item) {
+      // has no path of its own
     }
   }
 
@@ -123,21 +214,58 @@ final class PlaceBuilder {
   }
 
   private void content(Declared<?> declared, ModelPath block, List<BlockPart> parts) {
-    int advances = 0;
-    int eases = 0;
-    int introductions = 0;
-    for (BlockPart part : parts) {
-      if (part instanceof BlockPart.AdvanceItem) {
-        add(declared, block.then("advance", ++advances), part);
-      } else if (part instanceof BlockPart.IntroduceItem) {
-        add(declared, block.then("introduce", ++introductions), part);
-      } else if (part instanceof BlockPart.EaseItem ease) {
-        for (int i = 0; i < ease.weeks().size(); i++) {
-          add(declared, block.then("ease", ++eases), part);
-        }
-      } else if (part instanceof BlockPart.SessionItem session) {
-        session(declared, block, session);
+    BlockContent content = new BlockContent(declared, block);
+    parts.forEach(part -> part.accept(content));
+  }
+
+  /** Records the statements of a block that have a path. */
+  private final class BlockContent implements BlockPart.Visitor {
+    private final Declared<?> declared;
+    private final ModelPath block;
+    private int advances;
+    private int eases;
+    private int introductions;
+
+    BlockContent(Declared<?> declared, ModelPath block) {
+      this.declared = declared;
+      this.block = block;
+    }
+
+    @Override
+    public void note(Note part) {
+      // has no path of its own
+    }
+
+    @Override
+    public void defaultItem(DefaultItem part) {
+      // has no path of its own
+    }
+
+    @Override
+    public void sessionItem(BlockPart.SessionItem part) {
+      session(declared, block, part);
+    }
+
+    @Override
+    public void advanceItem(BlockPart.AdvanceItem part) {
+      add(declared, block.then("advance", ++advances), part);
+    }
+
+    @Override
+    public void easeItem(BlockPart.EaseItem part) {
+      for (int i = 0; i < part.weeks().size(); i++) {
+        add(declared, block.then("ease", ++eases), part);
       }
+    }
+
+    @Override
+    public void introduceItem(BlockPart.IntroduceItem part) {
+      add(declared, block.then("introduce", ++introductions), part);
+    }
+
+    @Override
+    public void blockOnlyFor(BlockPart.BlockOnlyFor part) {
+      // recorded for each of its athletes with the rest of the block
     }
   }
 
@@ -156,7 +284,7 @@ final class PlaceBuilder {
     }
   }
 
-  /** Returns the path of an athlete's own text: {@code for} stands right after the plan. */
+  /** Returns the path of an athlete's own text, in which {@code for} comes right after the plan. */
   private static ModelPath forAthlete(ModelPath path, String athlete) {
     ModelPath own = ModelPath.ROOT;
     for (ModelPath.Step step : path.without("for").steps()) {

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Where the things of a model are written.
+ * The places in the text where the parts of a model are written.
  *
- * <p>A path is looked up without its weeks and dates, which have no text of their own; then without
- * the athlete, unless that athlete has a text of their own; then step by step further out, so that
- * everything that belongs to a declaration is found at least there. Immutable.
+ * <p>A path is looked up without weeks and dates, which have no text of their own; then without the
+ * athlete, unless there is separate text for that athlete; then for each enclosing part, so that at
+ * least the declaration is found. Immutable.
  */
 public final class Places {
 
@@ -24,7 +24,7 @@ public final class Places {
     this.sources = Map.copyOf(sources);
   }
 
-  /** Returns where the thing a path leads to is written, or what it is part of. */
+  /** Returns where a path is written, or else the part that contains it. */
   public Optional<Source> find(ModelPath path) {
     ModelPath written =
         new ModelPath(

@@ -1,6 +1,6 @@
 /**
- * From checked declarations to one model: logs of an athlete are merged, and every place of the
- * model is found again in the text.
+ * From checked declarations to one model: logs of an athlete are merged, and each place in the
+ * model is mapped to its place in the text.
  */
 @NullMarked
 package gripwright.language.build;

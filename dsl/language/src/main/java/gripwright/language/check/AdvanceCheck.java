@@ -20,15 +20,18 @@ final class AdvanceCheck {
 
   private static final List<String> VARIABLES = List.of("load", "sets", "hold", "edge");
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
 
-  AdvanceCheck(Ledger ledger) {
-    this.ledger = ledger;
-    this.amounts = new Amounts(ledger);
+  AdvanceCheck(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
+    this.amounts = new Amounts(diagnostics);
   }
 
-  /** Returns the advance, or nothing and findings. The grip it is for is checked elsewhere. */
+  /**
+   * Returns the advance; empty if it has a mistake, which is reported. Its grip is checked
+   * elsewhere.
+   */
   Optional<Advance> check(AdvanceItem item) {
     Optional<Pace> pace = firstPace(item.first());
     Optional<Advance.Progress> first = progress(item.first(), pace);
@@ -39,7 +42,7 @@ final class AdvanceCheck {
       return Optional.empty();
     }
     if (second != null && second.variable().text().equals(item.first().variable().text())) {
-      ledger.errorBeside(
+      diagnostics.errorBeside(
           second.variable(),
           item.first().variable(),
           "first-written-here",
@@ -64,7 +67,7 @@ final class AdvanceCheck {
   private Optional<Change> change(Progress progress) {
     String variable = progress.variable().text();
     if (!VARIABLES.contains(variable)) {
-      ledger.unknown(progress.variable(), "variable", VARIABLES);
+      diagnostics.unknown(progress.variable(), "variable", VARIABLES);
       return Optional.empty();
     }
     Amount by = progress.by();
@@ -75,7 +78,7 @@ final class AdvanceCheck {
           : amounts.load(by, Slot.LOAD_STEP).map(Advance.LoadBy::new);
     }
     if (to == null) {
-      ledger.error(
+      diagnostics.error(
           progress,
           "value.missing",
           "kind",
@@ -110,7 +113,7 @@ final class AdvanceCheck {
 
   private Optional<Pace> firstPace(Progress progress) {
     if (progress.every() == null && progress.condition() == null) {
-      ledger.error(
+      diagnostics.error(
           progress,
           "value.no-pace",
           "variable",

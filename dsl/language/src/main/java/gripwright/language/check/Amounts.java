@@ -13,13 +13,16 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** Reads amounts: the right unit, the right dimension, within bounds; or a finding and nothing. */
+/**
+ * Reads amounts and checks unit, dimension and bounds; a wrong amount is reported and gives an
+ * empty result.
+ */
 final class Amounts {
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
 
-  Amounts(Ledger ledger) {
-    this.ledger = ledger;
+  Amounts(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
   }
 
   /** Returns an amount as it is written. */
@@ -48,7 +51,7 @@ final class Amounts {
   }
 
   private void outside(Amount amount, Slot slot) {
-    ledger.error(
+    diagnostics.error(
         amount,
         slot.code(),
         "slot",
@@ -65,7 +68,7 @@ final class Amounts {
     Unit unit = amount.unit();
     Unit wanted = slot.unit();
     if (unit == null && wanted != null) {
-      ledger.error(
+      diagnostics.error(
           amount,
           "unit.missing",
           "slot",
@@ -85,7 +88,7 @@ final class Amounts {
     return false;
   }
 
-  /** Reports an amount of another dimension than belongs there. */
+  /** Reports an amount of the wrong dimension. */
   void mismatch(Amount amount, Message slot, Message expected, Dimension wanted) {
     Unit unit = amount.unit();
     Dimension found = unit == null ? Dimension.NUMBER : unit.dimension();
@@ -93,7 +96,7 @@ final class Amounts {
         (found.equals(Dimension.FORCE) && wanted.equals(Dimension.MASS))
             || (found.equals(Dimension.MASS) && wanted.equals(Dimension.FORCE));
     if (forceForMass) {
-      ledger.error(
+      diagnostics.error(
           amount,
           "unit.mismatch",
           "slot",
@@ -107,7 +110,7 @@ final class Amounts {
           "gravity",
           Numbers.plain(Unit.NEWTONS_PER_KILOGRAM, 5));
     } else {
-      ledger.error(
+      diagnostics.error(
           amount,
           "unit.mismatch",
           "slot",
@@ -155,7 +158,7 @@ final class Amounts {
               if (value == Math.rint(value)) {
                 return Optional.of(value.intValue());
               }
-              ledger.error(amount, "value.whole", "slot", slot, "found", written(amount));
+              diagnostics.error(amount, "value.whole", "slot", slot, "found", written(amount));
               return Optional.empty();
             });
   }
@@ -174,32 +177,42 @@ final class Amounts {
                 outside(amount, slot);
                 return Optional.empty();
               }
-              ledger.error(amount, "value.whole-weeks", "slot", slot, "found", written(amount));
+              diagnostics.error(
+                  amount, "value.whole-weeks", "slot", slot, "found", written(amount));
               return Optional.empty();
             });
   }
 
-  /** Returns a date of a living athlete's time. */
+  /** Returns a date within the range of plans and logs. */
   Optional<LocalDate> date(DateText date) {
-    if (Range.YEAR.contains(date.value().getYear())) {
+    return date(date, Range.YEAR);
+  }
+
+  /** Returns a date of birth. */
+  Optional<LocalDate> birth(DateText date) {
+    return date(date, Range.BIRTH);
+  }
+
+  private Optional<LocalDate> date(DateText date, Range years) {
+    if (years.contains(date.value().getYear())) {
       return Optional.of(date.value());
     }
-    ledger.error(
+    diagnostics.error(
         date,
         "value.date-range",
         "date",
         date.value(),
         "low",
-        Range.YEAR.bound(Range.YEAR.low()),
+        years.bound(years.low()),
         "high",
-        Range.YEAR.bound(Range.YEAR.high()));
+        years.bound(years.high()));
     return Optional.empty();
   }
 
-  /** Reports the second of two dates if it lies before the first. */
+  /** Reports the second of two dates if it is before the first. */
   void inOrder(DateText first, Message firstWords, DateText second, Message secondWords) {
     if (second.value().isBefore(first.value())) {
-      ledger.errorBeside(
+      diagnostics.errorBeside(
           second,
           first,
           "other-date-here",

@@ -19,6 +19,7 @@ import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Declaration;
+import gripwright.language.syntax.Note;
 import gripwright.language.syntax.Text;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -36,7 +37,7 @@ final class AthleteCheck {
 
   private final Declaration.Athlete declaration;
   private final Known<Grip> grips;
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Words words;
   private final Once once;
@@ -48,14 +49,14 @@ final class AthleteCheck {
     this.declaration = declared.declaration();
     this.grips = grips;
     String name = declaration.name().text();
-    this.ledger = new Ledger(declared, ModelPath.of("athlete", name), findings);
-    this.amounts = new Amounts(ledger);
-    this.words = new Words(ledger);
-    this.once = new Once(ledger);
+    this.diagnostics = new Diagnostics(declared, ModelPath.of("athlete", name), findings);
+    this.amounts = new Amounts(diagnostics);
+    this.words = new Words(diagnostics);
+    this.once = new Once(diagnostics);
     this.builder = Athlete.named(name);
   }
 
-  /** Returns the athlete, or nothing and findings. */
+  /** Returns the athlete; empty if it has a mistake, which is reported. */
   static Optional<Athlete> check(
       Declared<Declaration.Athlete> declared, Known<Grip> grips, List<LocatedFinding> findings) {
     return new AthleteCheck(declared, grips, findings).check();
@@ -67,55 +68,138 @@ final class AthleteCheck {
       builder.title(title.value());
     }
     declaration.items().forEach(this::bornItem);
-    declaration.items().forEach(this::item);
-    ledger.spoilIf(declaration.damaged());
+    Items items = new Items();
+    declaration.items().forEach(item -> item.accept(items));
+    diagnostics.markInvalidIf(declaration.damaged());
     once.require(declaration.name(), "athlete", declaration.damaged(), REQUIRED);
-    return ledger.sound() ? Optional.of(builder.build()) : Optional.empty();
+    return diagnostics.sound() ? Optional.of(builder.build()) : Optional.empty();
   }
 
   private void bornItem(AthleteItem item) {
     if (item instanceof AthleteItem.Born birth && once.first(birth, "born")) {
       born = Optional.of(birth.date());
-      amounts.date(birth.date()).ifPresent(builder::born);
+      amounts.birth(birth.date()).ifPresent(builder::born);
     }
   }
 
-  private void item(AthleteItem item) {
-    if (item instanceof AthleteItem.BodyMass mass) {
+  /** Checks each statement once the date of birth is known. */
+  private final class Items implements AthleteItem.Visitor {
+    @Override
+    public void note(Note note) {
+      // changes nothing
+    }
+
+    @Override
+    public void born(AthleteItem.Born birth) {
+      // read first, since the others are compared with it
+    }
+
+    @Override
+    public void bodyMass(AthleteItem.BodyMass mass) {
       once.first(mass, "body-mass");
       amounts.load(mass.mass(), Slot.BODY_MASS).ifPresent(builder::bodyMass);
-    } else if (item instanceof AthleteItem.Trained trained) {
+    }
+
+    @Override
+    public void trained(AthleteItem.Trained trained) {
       once.first(trained, "trained");
       experience(trained.time(), trained.asOf(), Slot.TRAINED).ifPresent(builder::trained);
-    } else if (item instanceof AthleteItem.AbilityItem level) {
+    }
+
+    @Override
+    public void abilityItem(AthleteItem.AbilityItem level) {
       once.first(level, "ability");
       Optional<Ability> ability = words.ability(level.grade());
       ability.ifPresent(builder::ability);
-    } else if (item instanceof AthleteItem.SexItem sex) {
-      once.first(sex, "sex");
-      ledger.word(sex.sex(), "sex", Sex::parse, Ledger.words(Sex.values())).ifPresent(builder::sex);
-    } else if (item instanceof AthleteItem.HandItem hand) {
-      once.first(hand, "hand");
-      new HandCheck(ledger).check(hand).ifPresent(hands -> hands.forEach(builder::hand));
-    } else {
-      history(item);
     }
-  }
 
-  private void history(AthleteItem item) {
-    if (item instanceof AthleteItem.Familiar familiar) {
-      familiar(familiar);
-    } else if (item instanceof AthleteItem.InjuryItem injury) {
-      injury(injury);
-    } else if (item instanceof AthleteItem.Available available) {
-      available(available);
-    } else if (item instanceof AthleteItem.ClimbingItem climbing) {
-      climbing.days().forEach(this::climbing);
-    } else if (item instanceof AthleteItem.Away away) {
-      away(away);
-    } else if (item instanceof AthleteItem.EquipmentItem equipment) {
+    @Override
+    public void sexItem(AthleteItem.SexItem sex) {
+      once.first(sex, "sex");
+      diagnostics
+          .word(sex.sex(), "sex", Sex::parse, Diagnostics.words(Sex.values()))
+          .ifPresent(builder::sex);
+    }
+
+    @Override
+    public void handItem(AthleteItem.HandItem hand) {
+      once.first(hand, "hand");
+      new HandCheck(diagnostics).check(hand).ifPresent(hands -> hands.forEach(builder::hand));
+    }
+
+    @Override
+    public void familiar(AthleteItem.Familiar familiar) {
+      for (AthleteItem.FamiliarGrip grip : familiar.grips()) {
+        boolean known = grips.declares(diagnostics, grip.grip());
+        boolean first = once.first(grip.grip(), "familiar-grip", grip.grip().text());
+        Optional<Experience> experience = experience(grip.time(), familiar.asOf(), Slot.FAMILIAR);
+        if (known && first && experience.isPresent()) {
+          builder.familiar(new Familiarity(grip.grip().text(), experience.get()));
+        }
+      }
+    }
+
+    @Override
+    public void injuryItem(AthleteItem.InjuryItem injury) {
+      Optional<Finger> finger = words.finger(injury.finger());
+      Optional<Structure> structure = words.structure(injury.structure());
+      Optional<LocalDate> from = afterBirth(injury.from(), Terms.of("date-injury"));
+      DateText clearedText = injury.cleared();
+      Optional<LocalDate> cleared = Optional.empty();
+      if (clearedText != null) {
+        cleared = amounts.date(clearedText);
+        amounts.inOrder(
+            injury.from(), Terms.of("date-injury"), clearedText, Terms.of("date-clearance"));
+      }
+      Optional<String> clearedBy = new Reasons(diagnostics).words(injury.clearedBy(), "cleared");
+      var side = words.side(injury.side());
+      if (diagnostics.sound() && finger.isPresent() && structure.isPresent() && from.isPresent()) {
+        builder.injury(
+            new Injury(
+                finger.get(),
+                structure.get(),
+                side,
+                from.get(),
+                cleared,
+                clearedBy,
+                AthleteCheck.note(injury.note())));
+      }
+    }
+
+    @Override
+    public void available(AthleteItem.Available available) {
+      once.seen(available, "available");
+      for (AthleteItem.DayTime day : available.days()) {
+        Optional<DayOfWeek> weekday = words.weekday(day.day());
+        Optional<Duration> time = amounts.time(day.time(), Slot.AVAILABLE);
+        if (weekday.isPresent()
+            && once.first(day.day(), "available-weekday", day.day().text())
+            && time.isPresent()) {
+          builder.available(weekday.get(), time.get());
+        }
+      }
+    }
+
+    @Override
+    public void climbingItem(AthleteItem.ClimbingItem climbing) {
+      climbing.days().forEach(AthleteCheck.this::climbing);
+    }
+
+    @Override
+    public void away(AthleteItem.Away away) {
+      Optional<LocalDate> from = afterBirth(away.from(), Terms.of("date-time-away"));
+      Optional<LocalDate> to = amounts.date(away.to());
+      amounts.inOrder(
+          away.from(), Terms.of("date-first-day-away"), away.to(), Terms.of("date-last-day-away"));
+      if (diagnostics.sound() && from.isPresent() && to.isPresent()) {
+        builder.away(new Absence(from.get(), to.get(), AthleteCheck.note(away.note())));
+      }
+    }
+
+    @Override
+    public void equipmentItem(AthleteItem.EquipmentItem equipment) {
       once.first(equipment, "equipment");
-      new EquipmentCheck(ledger, builder).check(equipment);
+      new EquipmentCheck(diagnostics, builder).check(equipment);
     }
   }
 
@@ -127,7 +211,7 @@ final class AthleteCheck {
         .map(months -> new Experience(months, day));
   }
 
-  /** Returns a date that must not lie before the date of birth. */
+  /** Returns a date that must not be before the date of birth. */
   private Optional<LocalDate> afterBirth(@Nullable DateText date, Message words) {
     if (date == null) {
       return Optional.empty();
@@ -139,49 +223,6 @@ final class AthleteCheck {
     return day;
   }
 
-  private void familiar(AthleteItem.Familiar familiar) {
-    for (AthleteItem.FamiliarGrip grip : familiar.grips()) {
-      boolean known = grips.declares(ledger, grip.grip());
-      boolean first = once.first(grip.grip(), "familiar-grip", grip.grip().text());
-      Optional<Experience> experience = experience(grip.time(), familiar.asOf(), Slot.FAMILIAR);
-      if (known && first && experience.isPresent()) {
-        builder.familiar(new Familiarity(grip.grip().text(), experience.get()));
-      }
-    }
-  }
-
-  private void injury(AthleteItem.InjuryItem injury) {
-    Optional<Finger> finger = words.finger(injury.finger());
-    Optional<Structure> structure = words.structure(injury.structure());
-    Optional<LocalDate> from = afterBirth(injury.from(), Terms.of("date-injury"));
-    DateText clearedText = injury.cleared();
-    Optional<LocalDate> cleared = Optional.empty();
-    if (clearedText != null) {
-      cleared = amounts.date(clearedText);
-      amounts.inOrder(
-          injury.from(), Terms.of("date-injury"), clearedText, Terms.of("date-clearance"));
-    }
-    var side = words.side(injury.side());
-    if (ledger.sound() && finger.isPresent() && structure.isPresent() && from.isPresent()) {
-      builder.injury(
-          new Injury(
-              finger.get(), structure.get(), side, from.get(), cleared, note(injury.note())));
-    }
-  }
-
-  private void available(AthleteItem.Available available) {
-    once.seen(available, "available");
-    for (AthleteItem.DayTime day : available.days()) {
-      Optional<DayOfWeek> weekday = words.weekday(day.day());
-      Optional<Duration> time = amounts.time(day.time(), Slot.AVAILABLE);
-      if (weekday.isPresent()
-          && once.first(day.day(), "available-weekday", day.day().text())
-          && time.isPresent()) {
-        builder.available(weekday.get(), time.get());
-      }
-    }
-  }
-
   private void climbing(AthleteItem.ClimbingDayTime day) {
     Optional<DayOfWeek> weekday = words.weekday(day.day());
     Optional<Words.Climbing> how = words.climbing(day.how());
@@ -189,16 +230,6 @@ final class AthleteCheck {
     if (weekday.isPresent() && how.isPresent() && time.isPresent()) {
       builder.climbing(
           new ClimbingDay(weekday.get(), how.get().hard(), day.how().text(), time.get()));
-    }
-  }
-
-  private void away(AthleteItem.Away away) {
-    Optional<LocalDate> from = afterBirth(away.from(), Terms.of("date-time-away"));
-    Optional<LocalDate> to = amounts.date(away.to());
-    amounts.inOrder(
-        away.from(), Terms.of("date-first-day-away"), away.to(), Terms.of("date-last-day-away"));
-    if (ledger.sound() && from.isPresent() && to.isPresent()) {
-      builder.away(new Absence(from.get(), to.get(), note(away.note())));
     }
   }
 

@@ -22,92 +22,85 @@ import java.util.TreeSet;
 final class BlockCheck {
 
   private final PlanScope scope;
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Defaults defaults;
   private final Map<Session, Optional<SessionPlan>> checked = new HashMap<>();
 
-  /** A session as it is written, and what holds for it: checked once, for whomever it is. */
+  /** A session and the defaults that apply to it, checked once for all its athletes. */
   private record Session(int id, Defaults defaults) {}
 
   BlockCheck(PlanScope scope, Defaults defaults) {
     this.scope = scope;
-    this.ledger = scope.ledger();
-    this.amounts = new Amounts(ledger);
+    this.diagnostics = scope.diagnostics();
+    this.amounts = new Amounts(diagnostics);
     this.defaults = defaults;
   }
 
-  /** Returns the block, or nothing and findings. */
+  /** Returns the block; empty if it has a mistake, which is reported. */
   Optional<Block> check(BlockItem item) {
     Optional<Integer> weeks = amounts.weeks(item.length(), Slot.BLOCK);
-    ledger.spoilIf(item.damaged());
+    diagnostics.markInvalidIf(item.damaged());
     Optional<Block.Content> base = content(item, item.parts(), weeks, item.damaged());
     Map<String, Block.Content> only = new HashMap<>();
     OnlyFor onlyFor = new OnlyFor(scope);
-    for (BlockPart part : item.parts()) {
-      if (part instanceof BlockPart.BlockOnlyFor own) {
-        List<String> athletes = onlyFor.athletes(own.athletes());
-        ledger.spoilIf(own.damaged());
-        nested(own);
-        if (athletes.isEmpty()) {
-          // Nobody to put it together for: what is written is still checked, by itself.
-          content(item, own.parts(), weeks, true);
-          continue;
-        }
-        content(item, Overrides.block(item.parts(), own), weeks, item.damaged() || own.damaged())
-            .ifPresent(content -> athletes.forEach(athlete -> only.put(athlete, content)));
+    for (BlockPart.BlockOnlyFor own : BlockParts.of(item.parts()).onlyFor()) {
+      List<String> athletes = onlyFor.athletes(own.athletes());
+      diagnostics.markInvalidIf(own.damaged());
+      nested(own);
+      if (athletes.isEmpty()) {
+        // No athlete to build it for: the statements are still checked by themselves.
+        content(item, own.parts(), weeks, true);
+        continue;
       }
+      content(item, Overrides.block(item.parts(), own), weeks, item.damaged() || own.damaged())
+          .ifPresent(content -> athletes.forEach(athlete -> only.put(athlete, content)));
     }
-    if (!ledger.sound() || weeks.isEmpty() || base.isEmpty()) {
+    if (!diagnostics.sound() || weeks.isEmpty() || base.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(new Block(item.name().text(), weeks.get(), base.get(), only));
   }
 
   private void nested(BlockPart.BlockOnlyFor own) {
-    for (BlockPart part : own.parts()) {
-      if (part instanceof BlockPart.BlockOnlyFor inner) {
-        ledger.error(
-            inner.athletes().get(0), "value.misplaced", "what", "only for", "inside", "only for");
-      }
+    for (BlockPart.BlockOnlyFor inner : BlockParts.of(own.parts()).onlyFor()) {
+      diagnostics.error(
+          inner.athletes().get(0), "value.misplaced", "what", "only for", "inside", "only for");
     }
   }
 
   private Optional<Block.Content> content(
       BlockItem item, List<BlockPart> parts, Optional<Integer> weeks, boolean damaged) {
-    Defaults inner = defaults.within(ledger, parts);
-    Optional<List<SessionPlan>> sessions = sessions(item, parts, inner, damaged);
-    // Where something did not parse, the grip may be in there.
+    Defaults inner = defaults.within(diagnostics, parts);
+    BlockParts sorted = BlockParts.of(parts);
+    Optional<List<SessionPlan>> sessions = sessions(item, sorted.sessions(), inner, damaged);
+    // The grip may be in the part that could not be parsed.
     Optional<Set<String>> trained =
         Damage.in(parts) || damaged ? Optional.empty() : sessions.map(BlockCheck::trained);
-    List<Advance> advances = advances(parts, trained);
-    List<Block.Ease> eases = eases(parts, weeks);
-    List<Block.Introduction> introductions = introductions(parts, trained);
+    List<Advance> advances = advances(sorted.advances(), trained);
+    List<Block.Ease> eases = eases(sorted.eases(), weeks);
+    List<Block.Introduction> introductions = introductions(sorted.introductions(), trained);
     return sessions
-        .filter(made -> ledger.sound())
+        .filter(made -> diagnostics.sound())
         .map(made -> new Block.Content(made, advances, eases, introductions));
   }
 
   private Optional<List<SessionPlan>> sessions(
-      BlockItem item, List<BlockPart> parts, Defaults inner, boolean damaged) {
-    Once once = new Once(ledger);
+      BlockItem item, List<BlockPart.SessionItem> parts, Defaults inner, boolean damaged) {
+    Once once = new Once(diagnostics);
     List<SessionPlan> sessions = new ArrayList<>();
     boolean sound = true;
-    boolean any = false;
-    for (BlockPart part : parts) {
-      if (part instanceof BlockPart.SessionItem session) {
-        any = true;
-        once.first(session.name(), "session", session.name().text());
-        Optional<SessionPlan> made =
-            checked.computeIfAbsent(
-                new Session(session.id(), inner),
-                key -> new SessionCheck(scope, inner).check(session));
-        made.ifPresent(sessions::add);
-        sound &= made.isPresent();
-      }
+    for (BlockPart.SessionItem session : parts) {
+      once.first(session.name(), "session", session.name().text());
+      Optional<SessionPlan> made =
+          checked.computeIfAbsent(
+              new Session(session.id(), inner),
+              key -> new SessionCheck(scope, inner).check(session));
+      made.ifPresent(sessions::add);
+      sound &= made.isPresent();
     }
-    if (!any && !damaged) {
-      ledger.error(
+    if (parts.isEmpty() && !damaged) {
+      diagnostics.error(
           item.name(),
           "value.missing",
           "kind",
@@ -117,10 +110,10 @@ final class BlockCheck {
           "missing",
           "`session`");
     }
-    return any && sound ? Optional.of(sessions) : Optional.empty();
+    return !parts.isEmpty() && sound ? Optional.of(sessions) : Optional.empty();
   }
 
-  /** Returns the names of the grips that are trained, for anybody. */
+  /** Returns the names of the grips that any athlete trains. */
   private static Set<String> trained(List<SessionPlan> sessions) {
     Set<String> trained = new TreeSet<>();
     for (SessionPlan session : sessions) {
@@ -141,7 +134,7 @@ final class BlockCheck {
     if (trained.isEmpty() || trained.get().contains(grip.text())) {
       return true;
     }
-    ledger.error(
+    diagnostics.error(
         grip,
         "value.not-trained",
         "grip",
@@ -151,24 +144,23 @@ final class BlockCheck {
     return false;
   }
 
-  private List<Advance> advances(List<BlockPart> parts, Optional<Set<String>> trained) {
+  private List<Advance> advances(List<BlockPart.AdvanceItem> parts, Optional<Set<String>> trained) {
     List<Advance> advances = new ArrayList<>();
     List<BlockPart.AdvanceItem> before = new ArrayList<>();
-    for (BlockPart part : parts) {
-      if (part instanceof BlockPart.AdvanceItem item) {
-        Word on = item.on();
-        if (on != null && scope.grips().find(ledger, on).isPresent()) {
-          isTrained(on, trained);
-        }
-        before.stream()
-            .filter(other -> meets(other, item))
-            .findFirst()
-            .ifPresent(
-                other ->
-                    ledger.errorBeside(item, other, "first-written-here", "value.advance-twice"));
-        before.add(item);
-        new AdvanceCheck(ledger).check(item).ifPresent(advances::add);
+    for (BlockPart.AdvanceItem item : parts) {
+      Word on = item.on();
+      if (on != null && scope.grips().find(diagnostics, on).isPresent()) {
+        isTrained(on, trained);
       }
+      before.stream()
+          .filter(other -> meets(other, item))
+          .findFirst()
+          .ifPresent(
+              other ->
+                  diagnostics.errorBeside(
+                      item, other, "first-written-here", "value.advance-twice"));
+      before.add(item);
+      new AdvanceCheck(diagnostics).check(item).ifPresent(advances::add);
     }
     return advances;
   }
@@ -179,18 +171,16 @@ final class BlockCheck {
     return on == null || other == null || on.text().equals(other.text());
   }
 
-  private List<Block.Ease> eases(List<BlockPart> parts, Optional<Integer> weeks) {
+  private List<Block.Ease> eases(List<BlockPart.EaseItem> parts, Optional<Integer> weeks) {
     List<Block.Ease> eases = new ArrayList<>();
-    Once once = new Once(ledger);
-    for (BlockPart part : parts) {
-      if (part instanceof BlockPart.EaseItem item) {
-        Optional<Double> share = amounts.base(item.share(), Slot.EASE);
-        for (Amount written : item.weeks()) {
-          Optional<Integer> week = amounts.count(written, Slot.WEEK);
-          if (week.isPresent() && once.first(written, "eased-week", week.get().toString())) {
-            within(written, week.get(), weeks);
-            share.ifPresent(s -> eases.add(new Block.Ease(week.get(), s)));
-          }
+    Once once = new Once(diagnostics);
+    for (BlockPart.EaseItem item : parts) {
+      Optional<Double> share = amounts.base(item.share(), Slot.EASE);
+      for (Amount written : item.weeks()) {
+        Optional<Integer> week = amounts.count(written, Slot.WEEK);
+        if (week.isPresent() && once.first(written, "eased-week", week.get().toString())) {
+          within(written, week.get(), weeks);
+          share.ifPresent(s -> eases.add(new Block.Ease(week.get(), s)));
         }
       }
     }
@@ -199,34 +189,32 @@ final class BlockCheck {
 
   private void within(Amount written, int week, Optional<Integer> weeks) {
     if (weeks.isPresent() && week > weeks.get()) {
-      ledger.error(written, "value.week", "week", week, "weeks", weeks.get());
+      diagnostics.error(written, "value.week", "week", week, "weeks", weeks.get());
     }
   }
 
   private List<Block.Introduction> introductions(
-      List<BlockPart> parts, Optional<Set<String>> trained) {
+      List<BlockPart.IntroduceItem> parts, Optional<Set<String>> trained) {
     List<Block.Introduction> introductions = new ArrayList<>();
-    Once once = new Once(ledger);
-    for (BlockPart part : parts) {
-      if (part instanceof BlockPart.IntroduceItem item) {
-        Optional<Grip> grip = scope.grips().find(ledger, item.grip());
-        boolean first = once.first(item.grip(), "introduced-grip", item.grip().text());
-        Optional<Double> from = from(item.from());
-        Optional<Integer> over = amounts.weeks(item.over(), Slot.RAMP);
-        if (grip.isPresent()
-            && isTrained(item.grip(), trained)
-            && first
-            && from.isPresent()
-            && over.isPresent()) {
-          introductions.add(new Block.Introduction(grip.get(), from.get(), over.get()));
-        }
+    Once once = new Once(diagnostics);
+    for (BlockPart.IntroduceItem item : parts) {
+      Optional<Grip> grip = scope.grips().find(diagnostics, item.grip());
+      boolean first = once.first(item.grip(), "introduced-grip", item.grip().text());
+      Optional<Double> from = from(item.from());
+      Optional<Integer> over = amounts.weeks(item.over(), Slot.RAMP);
+      if (grip.isPresent()
+          && isTrained(item.grip(), trained)
+          && first
+          && from.isPresent()
+          && over.isPresent()) {
+        introductions.add(new Block.Introduction(grip.get(), from.get(), over.get()));
       }
     }
     return introductions;
   }
 
   private Optional<Double> from(Expr from) {
-    Values values = new Values(ledger);
+    Values values = new Values(diagnostics);
     if (from instanceof Expr.PercentOfMax percent) {
       return values.ofMax(percent);
     }
@@ -239,7 +227,7 @@ final class BlockCheck {
   }
 
   private void noShare(Expr from) {
-    ledger.error(
+    diagnostics.error(
         from,
         "type.mismatch",
         "slot",

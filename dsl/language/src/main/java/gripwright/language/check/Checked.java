@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.SortedMap;
 
 /**
- * What is in order among the declarations of a project, as core objects by name, and what is not.
+ * The valid declarations of a project as core objects by name, and the findings about the others.
  *
  * @param athletes athletes
  * @param grips grips, those of the catalogue included
@@ -22,9 +22,9 @@ import java.util.SortedMap;
  * @param plans plans
  * @param comparisons comparisons
  * @param logs every log that was written, line by line
- * @param unsettled athletes whose log lacks a test that did not come out right, so that plans for
- *     them would be blamed for it
- * @param findings what is wrong with declarations
+ * @param unsettled athletes whose log lacks a test because that line has a mistake, so that their
+ *     plans would get misleading findings
+ * @param findings findings about declarations
  */
 public record Checked(
     SortedMap<String, Athlete> athletes,
@@ -41,7 +41,7 @@ public record Checked(
    * One log declaration.
    *
    * @param athlete name of the athlete
-   * @param lines its lines that are in order
+   * @param lines its valid lines
    */
   public record CheckedLog(String athlete, List<Line> lines) {
     /** Copies the lines. */
@@ -53,7 +53,7 @@ public record Checked(
   /**
    * A line of a log.
    *
-   * @param entry what it says
+   * @param entry its content
    * @param source where it is written
    */
   public record Line(LogEntry entry, Source source) {}

@@ -30,8 +30,8 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * Checks every declaration of a project and makes core objects of those that are in order. What
- * others refer to is made first, whatever the order of the text.
+ * Checks every declaration of a project and builds core objects of the valid ones. Declarations
+ * that others refer to are built first, whatever the order of the text.
  */
 public final class Checker {
 
@@ -43,13 +43,13 @@ public final class Checker {
 
   private static final PlanSize NOTHING = new PlanSize(0, 0, 0, 0, 0, 0);
 
-  /** How many holds and rests the plans have that were made so far. */
+  /** Holds and rests of the plans built so far. */
   private long steps;
 
-  /** How many sessions they have. */
+  /** Sessions of the plans built so far. */
   private long sessions;
 
-  /** True once that is more than can be worked with: then no plan is made. */
+  /** True once that exceeds the budget: then no plan is built. */
   private boolean tooMuch;
 
   private final Meter meter;
@@ -90,9 +90,9 @@ public final class Checker {
   /**
    * Checks a project within a budget.
    *
-   * @param project what was read and declared
+   * @param project the files read and their declarations
    * @param standard the catalogue
-   * @param meter stops a check that is cancelled or late
+   * @param meter stops a check that is cancelled or out of time
    * @throws gripwright.budget.OverBudget if it does
    */
   public static Checked check(Project project, Standard standard, Meter meter) {
@@ -153,7 +153,7 @@ public final class Checker {
     return plan;
   }
 
-  /** Reports that the plans of a project together are too much work, once. */
+  /** Reports once that the plans of a project together exceed the budget. */
   private void tooMuch(Declared<Declaration.Plan> declared, Message what, long found, Limit limit) {
     long most = meter.budget().most(limit);
     if (found <= most || tooMuch) {
@@ -161,7 +161,7 @@ public final class Checker {
     }
     tooMuch = true;
     ModelPath place = ModelPath.of("plan", declared.name().text());
-    new Ledger(declared, place, findings)
+    new Diagnostics(declared, place, findings)
         .error(
             declared.declaration().name(),
             "value.too-many",
@@ -182,13 +182,13 @@ public final class Checker {
       RuleNames ruleNames,
       Known<Grip> grips,
       Known<Protocol> protocols) {
-    // A set whose name was reported does not take the names of its rules as well.
+    // A set whose name was reported doesn't reserve the names of its rules.
     RuleNames own =
         declared.misnamed()
             ? new RuleNames(grips::declares, protocols::declares, List.of())
             : ruleNames;
     ModelPath place = ModelPath.of("rules", declared.name().text());
-    return new RuleSetCheck(own).check(declared, new Ledger(declared, place, findings));
+    return new RuleSetCheck(own).check(declared, new Diagnostics(declared, place, findings));
   }
 
   private <D extends Declaration, T> void make(

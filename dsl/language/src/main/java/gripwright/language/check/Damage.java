@@ -8,15 +8,15 @@ import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.SessionPart;
 import java.util.List;
 
-/** Tells where something did not parse, so that nobody complains about what is missing there. */
+/** Tells where something could not be parsed, so that nothing is reported as missing there. */
 final class Damage {
 
   private Damage() {}
 
   /**
-   * Tells whether something in a plan did not parse.
+   * Tells whether something in a plan could not be parsed.
    *
-   * @param meter counts the statements that are looked at
+   * @param meter counts the statements visited
    */
   static boolean in(Declaration.Plan plan, Meter meter) {
     meter.take(Limit.WORK, plan.items().size());
@@ -28,25 +28,16 @@ final class Damage {
                         && (block.damaged() || in(block.parts())));
   }
 
-  /** Tells whether something in the statements of a block did not parse. */
+  /** Tells whether something in the statements of a block could not be parsed. */
   static boolean in(List<BlockPart> parts) {
-    for (BlockPart part : parts) {
-      if (part instanceof BlockPart.SessionItem session
-          && (session.damaged() || inSession(session.parts()))) {
-        return true;
-      }
-      if (part instanceof BlockPart.BlockOnlyFor only && (only.damaged() || in(only.parts()))) {
-        return true;
-      }
-    }
-    return false;
+    BlockParts sorted = BlockParts.of(parts);
+    return sorted.sessions().stream()
+            .anyMatch(session -> session.damaged() || inSession(session.parts()))
+        || sorted.onlyFor().stream().anyMatch(only -> only.damaged() || in(only.parts()));
   }
 
   private static boolean inSession(List<SessionPart> parts) {
-    return parts.stream()
-        .anyMatch(
-            part ->
-                part instanceof SessionPart.SessionOnlyFor only
-                    && (only.damaged() || inSession(only.parts())));
+    return SessionParts.of(parts).onlyFor().stream()
+        .anyMatch(only -> only.damaged() || inSession(only.parts()));
   }
 }

@@ -1,5 +1,7 @@
 package gripwright.language.check;
 
+import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.DefaultItem;
 import gripwright.language.syntax.RestBetween;
 import gripwright.language.syntax.Syntax;
 import gripwright.language.syntax.WarmUp;
@@ -10,44 +12,65 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a plan, block or session says for all that is in it; what is written further in counts.
+ * Defaults of a plan, block or session; the innermost one applies.
  *
- * @param warmUp how long the warm-up is
+ * @param warmUp duration of the warm-up
  * @param restBetween rest between two exercises
- * @param weights what counts how much when grips are chosen
+ * @param weights weights for choosing grips
  */
 record Defaults(
     Optional<Duration> warmUp, Optional<Duration> restBetween, Optional<Weights> weights) {
 
-  /** Nothing is said. */
+  /** No defaults. */
   static final Defaults NONE = new Defaults(Optional.empty(), Optional.empty(), Optional.empty());
 
-  /** Returns what holds inside a body with these statements. */
-  Defaults within(Ledger ledger, List<? extends Syntax> items) {
-    Once once = new Once(ledger);
-    Amounts amounts = new Amounts(ledger);
+  /** Returns the defaults inside a body with these statements. */
+  Defaults within(Diagnostics diagnostics, List<? extends Syntax> items) {
+    Once once = new Once(diagnostics);
     Defaults inner = this;
     for (Syntax item : items) {
-      if (item instanceof WarmUp warm && once.first(warm, "warm-up")) {
-        inner =
-            new Defaults(
-                amounts.time(warm.time(), Slot.WARM_UP).or(this::warmUp),
-                inner.restBetween,
-                inner.weights);
-      } else if (item instanceof RestBetween rest && once.first(rest, "rest between exercises")) {
-        inner =
-            new Defaults(
-                inner.warmUp,
-                amounts.time(rest.time(), Slot.REST_BETWEEN).or(this::restBetween),
-                inner.weights);
-      } else if (item instanceof Weigh weigh && once.first(weigh, "weigh")) {
-        inner =
-            new Defaults(
-                inner.warmUp,
-                inner.restBetween,
-                new Shares(ledger).weights(weigh).or(this::weights));
+      if (item instanceof DefaultItem written) {
+        inner = written.accept(new Written(diagnostics, once, this, inner));
       }
     }
     return inner;
+  }
+
+  /**
+   * Returns the defaults after one more statement; {@code outer} are those of the enclosing body.
+   */
+  private record Written(Diagnostics diagnostics, Once once, Defaults outer, Defaults inner)
+      implements DefaultItem.Visitor<Defaults> {
+    @Override
+    public Defaults warmUp(WarmUp item) {
+      return once.first(item, "warm-up")
+          ? new Defaults(
+              time(item.time(), Slot.WARM_UP).or(outer::warmUp), inner.restBetween, inner.weights)
+          : inner;
+    }
+
+    @Override
+    public Defaults restBetween(RestBetween item) {
+      return once.first(item, "rest between exercises")
+          ? new Defaults(
+              inner.warmUp,
+              time(item.time(), Slot.REST_BETWEEN).or(outer::restBetween),
+              inner.weights)
+          : inner;
+    }
+
+    @Override
+    public Defaults weigh(Weigh item) {
+      return once.first(item, "weigh")
+          ? new Defaults(
+              inner.warmUp,
+              inner.restBetween,
+              new Shares(diagnostics).weights(item).or(outer::weights))
+          : inner;
+    }
+
+    private Optional<Duration> time(Amount written, Slot slot) {
+      return new Amounts(diagnostics).time(written, slot);
+    }
   }
 }

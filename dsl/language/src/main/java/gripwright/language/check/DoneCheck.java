@@ -13,50 +13,69 @@ import java.util.OptionalInt;
 /** Checks what is noted about one exercise of a logged session. */
 final class DoneCheck {
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Tables tables;
   private OptionalInt sets = OptionalInt.empty();
-  private OptionalInt asked = OptionalInt.empty();
+  private OptionalInt planned = OptionalInt.empty();
   private Optional<Load> load = Optional.empty();
   private OptionalDouble effort = OptionalDouble.empty();
   private OptionalDouble pain = OptionalDouble.empty();
 
-  DoneCheck(Ledger ledger, Tables tables) {
-    this.ledger = ledger;
-    this.amounts = new Amounts(ledger);
+  DoneCheck(Diagnostics diagnostics, Tables tables) {
+    this.diagnostics = diagnostics;
+    this.amounts = new Amounts(diagnostics);
     this.tables = tables;
   }
 
   Optional<Done> check(DoneLine line) {
-    tables.protocols().find(ledger, line.protocol());
-    Optional<Grip> grip = tables.grips().find(ledger, line.grip());
-    Optional<SetupCheck.Place> setup = SetupCheck.check(ledger, line.setup());
-    Once once = new Once(ledger);
-    line.parts().forEach(part -> part(part, once));
-    if (!ledger.sound() || grip.isEmpty() || setup.isEmpty()) {
+    tables.protocols().find(diagnostics, line.protocol());
+    Optional<Grip> grip = tables.grips().find(diagnostics, line.grip());
+    Optional<SetupCheck.Place> setup = SetupCheck.check(diagnostics, line.setup());
+    Parts parts = new Parts();
+    line.parts().forEach(part -> part.accept(parts));
+    if (!diagnostics.sound() || grip.isEmpty() || setup.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
         new Done(
-            line.protocol().text(), setup.get().with(grip.get()), sets, asked, load, effort, pain));
+            line.protocol().text(),
+            setup.get().with(grip.get()),
+            sets,
+            planned,
+            load,
+            effort,
+            pain));
   }
 
-  private void part(DonePart part, Once once) {
-    if (part instanceof DonePart.SetsDone done) {
+  /** Checks each part of the line. */
+  private final class Parts implements DonePart.Visitor {
+    private final Once once = new Once(diagnostics);
+
+    @Override
+    public void setsDone(DonePart.SetsDone done) {
       once.first(done, "sets");
       sets = count(done.done(), Slot.SETS);
       Amount of = done.of();
       if (of != null) {
-        asked = count(of, Slot.REPEATS);
+        planned = count(of, Slot.REPEATS);
       }
-    } else if (part instanceof DonePart.LoadDone done) {
+    }
+
+    @Override
+    public void loadDone(DonePart.LoadDone done) {
       once.first(done, "load");
       load = amounts.load(done.load(), Slot.LOAD);
-    } else if (part instanceof DonePart.EffortDone done) {
+    }
+
+    @Override
+    public void effortDone(DonePart.EffortDone done) {
       once.first(done, "effort");
       effort = LogCheck.score(amounts, done.effort(), Slot.EFFORT);
-    } else if (part instanceof DonePart.PainDone done) {
+    }
+
+    @Override
+    public void painDone(DonePart.PainDone done) {
       once.first(done, "pain");
       pain = LogCheck.score(amounts, done.pain(), Slot.PAIN);
     }

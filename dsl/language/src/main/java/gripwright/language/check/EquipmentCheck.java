@@ -10,34 +10,28 @@ import gripwright.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
 
-/** Checks what an athlete has to train with. */
-final class EquipmentCheck {
+/** Checks an athlete's equipment. */
+final class EquipmentCheck implements EquipmentPart.Visitor {
 
   private static final List<String> KINDS = List.of("added", "assist");
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Athlete.Builder builder;
+  private final Once once;
 
-  EquipmentCheck(Ledger ledger, Athlete.Builder builder) {
-    this.ledger = ledger;
-    this.amounts = new Amounts(ledger);
+  EquipmentCheck(Diagnostics diagnostics, Athlete.Builder builder) {
+    this.diagnostics = diagnostics;
+    this.amounts = new Amounts(diagnostics);
     this.builder = builder;
+    this.once = new Once(diagnostics);
   }
 
   void check(AthleteItem.EquipmentItem item) {
-    Once once = new Once(ledger);
-    for (EquipmentPart part : item.parts()) {
-      if (part instanceof EquipmentPart.Edges edges) {
-        once.seen(edges, "edges");
-        edges.depths().forEach(depth -> edge(depth, once));
-      } else if (part instanceof EquipmentPart.LoadSteps steps) {
-        steps(steps, once);
-      }
-    }
-    ledger.spoilIf(item.damaged());
+    item.parts().forEach(part -> part.accept(this));
+    diagnostics.markInvalidIf(item.damaged());
     if (!once.has("edges") && !item.damaged()) {
-      ledger.error(
+      diagnostics.error(
           item,
           "value.missing",
           "kind",
@@ -49,7 +43,13 @@ final class EquipmentCheck {
     }
   }
 
-  private void edge(Amount depth, Once once) {
+  @Override
+  public void edges(EquipmentPart.Edges edges) {
+    once.seen(edges, "edges");
+    edges.depths().forEach(this::edge);
+  }
+
+  private void edge(Amount depth) {
     Optional<Length> edge = amounts.length(depth, Slot.EDGE);
     if (edge.isPresent()
         && once.first(depth, "edge", Numbers.plain(edge.get().millimetres(), 2) + " mm")) {
@@ -57,10 +57,11 @@ final class EquipmentCheck {
     }
   }
 
-  private void steps(EquipmentPart.LoadSteps steps, Once once) {
+  @Override
+  public void loadSteps(EquipmentPart.LoadSteps steps) {
     String kind = steps.kind().text();
     if (!KINDS.contains(kind)) {
-      ledger.unknown(steps.kind(), "kind-of-load", KINDS);
+      diagnostics.unknown(steps.kind(), "kind-of-load", KINDS);
       return;
     }
     once.first(steps, kind);
@@ -70,7 +71,7 @@ final class EquipmentCheck {
       return;
     }
     if (limit.get().compareTo(step.get()) < 0) {
-      ledger.error(
+      diagnostics.error(
           steps.limit(),
           "value.step-over-limit",
           "step",

@@ -21,27 +21,30 @@ import java.util.Set;
 final class ExerciseCheck {
 
   private final PlanScope scope;
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
 
   private static final int MOST_GRIPS = (int) Range.GRIPS.high();
 
   ExerciseCheck(PlanScope scope) {
     this.scope = scope;
-    this.ledger = scope.ledger();
+    this.diagnostics = scope.diagnostics();
   }
 
-  /** Returns the exercise, or nothing and findings. */
+  /** Returns the exercise; empty if it has a mistake, which is reported. */
   Optional<Exercise> check(DoItem item, Optional<Weights> weights) {
-    Optional<Protocol> protocol = scope.protocols().find(ledger, item.protocol());
+    Optional<Protocol> protocol = scope.protocols().find(diagnostics, item.protocol());
     Optional<Map<String, Argument>> with =
-        protocol.flatMap(p -> arguments(item, p, new Once(ledger)));
-    Optional<Exercise.Target> target = target(item.target(), weights);
-    Optional<SetupCheck.Place> setup = SetupCheck.check(ledger, item.setup());
-    if (protocol.isEmpty() || with.isEmpty() || target.isEmpty() || setup.isEmpty()) {
+        protocol.flatMap(p -> arguments(item, p, new Once(diagnostics)));
+    Optional<Exercise.Target> target = item.target().accept(new Targets(weights));
+    Optional<SetupCheck.Place> setup = SetupCheck.check(diagnostics, item.setup());
+    Optional<String> rehabilitation =
+        new Reasons(diagnostics).words(item.rehabilitation(), "rehabilitation");
+    boolean nobodys = item.rehabilitation() != null && rehabilitation.isEmpty();
+    if (protocol.isEmpty() || with.isEmpty() || target.isEmpty() || setup.isEmpty() || nobodys) {
       return Optional.empty();
     }
     long size = protocol.get().size(with.get());
-    if (Expansion.tooLarge(ledger, item.protocol(), size, scope.budget())) {
+    if (Expansion.tooLarge(diagnostics, item.protocol(), size, scope.budget())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -52,7 +55,7 @@ final class ExerciseCheck {
             setup.get().edge(),
             setup.get().hands(),
             setup.get().lifting(),
-            AthleteCheck.note(item.rehabilitation())));
+            rehabilitation));
   }
 
   private Optional<Map<String, Argument>> arguments(DoItem item, Protocol protocol, Once once) {
@@ -63,13 +66,13 @@ final class ExerciseCheck {
       String name = parameter.name().text();
       Argument usual = protocol.parameters().get(name);
       if (usual == null) {
-        ledger.unknown(parameter.name(), "parameter", protocol.parameters().keySet());
+        diagnostics.unknown(parameter.name(), "parameter", protocol.parameters().keySet());
         sound = false;
         continue;
       }
       boolean first = once.first(parameter.name(), "parameter", name);
       Optional<Argument> value =
-          new Values(ledger)
+          new Values(diagnostics)
               .argument(parameter.value(), name, Values.Kind.of(usual), holds.contains(name));
       value.ifPresent(v -> with.put(name, v));
       sound &= first && value.isPresent();
@@ -77,35 +80,46 @@ final class ExerciseCheck {
     return sound ? Optional.of(with) : Optional.empty();
   }
 
-  private Optional<Exercise.Target> target(Target target, Optional<Weights> weights) {
-    if (target instanceof Target.OnGrip on) {
-      return scope.grips().find(ledger, on.grip()).map(Exercise.On::new);
+  /** Builds a target of each kind. */
+  private final class Targets implements Target.Visitor<Optional<Exercise.Target>> {
+    private final Optional<Weights> weights;
+
+    Targets(Optional<Weights> weights) {
+      this.weights = weights;
     }
-    Target.BestOf best = (Target.BestOf) target;
-    List<Grip> grips = new ArrayList<>();
-    Once once = new Once(ledger);
-    boolean sound = true;
-    for (Word word : best.grips()) {
-      Optional<Grip> grip = scope.grips().find(ledger, word);
-      grip.ifPresent(grips::add);
-      sound &= once.first(word, "grip", word.text()) && grip.isPresent();
+
+    @Override
+    public Optional<Exercise.Target> onGrip(Target.OnGrip on) {
+      return scope.grips().find(diagnostics, on.grip()).map(Exercise.On::new);
     }
-    if (grips.size() > MOST_GRIPS) {
-      ledger.error(
-          best,
-          "value.too-many",
-          "what",
-          Terms.of("many-grips-to-choose-from"),
-          "found",
-          grips.size(),
-          "limit",
-          MOST_GRIPS);
-      return Optional.empty();
+
+    @Override
+    public Optional<Exercise.Target> bestOf(Target.BestOf best) {
+      List<Grip> grips = new ArrayList<>();
+      Once once = new Once(diagnostics);
+      boolean sound = true;
+      for (Word word : best.grips()) {
+        Optional<Grip> grip = scope.grips().find(diagnostics, word);
+        grip.ifPresent(grips::add);
+        sound &= once.first(word, "grip", word.text()) && grip.isPresent();
+      }
+      if (grips.size() > MOST_GRIPS) {
+        diagnostics.error(
+            best,
+            "value.too-many",
+            "what",
+            Terms.of("many-grips-to-choose-from"),
+            "found",
+            grips.size(),
+            "limit",
+            MOST_GRIPS);
+        return Optional.empty();
+      }
+      if (sound && grips.size() < 2) {
+        diagnostics.error(best, "value.best-of");
+        return Optional.empty();
+      }
+      return sound ? Optional.of(new Exercise.BestOf(grips, weights)) : Optional.empty();
     }
-    if (sound && grips.size() < 2) {
-      ledger.error(best, "value.best-of");
-      return Optional.empty();
-    }
-    return sound ? Optional.of(new Exercise.BestOf(grips, weights)) : Optional.empty();
   }
 }

@@ -13,12 +13,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What comes of a protocol when it is written out. */
+/** Calculates the size of protocols when they are written out. */
 final class Expansion {
 
   private Expansion() {}
 
-  /** Returns the names of the parameters that say how long a hold is. */
+  /** Returns the names of the parameters for the time of a hold. */
   static Set<String> holdParameters(Protocol protocol) {
     Set<String> names = new HashSet<>();
     collect(protocol.steps(), names);
@@ -36,13 +36,13 @@ final class Expansion {
     }
   }
 
-  /** Tells whether an exercise is too much work to write out, and reports that it is. */
-  static boolean tooLarge(Ledger ledger, Syntax at, long size, Budget budget) {
+  /** Tells whether an exercise is too large to write out, and reports it. */
+  static boolean tooLarge(Diagnostics diagnostics, Syntax at, long size, Budget budget) {
     long most = PlanSize.most(budget, Limit.EXERCISE);
     if (size <= most) {
       return false;
     }
-    ledger.error(
+    diagnostics.error(
         at,
         "value.too-many",
         "what",

@@ -13,16 +13,16 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * Finds what names in a rule stand for: first among the properties of the innermost thing, then of
- * what stands around it. Not thread-safe.
+ * Finds the meaning of names in a rule: first among the properties of the innermost subject, then
+ * of the enclosing ones. Not thread-safe.
  */
 final class ExpressionPaths {
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final List<Kind> subjects = new ArrayList<>();
 
-  ExpressionPaths(Ledger ledger, Kind root) {
-    this.ledger = ledger;
+  ExpressionPaths(Diagnostics diagnostics, Kind root) {
+    this.diagnostics = diagnostics;
     subjects.add(root);
   }
 
@@ -42,15 +42,15 @@ final class ExpressionPaths {
     return found;
   }
 
-  /** Returns what one word stands for, without reporting anything. */
+  /** Returns the meaning of a word, without reporting anything. */
   Optional<Expression> quietly(String word) {
-    for (int outward = 0; outward < subjects.size(); outward++) {
-      Kind kind = subjects.get(subjects.size() - 1 - outward);
+    for (int depth = 0; depth < subjects.size(); depth++) {
+      Kind kind = subjects.get(subjects.size() - 1 - depth);
       if (Property.find(kind, word).isPresent()) {
-        return Optional.of(Expression.outer(kind, outward).get(word));
+        return Optional.of(Expression.outer(kind, depth).get(word));
       }
       if (kind.word().equals(word)) {
-        return Optional.of(Expression.outer(kind, outward));
+        return Optional.of(Expression.outer(kind, depth));
       }
     }
     return Optional.empty();
@@ -68,7 +68,7 @@ final class ExpressionPaths {
 
   private Optional<Expression> property(Expression of, Word word) {
     if (!(of.type() instanceof Type.One one)) {
-      ledger.error(
+      diagnostics.error(
           word,
           of.type() instanceof Type.Many ? "type.several" : "type.no-properties",
           "name",
@@ -93,7 +93,7 @@ final class ExpressionPaths {
     known.forEach(all::add);
     Optional<String> nearest = Nearest.to(word.text(), all);
     if (nearest.isPresent()) {
-      ledger.error(
+      diagnostics.error(
           word,
           "name.property",
           "owner",
@@ -103,7 +103,7 @@ final class ExpressionPaths {
           "suggestion",
           nearest.get());
     } else {
-      ledger.error(word, "name.property", "owner", owner.one(), "name", word.text());
+      diagnostics.error(word, "name.property", "owner", owner.one(), "name", word.text());
     }
   }
 }

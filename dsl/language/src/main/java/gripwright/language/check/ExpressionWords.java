@@ -11,47 +11,57 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads what stands after {@code is} and {@code in}: words that a property can have. */
+/** Reads what follows {@code is} and {@code in}: words that a property can have. */
 final class ExpressionWords {
 
   private final ExpressionText text;
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final RuleNames names;
 
-  ExpressionWords(ExpressionText text, Ledger ledger, RuleNames names) {
+  ExpressionWords(ExpressionText text, Diagnostics diagnostics, RuleNames names) {
     this.text = text;
-    this.ledger = ledger;
+    this.diagnostics = diagnostics;
     this.names = names;
   }
 
-  /** Tells whether words can follow: the value is a word, or a thing that has a name. */
+  /** Tells whether words can follow: the value is a word, or a subject with a name. */
   static boolean takesWords(Expression value) {
     return value.type() instanceof Type.Word
         || (value.type() instanceof Type.One one && Property.find(one.kind(), "name").isPresent());
   }
 
-  /** Returns whether a value is a word; of a thing, also whether a yes or no of it is so. */
+  /**
+   * Returns the condition that a value is a word; for a subject also the condition that one of its
+   * yes-or-no properties is true.
+   */
   Optional<Expression> is(Expr.Is is, Expression value) {
-    Optional<Expression> found;
-    if (value.type() instanceof Type.One one && isTruth(one.kind(), is.word().text())) {
-      found = Optional.of(value.get(is.word().text()));
-    } else if (takesWords(value)) {
-      found = words(value, List.of(is.word()));
-    } else if (value.type() instanceof Type.One one) {
-      ledger.unknown(
-          is.word(), Terms.of("truth-of", "thing", one.kind().one()), truths(one.kind()));
-      found = Optional.empty();
-    } else {
-      ledger.error(
-          is.subject(),
-          value.type() == Type.Plain.TRUTH ? "type.is-truth" : "type.is",
-          "text",
-          text.of(is.subject()),
-          "found",
-          value.type().words());
-      found = Optional.empty();
-    }
+    Optional<Expression> found =
+        value.type() instanceof Type.One one
+            ? isOf(one.kind(), is.word(), value)
+            : takesWords(value) ? words(value, List.of(is.word())) : isOfNoWord(is, value);
     return is.negated() ? found.map(Expression::not) : found;
+  }
+
+  private Optional<Expression> isOf(Kind kind, Word word, Expression thing) {
+    if (isTruth(kind, word.text())) {
+      return Optional.of(thing.get(word.text()));
+    }
+    if (takesWords(thing)) {
+      return words(thing, List.of(word));
+    }
+    diagnostics.unknown(word, Terms.of("truth-of", "thing", kind.one()), truths(kind));
+    return Optional.empty();
+  }
+
+  private Optional<Expression> isOfNoWord(Expr.Is is, Expression value) {
+    diagnostics.error(
+        is.subject(),
+        value.type() == Type.Plain.TRUTH ? "type.is-truth" : "type.is",
+        "text",
+        text.of(is.subject()),
+        "found",
+        value.type().words());
+    return Optional.empty();
   }
 
   private static boolean isTruth(Kind kind, String name) {
@@ -65,7 +75,10 @@ final class ExpressionWords {
         .toList();
   }
 
-  /** Returns whether a value is one of some words; each that can't be one is reported. */
+  /**
+   * Returns the condition that a value is one of some words; each word that is not possible is
+   * reported.
+   */
   Optional<Expression> words(Expression value, List<Word> words) {
     Expression word = value.type() instanceof Type.Word ? value : value.get("name");
     Vocabulary vocabulary = ((Type.Word) word.type()).vocabulary();
@@ -82,15 +95,15 @@ final class ExpressionWords {
 
   private boolean isKnown(Word word, Vocabulary vocabulary) {
     if (vocabulary.equals(Vocabulary.GRIPS)) {
-      return names.isGrip(ledger, word);
+      return names.isGrip(diagnostics, word);
     }
     if (vocabulary.equals(Vocabulary.PROTOCOLS)) {
-      return names.isProtocol(ledger, word);
+      return names.isProtocol(diagnostics, word);
     }
     if (vocabulary.allows(word.text())) {
       return true;
     }
-    ledger.unknown(word, vocabulary.what(), vocabulary.words());
+    diagnostics.unknown(word, vocabulary.what(), vocabulary.words());
     return false;
   }
 }

@@ -9,14 +9,17 @@ import gripwright.quantity.Numbers;
 import gripwright.quantity.Range;
 import java.util.Optional;
 
-/** Reads how far a joint is bent, in a grip and in a hand alike; or a finding and nothing. */
+/**
+ * Reads joint flexions, both of grips and of hands; a wrong one is reported and gives an empty
+ * result.
+ */
 final class Flexions {
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
 
-  Flexions(Ledger ledger, Amounts amounts) {
-    this.ledger = ledger;
+  Flexions(Diagnostics diagnostics, Amounts amounts) {
+    this.diagnostics = diagnostics;
     this.amounts = amounts;
   }
 
@@ -31,7 +34,7 @@ final class Flexions {
         return Optional.empty();
       }
       if (second.get() < first.get()) {
-        ledger.error(
+        diagnostics.error(
             range,
             "value.band",
             "low",
@@ -64,7 +67,7 @@ final class Flexions {
     return Optional.of(FlexionRange.degrees(low, high));
   }
 
-  /** Tells whether a joint can be bent like that; the middle of the range decides. */
+  /** Tells whether a joint can bend this far, by the middle of the range. */
   boolean possible(Joint joint, FlexionRange range, AngleRange at) {
     if (joint.middleOfRange().contains(range.centre())) {
       return true;
@@ -81,8 +84,25 @@ final class Flexions {
     return false;
   }
 
+  /** Tells whether a joint can hold this flexion, by the greater end of the band. */
+  boolean holds(Joint joint, FlexionRange range, AngleRange at) {
+    Range end = joint.greaterEndOfBand();
+    if (end.contains(range.high().degrees())) {
+      return true;
+    }
+    impossible(
+        at,
+        range.low().equals(range.high())
+            ? Terms.of("slot-flexion", "joint", letters(joint))
+            : Terms.of("slot-greater-end", "joint", letters(joint)),
+        range.high().degrees(),
+        end.low(),
+        end.high());
+    return false;
+  }
+
   private void impossible(AngleRange at, Message slot, double found, double low, double high) {
-    ledger.error(
+    diagnostics.error(
         at,
         "value.angle",
         "slot",
@@ -95,9 +115,9 @@ final class Flexions {
         degrees(high));
   }
 
-  /** Says, as advice, that few hands bend a joint so far. */
+  /** Adds advice that few hands bend a joint this far. */
   void unusual(Joint joint, double found, AngleRange at) {
-    ledger.advice(
+    diagnostics.advice(
         at,
         "value.angle-norm",
         "joint",

@@ -15,8 +15,10 @@ import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.GripItem;
 import gripwright.language.syntax.Need;
+import gripwright.language.syntax.Note;
 import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -28,13 +30,14 @@ final class GripCheck {
 
   private final Declaration.Grip declaration;
   private final Known<Grip> grips;
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Flexions flexions;
   private final Words words;
   private final Once once;
   private final Grip.Builder builder;
   private final Map<Finger, Word> fingers = new EnumMap<>(Finger.class);
+  private final List<GripItem.FingerBands> bands = new ArrayList<>();
   private boolean fingersClear = true;
   private Optional<GripFamily> family = Optional.empty();
   private double trainedMonths;
@@ -46,15 +49,15 @@ final class GripCheck {
     this.declaration = declared.declaration();
     this.grips = grips;
     String name = declaration.name().text();
-    this.ledger = new Ledger(declared, ModelPath.of("grip", name), findings);
-    this.amounts = new Amounts(ledger);
-    this.flexions = new Flexions(ledger, amounts);
-    this.words = new Words(ledger);
-    this.once = new Once(ledger);
+    this.diagnostics = new Diagnostics(declared, ModelPath.of("grip", name), findings);
+    this.amounts = new Amounts(diagnostics);
+    this.flexions = new Flexions(diagnostics, amounts);
+    this.words = new Words(diagnostics);
+    this.once = new Once(diagnostics);
     this.builder = Grip.named(name);
   }
 
-  /** Returns the grip, or nothing and findings. */
+  /** Returns the grip; empty if it has a mistake, which is reported. */
   static Optional<Grip> check(
       Declared<Declaration.Grip> declared, Known<Grip> grips, List<LocatedFinding> findings) {
     return new GripCheck(declared, grips, findings).check();
@@ -65,12 +68,13 @@ final class GripCheck {
     if (title != null) {
       builder.title(title.value());
     }
-    declaration.items().forEach(this::item);
-    ledger.spoilIf(declaration.damaged());
+    Items items = new Items();
+    declaration.items().forEach(item -> item.accept(items));
+    diagnostics.markInvalidIf(declaration.damaged());
     once.require(declaration.name(), "grip", declaration.damaged(), "fingers", "family");
     familyFitsFingers();
     bands();
-    if (!ledger.sound()) {
+    if (!diagnostics.sound()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -81,19 +85,41 @@ final class GripCheck {
             .build());
   }
 
-  private void item(GripItem item) {
-    if (item instanceof GripItem.Fingers list) {
+  /** Checks each statement; the joint angles are checked once all fingers are known. */
+  private final class Items implements GripItem.Visitor {
+    @Override
+    public void note(Note note) {
+      // changes nothing
+    }
+
+    @Override
+    public void fingers(GripItem.Fingers list) {
       once.first(list, "fingers");
-      list.fingers().forEach(this::finger);
-    } else if (item instanceof GripItem.Family kind) {
+      list.fingers().forEach(GripCheck.this::finger);
+    }
+
+    @Override
+    public void family(GripItem.Family kind) {
       once.first(kind, "family");
       family =
-          ledger.word(
-              kind.family(), "family", GripFamily::parse, Ledger.words(GripFamily.values()));
-    } else if (item instanceof GripItem.Caution caution) {
+          diagnostics.word(
+              kind.family(), "family", GripFamily::parse, Diagnostics.words(GripFamily.values()));
+    }
+
+    @Override
+    public void fingerBands(GripItem.FingerBands of) {
+      bands.add(of);
+    }
+
+    @Override
+    public void caution(GripItem.Caution caution) {
       builder.caution(caution.text().value());
-    } else if (item instanceof GripItem.Needs needs) {
-      needs.needs().forEach(this::need);
+    }
+
+    @Override
+    public void needs(GripItem.Needs needs) {
+      Needed needed = new Needed();
+      needs.needs().forEach(need -> need.accept(needed));
     }
   }
 
@@ -116,21 +142,19 @@ final class GripCheck {
               .map(item -> ((GripItem.Family) item).family())
               .findFirst()
               .orElse(declaration.name());
-      ledger.error(at, "value.family", "family", family.get(), "count", fingers.size());
+      diagnostics.error(at, "value.family", "family", family.get(), "count", fingers.size());
     }
   }
 
   private void bands() {
-    for (GripItem item : declaration.items()) {
-      if (item instanceof GripItem.FingerBands of) {
-        Optional<Finger> finger = words.finger(of.finger());
-        if (finger.isPresent()
-            && fingersClear
-            && once.has("fingers")
-            && !fingers.containsKey(finger.get())) {
-          ledger.error(of.finger(), "value.idle-finger", "finger", finger.get());
-          continue;
-        }
+    for (GripItem.FingerBands of : bands) {
+      Optional<Finger> finger = words.finger(of.finger());
+      if (finger.isPresent()
+          && fingersClear
+          && once.has("fingers")
+          && !fingers.containsKey(finger.get())) {
+        diagnostics.error(of.finger(), "value.idle-finger", "finger", finger.get());
+      } else {
         of.bands().forEach(band -> band(finger, band));
       }
     }
@@ -138,7 +162,7 @@ final class GripCheck {
 
   private void band(Optional<Finger> finger, GripItem.JointBand written) {
     Optional<Joint> joint =
-        ledger.word(written.joint(), "joint", Joint::parse, Ledger.words(Joint.values()));
+        diagnostics.word(written.joint(), "joint", Joint::parse, Diagnostics.words(Joint.values()));
     Optional<FlexionRange> range = flexions.range(written.range());
     if (finger.isEmpty() || joint.isEmpty()) {
       return;
@@ -148,7 +172,8 @@ final class GripCheck {
             written.joint(), Terms.of("joint-of", "finger", finger.get()), joint.get().word());
     if (range.isPresent()
         && first
-        && flexions.possible(joint.get(), range.get(), written.range())) {
+        && flexions.possible(joint.get(), range.get(), written.range())
+        && flexions.holds(joint.get(), range.get(), written.range())) {
       double centre = range.get().centre();
       if (centre > JointRange.of(joint.get()).norm()) {
         flexions.unusual(joint.get(), centre, written.range());
@@ -157,16 +182,24 @@ final class GripCheck {
     }
   }
 
-  private void need(Need need) {
-    if (need instanceof Need.NeedTrained trained) {
+  /** Checks each prerequisite. */
+  private final class Needed implements Need.Visitor {
+    @Override
+    public void needTrained(Need.NeedTrained trained) {
       once.first(trained, "needs trained");
       amounts.months(trained.time(), Slot.TRAINED).ifPresent(months -> trainedMonths = months);
-    } else if (need instanceof Need.NeedAbility level) {
+    }
+
+    @Override
+    public void needAbility(Need.NeedAbility level) {
       once.first(level, "needs ability");
       ability = words.ability(level.grade());
-    } else if (need instanceof Need.NeedFamiliar grip) {
+    }
+
+    @Override
+    public void needFamiliar(Need.NeedFamiliar grip) {
       String name = grip.grip().text();
-      grips.declares(ledger, grip.grip());
+      grips.declares(diagnostics, grip.grip());
       once.first(grip.grip(), "needed-grip", name);
       amounts.months(grip.time(), Slot.FAMILIAR).ifPresent(months -> familiar.put(name, months));
     }

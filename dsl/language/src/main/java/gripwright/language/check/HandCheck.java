@@ -23,7 +23,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** Checks the measures of a hand; what one side does not say is that of both. */
+/** Checks the measures of a hand; measures missing on one side are taken from those for both. */
 final class HandCheck {
 
   private static final List<String> PARTS =
@@ -32,21 +32,21 @@ final class HandCheck {
           .map(Object::toString)
           .toList();
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Flexions flexions;
   private final HandNorms norms;
   private boolean lengthWritten;
   private boolean atWrist;
 
-  HandCheck(Ledger ledger) {
-    this.ledger = ledger;
-    this.amounts = new Amounts(ledger);
-    this.flexions = new Flexions(ledger, amounts);
-    this.norms = new HandNorms(ledger);
+  HandCheck(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
+    this.amounts = new Amounts(diagnostics);
+    this.flexions = new Flexions(diagnostics, amounts);
+    this.norms = new HandNorms(diagnostics);
   }
 
-  /** Measures as far as they are written. */
+  /** The measures that are written. */
   private static final class Measures {
     Optional<Length> length = Optional.empty();
     Optional<Length> breadth = Optional.empty();
@@ -77,12 +77,12 @@ final class HandCheck {
     }
   }
 
-  /** Returns the two hands by side; empty if something is wrong or the length is missing. */
+  /** Returns the two hands by side; empty if there is a mistake or the length is missing. */
   Optional<Map<Side, Hand>> check(AthleteItem.HandItem item) {
     Map<Side, Measures> sides = new EnumMap<>(Side.class);
     Measures base = read(item.parts(), sides, Optional.empty());
     boolean damaged = item.damaged() || sides.values().stream().anyMatch(m -> m.damaged);
-    ledger.spoilIf(damaged);
+    diagnostics.markInvalidIf(damaged);
     Map<Side, Hand> hands = new EnumMap<>(Side.class);
     for (Side side : Side.values()) {
       Measures measures =
@@ -105,9 +105,9 @@ final class HandCheck {
       norms.tell(hands);
       return Optional.of(hands);
     }
-    ledger.spoil();
+    diagnostics.markInvalid();
     if (!lengthWritten && !damaged) {
-      ledger.error(
+      diagnostics.error(
           item,
           "value.missing",
           "kind",
@@ -120,14 +120,14 @@ final class HandCheck {
     return Optional.empty();
   }
 
-  /** The wrist crease lies some way behind the middle finger's knuckle, and no knuckle there. */
+  /** Tells whether a knuckle is in front of the wrist crease. */
   private boolean aboveWrist(Measures measures, Length length) {
     Length wrist = HandShape.middleKnuckle(length);
     boolean above = true;
     for (Map.Entry<Finger, Length> knuckle : measures.knuckles.entrySet()) {
       HandPart.KnuckleOffset written = measures.offsets.get(knuckle.getKey());
       if (written != null && knuckle.getValue().compareTo(wrist) >= 0) {
-        ledger.error(
+        diagnostics.error(
             written,
             "value.knuckle-at-wrist",
             "finger",
@@ -147,71 +147,113 @@ final class HandCheck {
 
   private Measures read(
       List<HandPart> parts, @Nullable Map<Side, Measures> sides, Optional<Side> of) {
-    Measures measures = new Measures(of);
-    Once once = new Once(ledger);
-    for (HandPart part : parts) {
-      if (part instanceof HandPart.HandLength length) {
-        once.first(length, "length");
-        lengthWritten = true;
-        measures.length = amounts.length(length.length(), Slot.HAND_LENGTH);
-        norms.length(length, measures.length, of);
-      } else if (part instanceof HandPart.HandBreadth breadth) {
-        once.first(breadth, "breadth");
-        measures.breadth = amounts.length(breadth.breadth(), Slot.HAND_BREADTH);
-        norms.breadth(breadth, measures.breadth, of);
-      } else if (part instanceof HandPart.FingerMeasures finger) {
-        finger(finger, measures, once);
-      } else if (part instanceof HandPart.Knuckles knuckles) {
-        knuckles(knuckles, measures, once);
-      } else if (part instanceof HandPart.HandSide side) {
-        side(side, sides, once);
+    Parts read = new Parts(new Measures(of), sides);
+    parts.forEach(part -> part.accept(read));
+    return read.measures;
+  }
+
+  /** Checks each statement about one hand, or about both. */
+  private final class Parts implements HandPart.Visitor {
+    private final Measures measures;
+    private final @Nullable Map<Side, Measures> sides;
+    private final Once once = new Once(diagnostics);
+
+    /** Reads into measures; {@code sides} is null inside one hand. */
+    Parts(Measures measures, @Nullable Map<Side, Measures> sides) {
+      this.measures = measures;
+      this.sides = sides;
+    }
+
+    @Override
+    public void handLength(HandPart.HandLength length) {
+      once.first(length, "length");
+      lengthWritten = true;
+      measures.length = amounts.length(length.length(), Slot.HAND_LENGTH);
+      norms.length(length, measures.length, measures.side);
+    }
+
+    @Override
+    public void handBreadth(HandPart.HandBreadth breadth) {
+      once.first(breadth, "breadth");
+      measures.breadth = amounts.length(breadth.breadth(), Slot.HAND_BREADTH);
+      norms.breadth(breadth, measures.breadth, measures.side);
+    }
+
+    @Override
+    public void fingerMeasures(HandPart.FingerMeasures written) {
+      Optional<Finger> finger = finger(written.finger());
+      for (HandPart.FingerMeasure measure : written.measures()) {
+        String word = measure.part().text();
+        Optional<Segment> segment = Segment.parse(word);
+        Optional<Joint> joint = Joint.parse(word);
+        if (segment.isPresent()) {
+          bone(finger, segment.get(), measure);
+        } else if (joint.isPresent()) {
+          limit(finger, joint.get(), measure);
+        } else {
+          diagnostics.unknown(measure.part(), "bone-or-joint", PARTS);
+        }
       }
     }
-    return measures;
-  }
 
-  private void side(HandPart.HandSide side, @Nullable Map<Side, Measures> sides, Once once) {
-    if (sides == null) {
-      ledger.error(
-          side, "value.misplaced", "what", side.side().text(), "inside", Terms.of("one-hand"));
-      return;
-    }
-    Optional<Side> which =
-        ledger.word(side.side(), "side", Side::parse, Ledger.words(Side.values()));
-    if (which.isPresent() && once.first(side.side(), "side", which.get().word())) {
-      Measures measures = read(side.parts(), null, which);
-      measures.damaged = side.damaged();
-      sides.put(which.get(), measures);
-    }
-  }
-
-  private void finger(HandPart.FingerMeasures written, Measures measures, Once once) {
-    Optional<Finger> finger = finger(written.finger());
-    for (HandPart.FingerMeasure measure : written.measures()) {
-      String word = measure.part().text();
-      Optional<Segment> segment = Segment.parse(word);
-      Optional<Joint> joint = Joint.parse(word);
-      if (segment.isPresent()) {
-        bone(finger, segment.get(), measure, measures, once);
-      } else if (joint.isPresent()) {
-        limit(finger, joint.get(), measure, measures, once);
-      } else {
-        ledger.unknown(measure.part(), "bone-or-joint", PARTS);
+    @Override
+    public void knuckles(HandPart.Knuckles knuckles) {
+      for (HandPart.KnuckleOffset offset : knuckles.offsets()) {
+        Optional<Finger> finger = finger(offset.finger());
+        Optional<Length> distance = amounts.length(offset.distance(), Slot.KNUCKLE);
+        if (finger.isPresent()) {
+          once.first(offset.finger(), "knuckle", finger.get().word());
+          distance
+              .filter(d -> counts(finger.get(), d, offset))
+              .ifPresent(
+                  d -> {
+                    measures.knuckles.put(finger.get(), d);
+                    measures.offsets.put(finger.get(), offset);
+                  });
+        }
       }
     }
-  }
 
-  private void bone(
-      Optional<Finger> finger,
-      Segment segment,
-      HandPart.FingerMeasure written,
-      Measures measures,
-      Once once) {
-    Optional<Length> length = boneLength(written.range());
-    if (finger.isPresent()) {
-      once.first(written.part(), Terms.of("bone-of", "finger", finger.get()), segment.word());
-      length.ifPresent(l -> measures.bones.put(new Bone(finger.get(), segment), l));
-      norms.bone(written, new Bone(finger.get(), segment), length, measures.side);
+    @Override
+    public void handSide(HandPart.HandSide side) {
+      if (sides == null) {
+        diagnostics.error(
+            side, "value.misplaced", "what", side.side().text(), "inside", Terms.of("one-hand"));
+        return;
+      }
+      Optional<Side> which =
+          diagnostics.word(side.side(), "side", Side::parse, Diagnostics.words(Side.values()));
+      if (which.isPresent() && once.first(side.side(), "side", which.get().word())) {
+        Measures own = read(side.parts(), null, which);
+        own.damaged = side.damaged();
+        sides.put(which.get(), own);
+      }
+    }
+
+    private void bone(Optional<Finger> finger, Segment segment, HandPart.FingerMeasure written) {
+      Optional<Length> length = boneLength(written.range());
+      if (finger.isPresent()) {
+        once.first(written.part(), Terms.of("bone-of", "finger", finger.get()), segment.word());
+        length.ifPresent(l -> measures.bones.put(new Bone(finger.get(), segment), l));
+        norms.bone(written, new Bone(finger.get(), segment), length, measures.side);
+      }
+    }
+
+    private void limit(Optional<Finger> finger, Joint joint, HandPart.FingerMeasure written) {
+      Optional<FlexionRange> range = flexions.range(written.range());
+      if (finger.isEmpty()) {
+        return;
+      }
+      boolean first =
+          once.first(written.part(), Terms.of("joint-of", "finger", finger.get()), joint.word());
+      if (range.isPresent() && first && flexions.possible(joint, range.get(), written.range())) {
+        // A measured value may be beyond the norm; one far beyond it is probably not a flexion.
+        double most = range.get().high().degrees();
+        if (most > JointRange.of(joint).greatest()) {
+          flexions.unusual(joint, most, written.range());
+        }
+        measures.limits = measures.limits.with(finger.get(), joint, range.get());
+      }
     }
   }
 
@@ -219,7 +261,7 @@ final class HandCheck {
     if (written.single()) {
       return amounts.length(written.first(), Slot.BONE);
     }
-    ledger.error(
+    diagnostics.error(
         written,
         "type.mismatch",
         "slot",
@@ -231,55 +273,19 @@ final class HandCheck {
     return Optional.empty();
   }
 
-  private void limit(
-      Optional<Finger> finger,
-      Joint joint,
-      HandPart.FingerMeasure written,
-      Measures measures,
-      Once once) {
-    Optional<FlexionRange> range = flexions.range(written.range());
-    if (finger.isEmpty()) {
-      return;
-    }
-    boolean first =
-        once.first(written.part(), Terms.of("joint-of", "finger", finger.get()), joint.word());
-    if (range.isPresent() && first && flexions.possible(joint, range.get(), written.range())) {
-      // What was measured may well be beyond the norm; far beyond it, it may not be flexion.
-      double most = range.get().high().degrees();
-      if (most > JointRange.of(joint).greatest()) {
-        flexions.unusual(joint, most, written.range());
-      }
-      measures.limits = measures.limits.with(finger.get(), joint, range.get());
-    }
-  }
-
-  private void knuckles(HandPart.Knuckles knuckles, Measures measures, Once once) {
-    for (HandPart.KnuckleOffset offset : knuckles.offsets()) {
-      Optional<Finger> finger = finger(offset.finger());
-      Optional<Length> distance = amounts.length(offset.distance(), Slot.KNUCKLE);
-      if (finger.isPresent()) {
-        once.first(offset.finger(), "knuckle", finger.get().word());
-        distance
-            .filter(d -> counts(finger.get(), d, offset))
-            .ifPresent(
-                d -> {
-                  measures.knuckles.put(finger.get(), d);
-                  measures.offsets.put(finger.get(), offset);
-                });
-      }
-    }
-  }
-
-  /** The others' knuckles are measured from the middle finger's, which is 0 mm from itself. */
+  /**
+   * Tells whether a knuckle's distance is valid: it is measured from the middle finger's knuckle,
+   * whose own distance is 0 mm.
+   */
   private boolean counts(Finger finger, Length distance, HandPart.KnuckleOffset written) {
     if (finger != Finger.MIDDLE || distance.millimetres() == 0) {
       return true;
     }
-    ledger.error(written, "value.middle-knuckle", "found", distance);
+    diagnostics.error(written, "value.middle-knuckle", "found", distance);
     return false;
   }
 
   private Optional<Finger> finger(gripwright.language.syntax.Word word) {
-    return ledger.word(word, "finger", Finger::parse, Ledger.words(Finger.values()));
+    return diagnostics.word(word, "finger", Finger::parse, Diagnostics.words(Finger.values()));
   }
 }

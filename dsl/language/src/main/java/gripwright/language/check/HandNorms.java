@@ -16,10 +16,10 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Measures of a hand that few hands have: a bone or the breadth more than {@link #FROM_LENGTH} from
- * what the hand's length suggests (for one person a bone is good to about 8 %: Buchholz B et al.
- * 1992, Ergonomics 35(3):261-273), or more than {@link #BETWEEN_SIDES} from what was measured of
- * the other hand. The limits are the library's own choice. Each measure is told once, where it is
+ * Finds unusual measures of a hand: a bone or the breadth more than {@link #FROM_LENGTH} from what
+ * the hand's length suggests (for one person a bone is good to about 8 %: Buchholz B et al. 1992,
+ * Ergonomics 35(3):261-273), or more than {@link #BETWEEN_SIDES} from the measure of the other
+ * hand. The limits are the library's own choice. Each measure is reported once, where it is
  * written.
  */
 final class HandNorms {
@@ -31,11 +31,11 @@ final class HandNorms {
    * A measure as it is written.
    *
    * @param at where
-   * @param what in words, such as {@code the index finger's proximal bone}
-   * @param value what is written, if it can be read
-   * @param of the measure of a hand, if it was taken
-   * @param usual the same as a hand's length suggests
-   * @param side the hand that it is written for; empty if for both
+   * @param what its description, such as {@code the index finger's proximal bone}
+   * @param value the written value, if it can be read
+   * @param of returns the measure of a hand, if it was taken
+   * @param usual returns the value that the hand's length suggests
+   * @param side the hand it is for; empty if for both
    */
   private record Written(
       Syntax at,
@@ -45,11 +45,11 @@ final class HandNorms {
       Function<HandShape, Length> usual,
       Optional<Side> side) {}
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final List<Written> written = new ArrayList<>();
 
-  HandNorms(Ledger ledger) {
-    this.ledger = ledger;
+  HandNorms(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
   }
 
   void length(Syntax at, Optional<Length> value, Optional<Side> side) {
@@ -84,7 +84,7 @@ final class HandNorms {
             side));
   }
 
-  /** Tells, as advice, what is unusual of two hands. */
+  /** Adds advice on unusual measures of two hands. */
   void tell(Map<Side, Hand> hands) {
     for (Written measure : written) {
       for (Side side : measure.side().map(List::of).orElse(List.of(Side.values()))) {
@@ -97,13 +97,13 @@ final class HandNorms {
     }
   }
 
-  /** Tells what is unusual of a measure on one hand, if it holds there. */
+  /** Adds advice if a measure that applies to a hand is unusual there; tells whether it did. */
   private boolean tells(Written measure, Hand hand, Hand other) {
     Optional<Length> there = measure.of().apply(other);
     Optional<Length> found =
         measure.of().apply(hand).filter(f -> measure.value().equals(Optional.of(f)));
     if (found.isEmpty()) {
-      return false; // unreadable, or that hand has its own
+      return false; // unreadable, or this hand has its own value
     }
     Length usual = measure.usual().apply(HandShape.of(Hand.ofLength(hand.length())));
     if (apart(found.get(), usual) > FROM_LENGTH) {
@@ -120,7 +120,7 @@ final class HandNorms {
   }
 
   private void tell(Written measure, Length found, String name, Length against) {
-    ledger.advice(
+    diagnostics.advice(
         measure.at(),
         "value.hand-norm",
         "what",

@@ -3,7 +3,7 @@ package gripwright.language.check;
 import gripwright.hand.Joint;
 
 /**
- * How far the joints of a finger bend, in degrees of flexion.
+ * Range of a finger joint in degrees of flexion.
  *
  * <p>Norms: American Academy of Orthopaedic Surgeons, Joint Motion: Method of Measuring and
  * Recording, 1965: MCP 90, PIP 100, DIP 90. The bounds are those of {@link Joint#middleOfRange}.

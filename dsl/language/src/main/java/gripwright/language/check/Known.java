@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * The objects of one kind that were made so far, and the names of those that could not be.
+ * The objects of one kind that were built so far, and the names of those that could not be built.
  *
  * @param <T> the kind
  */
@@ -24,12 +24,12 @@ final class Known<T> {
   private final Set<String> names = new TreeSet<>();
 
   /**
-   * Returns a table with nothing in it.
+   * Returns an empty table.
    *
-   * @param kind what is in it, in a word or two
-   * @param complete false if there may be more in files that could not be read, or under a heading
-   *     without its name
-   * @param lost words that may be the name of something whose keyword is missing
+   * @param kind the kind of object, in a word or two
+   * @param complete false if there may be more in unreadable files, or in declarations without a
+   *     name
+   * @param lost words that may be names of declarations whose keyword is missing
    */
   Known(String kind, boolean complete, Set<String> lost) {
     this.kind = kind;
@@ -37,63 +37,63 @@ final class Known<T> {
     this.lost = Set.copyOf(lost);
   }
 
-  /** Notes a declaration of which nothing is made yet. */
+  /** Records a declaration that is not built yet. */
   void declare(String name) {
     made.remove(name);
     broken.add(name);
     names.add(name);
   }
 
-  /** Adds what was made of a declaration. */
+  /** Adds the object built from a declaration. */
   void add(String name, T object) {
     made.put(name, object);
     broken.remove(name);
     names.add(name);
   }
 
-  /** Adds what the catalogue has. */
+  /** Adds the objects of the catalogue. */
   void addAll(SortedMap<String, T> standard) {
     made.putAll(standard);
     names.addAll(standard.keySet());
   }
 
-  /** Returns everything that was made, by name. */
+  /** Returns all objects that were built, by name. */
   SortedMap<String, T> made() {
     return Collections.unmodifiableSortedMap(made);
   }
 
-  /** Returns every name, of what was made and of what could not be. */
+  /** Returns every declared name, whether its object could be built or not. */
   Set<String> names() {
     return Collections.unmodifiableSet(names);
   }
 
   /**
-   * Tells whether there is a declaration of a name. One that is not known is reported, unless a
-   * mistake that was told may have taken its declaration.
+   * Tells whether there is a declaration of a name. An unknown name is reported, unless an earlier
+   * mistake may have hidden its declaration.
    */
-  boolean declares(Ledger ledger, Word name) {
+  boolean declares(Diagnostics diagnostics, Word name) {
     if (made.containsKey(name.text()) || broken.contains(name.text())) {
       return true;
     }
     if (complete && !lost.contains(name.text())) {
-      ledger.unknown(name, kind, names());
+      diagnostics.unknown(name, kind, names());
     } else {
-      ledger.spoil();
+      diagnostics.markInvalid();
     }
     return false;
   }
 
   /**
-   * Returns the object of a name. A name that is not known is reported; one that is declared with a
-   * mistake is not, since the mistake was.
+   * Returns the object of a name. An unknown name is reported; a name declared with a mistake is
+   * not, since the mistake was reported.
    */
-  Optional<T> find(Ledger ledger, Word name) {
+  Optional<T> find(Diagnostics diagnostics, Word name) {
     T object = made.get(name.text());
     if (object != null) {
       return Optional.of(object);
     }
-    if (declares(ledger, name)) {
-      ledger.spoil();
+    if (declares(diagnostics, name)) {
+      diagnostics.markInvalid();
     }
     return Optional.empty();
   }

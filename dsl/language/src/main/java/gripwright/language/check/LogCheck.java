@@ -9,6 +9,7 @@ import gripwright.language.check.Checked.Line;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.LogLine;
 import gripwright.language.syntax.Word;
@@ -25,8 +26,8 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Checks a log. Each line stands for itself: one with a mistake is left out and the others are
- * kept, since a log is a record of what happened.
+ * Checks a log. Lines are independent: one with a mistake is left out and the others are kept,
+ * since a log is a record of what happened.
  */
 final class LogCheck {
 
@@ -48,28 +49,28 @@ final class LogCheck {
   }
 
   /**
-   * What came of a log.
+   * A checked log.
    *
-   * @param log its lines that are in order
-   * @param settled false if a test is missing for a mistake that was reported
+   * @param log its valid lines
+   * @param settled false if a test is missing because of a reported mistake
    */
   record Result(CheckedLog log, boolean settled) {}
 
-  /** Returns the lines that are in order; empty if the athlete is not known. */
+  /** Returns the valid lines; empty if the athlete is unknown. */
   static Optional<Result> check(
       Declared<Declaration.Log> declared, Tables tables, List<LocatedFinding> findings) {
     return new LogCheck(declared, tables, findings).check();
   }
 
   private Optional<Result> check() {
-    Ledger header = new Ledger(declared, place, findings);
+    Diagnostics header = new Diagnostics(declared, place, findings);
     Word athlete = declared.name();
     boolean known = tables.athletes().declares(header, athlete);
     List<Line> lines = new ArrayList<>();
     for (LogLine line : declared.declaration().lines()) {
-      Ledger ledger = new Ledger(declared, place, findings);
-      Optional<LogEntry> entry = entry(ledger, line);
-      if (entry.isPresent() && ledger.sound()) {
+      Diagnostics diagnostics = new Diagnostics(declared, place, findings);
+      Optional<LogEntry> entry = line.accept(new Lines(diagnostics, line.date()));
+      if (entry.isPresent() && diagnostics.sound()) {
         lines.add(new Line(entry.get(), new Source(declared.file().source(), declared.span(line))));
       } else if (line instanceof LogLine.TestLine) {
         settled = false;
@@ -80,17 +81,46 @@ final class LogCheck {
         : Optional.empty();
   }
 
-  private Optional<LogEntry> entry(Ledger ledger, LogLine line) {
-    Amounts amounts = new Amounts(ledger);
-    Optional<LocalDate> date = amounts.date(line.date());
-    if (line instanceof LogLine.TestLine test) {
-      return test(ledger, test, date);
+  /** Returns a score; empty if none is written, or a wrong one was reported. */
+  static OptionalDouble score(Amounts amounts, @Nullable Amount amount, Slot slot) {
+    if (amount == null) {
+      return OptionalDouble.empty();
     }
-    if (line instanceof LogLine.SessionLine session) {
-      // A done line with a mistake loses itself and nothing else.
+    return amounts.base(amount, slot).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+  }
+
+  /** Builds the entry of each kind of line. */
+  private final class Lines implements LogLine.Visitor<Optional<LogEntry>> {
+    private final Diagnostics diagnostics;
+    private final Amounts amounts;
+    private final Optional<LocalDate> date;
+
+    Lines(Diagnostics diagnostics, DateText date) {
+      this.diagnostics = diagnostics;
+      this.amounts = new Amounts(diagnostics);
+      this.date = amounts.date(date);
+    }
+
+    @Override
+    public Optional<LogEntry> testLine(LogLine.TestLine test) {
+      Optional<Grip> grip = tables.grips().find(diagnostics, test.grip());
+      Optional<SetupCheck.Place> setup = SetupCheck.check(diagnostics, test.setup());
+      Optional<StrengthTest.Result> result = test.result().accept(new TestCheck(diagnostics));
+      if (date.isEmpty() || grip.isEmpty() || setup.isEmpty() || result.isEmpty()) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          new LogEntry.Tested(
+              new StrengthTest(date.get(), setup.get().with(grip.get()), result.get()),
+              AthleteCheck.note(test.note())));
+    }
+
+    @Override
+    public Optional<LogEntry> sessionLine(LogLine.SessionLine session) {
+      // A done line with a mistake is left out; the rest of the session is kept.
       List<LogEntry.Done> done = new ArrayList<>();
       for (var written : session.done()) {
-        new DoneCheck(new Ledger(declared, place, findings), tables)
+        new DoneCheck(new Diagnostics(declared, place, findings), tables)
             .check(written)
             .ifPresent(done::add);
       }
@@ -99,98 +129,76 @@ final class LogCheck {
               new LogEntry.Trained(
                   day, session.name().text(), done, AthleteCheck.note(session.note())));
     }
-    if (line instanceof LogLine.ClimbingLine climbing) {
-      return climbed(ledger, climbing, date);
+
+    @Override
+    public Optional<LogEntry> climbingLine(LogLine.ClimbingLine line) {
+      Optional<Words.Climbing> how = new Words(diagnostics).climbing(line.how());
+      Optional<Duration> time = amounts.time(line.time(), Slot.CLIMBING);
+      OptionalDouble effort = score(amounts, line.effort(), Slot.EFFORT);
+      OptionalDouble pain = score(amounts, line.pain(), Slot.PAIN);
+      if (date.isEmpty() || how.isEmpty() || time.isEmpty()) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          new LogEntry.Climbed(
+              date.get(),
+              how.get().hard(),
+              line.how().text(),
+              time.get(),
+              effort,
+              pain,
+              AthleteCheck.note(line.note())));
     }
-    if (line instanceof LogLine.SkippedLine skipped) {
+
+    @Override
+    public Optional<LogEntry> skippedLine(LogLine.SkippedLine skipped) {
       return date.map(
           day ->
               new LogEntry.Skipped(
                   day, skipped.session().text(), AthleteCheck.note(skipped.note())));
     }
-    if (line instanceof LogLine.BodyMassLine mass) {
+
+    @Override
+    public Optional<LogEntry> bodyMassLine(LogLine.BodyMassLine mass) {
       return amounts
           .load(mass.mass(), Slot.BODY_MASS)
           .flatMap(load -> date.map(day -> new LogEntry.BodyMass(day, load)));
     }
-    return pain(ledger, (LogLine.PainLine) line, date);
-  }
 
-  private Optional<LogEntry> test(Ledger ledger, LogLine.TestLine test, Optional<LocalDate> date) {
-    Optional<Grip> grip = tables.grips().find(ledger, test.grip());
-    Optional<SetupCheck.Place> setup = SetupCheck.check(ledger, test.setup());
-    Optional<StrengthTest.Result> result = new TestCheck(ledger).check(test.result());
-    if (date.isEmpty() || grip.isEmpty() || setup.isEmpty() || result.isEmpty()) {
-      return Optional.empty();
+    @Override
+    public Optional<LogEntry> painLine(LogLine.PainLine line) {
+      Words words = new Words(diagnostics);
+      Optional<Finger> finger = words.finger(line.finger());
+      Word structureWord = line.structure();
+      Optional<Structure> structure =
+          structureWord == null ? Optional.empty() : words.structure(structureWord);
+      var side = words.side(line.side());
+      OptionalDouble score = score(amounts, line.score(), Slot.PAIN);
+      Word kindWord = line.kind();
+      Optional<Kind> kind = Optional.of(Kind.DULL);
+      if (kindWord != null) {
+        kind =
+            diagnostics.word(
+                kindWord,
+                "kind-of-pain",
+                text ->
+                    PAIN_KINDS.contains(text)
+                        ? Optional.of(Kind.valueOf(text.toUpperCase(Locale.ROOT)))
+                        : Optional.empty(),
+                PAIN_KINDS);
+      }
+      if (date.isEmpty() || finger.isEmpty() || score.isEmpty() || kind.isEmpty()) {
+        return Optional.empty();
+      }
+      return Optional.of(
+          new LogEntry.Pain(
+              date.get(),
+              finger.get(),
+              structure,
+              side,
+              score.getAsDouble(),
+              kind.get(),
+              AthleteCheck.note(line.note())));
     }
-    return Optional.of(
-        new LogEntry.Tested(
-            new StrengthTest(date.get(), setup.get().with(grip.get()), result.get()),
-            AthleteCheck.note(test.note())));
-  }
-
-  private static Optional<LogEntry> climbed(
-      Ledger ledger, LogLine.ClimbingLine line, Optional<LocalDate> date) {
-    Amounts amounts = new Amounts(ledger);
-    Optional<Words.Climbing> how = new Words(ledger).climbing(line.how());
-    Optional<Duration> time = amounts.time(line.time(), Slot.CLIMBING);
-    OptionalDouble effort = score(amounts, line.effort(), Slot.EFFORT);
-    OptionalDouble pain = score(amounts, line.pain(), Slot.PAIN);
-    if (date.isEmpty() || how.isEmpty() || time.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new LogEntry.Climbed(
-            date.get(),
-            how.get().hard(),
-            line.how().text(),
-            time.get(),
-            effort,
-            pain,
-            AthleteCheck.note(line.note())));
-  }
-
-  /** Returns a score; empty where none is written, and where a wrong one was reported. */
-  static OptionalDouble score(Amounts amounts, @Nullable Amount amount, Slot slot) {
-    if (amount == null) {
-      return OptionalDouble.empty();
-    }
-    return amounts.base(amount, slot).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-  }
-
-  private static Optional<LogEntry> pain(
-      Ledger ledger, LogLine.PainLine line, Optional<LocalDate> date) {
-    Words words = new Words(ledger);
-    Optional<Finger> finger = words.finger(line.finger());
-    Word structureWord = line.structure();
-    Optional<Structure> structure =
-        structureWord == null ? Optional.empty() : words.structure(structureWord);
-    var side = words.side(line.side());
-    OptionalDouble score = score(new Amounts(ledger), line.score(), Slot.PAIN);
-    Word kindWord = line.kind();
-    Optional<Kind> kind = Optional.of(Kind.DULL);
-    if (kindWord != null) {
-      kind =
-          ledger.word(
-              kindWord,
-              "kind-of-pain",
-              text ->
-                  PAIN_KINDS.contains(text)
-                      ? Optional.of(Kind.valueOf(text.toUpperCase(Locale.ROOT)))
-                      : Optional.empty(),
-              PAIN_KINDS);
-    }
-    if (date.isEmpty() || finger.isEmpty() || score.isEmpty() || kind.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new LogEntry.Pain(
-            date.get(),
-            finger.get(),
-            structure,
-            side,
-            score.getAsDouble(),
-            kind.get(),
-            AthleteCheck.note(line.note())));
   }
 }

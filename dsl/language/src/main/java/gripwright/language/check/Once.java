@@ -9,14 +9,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Tells what is written twice where once is meant, and what is not written at all. */
+/** Reports statements written twice and required statements that are missing. */
 final class Once {
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Map<List<Object>, Syntax> seen = new HashMap<>();
 
-  Once(Ledger ledger) {
-    this.ledger = ledger;
+  Once(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
   }
 
   /** Tells whether this is the first of its kind and name; reports it if it is not. */
@@ -24,13 +24,13 @@ final class Once {
     return first(at, Terms.kind(kind), name);
   }
 
-  /** Tells the same of a kind whose words have facts in them. */
+  /** Tells the same for a kind given as a message with arguments. */
   boolean first(Syntax at, Message kind, String name) {
     Syntax before = seen.putIfAbsent(List.of(kind, name), at);
     if (before == null) {
       return true;
     }
-    ledger.errorBeside(
+    diagnostics.errorBeside(
         at, before, "first-written-here", "value.doubled", "kind", kind, "name", name);
     return false;
   }
@@ -40,12 +40,12 @@ final class Once {
     return first(item, "statement", keyword);
   }
 
-  /** Notes a statement that may be written several times. */
+  /** Records a statement that may be written several times. */
   void seen(Syntax item, String keyword) {
     seen.putIfAbsent(statement(keyword), item);
   }
 
-  /** Tells whether a statement of a keyword was seen. */
+  /** Tells whether a statement with this keyword was seen. */
   boolean has(String keyword) {
     return seen.containsKey(statement(keyword));
   }
@@ -55,8 +55,8 @@ final class Once {
   }
 
   /**
-   * Reports required statements that were not seen, unless something did not parse: the statement
-   * may be in there.
+   * Reports required statements that are missing, unless part of the text could not be parsed and
+   * may contain them.
    */
   void require(Word name, String kind, boolean damaged, String... keywords) {
     List<String> missing = new ArrayList<>();
@@ -69,9 +69,9 @@ final class Once {
       return;
     }
     if (damaged) {
-      ledger.spoil();
+      diagnostics.markInvalid();
     } else {
-      ledger.error(
+      diagnostics.error(
           name,
           "value.missing",
           "kind",

@@ -4,7 +4,7 @@ import gripwright.language.syntax.Word;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Checks whom the {@code only for} bodies of one block or session are for. */
+/** Checks the athletes of the {@code only for} bodies of one block or session. */
 final class OnlyFor {
 
   private final PlanScope scope;
@@ -12,18 +12,18 @@ final class OnlyFor {
 
   OnlyFor(PlanScope scope) {
     this.scope = scope;
-    this.once = new Once(scope.ledger());
+    this.once = new Once(scope.diagnostics());
   }
 
-  /** Returns those names that are athletes of the plan and were not named before. */
+  /** Returns the names that are athletes of the plan and were not named before. */
   List<String> athletes(List<Word> words) {
     List<String> athletes = new ArrayList<>();
     for (Word word : words) {
       if (!scope.athletes().contains(word.text())) {
         if (scope.athletesKnown()) {
-          scope.ledger().unknown(word, "athlete-of-this-plan", scope.athletes());
+          scope.diagnostics().unknown(word, "athlete-of-this-plan", scope.athletes());
         } else {
-          scope.ledger().spoil();
+          scope.diagnostics().markInvalid();
         }
       } else if (once.first(word, "athlete", word.text())) {
         athletes.add(word.text());

@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What {@code only for} means: the statements inside stand in place of all outer statements of the
- * same kind, for the athletes that are named.
+ * Applies {@code only for}: for the named athletes, the statements inside replace all outer
+ * statements of the same kind.
  *
  * <p>One {@code do} line inside replaces every {@code do} line of the session, one {@code session}
  * inside every session of the block, one {@code advance} every {@code advance}, and so on. Kinds
- * that are not written inside stay as they are outside.
+ * without a statement inside stay as they are outside.
  */
 public final class Overrides {
 

@@ -9,8 +9,11 @@ import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Declaration;
+import gripwright.language.syntax.DefaultItem;
+import gripwright.language.syntax.Note;
 import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.Share;
+import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
 import gripwright.plan.Block;
@@ -31,7 +34,7 @@ final class PlanCheck {
 
   private final Declaration.Plan declaration;
   private final Tables tables;
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Once once;
   private final Plan.Builder builder;
@@ -41,6 +44,7 @@ final class PlanCheck {
   private final List<PlanItem.BlockItem> blockItems;
   private final List<Block> blocks = new ArrayList<>();
   private final List<Plan.Retest> retests = new ArrayList<>();
+  private final List<Runnable> afterBlocks = new ArrayList<>();
   private @Nullable WaiverCheck waivers;
 
   private PlanCheck(
@@ -48,9 +52,9 @@ final class PlanCheck {
     this.declaration = declared.declaration();
     this.tables = tables;
     String name = declaration.name().text();
-    this.ledger = new Ledger(declared, ModelPath.of("plan", name), findings);
-    this.amounts = new Amounts(ledger);
-    this.once = new Once(ledger);
+    this.diagnostics = new Diagnostics(declared, ModelPath.of("plan", name), findings);
+    this.amounts = new Amounts(diagnostics);
+    this.once = new Once(diagnostics);
     this.builder = Plan.named(name);
     this.blockItems =
         declaration.items().stream()
@@ -59,7 +63,7 @@ final class PlanCheck {
             .toList();
   }
 
-  /** Returns the plan, or nothing and findings. */
+  /** Returns the plan; empty if it has a mistake, which is reported. */
   static Optional<Plan> check(
       Declared<Declaration.Plan> declared, Tables tables, List<LocatedFinding> findings) {
     return new PlanCheck(declared, tables, findings).check();
@@ -70,25 +74,32 @@ final class PlanCheck {
     if (title != null) {
       builder.title(title.value());
     }
-    ledger.spoilIf(declaration.damaged());
+    diagnostics.markInvalidIf(declaration.damaged());
     Optional<DateText> from = from();
-    declaration.items().forEach(item -> header(item, from));
-    Defaults defaults = Defaults.NONE.within(ledger, declaration.items());
+    Items items = new Items(from);
+    declaration.items().forEach(item -> item.accept(items));
+    Defaults defaults = Defaults.NONE.within(diagnostics, declaration.items());
     defaults.warmUp().ifPresent(builder::warmUp);
     defaults.restBetween().ifPresent(builder::restBetween);
     defaults.weights().ifPresent(builder::weights);
+    new Reasons(diagnostics).supervisor(items.supervised).ifPresent(builder::supervisedBy);
     PlanScope scope =
         new PlanScope(
-            ledger, tables.grips(), tables.protocols(), athletes, athletesKnown, tables.budget());
+            diagnostics,
+            tables.grips(),
+            tables.protocols(),
+            athletes,
+            athletesKnown,
+            tables.budget());
     for (PlanItem.BlockItem block :
         tooManyAthletes() ? List.<PlanItem.BlockItem>of() : blockItems) {
       once.first(block.name(), "block", block.name().text());
       new BlockCheck(scope, Defaults.NONE).check(block).ifPresent(blocks::add);
     }
-    declaration.items().forEach(this::footer);
+    afterBlocks.forEach(Runnable::run);
     requireParts();
     extent();
-    if (!ledger.sound()) {
+    if (!diagnostics.sound()) {
       return Optional.empty();
     }
     blocks.forEach(builder::block);
@@ -106,13 +117,45 @@ final class PlanCheck {
     return from;
   }
 
-  private void header(PlanItem item, Optional<DateText> from) {
-    if (item instanceof PlanItem.ForItem list) {
+  /** Checks each statement; blocks, and statements that depend on them, are checked last. */
+  private final class Items implements PlanItem.Visitor {
+    private final Optional<DateText> from;
+    private final List<Supervised> supervised = new ArrayList<>();
+
+    Items(Optional<DateText> from) {
+      this.from = from;
+    }
+
+    @Override
+    public void note(Note note) {
+      // changes nothing
+    }
+
+    @Override
+    public void defaultItem(DefaultItem item) {
+      // read together with the others of its kind
+    }
+
+    @Override
+    public void supervised(Supervised item) {
+      supervised.add(item);
+    }
+
+    @Override
+    public void forItem(PlanItem.ForItem list) {
       if (once.first(list, "for")) {
         athletesKnown = true;
         list.athletes().forEach(word -> athlete(word, from));
       }
-    } else if (item instanceof PlanItem.Towards towards) {
+    }
+
+    @Override
+    public void fromItem(PlanItem.FromItem item) {
+      // read first, since the others are compared with it
+    }
+
+    @Override
+    public void towards(PlanItem.Towards towards) {
       once.first(towards, "towards");
       Optional<LocalDate> day = amounts.date(towards.date());
       from.ifPresent(
@@ -120,41 +163,81 @@ final class PlanCheck {
               amounts.inOrder(
                   f, Terms.of("date-first-day"), towards.date(), Terms.of("date-goal")));
       day.ifPresent(d -> builder.towards(new Plan.Goal(d, AthleteCheck.note(towards.goal()))));
-    } else if (item instanceof PlanItem.TaperItem taper) {
-      taper(taper);
-    } else if (item instanceof PlanItem.Demand demand) {
+    }
+
+    @Override
+    public void taperItem(PlanItem.TaperItem taper) {
+      boolean first = once.first(taper, "taper");
+      Optional<Integer> weeks = amounts.weeks(taper.length(), Slot.TAPER);
+      Optional<Double> share = amounts.base(taper.share(), Slot.EASE);
+      boolean towards = declaration.items().stream().anyMatch(PlanItem.Towards.class::isInstance);
+      if (!towards && !declaration.damaged()) {
+        diagnostics.error(
+            taper,
+            "value.missing",
+            "kind",
+            Terms.kind("plan"),
+            "name",
+            declaration.name().text(),
+            "missing",
+            "`towards`");
+      } else if (first && weeks.isPresent() && share.isPresent()) {
+        builder.taper(weeks.get(), share.get());
+      }
+    }
+
+    @Override
+    public void demand(PlanItem.Demand demand) {
       once.first(demand, "demand");
-      demand(demand);
-    } else if (item instanceof PlanItem.RulesItem rules) {
-      rules.names().forEach(this::ruleSet);
-    } else if (item instanceof PlanItem.WeeklyRise rise) {
+      boolean known = true;
+      for (Share share : demand.shares()) {
+        known &= tables.grips().find(diagnostics, share.name()).isPresent();
+      }
+      Optional<Map<String, Double>> fractions =
+          new Shares(diagnostics).whole(demand, demand.shares(), "demand", "grip");
+      if (known && fractions.isPresent()) {
+        Map<String, Grip> grips = tables.grips().made();
+        fractions
+            .get()
+            .forEach(
+                (name, fraction) -> {
+                  Grip grip = grips.get(name);
+                  if (grip != null) {
+                    builder.demand(grip, fraction);
+                  }
+                });
+      }
+    }
+
+    @Override
+    public void rulesItem(PlanItem.RulesItem rules) {
+      rules.names().forEach(PlanCheck.this::ruleSet);
+    }
+
+    @Override
+    public void blockItem(PlanItem.BlockItem block) {
+      // read when all athletes are known
+    }
+
+    @Override
+    public void retestItem(PlanItem.RetestItem retest) {
+      afterBlocks.add(() -> retest(retest));
+    }
+
+    @Override
+    public void waiveItem(PlanItem.WaiveItem waive) {
+      afterBlocks.add(() -> waivers().check(waive).ifPresent(builder::waive));
+    }
+
+    @Override
+    public void weeklyRise(PlanItem.WeeklyRise rise) {
       once.first(rise, "weekly-rise");
       amounts.base(rise.atMost(), Slot.WEEKLY_RISE).ifPresent(builder::weeklyRise);
     }
   }
 
-  private void taper(PlanItem.TaperItem taper) {
-    boolean first = once.first(taper, "taper");
-    Optional<Integer> weeks = amounts.weeks(taper.length(), Slot.TAPER);
-    Optional<Double> share = amounts.base(taper.share(), Slot.EASE);
-    boolean towards = declaration.items().stream().anyMatch(PlanItem.Towards.class::isInstance);
-    if (!towards && !declaration.damaged()) {
-      ledger.error(
-          taper,
-          "value.missing",
-          "kind",
-          Terms.kind("plan"),
-          "name",
-          declaration.name().text(),
-          "missing",
-          "`towards`");
-    } else if (first && weeks.isPresent() && share.isPresent()) {
-      builder.taper(weeks.get(), share.get());
-    }
-  }
-
   private void athlete(Word word, Optional<DateText> from) {
-    boolean known = tables.athletes().declares(ledger, word);
+    boolean known = tables.athletes().declares(diagnostics, word);
     athletesKnown &= known;
     if (!once.first(word, "athlete", word.text()) || !known) {
       return;
@@ -163,7 +246,7 @@ final class PlanCheck {
     builder.athlete(word.text());
     Athlete athlete = tables.athletes().made().get(word.text());
     if (athlete != null && from.isPresent() && from.get().value().isBefore(athlete.born())) {
-      ledger.error(
+      diagnostics.error(
           word,
           "value.date-order",
           "date",
@@ -178,53 +261,25 @@ final class PlanCheck {
   }
 
   private void ruleSet(Word word) {
-    boolean known = tables.ruleSets().declares(ledger, word);
+    boolean known = tables.ruleSets().declares(diagnostics, word);
     ruleSets.add(word.text());
     if (once.first(word, "rule-set", word.text()) && known) {
       builder.rules(word.text());
     }
   }
 
-  private void demand(PlanItem.Demand demand) {
-    boolean known = true;
-    for (Share share : demand.shares()) {
-      known &= tables.grips().find(ledger, share.name()).isPresent();
-    }
-    Optional<Map<String, Double>> fractions =
-        new Shares(ledger).whole(demand, demand.shares(), "demand", "grip");
-    if (known && fractions.isPresent()) {
-      Map<String, Grip> grips = tables.grips().made();
-      fractions
-          .get()
-          .forEach(
-              (name, fraction) -> {
-                Grip grip = grips.get(name);
-                if (grip != null) {
-                  builder.demand(grip, fraction);
-                }
-              });
-    }
-  }
-
-  private void footer(PlanItem item) {
-    if (item instanceof PlanItem.RetestItem retest) {
-      retest(retest);
-    } else if (item instanceof PlanItem.WaiveItem waive) {
-      waivers().check(waive).ifPresent(builder::waive);
-    }
-  }
-
-  /** Returns the check of waivers, which is made when all rule sets of the plan are known. */
+  /** Returns the check of waivers, which runs once all rule sets of the plan are known. */
   private WaiverCheck waivers() {
     WaiverCheck known = waivers;
     if (known == null) {
-      known = new WaiverCheck(ledger, blockItems, rules(), Damage.in(declaration, tables.meter()));
+      known =
+          new WaiverCheck(diagnostics, blockItems, rules(), Damage.in(declaration, tables.meter()));
       waivers = known;
     }
     return known;
   }
 
-  /** Returns the rules that a waiver can name; nothing if some of them may be missing. */
+  /** Returns the rules that a waiver can name; empty if some of them may be missing. */
   private Optional<Set<String>> rules() {
     return declaration.damaged() && ruleSets.isEmpty()
         ? Optional.empty()
@@ -232,18 +287,18 @@ final class PlanCheck {
   }
 
   private void retest(PlanItem.RetestItem retest) {
-    Optional<SetupCheck.Place> place = SetupCheck.check(ledger, retest.setup());
+    Optional<SetupCheck.Place> place = SetupCheck.check(diagnostics, retest.setup());
     Optional<Duration> hold = amounts.time(retest.hold(), Slot.HOLD);
     Optional<Integer> every = amounts.weeks(retest.every(), Slot.RETEST);
-    ledger.distinct(retest.grips(), "grip");
+    diagnostics.distinct(retest.grips(), "grip");
     List<gripwright.grip.Setup> setups = new ArrayList<>();
     for (Word word : retest.grips()) {
-      Optional<Grip> grip = tables.grips().find(ledger, word);
+      Optional<Grip> grip = tables.grips().find(diagnostics, word);
       if (grip.isPresent() && place.isPresent()) {
         setups.add(place.get().with(grip.get()));
       }
     }
-    if (ledger.sound() && hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
+    if (diagnostics.sound() && hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
       Plan.Retest made = new Plan.Retest(setups, hold.get(), every.get());
       retests.add(made);
       builder.retest(made);
@@ -266,10 +321,10 @@ final class PlanCheck {
     bound(Terms.of("many-athletes"), size.athletes(), Limit.ATHLETES);
     bound(Terms.of("many-weeks"), size.weeks(), Limit.WEEKS);
     bound(Terms.of("many-sessions-of-a-week"), size.weekly(), Limit.WEEKLY);
-    if (ledger.sound()) {
+    if (diagnostics.sound()) {
       bound(Terms.of("many-holds-and-rests"), size.holds(), Limit.HOLDS);
     }
-    if (ledger.sound()) {
+    if (diagnostics.sound()) {
       bound(Terms.of("many-sessions"), size.sessions(), Limit.SESSIONS);
     }
   }
@@ -277,7 +332,7 @@ final class PlanCheck {
   private void bound(Message what, long found, Limit limit) {
     long most = PlanSize.most(tables.budget(), limit);
     if (found > most) {
-      ledger.error(
+      diagnostics.error(
           declaration.name(), "value.too-many", "what", what, "found", found, "limit", most);
     }
   }

@@ -8,15 +8,15 @@ import java.util.Set;
 /**
  * What the parts of a plan can refer to.
  *
- * @param ledger where mistakes of the plan are taken down
+ * @param diagnostics records the mistakes of the plan
  * @param grips grips
  * @param protocols protocols
  * @param athletes names of the plan's athletes
- * @param athletesKnown false if some of them were reported, so that there may be more
+ * @param athletesKnown false if some were reported as wrong, so that there may be more
  * @param budget how large a plan may be
  */
 record PlanScope(
-    Ledger ledger,
+    Diagnostics diagnostics,
     Known<Grip> grips,
     Known<Protocol> protocols,
     Set<String> athletes,

@@ -9,6 +9,7 @@ import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.Expr;
+import gripwright.language.syntax.Note;
 import gripwright.language.syntax.Parameter;
 import gripwright.language.syntax.ProtocolItem;
 import gripwright.language.syntax.Step;
@@ -32,7 +33,7 @@ import java.util.Set;
 final class ProtocolCheck {
 
   private final Declaration.Protocol declaration;
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Values values;
   private final Once once;
@@ -49,15 +50,15 @@ final class ProtocolCheck {
     this.budget = budget;
     this.declaration = declared.declaration();
     String name = declaration.name().text();
-    this.ledger = new Ledger(declared, ModelPath.of("protocol", name), findings);
-    this.amounts = new Amounts(ledger);
-    this.values = new Values(ledger);
-    this.once = new Once(ledger);
+    this.diagnostics = new Diagnostics(declared, ModelPath.of("protocol", name), findings);
+    this.amounts = new Amounts(diagnostics);
+    this.values = new Values(diagnostics);
+    this.once = new Once(diagnostics);
     this.builder = Protocol.named(name);
     this.damaged = declaration.damaged();
   }
 
-  /** Returns the protocol, or nothing and findings. */
+  /** Returns the protocol; empty if it has a mistake, which is reported. */
   static Optional<Protocol> check(
       Declared<Declaration.Protocol> declared, List<LocatedFinding> findings, Budget budget) {
     return new ProtocolCheck(declared, findings, budget).check();
@@ -68,17 +69,12 @@ final class ProtocolCheck {
     if (title != null) {
       builder.title(title.value());
     }
-    declaration.items().forEach(this::item);
-    List<Step> steps = new ArrayList<>();
-    for (ProtocolItem item : declaration.items()) {
-      if (item instanceof Step step) {
-        steps.add(step);
-      }
-    }
-    List<Part> parts = parts(steps);
-    ledger.spoilIf(damaged);
-    if (steps.isEmpty() && !damaged) {
-      ledger.error(
+    Items items = new Items();
+    declaration.items().forEach(item -> item.accept(items));
+    List<Part> parts = parts(items.steps);
+    diagnostics.markInvalidIf(damaged);
+    if (items.steps.isEmpty() && !damaged) {
+      diagnostics.error(
           declaration.name(),
           "value.missing",
           "kind",
@@ -89,22 +85,40 @@ final class ProtocolCheck {
           Listing.of(Listing.Style.OR, List.of("`repeat`", "`hold`")));
     }
     unusedParameters();
-    if (!ledger.sound()) {
+    if (!diagnostics.sound()) {
       return Optional.empty();
     }
-    if (Expansion.tooLarge(ledger, declaration.name(), Protocol.size(parts, defaults), budget)) {
+    if (Expansion.tooLarge(
+        diagnostics, declaration.name(), Protocol.size(parts, defaults), budget)) {
       return Optional.empty();
     }
     parts.forEach(builder::step);
     return Optional.of(builder.build());
   }
 
-  private void item(ProtocolItem item) {
-    if (item instanceof ProtocolItem.Aim aim) {
+  /** Checks each statement; steps are checked once all parameters are known. */
+  private final class Items implements ProtocolItem.Visitor {
+    private final List<Step> steps = new ArrayList<>();
+
+    @Override
+    public void note(Note note) {
+      // changes nothing
+    }
+
+    @Override
+    public void step(Step step) {
+      steps.add(step);
+    }
+
+    @Override
+    public void aim(ProtocolItem.Aim aim) {
       once.first(aim, "aim");
       builder.aim(aim.aim().text());
-    } else if (item instanceof ProtocolItem.Given given) {
-      given.parameters().forEach(this::parameter);
+    }
+
+    @Override
+    public void given(ProtocolItem.Given given) {
+      given.parameters().forEach(ProtocolCheck.this::parameter);
     }
   }
 
@@ -141,9 +155,9 @@ final class ProtocolCheck {
       List<Part> inner = parts(repeat.steps());
       if (repeat.damaged()) {
         damaged = true;
-        ledger.spoil();
+        diagnostics.markInvalid();
       } else if (repeat.steps().isEmpty()) {
-        ledger.error(
+        diagnostics.error(
             repeat.times(),
             "value.missing",
             "kind",
@@ -200,8 +214,7 @@ final class ProtocolCheck {
         value instanceof Expr.PathExpr path
             && path.words().size() == 1
             && parameters.containsKey(path.words().get(0).text());
-    boolean other = value instanceof Expr.PathExpr && !Values.isBodyMass(value);
-    return named || other
+    return named || Values.isName(value)
         ? given(value, Terms.of("level-of-hold"), Values.Kind.LEVEL)
         : values.level(value).map(Term::of);
   }
@@ -209,7 +222,7 @@ final class ProtocolCheck {
   /** Returns a reference to a parameter of the right kind. */
   private <T> Optional<Term<T>> given(Expr value, Message slot, Values.Kind kind) {
     if (!(value instanceof Expr.PathExpr path) || path.words().size() != 1) {
-      ledger.error(
+      diagnostics.error(
           value,
           "type.mismatch",
           "slot",
@@ -224,9 +237,9 @@ final class ProtocolCheck {
     Parameter parameter = parameters.get(word.text());
     if (parameter == null) {
       if (damaged) {
-        ledger.spoil();
+        diagnostics.markInvalid();
       } else {
-        ledger.unknown(word, "parameter", parameters.keySet());
+        diagnostics.unknown(word, "parameter", parameters.keySet());
       }
       return Optional.empty();
     }
@@ -239,7 +252,7 @@ final class ProtocolCheck {
     if (found == kind) {
       return Optional.of(Term.given(word.text()));
     }
-    ledger.errorBeside(
+    diagnostics.errorBeside(
         word,
         parameter.name(),
         "given-here",
@@ -254,12 +267,13 @@ final class ProtocolCheck {
   }
 
   private void unusedParameters() {
-    if (!ledger.sound()) {
+    if (!diagnostics.sound()) {
       return;
     }
     for (Parameter parameter : parameters.values()) {
       if (!used.contains(parameter.name().text())) {
-        ledger.advice(parameter.name(), "value.unused-parameter", "name", parameter.name().text());
+        diagnostics.advice(
+            parameter.name(), "value.unused-parameter", "name", parameter.name().text());
       }
     }
   }

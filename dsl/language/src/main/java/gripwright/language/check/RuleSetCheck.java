@@ -7,7 +7,6 @@ import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.RuleDecl;
 import gripwright.language.syntax.RuleItem;
-import gripwright.language.syntax.Word;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
 import java.util.ArrayList;
@@ -15,7 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** Checks a rule set and makes rules of it. */
+/** Checks a rule set and builds its rules. */
 final class RuleSetCheck {
 
   private static final List<String> SEVERITIES =
@@ -28,33 +27,33 @@ final class RuleSetCheck {
   /**
    * Returns a check.
    *
-   * @param names the names of the project; the same for all its rule sets
+   * @param names the names of the project, shared by all its rule sets
    */
   RuleSetCheck(RuleNames names) {
     this.names = names;
   }
 
-  /** Returns the rules, or nothing if there is a mistake in any of them, which was reported. */
-  Optional<RuleSet> check(Declared<Declaration.Rules> declared, Ledger ledger) {
+  /** Returns the rules; empty if any of them has a mistake, which is reported. */
+  Optional<RuleSet> check(Declared<Declaration.Rules> declared, Diagnostics diagnostics) {
     Declaration.Rules declaration = declared.declaration();
-    ledger.spoilIf(declaration.damaged());
+    diagnostics.markInvalidIf(declaration.damaged());
     List<Rule> rules = new ArrayList<>();
     for (RuleDecl rule : declaration.rules()) {
-      names.take(ledger, rule.name());
-      new OneRule(declared, rule, ledger).make().ifPresent(rules::add);
+      names.take(diagnostics, rule.name());
+      new OneRule(declared, rule, diagnostics).make().ifPresent(rules::add);
     }
     Optional<String> title =
         Optional.ofNullable(declaration.title()).map(gripwright.language.syntax.Text::value);
-    return ledger.sound()
+    return diagnostics.sound()
         ? Optional.of(new RuleSet(declaration.name().text(), title, rules))
         : Optional.empty();
   }
 
-  /** One rule while it is read. */
-  private final class OneRule {
+  /** A rule that is being read. */
+  private final class OneRule implements RuleItem.Visitor {
     private final Declared<Declaration.Rules> declared;
     private final RuleDecl declaration;
-    private final Ledger ledger;
+    private final Diagnostics diagnostics;
     private Optional<Severity> severity = Optional.empty();
     private Optional<Scope> scope = Optional.empty();
     private Optional<RuleItem.WhenItem> when = Optional.empty();
@@ -63,18 +62,18 @@ final class RuleSetCheck {
     private Optional<String> source = Optional.empty();
     private boolean neverWaived;
 
-    OneRule(Declared<Declaration.Rules> declared, RuleDecl declaration, Ledger ledger) {
+    OneRule(Declared<Declaration.Rules> declared, RuleDecl declaration, Diagnostics diagnostics) {
       this.declared = declared;
       this.declaration = declaration;
-      this.ledger = ledger;
+      this.diagnostics = diagnostics;
     }
 
     Optional<Rule> make() {
-      ledger.spoilIf(declaration.damaged());
-      Once once = new Once(ledger);
+      diagnostics.markInvalidIf(declaration.damaged());
+      Once once = new Once(diagnostics);
       for (RuleItem item : declaration.items()) {
         if (once.first(item, item.keyword())) {
-          take(item);
+          item.accept(this);
         }
       }
       once.require(
@@ -88,35 +87,53 @@ final class RuleSetCheck {
       return scope.flatMap(this::compiled);
     }
 
-    private void take(RuleItem item) {
-      if (item instanceof RuleItem.SeverityItem written) {
-        severity = ledger.word(written.severity(), "severity", Severity::parse, SEVERITIES);
-      } else if (item instanceof RuleItem.ScopeItem written) {
-        Word word = written.scope();
-        scope = ledger.word(word, "scope-of-a-rule", Scope::parse, SCOPES);
-      } else if (item instanceof RuleItem.WhenItem written) {
-        when = Optional.of(written);
-      } else if (item instanceof RuleItem.RequireItem written) {
-        require = Optional.of(written);
-      } else if (item instanceof RuleItem.MessageItem written) {
-        message = Optional.of(written.text().value());
-      } else if (item instanceof RuleItem.SourceItem written) {
-        source = Optional.of(written.text().value());
-      } else {
-        neverWaived = true;
-      }
+    @Override
+    public void severityItem(RuleItem.SeverityItem written) {
+      severity = diagnostics.word(written.severity(), "severity", Severity::parse, SEVERITIES);
     }
 
-    /** Conditions are only looked at where the scope is known: names mean nothing without it. */
+    @Override
+    public void scopeItem(RuleItem.ScopeItem written) {
+      scope = diagnostics.word(written.scope(), "scope-of-a-rule", Scope::parse, SCOPES);
+    }
+
+    @Override
+    public void whenItem(RuleItem.WhenItem written) {
+      when = Optional.of(written);
+    }
+
+    @Override
+    public void requireItem(RuleItem.RequireItem written) {
+      require = Optional.of(written);
+    }
+
+    @Override
+    public void messageItem(RuleItem.MessageItem written) {
+      message = Optional.of(written.text().value());
+    }
+
+    @Override
+    public void sourceItem(RuleItem.SourceItem written) {
+      source = Optional.of(written.text().value());
+    }
+
+    @Override
+    public void neverWaived(RuleItem.NeverWaived written) {
+      neverWaived = true;
+    }
+
+    /**
+     * Conditions are checked only if the scope is known, since names have no meaning without it.
+     */
     private Optional<Rule> compiled(Scope known) {
       ExpressionCheck expressions =
-          new ExpressionCheck(declared.file(), ledger, names, known.kind());
+          new ExpressionCheck(declared.file(), diagnostics, names, known.kind());
       Optional<Expression> condition = when.flatMap(item -> expressions.truth(item.condition()));
       Optional<Expression> requirement =
           require.flatMap(item -> expressions.truth(item.condition()));
       boolean conditionFailed = condition.isPresent() != when.isPresent();
       if (severity.isEmpty() || conditionFailed || requirement.isEmpty() || message.isEmpty()) {
-        ledger.spoil();
+        diagnostics.markInvalid();
         return Optional.empty();
       }
       return Optional.of(

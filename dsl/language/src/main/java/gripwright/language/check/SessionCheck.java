@@ -3,6 +3,7 @@ package gripwright.language.check;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.BlockPart.SessionItem;
 import gripwright.language.syntax.SessionPart;
+import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.Word;
 import gripwright.plan.Exercise;
 import gripwright.plan.SessionPlan;
@@ -21,38 +22,44 @@ final class SessionCheck {
   private static final int MOST_EXERCISES = (int) Range.EXERCISES.high();
 
   private final PlanScope scope;
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Defaults defaults;
 
   SessionCheck(PlanScope scope, Defaults defaults) {
     this.scope = scope;
-    this.ledger = scope.ledger();
+    this.diagnostics = scope.diagnostics();
     this.defaults = defaults;
   }
 
-  /** Returns the session, or nothing and findings. */
+  /** Returns the session; empty if it has a mistake, which is reported. */
   Optional<SessionPlan> check(SessionItem item) {
-    Amounts amounts = new Amounts(ledger);
+    Amounts amounts = new Amounts(diagnostics);
     Optional<Integer> perWeek = amounts.count(item.perWeek(), Slot.PER_WEEK);
     Amount apart = item.apart();
     Optional<Duration> gap =
         apart == null ? Optional.of(SessionPlan.STANDARD_GAP) : amounts.time(apart, Slot.GAP);
-    ledger.spoilIf(item.damaged());
+    diagnostics.markInvalidIf(item.damaged());
     Optional<SessionPlan.Content> content = content(item, item.parts(), item.damaged());
     Map<String, SessionPlan.Content> only = new TreeMap<>();
     OnlyFor onlyFor = new OnlyFor(scope);
-    for (SessionPart part : item.parts()) {
-      if (part instanceof SessionPart.SessionOnlyFor own) {
-        only(item, own, onlyFor, only);
-      }
+    SessionParts sorted = SessionParts.of(item.parts());
+    for (SessionPart.SessionOnlyFor own : sorted.onlyFor()) {
+      only(item, own, onlyFor, only);
     }
-    Optional<List<DayOfWeek>> prefer = prefer(item.parts());
+    Optional<List<DayOfWeek>> prefer = prefer(sorted.preferred());
+    Optional<String> supervisedBy = new Reasons(diagnostics).supervisor(sorted.supervised());
     if (perWeek.isEmpty() || gap.isEmpty() || content.isEmpty() || prefer.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
         new SessionPlan(
-            item.name().text(), perWeek.get(), gap.get(), content.get(), prefer.get(), only));
+            item.name().text(),
+            perWeek.get(),
+            gap.get(),
+            content.get(),
+            prefer.get(),
+            only,
+            supervisedBy));
   }
 
   private void only(
@@ -61,17 +68,21 @@ final class SessionCheck {
       OnlyFor onlyFor,
       Map<String, SessionPlan.Content> only) {
     List<String> athletes = onlyFor.athletes(own.athletes());
-    ledger.spoilIf(own.damaged());
-    for (SessionPart part : own.parts()) {
-      if (part instanceof SessionPart.SessionOnlyFor inner) {
-        ledger.error(
-            inner.athletes().get(0), "value.misplaced", "what", "only for", "inside", "only for");
-      } else if (part instanceof SessionPart.Prefer) {
-        ledger.error(part, "value.misplaced", "what", "prefer", "inside", "only for");
-      }
+    diagnostics.markInvalidIf(own.damaged());
+    SessionParts inside = SessionParts.of(own.parts());
+    for (SessionPart.SessionOnlyFor inner : inside.onlyFor()) {
+      diagnostics.error(
+          inner.athletes().get(0), "value.misplaced", "what", "only for", "inside", "only for");
+    }
+    for (SessionPart.Prefer prefer : inside.preferred()) {
+      diagnostics.error(prefer, "value.misplaced", "what", "prefer", "inside", "only for");
+    }
+    for (Supervised supervised : inside.supervised()) {
+      diagnostics.error(
+          supervised, "value.misplaced", "what", "supervised by", "inside", "only for");
     }
     if (athletes.isEmpty()) {
-      // Nobody to put it together for: what is written is still checked, by itself.
+      // No athlete to build it for: the statements are still checked by themselves.
       content(item, own.parts(), true);
       return;
     }
@@ -81,29 +92,26 @@ final class SessionCheck {
 
   private Optional<SessionPlan.Content> content(
       SessionItem item, List<SessionPart> parts, boolean damaged) {
-    Defaults inner = defaults.within(ledger, parts);
+    Defaults inner = defaults.within(diagnostics, parts);
     ExerciseCheck check = new ExerciseCheck(scope);
+    List<SessionPart.DoItem> written = SessionParts.of(parts).exercises();
     List<Exercise> exercises = new ArrayList<>();
-    int written = 0;
-    for (SessionPart part : parts) {
-      if (part instanceof SessionPart.DoItem line) {
-        written++;
-        if (written == MOST_EXERCISES + 1) {
-          ledger.error(
-              item.name(),
-              "value.too-many",
-              "what",
-              Terms.of("many-exercises"),
-              "found",
-              parts.stream().filter(SessionPart.DoItem.class::isInstance).count(),
-              "limit",
-              MOST_EXERCISES);
-        }
-        check.check(line, inner.weights()).ifPresent(exercises::add);
+    for (int i = 0; i < written.size(); i++) {
+      if (i == MOST_EXERCISES) {
+        diagnostics.error(
+            item.name(),
+            "value.too-many",
+            "what",
+            Terms.of("many-exercises"),
+            "found",
+            (long) written.size(),
+            "limit",
+            MOST_EXERCISES);
       }
+      check.check(written.get(i), inner.weights()).ifPresent(exercises::add);
     }
-    if (written == 0 && !damaged) {
-      ledger.error(
+    if (written.isEmpty() && !damaged) {
+      diagnostics.error(
           item.name(),
           "value.missing",
           "kind",
@@ -113,22 +121,20 @@ final class SessionCheck {
           "missing",
           "`do`");
     }
-    return exercises.size() == written && Range.EXERCISES.contains(written)
+    return exercises.size() == written.size() && Range.EXERCISES.contains(written.size())
         ? Optional.of(new SessionPlan.Content(exercises, inner.warmUp(), inner.restBetween()))
         : Optional.empty();
   }
 
-  private Optional<List<DayOfWeek>> prefer(List<SessionPart> parts) {
+  private Optional<List<DayOfWeek>> prefer(List<SessionPart.Prefer> parts) {
     List<DayOfWeek> days = new ArrayList<>();
-    Once once = new Once(ledger);
+    Once once = new Once(diagnostics);
     boolean sound = true;
-    for (SessionPart part : parts) {
-      if (part instanceof SessionPart.Prefer prefer) {
-        for (Word word : prefer.days()) {
-          Optional<DayOfWeek> day = new Words(ledger).weekday(word);
-          day.ifPresent(days::add);
-          sound &= day.isPresent() && once.first(word, "preferred-weekday", word.text());
-        }
+    for (SessionPart.Prefer prefer : parts) {
+      for (Word word : prefer.days()) {
+        Optional<DayOfWeek> day = new Words(diagnostics).weekday(word);
+        day.ifPresent(days::add);
+        sound &= day.isPresent() && once.first(word, "preferred-weekday", word.text());
       }
     }
     return sound ? Optional.of(days) : Optional.empty();

@@ -6,7 +6,7 @@ import gripwright.language.syntax.Setup;
 import gripwright.quantity.Length;
 import java.util.Optional;
 
-/** Checks how a grip is set up: the edge, the hands, hanging or lifting. */
+/** Checks the setup of a grip: edge, hands, hanging or lifting. */
 final class SetupCheck {
 
   private SetupCheck() {}
@@ -18,9 +18,9 @@ final class SetupCheck {
     }
   }
 
-  static Optional<Place> check(Ledger ledger, Setup setup) {
-    Optional<Length> edge = new Amounts(ledger).length(setup.edge(), Slot.EDGE);
-    Optional<Hands> hands = new Words(ledger).hands(setup.hand());
+  static Optional<Place> check(Diagnostics diagnostics, Setup setup) {
+    Optional<Length> edge = new Amounts(diagnostics).length(setup.edge(), Slot.EDGE);
+    Optional<Hands> hands = new Words(diagnostics).hands(setup.hand());
     return edge.isPresent() && hands.isPresent()
         ? Optional.of(new Place(edge.get(), hands.get(), setup.lifting()))
         : Optional.empty();

@@ -10,26 +10,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Checks shares that must add to a whole. */
+/** Checks shares that must add up to 100 %. */
 final class Shares {
 
   private static final double TOLERANCE = 5e-8;
   private static final List<String> WEIGHTS = List.of("match", "margin", "carry-over");
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
 
-  Shares(Ledger ledger) {
-    this.ledger = ledger;
+  Shares(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
   }
 
   /** Returns fractions by name; empty if one is wrong or they do not add to 100 %. */
   Optional<Map<String, Double>> whole(Syntax item, List<Share> shares, String what, String kind) {
     Map<String, Double> fractions = new LinkedHashMap<>();
-    Once once = new Once(ledger);
+    Once once = new Once(diagnostics);
     boolean sound = true;
     double sum = 0;
     for (Share share : shares) {
-      Optional<Double> fraction = new Amounts(ledger).base(share.percent(), Slot.SHARE);
+      Optional<Double> fraction = new Amounts(diagnostics).base(share.percent(), Slot.SHARE);
       boolean first = once.first(share.name(), kind, share.name().text());
       if (fraction.isEmpty() || !first) {
         sound = false;
@@ -39,7 +39,7 @@ final class Shares {
       fractions.put(share.name().text(), share.percent().value() / 100);
     }
     if (sound && Math.abs(sum - 100) > TOLERANCE) {
-      ledger.error(item, "value.sum", "what", what, "sum", Numbers.plain(sum, 4));
+      diagnostics.error(item, "value.sum", "what", what, "sum", Numbers.plain(sum, 4));
       sound = false;
     }
     return sound ? Optional.of(fractions) : Optional.empty();
@@ -50,7 +50,7 @@ final class Shares {
     boolean known = true;
     for (Share share : weigh.weights()) {
       if (!WEIGHTS.contains(share.name().text())) {
-        ledger.unknown(share.name(), "weight", WEIGHTS);
+        diagnostics.unknown(share.name(), "weight", WEIGHTS);
         known = false;
       }
     }

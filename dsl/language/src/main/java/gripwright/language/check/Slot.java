@@ -8,8 +8,8 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A place in a file where an amount stands, which has words of its own, and its range, which is
- * that of the constructor that takes the amount.
+ * A place in a file for an amount, with its own words and its range, which is that of the
+ * constructor that takes the amount.
  */
 enum Slot implements Message {
   HOLD(Range.HOLD),
@@ -62,7 +62,7 @@ enum Slot implements Message {
     this.range = range;
   }
 
-  /** Returns the dimension, that of a number for counts, scores and shares. */
+  /** Returns the dimension; counts, scores and shares have that of a number. */
   Dimension dimension() {
     return range.unit().map(Unit::dimension).orElse(Dimension.NUMBER);
   }
@@ -72,7 +72,7 @@ enum Slot implements Message {
     return range.unit().orElse(null);
   }
 
-  /** Returns what belongs here, such as {@code a time}. */
+  /** Returns the description of the expected value, such as {@code a time}. */
   Message expected() {
     return Terms.measured(unit());
   }

@@ -13,7 +13,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * The catalogue as core objects: what every file may use without declaring it.
+ * The catalogue as core objects, which every file may use without declaring them.
  *
  * @param grips grips by name
  * @param protocols protocols by name
@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 public record Standard(
     SortedMap<String, Grip> grips, SortedMap<String, Protocol> protocols, List<RuleSet> ruleSets) {
 
-  /** No catalogue: how the catalogue's own files are read. */
+  /** No catalogue, for reading the catalogue's own files. */
   public static final Standard NONE =
       new Standard(Collections.emptySortedMap(), Collections.emptySortedMap(), List.of());
 
@@ -33,7 +33,7 @@ public record Standard(
     ruleSets = List.copyOf(ruleSets);
   }
 
-  /** Returns the names a file may not take without a word. */
+  /** Returns the names of the catalogue. */
   public StandardNames names() {
     return new StandardNames(
         grips.keySet(),

@@ -13,14 +13,14 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * What plans, logs and comparisons can refer to.
+ * The objects that plans, logs and comparisons can refer to.
  *
  * @param athletes athletes
  * @param grips grips
  * @param protocols protocols
  * @param ruleSets rule sets
- * @param builtInRules names of the rules that every plan is held to
- * @param meter counts what is looked at; its budget says how large plans may be
+ * @param builtInRules names of the rules that apply to every plan
+ * @param meter counts work; its budget limits the size of plans
  */
 record Tables(
     Known<Athlete> athletes,
@@ -30,14 +30,14 @@ record Tables(
     Set<String> builtInRules,
     Meter meter) {
 
-  /** Returns how large plans may be. */
+  /** Returns the budget, which limits the size of plans. */
   Budget budget() {
     return meter.budget();
   }
 
   /**
-   * Returns the names of all rules of a plan: those built in and those of its rule sets. Empty if
-   * not all are known, since a rule set has a mistake or stands in a file that was not read.
+   * Returns the names of all rules of a plan: the built-in rules and those of its rule sets. Empty
+   * if not all are known, because a rule set has a mistake or is in a file that was not read.
    */
   Optional<Set<String>> rulesOf(List<String> names) {
     Set<String> rules = new TreeSet<>(builtInRules);

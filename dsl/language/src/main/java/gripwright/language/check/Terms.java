@@ -7,7 +7,9 @@ import gripwright.quantity.Unit;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** What findings call things and values, as messages, so that each bundle has its own words. */
+/**
+ * The names of things and values in findings, as messages, so that each bundle has its own words.
+ */
 final class Terms {
 
   private Terms() {}
@@ -22,12 +24,12 @@ final class Terms {
     return Clause.of("term." + key);
   }
 
-  /** Returns the words that have one fact in them. */
+  /** Returns words with one argument. */
   static Message of(String key, String name, Object fact) {
     return Clause.of("term." + key, name, fact);
   }
 
-  /** Returns the words that have two facts in them. */
+  /** Returns words with two arguments. */
   static Message of(String key, String name, Object fact, String other, Object otherFact) {
     return new Clause("term." + key, Map.of(name, fact, other, otherFact));
   }

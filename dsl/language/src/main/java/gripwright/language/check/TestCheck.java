@@ -13,40 +13,43 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Checks what came of a test. */
-final class TestCheck {
+/** Checks the result of a test. */
+final class TestCheck implements TestResult.Visitor<Optional<Result>> {
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
 
-  TestCheck(Ledger ledger) {
-    this.ledger = ledger;
-    this.amounts = new Amounts(ledger);
+  TestCheck(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
+    this.amounts = new Amounts(diagnostics);
   }
 
-  Optional<Result> check(TestResult result) {
-    if (result instanceof TestResult.HoldTest held) {
-      Optional<Duration> hold = time(held.hold(), Slot.HOLD);
-      Optional<Load> load = amounts.load(held.load(), Slot.LOAD);
-      return hold.flatMap(time -> load.map(mass -> new Held(time, mass)));
-    }
-    if (result instanceof TestResult.FailureTest failure) {
-      Optional<Load> load = amounts.load(failure.load(), Slot.LOAD);
-      Optional<Duration> lasting = time(failure.lasting(), Slot.FAILURE);
-      return load.flatMap(mass -> lasting.map(time -> new ToFailure(mass, time)));
-    }
-    return series((TestResult.SeriesTest) result);
+  @Override
+  public Optional<Result> holdTest(TestResult.HoldTest held) {
+    Optional<Duration> hold = time(held.hold(), Slot.HOLD);
+    Optional<Load> load = amounts.load(held.load(), Slot.LOAD);
+    return hold.flatMap(time -> load.map(mass -> new Held(time, mass)));
   }
 
-  /** Reads how long the load was held; advises where that tells nothing of strength. */
+  @Override
+  public Optional<Result> failureTest(TestResult.FailureTest failure) {
+    Optional<Load> load = amounts.load(failure.load(), Slot.LOAD);
+    Optional<Duration> lasting = time(failure.lasting(), Slot.FAILURE);
+    return load.flatMap(mass -> lasting.map(time -> new ToFailure(mass, time)));
+  }
+
+  /**
+   * Reads how long the load was held; advises if the test can't be used as a measure of strength.
+   */
   private Optional<Duration> time(Amount written, Slot slot) {
     Optional<Duration> time = amounts.time(written, slot);
     time.filter(held -> !ForceTime.inRange(held.toNanos() / 1e9))
-        .ifPresent(held -> ledger.advice(written, "value.test-time", "time", held));
+        .ifPresent(held -> diagnostics.advice(written, "value.test-time", "time", held));
     return time;
   }
 
-  private Optional<Result> series(TestResult.SeriesTest series) {
+  @Override
+  public Optional<Result> seriesTest(TestResult.SeriesTest series) {
     Optional<Integer> repetitions = amounts.count(series.repetitions(), Slot.REPETITIONS);
     Optional<Duration> work = time(series.work(), Slot.HOLD);
     Optional<Duration> rest = amounts.time(series.rest(), Slot.REST);
@@ -55,7 +58,7 @@ final class TestCheck {
       amounts.load(mean, Slot.LOAD).ifPresent(means::add);
     }
     if (repetitions.isPresent() && repetitions.get() != series.means().size()) {
-      ledger.error(
+      diagnostics.error(
           series.repetitions(),
           "value.series",
           "repetitions",
@@ -64,7 +67,7 @@ final class TestCheck {
           series.means().size());
       return Optional.empty();
     }
-    if (!ledger.sound()) {
+    if (!diagnostics.sound()) {
       return Optional.empty();
     }
     return work.flatMap(time -> rest.map(pause -> new Series(time, pause, means)));

@@ -15,31 +15,47 @@ import gripwright.quantity.Unit;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Reads what a protocol's places and parameters can hold: counts, times and levels. */
+/** Reads the values of a protocol's steps and parameters: counts, times and levels. */
 final class Values {
 
   private static final String BODY_MASS = "body-mass";
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
+  private final Levels levels = new Levels();
 
-  Values(Ledger ledger) {
-    this.ledger = ledger;
-    this.amounts = new Amounts(ledger);
+  Values(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
+    this.amounts = new Amounts(diagnostics);
   }
 
-  /** What a parameter can be given. */
+  /** Kinds of parameter values. */
   enum Kind implements Message {
     COUNT,
     TIME,
     LEVEL;
 
     static Kind of(Argument argument) {
-      if (argument instanceof Argument.Count) {
-        return COUNT;
-      }
-      return argument instanceof Argument.Time ? TIME : LEVEL;
+      return argument.accept(OF_ARGUMENT);
     }
+
+    private static final Argument.Visitor<Kind> OF_ARGUMENT =
+        new Argument.Visitor<>() {
+          @Override
+          public Kind count(Argument.Count argument) {
+            return COUNT;
+          }
+
+          @Override
+          public Kind time(Argument.Time argument) {
+            return TIME;
+          }
+
+          @Override
+          public Kind atLevel(Argument.AtLevel argument) {
+            return LEVEL;
+          }
+        };
 
     @Override
     public String key() {
@@ -47,32 +63,63 @@ final class Values {
     }
   }
 
-  /** Returns what a value is. */
+  /** Returns the kind of a value. */
   static Message kind(Expr value) {
-    if (value instanceof Amount amount) {
-      return Amounts.measured(amount);
-    }
-    if (isLevel(value)) {
-      return Kind.LEVEL;
-    }
-    if (value instanceof Expr.GradeLiteral) {
-      return Terms.of("value-grade");
-    }
-    if (value instanceof DateText) {
-      return Terms.of("value-date");
-    }
-    if (value instanceof Text) {
-      return Terms.of("text-in-quotes");
-    }
-    return value instanceof Expr.PathExpr ? Terms.of("name") : Terms.of("calculation");
+    return value.accept(WORDS);
   }
 
+  private static final Expr.Visitor<Message> WORDS =
+      new Expr.Visitor<>() {
+        @Override
+        public Message amount(Amount value) {
+          return Amounts.measured(value);
+        }
+
+        @Override
+        public Message dateText(DateText value) {
+          return Terms.of("value-date");
+        }
+
+        @Override
+        public Message text(Text value) {
+          return Terms.of("text-in-quotes");
+        }
+
+        @Override
+        public Message percentOfMax(Expr.PercentOfMax value) {
+          return Kind.LEVEL;
+        }
+
+        @Override
+        public Message reserveLevel(Expr.ReserveLevel value) {
+          return Kind.LEVEL;
+        }
+
+        @Override
+        public Message effortLevel(Expr.EffortLevel value) {
+          return Kind.LEVEL;
+        }
+
+        @Override
+        public Message gradeLiteral(Expr.GradeLiteral value) {
+          return Terms.of("value-grade");
+        }
+
+        @Override
+        public Message pathExpr(Expr.PathExpr value) {
+          return isBodyMass(value) ? Kind.LEVEL : Terms.of("name");
+        }
+
+        @Override
+        public Message calculation(Expr.Calculation value) {
+          return value instanceof Expr.Binary sum && isBodyMass(sum.left())
+              ? Kind.LEVEL
+              : Terms.of("calculation");
+        }
+      };
+
   private static boolean isLevel(Expr value) {
-    return value instanceof Expr.PercentOfMax
-        || value instanceof Expr.ReserveLevel
-        || value instanceof Expr.EffortLevel
-        || isBodyMass(value)
-        || (value instanceof Expr.Binary sum && isBodyMass(sum.left()));
+    return kind(value).equals(Kind.LEVEL);
   }
 
   /** Tells whether a value is the athlete's body mass. */
@@ -82,18 +129,31 @@ final class Values {
         && path.words().get(0).text().equals(BODY_MASS);
   }
 
+  /** Tells whether a value is a name, such as that of a parameter. */
+  static boolean isName(Expr value) {
+    return value instanceof Expr.PathExpr && !isBodyMass(value);
+  }
+
   /** Returns the value of a parameter, whatever its kind. */
   Optional<Argument> argument(Expr value) {
-    if (value instanceof Amount amount && amount.unit() == null) {
+    if (value instanceof Amount amount) {
+      return number(amount);
+    }
+    return isLevel(value) ? level(value).map(Argument.AtLevel::new) : notAnArgument(value);
+  }
+
+  private Optional<Argument> number(Amount amount) {
+    if (amount.unit() == null) {
       return amounts.count(amount, Slot.REPEATS).map(Argument.Count::new);
     }
-    if (value instanceof Amount amount && dimension(amount).equals(Dimension.TIME)) {
+    if (dimension(amount).equals(Dimension.TIME)) {
       return amounts.time(amount, Slot.REST).map(Argument.Time::new);
     }
-    if (isLevel(value) || (value instanceof Amount amount && mayBeLevel(amount))) {
-      return level(value).map(Argument.AtLevel::new);
-    }
-    ledger.error(
+    return mayBeLevel(amount) ? level(amount).map(Argument.AtLevel::new) : notAnArgument(amount);
+  }
+
+  private Optional<Argument> notAnArgument(Expr value) {
+    diagnostics.error(
         value,
         "type.mismatch",
         "slot",
@@ -105,7 +165,7 @@ final class Values {
     return Optional.empty();
   }
 
-  /** Returns the value of a parameter of which the kind is known. */
+  /** Returns the value of a parameter of known kind. */
   Optional<Argument> argument(Expr value, String parameter, Kind kind, boolean hold) {
     String slot = "`" + parameter + "`";
     if (value instanceof Amount amount) {
@@ -118,7 +178,7 @@ final class Values {
     if (kind == Kind.LEVEL && isLevel(value)) {
       return level(value).map(Argument.AtLevel::new);
     }
-    ledger.error(value, "type.mismatch", "slot", slot, "expected", kind, "found", kind(value));
+    diagnostics.error(value, "type.mismatch", "slot", slot, "expected", kind, "found", kind(value));
     return Optional.empty();
   }
 
@@ -135,25 +195,59 @@ final class Values {
 
   /** Returns a level. */
   Optional<Level> level(Expr value) {
-    if (value instanceof Expr.PercentOfMax percent) {
-      return ofMax(percent).map(Level.OfMax::new);
+    return value.accept(levels);
+  }
+
+  /** Builds a level of each kind of value that can be one. */
+  private final class Levels implements Expr.Visitor<Optional<Level>> {
+    @Override
+    public Optional<Level> amount(Amount value) {
+      return total(value);
     }
-    if (value instanceof Expr.ReserveLevel reserve) {
-      return amounts.time(reserve.time(), Slot.RESERVE).map(Level.Reserve::new);
+
+    @Override
+    public Optional<Level> dateText(DateText value) {
+      return notALevel(value);
     }
-    if (value instanceof Expr.EffortLevel effort) {
-      return amounts.base(effort.effort(), Slot.LEVEL_EFFORT).map(Level.Effort::new);
+
+    @Override
+    public Optional<Level> text(Text value) {
+      return notALevel(value);
     }
-    if (isBodyMass(value)) {
-      return Optional.of(new Level.BodyMass(Load.ZERO));
+
+    @Override
+    public Optional<Level> percentOfMax(Expr.PercentOfMax value) {
+      return ofMax(value).map(Level.OfMax::new);
     }
-    if (value instanceof Expr.Binary sum) {
-      return bodyMassAnd(sum);
+
+    @Override
+    public Optional<Level> reserveLevel(Expr.ReserveLevel value) {
+      return amounts.time(value.time(), Slot.RESERVE).map(Level.Reserve::new);
     }
-    if (value instanceof Amount amount) {
-      return total(amount);
+
+    @Override
+    public Optional<Level> effortLevel(Expr.EffortLevel value) {
+      return amounts.base(value.effort(), Slot.LEVEL_EFFORT).map(Level.Effort::new);
     }
-    ledger.error(
+
+    @Override
+    public Optional<Level> gradeLiteral(Expr.GradeLiteral value) {
+      return notALevel(value);
+    }
+
+    @Override
+    public Optional<Level> pathExpr(Expr.PathExpr value) {
+      return isBodyMass(value) ? Optional.of(new Level.BodyMass(Load.ZERO)) : notALevel(value);
+    }
+
+    @Override
+    public Optional<Level> calculation(Expr.Calculation value) {
+      return value instanceof Expr.Binary sum ? bodyMassAnd(sum) : notALevel(value);
+    }
+  }
+
+  private Optional<Level> notALevel(Expr value) {
+    diagnostics.error(
         value,
         "type.mismatch",
         "slot",
@@ -171,14 +265,15 @@ final class Values {
     if (Range.OF_MAX.contains(fraction)) {
       return Optional.of(fraction);
     }
-    ledger.error(percent, "value.level", "percent", Numbers.plain(percent.percent(), 6));
+    diagnostics.error(percent, "value.level", "percent", Numbers.plain(percent.percent(), 6));
     return Optional.empty();
   }
 
   private Optional<Level> total(Amount amount) {
     Unit unit = amount.unit();
     if (unit == Unit.PERCENT) {
-      ledger.error(amount, "unit.percent-of-what", "percent", Numbers.plain(amount.value(), 6));
+      diagnostics.error(
+          amount, "unit.percent-of-what", "percent", Numbers.plain(amount.value(), 6));
       return Optional.empty();
     }
     if (unit != null && !unit.dimension().equals(Dimension.MASS)) {
@@ -197,7 +292,7 @@ final class Values {
           .load(amount, Slot.LOAD)
           .map(load -> new Level.BodyMass(plus ? load : load.times(-1)));
     }
-    ledger.error(
+    diagnostics.error(
         sum,
         "type.mismatch",
         "slot",

@@ -20,54 +20,57 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Checks where a waiver holds, and that there is such a rule. */
+/** Checks the place of a waiver, and that its rule exists. */
 final class WaiverCheck {
 
   private static final String WHOLE_PLAN = "plan";
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final List<BlockItem> blocks;
   private final Optional<Set<String>> rules;
   private final boolean damaged;
   private final Map<String, BlockItem> byName = new HashMap<>();
 
-  /** The sessions by the name of their block, and of all blocks by none, each looked for once. */
+  /** Sessions by name of their block, and of all blocks under an empty name; found once each. */
   private final Map<String, Sessions> sessions = new HashMap<>();
 
   /**
    * The sessions that a waiver may name.
    *
-   * @param exercises by name of the session the most exercises that one of that name has
-   * @param most the most exercises of any
+   * @param exercises by name of the session the most exercises of a session with that name
+   * @param most the most exercises of any session
    */
   private record Sessions(SortedMap<String, Integer> exercises, int most) {}
 
   /**
    * Returns a check.
    *
-   * @param rules names of the rules a plan is held to; empty if not all of them are known
-   * @param damaged true if something in the plan did not parse: the place may be in there
+   * @param rules names of the rules that apply to the plan; empty if not all of them are known
+   * @param damaged true if part of the plan could not be parsed and may contain the place
    */
-  WaiverCheck(Ledger ledger, List<BlockItem> blocks, Optional<Set<String>> rules, boolean damaged) {
+  WaiverCheck(
+      Diagnostics diagnostics,
+      List<BlockItem> blocks,
+      Optional<Set<String>> rules,
+      boolean damaged) {
     this.damaged = damaged;
-    this.ledger = ledger;
-    this.amounts = new Amounts(ledger);
+    this.diagnostics = diagnostics;
+    this.amounts = new Amounts(diagnostics);
     this.blocks = blocks;
     this.rules = rules;
     blocks.forEach(block -> byName.putIfAbsent(block.name().text(), block));
   }
 
-  /** Returns the waiver, or nothing and findings. */
+  /** Returns the waiver; empty if it has a mistake, which is reported. */
   Optional<Waiver> check(PlanItem.WaiveItem item) {
     if (rules.isPresent() && !rules.get().contains(item.rule().text())) {
-      ledger.unknown(item.rule(), "rule", rules.get());
+      diagnostics.unknown(item.rule(), "rule", rules.get());
     }
-    if (item.because().value().isBlank()) {
-      ledger.error(item.because(), "value.no-reason", "rule", item.rule().text());
-    }
+    new Reasons(diagnostics)
+        .words(item.because(), "waiver", Terms.of("reason-waiver", "rule", item.rule().text()));
     if (damaged) {
-      ledger.spoil();
+      diagnostics.markInvalid();
       return Optional.empty();
     }
     Place place = item.place();
@@ -75,13 +78,13 @@ final class WaiverCheck {
     if (block.isEmpty() && !place.block().text().equals(WHOLE_PLAN)) {
       Set<String> names = new TreeSet<>(byName.keySet());
       names.add(WHOLE_PLAN);
-      ledger.unknown(place.block(), "block", names);
+      diagnostics.unknown(place.block(), "block", names);
       return Optional.empty();
     }
     OptionalInt week = week(place, block);
     Optional<String> session = session(place, block);
     OptionalInt exercise = exercise(place, block);
-    if (!ledger.sound()) {
+    if (!diagnostics.sound()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -104,7 +107,7 @@ final class WaiverCheck {
       return OptionalInt.empty();
     }
     if (block.isEmpty()) {
-      ledger.error(written, "value.week-of-plan", "week", week.get());
+      diagnostics.error(written, "value.week-of-plan", "week", week.get());
       return OptionalInt.empty();
     }
     Unit unit = block.get().length().unit();
@@ -113,7 +116,8 @@ final class WaiverCheck {
             ? Double.MAX_VALUE
             : Unit.WEEK.fromBase(unit.toBase(block.get().length().value()));
     if (week.get() > weeks) {
-      ledger.error(written, "value.week", "week", week.get(), "weeks", (int) Math.floor(weeks));
+      diagnostics.error(
+          written, "value.week", "week", week.get(), "weeks", (int) Math.floor(weeks));
     }
     return OptionalInt.of(week.get());
   }
@@ -135,13 +139,9 @@ final class WaiverCheck {
   }
 
   private static void collect(List<BlockPart> parts, List<BlockPart.SessionItem> sessions) {
-    for (BlockPart part : parts) {
-      if (part instanceof BlockPart.SessionItem session) {
-        sessions.add(session);
-      } else if (part instanceof BlockPart.BlockOnlyFor only) {
-        collect(only.parts(), sessions);
-      }
-    }
+    BlockParts sorted = BlockParts.of(parts);
+    sessions.addAll(sorted.sessions());
+    sorted.onlyFor().forEach(only -> collect(only.parts(), sessions));
   }
 
   private Optional<String> session(Place place, Optional<BlockItem> block) {
@@ -151,7 +151,7 @@ final class WaiverCheck {
     }
     Set<String> names = sessions(block).exercises().keySet();
     if (!names.contains(name.text())) {
-      ledger.unknown(name, "session", names);
+      diagnostics.unknown(name, "session", names);
     }
     return Optional.of(name.text());
   }
@@ -169,21 +169,17 @@ final class WaiverCheck {
     Sessions known = sessions(block);
     int most = name == null ? known.most() : known.exercises().getOrDefault(name.text(), 0);
     if (most > 0 && number.get() > most) {
-      ledger.error(written, "value.exercise", "exercise", number.get(), "exercises", most);
+      diagnostics.error(written, "value.exercise", "exercise", number.get(), "exercises", most);
     }
     return OptionalInt.of(number.get());
   }
 
   private static int exercises(List<SessionPart> parts) {
-    int most = 0;
-    int here = 0;
-    for (SessionPart part : parts) {
-      if (part instanceof SessionPart.DoItem) {
-        here++;
-      } else if (part instanceof SessionPart.SessionOnlyFor only) {
-        most = Math.max(most, exercises(only.parts()));
-      }
+    SessionParts sorted = SessionParts.of(parts);
+    int most = sorted.exercises().size();
+    for (SessionPart.SessionOnlyFor only : sorted.onlyFor()) {
+      most = Math.max(most, exercises(only.parts()));
     }
-    return Math.max(here, most);
+    return most;
   }
 }

@@ -2,6 +2,7 @@ package gripwright.language.check;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
+import gripwright.finding.Listing;
 import gripwright.hand.Finger;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
@@ -23,10 +24,10 @@ final class Words {
   private static final List<String> SCALES =
       Arrays.stream(GradeScale.values()).map(GradeScale::word).toList();
 
-  private final Ledger ledger;
+  private final Diagnostics diagnostics;
 
-  Words(Ledger ledger) {
-    this.ledger = ledger;
+  Words(Diagnostics diagnostics) {
+    this.diagnostics = diagnostics;
   }
 
   /** How hard climbing is on the fingers. */
@@ -35,7 +36,7 @@ final class Words {
     MODERATE,
     HARD;
 
-    /** Tells whether it counts as a hard day. */
+    /** Tells whether the day counts as hard. */
     boolean hard() {
       return this == HARD;
     }
@@ -55,7 +56,7 @@ final class Words {
   }
 
   Optional<DayOfWeek> weekday(Word word) {
-    return ledger.word(
+    return diagnostics.word(
         word,
         "weekday",
         text ->
@@ -66,26 +67,27 @@ final class Words {
   }
 
   Optional<Finger> finger(Word word) {
-    return ledger.word(word, "finger", Finger::parse, Ledger.words(Finger.values()));
+    return diagnostics.word(word, "finger", Finger::parse, Diagnostics.words(Finger.values()));
   }
 
   Optional<Structure> structure(Word word) {
-    return ledger.word(
-        word, "structure-of-a-finger", Structure::parse, Ledger.words(Structure.values()));
+    return diagnostics.word(
+        word, "structure-of-a-finger", Structure::parse, Diagnostics.words(Structure.values()));
   }
 
   Optional<Climbing> climbing(Word word) {
-    return ledger.word(word, "kind-of-climbing", Climbing::parse, Ledger.words(Climbing.values()));
+    return diagnostics.word(
+        word, "kind-of-climbing", Climbing::parse, Diagnostics.words(Climbing.values()));
   }
 
-  /** Returns a side; empty without a finding where none is written. */
+  /** Returns a side; empty without a finding if none is written. */
   Optional<Side> side(@Nullable Word word) {
     return word == null
         ? Optional.empty()
-        : ledger.word(word, "side", Side::parse, Ledger.words(Side.values()));
+        : diagnostics.word(word, "side", Side::parse, Diagnostics.words(Side.values()));
   }
 
-  /** Returns the hands of a setup; both where none is written. */
+  /** Returns the hands of a setup; both if none is written. */
   Optional<Hands> hands(@Nullable Word word) {
     return word == null
         ? Optional.of(Hands.BOTH)
@@ -94,14 +96,24 @@ final class Words {
 
   /** Returns a grade. */
   Optional<Ability> ability(Expr.GradeLiteral grade) {
-    Optional<GradeScale> scale = ledger.word(grade.scale(), "scale", GradeScale::parse, SCALES);
+    Optional<GradeScale> scale =
+        diagnostics.word(grade.scale(), "scale", GradeScale::parse, SCALES);
     if (scale.isEmpty()) {
       return Optional.empty();
     }
-    return ledger.word(
-        grade.grade(),
-        Terms.of("grade-of", "scale", scale.get().word()),
-        text -> Ability.find(scale.get(), text),
-        Ability.grades(scale.get()));
+    String written = grade.grade().text();
+    Optional<Ability> ability = Ability.find(scale.get(), written);
+    if (ability.isEmpty()) {
+      diagnostics.error(
+          grade.grade(),
+          "value.grade",
+          "scale",
+          scale.get().word(),
+          "grade",
+          written,
+          "near",
+          Listing.of(Listing.Style.COMMAS, Ability.near(scale.get(), written)));
+    }
+    return ability;
   }
 }

@@ -15,9 +15,9 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * The page of each code: what it says, what would be right, an explanation and, where one can be
- * shown, a wrong and a right example. The explanations and examples are the ones of the findings
- * reference, which is part of the library. Stateless and thread-safe.
+ * The page of each code: its sentence, how to correct it, an explanation and, if possible, a wrong
+ * and a right example. Explanations and examples come from the findings reference, which is part of
+ * the library. Stateless and thread-safe.
  */
 public final class CodePages {
 
@@ -46,7 +46,7 @@ public final class CodePages {
   }
 
   /**
-   * Returns the sentence of a code, words that a finding fills in between angle brackets; empty if
+   * Returns the sentence of a code, with the arguments of a finding in angle brackets; empty if
    * there is no such code.
    */
   public static Optional<String> sentence(String code) {
@@ -57,8 +57,8 @@ public final class CodePages {
   }
 
   /**
-   * Returns the page of a rule, as text that ends in a line feed: what it says when it is broken,
-   * how grave that is, and where it comes from.
+   * Returns the page of a rule, as text that ends in a line feed: its message, its severity and its
+   * source.
    */
   public static String page(Rule rule) {
     return heading("rule." + rule.name(), rule);
@@ -91,7 +91,7 @@ public final class CodePages {
         .findFirst();
   }
 
-  /** Shows the words that a finding fills in between angle brackets. */
+  /** Replaces the placeholders of a template by names in angle brackets. */
   private static String blanks(String template) {
     return template.replaceAll("\\{([a-zA-Z][a-zA-Z0-9-]*)\\}", "<$1>");
   }

@@ -12,20 +12,20 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Findings as people read them: the sentence, the line it is about with the characters marked, and
- * what would be right.
+ * Writes findings for people: the sentence, the line in question with the characters marked, and
+ * how to correct it.
  *
  * <pre>
- * error[name.unknown]: unknown grip `half-crmp`
- *   --&gt; autumn.grip:9:22
- *   9 |       do near-max on half-crmp edge 20 mm
- *     |                      ^^^^^^^^^ no grip of this name here or in the catalogue
- *     help: did you mean `half-crimp`?
+ * error: unknown grip `half-crmp`
+ *   autumn.grip:9:22 (name.unknown)
+ *     9:       do near-max on half-crmp edge 20 mm
+ *                             ~~~~~~~~~ no grip of this name here or in the catalogue
+ *   fix: did you mean `half-crimp`?
  * </pre>
  *
- * <p>The findings of one file stand together, in the order of the file; the last line counts them.
- * A finding of a model that was built without text shows its path in the model instead. Characters
- * that a terminal would obey rather than show are replaced. Immutable and thread-safe.
+ * <p>The findings of one file are together, in the order of the file; the last line counts them. A
+ * finding about a model without text shows its path in the model instead. Control characters are
+ * replaced. Lines are broken at 80 columns. Immutable and thread-safe.
  */
 public final class FindingText {
 
@@ -33,6 +33,9 @@ public final class FindingText {
   private static final String BOLD = "\u001B[1m";
   private static final String DIM = "\u001B[2m";
   private static final String BLUE = "\u001B[34m";
+
+  private static final int WIDTH = 80;
+  private static final String INDENT = "  ";
 
   private final boolean colour;
   private final Wording wording;
@@ -52,7 +55,7 @@ public final class FindingText {
     return new FindingText(true, Wording.english());
   }
 
-  /** Returns the same with other words. */
+  /** Returns the same with another wording. */
   public FindingText with(Wording other) {
     return new FindingText(colour, other);
   }
@@ -79,15 +82,14 @@ public final class FindingText {
     return out.toString();
   }
 
-  /** Returns the findings of a model that has no text, and a count at the end. */
+  /** Returns the findings of a model without text, and a count at the end. */
   public String renderModel(List<Finding> findings) {
     StringBuilder out = new StringBuilder();
     for (Finding finding : findings) {
       title(out, finding);
-      if (!finding.place().steps().isEmpty()) {
-        out.append("  --> ").append(Glyphs.printable(finding.place().toString())).append('\n');
-      }
-      notes(out, finding, "  ");
+      String path = finding.place().steps().isEmpty() ? "" : finding.place() + " ";
+      place(out, Glyphs.printable(path), finding);
+      notes(out, finding);
       out.append('\n');
     }
     return closed(out, findings);
@@ -122,79 +124,110 @@ public final class FindingText {
   private void one(StringBuilder out, LocatedFinding located) {
     Finding finding = located.finding();
     MarkedLine line = MarkedLine.of(located.file(), located.span());
-    int gutter = Integer.toString(line.number()).length();
+    int digits = Integer.toString(line.number()).length();
     for (LocatedFinding.Related related : located.related()) {
       int number = related.file().line(related.span().start());
-      gutter = Math.max(gutter, Integer.toString(number).length());
+      digits = Math.max(digits, Integer.toString(number).length());
     }
-    gutter = Math.max(3, gutter + 1);
     title(out, finding);
-    position(out, located, line);
+    place(out, position(located, line) + " ", finding);
     if (!located.file().text().isEmpty()) {
-      marked(out, line, gutter, "^", severityColour(finding), wording.label(finding));
+      marked(out, line, digits, "~", severityColour(finding), wording.label(finding));
     }
-    notes(out, finding, " ".repeat(gutter + 2));
+    notes(out, finding);
     for (LocatedFinding.Related related : located.related()) {
-      out.append(" ".repeat(gutter + 2)).append(paint(wording.say("common.note") + ": ", BOLD));
-      out.append(wording.related(related.key())).append('\n');
       LocatedFinding place = LocatedFinding.at(related.file(), related.span(), finding);
       MarkedLine other = MarkedLine.of(related.file(), related.span());
-      position(out, place, other);
-      marked(out, other, gutter, "-", BLUE, Optional.empty());
+      String words = wording.related(related.key());
+      note(out, "note", Optional.of(words + ", " + position(place, other)));
+      marked(out, other, digits, "-", BLUE, Optional.empty());
     }
     out.append('\n');
   }
 
   private void title(StringBuilder out, Finding finding) {
-    String head = wording.say("common." + finding.severity().word()) + "[" + finding.code() + "]";
     boolean waived = finding.waivedBecause().isPresent();
-    out.append(
-            paint(
-                (waived ? wording.say("common.waived") + " " : "") + head,
-                waived ? DIM : severityColour(finding)))
-        .append(paint(": " + Glyphs.printable(wording.sentence(finding)), waived ? DIM : BOLD))
+    String head =
+        (waived ? wording.say("common.waived") + " " : "")
+            + wording.say("common." + finding.severity().word())
+            + ":";
+    List<String> lines =
+        wrapped(head + " " + Glyphs.printable(wording.sentence(finding)), WIDTH, INDENT);
+    out.append(paint(head, waived ? DIM : severityColour(finding)));
+    out.append(paint(lines.get(0).substring(head.length()), waived ? DIM : BOLD)).append('\n');
+    lines.stream().skip(1).forEach(l -> out.append(paint(l, waived ? DIM : BOLD)).append('\n'));
+  }
+
+  /** Appends the place of a finding, and its code. */
+  private void place(StringBuilder out, String where, Finding finding) {
+    out.append(INDENT)
+        .append(paint(where, BLUE))
+        .append(paint("(" + finding.code() + ")", DIM))
         .append('\n');
   }
 
-  private void position(StringBuilder out, LocatedFinding located, MarkedLine line) {
-    out.append(paint("  --> ", BLUE))
-        .append(Glyphs.printable(located.file().name()))
-        .append(':')
-        .append(line.number())
-        .append(':')
-        .append(located.file().column(located.span().start()))
-        .append('\n');
+  private static String position(LocatedFinding located, MarkedLine line) {
+    return Glyphs.printable(located.file().name())
+        + ":"
+        + line.number()
+        + ":"
+        + located.file().column(located.span().start());
   }
 
   private void marked(
       StringBuilder out,
       MarkedLine line,
-      int gutter,
+      int digits,
       String mark,
       String colourOfMarks,
       Optional<String> label) {
     String number = Integer.toString(line.number());
-    String left = " ".repeat(gutter - number.length()) + number + " |";
+    String left = INDENT + INDENT + " ".repeat(digits - number.length()) + number + ":";
     out.append(paint(left, BLUE)).append(line.text().isEmpty() ? "" : " " + line.text());
-    out.append('\n').append(paint(" ".repeat(gutter) + " |", BLUE));
     String marks = mark.repeat(line.marks()) + label.map(l -> " " + Glyphs.printable(l)).orElse("");
-    out.append(" ".repeat(line.indent() + 1)).append(paint(marks, colourOfMarks)).append('\n');
+    out.append('\n').append(" ".repeat(left.length() + 1 + line.indent()));
+    out.append(paint(marks, colourOfMarks)).append('\n');
   }
 
-  private void notes(StringBuilder out, Finding finding, String indent) {
-    note(out, indent, "where", wording.where(finding));
-    note(out, indent, "help", wording.advice(finding));
-    note(out, indent, "source", wording.source(finding));
-    note(out, indent, "waived", finding.waivedBecause());
+  private void notes(StringBuilder out, Finding finding) {
+    note(out, "where", wording.where(finding));
+    note(out, "fix", wording.advice(finding));
+    note(out, "source", wording.source(finding));
+    note(out, "waived", finding.waivedBecause());
   }
 
-  private void note(StringBuilder out, String indent, String kind, Optional<String> text) {
-    text.ifPresent(
-        t ->
-            out.append(indent)
-                .append(paint(wording.say("common." + kind) + ": ", BOLD))
-                .append(Glyphs.printable(t))
-                .append('\n'));
+  private void note(StringBuilder out, String kind, Optional<String> text) {
+    if (text.isEmpty()) {
+      return;
+    }
+    String head = wording.say("common." + kind) + ":";
+    String all = INDENT + head + " " + Glyphs.printable(text.get());
+    List<String> lines = wrapped(all, WIDTH, INDENT + INDENT);
+    int after = INDENT.length() + head.length();
+    out.append(INDENT).append(paint(head, BOLD)).append(lines.get(0).substring(after)).append('\n');
+    lines.stream().skip(1).forEach(l -> out.append(l).append('\n'));
+  }
+
+  /**
+   * Breaks a text at blanks; a word longer than a line is not broken.
+   *
+   * @param indent start of each line but the first
+   */
+  private static List<String> wrapped(String text, int width, String indent) {
+    List<String> lines = new ArrayList<>();
+    String rest = text;
+    while (rest.length() > width) {
+      int start = rest.length() - rest.stripLeading().length();
+      int at = rest.lastIndexOf(' ', width);
+      at = at <= start ? rest.indexOf(' ', width) : at;
+      if (at < 0) {
+        break;
+      }
+      lines.add(rest.substring(0, at));
+      rest = indent + rest.substring(at + 1);
+    }
+    lines.add(rest);
+    return lines;
   }
 
   private static String severityColour(Finding finding) {

@@ -1,8 +1,8 @@
 package gripwright.language.finding;
 
 /**
- * How characters of a file show on a terminal: how wide they are, and what stands in for those that
- * would move the cursor, change colours or turn the direction of writing.
+ * Prints characters of a file on a terminal: their width, and replacements for those that would
+ * move the cursor, change colours or change the direction of writing.
  */
 final class Glyphs {
 
@@ -24,12 +24,12 @@ final class Glyphs {
 
   private Glyphs() {}
 
-  /** Returns what to print for a code point; 0 for nothing at all. */
+  /** Returns the code point to print for a code point; 0 to print nothing. */
   static int shown(int codePoint) {
     if (codePoint == 0xFEFF) {
       return 0;
     }
-    if (codePoint == 0x200D) { // joins the parts of one picture
+    if (codePoint == 0x200D) { // joins the parts of one emoji
       return codePoint;
     }
     return switch (Character.getType(codePoint)) {

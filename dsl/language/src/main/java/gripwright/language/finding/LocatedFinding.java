@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A finding and where it stands in the text.
+ * A finding and its place in the text.
  *
- * @param finding what is wrong
+ * @param finding the finding
  * @param file the file it is in
- * @param span the characters it is about, as few as will do
+ * @param span the characters it is about, as few as possible
  * @param related other places that help to understand it, such as a first definition
  */
 public record LocatedFinding(Finding finding, SourceFile file, Span span, List<Related> related) {
@@ -21,7 +21,7 @@ public record LocatedFinding(Finding finding, SourceFile file, Span span, List<R
   /**
    * Another place that helps to understand a finding.
    *
-   * @param key what it is, as a key of the wording, such as {@code first-defined-here}
+   * @param key its description, as a key of the wording, such as {@code first-defined-here}
    * @param file the file it is in
    * @param span the characters
    */
@@ -37,7 +37,7 @@ public record LocatedFinding(Finding finding, SourceFile file, Span span, List<R
     return new LocatedFinding(finding, file, span, List.of());
   }
 
-  /** Returns this finding as it is shown, with its sentences. */
+  /** Returns this finding with its sentences. */
   public ReportedFinding report(Wording wording) {
     return wording.report(
         finding,

@@ -4,19 +4,19 @@ import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 
 /**
- * The first line of a span as it shows on a terminal, and which of its columns are meant.
+ * The first line of a span as printed on a terminal, and the columns to mark.
  *
  * @param number line number, from 1
- * @param text the line, tabs written out, cut to what is near the span if it is very long
+ * @param text the line with tabs expanded, cut to the part near the span if it is very long
  * @param indent columns before the first marked one
  * @param marks marked columns, 1 or more
  */
 record MarkedLine(int number, String text, int indent, int marks) {
 
-  /** Columns shown of a line that is longer than anybody writes. */
+  /** Most columns shown of a very long line. */
   static final int WIDEST = 120;
 
-  /** Columns kept before the span where a line is cut. */
+  /** Columns kept before the span if a line is cut. */
   private static final int LEAD = 40;
 
   private static final String CUT = "...";
@@ -26,7 +26,7 @@ record MarkedLine(int number, String text, int indent, int marks) {
     String line = file.lineText(number);
     int from = Math.min(span.start() - file.lineStart(number), line.length());
     int to = Math.min(from + span.length(), line.length());
-    // A huge line is cut before it is looked at letter by letter.
+    // A very long line is cut before its characters are processed.
     int first = Math.max(0, from - LEAD);
     int last = (int) Math.min(line.length(), (long) first + 2 * WIDEST);
     boolean cutBefore = line.length() > WIDEST && first > 0;

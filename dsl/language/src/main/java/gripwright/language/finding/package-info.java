@@ -1,4 +1,4 @@
-/** Findings with their place in a file, their wording, and how they are shown. */
+/** Findings with their place in a file, their wording, and their text form. */
 @NullMarked
 package gripwright.language.finding;
 

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Where what follows the first word of a line begins. The column is fixed for each kind of block: a
- * new line never moves its neighbours, and a changed load stays a change of one line.
+ * The column of the second word of a line. It is fixed for each kind of block: a new line never
+ * moves its neighbours, and a changed load changes one line only.
  */
 final class Columns {
 
@@ -24,7 +24,7 @@ final class Columns {
               NodeKind.RULE_BODY, 9,
               NodeKind.COMPARE_BODY, 9));
 
-  /** Statements that are read as a sentence, not as a label and its value. */
+  /** Statements written as a sentence, not as a label and a value. */
   private static final Set<NodeKind> SENTENCES =
       EnumSet.of(
           NodeKind.HOLD_STEP,
@@ -32,16 +32,17 @@ final class Columns {
           NodeKind.RETEST,
           NodeKind.WAIVE,
           NodeKind.REST_BETWEEN,
+          NodeKind.SUPERVISED,
           NodeKind.NEVER_WAIVED);
 
   private Columns() {}
 
   /**
-   * Returns how far the second word of a statement stands from the first one's beginning, in
-   * characters; 0 if one space follows the first word, whatever it is.
+   * Returns the column of the second word of a statement, counted from the beginning of the first,
+   * in characters; 0 if it follows after one space.
    *
-   * @param block what the statement stands in
-   * @param statement what it is
+   * @param block kind of the enclosing block
+   * @param statement kind of the statement
    */
   static int of(NodeKind block, NodeKind statement) {
     return SENTENCES.contains(statement) ? 0 : WIDTHS.getOrDefault(block, 0);

@@ -3,10 +3,10 @@ package gripwright.language.format;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Puts the words of one statement on as few lines as they fit on. */
+/** Puts the words of one statement on as few lines as possible. */
 final class Filling {
 
-  /** How far a statement's second line stands to the right of its first, in characters. */
+  /** Indent of a statement's second line beside its first, in characters. */
   private static final int CONTINUED = 4;
 
   private final Sheet sheet;
@@ -18,8 +18,8 @@ final class Filling {
   /**
    * Prepares a statement.
    *
-   * @param indent of its first line, in characters
-   * @param column where the second word begins, from the first one's beginning; 0 if right after
+   * @param indent indent of its first line, in characters
+   * @param column column of the second word, from the beginning of the first; 0 if right after it
    */
   Filling(Sheet sheet, int indent, int column) {
     this.sheet = sheet;
@@ -28,7 +28,7 @@ final class Filling {
     this.continued = indent + (column == 0 ? CONTINUED : column);
   }
 
-  /** Puts down the words; what stands before the first of them is not looked at. */
+  /** Writes the words; the gap before the first one is ignored. */
   void put(List<Word> words) {
     int from = 0;
     for (int i = 1; i <= words.size(); i++) {
@@ -39,8 +39,8 @@ final class Filling {
         fill(words, from, i);
         Gap gap = words.get(i).gap();
         end();
-        gap.trailing().ifPresent(sheet::remark);
-        gap.remarks().forEach(remark -> sheet.line(continued, remark.text()));
+        gap.trailing().ifPresent(sheet::comment);
+        gap.comments().forEach(comment -> sheet.line(continued, comment.text()));
         from = i;
       }
     }
@@ -52,7 +52,7 @@ final class Filling {
     indent = continued;
   }
 
-  /** Fills lines with words that no remark keeps apart. */
+  /** Fills lines with words that have no comment between them. */
   private void fill(List<Word> words, int from, int to) {
     if (fits(joined(words, from, to))) {
       line.append(joined(words, from, to));
@@ -81,7 +81,10 @@ final class Filling {
     return parts;
   }
 
-  /** Puts words on this line or a new one, whole; false if no line has room for them. */
+  /**
+   * Puts words on this line or a new one without a break; returns false if no line has room for
+   * them.
+   */
   private boolean place(List<Word> words, Part part) {
     if (fits(joined(words, part.from(), part.to()))) {
       line.append(joined(words, part.from(), part.to()));
@@ -105,7 +108,7 @@ final class Filling {
     return indent + width <= Formatter.WIDTH;
   }
 
-  /** Returns words as they go on from what stands on the line. */
+  /** Returns words joined as a continuation of the current line. */
   private String joined(List<Word> words, int from, int to) {
     StringBuilder text = new StringBuilder();
     for (int i = from; i < to; i++) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What came of laying out a file.
+ * The result of formatting a file.
  *
  * @param source the file as it was
  * @param text the file in canonical layout; empty if its text could not be read
@@ -25,13 +25,13 @@ public record Formatted(
     return new Formatted(source, Optional.of(text), List.of(), true);
   }
 
-  /** Returns a file that is left as it is. */
+  /** Returns the result for a file that is not formatted. */
   public static Formatted refused(
       SourceFile source, List<LocatedFinding> findings, boolean fileRead) {
     return new Formatted(source, Optional.empty(), findings, fileRead);
   }
 
-  /** Tells whether the file was laid out otherwise; false where it could not be read. */
+  /** Tells whether formatting changed the file; false if it could not be read. */
   public boolean changed() {
     return text.isPresent() && !text.get().equals(source.text());
   }

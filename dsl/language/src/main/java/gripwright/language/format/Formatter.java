@@ -11,29 +11,29 @@ import gripwright.language.syntax.Reader;
 import java.util.List;
 
 /**
- * Lays files out in the one canonical way, without options.
+ * Formats files in one canonical layout, without options.
  *
- * <p>Only white space changes: words, numbers, signs and remarks stay as they are written and in
- * their order, and so does what the file means. The result is its own canonical layout. A file with
- * anything wrong in its text is not laid out at all; unknown names and broken rules are no
- * hindrance. Thread-safe.
+ * <p>Only white space changes: words, numbers, signs and comments stay as written and in order, and
+ * the meaning of the file doesn't change. Formatting the result again changes nothing. A file with
+ * a syntax error is not formatted; unknown names and broken rules don't prevent formatting.
+ * Thread-safe.
  */
 public final class Formatter {
 
-  /** How many characters a line has at most, if there is a place to break it. */
+  /** Most characters of a line, if there is a place to break it. */
   public static final int WIDTH = 100;
 
   private Formatter() {}
 
-  /** Lays out a file within the standard limits. */
+  /** Formats a file within the standard limits. */
   public static Formatted format(SourceFile source) {
     return format(source, Limits.standard());
   }
 
   /**
-   * Lays out a file.
+   * Formats a file.
    *
-   * @param source the text as it stands
+   * @param source the text
    * @param limits how much of it is read; a result beyond them is refused like a text beyond them
    */
   public static Formatted format(SourceFile source, Limits limits) {

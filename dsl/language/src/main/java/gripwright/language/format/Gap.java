@@ -8,25 +8,25 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What stands between two words of a file.
+ * The text between two words of a file.
  *
- * @param trailing a remark on the line of the word before
- * @param remarks remarks on lines of their own
- * @param blank whether a blank line stands right before the word after
+ * @param trailing a comment on the line of the previous word
+ * @param comments comments on lines of their own
+ * @param blank whether a blank line comes right before the next word
  */
-record Gap(Optional<String> trailing, List<Remark> remarks, boolean blank) {
+record Gap(Optional<String> trailing, List<Comment> comments, boolean blank) {
 
   /**
-   * A remark on a line of its own.
+   * A comment on a line of its own.
    *
-   * @param text with its {@code #}, without blanks at its end
-   * @param blank whether a blank line stands right before it
+   * @param text with its {@code #}, without trailing blanks
+   * @param blank whether a blank line comes right before it
    */
-  record Remark(String text, boolean blank) {}
+  record Comment(String text, boolean blank) {}
 
-  /** Tells whether a remark keeps the two words apart. */
+  /** Tells whether there is a comment between the two words. */
   boolean breaks() {
-    return trailing.isPresent() || !remarks.isEmpty();
+    return trailing.isPresent() || !comments.isEmpty();
   }
 
   static Gap between(@Nullable SyntaxToken before, SyntaxToken after) {
@@ -35,25 +35,25 @@ record Gap(Optional<String> trailing, List<Remark> remarks, boolean blank) {
       pieces.addAll(0, before.trailing());
     }
     Optional<String> trailing = Optional.empty();
-    List<Remark> remarks = new ArrayList<>();
+    List<Comment> comments = new ArrayList<>();
     int lines = before == null ? 1 : 0;
     for (Trivia piece : pieces) {
       if (piece.kind() == Trivia.Kind.WHITE_SPACE) {
         lines += lineEnds(piece.text());
       } else if (piece.kind() == Trivia.Kind.COMMENT) {
         String text = withoutBlanksAtEnd(piece.text());
-        if (lines == 0 && trailing.isEmpty() && remarks.isEmpty()) {
+        if (lines == 0 && trailing.isEmpty() && comments.isEmpty()) {
           trailing = Optional.of(text);
         } else {
-          remarks.add(new Remark(text, lines > 1));
+          comments.add(new Comment(text, lines > 1));
         }
         lines = 0;
       }
     }
-    return new Gap(trailing, List.copyOf(remarks), lines > 1);
+    return new Gap(trailing, List.copyOf(comments), lines > 1);
   }
 
-  /** Counts line ends; a carriage return that stands alone is one too. */
+  /** Counts line ends; a single carriage return is one too. */
   private static int lineEnds(String space) {
     int ends = 0;
     for (int i = 0; i < space.length(); i++) {

@@ -10,8 +10,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Goes through a file and puts each statement on lines of its own. A statement is whatever stands
- * directly in a file or between braces, so that new kinds of statements need nothing here.
+ * Puts each statement of a file on lines of its own. A statement is everything directly in a file
+ * or between braces, so that new kinds of statements need no change here.
  */
 final class Layout {
 
@@ -30,13 +30,13 @@ final class Layout {
   }
 
   /**
-   * Lays out what stands in a file or between braces.
+   * Lays out the statements of a file or of a body in braces.
    *
    * @param block the file, or the block with its braces
    * @param indent of its statements, in characters
    */
   private void statements(SyntaxNode block, int indent) {
-    // A blank line at the top of a block is dropped, but for the one before the first rule.
+    // A blank line at the top of a block is removed, except the one before the first rule.
     boolean top = block.kind() != NodeKind.RULES_BODY;
     for (SyntaxElement child : block.children()) {
       SyntaxToken first = firstToken(child);
@@ -55,16 +55,16 @@ final class Layout {
     }
   }
 
-  /** Puts down the remarks before a statement, and one blank line where there were any. */
+  /** Writes the comments before a statement, and one blank line if there were any. */
   private void before(Gap gap, int indent, boolean top, boolean last) {
-    gap.trailing().ifPresent(sheet::remark);
+    gap.trailing().ifPresent(sheet::comment);
     boolean first = top;
-    for (Gap.Remark remark : gap.remarks()) {
-      if (remark.blank() && !first) {
+    for (Gap.Comment comment : gap.comments()) {
+      if (comment.blank() && !first) {
         sheet.blank();
       }
       first = false;
-      sheet.line(indent, remark.text());
+      sheet.line(indent, comment.text());
     }
     if (gap.blank() && !first && !last) {
       sheet.blank();
@@ -81,7 +81,10 @@ final class Layout {
     }
   }
 
-  /** Gathers the words of a statement up to its block, with the brace, and returns the block. */
+  /**
+   * Collects the words of a statement up to and including the opening brace of its block, and
+   * returns the block.
+   */
   private @Nullable SyntaxNode words(SyntaxNode node, List<Word> words) {
     for (SyntaxElement child : node.children()) {
       if (child instanceof SyntaxToken token) {

@@ -4,21 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Lines as they are laid out. Remarks behind neighbouring lines of one depth stand under each
- * other. Not thread-safe.
+ * The lines of a formatted file. Trailing comments of neighbouring lines with the same indent are
+ * aligned. Not thread-safe.
  */
 final class Sheet {
 
-  /** Lines longer than this don't push the remarks of their neighbours to the right. */
+  /** Lines longer than this don't move the comments of their neighbours to the right. */
   private static final int FAR = 80;
 
   private final List<Line> lines = new ArrayList<>();
 
-  /** A line: what it says, and the remark behind it. */
+  /** A line and its trailing comment. */
   private static final class Line {
     private final int indent;
     private final String text;
-    private String remark = "";
+    private String comment = "";
 
     Line(int indent, String text) {
       this.indent = indent;
@@ -30,7 +30,7 @@ final class Sheet {
     }
   }
 
-  /** Adds a line that says something, or a remark of its own. */
+  /** Adds a line of text, or a comment on a line of its own. */
   void line(int indent, String text) {
     lines.add(new Line(indent, text));
   }
@@ -40,16 +40,16 @@ final class Sheet {
     lines.add(new Line(0, ""));
   }
 
-  /** Adds a remark behind the last line. */
-  void remark(String text) {
-    lines.get(lines.size() - 1).remark = text;
+  /** Adds a trailing comment to the last line. */
+  void comment(String text) {
+    lines.get(lines.size() - 1).comment = text;
   }
 
-  /** Returns how many characters there are, remarks without the blanks before them. */
+  /** Returns the number of characters, without the blanks before comments. */
   long characters() {
     long all = 0;
     for (Line line : lines) {
-      all += line.indent + line.text.length() + line.remark.length() + 1L;
+      all += line.indent + line.text.length() + line.comment.length() + 1L;
     }
     return all;
   }
@@ -70,15 +70,15 @@ final class Sheet {
   }
 
   private static boolean belongs(Line line, Line first) {
-    return !line.remark.isEmpty() && !first.remark.isEmpty() && line.indent == first.indent;
+    return !line.comment.isEmpty() && !first.comment.isEmpty() && line.indent == first.indent;
   }
 
   private static void append(StringBuilder out, List<Line> run) {
     int column = run.stream().mapToInt(Line::width).filter(w -> w <= FAR).max().orElse(0);
     for (Line line : run) {
       out.append(" ".repeat(line.indent)).append(line.text);
-      if (!line.remark.isEmpty()) {
-        out.append(" ".repeat(Math.max(0, column - line.width()) + 2)).append(line.remark);
+      if (!line.comment.isEmpty()) {
+        out.append(" ".repeat(Math.max(0, column - line.width()) + 2)).append(line.comment);
       }
       out.append('\n');
     }

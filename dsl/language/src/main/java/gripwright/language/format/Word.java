@@ -10,23 +10,23 @@ import org.jspecify.annotations.Nullable;
 /**
  * A word, number, text or sign of a statement.
  *
- * @param token as it is written
- * @param in the part of the statement that it stands in directly
- * @param gap what stands before it
+ * @param token as written
+ * @param in the innermost part of the statement that contains it
+ * @param gap the text before it
  */
 record Word(SyntaxToken token, NodeKind in, Gap gap) {
 
-  /** How well a line may be broken before a word. */
+  /** Whether a line may be broken before a word. */
   enum Break {
     /** Not at all. */
     NEVER,
-    /** Where the clause it belongs to is too long for a line. */
+    /** If the clause it belongs to is too long for a line. */
     ITEM,
-    /** Where the statement is too long for a line. */
+    /** If the statement is too long for a line. */
     CLAUSE
   }
 
-  /** Words with which a part of a statement begins. */
+  /** Words that begin a part of a statement. */
   private static final Set<String> CLAUSES =
       Set.of("with", "on", "resting", "then", "when", "because", "rehabilitation", "cleared");
 
@@ -53,7 +53,7 @@ record Word(SyntaxToken token, NodeKind in, Gap gap) {
     return means || (token.kind() == TokenKind.KEYWORD && CLAUSES.contains(token.text()));
   }
 
-  /** Tells whether a space stands between the word before and this one. */
+  /** Tells whether there is a space between the previous word and this one. */
   boolean spaced(@Nullable Word before) {
     if (before == null || is(",") || is(")") || is(":") || is(".")) {
       return false;
@@ -65,9 +65,9 @@ record Word(SyntaxToken token, NodeKind in, Gap gap) {
   }
 
   /**
-   * Tells how well a line may be broken before this word.
+   * Tells whether a line may be broken before this word.
    *
-   * @param before the word before it
+   * @param before the previous word
    * @param second whether it follows the first word of its statement
    */
   Break mayBreak(Word before, boolean second) {

@@ -1,6 +1,6 @@
 /**
- * One layout for every plan file, and core objects written as text. Works on the lossless tree
- * alone, so that a file whose names mean nothing yet is laid out too.
+ * One layout for every plan file. It uses only the lossless tree, so that a file with unknown names
+ * can be formatted too.
  */
 @NullMarked
 package gripwright.language.format;

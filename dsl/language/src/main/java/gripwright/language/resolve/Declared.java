@@ -7,19 +7,19 @@ import gripwright.language.syntax.Syntax;
 import gripwright.language.syntax.Word;
 
 /**
- * A declaration and the file it stands in.
+ * A declaration and its file.
  *
  * @param file the file
  * @param declaration the declaration
- * @param name the word that names it
- * @param misnamed true if the name was reported: doubled, or one of the catalogue's; the
- *     declaration is still checked, and nothing is made of it
+ * @param name its name
+ * @param misnamed true if the name was reported as a duplicate or as one of the catalogue; the
+ *     declaration is still checked, but no object is built
  * @param <D> the kind of declaration
  */
 public record Declared<D extends Declaration>(
     ParsedFile file, D declaration, Word name, boolean misnamed) {
 
-  /** Returns where a part of the declaration stands. */
+  /** Returns the place of a part of the declaration. */
   public Span span(Syntax part) {
     return file.span(part.id());
   }

@@ -14,10 +14,12 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /**
- * Files below a folder on disk. A link that leads out of the folder is as good as no file; two
- * paths to one file give one name. Immutable and thread-safe.
+ * Files below a folder on disk. A link that leads out of the folder counts as missing; two paths to
+ * one file give the same name. Immutable and thread-safe.
  */
 public final class Folder implements SourceLoader {
+
+  private static final char LAST_OF_ASCII = 0x7F;
 
   private final Path root;
   private final Path inner;
@@ -30,7 +32,7 @@ public final class Folder implements SourceLoader {
   /**
    * Returns the files below a folder.
    *
-   * @param root the folder, which need not exist: then it has no files
+   * @param root the folder, if it does not exist, there are no files
    */
   public static Folder at(Path root) {
     Path real = real(root);
@@ -38,8 +40,8 @@ public final class Folder implements SourceLoader {
   }
 
   /**
-   * Returns the files below an inner folder, called as seen from this one: what lies outside the
-   * inner folder is as good as no file.
+   * Returns the files below an inner folder, with paths relative to this folder; files outside the
+   * inner folder count as missing.
    */
   public Folder within(Path innerFolder) {
     return new Folder(root, real(innerFolder));
@@ -82,7 +84,8 @@ public final class Folder implements SourceLoader {
     try {
       file = root.resolve(path).normalize();
     } catch (InvalidPathException e) {
-      return new Loaded.Refused(Reason.MISSING);
+      boolean letters = path.chars().anyMatch(c -> c > LAST_OF_ASCII);
+      return new Loaded.Refused(letters ? Reason.UNNAMEABLE : Reason.MISSING);
     }
     if (!file.startsWith(inner)) {
       return new Loaded.Refused(Reason.OUTSIDE_ROOT);

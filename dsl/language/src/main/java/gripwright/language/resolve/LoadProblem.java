@@ -10,29 +10,43 @@ import gripwright.language.source.Span;
 import gripwright.language.syntax.Limits;
 import java.util.Optional;
 
-/** Says why a file was not read. */
+/** Reports why a file was not read. */
 public final class LoadProblem {
 
   private LoadProblem() {}
 
   /**
-   * Returns what is wrong with a file, or nothing if it was found.
+   * Returns the finding about a file; empty if it was read.
    *
-   * @param loaded what came of reading it
-   * @param path as it was asked for
-   * @param by the file that asked for it; of a text that isn't UTF-8 the place is in itself
-   * @param at where it was asked for
+   * @param loaded the result of reading it
+   * @param path the requested path
+   * @param by the file with the {@code use} line; a finding about a text that isn't UTF-8 is placed
+   *     in the text itself
+   * @param at place of the {@code use} line's path
    * @param limits how much of a file is read
    */
   public static Optional<LocatedFinding> of(
       Loaded loaded, String path, SourceFile by, Span at, Limits limits) {
-    if (loaded instanceof Loaded.NotUtf8 broken) {
+    return loaded.accept(new Reasons(path, by, at, limits));
+  }
+
+  private record Reasons(String path, SourceFile by, Span at, Limits limits)
+      implements Loaded.Visitor<Optional<LocatedFinding>> {
+    @Override
+    public Optional<LocatedFinding> found(Loaded.Found found) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<LocatedFinding> notUtf8(Loaded.NotUtf8 broken) {
       SourceFile file = SourceFile.of(broken.name(), broken.textBefore());
       Span end = new Span(broken.textBefore().length(), 0);
       return Optional.of(
           LocatedFinding.at(file, end, error("syntax.encoding").with("file", broken.name())));
     }
-    if (loaded instanceof Loaded.TooLarge large) {
+
+    @Override
+    public Optional<LocatedFinding> tooLarge(Loaded.TooLarge large) {
       Finding tooLarge =
           error("syntax.too-large")
               .with("file", path)
@@ -40,10 +54,13 @@ public final class LoadProblem {
               .with("limit", limits.maxCharacters());
       return Optional.of(LocatedFinding.at(by, at, tooLarge));
     }
-    if (loaded instanceof Loaded.Refused refused) {
-      return Optional.of(LocatedFinding.at(by, at, error(code(refused.why())).with("file", path)));
+
+    @Override
+    public Optional<LocatedFinding> refused(Loaded.Refused refused) {
+      Finding finding = error(code(refused.why())).with("file", path);
+      boolean locale = refused.why() == Reason.UNNAMEABLE;
+      return Optional.of(LocatedFinding.at(by, at, locale ? finding.with("locale", "") : finding));
     }
-    return Optional.empty();
   }
 
   private static Finding error(String code) {
@@ -52,7 +69,7 @@ public final class LoadProblem {
 
   private static String code(Reason why) {
     return switch (why) {
-      case MISSING -> "name.file-missing";
+      case MISSING, UNNAMEABLE -> "name.file-missing";
       case NOT_A_FILE -> "name.not-a-file";
       case OUTSIDE_ROOT -> "name.outside-root";
       case UNREADABLE -> "name.unreadable";

@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Gathers declarations by kind and name, and tells names that are taken. Not thread-safe. */
+/** Collects declarations by kind and name, and reports duplicate names. Not thread-safe. */
 final class NameTable {
 
   private final StandardNames standard;
@@ -44,7 +44,7 @@ final class NameTable {
     file.declarations().forEach(declaration -> declaration.accept(adding));
   }
 
-  /** Adds a declaration to those of its kind; tells whether it is about something with a name. */
+  /** Adds a declaration to those of its kind; returns whether it has a name. */
   private final class Adding implements Declaration.Visitor<Boolean> {
     private final ParsedFile file;
 

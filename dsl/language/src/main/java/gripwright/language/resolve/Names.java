@@ -4,8 +4,8 @@ import gripwright.language.syntax.Declaration;
 import java.util.List;
 
 /**
- * Every declaration of a project by kind, each kind in the order of its names, so that neither the
- * order of declarations nor the order in which files were read shows in anything made from them.
+ * Every declaration of a project by kind, each kind in the order of its names, so that results
+ * depend neither on the order of declarations nor on the order of files.
  *
  * @param athletes athletes
  * @param grips grips, without those of the catalogue
@@ -13,7 +13,7 @@ import java.util.List;
  * @param ruleSets rule sets
  * @param plans plans
  * @param comparisons comparisons
- * @param logs logs; several may be of one athlete
+ * @param logs logs; several may belong to one athlete
  */
 public record Names(
     List<Declared<Declaration.Athlete>> athletes,

@@ -20,7 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** Reads a file and all files it uses, each once, and gathers what they declare. */
+/** Reads a file and all files it uses, each once, and collects their declarations. */
 public final class Resolver {
 
   /** The most files that one project may have. */
@@ -47,8 +47,8 @@ public final class Resolver {
     this.limits = limits;
   }
 
-  /** Who asked for a file: the file with the {@code use} line, and the place of its path. */
-  private record Asked(SourceFile by, Span at) {}
+  /** The {@code use} line that requests a file: its file, and the place of its path. */
+  private record Request(SourceFile by, Span at) {}
 
   /**
    * Reads a file and what it uses.
@@ -70,14 +70,14 @@ public final class Resolver {
    * @param loader where files come from
    * @param limits how much of each file is read
    * @param standard names of the catalogue
-   * @param meter stops reading that is cancelled or late
+   * @param meter stops reading that is cancelled or out of time
    * @throws gripwright.budget.OverBudget if it does
    */
   public static Project resolve(
       String main, SourceLoader loader, Limits limits, StandardNames standard, Meter meter) {
     Resolver resolver = new Resolver(loader, limits, meter);
     SourceFile nobody = SourceFile.of(main, "");
-    resolver.visit(main, new Asked(nobody, new Span(0, 0)));
+    resolver.visit(main, new Request(nobody, new Span(0, 0)));
     boolean mainRead =
         resolver.complete || resolver.findings.stream().noneMatch(f -> f.file() == nobody);
     NameTable table = new NameTable(standard);
@@ -87,23 +87,23 @@ public final class Resolver {
         resolver.files, table.names(), resolver.complete, mainRead, resolver.findings);
   }
 
-  private void visit(String path, Asked asked) {
+  private void visit(String path, Request request) {
     String known = trueNames.get(path);
     if (known != null) {
-      enter(known, null, asked);
+      enter(known, null, request);
       return;
     }
     Loaded loaded = loader.load(path, limits.maxCharacters());
     if (loaded instanceof Loaded.Found found) {
       trueNames.put(path, found.name());
-      enter(found.name(), found.text(), asked);
+      enter(found.name(), found.text(), request);
     } else {
-      boolean told = loaded instanceof Loaded.NotUtf8 broken && !seen.add(broken.name());
+      boolean reported = loaded instanceof Loaded.NotUtf8 broken && !seen.add(broken.name());
       if (loaded instanceof Loaded.NotUtf8 broken) {
         trueNames.put(path, broken.name());
       }
-      LoadProblem.of(loaded, path, asked.by(), asked.at(), limits)
-          .filter(problem -> !told)
+      LoadProblem.of(loaded, path, request.by(), request.at(), limits)
+          .filter(problem -> !reported)
           .ifPresent(
               problem -> {
                 complete = false;
@@ -116,20 +116,20 @@ public final class Resolver {
     return Finding.error(code, ModelPath.ROOT);
   }
 
-  private void report(Asked asked, Finding finding) {
+  private void report(Request request, Finding finding) {
     complete = false;
-    findings.add(LocatedFinding.at(asked.by(), asked.at(), finding));
+    findings.add(LocatedFinding.at(request.by(), request.at(), finding));
   }
 
-  /** Goes into a file unless it was read before; text is null only if it was. */
-  private void enter(String name, @Nullable String text, Asked asked) {
+  /** Starts a file unless it was read before; text is null only in that case. */
+  private void enter(String name, @Nullable String text, Request request) {
     if (open.contains(name)) {
       List<String> cycle = new ArrayList<>(open.subList(open.indexOf(name), open.size()));
       cycle.add(name);
       findings.add(
           LocatedFinding.at(
-              asked.by(),
-              asked.at(),
+              request.by(),
+              request.at(),
               error("name.cycle").with("cycle", String.join(" → ", cycle))));
       return;
     }
@@ -137,13 +137,13 @@ public final class Resolver {
       return;
     }
     if (seen.size() >= MOST_FILES) {
-      report(asked, error("name.too-many-files").with("limit", MOST_FILES));
+      report(request, error("name.too-many-files").with("limit", MOST_FILES));
       return;
     }
     characters += text.length();
     if (characters > MOST_CHARACTERS) {
       characters -= text.length();
-      report(asked, error("name.too-many-files").with("mebibytes", MOST_CHARACTERS >> 20));
+      report(request, error("name.too-many-files").with("mebibytes", MOST_CHARACTERS >> 20));
       return;
     }
     seen.add(name);
@@ -163,16 +163,16 @@ public final class Resolver {
 
   private void follow(ParsedFile file, Declaration.Use use) {
     String wanted = use.path().value();
-    Asked asked = new Asked(file.source(), file.span(use.path().id()));
+    Request request = new Request(file.source(), file.span(use.path().id()));
     if (wanted.indexOf('\\') >= 0) {
-      report(asked, error("name.backslash").with("file", wanted));
+      report(request, error("name.backslash").with("file", wanted));
       return;
     }
     String path = inRoot(file.source().name(), wanted);
     if (path == null) {
-      report(asked, error("name.outside-root").with("file", wanted));
+      report(request, error("name.outside-root").with("file", wanted));
     } else {
-      visit(path, asked);
+      visit(path, request);
     }
   }
 

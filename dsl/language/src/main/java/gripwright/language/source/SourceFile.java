@@ -36,7 +36,7 @@ public final class SourceFile {
    * Returns a file of this name and text.
    *
    * @param name shown in findings; relative to the project root, with {@code /} between folders
-   * @param text the whole text as it stands, byte order mark included
+   * @param text the whole text, including a byte order mark
    */
   public static SourceFile of(String name, String text) {
     return new SourceFile(name, text);
@@ -69,16 +69,16 @@ public final class SourceFile {
   }
 
   /**
-   * Returns the column of an offset in characters (code points), from 1; a mark of byte order at
-   * the start takes none.
+   * Returns the column of an offset in characters (code points), from 1; a byte order mark at the
+   * start has no column.
    */
   public int column(int offset) {
     return text.codePointCount(columnStart(offset), offset) + 1;
   }
 
   /**
-   * Returns the column of an offset in UTF-16 units, from 1, as editors and SARIF count it; a mark
-   * of byte order at the start takes none.
+   * Returns the column of an offset in UTF-16 units, from 1, as editors and SARIF count it; a byte
+   * order mark at the start has no column.
    */
   public int unitColumn(int offset) {
     return offset - columnStart(offset) + 1;

@@ -19,26 +19,101 @@ public sealed interface AthleteItem extends Syntax
         AthleteItem.Away,
         AthleteItem.EquipmentItem {
 
+  /** Calls the visitor's method for this kind. */
+  void accept(Visitor visitor);
+
+  /** One method for each kind of statement about an athlete. */
+  interface Visitor {
+    /** Visits a note. */
+    void note(Note item);
+
+    /** Visits the date of birth. */
+    void born(Born item);
+
+    /** Visits the body mass. */
+    void bodyMass(BodyMass item);
+
+    /** Visits the time of finger training. */
+    void trained(Trained item);
+
+    /** Visits the hardest grade climbed. */
+    void abilityItem(AbilityItem item);
+
+    /** Visits the sex. */
+    void sexItem(SexItem item);
+
+    /** Visits measures of the hand. */
+    void handItem(HandItem item);
+
+    /** Visits grips that have been trained. */
+    void familiar(Familiar item);
+
+    /** Visits an injury. */
+    void injuryItem(InjuryItem item);
+
+    /** Visits days that can be trained on. */
+    void available(Available item);
+
+    /** Visits regular climbing. */
+    void climbingItem(ClimbingItem item);
+
+    /** Visits days without training. */
+    void away(Away item);
+
+    /** Visits the equipment. */
+    void equipmentItem(EquipmentItem item);
+  }
+
   /** {@code born DATE}. */
-  record Born(int id, DateText date) implements AthleteItem {}
+  record Born(int id, DateText date) implements AthleteItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.born(this);
+    }
+  }
 
   /** {@code body-mass 61.5 kg}. */
-  record BodyMass(int id, Amount mass) implements AthleteItem {}
+  record BodyMass(int id, Amount mass) implements AthleteItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.bodyMass(this);
+    }
+  }
 
   /** {@code trained 34 months}: structured finger training so far, on a day if one is written. */
-  record Trained(int id, Amount time, @Nullable DateText asOf) implements AthleteItem {}
+  record Trained(int id, Amount time, @Nullable DateText asOf) implements AthleteItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.trained(this);
+    }
+  }
 
   /** {@code ability french 7c}: the hardest grade climbed. */
-  record AbilityItem(int id, Expr.GradeLiteral grade) implements AthleteItem {}
+  record AbilityItem(int id, Expr.GradeLiteral grade) implements AthleteItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.abilityItem(this);
+    }
+  }
 
   /** {@code sex female}, which narrows the norms used. */
-  record SexItem(int id, Word sex) implements AthleteItem {}
+  record SexItem(int id, Word sex) implements AthleteItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.sexItem(this);
+    }
+  }
 
   /** {@code hand { ... }}: measures of the hand. */
   record HandItem(int id, List<HandPart> parts, boolean damaged) implements AthleteItem {
     /** Copies the lists. */
     public HandItem {
       parts = List.copyOf(parts);
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.handItem(this);
     }
   }
 
@@ -52,12 +127,20 @@ public sealed interface AthleteItem extends Syntax
     public Familiar {
       grips = List.copyOf(grips);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.familiar(this);
+    }
   }
 
   /** A grip and for how long it has been trained. */
   record FamiliarGrip(int id, Word grip, Amount time) implements Syntax {}
 
-  /** {@code injury ring a2 left from DATE cleared DATE}: what was hurt, and until when. */
+  /**
+   * {@code injury ring a2 left from DATE cleared DATE by "..."}: what was hurt, and when it was
+   * cleared.
+   */
   record InjuryItem(
       int id,
       Word finger,
@@ -65,14 +148,25 @@ public sealed interface AthleteItem extends Syntax
       @Nullable Word side,
       DateText from,
       @Nullable DateText cleared,
+      @Nullable Text clearedBy,
       @Nullable Text note)
-      implements AthleteItem {}
+      implements AthleteItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.injuryItem(this);
+    }
+  }
 
   /** {@code available tue 75 min, ...}: the days that can be trained on. */
   record Available(int id, List<DayTime> days) implements AthleteItem {
     /** Copies the lists. */
     public Available {
       days = List.copyOf(days);
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.available(this);
     }
   }
 
@@ -85,19 +179,34 @@ public sealed interface AthleteItem extends Syntax
     public ClimbingItem {
       days = List.copyOf(days);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.climbingItem(this);
+    }
   }
 
   /** A weekday, how hard and how long the climbing is. */
   record ClimbingDayTime(int id, Word day, Word how, Amount time) implements Syntax {}
 
   /** {@code away DATE to DATE}: days without training. */
-  record Away(int id, DateText from, DateText to, @Nullable Text note) implements AthleteItem {}
+  record Away(int id, DateText from, DateText to, @Nullable Text note) implements AthleteItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.away(this);
+    }
+  }
 
   /** {@code equipment { ... }}: edges and weights at hand. */
   record EquipmentItem(int id, List<EquipmentPart> parts, boolean damaged) implements AthleteItem {
     /** Copies the lists. */
     public EquipmentItem {
       parts = List.copyOf(parts);
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.equipmentItem(this);
     }
   }
 }

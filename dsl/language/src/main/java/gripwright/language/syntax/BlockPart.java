@@ -6,14 +6,39 @@ import org.jspecify.annotations.Nullable;
 /** A statement of a block. */
 public sealed interface BlockPart extends Syntax
     permits Note,
-        WarmUp,
-        RestBetween,
-        Weigh,
+        DefaultItem,
         BlockPart.SessionItem,
         BlockPart.AdvanceItem,
         BlockPart.EaseItem,
         BlockPart.IntroduceItem,
         BlockPart.BlockOnlyFor {
+
+  /** Calls the visitor's method for this kind. */
+  void accept(Visitor visitor);
+
+  /** One method for each kind of statement of a block. */
+  interface Visitor {
+    /** Visits a note. */
+    void note(Note part);
+
+    /** Visits a default for all sessions inside. */
+    void defaultItem(DefaultItem part);
+
+    /** Visits a session. */
+    void sessionItem(SessionItem part);
+
+    /** Visits an advance. */
+    void advanceItem(AdvanceItem part);
+
+    /** Visits weeks with less work. */
+    void easeItem(EaseItem part);
+
+    /** Visits a ramp for a new grip. */
+    void introduceItem(IntroduceItem part);
+
+    /** Visits content for some athletes. */
+    void blockOnlyFor(BlockOnlyFor part);
+  }
 
   /** {@code session NAME 2 per week at least 48 h apart { ... }}. */
   record SessionItem(
@@ -28,11 +53,23 @@ public sealed interface BlockPart extends Syntax
     public SessionItem {
       parts = List.copyOf(parts);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.sessionItem(this);
+    }
   }
 
-  /** {@code advance load 2 % weekly}: what grows, what grows after that, and on which grip only. */
+  /**
+   * {@code advance load 2 % weekly}: what increases, what increases after that, and for which grip.
+   */
   record AdvanceItem(int id, Progress first, @Nullable Progress then, @Nullable Word on)
-      implements BlockPart {}
+      implements BlockPart {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.advanceItem(this);
+    }
+  }
 
   /** {@code ease week 4 to 60 % sets}: weeks with less work. */
   record EaseItem(int id, List<Amount> weeks, Amount share) implements BlockPart {
@@ -40,10 +77,20 @@ public sealed interface BlockPart extends Syntax
     public EaseItem {
       weeks = List.copyOf(weeks);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.easeItem(this);
+    }
   }
 
   /** {@code introduce GRIP from 50 % max over 3 weeks}: a ramp for a new grip. */
-  record IntroduceItem(int id, Word grip, Expr from, Amount over) implements BlockPart {}
+  record IntroduceItem(int id, Word grip, Expr from, Amount over) implements BlockPart {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.introduceItem(this);
+    }
+  }
 
   /** {@code only for NAME { ... }}: what differs for some athletes of the plan. */
   record BlockOnlyFor(int id, List<Word> athletes, List<BlockPart> parts, boolean damaged)
@@ -52,6 +99,11 @@ public sealed interface BlockPart extends Syntax
     public BlockOnlyFor {
       athletes = List.copyOf(athletes);
       parts = List.copyOf(parts);
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.blockOnlyFor(this);
     }
   }
 }

@@ -4,45 +4,45 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a file is made of: one declaration at its top level. {@code damaged} tells that something
- * inside was reported and left out.
+ * What a file is made of: one declaration at its top level. {@code damaged} means that part of the
+ * body was reported and left out.
  */
 public sealed interface Declaration extends Syntax {
 
-  /** Answers with what a visitor has for this kind. */
+  /** Returns what the visitor returns for this kind. */
   <R> R accept(Visitor<R> visitor);
 
   /**
-   * One answer for each kind of declaration.
+   * One method for each kind of declaration.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for the version of the language. */
+    /** Visits the version of the language. */
     R language(Language declaration);
 
-    /** Answers for another file that is used. */
+    /** Visits another file that is used. */
     R use(Use declaration);
 
-    /** Answers for an athlete. */
+    /** Visits an athlete. */
     R athlete(Athlete declaration);
 
-    /** Answers for a grip. */
+    /** Visits a grip. */
     R grip(Grip declaration);
 
-    /** Answers for a protocol. */
+    /** Visits a protocol. */
     R protocol(Protocol declaration);
 
-    /** Answers for a plan. */
+    /** Visits a plan. */
     R plan(Plan declaration);
 
-    /** Answers for rules. */
+    /** Visits rules. */
     R rules(Rules declaration);
 
-    /** Answers for a log. */
+    /** Visits a log. */
     R log(Log declaration);
 
-    /** Answers for a comparison. */
+    /** Visits a comparison. */
     R compare(Compare declaration);
   }
 
@@ -54,7 +54,7 @@ public sealed interface Declaration extends Syntax {
     }
   }
 
-  /** {@code use "file.grip"}: another file whose names are meant here too. */
+  /** {@code use "file.grip"}: another file whose declarations can be used here. */
   record Use(int id, Text path) implements Declaration {
     @Override
     public <R> R accept(Visitor<R> visitor) {

@@ -3,96 +3,109 @@ package gripwright.language.syntax;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A value that is written out or worked out. */
+/** A literal, a name or a calculation. */
 public sealed interface Expr extends Syntax
     permits Amount,
         DateText,
         Text,
         Expr.PercentOfMax,
-        Expr.PercentOf,
         Expr.ReserveLevel,
         Expr.EffortLevel,
         Expr.GradeLiteral,
         Expr.PathExpr,
-        Expr.Has,
-        Expr.Binary,
-        Expr.Not,
-        Expr.Negate,
-        Expr.Is,
-        Expr.In,
-        Expr.BetweenExpr,
-        Expr.Aggregate,
-        Expr.Quantifier {
+        Expr.Calculation {
 
-  /** Answers with what a visitor has for this kind. */
+  /** Returns what the visitor returns for this kind. */
   <R> R accept(Visitor<R> visitor);
 
   /**
-   * One answer for each kind of value.
+   * One method for each kind of value.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for a number. */
+    /** Visits a number. */
     R amount(Amount value);
 
-    /** Answers for a day. */
+    /** Visits a day. */
     R dateText(DateText value);
 
-    /** Answers for a text. */
+    /** Visits a text. */
     R text(Text value);
 
-    /** Answers for a share of the maximum. */
+    /** Visits a share of the maximum. */
     R percentOfMax(PercentOfMax value);
 
-    /** Answers for a share of a value. */
-    R percentOf(PercentOf value);
-
-    /** Answers for a reserve of time. */
+    /** Visits a reserve of time. */
     R reserveLevel(ReserveLevel value);
 
-    /** Answers for an effort. */
+    /** Visits an effort. */
     R effortLevel(EffortLevel value);
 
-    /** Answers for a grade. */
+    /** Visits a grade. */
     R gradeLiteral(GradeLiteral value);
 
-    /** Answers for a property or a name. */
+    /** Visits a property or a name. */
     R pathExpr(PathExpr value);
 
-    /** Answers for whether there is a thing. */
-    R has(Has value);
-
-    /** Answers for two values and what is done with them. */
-    R binary(Binary value);
-
-    /** Answers for the opposite. */
-    R not(Not value);
-
-    /** Answers for a sign. */
-    R negate(Negate value);
-
-    /** Answers for whether a word is one. */
-    R is(Is value);
-
-    /** Answers for whether a word is one of some. */
-    R in(In value);
-
-    /** Answers for whether a value lies between two. */
-    R betweenExpr(BetweenExpr value);
-
-    /** Answers for one value made of several. */
-    R aggregate(Aggregate value);
-
-    /** Answers for whether every one or any is so. */
-    R quantifier(Quantifier value);
+    /** Visits a calculation. */
+    R calculation(Calculation value);
   }
 
-  /** What stands between two values. */
+  /** A calculated value, or a condition. */
+  sealed interface Calculation extends Expr {
+
+    /** Returns what the visitor returns for this kind. */
+    <R> R accept(Calculation.Visitor<R> visitor);
+
+    @Override
+    default <R> R accept(Expr.Visitor<R> visitor) {
+      return visitor.calculation(this);
+    }
+
+    /**
+     * One method for each kind of calculation.
+     *
+     * @param <R> the type of result
+     */
+    interface Visitor<R> {
+      /** Visits a share of a value. */
+      R percentOf(PercentOf value);
+
+      /** Visits a {@code has} test. */
+      R has(Has value);
+
+      /** Visits two values and their operator. */
+      R binary(Binary value);
+
+      /** Visits a {@code not}. */
+      R not(Not value);
+
+      /** Visits a minus sign. */
+      R negate(Negate value);
+
+      /** Visits an {@code is} test. */
+      R is(Is value);
+
+      /** Visits an {@code in} test. */
+      R in(In value);
+
+      /** Visits a {@code between} test. */
+      R betweenExpr(BetweenExpr value);
+
+      /** Visits a summary of a collection. */
+      R aggregate(Aggregate value);
+
+      /** Visits a quantifier. */
+      R quantifier(Quantifier value);
+    }
+  }
+
+  /** An operator between two values. */
   enum Operator {
-    /** Either is so. */
+    /** At least one side is true. */
     OR("or"),
-    /** Both are so. */
+    /** Both sides are true. */
     AND("and"),
     /** Less than. */
     LESS("<"),
@@ -108,7 +121,7 @@ public sealed interface Expr extends Syntax
     NOT_EQUAL("!="),
     /** Added to. */
     PLUS("+"),
-    /** Less by. */
+    /** Reduced by. */
     MINUS("-"),
     /** Multiplied by. */
     TIMES("*"),
@@ -136,9 +149,9 @@ public sealed interface Expr extends Syntax
   }
 
   /** {@code 115 % of previous.load}. */
-  record PercentOf(int id, double percent, Expr of) implements Expr {
+  record PercentOf(int id, double percent, Expr of) implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.percentOf(this);
     }
   }
@@ -180,63 +193,63 @@ public sealed interface Expr extends Syntax
     }
   }
 
-  /** {@code has previous}: whether there is such a thing. */
-  record Has(int id, Word name) implements Expr {
+  /** {@code has previous}: whether it exists. */
+  record Has(int id, Word name) implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.has(this);
     }
   }
 
-  /** Two values and what is done with them; chains lean to the left. */
-  record Binary(int id, Operator operator, Expr left, Expr right) implements Expr {
+  /** Two values and their operator; chains are left-associative. */
+  record Binary(int id, Operator operator, Expr left, Expr right) implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.binary(this);
     }
   }
 
   /** {@code not ...}. */
-  record Not(int id, Expr operand) implements Expr {
+  record Not(int id, Expr operand) implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.not(this);
     }
   }
 
   /** {@code - ...} before anything but a number. */
-  record Negate(int id, Expr operand) implements Expr {
+  record Negate(int id, Expr operand) implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.negate(this);
     }
   }
 
   /** {@code intensity is high}, {@code is not}. */
-  record Is(int id, Expr subject, boolean negated, Word word) implements Expr {
+  record Is(int id, Expr subject, boolean negated, Word word) implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.is(this);
     }
   }
 
   /** {@code grip in half-crimp, open-four}, {@code not in}. */
-  record In(int id, Expr subject, boolean negated, List<Expr> options) implements Expr {
+  record In(int id, Expr subject, boolean negated, List<Expr> options) implements Calculation {
     /** Copies the lists. */
     public In {
       options = List.copyOf(options);
     }
 
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.in(this);
     }
   }
 
   /** {@code gap between 24 h and 48 h}, both ends counted in. */
-  record BetweenExpr(int id, Expr subject, Expr low, Expr high) implements Expr {
+  record BetweenExpr(int id, Expr subject, Expr low, Expr high) implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.betweenExpr(this);
     }
   }
@@ -247,9 +260,9 @@ public sealed interface Expr extends Syntax
    */
   record Aggregate(
       int id, Word function, @Nullable Expr value, PathExpr collection, @Nullable Expr where)
-      implements Expr {
+      implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.aggregate(this);
     }
   }
@@ -257,9 +270,9 @@ public sealed interface Expr extends Syntax
   /** {@code every(C where B: E)} or {@code any}. */
   record Quantifier(
       int id, Word function, PathExpr collection, @Nullable Expr where, @Nullable Expr body)
-      implements Expr {
+      implements Calculation {
     @Override
-    public <R> R accept(Visitor<R> visitor) {
+    public <R> R accept(Calculation.Visitor<R> visitor) {
       return visitor.quantifier(this);
     }
   }

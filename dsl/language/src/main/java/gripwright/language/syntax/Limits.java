@@ -4,15 +4,15 @@ import gripwright.budget.Budget;
 import gripwright.budget.Limit;
 
 /**
- * How much of a file is read before it is refused with one finding, so that no text, however
- * strange, costs more than moderate time and memory.
+ * How much of a file is read before it is refused with one finding, so that every text takes only
+ * moderate time and memory.
  *
  * @param maxCharacters the longest text, in UTF-16 units
  * @param maxTokens the most words, numbers and signs
- * @param maxNesting how deep braces and parentheses may stand in each other, and how many {@code
- *     not} or {@code -} may follow each other
+ * @param maxNesting how deeply braces and parentheses may be nested, and how many {@code not} or
+ *     {@code -} may follow each other
  * @param maxOperators how many operators one expression may have
- * @param maxFindings how many mistakes of one file are told
+ * @param maxFindings how many mistakes of one file are reported
  */
 public record Limits(
     int maxCharacters, int maxTokens, int maxNesting, int maxOperators, int maxFindings) {
@@ -24,7 +24,7 @@ public record Limits(
   private static final Limits STANDARD = of(Budget.standard());
 
   /**
-   * Checks that every limit leaves room for something.
+   * Checks the limits.
    *
    * @throws IllegalArgumentException if a limit is less than 1
    */
@@ -39,8 +39,8 @@ public record Limits(
   }
 
   /**
-   * Returns what a budget says of files; of findings, the standard number. Nesting and operators
-   * are never more than is usual, since what is deeper would need a deeper stack.
+   * Returns the file limits of a budget, with the standard number of findings. Nesting and
+   * operators never exceed the standard limits, since deeper texts would need a deeper stack.
    */
   public static Limits of(Budget budget) {
     return new Limits(
@@ -55,7 +55,7 @@ public record Limits(
     return (int) Math.min(Integer.MAX_VALUE, budget.most(limit));
   }
 
-  /** Returns limits that no sensible file comes near: those of the standard budget. */
+  /** Returns the limits of the standard budget, which are far above any real file. */
   public static Limits standard() {
     return STANDARD;
   }

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * What a file meant to declare and what a mistake in a heading took from it, so that nobody
- * complains wherever it would have been used. Immutable.
+ * The declarations lost to mistakes in headings, so that their uses are not reported as well.
+ * Immutable.
  *
- * @param nameless kinds of declarations that stand there without their name
- * @param names words that stand where a declaration's keyword is missing, and may be its name
+ * @param nameless kinds of declarations without a name
+ * @param names words where a declaration's keyword is missing, which may be its name
  * @param file true if a {@code use} line lost its keyword or its path
  */
 public record Lost(Set<NodeKind> nameless, Set<String> names, boolean file) {
@@ -66,7 +66,7 @@ public record Lost(Set<NodeKind> nameless, Set<String> names, boolean file) {
         && (token.kind() == TokenKind.WORD || token.kind() == TokenKind.KEYWORD);
   }
 
-  /** Tells whether a body begins here, after a title perhaps. */
+  /** Tells whether a body begins here, possibly after a title. */
   private static boolean opens(List<SyntaxElement> parts, int from) {
     int at = from;
     while (at < parts.size()

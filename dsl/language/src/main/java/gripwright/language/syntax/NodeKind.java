@@ -1,6 +1,6 @@
 package gripwright.language.syntax;
 
-/** What a node of the tree is: one kind for each rule of the grammar, in the grammar's order. */
+/** The kinds of tree nodes: one for each rule of the grammar, in the grammar's order. */
 public enum NodeKind {
   /** Grammar rule {@code file}. */
   FILE,
@@ -178,6 +178,8 @@ public enum NodeKind {
   REST_BETWEEN,
   /** Grammar rule {@code weigh}. */
   WEIGH,
+  /** Grammar rule {@code supervised}. */
+  SUPERVISED,
   /** Grammar rule {@code block}. */
   BLOCK,
   /** Grammar rule {@code blockHeading}. */

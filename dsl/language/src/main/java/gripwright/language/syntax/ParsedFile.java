@@ -6,8 +6,8 @@ import gripwright.language.source.Span;
 import java.util.List;
 
 /**
- * What was read from a file: its tree, its declarations, where each part stands, and what is wrong
- * with it. Immutable.
+ * The result of parsing a file: its tree, its declarations, the place of each part, and findings.
+ * Immutable.
  */
 public final class ParsedFile {
 
@@ -37,7 +37,7 @@ public final class ParsedFile {
     return source;
   }
 
-  /** Returns the tree with every character of the file in it. */
+  /** Returns the tree, which contains every character of the file. */
   public SyntaxTree tree() {
     return tree;
   }
@@ -48,7 +48,7 @@ public final class ParsedFile {
   }
 
   /**
-   * Returns where a part of the file stands.
+   * Returns the place of a part of the file.
    *
    * @param id the part's number, see {@link Syntax#id()}
    * @throws IndexOutOfBoundsException if no part of this file has the number
@@ -57,17 +57,17 @@ public final class ParsedFile {
     return spans[id];
   }
 
-  /** Returns how many parts there are; their ids run from 0 to one less. */
+  /** Returns the number of parts; their ids start at 0. */
   public int parts() {
     return spans.length;
   }
 
-  /** Returns what is wrong with the text, in the order of the text. */
+  /** Returns the findings about the text, in the order of the text. */
   public List<LocatedFinding> findings() {
     return findings;
   }
 
-  /** Returns what a mistake in a heading took from the declarations. */
+  /** Returns the declarations lost to mistakes in headings. */
   public Lost lost() {
     return lost;
   }

@@ -6,9 +6,8 @@ import org.jspecify.annotations.Nullable;
 /** A statement of a plan. */
 public sealed interface PlanItem extends Syntax
     permits Note,
-        WarmUp,
-        RestBetween,
-        Weigh,
+        DefaultItem,
+        Supervised,
         PlanItem.ForItem,
         PlanItem.FromItem,
         PlanItem.Towards,
@@ -20,36 +19,111 @@ public sealed interface PlanItem extends Syntax
         PlanItem.WaiveItem,
         PlanItem.WeeklyRise {
 
+  /** Calls the visitor's method for this kind. */
+  void accept(Visitor visitor);
+
+  /** One method for each kind of statement of a plan. */
+  interface Visitor {
+    /** Visits a note. */
+    void note(Note item);
+
+    /** Visits a default for all sessions inside. */
+    void defaultItem(DefaultItem item);
+
+    /** Visits the supervisor. */
+    void supervised(Supervised item);
+
+    /** Visits the athletes of the plan. */
+    void forItem(ForItem item);
+
+    /** Visits the first day. */
+    void fromItem(FromItem item);
+
+    /** Visits the goal. */
+    void towards(Towards item);
+
+    /** Visits the taper. */
+    void taperItem(TaperItem item);
+
+    /** Visits the demand of the climbing ahead. */
+    void demand(Demand item);
+
+    /** Visits rule sets. */
+    void rulesItem(RulesItem item);
+
+    /** Visits a block. */
+    void blockItem(BlockItem item);
+
+    /** Visits a retest. */
+    void retestItem(RetestItem item);
+
+    /** Visits a waiver. */
+    void waiveItem(WaiveItem item);
+
+    /** Visits the greatest weekly rise. */
+    void weeklyRise(WeeklyRise item);
+  }
+
   /** {@code for tove}: who the plan is for. */
   record ForItem(int id, List<Word> athletes) implements PlanItem {
     /** Copies the lists. */
     public ForItem {
       athletes = List.copyOf(athletes);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.forItem(this);
+    }
   }
 
   /** {@code from DATE}: the first day. */
-  record FromItem(int id, DateText date) implements PlanItem {}
+  record FromItem(int id, DateText date) implements PlanItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.fromItem(this);
+    }
+  }
 
-  /** {@code towards DATE "..."}: the day it works towards. */
-  record Towards(int id, DateText date, @Nullable Text goal) implements PlanItem {}
+  /** {@code towards DATE "..."}: the goal's day. */
+  record Towards(int id, DateText date, @Nullable Text goal) implements PlanItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.towards(this);
+    }
+  }
 
   /** {@code taper 2 weeks to 50 % sets}: less work in the weeks before that day. */
-  record TaperItem(int id, Amount length, Amount share) implements PlanItem {}
+  record TaperItem(int id, Amount length, Amount share) implements PlanItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.taperItem(this);
+    }
+  }
 
-  /** {@code demand half-crimp 45 %, ...}: which grips the climbing ahead asks for. */
+  /** {@code demand half-crimp 45 %, ...}: the share of each grip in the climbing ahead. */
   record Demand(int id, List<Share> shares) implements PlanItem {
     /** Copies the lists. */
     public Demand {
       shares = List.copyOf(shares);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.demand(this);
+    }
   }
 
-  /** {@code rules NAME}: rule sets the plan is held to. */
+  /** {@code rules NAME}: rule sets that apply to the plan. */
   record RulesItem(int id, List<Word> names) implements PlanItem {
     /** Copies the lists. */
     public RulesItem {
       names = List.copyOf(names);
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.rulesItem(this);
     }
   }
 
@@ -60,6 +134,11 @@ public sealed interface PlanItem extends Syntax
     public BlockItem {
       parts = List.copyOf(parts);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.blockItem(this);
+    }
   }
 
   /** {@code retest GRIP edge 20 mm hold 7 s every 4 weeks}. */
@@ -69,11 +148,26 @@ public sealed interface PlanItem extends Syntax
     public RetestItem {
       grips = List.copyOf(grips);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.retestItem(this);
+    }
   }
 
   /** {@code waive RULE in PLACE because "..."}: a finding the coach accepts, with the reason. */
-  record WaiveItem(int id, Word rule, Place place, Text because) implements PlanItem {}
+  record WaiveItem(int id, Word rule, Place place, Text because) implements PlanItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.waiveItem(this);
+    }
+  }
 
   /** {@code weekly-rise at most 10 %}: how much a week's load may grow. */
-  record WeeklyRise(int id, Amount atMost) implements PlanItem {}
+  record WeeklyRise(int id, Amount atMost) implements PlanItem {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.weeklyRise(this);
+    }
+  }
 }

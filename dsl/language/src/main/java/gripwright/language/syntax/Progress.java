@@ -3,8 +3,8 @@ package gripwright.language.syntax;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One variable that grows: {@code load}, {@code sets}, {@code hold} or {@code edge}, by how much,
- * up to what, and how often or on what condition. {@code weekly} stands as every 1 week.
+ * One variable that increases: {@code load}, {@code sets}, {@code hold} or {@code edge}, by how
+ * much, up to what, and how often or on what condition. {@code weekly} is stored as every 1 week.
  */
 public record Progress(
     int id,

@@ -5,8 +5,7 @@ import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.internal.Reading;
 
 /**
- * Reads files of the plan language. Never fails: whatever is wrong with a text is a finding.
- * Thread-safe.
+ * Reads files of the plan language. Never fails: every mistake in a text is a finding. Thread-safe.
  */
 public final class Reader {
 
@@ -27,7 +26,7 @@ public final class Reader {
    *
    * @param source the text
    * @param limits how much of it to read
-   * @param meter stops reading that is cancelled or late
+   * @param meter stops reading that is cancelled or out of time
    * @throws gripwright.budget.OverBudget if it does
    */
   public static ParsedFile parse(SourceFile source, Limits limits, Meter meter) {

@@ -1,4 +1,9 @@
 package gripwright.language.syntax;
 
 /** {@code rest between exercises 4 min}: the rest from one exercise to the next. */
-public record RestBetween(int id, Amount time) implements PlanItem, BlockPart, SessionPart {}
+public record RestBetween(int id, Amount time) implements DefaultItem {
+  @Override
+  public <R> R accept(Visitor<R> visitor) {
+    return visitor.restBetween(this);
+  }
+}

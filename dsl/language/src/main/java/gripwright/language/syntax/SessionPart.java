@@ -6,12 +6,35 @@ import org.jspecify.annotations.Nullable;
 /** A statement of a session. */
 public sealed interface SessionPart extends Syntax
     permits Note,
-        WarmUp,
-        RestBetween,
-        Weigh,
+        DefaultItem,
+        Supervised,
         SessionPart.DoItem,
         SessionPart.SessionOnlyFor,
         SessionPart.Prefer {
+
+  /** Calls the visitor's method for this kind. */
+  void accept(Visitor visitor);
+
+  /** One method for each kind of statement of a session. */
+  interface Visitor {
+    /** Visits a note. */
+    void note(Note part);
+
+    /** Visits a default for everything inside. */
+    void defaultItem(DefaultItem part);
+
+    /** Visits the supervisor. */
+    void supervised(Supervised part);
+
+    /** Visits an exercise. */
+    void doItem(DoItem part);
+
+    /** Visits content for some athletes. */
+    void sessionOnlyFor(SessionOnlyFor part);
+
+    /** Visits preferred weekdays. */
+    void prefer(Prefer part);
+  }
 
   /**
    * {@code do PROTOCOL with PARAMETERS on GRIP edge DEPTH}: one exercise; {@code rehabilitation}
@@ -29,6 +52,11 @@ public sealed interface SessionPart extends Syntax
     public DoItem {
       with = List.copyOf(with);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.doItem(this);
+    }
   }
 
   /** {@code only for NAME { ... }}: what differs for some athletes of the plan. */
@@ -39,13 +67,23 @@ public sealed interface SessionPart extends Syntax
       athletes = List.copyOf(athletes);
       parts = List.copyOf(parts);
     }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.sessionOnlyFor(this);
+    }
   }
 
-  /** {@code prefer tue, sat}: weekdays the session would best be on. */
+  /** {@code prefer tue, sat}: preferred weekdays of the session. */
   record Prefer(int id, List<Word> days) implements SessionPart {
     /** Copies the lists. */
     public Prefer {
       days = List.copyOf(days);
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.prefer(this);
     }
   }
 }

@@ -6,22 +6,27 @@ import org.jspecify.annotations.Nullable;
 /** One step of the work: a hold, a rest, or steps that repeat. */
 public sealed interface Step extends ProtocolItem {
 
-  /** Answers with what a visitor has for this kind. */
+  /** Returns what the visitor returns for this kind. */
   <R> R accept(Visitor<R> visitor);
 
+  @Override
+  default void accept(ProtocolItem.Visitor visitor) {
+    visitor.step(this);
+  }
+
   /**
-   * One answer for each kind of step.
+   * One method for each kind of step.
    *
-   * @param <R> what is answered
+   * @param <R> the type of result
    */
   interface Visitor<R> {
-    /** Answers for steps done again. */
+    /** Visits steps done again. */
     R repeatStep(RepeatStep step);
 
-    /** Answers for a hold. */
+    /** Visits a hold. */
     R holdStep(HoldStep step);
 
-    /** Answers for a rest. */
+    /** Visits a rest. */
     R restStep(RestStep step);
   }
 

@@ -1,11 +1,11 @@
 package gripwright.language.syntax;
 
 /**
- * A part of a file in the shape a coach thinks of it, without white space or comments.
+ * A part of a file as a record, without white space or comments.
  *
- * <p>Parts carry an id and no position; {@link ParsedFile#span(int)} tells where an id stands. A
- * part is complete: what did not parse was reported and left out, and the body it stood in is
- * {@code damaged}, so that nobody complains again about what is missing there.
+ * <p>Parts have an id and no position; {@link ParsedFile#span(int)} returns the place of an id. A
+ * part is complete: statements that could not be parsed were reported and left out, and their body
+ * is {@code damaged}, so that nothing is reported as missing there.
  */
 public sealed interface Syntax
     permits Declaration,

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * A part of the tree with everything in it. A chain of nodes with nothing to tell apart is kept as
- * its innermost one: {@code 7 s} in an expression is a number, not a sum of one product of one
- * number. Immutable.
+ * A part of the tree with its children. A chain of nodes with one child each is replaced by its
+ * innermost node: {@code 7 s} in an expression is a number, not a sum of one product of one number.
+ * Immutable.
  */
 public final class SyntaxNode implements SyntaxElement {
 
@@ -32,10 +32,10 @@ public final class SyntaxNode implements SyntaxElement {
   /**
    * Returns a node.
    *
-   * @param kind what it is
-   * @param children what is in it, in the order of the text
-   * @param at where it stands if nothing is in it
-   * @param broken whether something in it was missing or out of place
+   * @param kind its kind
+   * @param children its children, in the order of the text
+   * @param at its place if it has no children
+   * @param broken whether something directly in it was missing or misplaced
    */
   public static SyntaxNode of(
       NodeKind kind, List<? extends SyntaxElement> children, int at, boolean broken) {
@@ -57,12 +57,12 @@ public final class SyntaxNode implements SyntaxElement {
     return List.copyOf(nodes);
   }
 
-  /** Returns what the node is. */
+  /** Returns the kind of node. */
   public NodeKind kind() {
     return kind;
   }
 
-  /** Returns what is in it, in the order of the text. */
+  /** Returns its children, in the order of the text. */
   public List<SyntaxElement> children() {
     return children;
   }
@@ -73,8 +73,8 @@ public final class SyntaxNode implements SyntaxElement {
   }
 
   /**
-   * Tells whether something directly in this node was missing or out of place, and reported. What
-   * is wrong inside the braces of a block counts for the lines there, not for the block.
+   * Tells whether something directly in this node was missing or misplaced, and reported. Mistakes
+   * inside the braces of a block count for the statements there, not for the block.
    */
   public boolean broken() {
     return broken;
@@ -106,7 +106,7 @@ public final class SyntaxNode implements SyntaxElement {
     return Optional.empty();
   }
 
-  /** Tells whether a keyword or sign stands directly in this node. */
+  /** Tells whether a keyword or sign is directly in this node. */
   public boolean has(String keyword) {
     for (SyntaxElement child : children) {
       if (child instanceof SyntaxToken token
@@ -118,7 +118,7 @@ public final class SyntaxNode implements SyntaxElement {
     return false;
   }
 
-  /** Hands out every token in this node, in the order of the text. */
+  /** Passes every token in this node to a consumer, in the order of the text. */
   public void tokens(Consumer<? super SyntaxToken> consumer) {
     Deque<SyntaxElement> pending = new ArrayDeque<>();
     pending.push(this);

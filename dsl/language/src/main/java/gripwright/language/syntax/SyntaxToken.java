@@ -5,16 +5,16 @@ import java.util.List;
 
 /**
  * A word, number, text or sign, with the white space and comments around it. What follows on the
- * same line trails the token; everything else leads the next one. Immutable.
+ * same line belongs to the token; everything else belongs to the next one. Immutable.
  *
- * @param kind what it is
- * @param text as it is written
- * @param readAs what it counts as: a keyword or sign in its proper form, even where it is misspelt;
+ * @param kind its kind
+ * @param text as written
+ * @param readAs how it was read: a keyword or sign in its correct form, even if it is misspelt;
  *     else the text
- * @param span where it stands
- * @param skipped whether it was left out in reading, since something was wrong there
- * @param leading what stands before it
- * @param trailing what follows it on its line
+ * @param span its place
+ * @param skipped whether the parser skipped it because of a mistake
+ * @param leading white space and comments before it
+ * @param trailing white space and comments after it on its line
  */
 public record SyntaxToken(
     TokenKind kind,

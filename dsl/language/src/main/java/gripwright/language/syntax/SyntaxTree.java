@@ -1,7 +1,7 @@
 package gripwright.language.syntax;
 
 /**
- * The lossless tree of a file: every character is in it, whether the file makes sense or not.
+ * The lossless tree of a file: it contains every character, even if the file has mistakes.
  *
  * @param root the node of the whole file; its last child is the end of the file
  */

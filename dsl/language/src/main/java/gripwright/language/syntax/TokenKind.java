@@ -1,27 +1,27 @@
 package gripwright.language.syntax;
 
-/** What a token of the tree is. */
+/** The kinds of tokens. */
 public enum TokenKind {
-  /** A word that means something where it stands, such as {@code plan}. */
+  /** A word with a meaning at its place, such as {@code plan}. */
   KEYWORD,
   /** A name, or any other word. */
   WORD,
-  /** A unit, {@code %} among them where it follows a number. */
+  /** A unit, including {@code %} after a number. */
   UNIT,
   /** A number without a unit. */
   NUMBER,
-  /** A number and what is written against it, such as {@code 7s}. */
+  /** A number and the letters attached to it, such as {@code 7s}. */
   GLUED,
   /** A day. */
   DATE,
-  /** A grade that is more than a number, such as {@code 7c+}. */
+  /** A grade that is not just a number, such as {@code 7c+}. */
   GRADE,
   /** A text with its quotes. */
   TEXT,
   /** A brace, comma or other sign. */
   SIGN,
-  /** Something that could not be read at all. */
+  /** Characters that form no token. */
   ODD,
-  /** The end of the file: no text, but white space and comments may stand before it. */
+  /** The end of the file: no text, but white space and comments may precede it. */
   END
 }

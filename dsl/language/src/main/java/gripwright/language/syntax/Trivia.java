@@ -1,14 +1,14 @@
 package gripwright.language.syntax;
 
 /**
- * Text between tokens, which means nothing but is kept.
+ * Text between tokens, which has no meaning but is kept.
  *
- * @param kind what it is
+ * @param kind its kind
  * @param text the characters
  */
 public record Trivia(Kind kind, String text) {
 
-  /** What stands between tokens. */
+  /** Kinds of text between tokens. */
   public enum Kind {
     /** Blanks, tabs and line ends. */
     WHITE_SPACE,
@@ -16,7 +16,7 @@ public record Trivia(Kind kind, String text) {
     COMMENT,
     /** A byte order mark. */
     BYTE_ORDER_MARK,
-    /** Characters that have no place in a file. */
+    /** Characters that are not allowed in a file. */
     ODD
   }
 }

@@ -1,4 +1,9 @@
 package gripwright.language.syntax;
 
 /** {@code warm-up 15 min}: how long the warm-up of each session takes. */
-public record WarmUp(int id, Amount time) implements PlanItem, BlockPart, SessionPart {}
+public record WarmUp(int id, Amount time) implements DefaultItem {
+  @Override
+  public <R> R accept(Visitor<R> visitor) {
+    return visitor.warmUp(this);
+  }
+}

@@ -50,7 +50,7 @@ final class AthleteLines {
         athlete.climbing(),
         day -> Written.weekday(day.day()) + " " + day.how() + " " + Written.time(day.time()));
     for (Athlete.Absence away : athlete.away()) {
-      out.add("away " + away.from() + " to " + away.to() + Written.remark(away.note()));
+      out.add("away " + away.from() + " to " + away.to() + Written.quotedIfPresent(away.note()));
     }
     equipment(athlete.equipment());
     out.add("}");
@@ -75,7 +75,8 @@ final class AthleteLines {
             + " from "
             + injury.from()
             + injury.cleared().map(day -> " cleared " + day).orElse("")
-            + Written.remark(injury.note()));
+            + injury.clearedBy().map(who -> " by " + Written.quoted(who)).orElse("")
+            + Written.quotedIfPresent(injury.note()));
   }
 
   private void equipment(Equipment equipment) {
@@ -90,7 +91,7 @@ final class AthleteLines {
     out.add(kind + Written.load(steps.step()) + " steps to " + Written.load(steps.limit()));
   }
 
-  /** Writes what both hands have in common, and then what each has of its own. */
+  /** Writes the measures that both hands share, and then those of each hand. */
   private void hands(Hand left, Hand right) {
     out.add("hand {");
     measures(left, (hand, what) -> what.apply(left).equals(what.apply(right)));

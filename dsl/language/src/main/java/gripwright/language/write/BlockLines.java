@@ -52,7 +52,7 @@ final class BlockLines {
     return athletes;
   }
 
-  /** Returns what has to be written for some athletes where it stands in the place of the rest. */
+  /** Returns what has to be written for some athletes if it replaces the rest. */
   private static <T> List<T> own(String what, List<T> all, List<T> own) {
     if (own.isEmpty() && !all.isEmpty()) {
       throw new Unwritable("an athlete without the " + what + " that everybody else has");
@@ -175,6 +175,7 @@ final class BlockLines {
             + (standard ? "" : " at least " + Written.gap(session.gap()) + " apart")
             + " {");
     out.list("prefer ", session.prefer(), Written::weekday);
+    session.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
     SessionPlan.Content all = session.content();
     content(all.exercises(), all.warmUp(), all.restBetween(), weights(all.exercises()));
     forWhom(session.only())
@@ -206,7 +207,7 @@ final class BlockLines {
     exercises.forEach(exercise -> out.add(exercise(exercise)));
   }
 
-  /** Returns the one way in which the grips of a session are chosen. */
+  /** Returns the weights that a session uses to choose grips. */
   private static Optional<Exercise.Weights> weights(List<Exercise> exercises) {
     Set<Optional<Exercise.Weights>> all =
         exercises.stream()

@@ -38,7 +38,7 @@ final class CatalogueLines {
         "grip "
             + grip.name()
             + (replaces ? " replaces" : "")
-            + Written.remark(grip.title())
+            + Written.quotedIfPresent(grip.title())
             + " {");
     out.add("fingers " + grip.fingers());
     out.add("family " + grip.family().word());
@@ -79,7 +79,7 @@ final class CatalogueLines {
         "protocol "
             + protocol.name()
             + (replaces ? " replaces" : "")
-            + Written.remark(protocol.title())
+            + Written.quotedIfPresent(protocol.title())
             + " {");
     protocol.aim().ifPresent(aim -> out.add("aim " + aim));
     out.list("given ", protocol.parameters().entrySet(), CatalogueLines::parameter);
@@ -131,7 +131,7 @@ final class CatalogueLines {
         : fixed.apply(((Term.Fixed<T>) term).value());
   }
 
-  /** Returns a parameter and what it is given. */
+  /** Returns a parameter and its value. */
   static String parameter(Map.Entry<String, Argument> parameter) {
     return parameter.getKey() + " " + argument(parameter.getValue());
   }

@@ -10,7 +10,7 @@ import gripwright.rule.RuleSet;
 
 /**
  * Declarations of core objects, one text each, in no particular layout. Each method throws {@link
- * Unwritable} where it meets something that has no words; some of it shows only in reading back.
+ * Unwritable} if something can't be expressed; some cases show only when the text is read back.
  */
 public final class Declarations {
 

@@ -22,7 +22,7 @@ import java.util.Optional;
  */
 final class ExpressionWriter {
 
-  /** What binds weaker stands in brackets inside what binds stronger. */
+  /** An operator of lower precedence is put in brackets inside one of higher precedence. */
   private static final int OR = 0;
 
   private static final int AND = 1;
@@ -59,7 +59,7 @@ final class ExpressionWriter {
   private final List<Kind> subjects = new ArrayList<>();
   private final Pieces pieces = new Pieces();
 
-  /** Prepares for the conditions of rules that look at a kind of thing. */
+  /** Prepares to write conditions of rules with this kind of subject. */
   ExpressionWriter(Kind root) {
     subjects.add(root);
   }
@@ -77,7 +77,7 @@ final class ExpressionWriter {
   /**
    * A part of a condition as it is written.
    *
-   * @param binding how strongly its words hold together
+   * @param binding its precedence
    */
   private record Piece(String text, int binding) {}
 
@@ -198,7 +198,7 @@ final class ExpressionWriter {
         : value + (not ? " not in " : " in ") + String.join(", ", is.words());
   }
 
-  /** A percentage of something is a product that has words of its own. */
+  /** Tells whether a product is written as a percentage of something. */
   private static boolean isShare(Expression.Arithmetic a) {
     return a.operation() == Operation.TIMES
         && a.left() instanceof Literal.Amount amount
@@ -217,7 +217,10 @@ final class ExpressionWriter {
     return word(s.summary()) + "(" + of + collection + where + ")";
   }
 
-  /** A percentage at the end would seem to take the {@code of} that follows. */
+  /**
+   * Returns the value of a collection; brackets keep a percentage at the end from being read with
+   * the {@code of} that follows.
+   */
   private String each(Expression value) {
     String text = write(value);
     return text.endsWith("%") ? "(" + text + ")" : text;
@@ -241,7 +244,7 @@ final class ExpressionWriter {
     return ((Type.Many) collection.type()).kind();
   }
 
-  /** Returns the name of a thing or of a property: nothing else has one. */
+  /** Returns the name of a subject or a property; nothing else has a name. */
   private String path(Expression e) {
     if (e instanceof Expression.Subject || e instanceof Expression.Get) {
       return at(e, OR);
@@ -249,13 +252,13 @@ final class ExpressionWriter {
     throw unnamed(e);
   }
 
-  /** Tells whether a word stands for a property of a thing, or for the thing. */
+  /** Tells whether a word is read as a property of the wanted subject, or as the subject. */
   private boolean finds(String word, Expression.Subject wanted, boolean property) {
-    for (int outward = 0; outward < subjects.size(); outward++) {
-      Kind kind = subjects.get(subjects.size() - 1 - outward);
+    for (int depth = 0; depth < subjects.size(); depth++) {
+      Kind kind = subjects.get(subjects.size() - 1 - depth);
       boolean has = Property.find(kind, word).isPresent();
       if (has || kind.word().equals(word)) {
-        return has == property && outward == wanted.outward() && kind == wanted.kind();
+        return has == property && depth == wanted.depth() && kind == wanted.kind();
       }
     }
     return false;

@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Statements while they are written, each on a line. Not thread-safe. */
+/** Collects statements, one a line. Not thread-safe. */
 final class Lines {
 
   private final StringBuilder text = new StringBuilder();

@@ -29,7 +29,7 @@ final class LogLines {
 
   static String of(Comparison comparison) {
     Lines out = new Lines();
-    out.add("compare " + comparison.name() + Written.remark(comparison.title()) + " {");
+    out.add("compare " + comparison.name() + Written.quotedIfPresent(comparison.title()) + " {");
     out.add("for " + comparison.athlete());
     out.add("on " + Written.setup(comparison.setup()));
     out.list("between ", comparison.protocols(), Protocol::name);
@@ -55,14 +55,18 @@ final class LogLines {
               + Written.setup(test.setup())
               + " "
               + test.result().accept(new Results())
-              + Written.remark(tested.note()));
+              + Written.quotedIfPresent(tested.note()));
     }
 
     @Override
     public List<String> trained(LogEntry.Trained trained) {
       List<String> lines = new ArrayList<>();
       lines.add(
-          trained.date() + " session " + trained.session() + Written.remark(trained.note()) + " {");
+          trained.date()
+              + " session "
+              + trained.session()
+              + Written.quotedIfPresent(trained.note())
+              + " {");
       trained.done().forEach(done -> lines.add(done(done)));
       lines.add("}");
       return lines;
@@ -79,13 +83,17 @@ final class LogLines {
               + Written.time(climbed.time())
               + score(" effort ", climbed.effort())
               + score(" pain ", climbed.pain())
-              + Written.remark(climbed.note()));
+              + Written.quotedIfPresent(climbed.note()));
     }
 
     @Override
     public List<String> skipped(LogEntry.Skipped skipped) {
       return List.of(
-          skipped.date() + " " + "skipped " + skipped.session() + Written.remark(skipped.note()));
+          skipped.date()
+              + " "
+              + "skipped "
+              + skipped.session()
+              + Written.quotedIfPresent(skipped.note()));
     }
 
     @Override
@@ -108,7 +116,7 @@ final class LogLines {
         + " "
         + Written.number(pain.score())
         + (dull ? "" : " " + pain.kind().name().toLowerCase(Locale.ROOT))
-        + Written.remark(pain.note());
+        + Written.quotedIfPresent(pain.note());
   }
 
   private static String score(String word, OptionalDouble score) {

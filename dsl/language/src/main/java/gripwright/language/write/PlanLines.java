@@ -20,11 +20,12 @@ final class PlanLines {
   }
 
   private void plan(Plan plan) {
-    out.add("plan " + plan.name() + Written.remark(plan.title()) + " {");
+    out.add("plan " + plan.name() + Written.quotedIfPresent(plan.title()) + " {");
     out.list("for ", plan.athletes(), a -> a);
     out.add("from " + plan.from());
     plan.towards()
-        .ifPresent(goal -> out.add("towards " + goal.date() + Written.remark(goal.title())));
+        .ifPresent(
+            goal -> out.add("towards " + goal.date() + Written.quotedIfPresent(goal.title())));
     plan.taper().ifPresent(this::taper);
     out.list(
         "demand ",
@@ -41,6 +42,7 @@ final class PlanLines {
     if (!plan.weights().equals(Exercise.Weights.STANDARD)) {
       out.add(weigh(plan.weights()));
     }
+    plan.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
     plan.blocks().forEach(block -> out.add("\n" + BlockLines.of(block)));
     out.add("");
     plan.retests().forEach(this::retest);

@@ -13,7 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Says which grips and protocols plans and logs need, in the order of their first use. */
+/** Finds the grips and protocols that plans and logs need, in the order of their first use. */
 public final class References {
 
   private References() {}

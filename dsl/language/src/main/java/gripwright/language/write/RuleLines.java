@@ -10,7 +10,7 @@ final class RuleLines {
 
   static String of(RuleSet set) {
     Lines out = new Lines();
-    out.add("rules " + set.name() + Written.remark(set.title()) + " {");
+    out.add("rules " + set.name() + Written.quotedIfPresent(set.title()) + " {");
     for (Rule rule : set.rules()) {
       out.add("\nrule " + rule.name() + " {");
       out.add("severity " + rule.severity().word());

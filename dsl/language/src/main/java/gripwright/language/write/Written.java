@@ -11,7 +11,7 @@ import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Values as they are written: exactly, so that they read back the same. */
+/** Writes values exactly, so that they read back the same. */
 final class Written {
 
   private static final long MINUTE = 60_000_000_000L;
@@ -48,7 +48,7 @@ final class Written {
     return weeks + (weeks == 1 ? " week" : " weeks");
   }
 
-  /** Returns minutes if there are whole ones, else seconds. */
+  /** Returns a time in whole minutes if possible, else in seconds. */
   static String time(Duration time) {
     long nanos = time.toNanos();
     return nanos != 0 && nanos % MINUTE == 0
@@ -56,13 +56,13 @@ final class Written {
         : plain(BigDecimal.valueOf(nanos, 9)) + " s";
   }
 
-  /** Returns hours if there are whole ones, else minutes or seconds. */
+  /** Returns a time in whole hours if possible, else in minutes or seconds. */
   static String gap(Duration time) {
     long nanos = time.toNanos();
     return nanos != 0 && nanos % HOUR == 0 ? nanos / HOUR + " h" : time(time);
   }
 
-  /** Returns seconds, which is what holds are written in. */
+  /** Returns a time in seconds, the unit of holds. */
   static String seconds(Duration time) {
     return plain(BigDecimal.valueOf(time.toNanos(), 9)) + " s";
   }
@@ -82,8 +82,8 @@ final class Written {
     return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 
-  /** Returns a text with a space before it, if there is one. */
-  static String remark(Optional<String> text) {
+  /** Returns a quoted text with a space before it; nothing if there is none. */
+  static String quotedIfPresent(Optional<String> text) {
     return text.map(t -> " " + quoted(t)).orElse("");
   }
 

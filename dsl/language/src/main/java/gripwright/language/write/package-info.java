@@ -1,6 +1,6 @@
 /**
- * Core objects as text of the plan language. What is written here is laid out and read back by
- * {@link gripwright.language.PlanFile}; by itself it is neither.
+ * Core objects as text of the plan language. {@link gripwright.language.PlanFile} formats the text
+ * and reads it back to verify it.
  */
 @NullMarked
 package gripwright.language.write;

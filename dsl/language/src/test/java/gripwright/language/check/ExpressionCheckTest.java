@@ -41,7 +41,7 @@ class ExpressionCheckTest {
 
   private static final List<String> GRIPS = List.of("full-crimp", "half-crimp", "open-four");
 
-  /** What came of a condition. */
+  /** The result of a condition. */
   private record Outcome(
       Optional<Expression> expression, List<LocatedFinding> findings, SourceFile file) {
     String found() {
@@ -64,17 +64,17 @@ class ExpressionCheckTest {
     Declared<Declaration.Rules> declared = new Declared<>(file, rules, rules.name(), false);
     RuleNames names =
         RuleNames.of(
-            (ledger, word) -> {
+            (diagnostics, word) -> {
               boolean known = GRIPS.contains(word.text());
               if (!known) {
-                ledger.unknown(word, "grip", GRIPS);
+                diagnostics.unknown(word, "grip", GRIPS);
               }
               return known;
             },
-            (ledger, word) -> true);
+            (diagnostics, word) -> true);
     Optional<RuleSet> set =
         new RuleSetCheck(names)
-            .check(declared, new Ledger(declared, ModelPath.of("rules", "r"), findings));
+            .check(declared, new Diagnostics(declared, ModelPath.of("rules", "r"), findings));
     return new Outcome(set.map(s -> s.rules().get(0).require()), findings, file.source());
   }
 
@@ -130,7 +130,7 @@ class ExpressionCheckTest {
   }
 
   @Test
-  void wordsOfPropertiesAndNamesOfThings() {
+  void wordsOfPropertiesAndNamesOfSubjects() {
     Expression family = EXERCISE.get("grip").get("family");
     means("exercise", "grip.family is split", family.is("split"));
     means("exercise", "grip.family is not split", family.is("split").not());
@@ -148,7 +148,7 @@ class ExpressionCheckTest {
   }
 
   @Test
-  void namesMeanTheInnermostThingFirst() {
+  void namesReferToTheInnermostSubjectFirst() {
     Expression exercises = WEEK.get("exercises");
     means(
         "week",
@@ -208,7 +208,7 @@ class ExpressionCheckTest {
       week             | count(exercises where lod > 1) > 1 | name.property at lod
       week             | every(exercises where hard)        | value.every-what at every(exercises where hard)
       week             | load / 0 > load                    | value.divisor at 0
-      exercise         | athlete.ability > french 7d        | name.unknown at 7d
+      exercise         | athlete.ability > french 7d        | value.grade at 7d
       week             | previous is easd                   | name.unknown at easd
       exercise         | hold > reserve 3 s                 | type.not-in-rules at reserve 3 s
       exercise         | 5 % of grip > 3                    | type.wanted at grip
@@ -220,7 +220,7 @@ class ExpressionCheckTest {
   }
 
   @Test
-  void independentMistakesAreAllTold() {
+  void independentMistakesAreAllReported() {
     assertEquals(
         List.of("name.property", "name.property", "unit.sides"),
         read("exercise", "levle > 3 % max and (lod > 3 kg or edge > 3 kg)").findings().stream()
@@ -229,7 +229,7 @@ class ExpressionCheckTest {
   }
 
   @Test
-  void theNearestPropertyIsOffered() {
+  void theNearestPropertyIsSuggested() {
     assertEquals(
         "trained",
         read("exercise", "athlete.trainde > 3 months")

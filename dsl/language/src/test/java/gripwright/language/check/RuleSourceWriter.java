@@ -12,9 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/**
- * Writes rules as Java source that builds them: the form in which core carries the built-in ones.
- */
+/** Writes rules as Java source that builds them, the form of the built-in rules in core. */
 final class RuleSourceWriter {
 
   private static final String HEAD =
@@ -31,6 +29,7 @@ final class RuleSourceWriter {
 
       import gripwright.ability.Ability;
       import gripwright.ability.GradeScale;
+      import gripwright.expression.Expression;
       import gripwright.expression.Kind;
       import gripwright.expression.Scope;
       import gripwright.finding.Topic;
@@ -125,9 +124,9 @@ final class RuleSourceWriter {
   /** Writes an expression as the calls that build it. */
   static String source(Expression e) {
     if (e instanceof Expression.Subject subject) {
-      return subject.outward() == 0
+      return subject.depth() == 0
           ? "subject(Kind." + subject.kind() + ")"
-          : "Expression.outer(Kind." + subject.kind() + ", " + subject.outward() + ")";
+          : "Expression.outer(Kind." + subject.kind() + ", " + subject.depth() + ")";
     }
     if (e instanceof Expression.Get get) {
       return source(get.of()) + ".get(" + quoted(get.property()) + ")";
@@ -172,6 +171,10 @@ final class RuleSourceWriter {
     }
     if (e instanceof Condition.Quantify quantify) {
       return quantify(quantify);
+    }
+    if (e instanceof Expression.Summarize count && count.summary() == Expression.Summary.COUNT) {
+      return source(count.collection())
+          + count.where().map(where -> ".countWhere(" + source(where) + ")").orElse(".count()");
     }
     throw new IllegalArgumentException("no built-in rule uses " + e.getClass().getSimpleName());
   }

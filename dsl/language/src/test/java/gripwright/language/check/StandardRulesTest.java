@@ -32,13 +32,19 @@ class StandardRulesTest {
   private static final Path JAVA =
       Path.of("../../core/src/main/java/gripwright/rule/StandardRules.java");
 
-  /** What breaches are about: data for other code, for which the language has no words. */
+  /** Topics of breaches: data for other code that the language can't express. */
   private static final Map<String, Topic> TOPICS =
       Map.of(
           "split-grip-gate", Topic.EXPERIENCE,
           "single-finger-gate", Topic.EXPERIENCE,
           "grip-needs-gate", Topic.PREREQUISITES,
-          "injured-finger", Topic.INJURY);
+          "injured-finger", Topic.INJURY,
+          "injured-climbing", Topic.INJURY,
+          "youth-level", Topic.YOUTH,
+          "youth-hard", Topic.YOUTH,
+          "youth-failure", Topic.YOUTH,
+          "youth-light-work", Topic.SUPERVISION,
+          "youth-supervision", Topic.SUPERVISION);
 
   @Test
   void theJavaFormEqualsTheText() throws IOException {
@@ -65,7 +71,7 @@ class StandardRulesTest {
   }
 
   @Test
-  void everyBuiltInRuleSaysWhereItComesFrom() {
+  void everyBuiltInRuleHasASource() {
     for (RuleSet set : StandardRules.sets()) {
       set.rules().forEach(rule -> assertTrue(rule.source().isPresent(), rule.name()));
     }
@@ -96,7 +102,7 @@ class StandardRulesTest {
         if (declaration instanceof Declaration.Rules rules) {
           ModelPath place = ModelPath.of("rules", rules.name().text());
           Declared<Declaration.Rules> declared = new Declared<>(file, rules, rules.name(), false);
-          check.check(declared, new Ledger(declared, place, findings)).ifPresent(sets::add);
+          check.check(declared, new Diagnostics(declared, place, findings)).ifPresent(sets::add);
         }
       }
       assertEquals(

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,7 +21,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * Looks through the sources: no code without a sentence, no sentence with a word it is not given.
+ * Searches the sources: every code has a sentence, and every placeholder of a sentence has an
+ * argument.
  */
 final class EveryCodeIsWordedTest {
 
@@ -76,31 +78,35 @@ final class EveryCodeIsWordedTest {
     assertEquals(Set.of(), missing);
   }
 
+  /** A code that two sources give may have a sentence for each. */
   @Test
-  void planningGivesEveryWordThatItsSentencesUse() throws IOException {
-    Set<String> wrong = new TreeSet<>();
+  void planningSuppliesEveryArgumentOfItsSentences() throws IOException {
+    Map<String, Set<String>> given = new TreeMap<>();
     for (String text : sources()) {
       String source = LOOKED_FOR.matcher(text).replaceAll("");
       Matcher codes = CODE.matcher(source);
       while (codes.find()) {
-        String code = codes.group(1);
-        if (code.startsWith("plan.") && MAKES_FINDINGS.matcher(source).find()) {
-          Set<String> given = new TreeSet<>();
+        if (codes.group(1).startsWith("plan.") && MAKES_FINDINGS.matcher(source).find()) {
+          Set<String> words = given.computeIfAbsent(codes.group(1), code -> new TreeSet<>());
           Matcher with = WITH.matcher(source);
           while (with.find()) {
-            given.add(with.group(1));
-          }
-          for (String template : variants(code)) {
-            Matcher words = WORD.matcher(template);
-            while (words.find()) {
-              if (!given.contains(words.group(1))) {
-                wrong.add(code + " {" + words.group(1) + "} in " + template);
-              }
-            }
+            words.add(with.group(1));
           }
         }
       }
     }
+    Set<String> wrong = new TreeSet<>();
+    given.forEach(
+        (code, known) -> {
+          for (String template : variants(code)) {
+            Matcher words = WORD.matcher(template);
+            while (words.find()) {
+              if (!known.contains(words.group(1))) {
+                wrong.add(code + " {" + words.group(1) + "} in " + template);
+              }
+            }
+          }
+        });
     assertEquals(Set.of(), wrong);
   }
 

@@ -30,11 +30,11 @@ final class FindingTextTest {
     SourceFile file = SourceFile.of("club/autumn.grip", "language 1\n  waive short-rest in base\n");
     assertEquals(
         """
-        warning[plan.waiver-unused]: the waiver of `short-rest` waives nothing
-          --> club/autumn.grip:2:9
-          2 |   waive short-rest in base
-            |         ^^^^^^^^^^ nothing here breaks this rule
-             help: take it out, or correct its rule or its place
+        warning: the waiver of `short-rest` has no effect
+          club/autumn.grip:2:9 (plan.waiver-unused)
+            2:   waive short-rest in base
+                       ~~~~~~~~~~ nothing here breaks this rule
+          fix: delete it, or correct its rule or its place
 
         1 warning
         """,
@@ -45,16 +45,16 @@ final class FindingTextTest {
   void tabsAndWideCharactersKeepTheMarksInPlace() {
     SourceFile file = SourceFile.of("a.grip", "\tnote \"\u6307\u529B\" short-rest\n");
     String text = FindingText.plain().render(List.of(unused(file, "short-rest")));
-    assertTrue(text.contains("  1 |     note \"\u6307\u529B\" short-rest\n"), text);
+    assertTrue(text.contains("    1:     note \"\u6307\u529B\" short-rest\n"), text);
     // 4 for the tab, 5 for the word and a blank, 2 quotes, 2 wide characters of 2, a blank
-    assertTrue(text.contains("    | " + " ".repeat(4 + 5 + 2 + 4 + 1) + "^^^^^^^^^^ "), text);
+    assertTrue(text.contains("       " + " ".repeat(4 + 5 + 2 + 4 + 1) + "~~~~~~~~~~ "), text);
   }
 
   @Test
-  void ofASpanOverManyLinesTheFirstIsShown() {
+  void theFirstLineOfALongSpanIsShown() {
     SourceFile file = SourceFile.of("a.grip", "plan a {\r\n  from\r\n}\r\n");
     String text = FindingText.plain().render(List.of(unused(file, "a {\r\n  from")));
-    assertTrue(text.contains("  1 | plan a {\n    |      ^^^ nothing"), text);
+    assertTrue(text.contains("    1: plan a {\n            ~~~ nothing"), text);
   }
 
   @Test
@@ -64,7 +64,7 @@ final class FindingTextTest {
         LocatedFinding.at(
             file, new Span(8, 0), Finding.warning("plan.waiver-unused", PLAN).with("rule", "r"));
     String text = FindingText.plain().render(List.of(end));
-    assertTrue(text.contains("  1 | plan a {\n    |         ^ nothing"), text);
+    assertTrue(text.contains("    1: plan a {\n               ~ nothing"), text);
   }
 
   @Test
@@ -75,7 +75,7 @@ final class FindingTextTest {
             new Span(0, 0),
             Finding.warning("plan.waiver-unused", PLAN).with("rule", "r"));
     String text = FindingText.plain().render(List.of(nowhere));
-    assertFalse(text.contains("|"), text);
+    assertFalse(text.contains("~"), text);
   }
 
   @Test
@@ -92,17 +92,16 @@ final class FindingTextTest {
             .related("first-defined-here", file, new Span(0, 5));
     assertEquals(
         """
-        waived error[rule.short-rest]: 48 h between hard sessions
-          --> a.grip:3:1
-          3 | again x
-            | ^^^^^
-             where: week 2 (Tue 19 Jan)
-             source: common practice
-             waived: a trip with two days in a row
-             note: first defined here
-          --> a.grip:1:1
-          1 | first x
-            | -----
+        waived error: 48 h between hard sessions
+          a.grip:3:1 (rule.short-rest)
+            3: again x
+               ~~~~~
+          where: week 2 (Tue 19 Jan)
+          source: common practice
+          waived: a trip with two days in a row
+          note: first defined here, a.grip:1:1
+            1: first x
+               -----
 
         1 waived
         """,
@@ -110,7 +109,7 @@ final class FindingTextTest {
   }
 
   @Test
-  void findingsOfAFileStandTogetherInItsOrder() {
+  void findingsOfAFileAreTogetherInItsOrder() {
     SourceFile one = SourceFile.of("one.grip", "aa bb cc");
     SourceFile two = SourceFile.of("two.grip", "dd");
     String text =
@@ -129,9 +128,9 @@ final class FindingTextTest {
         Finding.error("plan.waiver-refused", PLAN.then("waiver", 1)).with("rule", "youth");
     assertEquals(
         """
-        error[plan.waiver-refused]: `youth` is never waived
-          --> plan autumn / waiver 1
-          help: change the plan so that it keeps the rule
+        error: `youth` can't be waived
+          plan autumn / waiver 1 (plan.waiver-refused)
+          fix: change the plan so that it keeps the rule
 
         1 error
         """,
@@ -144,14 +143,14 @@ final class FindingTextTest {
     SourceFile file = SourceFile.of("a.grip", before + "short-rest" + before);
     String text = FindingText.plain().render(List.of(unused(file, "short-rest")));
     assertTrue(text.length() < 1000, "cut");
-    assertTrue(text.contains("  1 | ..."), text);
-    int line = text.indexOf("  1 | ");
-    int marks = text.indexOf("    | ", line);
-    assertEquals(text.indexOf("short-rest", line) - line, text.indexOf("^", marks) - marks, text);
+    assertTrue(text.contains("    1: ..."), text);
+    int line = text.indexOf("    1: ");
+    int marks = text.indexOf("\n", line) + 1;
+    assertEquals(text.indexOf("short-rest", line) - line, text.indexOf("~", marks) - marks, text);
   }
 
   @Test
-  void whatATerminalWouldObeyIsReplaced() {
+  void controlCharactersAreReplaced() {
     SourceFile file = SourceFile.of("a.grip", "note \"\u001B[31m\u202Eevil\" short-rest");
     String text = FindingText.plain().render(List.of(unused(file, "short-rest")));
     assertFalse(text.contains("\u001B") || text.contains("\u202E"), "obeyed");
@@ -159,7 +158,7 @@ final class FindingTextTest {
   }
 
   @Test
-  void coloursOnlyWhereAskedFor() {
+  void coloursOnlyWhereRequested() {
     SourceFile file = SourceFile.of("a.grip", "short-rest");
     String plain = FindingText.plain().render(List.of(unused(file, "short-rest")));
     String coloured = FindingText.coloured().render(List.of(unused(file, "short-rest")));
@@ -169,7 +168,7 @@ final class FindingTextTest {
   }
 
   @Test
-  void countsBySeverityAndApartWhatIsWaived() {
+  void countsBySeverityAndCountsWaivedSeparately() {
     Finding error = Finding.error("x", PLAN);
     Finding advice = Finding.advice("x", PLAN);
     assertEquals("no findings", FindingText.plain().count(List.of()));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.expression.Shortfall;
 import gripwright.expression.Shortfall.Bound;
+import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
@@ -29,6 +30,7 @@ import gripwright.wording.Wording;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -49,12 +51,12 @@ final class WordingTest {
   @Test
   void wordsInBracesAreReplacedByFactsThatPrintThemselves() {
     Finding finding =
-        Finding.warning("plan.week-away", PLAN)
+        Finding.advice("plan.week-away", PLAN)
             .with("week", 3)
             .with("from", LocalDate.of(2027, 1, 18))
             .with("to", LocalDate.of(2027, 1, 24));
     assertEquals(
-        "nothing is placed in week 3: away from 2027-01-18 to 2027-01-24",
+        "nothing is planned in week 3: the athlete is away from 2027-01-18 to 2027-01-24",
         WORDING.sentence(finding));
   }
 
@@ -75,18 +77,18 @@ final class WordingTest {
   }
 
   @Test
-  void aHandSaysWhyItDoesNotTakeAGrip() {
+  void aGripOutOfReachHasItsReason() {
     assertEquals(
         "the little finger is too short by 6.1 mm",
         WORDING.fact(new FitMiss.TooShort(Finger.LITTLE, mm(6.1))));
     assertEquals(
-        "the middle finger comes no nearer than 53 deg, and the grip asks for 0 deg to 20 deg",
+        "the middle finger comes no nearer than 53 deg, and the grip needs 0 deg to 20 deg",
         WORDING.fact(
             new FitMiss.OutOfBand(
                 Finger.MIDDLE, Joint.PIP, Band.degrees(0, 20), Angle.ofDegrees(53), 33)));
     assertEquals(
         "the middle joint of the ring finger moves from 0 deg to 70 deg,"
-            + " and the grip asks for 75 deg to 105 deg",
+            + " and the grip needs 75 deg to 105 deg",
         WORDING.fact(
             new FitMiss.BeyondLimit(
                 Finger.RING, Joint.PIP, Band.degrees(75, 105), FlexionRange.degrees(0, 70), 5)));
@@ -99,18 +101,19 @@ final class WordingTest {
   }
 
   @Test
-  void aSentenceMayHangOnAnArgument() {
-    Finding none =
-        Finding.error("plan.choose-none", PLAN)
-            .with("grips", List.of("front-three", "half-crimp"))
-            .with("session", "strength");
+  void aSentenceMayDependOnAnArgument() {
+    Finding low =
+        Finding.advice("plan.load-out-of-reach", PLAN)
+            .with("setup", "half-crimp edge 20 mm")
+            .with("wanted", Load.ofKilograms(92))
+            .with("built", Load.ofKilograms(80));
     assertEquals(
-        "none of front-three, half-crimp in `strength` is open to this athlete",
-        WORDING.sentence(none));
+        "`half-crimp edge 20 mm` needs 92 kg, but the equipment can't build more than 80 kg",
+        WORDING.sentence(low));
     assertEquals(
-        "none of front-three, half-crimp in `strength` is open to this athlete:"
-            + " the hand can't take front-three on 20 mm",
-        WORDING.sentence(none.with("out-of-reach", List.of("front-three")).with("edge", mm(20))));
+        "`half-crimp edge 20 mm` is planned at 85 % of its maximum, but the equipment can't build"
+            + " more than 73.9 %, 80 kg in all",
+        WORDING.sentence(low.with("percent", "85 %").with("built-percent", "73.9 %")));
   }
 
   private static Length mm(double value) {
@@ -118,14 +121,37 @@ final class WordingTest {
   }
 
   @Test
-  void whatIsPutInIsNotLookedAtAgain() {
-    Finding finding =
-        Finding.warning("plan.waiver-unused", PLAN).with("rule", "{rule} $1 \\ {week}");
-    assertEquals("the waiver of `{rule} $1 \\ {week}` waives nothing", WORDING.sentence(finding));
+  void theNumbersOfARiseNameNoIdentifier() {
+    Finding rise =
+        Finding.warning("rule.rise", PLAN)
+            .with("message", "too steep")
+            .with("missing", List.of(above("recent-load")));
+    assertEquals(
+        "too steep (was 12 % above the highest of the last three uneased weeks, at most 10 %)",
+        WORDING.sentence(rise));
+    assertEquals(
+        "too steep (was 12 % above the load-time of the week before, at most 10 %)",
+        WORDING.sentence(rise.with("missing", List.of(above("previous.load")))));
+  }
+
+  private static Shortfall above(String property) {
+    return new Shortfall(
+        Optional.empty(),
+        "load",
+        new Clause("breach.share-above", Map.of("share", "12 %", "of", property)),
+        Shortfall.Bound.AT_MOST,
+        new WrittenText("10 %"));
   }
 
   @Test
-  void aBrokenRuleSpeaksWithItsOwnMessageAndSaysWhereAndFromWhom() {
+  void insertedTextIsNotProcessedAgain() {
+    Finding finding =
+        Finding.warning("plan.waiver-unused", PLAN).with("rule", "{rule} $1 \\ {week}");
+    assertEquals("the waiver of `{rule} $1 \\ {week}` has no effect", WORDING.sentence(finding));
+  }
+
+  @Test
+  void aBrokenRuleHasItsOwnMessageItsPlacesAndItsSource() {
     Finding finding =
         Finding.error("rule.two-hard-days", PLAN)
             .with("message", "two hard days in a row: {not a placeholder}")
@@ -136,7 +162,8 @@ final class WordingTest {
     ReportedFinding reported = WORDING.report(finding);
     assertEquals("two hard days in a row: {not a placeholder}", reported.message());
     assertEquals(
-        "base week 1 (Tue 12 Jan, Thu 14 Jan), week 3 (Tue 26 Jan); source: Skarvdal house rules",
+        "for sunniva: base week 1 (Tue 12 Jan, Thu 14 Jan), week 3 (Tue 26 Jan); source: Skarvdal"
+            + " house rules",
         reported.hint());
     assertEquals("two-hard-days", reported.rule());
   }
@@ -150,28 +177,31 @@ final class WordingTest {
             .alsoAt(day("base", 2, "2027-01-19"))
             .alsoAt(day("peak", 1, "2027-02-09"));
     assertEquals(
-        Optional.of("base week 1 (Tue 12 Jan), week 2 (Tue 19 Jan), peak week 1 (Tue 9 Feb)"),
+        Optional.of(
+            "for sunniva: base week 1 (Tue 12 Jan), week 2 (Tue 19 Jan), peak week 1 (Tue 9 Feb)"),
         WORDING.where(finding));
   }
 
   @Test
-  void manyWeeksAreDrawnTogether() {
+  void manyWeeksAreWrittenAsRanges() {
     Finding finding = Finding.error("rule.x", PLAN).with("message", "m");
     for (int week : new int[] {1, 2, 3, 5, 7, 8}) {
       finding = finding.alsoAt(day("base", week, "2027-01-12"));
     }
     assertTrue(WORDING.where(finding).orElseThrow().contains("week 8 (Tue 12 Jan)"));
     finding = finding.alsoAt(day("peak", 2, "2027-03-12"));
-    assertEquals(Optional.of("base weeks 1 to 3, 5, 7 to 8, peak week 2"), WORDING.where(finding));
+    assertEquals(
+        Optional.of("for sunniva: base weeks 1 to 3, 5, 7 to 8, peak week 2"),
+        WORDING.where(finding));
   }
 
   @Test
-  void aPlaceOutsideTheWeeksSaysNothing() {
+  void aPlaceWithoutAWeekIsLeftOut() {
     Finding finding =
         Finding.error("rule.x", PLAN).with("message", "m").alsoAt(PLAN.then("block", "base"));
     assertEquals(Optional.empty(), WORDING.where(finding));
     Finding one = Finding.error("rule.x", day("base", 2, "2027-01-19")).with("message", "m");
-    assertEquals(Optional.of("base week 2 (Tue 19 Jan)"), WORDING.where(one));
+    assertEquals(Optional.of("for sunniva: base week 2 (Tue 19 Jan)"), WORDING.where(one));
   }
 
   @Test
@@ -219,7 +249,7 @@ final class WordingTest {
   }
 
   @Test
-  void aBrokenRuleSaysWhatItWasAndWhatTheLimitIs() {
+  void aBrokenRuleHasTheActualValueAndTheLimit() {
     Shortfall time =
         shortfall(Optional.empty(), "trained", "14 months", Bound.AT_LEAST, "24 months");
     Shortfall grade = shortfall(Optional.empty(), "ability", "IRCRA 16", Bound.OVER, "IRCRA 18");

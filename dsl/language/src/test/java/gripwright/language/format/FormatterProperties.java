@@ -18,7 +18,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
-/** What holds of the layout of every text. */
+/** Properties of the layout of every text. */
 class FormatterProperties {
 
   private static final List<String> TEXTS = PlanTexts.wellWritten();
@@ -42,21 +42,21 @@ class FormatterProperties {
   }
 
   @Property(tries = 300)
-  void everyWordAndRemarkStaysInItsOrder(@ForAll("texts") String text, @ForAll Random random) {
+  void everyWordAndCommentStaysInItsOrder(@ForAll("texts") String text, @ForAll Random random) {
     String mixed = PlanTexts.laidOut(text, random);
     assertEquals(PlanTexts.words(text), PlanTexts.words(mixed));
-    assertEquals(PlanTexts.wordsAndRemarks(mixed), PlanTexts.wordsAndRemarks(formatted(mixed)));
+    assertEquals(PlanTexts.wordsAndComments(mixed), PlanTexts.wordsAndComments(formatted(mixed)));
   }
 
   @Property(tries = 300)
-  void whatIsDeclaredStaysTheSame(@ForAll("texts") String text, @ForAll Random random) {
+  void declarationsStayTheSame(@ForAll("texts") String text, @ForAll Random random) {
     String mixed = PlanTexts.laidOut(text, random);
     ParsedFile parsed = PlanTexts.parse(formatted(mixed));
     assertEquals(List.of(), parsed.findings());
     assertEquals(PlanTexts.parse(mixed).declarations(), parsed.declarations());
   }
 
-  /** Without remarks and blank lines there is one layout, however a text was written. */
+  /** Without comments and blank lines there is one layout, however a text was written. */
   @Property(tries = 300)
   void whiteSpaceBetweenWordsLeavesNoTrace(@ForAll("texts") String text) {
     String oneLine = String.join(" ", PlanTexts.words(text));
@@ -77,9 +77,9 @@ class FormatterProperties {
     }
   }
 
-  /** A text with a mistake is refused, and never a reason to fail. */
+  /** A text with a mistake is refused without an exception. */
   @Property(tries = 300)
-  void anyTextIsLaidOutOrRefused(
+  void anyTextIsFormattedOrRefused(
       @ForAll("texts") String text, @ForAll Random random, @ForAll String other) {
     int at = random.nextInt(text.length());
     int end = Math.min(text.length(), at + 1 + random.nextInt(4));

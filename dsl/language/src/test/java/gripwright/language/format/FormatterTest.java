@@ -56,7 +56,7 @@ class FormatterTest {
   }
 
   @Test
-  void remarksStayWhereTheyStand() {
+  void commentsStayWhereTheyAre() {
     assertFormatted(
         """
         # first
@@ -107,7 +107,7 @@ class FormatterTest {
   }
 
   @Test
-  void longLinesBreakWhereTheyAreRead() {
+  void longLinesBreakBetweenClauses() {
     assertFormatted(
         """
         language 1
@@ -156,7 +156,7 @@ class FormatterTest {
   }
 
   @Test
-  void signsStandWhereTheyAreRead() {
+  void signsHaveTheirUsualSpaces() {
     assertFormatted(
         """
         language 1
@@ -181,7 +181,7 @@ class FormatterTest {
   }
 
   @Test
-  void marksAndLineEndsAreOrdinary() {
+  void byteOrderMarksAndLineEndsAreNormalized() {
     assertFormatted("language 1\n\n# a\n", "\uFEFF\r\n\r\nlanguage 1\r\n\r\n\r\n\t# a \r\n\r\n");
   }
 
@@ -196,12 +196,12 @@ class FormatterTest {
   }
 
   @Test
-  void unknownNamesAreNoHindrance() {
+  void unknownNamesDoNotPreventFormatting() {
     assertFormatted("language 1\nlog nobody {\n}\n", "language 1\nlog nobody {}");
   }
 
   @Test
-  void whatWouldBeTooLargeToReadIsRefused() {
+  void aResultTooLargeToReadIsRefused() {
     String text = "language 1 log a{2027-01-01 skipped s 2027-01-01 skipped s}";
     Limits tight = new Limits(text.length(), 100, 10, 10, 10);
     Formatted formatted = Formatter.format(SourceFile.of("a.grip", text), tight);

@@ -15,7 +15,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** Plan files to lay out, and what of a text must outlive any layout. */
+/** Plan files to format, and the parts of a text that no layout may change. */
 final class PlanTexts {
 
   static final Path EXAMPLES = Path.of("../../examples/plans");
@@ -32,7 +32,7 @@ final class PlanTexts {
 
   private static final List<String> GAPS =
       List.of(" ", "  ", "\n", "\t", "\r\n", "\n\n", " \n \n\t\n", "\n\n\n\n", "\f", "\r");
-  private static final List<String> REMARKS =
+  private static final List<String> COMMENTS =
       List.of("# one", "#two", "# three \"{ } do", "#", "# \u00e5\t#", "# blanks behind  \t");
 
   private PlanTexts() {}
@@ -54,7 +54,7 @@ final class PlanTexts {
     return texts;
   }
 
-  /** Returns every text of the project without a mistake in its writing. */
+  /** Returns every text of the project without a syntax error. */
   static List<String> wellWritten() {
     return FOLDERS.stream()
         .flatMap(folder -> in(folder).values().stream())
@@ -69,22 +69,22 @@ final class PlanTexts {
     return words;
   }
 
-  /** Returns the words and remarks of a text, in order. */
-  static List<String> wordsAndRemarks(String text) {
+  /** Returns the words and comments of a text, in order. */
+  static List<String> wordsAndComments(String text) {
     List<String> all = new ArrayList<>();
     parse(text)
         .tree()
         .root()
         .tokens(
             token -> {
-              remarks(token.leading(), all);
+              comments(token.leading(), all);
               all.add(token.text());
-              remarks(token.trailing(), all);
+              comments(token.trailing(), all);
             });
     return all;
   }
 
-  private static void remarks(List<Trivia> pieces, List<String> all) {
+  private static void comments(List<Trivia> pieces, List<String> all) {
     for (Trivia piece : pieces) {
       if (piece.kind() == Trivia.Kind.COMMENT) {
         all.add(piece.text().stripTrailing());
@@ -92,10 +92,10 @@ final class PlanTexts {
     }
   }
 
-  /** Returns a text with other white space and more remarks between its words. */
+  /** Returns a text with other white space and more comments between its words. */
   static String laidOut(String text, Random random) {
     StringBuilder out = new StringBuilder(random.nextInt(8) == 0 ? "\uFEFF" : "");
-    int remarksInAHundred = random.nextInt(4) * random.nextInt(8);
+    int commentsInAHundred = random.nextInt(4) * random.nextInt(8);
     boolean calm = random.nextBoolean();
     boolean[] first = {true};
     parse(text)
@@ -104,8 +104,8 @@ final class PlanTexts {
         .tokens(
             token -> {
               boolean glued = token.leading().isEmpty() && endsGlued(out);
-              if (random.nextInt(100) < remarksInAHundred) {
-                remark(out, random);
+              if (random.nextInt(100) < commentsInAHundred) {
+                comment(out, random);
               }
               if (!glued || random.nextInt(9) == 0) {
                 int gaps = calm ? 2 : GAPS.size();
@@ -124,7 +124,7 @@ final class PlanTexts {
     return out.length() > 0 && !Character.isWhitespace(out.charAt(out.length() - 1));
   }
 
-  /** Keeps the remarks that were there; the white space around them is what is at stake. */
+  /** Keeps the existing comments; only the white space around them changes. */
   private static void pieces(StringBuilder out, List<Trivia> pieces) {
     for (Trivia piece : pieces) {
       if (piece.kind() == Trivia.Kind.COMMENT) {
@@ -133,9 +133,9 @@ final class PlanTexts {
     }
   }
 
-  private static void remark(StringBuilder out, Random random) {
+  private static void comment(StringBuilder out, Random random) {
     out.append(gap(random, GAPS.size()))
-        .append(REMARKS.get(random.nextInt(REMARKS.size())))
+        .append(COMMENTS.get(random.nextInt(COMMENTS.size())))
         .append(random.nextBoolean() ? "\n" : "\r\n");
   }
 

@@ -12,7 +12,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Random texts by the grammar that is published in the language reference, and by nothing else. */
+/** Random texts from the grammar published in the language reference. */
 final class Derivations {
 
   private static final Path PAGE = Path.of("../../docs/language.md");

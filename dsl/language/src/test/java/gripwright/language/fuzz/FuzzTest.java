@@ -34,12 +34,12 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Texts of the published grammar, and stored texts with parts replaced by others of the same
- * production, go the whole way from characters to sessions: none throws, each takes moderate work,
- * the tree gives the text back, and every finding stands inside a text.
+ * production, are read and compiled completely: none throws, each takes moderate work, the tree
+ * gives the text back, and every finding is inside a text.
  *
  * <p>A text whose findings are of kinds not met together before is kept and changed further. A
  * build reads the same texts each time, a fixed number of them. For a long run: {@code
- * -Dgripwright.fuzz.minutes=30 -Dgripwright.fuzz.seed=7}. What fails, or is kept, is written to
+ * -Dgripwright.fuzz.minutes=30 -Dgripwright.fuzz.stream=7}. What fails, or is kept, is written to
  * {@code target/fuzz}; what failed once belongs into {@code resources/fuzz}, which is run again on
  * every build.
  */
@@ -52,9 +52,9 @@ class FuzzTest {
   private static final double MINUTES =
       Double.parseDouble(System.getProperty("gripwright.fuzz.minutes", "0"));
 
-  private static final long SEED = Long.getLong("gripwright.fuzz.seed", 20270111);
+  private static final long STREAM = Long.getLong("gripwright.fuzz.stream", 20270111);
 
-  /** Steps for a text whatever it is, and for each of its characters. */
+  /** Constant number of steps for a text, and steps for each of its characters. */
   private static final long MOST_STEPS = 100_000_000;
 
   private static final long MOST_STEPS_A_CHARACTER = 5_000;
@@ -88,7 +88,7 @@ class FuzzTest {
   }
 
   @Test
-  void whatFailedOnceIsInOrder() throws IOException {
+  void textsThatFailedOncePass() throws IOException {
     load();
     try (Stream<Path> found = Files.list(STORED.get(0))) {
       for (Path file : found.filter(f -> f.toString().endsWith(".grip")).sorted().toList()) {
@@ -101,16 +101,18 @@ class FuzzTest {
   @Test
   void textsOfTheGrammarAreRead() throws IOException {
     load();
-    Random random = new Random(SEED);
+    Random random = new Random(STREAM);
     long end = System.nanoTime() + (long) (MINUTES * 60e9);
     long texts = 0;
     Set<String> codes = new TreeSet<>();
     while ((MINUTES > 0 ? System.nanoTime() < end : texts < TEXTS) && failures.size() < 20) {
       String text = next(random);
-      Set<String> told = run(text);
-      codes.addAll(told);
+      Set<String> codesOfText = run(text);
+      codes.addAll(codesOfText);
       texts++;
-      if (signatures.add(told.toString()) && pool.size() < MOST_KEPT && text.length() < 10_000) {
+      if (signatures.add(codesOfText.toString())
+          && pool.size() < MOST_KEPT
+          && text.length() < 10_000) {
         pool.add(text);
         keep("kept-" + signatures.size(), text);
       }
@@ -118,9 +120,9 @@ class FuzzTest {
     String report =
         String.format(
             Locale.ROOT,
-            "%d texts, seed %d, %d codes, %d kinds of findings together, %d failures%n",
+            "%d texts, stream %d, %d codes, %d kinds of findings together, %d failures%n",
             texts,
-            SEED,
+            STREAM,
             codes.size(),
             signatures.size(),
             failures.size());
@@ -216,7 +218,7 @@ class FuzzTest {
   /** Reads and compiles a text, and returns the codes of its findings. */
   private Set<String> run(String text) {
     try {
-      return Work.atMost(mostSteps(text), () -> told(text));
+      return Work.atMost(mostSteps(text), () -> codesOf(text));
     } catch (RuntimeException | Error e) {
       fail(e.getClass().getSimpleName() + " " + top(e), text);
       return Set.of();
@@ -227,8 +229,8 @@ class FuzzTest {
     return MOST_STEPS + MOST_STEPS_A_CHARACTER * text.length();
   }
 
-  private Set<String> told(String text) {
-    Set<String> told = new TreeSet<>();
+  private Set<String> codesOf(String text) {
+    Set<String> codesOfText = new TreeSet<>();
     ParsedFile parsed = Reader.parse(SourceFile.of("x.grip", text));
     check(parsed.tree().text().equals(text), "the tree is another text");
     ReadOptions options =
@@ -242,9 +244,9 @@ class FuzzTest {
     }
     for (ReportedFinding finding : compilation.findings()) {
       check(!finding.message().isBlank() && finding.line() >= 1, finding.code() + " says nothing");
-      told.add(finding.code());
+      codesOfText.add(finding.code());
     }
-    return told;
+    return codesOfText;
   }
 
   private static void check(boolean holds, String otherwise) {

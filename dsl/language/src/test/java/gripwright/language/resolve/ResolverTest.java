@@ -67,7 +67,7 @@ class ResolverTest {
   }
 
   @Test
-  void aPathOutOfTheRootIsNeverAskedFor() {
+  void aPathOutOfTheRootIsNeverRequested() {
     List<String> asked = new ArrayList<>();
     Project project =
         resolve(
@@ -119,7 +119,7 @@ class ResolverTest {
   }
 
   @Test
-  void whatIsNoFileIsNotRead(@TempDir Path root) throws IOException {
+  void whatIsNotAFileIsNotRead(@TempDir Path root) throws IOException {
     Reading missing = Gripwright.read(root.resolve("missing.grip"));
     assertFalse(missing.fileRead());
     assertFalse(missing.usable());
@@ -135,7 +135,7 @@ class ResolverTest {
   }
 
   @Test
-  void whatCannotBeReadIsSaid() {
+  void unreadableFilesAreReported() {
     Project project =
         resolve("main.grip", (path, most) -> new Loaded.Refused(SourceLoader.Reason.UNREADABLE));
     assertEquals(List.of("name.unreadable"), codes(project));
@@ -143,7 +143,7 @@ class ResolverTest {
   }
 
   @Test
-  void aProjectHasAnEnd() {
+  void theNumberOfFilesIsLimited() {
     SourceLoader endless =
         (path, most) ->
             new Loaded.Found(path, "language 1\nuse \"x" + path.substring(0, 6) + "\"\n");
@@ -175,7 +175,7 @@ class ResolverTest {
   }
 
   @Test
-  void aFileOfAnInnerFolderIsCalledFromTheOuter(@TempDir Path root) throws IOException {
+  void aFileOfAnInnerFolderIsNamedFromTheOuterFolder(@TempDir Path root) throws IOException {
     Path inner = Files.createDirectory(root.resolve("inner"));
     Files.writeString(inner.resolve("a.grip"), GRIP);
     Files.writeString(root.resolve("b.grip"), GRIP);
@@ -187,7 +187,7 @@ class ResolverTest {
   }
 
   @Test
-  void theCycleIsPrinted() {
+  void theFilesOfACycleAreListed() {
     Project project =
         resolve(
             "a.grip",

@@ -7,11 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.language.source.SourceFile;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Strange texts end with one clear finding and without a deep stack. {@link LimitsWorkTest} counts
- * what they cost.
+ * their work.
  */
 class LimitsTest {
 
@@ -79,6 +80,7 @@ class LimitsTest {
     }
   }
 
+  @Tag("full-build")
   @Test
   void longLines() throws InterruptedException {
     int size = 4 << 20;

@@ -5,11 +5,11 @@ import gripwright.work.CountedWork;
 import gripwright.work.Work;
 import java.util.List;
 
-/** The same strange texts take work in proportion to their length. */
+/** The work for the same strange texts is proportional to their length. */
 @CountedWork
 class LimitsWorkTest extends LimitsTest {
 
-  /** Steps for a text whatever it is, and for each of its characters. */
+  /** Constant number of steps for a text, and steps for each of its characters. */
   private static final long MOST_STEPS = 5_000_000;
 
   private static final long MOST_STEPS_A_CHARACTER = 400;

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Each file with a mistake gives the findings that stand beside it, and no others. Run with {@code
+ * Each file with a mistake gives exactly the findings in the file next to it. Run with {@code
  * -Dgripwright.bless=true} to write the expectations anew, and review them in the diff.
  */
 class MistakesTest {
@@ -56,21 +56,21 @@ class MistakesTest {
   }
 
   @Test
-  void whatIsMissingBehindAnOfIsNamed() {
+  void whatIsMissingAfterAnOfIsNamed() {
     String log =
         "language 1\nlog ylva {\n  2027-01-05 session s {\n    p on g edge 20 mm: %s\n  }\n}\n";
     String rules = "language 1\nrules r {\n  rule a {\n    require load > %s\n  }\n}\n";
-    assertEquals("a number here, found `,`", missing(log, "sets 3 of, load 60 kg"));
-    assertEquals("a number here, found the end of the line", missing(log, "sets 3 of"));
-    assertEquals("a number here, found `load`", missing(log, "sets 3 of load 60 kg"));
-    assertEquals("a value here, found the end of the line", missing(rules, "3 % of"));
-    assertEquals("`%` here, found `of`", missing(rules, "3 of load"));
+    assertEquals("a number should come here, not `,`", missing(log, "sets 3 of, load 60 kg"));
+    assertEquals("a number is missing at the end of the line", missing(log, "sets 3 of"));
+    assertEquals("a number should come here, not `load`", missing(log, "sets 3 of load 60 kg"));
+    assertEquals("a value is missing at the end of the line", missing(rules, "3 % of"));
+    assertEquals("`%` should come here, not `of`", missing(rules, "3 of load"));
   }
 
   private static String missing(String text, String words) {
     var findings = Texts.parse(text.replace("%s", words)).findings();
     assertEquals(1, findings.size());
-    return Wording.english().sentence(findings.get(0).finding()).replace("expected ", "");
+    return Wording.english().sentence(findings.get(0).finding());
   }
 
   @Test

@@ -12,7 +12,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** Whatever is deleted, doubled or swapped, a text is read to its end and comes back. */
+/**
+ * After any deletion, duplication or swap, a text is read to its end and its tree gives it back.
+ */
 @CountedWork
 class MutationTest {
 

@@ -9,7 +9,7 @@ import gripwright.quantity.Unit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The records say what the text says. */
+/** The records have the meaning of the text. */
 class RecordsTest {
 
   private static Expr requirement(String expression) {
@@ -25,7 +25,7 @@ class RecordsTest {
   }
 
   @Test
-  void chainsLeanToTheLeft() {
+  void chainsAreLeftAssociative() {
     Expr.Binary last = binary("a - b - c");
     assertEquals(Expr.Operator.MINUS, last.operator());
     assertInstanceOf(Expr.Binary.class, last.left());
@@ -75,7 +75,7 @@ class RecordsTest {
   }
 
   @Test
-  void testsOnWords() {
+  void isAndInTests() {
     Expr.Is is = (Expr.Is) requirement("grip.family is not split");
     assertTrue(is.negated());
     Expr.In in = (Expr.In) requirement("grip not in half-crimp, open-four");

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** The tree gives the text back, whatever the text. */
+/** The tree gives back any text. */
 class RoundTripTest {
 
   private static final Path SAMPLES = Path.of("src/test/resources/samples");
@@ -36,7 +36,7 @@ class RoundTripTest {
   }
 
   @TestFactory
-  Stream<DynamicTest> textsOfEveryStatementComeBackAndAreWhole() {
+  Stream<DynamicTest> textsOfEveryStatementComeBackWithoutMistakes() {
     return Texts.in(Texts.EVERYTHING).stream()
         .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> clean(file)));
   }

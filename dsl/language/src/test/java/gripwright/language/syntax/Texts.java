@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The files of this folder's tests, and what holds for every text. */
+/** The files of the tests in this package, and checks for every text. */
 final class Texts {
 
   static final Path MISTAKES = Path.of("src/test/resources/syntax");

@@ -27,7 +27,7 @@ final class AmountOption {
   private final double value;
   private final String unit;
 
-  // The unit stands close to the number in examples: a blank would need quotes in a shell.
+  // Examples have no blank before the unit, since a blank would need quotes in a shell.
   private AmountOption(String option, String written, double value, String unit) {
     this.option = option;
     this.written = written;
@@ -36,10 +36,10 @@ final class AmountOption {
   }
 
   /**
-   * Returns arguments in which a unit that stands alone after the number of an option is part of
-   * it, as in {@code --edge 20 mm} without quotes.
+   * Returns the arguments with a separate unit joined to the number of its option, as in {@code
+   * --edge 20 mm} without quotes.
    *
-   * @param options those with a number and a unit, hyphens included
+   * @param options options that take a number and a unit, hyphens included
    */
   static List<String> joined(List<String> arguments, List<String> options) {
     List<String> joined = new ArrayList<>();
@@ -53,7 +53,10 @@ final class AmountOption {
     return joined;
   }
 
-  /** Tells whether arguments end in an option's number, as in {@code --edge 20} or {@code =20}. */
+  /**
+   * Tells whether arguments end in an option's number without a unit, as in {@code --edge 20} or
+   * {@code =20}.
+   */
   private static boolean lacksUnit(List<String> arguments, List<String> options) {
     int last = arguments.size() - 1;
     if (last < 0) {
@@ -74,7 +77,7 @@ final class AmountOption {
     Matcher matcher = AMOUNT.matcher(written);
     if (!matcher.matches()) {
       throw new UsageException(
-          option + " is a number with its unit, such as " + example + ", not `" + written + "`");
+          option + " needs a number with its unit, such as " + example + ", not `" + written + "`");
     }
     return new AmountOption(
         option, written.strip(), Double.parseDouble(matcher.group(1)), matcher.group(2));
@@ -83,7 +86,7 @@ final class AmountOption {
   /**
    * Reads the depth of an edge.
    *
-   * @throws UsageException if it is no length, or none that an edge has
+   * @throws UsageException if it is not a length, or outside the range of edge depths
    */
   static Length edge(String option, String written) throws UsageException {
     AmountOption amount = parse(option, written, "20mm");
@@ -103,9 +106,9 @@ final class AmountOption {
   }
 
   /**
-   * Reads what both hands hold together, as a load or as a force.
+   * Reads the total load on both hands, given as a load or a force.
    *
-   * @throws UsageException if it is neither, or nothing that hands hold
+   * @throws UsageException if it is neither, or outside the range of loads
    */
   static Load load(String option, String written) throws UsageException {
     AmountOption amount = parse(option, written, "75kg");
@@ -130,7 +133,7 @@ final class AmountOption {
     if (unit.isEmpty()) {
       String example = written + units.get(0).symbol();
       throw new UsageException(
-          option + " " + written + " what? The unit is missing: write " + option + " " + example);
+          option + " " + written + " has no unit: write " + option + " " + example);
     }
     Optional<Unit> found = Unit.parse(unit);
     if (found.isPresent() && units.contains(found.get())) {

@@ -40,7 +40,7 @@ final class Arguments {
   static final Spec ON = new Spec("on", "DATE");
   static final Spec DATE = new Spec("date", "DATE");
 
-  /** What has a number with its unit. */
+  /** Options that take a number with a unit. */
   private static final List<String> AMOUNTS = List.of("--edge", "--load");
 
   private static final int FIRST_YEAR = 1900;
@@ -50,7 +50,7 @@ final class Arguments {
    * An option that a command takes.
    *
    * @param name without the hyphens
-   * @param value what follows it; empty if nothing does
+   * @param value name of its value; empty if it takes none
    */
   record Spec(String name, String value) {}
 
@@ -67,7 +67,7 @@ final class Arguments {
   /**
    * Reads the arguments of a command.
    *
-   * @throws UsageException if an option is unknown, comes twice, lacks its value or has a wrong one
+   * @throws UsageException if an option is unknown, given twice, lacks its value or has a wrong one
    */
   static Arguments parse(List<String> arguments, Console console, Spec... specs)
       throws UsageException {
@@ -94,23 +94,23 @@ final class Arguments {
       throw new UsageException(
           "--" + name + " needs a value: --" + name + " " + value(name, specs));
     } catch (ParseException e) {
-      throw new UsageException("the options make no sense: " + e.getMessage());
+      throw new UsageException("the options can't be read: " + e.getMessage());
     }
   }
 
-  /** Joins units to their numbers, if there is an option with a unit at all. */
+  /** Joins units to their numbers, if the command has an option with a unit. */
   private static List<String> withUnits(List<String> arguments) {
     boolean measured =
         arguments.stream().anyMatch(word -> AMOUNTS.stream().anyMatch(word::startsWith));
     return measured ? AmountOption.joined(arguments, AMOUNTS) : arguments;
   }
 
-  /** Of an option that comes twice one value would be dropped without a word. */
+  /** Rejects an option given twice, since one value would be ignored silently. */
   private static void once(CommandLine line) throws UsageException {
     Set<String> seen = new HashSet<>();
     for (Option option : line.getOptions()) {
       if (!seen.add(option.getLongOpt())) {
-        throw new UsageException("--" + option.getLongOpt() + " is given twice: once is enough");
+        throw new UsageException("--" + option.getLongOpt() + " is given twice; give it once");
       }
     }
   }
@@ -159,7 +159,7 @@ final class Arguments {
     }
   }
 
-  /** Returns what is not an option. */
+  /** Returns the arguments that are not options. */
   List<String> rest() {
     return line.getArgList();
   }
@@ -167,7 +167,7 @@ final class Arguments {
   /**
    * Returns the one file of a command.
    *
-   * @param more what else the command needs, for the sentence
+   * @param more what else the command needs, for the error message
    * @throws UsageException if there is none, or more than one
    */
   String oneFile(String command, String more) throws UsageException {
@@ -228,10 +228,10 @@ final class Arguments {
         return Optional.of(day);
       }
     } catch (DateTimeParseException e) {
-      // told below
+      // reported below
     }
     throw new UsageException(
-        "--" + option.name() + " is a day, written as in 2027-01-31, not `" + written.get() + "`");
+        "--" + option.name() + " needs a day such as 2027-01-31, not `" + written.get() + "`");
   }
 
   /** Returns how files are to be read. */
@@ -244,12 +244,18 @@ final class Arguments {
     return has(ALL) ? options.withAllFindings() : options;
   }
 
-  /** Returns a path as the caller meant it. */
+  /** Returns a path relative to the caller's folder. */
   Path path(String text) throws UsageException {
     try {
       return folder.resolve(text);
     } catch (InvalidPathException e) {
-      throw new UsageException("`" + text + "` is not the name of a file");
+      throw new UsageException(
+          "`"
+              + text
+              + "` is not the name of a file"
+              + (text.chars().allMatch(c -> c < 0x80)
+                  ? ""
+                  : "; if it is one, start Java with `LC_ALL=C.UTF-8`, so that it knows the letters"));
     }
   }
 }

@@ -10,30 +10,29 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Which athlete of a file a command is about, and for which day. */
+/** Finds the athlete and the day that a command is for. */
 final class AthleteOfFile {
 
   private AthleteOfFile() {}
 
-  /** What a command does with an athlete. */
+  /** The work of a command for one athlete. */
   interface Work {
     /**
-     * Does it.
+     * Does the work.
      *
-     * @param day the day that was given, or else that of the last line of the log; empty if there
-     *     is neither
-     * @throws UsageException if it can't do without a day
+     * @param day the day given, or the last day of the log; empty if there is neither
+     * @throws UsageException if it needs a day
      */
     void write(Athlete athlete, Log log, Optional<LocalDate> day, Reading reading)
         throws UsageException;
   }
 
   /**
-   * Reads the file, finds athlete and day, and does the work; where the file has errors, tells them
+   * Reads the file, finds athlete and day, and does the work; if the file has errors, reports them
    * instead.
    *
    * @return the exit code
-   * @throws UsageException if the command was called wrongly
+   * @throws UsageException if the arguments are wrong
    */
   static int run(String command, Arguments given, Console console, Work work)
       throws UsageException {
@@ -58,7 +57,7 @@ final class AthleteOfFile {
   /**
    * Returns the name that was given.
    *
-   * @throws UsageException if none was; it names those there are
+   * @throws UsageException if none was given; the message lists the names in the file
    */
   private static String name(Arguments given, Reading reading, String file, String command)
       throws UsageException {
@@ -117,10 +116,9 @@ final class AthleteOfFile {
   }
 
   /**
-   * Returns the day that was given, or else that of the last line of the athlete's log; empty if
-   * there is neither.
+   * Returns the day given, or the last day of the athlete's log; empty if there is neither.
    *
-   * @throws UsageException if the athlete was not born then
+   * @throws UsageException if it is before the athlete's birth
    */
   private static Optional<LocalDate> day(Optional<LocalDate> given, Athlete athlete, Log log)
       throws UsageException {

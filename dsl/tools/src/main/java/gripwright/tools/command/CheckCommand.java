@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** {@code check FILE...}: reads, compiles and says what there is to say. */
+/** {@code check FILE...}: reads, compiles and reports the findings. */
 public final class CheckCommand {
 
   /** What {@code check --help} prints. */
@@ -26,8 +26,8 @@ public final class CheckCommand {
       """
       gripwright check FILE... [--as text|json|sarif] [--root DIR] [--all]
 
-      Reads plans and what they use, compiles them, checks them against the rules, and
-      prints what there is to say. Nothing is written.
+      Reads plans and the files they use, compiles them, checks them against the rules, and
+      prints the findings. No file is written.
 
         --as text|json|sarif  text for people (default), JSON for programs, or SARIF
                               2.1.0 for code hosts and editors
@@ -40,7 +40,7 @@ public final class CheckCommand {
   private final Arguments given;
   private final Console console;
   private final List<ReportedFinding> all = new ArrayList<>();
-  private final Set<ReportedFinding> told = new HashSet<>();
+  private final Set<ReportedFinding> shown = new HashSet<>();
   private final List<SarifResult> results = new ArrayList<>();
   private final Map<String, String> ownRules = new HashMap<>();
   private int exit = Exit.FINE;
@@ -53,7 +53,7 @@ public final class CheckCommand {
   /**
    * Runs the command and returns the exit code.
    *
-   * @throws UsageException if it was called wrongly
+   * @throws UsageException if the arguments are wrong
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =
@@ -71,12 +71,12 @@ public final class CheckCommand {
     return check.exit;
   }
 
-  /** Tells what is new in a file: what it shares with one before it was told there. */
+  /** Reports the findings of a file that were not already reported for an earlier one. */
   private void take(String file, Reading reading, Compilation compilation) {
     List<LocatedFinding> fresh = new ArrayList<>();
     for (int i = 0; i < compilation.findings().size(); i++) {
       ReportedFinding finding = compilation.findings().get(i);
-      if (given.rest().size() == 1 || told.add(finding)) {
+      if (given.rest().size() == 1 || shown.add(finding)) {
         all.add(finding);
         fresh.add(compilation.located().get(i));
       }
@@ -91,9 +91,9 @@ public final class CheckCommand {
       FindingText text = console.colour() ? FindingText.coloured() : FindingText.plain();
       console.out(text.body(fresh));
       int before = compilation.located().size() - fresh.size();
-      String told =
-          before == 0 ? "" : before == 1 ? " (1 told above)" : " (" + before + " told above)";
-      console.out(file + ": " + count(compilation.located()) + told + "\n");
+      String repeated =
+          before == 0 ? "" : before == 1 ? " (1 shown above)" : " (" + before + " shown above)";
+      console.out(file + ": " + count(compilation.located()) + repeated + "\n");
     }
   }
 

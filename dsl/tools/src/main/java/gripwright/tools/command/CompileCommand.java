@@ -3,6 +3,7 @@ package gripwright.tools.command;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.PlanDocument;
 import gripwright.export.text.SeasonText;
+import gripwright.finding.Finding;
 import gripwright.finding.Nearest;
 import gripwright.language.Compilation;
 import gripwright.language.Gripwright;
@@ -27,12 +28,13 @@ public final class CompileCommand {
 
         --plan NAME     only this plan; otherwise every plan of the file
         --as text|json  text for people (default), or JSON for programs
-        --output PATH   write to a file, whole or not at all, instead of standard output
+        --output PATH   write to a file instead of standard output
         --root DIR      the folder that `use` may read from; the file's own by default
         --all           every finding; otherwise 30 a file and 100 in all
 
       Exit: 0 no errors, 1 errors in the files, 2 wrong usage or a file that can't be
-      read. On 1 and 2 no file is written.
+      read. An error that concerns one athlete stops only that athlete's sessions; those of
+      the others are still printed. With 1 or 2 no file is written.
       """;
 
   static final String BETWEEN = "\n" + "-".repeat(80) + "\n\n";
@@ -42,7 +44,7 @@ public final class CompileCommand {
   /**
    * Runs the command and returns the exit code.
    *
-   * @throws UsageException if it was called wrongly
+   * @throws UsageException if the arguments are wrong
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =
@@ -56,12 +58,30 @@ public final class CompileCommand {
             Arguments.ALL);
     Run run = compiled(given.oneFile("compile", ""), given);
     Compilation compilation = run.compilation();
+    boolean written = given.value(Arguments.OUTPUT).isPresent();
     if (run.exit() != Exit.FINE) {
-      Refusal.write(compilation.findings(), compilation.located(), given, console);
+      List<CompiledPlan> usable =
+          run.exit() == Exit.ERRORS && !written ? compilation.usablePlans() : List.of();
+      if (!usable.isEmpty()) {
+        console.out(
+            given.asJson()
+                ? JsonDocuments.compiledInPart(
+                    documents(compilation, usable), compilation.findings(), Console.wording())
+                : text(compilation, usable));
+      }
+      if (usable.isEmpty() || !given.asJson()) {
+        Refusal.write(compilation.findings(), compilation.located(), given, console);
+      }
       return run.exit();
     }
-    String document = given.asJson() ? json(compilation) : text(compilation);
-    if (given.value(Arguments.OUTPUT).isPresent()) {
+    String document =
+        given.asJson()
+            ? JsonDocuments.compiled(
+                documents(compilation, compilation.plans()),
+                compilation.findings(),
+                Console.wording())
+            : text(compilation, compilation.plans());
+    if (written) {
       Output.replace(given.path(given.value(Arguments.OUTPUT).get()), document);
     } else {
       console.out(document);
@@ -72,10 +92,10 @@ public final class CompileCommand {
     return Exit.FINE;
   }
 
-  /** What came of a file, and the exit code that it deserves. */
+  /** The result of compiling a file, and its exit code. */
   record Run(Compilation compilation, int exit) {}
 
-  /** Reads and compiles a file, or the one plan of it that was asked for. */
+  /** Reads and compiles a file, or the one plan that was named. */
   static Run compiled(String file, Arguments given) throws UsageException {
     Reading reading = Gripwright.read(given.path(file), given.readOptions());
     Compilation compilation = compile(reading, given, file);
@@ -88,12 +108,13 @@ public final class CompileCommand {
     Set<String> plans = reading.plans().keySet();
     if (plan.isEmpty() || plans.contains(plan)) {
       if (plans.isEmpty() && reading.usable()) {
-        throw new UsageException("there is no plan in " + file + "; `check` reads it without one");
+        throw new UsageException(
+            "there is no plan in " + file + "; use `check` for files without a plan");
       }
       return plan.isEmpty() ? reading.compile() : reading.compile(plan);
     }
     if (!reading.usable()) {
-      return reading.compile(); // the plan may be the one that is broken
+      return reading.compile(); // the named plan may be the one with the error
     }
     throw new UsageException(
         "there is no plan `"
@@ -108,31 +129,44 @@ public final class CompileCommand {
                         .orElse("it has " + String.join(", ", plans))));
   }
 
-  private static String json(Compilation compilation) {
+  private static List<PlanDocument> documents(Compilation compilation, List<CompiledPlan> plans) {
     List<PlanDocument> documents = new ArrayList<>();
-    for (CompiledPlan plan : compilation.plans()) {
+    for (CompiledPlan plan : plans) {
       documents.add(document(compilation, plan, plan));
     }
-    return JsonDocuments.compiled(documents, compilation.findings(), Console.wording());
+    return documents;
   }
 
-  /** Returns a plan, or what is left of it, with the findings about it. */
+  /** Returns a plan, or the part of it that could be compiled, with its findings. */
   static PlanDocument document(Compilation compilation, CompiledPlan plan, CompiledPlan shown) {
     return new PlanDocument(
         shown,
         PlanFindings.of(compilation.located(), plan).stream().map(PlanFindings::report).toList());
   }
 
-  private static String text(Compilation compilation) {
+  /** Returns every plan: its sessions or, if they may not be used, the errors. */
+  private static String text(Compilation compilation, List<CompiledPlan> usable) {
     List<String> seasons = new ArrayList<>();
+    PlanFindings findings = new PlanFindings(compilation.located());
     for (CompiledPlan plan : compilation.plans()) {
-      PlanFindings findings = new PlanFindings(compilation.located());
-      seasons.add(SeasonText.of(plan, Console.wording(), findings::source));
+      seasons.add(
+          usable.contains(plan)
+              ? SeasonText.of(plan, Console.wording(), findings::source)
+              : SeasonText.stopped(
+                  plan, stopping(compilation, plan), Console.wording(), findings::source));
     }
     return String.join(BETWEEN, seasons);
   }
 
-  /** What is not about a plan has no place in a season and is said beside it. */
+  private static List<Finding> stopping(Compilation compilation, CompiledPlan plan) {
+    return compilation.located().stream()
+        .map(LocatedFinding::finding)
+        .filter(Finding::blocks)
+        .filter(f -> f.athletes().contains(plan.athlete().name()))
+        .toList();
+  }
+
+  /** Reports findings that are not about a plan, which the season text doesn't contain. */
   private static void sayTheRest(Compilation compilation, Console console) {
     List<LocatedFinding> rest =
         compilation.located().stream()

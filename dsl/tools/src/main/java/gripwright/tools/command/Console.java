@@ -4,14 +4,13 @@ import gripwright.budget.Progress;
 import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 
 /**
- * Where a command writes, and from which folder it was called. Everything is UTF-8, whatever the
+ * The output of a command, and the folder it was called from. Everything is UTF-8, whatever the
  * platform's charset.
  */
 public final class Console {
@@ -27,7 +26,7 @@ public final class Console {
    *
    * @param out results
    * @param err messages about the run
-   * @param folder what relative paths are relative to
+   * @param folder base of relative paths
    * @param colour true if results may have the colours of an ANSI terminal
    */
   public Console(OutputStream out, OutputStream err, Path folder, boolean colour) {
@@ -39,11 +38,10 @@ public final class Console {
    *
    * @param out results
    * @param err messages about the run
-   * @param folder what relative paths are relative to
+   * @param folder base of relative paths
    * @param colour true if results may have the colours of an ANSI terminal
-   * @param terminal tells whether a terminal shows the messages, and with them how far long work
-   *     has come
-   * @param nanoTime a monotonic clock, which tells when work is long
+   * @param terminal tells whether a terminal shows the messages, so that progress can be shown too
+   * @param nanoTime a monotonic clock, to detect long work
    */
   public Console(
       OutputStream out,
@@ -60,25 +58,33 @@ public final class Console {
   }
 
   /**
-   * Returns the words of all results, in the one place that decides on them. They are English, as
-   * are usage texts and the pages of codes, which are part of the command line and of the docs.
+   * Returns the wording of all results; no other place decides on it. It is English, as are usage
+   * texts and the pages of codes.
    */
   static Wording wording() {
     return Wording.english();
   }
 
-  /** Returns who is informed of progress; what it shows is gone before anything else is written. */
+  /** Returns the listener for progress; its line is erased before anything else is written. */
   Progress progress() {
     return progress;
   }
 
-  /** Writes a result. */
+  /**
+   * Writes a result.
+   *
+   * @throws LostOutput if it can't be written
+   */
   public void out(String text) {
     progress.clear();
     write(out, text);
   }
 
-  /** Writes a message about the run. */
+  /**
+   * Writes a message about the run.
+   *
+   * @throws LostOutput if it can't be written
+   */
   public void err(String text) {
     progress.clear();
     write(err, text);
@@ -89,7 +95,7 @@ public final class Console {
       stream.write(text.getBytes(StandardCharsets.UTF_8));
       stream.flush();
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot write the output", e);
+      throw new LostOutput(e);
     }
   }
 

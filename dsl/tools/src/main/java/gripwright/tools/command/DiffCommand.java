@@ -27,10 +27,10 @@ public final class DiffCommand {
       gripwright diff OLD NEW [--plan NAME] [--athlete NAME] [--as text|json]
                               [--root DIR]
 
-      Says what changed in meaning from one state of plans to another: sessions, loads,
-      dates, tests, waivers, findings, and what is known of athletes. A new layout, other
-      comments or another order of declarations change nothing. OLD and NEW are files, or
-      folders of which every file that ends in .grip is read.
+      Reports what changed in meaning between two versions of plans: sessions, loads, dates,
+      tests, waivers, findings, and athlete data. A new layout, other comments or another
+      order of declarations are not changes. OLD and NEW are files, or folders, of which
+      every file that ends in .grip is read; links in them are not followed.
 
         --plan NAME     only this plan
         --athlete NAME  only this athlete's plans
@@ -38,8 +38,8 @@ public final class DiffCommand {
         --root DIR      the folder that `use` may read from, on both sides; each folder, or
                         each file's own, by default
 
-      Exit: 0 with or without differences, 1 errors in the files (what compiles is compared
-      all the same), 2 wrong usage or a file that can't be read.
+      Exit: 0 with or without differences, 1 errors in the files (what compiles is still
+      compared), 2 wrong usage or a file that can't be read.
       """;
 
   private DiffCommand() {}
@@ -47,7 +47,7 @@ public final class DiffCommand {
   /**
    * Runs the command and returns the exit code.
    *
-   * @throws UsageException if it was called wrongly
+   * @throws UsageException if the arguments are wrong
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =
@@ -67,7 +67,7 @@ public final class DiffCommand {
       return Exit.USAGE;
     }
     EditionDiff diff =
-        asked(EditionDiff.between(before.edition(), after.edition()), given, before, after);
+        chosen(EditionDiff.between(before.edition(), after.edition()), given, before, after);
     if (given.asJson()) {
       console.out(
           JsonDocuments.diff(
@@ -88,7 +88,7 @@ public final class DiffCommand {
     }
   }
 
-  private static EditionDiff asked(
+  private static EditionDiff chosen(
       EditionDiff diff, Arguments given, EditionReading before, EditionReading after)
       throws UsageException {
     Optional<String> plan = given.value(Arguments.PLAN);
@@ -106,7 +106,8 @@ public final class DiffCommand {
   }
 
   /**
-   * Looks for a name on both sides; where one side has errors it may be what is broken.
+   * Looks for a name on both sides; if one side has errors, the name may be missing because of
+   * them.
    *
    * @throws UsageException if it is on neither
    */
@@ -140,7 +141,12 @@ public final class DiffCommand {
         reading.located().stream().filter(f -> f.finding().blocks()).toList();
     if (!errors.isEmpty()) {
       FindingText text = console.colour() ? FindingText.coloured() : FindingText.plain();
-      console.err("errors in " + side + ", `" + place + "`; what needs them is not compared:\n\n");
+      console.err(
+          "errors in "
+              + side
+              + ", `"
+              + place
+              + "`; the parts that need them are not compared:\n\n");
       console.err(text.render(errors));
     }
   }

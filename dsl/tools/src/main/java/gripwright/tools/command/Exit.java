@@ -1,6 +1,6 @@
 package gripwright.tools.command;
 
-/** What a command tells the shell. */
+/** Exit codes. */
 public final class Exit {
 
   /** No errors; warnings and waived findings are allowed. */

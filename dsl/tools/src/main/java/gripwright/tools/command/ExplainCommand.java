@@ -19,7 +19,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** {@code explain CODE}: what a finding means; {@code explain FILE}: where a day comes from. */
+/** {@code explain CODE}: what a finding means; {@code explain FILE}: how a day was planned. */
 public final class ExplainCommand {
 
   /** What {@code explain --help} prints. */
@@ -29,9 +29,10 @@ public final class ExplainCommand {
       gripwright explain FILE --date DATE [--plan NAME] [--athlete NAME]
                               [--as text|json] [--root DIR]
 
-      With a code, such as name.unknown: what the finding means and what would be right.
-      With a code and a file: the same for a rule that the file or what it uses declares.
-      With a file: where each number of a day comes from, and why it lies on that day.
+      With a code, such as name.unknown: what the finding means and how to correct it.
+      With a code and a file: the same for a rule that is declared in the file or in a file
+      that it uses. With a file: where each number of a day comes from, and why each session
+      is on that day.
 
         --date DATE     the day, as in 2027-01-12
         --plan NAME     only this plan; otherwise every plan of the file that covers the day
@@ -48,7 +49,7 @@ public final class ExplainCommand {
   /**
    * Runs the command and returns the exit code.
    *
-   * @throws UsageException if it was called wrongly, or there is no such code
+   * @throws UsageException if the arguments are wrong, or there is no such code
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =
@@ -76,7 +77,7 @@ public final class ExplainCommand {
     return Exit.FINE;
   }
 
-  /** Explains a code; a rule is also looked for in a file and what it uses. */
+  /** Explains a code; a rule is also looked up in a file and the files it uses. */
   private static int ownRule(String code, String file, Arguments given, Console console)
       throws UsageException {
     Reading reading = Gripwright.read(given.path(file), given.readOptions());
@@ -166,7 +167,7 @@ public final class ExplainCommand {
     return Exit.FINE;
   }
 
-  /** Returns the plans that cover the day, for the athletes asked for. */
+  /** Returns the plans that cover the day, for the chosen athletes. */
   private static List<CompiledPlan> plans(
       Compilation compilation, String file, LocalDate date, Arguments given) throws UsageException {
     String athlete = given.value(Arguments.ATHLETE).orElse("");

@@ -6,6 +6,7 @@ import gripwright.language.Gripwright;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.format.Formatted;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,16 +19,16 @@ public final class FormatCommand {
       """
       gripwright format FILE... [--check] [--as text|json] [--root DIR]
 
-      Gives plan files their one layout, in place: indents, spaces, columns and line
-      breaks. Words, numbers and remarks stay as they are, and so does what a file
-      means. A file that has its layout already is not touched, and neither is any file
-      if the text of one of them has errors.
+      Puts plan files into the standard layout, in place: indents, spaces, columns and line
+      breaks. Words, numbers, comments and the meaning of a file stay as they are. A file
+      that already has the layout is not written. If the text of one file has errors, no
+      file is written.
 
-        --check         writes nothing and says which files would change
+        --check         writes nothing and lists the files that would change
         --as text|json  text for people (default), or JSON for programs
         --root DIR      the folder that the files lie in; each file's own by default
 
-      Exit: 0 done, 1 errors in the text of a file, or with --check a file would change,
+      Exit: 0 done, 1 errors in the text of a file, or a file that would change with --check,
       2 wrong usage or a file that can't be read or written.
       """;
 
@@ -36,7 +37,7 @@ public final class FormatCommand {
   /**
    * Runs the command and returns the exit code.
    *
-   * @throws UsageException if it was called wrongly, or a file cannot be written
+   * @throws UsageException if the arguments are wrong, or a file can't be written
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =
@@ -54,11 +55,7 @@ public final class FormatCommand {
     }
     boolean writes = exit == Exit.FINE && !given.has(Arguments.CHECK);
     if (writes) {
-      for (Map.Entry<String, Formatted> file : files.entrySet()) {
-        if (file.getValue().changed()) {
-          Output.replace(given.path(file.getKey()), file.getValue().text().orElseThrow());
-        }
-      }
+      write(files, given);
     }
     if (given.asJson()) {
       console.out(exit == Exit.FINE ? document(files) : JsonDocuments.findings(findings(files)));
@@ -67,6 +64,23 @@ public final class FormatCommand {
     }
     boolean would = files.values().stream().anyMatch(Formatted::changed) && !writes;
     return Math.max(exit, would ? Exit.ERRORS : Exit.FINE);
+  }
+
+  private static void write(Map<String, Formatted> files, Arguments given) throws UsageException {
+    List<String> written = new ArrayList<>();
+    for (Map.Entry<String, Formatted> file : files.entrySet()) {
+      if (file.getValue().changed()) {
+        try {
+          Output.replace(given.path(file.getKey()), file.getValue().text().orElseThrow());
+        } catch (UsageException e) {
+          throw written.isEmpty()
+              ? e
+              : new UsageException(
+                  e.sentence() + "; formatted before that: `" + String.join("`, `", written) + "`");
+        }
+        written.add(file.getKey());
+      }
+    }
   }
 
   private static int exit(Formatted file) {

@@ -19,15 +19,15 @@ public final class GripsCommand {
       gripwright grips FILE --athlete NAME [--edge DEPTH] [--load LOAD] [--on DATE]
                             [--as text|json] [--root DIR] [--all]
 
-      Fits every grip, those of the catalogue and those of the file, to an athlete's
-      hand: whether the hand takes it, how the joints lie, which finger holds how much,
-      an estimate of the forces on tendons and pulleys, what a slipping finger does to
-      the others, and which built-in rules close the grip to this athlete however light
-      the hold. Plans and their waivers play no part.
+      Fits every grip, from the catalogue and from the file, to an athlete's hand: whether
+      the hand can take it, the angles of the joints, the share of each finger, an
+      estimate of the forces on tendons and pulleys, the effect of a slipping finger on
+      the others, and which built-in rules close the grip to this athlete even for a
+      light hold. Plans and their waivers are not used.
 
         --athlete NAME  whose hand
         --edge DEPTH    depth of the edge, such as 15mm or 0.5inch; 20 mm by default
-        --load LOAD     what both hands hold together, such as 75kg or 500N;
+        --load LOAD     load on both hands together, such as 75kg or 500N;
                         body mass by default
         --on DATE       the day, such as 2027-01-31, for age, training, injuries and
                         body mass; the day of the athlete's last log line by default
@@ -46,7 +46,7 @@ public final class GripsCommand {
   /**
    * Runs the command and returns the exit code.
    *
-   * @throws UsageException if it was called wrongly
+   * @throws UsageException if the arguments are wrong
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =

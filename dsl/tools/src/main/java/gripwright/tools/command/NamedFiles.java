@@ -12,9 +12,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The files that a call names, and how each is read. Files of several folders are called by their
- * way from the folder that holds all of them, so that no two findings name two files alike; what a
- * file uses must still lie in its own folder, unless {@code --root} says more.
+ * The files named on the command line, and how each is read. Files of several folders are named by
+ * their path from the common folder, so that no two files have the same name in findings. The files
+ * that a file uses must still be in its own folder, unless {@code --root} allows more.
  */
 final class NamedFiles {
 
@@ -56,7 +56,7 @@ final class NamedFiles {
     }
   }
 
-  /** Returns the innermost folder that holds all of these; nothing if they are on two drives. */
+  /** Returns the innermost common folder; empty if they are on two drives. */
   private static Optional<Path> common(List<Path> folders) {
     @Nullable Path shared = folders.get(0);
     for (Path folder : folders) {

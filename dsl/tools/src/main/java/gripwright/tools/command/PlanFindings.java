@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Which findings of a run are about which plan, and where in the text a plan's finding stands. */
+/** Assigns the findings of a run to plans, and finds their place in the text. */
 final class PlanFindings {
 
   private final List<LocatedFinding> all;
@@ -44,7 +44,7 @@ final class PlanFindings {
     return athletes.isEmpty() || athletes.contains(plan.athlete().name());
   }
 
-  /** Returns file and line of a plan's finding, where it stands in the text. */
+  /** Returns file and line of a plan's finding, if it has a place in the text. */
   Optional<String> source(Finding finding) {
     return all.stream()
         .filter(f -> f.finding().equals(finding))

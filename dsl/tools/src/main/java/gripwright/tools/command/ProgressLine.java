@@ -7,15 +7,15 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 
 /**
- * One line on a terminal that says how far long work has come, and that is gone when the work is
- * done. Short work shows nothing. Not thread-safe.
+ * A line on a terminal that shows the progress of long work and is erased at the end. Short work
+ * shows nothing. Not thread-safe.
  */
 final class ProgressLine implements Progress {
 
   /** Work that takes less shows nothing. */
   static final long LONG_NANOS = 2_000_000_000L;
 
-  /** How long a line stands before it is written again. */
+  /** Time before a line is written again. */
   static final long STEADY_NANOS = 200_000_000L;
 
   private static final String ERASE = "\r\u001b[K";
@@ -31,7 +31,7 @@ final class ProgressLine implements Progress {
   /**
    * Makes a line.
    *
-   * @param terminal tells whether a terminal shows what is written; asked once, if work is long
+   * @param terminal tells whether output goes to a terminal; called once, if work is long
    * @param nanoTime a monotonic clock
    * @param write writes to the terminal
    */
@@ -72,7 +72,7 @@ final class ProgressLine implements Progress {
     };
   }
 
-  /** Takes the line away, so that something else can be written. */
+  /** Erases the line, so that something else can be written. */
   void clear() {
     if (shown) {
       shown = false;

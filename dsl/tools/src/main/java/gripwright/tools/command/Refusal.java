@@ -6,7 +6,7 @@ import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import java.util.List;
 
-/** What a command writes in the place of its result where a file has errors. */
+/** Writes what replaces the result of a command if a file has errors. */
 final class Refusal {
 
   private Refusal() {}

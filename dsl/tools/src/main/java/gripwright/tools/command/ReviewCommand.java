@@ -19,7 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** {@code review FILE --athlete NAME}: what one athlete's log says, and what comes next. */
+/** {@code review FILE --athlete NAME}: a review of one athlete's log, and what comes next. */
 public final class ReviewCommand {
 
   /** What {@code review --help} prints. */
@@ -28,16 +28,16 @@ public final class ReviewCommand {
       gripwright review FILE --athlete NAME [--plan NAME] [--on DATE]
                              [--as text|json|csv] [--root DIR] [--all]
 
-      Says what an athlete's log tells: sessions against the plan, load by week with
-      monotony and strain, time under load and impulse by grip, finger and pulley,
-      change between tests against noise, left against right, pain by place, and at
-      most five things that a coach would do next, each with its reason.
+      Summarises an athlete's log: sessions compared with the plan, load by week with
+      monotony and strain, time under tension and impulse by grip, finger and pulley,
+      change between tests compared with noise, left compared with right, pain by place,
+      and at most five next steps for the coach, each with its reason.
 
         --athlete NAME      whose log
-        --plan NAME         the one plan to hold it against; every plan of the athlete
-                            that has begun by default
-        --on DATE           the day, such as 2027-01-31; later lines are not known yet;
-                            the day of the athlete's last log line by default
+        --plan NAME         the only plan to compare it with; by default every plan of
+                            the athlete that has begun
+        --on DATE           the day, such as 2027-01-31; later lines are ignored; the
+                            day of the athlete's last log line by default
         --as text|json|csv  text for people (default), JSON for programs, or CSV with a
                             line for each exercise and each other line of the log
         --root DIR          the folder that `use` may read from; the file's own by
@@ -53,7 +53,7 @@ public final class ReviewCommand {
   /**
    * Runs the command and returns the exit code.
    *
-   * @throws UsageException if it was called wrongly
+   * @throws UsageException if the arguments are wrong
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =
@@ -79,7 +79,7 @@ public final class ReviewCommand {
         });
   }
 
-  /** Returns the plan that was asked for, or all of the athlete's. */
+  /** Returns the plan that was named, or all plans of the athlete. */
   private static List<Plan> plans(Arguments given, Athlete athlete, Reading reading)
       throws UsageException {
     List<Plan> own =

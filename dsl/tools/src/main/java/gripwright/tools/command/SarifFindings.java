@@ -11,7 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Findings of a reading as SARIF wants them: with every place, in the text and in the model. */
+/**
+ * Converts the findings of a reading to SARIF results, with every place in the text and in the
+ * model.
+ */
 final class SarifFindings {
 
   private SarifFindings() {}

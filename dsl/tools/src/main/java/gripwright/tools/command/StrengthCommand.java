@@ -8,7 +8,7 @@ import gripwright.survey.StrengthSurvey;
 import java.util.List;
 import java.util.Optional;
 
-/** {@code strength FILE --athlete NAME}: what one athlete's tests tell of every grip. */
+/** {@code strength FILE --athlete NAME}: what one athlete's tests show for every grip. */
 public final class StrengthCommand {
 
   /** What {@code strength --help} prints. */
@@ -17,17 +17,17 @@ public final class StrengthCommand {
       gripwright strength FILE --athlete NAME [--edge DEPTH] [--on DATE]
                                [--as text|json] [--root DIR] [--all]
 
-      Says what an athlete's tests tell of strength on a day: the greatest load held for
-      7 s in every grip, those of the catalogue and those of the file, with an interval;
-      the greatest load by how long it is held; and critical force. One hand, two hands
-      and lifts are told apart. Plans and rules play no part.
+      Estimates an athlete's strength on a day from the tests in the log: the greatest load
+      held for 7 s in every grip, from the catalogue and from the file, with an interval;
+      the greatest load by hold time; and critical force. One hand, two hands and lifts
+      are separate. Plans and rules are not used.
 
         --athlete NAME  whose strength
-        --edge DEPTH    the one edge to reckon, such as 15mm or 0.5inch, loads by time
-                        too; by default those that were tested, in JSON also those the
-                        athlete owns
-        --on DATE       the day, such as 2027-01-31; later tests are not known yet, and
-                        older ones count less; the day of the athlete's last log line by
+        --edge DEPTH    the only edge to estimate, such as 15mm or 0.5inch, for loads by
+                        time too; by default those that were tested, in JSON also those
+                        the athlete owns
+        --on DATE       the day, such as 2027-01-31; later tests are ignored, older ones
+                        count less; the day of the athlete's last log line by
                         default
         --as text|json  text for people (default), or JSON for programs
         --root DIR      the folder that `use` may read from; the file's own by default
@@ -42,7 +42,7 @@ public final class StrengthCommand {
   /**
    * Runs the command and returns the exit code.
    *
-   * @throws UsageException if it was called wrongly
+   * @throws UsageException if the arguments are wrong
    */
   public static int run(List<String> arguments, Console console) throws UsageException {
     Arguments given =

@@ -1,6 +1,6 @@
 package gripwright.tools.command;
 
-/** A command was called in a way that makes no sense; the sentence says so to the caller. */
+/** Thrown when a command is called with wrong arguments; the sentence explains why. */
 public final class UsageException extends Exception {
 
   private static final long serialVersionUID = 1L;
@@ -12,7 +12,7 @@ public final class UsageException extends Exception {
     this.sentence = sentence;
   }
 
-  /** Returns what was wrong with the call, for the caller. */
+  /** Returns the error message for the caller. */
   public String sentence() {
     return sentence;
   }

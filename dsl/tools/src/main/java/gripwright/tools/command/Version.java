@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Properties;
 
-/** The version of the program, as its jar says. */
+/** The version of the program, read from its jar. */
 public final class Version {
 
   private Version() {}

@@ -1,4 +1,4 @@
-/** One class per command; they read arguments and write results, and decide nothing else. */
+/** One class per command, which reads arguments and writes results and contains no other logic. */
 @NullMarked
 package gripwright.tools.command;
 

@@ -38,12 +38,12 @@ final class ClassPrelinker extends ClassVisitor {
     return linker;
   }
 
-  /** Returns the class, linked; the very same if there was nothing to link. */
+  /** Returns the linked class; the same array if there was nothing to link. */
   byte[] linked() {
     return made.isEmpty() && ofRecord.isEmpty() ? original : writer.toByteArray();
   }
 
-  /** Returns the classes that were made for it, by internal name. */
+  /** Returns the generated classes by internal name. */
   Map<String, byte[]> made() {
     return made;
   }
@@ -81,7 +81,7 @@ final class ClassPrelinker extends ClassVisitor {
       @Nullable String signature,
       String @Nullable [] exceptions) {
     MethodVisitor inner = super.visitMethod(access, method, descriptor, signature, exceptions);
-    // Members of a nest may use each other's private ones from Java 11 on.
+    // From Java 11 on, members of a nest may call each other's private methods.
     return version < Opcodes.V11 ? inner : new Sites(inner);
   }
 

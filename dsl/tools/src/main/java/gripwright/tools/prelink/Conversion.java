@@ -5,7 +5,7 @@ import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
 
-/** Code that converts the value on top of the stack as a call of a method would. */
+/** Generates code that converts the value on top of the stack as a method call would. */
 final class Conversion {
 
   private static final String OBJECT = "java/lang/Object";
@@ -31,8 +31,8 @@ final class Conversion {
    * Converts a value.
    *
    * @param from its type
-   * @param exact its type with type arguments, as the value is known to be
-   * @param to the type that is wanted
+   * @param exact its type after type arguments are applied
+   * @param to the required type
    */
   void convert(Type from, Type exact, Type to) {
     if (isPrimitive(from)) {
@@ -55,7 +55,7 @@ final class Conversion {
     } else if (to.getSort() == Type.BOOLEAN || to.getSort() == Type.CHAR) {
       unbox(from, wrapper(to), to);
     } else {
-      unbox(from, "java/lang/Number", to); // of any number, as a call of its method would
+      unbox(from, "java/lang/Number", to); // of any number, as a method call would
     }
   }
 

@@ -10,12 +10,12 @@ import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
 
 /**
- * The class of a lambda or a method reference: what {@link java.lang.invoke.LambdaMetafactory}
- * makes in memory, as a class file.
+ * The class of a lambda or a method reference: generates as a class file what {@link
+ * java.lang.invoke.LambdaMetafactory} creates in memory.
  */
 final class LambdaClass {
 
-  /** The static method that takes what is captured and returns the function. */
+  /** Name of the static method that takes the captured values and returns the function. */
   static final String MAKE = "make";
 
   private static final String ONLY = "ONLY";
@@ -34,7 +34,7 @@ final class LambdaClass {
    *
    * @param name internal name of the class
    * @param method name of the one method of the function's interface
-   * @param descriptor takes what is captured, returns the interface
+   * @param descriptor descriptor that takes the captured values and returns the interface
    * @param erased what the interface's method takes and returns, without type arguments
    * @param body what is called
    * @param exact what the interface's method takes and returns with type arguments
@@ -114,7 +114,7 @@ final class LambdaClass {
     end(code);
   }
 
-  /** Writes the one object of a lambda that captures nothing. */
+  /** Writes the single instance of a lambda that captures nothing. */
   private void only(ClassVisitor out) {
     String type = "L" + name + ";";
     out.visitField(

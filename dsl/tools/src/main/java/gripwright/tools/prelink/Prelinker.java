@@ -20,19 +20,19 @@ import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.Opcodes;
 
 /**
- * Copies jars and links in the copies what Java would link when a program runs: the call sites of
- * lambdas, and of what records compare, hash and print themselves with.
+ * Copies jars and links in the copies what Java would otherwise link at run time: the call sites of
+ * lambdas and of the generated methods of records.
  *
- * <p>Such a call site is cheap when it runs for the second time. A command runs most of them once,
- * and a quarter of a short command was spent on linking. The copies do what the originals do; only
- * the stack traces name other classes. Lambdas that can be serialized, classes for some versions of
- * Java alone and class files older than Java 11 stay as they are. Jars must not be signed.
+ * <p>Such a call site is slow on its first call. A command runs most of them once, so that linking
+ * took a quarter of a short command's time. The copies do what the originals do; only class names
+ * in stack traces differ. Lambdas that can be serialized, version-specific classes and class files
+ * older than Java 11 are not changed. Jars must not be signed.
  */
 public final class Prelinker {
 
   private static final String CLASS = ".class";
 
-  /** Entries of jars for some versions of Java alone, which are left as they are. */
+  /** Prefix of version-specific entries of jars, which are left as they are. */
   private static final String VERSIONS = "META-INF/versions/";
 
   private Prelinker() {}
@@ -40,7 +40,7 @@ public final class Prelinker {
   /**
    * Copies the jars of a folder.
    *
-   * @param arguments the folder and the folder of the copies, which is made if need be
+   * @param arguments the folder and the folder of the copies, which is created if needed
    */
   public static void main(String[] arguments) throws IOException {
     if (arguments.length != 2) {
@@ -90,7 +90,7 @@ public final class Prelinker {
    * Links classes.
    *
    * @param classes class files by internal name; the members of a nest are all in it or all missing
-   * @return the same classes and those that were made for them
+   * @return the linked classes and the generated ones
    */
   static Map<String, byte[]> prelinked(Map<String, byte[]> classes) {
     Map<String, byte[]> linked = new TreeMap<>();

@@ -10,8 +10,8 @@ import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
 
 /**
- * What a record compares, hashes and prints itself with: the code that {@link
- * java.lang.runtime.ObjectMethods} puts together, as methods of the record.
+ * Generates as methods of a record what {@link java.lang.runtime.ObjectMethods} assembles at run
+ * time: equals, hashCode and toString.
  */
 final class RecordMethods {
 

@@ -1,4 +1,4 @@
-/** Jars that start quickly: what Java links when a program runs, linked beforehand. */
+/** Jars that start quickly because their call sites are linked at build time. */
 @NullMarked
 package gripwright.tools.prelink;
 

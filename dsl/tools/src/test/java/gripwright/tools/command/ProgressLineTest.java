@@ -49,7 +49,7 @@ class ProgressLineTest {
   }
 
   @Test
-  void longWorkShowsHowFarItIsAndGoesAway() {
+  void longWorkShowsItsProgressAndErasesTheLine() {
     after(0, 1);
     after(ProgressLine.LONG_NANOS, 2);
     after(ProgressLine.STEADY_NANOS - 1, 3);
@@ -62,7 +62,7 @@ class ProgressLineTest {
   }
 
   @Test
-  void whereThereIsNoTerminalNothingIsShownAndNobodyIsAskedAgain() {
+  void withoutATerminalNothingIsShownAndTheCheckRunsOnce() {
     terminal = false;
     after(0, 1);
     after(ProgressLine.LONG_NANOS, 2);

@@ -26,6 +26,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
@@ -33,7 +34,7 @@ import org.objectweb.asm.Handle;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 
-/** What is linked beforehand does what Java's own linking does, which is the reference here. */
+/** Prelinked classes behave like classes linked by Java, which is the reference here. */
 final class PrelinkerTest {
 
   /** Defines classes of its own instead of those of the same names that the tests run in. */
@@ -166,16 +167,17 @@ final class PrelinkerTest {
   }
 
   @Test
-  void lambdasDoWhatTheyDid() throws Exception {
+  void lambdasBehaveAsBefore() throws Exception {
     assertTellsTheSame(Shapes.class);
   }
 
   @Test
-  void recordsAreAsTheyWere() throws Exception {
+  void recordsBehaveAsBefore() throws Exception {
     assertTellsTheSame(Values.class);
   }
 
   /** Every class is checked by the verifier when it is initialised. */
+  @Tag("full-build")
   @Test
   void javaAcceptsEveryClass() throws Exception {
     Map<String, byte[]> ours = ours(path -> !path.toString().contains("test"));
@@ -188,7 +190,8 @@ final class PrelinkerTest {
     assertEquals(List.of(), unlinked(linked));
   }
 
-  /** The same command by the classes as they are and as they are linked. */
+  /** Runs the same command with the original classes and with the prelinked ones. */
+  @Tag("full-build")
   @Test
   void aSeasonIsCompiledToTheSameText() throws Exception {
     String season = Path.of("../../examples/plans/season.grip").toString();

@@ -27,13 +27,13 @@ import java.util.function.ToIntFunction;
 import java.util.function.ToLongFunction;
 import java.util.function.UnaryOperator;
 
-/** Lambdas and method references of every shape; what they return is told in words. */
+/** Lambdas and method references of every shape; their results are strings. */
 public final class Shapes implements Callable<String> {
 
-  private final List<Object> told = new ArrayList<>();
+  private final List<Object> results = new ArrayList<>();
   private final int seed;
 
-  /** Made by reflection, once as it is and once linked beforehand. */
+  /** Created by reflection, once as it is and once prelinked. */
   public Shapes() {
     this.seed = 7;
   }
@@ -82,11 +82,11 @@ public final class Shapes implements Callable<String> {
     conversions();
     references();
     nested();
-    return told.toString();
+    return results.toString();
   }
 
   private void captures() {
-    boolean flag = told.isEmpty();
+    boolean flag = results.isEmpty();
     byte small = 3;
     char letter = 'x';
     short number = 300;
@@ -103,9 +103,9 @@ public final class Shapes implements Callable<String> {
                 flag, small, letter, number, count, many, share, exact, word, array.length, seed);
     BiFunction<Long, Double, String> between =
         (more, part) -> many + more + " and " + (exact + part) + word;
-    told.add(nothing.get());
-    told.add(all.get());
-    told.add(between.apply(2L, 0.5));
+    results.add(nothing.get());
+    results.add(all.get());
+    results.add(between.apply(2L, 0.5));
   }
 
   private void conversions() throws Exception {
@@ -119,45 +119,45 @@ public final class Shapes implements Callable<String> {
     DoubleUnaryOperator square = d -> d * d;
     LongFunction<Object> asObject = Long::valueOf;
     LongSupplier fromInt = () -> seed;
-    BooleanSupplier is = told::isEmpty;
+    BooleanSupplier is = results::isEmpty;
     IntBinaryOperator most = Math::max;
     BinaryOperator<Integer> least = Math::min;
     Callable<Object> called = () -> 'c';
     Narrow<Integer> sum = Integer::sum;
     Narrow<Double> product = (one, other) -> one * other;
-    List<String> heard = new ArrayList<>();
-    Consumer<String> dropped = heard::add;
+    List<String> seen = new ArrayList<>();
+    Consumer<String> dropped = seen::add;
     Consumer<AtomicLong> droppedTwoWide = AtomicLong::incrementAndGet;
     Function<Long, Object> boxedAgain = Long::longValue;
     Supplier<Integer> three = () -> 3;
     Map<String, Short> numbers = Map.of("five", (short) 5);
     DoubleSupplier fromSupplier = three::get;
     ToLongFunction<String> fromMap = numbers::get;
-    told.add(fromSupplier.getAsDouble());
-    told.add(fromMap.applyAsLong("five"));
-    dropped.accept("heard");
+    results.add(fromSupplier.getAsDouble());
+    results.add(fromMap.applyAsLong("five"));
+    dropped.accept("seen");
     AtomicLong counter = new AtomicLong(1L << 33);
     droppedTwoWide.accept(counter);
-    told.addAll(heard);
-    told.add(unboxed.applyAsInt(41));
-    told.add(boxed.apply(-5));
-    told.add(widened.applyAsLong(9));
-    told.add(fromLong.applyAsDouble(9L));
-    told.add(fromFloat.applyAsDouble(0.5f));
-    told.add(fromCharacter.applyAsDouble('a'));
-    told.add(root.applyAsDouble(16));
-    told.add(square.applyAsDouble(1.5));
-    told.add(asObject.apply(8L));
-    told.add(fromInt.getAsLong());
-    told.add(is.getAsBoolean());
-    told.add(most.applyAsInt(3, 4));
-    told.add(least.apply(3, 4));
-    told.add(called.call());
-    told.add(sum.twice().apply(2, 3));
-    told.add(product.twice().apply(2.0, 3.0));
-    told.add(boxedAgain.apply(6L));
-    told.add(counter.get());
-    told.add(Narrow.hidden(10));
+    results.addAll(seen);
+    results.add(unboxed.applyAsInt(41));
+    results.add(boxed.apply(-5));
+    results.add(widened.applyAsLong(9));
+    results.add(fromLong.applyAsDouble(9L));
+    results.add(fromFloat.applyAsDouble(0.5f));
+    results.add(fromCharacter.applyAsDouble('a'));
+    results.add(root.applyAsDouble(16));
+    results.add(square.applyAsDouble(1.5));
+    results.add(asObject.apply(8L));
+    results.add(fromInt.getAsLong());
+    results.add(is.getAsBoolean());
+    results.add(most.applyAsInt(3, 4));
+    results.add(least.apply(3, 4));
+    results.add(called.call());
+    results.add(sum.twice().apply(2, 3));
+    results.add(product.twice().apply(2.0, 3.0));
+    results.add(boxedAgain.apply(6L));
+    results.add(counter.get());
+    results.add(Narrow.hidden(10));
   }
 
   private void references() {
@@ -170,17 +170,17 @@ public final class Shapes implements Callable<String> {
     BiFunction<Shapes, Integer, Integer> hidden = Shapes::plus;
     Function<Integer, Integer> boundHidden = this::plus;
     Function<String, Object> wider = String::length;
-    told.add(made.apply(11).seed);
-    told.add(set.get().add("one"));
-    told.add(array.apply(3).length);
-    told.add(unbound.apply("loud"));
-    told.add(bound.test("word"));
-    told.add(ofInterface.apply(List.of("a", "b")));
-    told.add(hidden.apply(this, 5));
-    told.add(boundHidden.apply(6));
-    told.add(wider.apply("four"));
-    told.add(new Derived().name());
-    told.add(new Derived().lambdaOfItsOwn());
+    results.add(made.apply(11).seed);
+    results.add(set.get().add("one"));
+    results.add(array.apply(3).length);
+    results.add(unbound.apply("loud"));
+    results.add(bound.test("word"));
+    results.add(ofInterface.apply(List.of("a", "b")));
+    results.add(hidden.apply(this, 5));
+    results.add(boundHidden.apply(6));
+    results.add(wider.apply("four"));
+    results.add(new Derived().name());
+    results.add(new Derived().lambdaOfItsOwn());
   }
 
   private int plus(int more) {
@@ -190,7 +190,7 @@ public final class Shapes implements Callable<String> {
   private void nested() {
     Function<Integer, Function<Integer, Supplier<Integer>>> sum =
         one -> other -> () -> one + other + seed;
-    told.add(sum.apply(1).apply(2).get());
+    results.add(sum.apply(1).apply(2).get());
     Supplier<Supplier<String>> inner =
         () ->
             new Supplier<>() {
@@ -200,7 +200,7 @@ public final class Shapes implements Callable<String> {
                 return deep.get();
               }
             };
-    told.add(inner.get().get());
-    told.add(Arrays.stream(new int[] {3, 1, 2}).mapToObj(i -> "n" + i).sorted().toList());
+    results.add(inner.get().get());
+    results.add(Arrays.stream(new int[] {3, 1, 2}).mapToObj(i -> "n" + i).sorted().toList());
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 
-/** Records of every kind of component: what they hash to, print as and equal, told in words. */
+/** Records with every kind of component: their hash codes, strings and equality, as text. */
 public final class Values implements Callable<String> {
 
   private static final int[] SHARED = {1, 2};
@@ -26,7 +26,7 @@ public final class Values implements Callable<String> {
 
   private record Nothing() {}
 
-  /** Compares by what it says it does, and leaves the rest to the compiler. */
+  /** Overrides equals and leaves the other methods to the compiler. */
   private record Own(String word, int number) {
     @Override
     public boolean equals(Object other) {
@@ -56,7 +56,7 @@ public final class Values implements Callable<String> {
 
   @Override
   public String call() {
-    List<Object> told = new ArrayList<>();
+    List<Object> results = new ArrayList<>();
     List<Object> values = new ArrayList<>();
     for (int changed = 0; changed <= 14; changed++) {
       values.add(all(changed));
@@ -72,12 +72,12 @@ public final class Values implements Callable<String> {
             new Own("a", 1),
             new Own("A", 2)));
     for (Object value : values) {
-      told.add(value instanceof All all && all.array() != null ? "array" : value.hashCode());
-      told.add(value.toString().replaceAll("\\[I@[0-9a-f]+", "array"));
-      told.add(value.equals(null));
-      values.forEach(other -> told.add(value.equals(other)));
+      results.add(value instanceof All all && all.array() != null ? "array" : value.hashCode());
+      results.add(value.toString().replaceAll("\\[I@[0-9a-f]+", "array"));
+      results.add(value.equals(null));
+      values.forEach(other -> results.add(value.equals(other)));
     }
-    told.add(all(11).hashCode());
-    return told.toString();
+    results.add(all(11).hashCode());
+    return results.toString();
   }
 }

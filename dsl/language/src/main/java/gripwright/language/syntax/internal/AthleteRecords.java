@@ -15,7 +15,7 @@ import gripwright.language.syntax.NodeKind;
 import gripwright.language.syntax.SyntaxNode;
 import gripwright.language.syntax.Word;
 
-/** Reads what is said about athletes, their hands and equipment, and about grips. */
+/** Reads statements about athletes, their hands and equipment, and about grips. */
 final class AthleteRecords {
 
   private final Parts parts;
@@ -74,6 +74,7 @@ final class AthleteRecords {
         parts.wordIfAny(node, NodeKind.SIDE),
         parts.date(in(node, NodeKind.DATE)),
         node.node(NodeKind.CLEARED).map(c -> parts.date(in(c, NodeKind.DATE))).orElse(null),
+        node.node(NodeKind.CLEARED).map(parts::textIfAny).orElse(null),
         parts.textIfAny(node));
   }
 

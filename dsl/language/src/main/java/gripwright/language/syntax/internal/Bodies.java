@@ -20,16 +20,16 @@ import org.antlr.v4.runtime.atn.Transition;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
-/** The bodies in braces of the language, and which statements each of them may hold. */
+/** The bodies in braces, and which statements each of them may contain. */
 final class Bodies {
 
   /**
    * The body of a declaration or block.
    *
    * @param rule the grammar rule
-   * @param owner what the body belongs to, as a key of {@code term}
-   * @param first the tokens a statement in it may begin with
-   * @param start where a statement in it begins in the grammar
+   * @param owner owner of the body, as a key of {@code term}
+   * @param first the tokens that may begin a statement in it
+   * @param start the state of the grammar where a statement begins
    */
   record Body(int rule, String owner, IntervalSet first, ATNState start) {
 
@@ -105,7 +105,7 @@ final class Bodies {
     return follows(atn.ruleToStartState[GripParser.RULE_declaration], type).contains(next);
   }
 
-  /** Returns what may come after a token with which something begins. */
+  /** Returns the tokens that may follow the first token of a statement. */
   private static IntervalSet follows(ATNState start, int type) {
     IntervalSet follows = new IntervalSet();
     Set<ATNState> seen = new HashSet<>();
@@ -126,12 +126,12 @@ final class Bodies {
     return follows;
   }
 
-  /** Returns the body a rule stands for, or null if it is none. */
+  /** Returns the body of a grammar rule, or null if it has none. */
   static @Nullable Body of(int rule) {
     return BODIES.get(rule);
   }
 
-  /** Returns the body that a context is directly or indirectly in, itself included, or null. */
+  /** Returns the innermost body that contains a context or is it, or null. */
   static @Nullable Body around(@Nullable RuleContext context) {
     RuleContext found = contextAround(context);
     return found == null ? null : of(found.getRuleIndex());
@@ -145,7 +145,7 @@ final class Bodies {
     return at;
   }
 
-  /** Tells whether reading goes on after a mistake at the end of this rule. */
+  /** Tells whether reading continues at the end of this rule after a mistake. */
   static boolean isItem(int rule) {
     return ITEMS.contains(rule);
   }
@@ -158,7 +158,7 @@ final class Bodies {
     return type >= GripParser.USE && type <= GripParser.COMPARE;
   }
 
-  /** Tells where a statement that begins with a keyword belongs, or null if nowhere. */
+  /** Returns where a statement that begins with a keyword belongs, or null. */
   static @Nullable Message home(int type) {
     if (isDeclaration(type) && type != GripParser.RULES) {
       return Clause.of("term.home-file");
@@ -175,7 +175,7 @@ final class Bodies {
         : Clause.of("term.home", "owners", Listing.of(Listing.Style.OR, owners));
   }
 
-  /** Tells whether two statements belong in one kind of body. */
+  /** Tells whether two statements belong in the same kind of body. */
   static boolean shareHome(int type, int other) {
     for (Body body : BODIES.values()) {
       if (body.rule() != GripParser.RULE_sessionLineBody
@@ -187,7 +187,7 @@ final class Bodies {
     return type == other;
   }
 
-  /** Tells whether a word says what happened on a line of a log. */
+  /** Tells whether a word is the keyword of a log line. */
   static boolean isLogWord(int type) {
     return type == GripParser.TEST
         || type == GripParser.SESSION

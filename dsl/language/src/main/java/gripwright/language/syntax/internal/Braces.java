@@ -8,9 +8,9 @@ import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 
 /**
- * The balance of braces in each declaration: what tells a forgotten brace from a statement in the
- * wrong place. Reckoned from one heading of a declaration to the next, where a heading is first on
- * its line, has a name and opens a brace.
+ * The balance of braces in each declaration, which distinguishes a missing brace from a misplaced
+ * statement. It is counted from one heading of a declaration to the next, where a heading is first
+ * on its line, has a name and opens a brace.
  */
 final class Braces {
 
@@ -81,19 +81,19 @@ final class Braces {
     return Arrays.binarySearch(headings, token.getTokenIndex()) >= 0;
   }
 
-  /** Returns how many more braces are opened than closed in the declaration around a token. */
+  /** Returns the number of opening less closing braces in the declaration around a token. */
   int balance(Token token) {
     return balances[part(token)];
   }
 
-  /** Says that a brace was added, left out or found: what is still wrong changes by so much. */
+  /** Records that a brace was added, left out or found, which changes the remaining balance. */
   void settle(Token token, int change) {
     balances[part(token)] += change;
   }
 
   /**
-   * Tells whether a declaration is closed before the one around it, and so stands inside it. If so,
-   * what follows counts for the outer one.
+   * Tells whether a declaration is closed before the one around it, and so is nested in it. If so,
+   * what follows belongs to the outer one.
    */
   boolean isNested(Token heading) {
     int inner = part(heading);

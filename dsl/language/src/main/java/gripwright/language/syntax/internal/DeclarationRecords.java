@@ -41,7 +41,7 @@ final class DeclarationRecords {
     this.logs = new LogRecords(parts);
   }
 
-  /** Returns what can be read of a file. */
+  /** Returns the declarations that can be read. */
   List<Declaration> declarations(SyntaxNode file) {
     List<Declaration> declarations = new ArrayList<>();
     if (file.node(NodeKind.LANGUAGE).isEmpty() && !saysElsewhere(file)) {
@@ -58,13 +58,13 @@ final class DeclarationRecords {
           declarations.add(declaration);
         }
       } catch (Parts.Incomplete e) {
-        // reported where it stands; the others are read all the same
+        // reported at its place; the others are still read
       }
     }
     return declarations;
   }
 
-  /** Tells whether the language is named in a place where it was reported already. */
+  /** Tells whether the language line is misplaced, which was already reported. */
   private static boolean saysElsewhere(SyntaxNode file) {
     for (SyntaxElement child : file.children()) {
       if (child instanceof SyntaxToken token && token.readAs().equals("language")) {

@@ -5,7 +5,7 @@ import java.util.Map;
 import org.antlr.v4.runtime.RuleContext;
 import org.jspecify.annotations.Nullable;
 
-/** One right line for each kind of statement, to show beside a wrong one. */
+/** One correct line for each kind of statement, to show in findings. */
 final class Examples {
 
   private static final Map<Integer, String> LINES =
@@ -55,10 +55,13 @@ final class Examples {
           Map.entry(GripParser.RULE_warmUp, "warm-up 15 min"),
           Map.entry(GripParser.RULE_restBetween, "rest between exercises 4 min"),
           Map.entry(GripParser.RULE_weigh, "weigh match 40 %, margin 60 %"),
+          Map.entry(GripParser.RULE_supervised, "supervised by \"trainer of the juniors\""),
           Map.entry(GripParser.RULE_blockHeading, "block base 4 weeks {"),
           Map.entry(
               GripParser.RULE_sessionHeading, "session strength 2 per week at least 48 h apart {"),
-          Map.entry(GripParser.RULE_exercise, "do near-max on half-crimp edge 20 mm"),
+          Map.entry(
+              GripParser.RULE_exercise,
+              "do max-holds with level 80 % max on half-crimp edge 20 mm"),
           Map.entry(GripParser.RULE_advance, "advance load 2 % weekly"),
           Map.entry(GripParser.RULE_ease, "ease week 4 to 60 % sets"),
           Map.entry(GripParser.RULE_introduce, "introduce front-three from 50 % max over 3 weeks"),
@@ -73,7 +76,7 @@ final class Examples {
           Map.entry(GripParser.RULE_logLine, "2027-01-08 body-mass 61 kg"),
           Map.entry(
               GripParser.RULE_doneLine,
-              "near-max on half-crimp edge 20 mm: sets 5 of 5, load 80 kg, effort 8, pain 1"),
+              "max-holds on half-crimp edge 20 mm: sets 5 of 5, load 80 kg, effort 8, pain 1"),
           Map.entry(GripParser.RULE_climbingLine, "2027-01-10 climbing hard 120 min effort 8"),
           Map.entry(GripParser.RULE_painLine, "2027-01-09 pain ring a2 left 2"),
           Map.entry(GripParser.RULE_compareOn, "on half-crimp edge 20 mm"),
@@ -82,7 +85,7 @@ final class Examples {
 
   private Examples() {}
 
-  /** Returns a right line of the statement that a context is in, or null. */
+  /** Returns a correct line for the statement of a context, or null. */
   static @Nullable String of(@Nullable RuleContext context) {
     RuleContext at = context;
     while (at != null && Bodies.of(at.getRuleIndex()) == null) {

@@ -13,7 +13,7 @@ import org.antlr.v4.runtime.RuleContext;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
-/** What could have stood in a place, as a coach calls it. */
+/** Describes in a coach's words what is possible at a place. */
 final class Expectation {
 
   private static final int MOST = 5;
@@ -109,9 +109,9 @@ final class Expectation {
   private Expectation() {}
 
   /**
-   * Returns what could stand in a place.
+   * Returns a description of what is possible at a place.
    *
-   * @param required the tokens the statement cannot do without there; empty if it may end
+   * @param required the tokens required there; empty if the statement may end
    * @param optional the tokens that may come before them
    * @param context the rule that was being read
    */

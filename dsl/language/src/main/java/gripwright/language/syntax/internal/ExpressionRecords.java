@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Reads values that are written out or worked out. Chains are folded in a loop, to the left. */
+/** Reads literals and calculations. Chains are folded to the left in a loop. */
 final class ExpressionRecords {
 
   private static final Map<String, Expr.Operator> OPERATORS = operators();

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Characters that look like plain ones and are not: where copying and pasting goes wrong. */
+/** Characters that look like plain ones but are different, often from copied text. */
 final class LookAlikes {
 
   private static final String GREEK_AND_CYRILLIC =
@@ -77,12 +77,12 @@ final class LookAlikes {
     return at < 0 ? character : THEIR_LATIN.charAt(at);
   }
 
-  /** Tells whether a word has a letter that looks like a Latin one and is not. */
+  /** Tells whether a word has a letter that looks like a Latin one but is not. */
   static boolean anyIn(String word) {
     return word.codePoints().anyMatch(c -> latin(c) != c);
   }
 
-  /** Returns what to call a character in a sentence. */
+  /** Returns the name of a character in a sentence. */
   static Object name(int character) {
     String name = NAMES.get(character);
     if (name != null) {
@@ -99,7 +99,7 @@ final class LookAlikes {
         : Clause.of("term.character", "code", String.format(Locale.ROOT, "U+%04X", character));
   }
 
-  /** Returns what was most likely meant by a character, or null. */
+  /** Returns the character that was most likely meant, or null. */
   static @Nullable Object meant(int character) {
     return MEANT.get(character);
   }

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** What is wrong with a text, as it is found out. */
+/** Collects the mistakes of a text while it is read. */
 final class Mistakes {
 
   private final SourceFile source;
@@ -21,24 +21,24 @@ final class Mistakes {
     this.most = most;
   }
 
-  /** Returns an error without facts yet. */
+  /** Returns an error without arguments. */
   static Finding error(String code) {
     return Finding.error(code, ModelPath.ROOT);
   }
 
-  /** Adds a finding, unless more are known already than will be told. */
+  /** Adds a finding, unless there are already more than will be reported. */
   void add(Span span, Finding finding) {
     if (findings.size() < 2L * most) {
       findings.add(LocatedFinding.at(source, span, finding));
     }
   }
 
-  /** Tells whether enough is wrong that wording more of it is wasted. */
+  /** Tells whether there are already more findings than will be reported. */
   boolean isFull() {
     return findings.size() >= most;
   }
 
-  /** Returns the first findings in the order of the text, as many as are told. */
+  /** Returns the first findings in the order of the text, up to the limit. */
   List<LocatedFinding> inOrder() {
     return findings.stream()
         .sorted(Comparator.comparingInt(f -> f.span().start()))
@@ -46,7 +46,7 @@ final class Mistakes {
         .toList();
   }
 
-  /** Quotes what stands in a text, shortened where it is long. */
+  /** Quotes a part of the text, shortened if it is long. */
   static String quote(String text) {
     int points = text.codePointCount(0, text.length());
     return "`"

@@ -8,6 +8,7 @@ import gripwright.language.syntax.Note;
 import gripwright.language.syntax.RestBetween;
 import gripwright.language.syntax.Setup;
 import gripwright.language.syntax.Share;
+import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.SyntaxElement;
 import gripwright.language.syntax.SyntaxNode;
 import gripwright.language.syntax.SyntaxToken;
@@ -25,8 +26,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The small records that every statement is made of, and the numbering of them all: ids are given
- * in the order of the text, from the outside in.
+ * Builds the small records that statements consist of, and assigns ids in the order of the text,
+ * outer parts first.
  */
 final class Parts {
 
@@ -42,14 +43,14 @@ final class Parts {
   }
 
   /**
-   * What is in a body.
+   * The contents of a body.
    *
-   * @param items the statements that are whole
+   * @param items the valid statements
    * @param damaged whether there are others
    */
   record Body<T>(List<T> items, boolean damaged) {}
 
-  /** Returns where each part stands, by id. */
+  /** Returns the place of each part, by id. */
   List<Span> spans() {
     return spans;
   }
@@ -163,7 +164,7 @@ final class Parts {
   }
 
   DateText date(SyntaxNode node) {
-    LocalDate date = OddTokens.date(token(node).text());
+    LocalDate date = MalformedTokens.date(token(node).text());
     if (date == null) {
       throw new Incomplete();
     }
@@ -195,13 +196,16 @@ final class Parts {
     return found == null ? null : amount(found);
   }
 
-  /** No quantity of ours comes near; what is beyond it is read as this, so that none is endless. */
+  /**
+   * Larger numbers are read as this value, so that none is infinite; no valid quantity is near it.
+   */
   private static final double GREATEST = 1e15;
 
   /** Returns the first number in a node, without its unit. */
   static double number(SyntaxNode node) {
     SyntaxToken token = token(node);
-    String digits = token.kind() == TokenKind.GLUED ? OddTokens.number(token.text()) : token.text();
+    String digits =
+        token.kind() == TokenKind.GLUED ? MalformedTokens.number(token.text()) : token.text();
     return Math.min(GREATEST, Double.parseDouble(digits));
   }
 
@@ -209,7 +213,7 @@ final class Parts {
   static @Nullable Unit unit(SyntaxNode node) {
     SyntaxToken token = token(node);
     if (token.kind() == TokenKind.GLUED) {
-      String unit = OddTokens.unit(token.text());
+      String unit = MalformedTokens.unit(token.text());
       if (unit == null) {
         throw new Incomplete();
       }
@@ -248,6 +252,10 @@ final class Parts {
 
   Weigh weigh(SyntaxNode node) {
     return new Weigh(id(node), list(node.nodes(NodeKind.NAME_AMOUNT), this::share));
+  }
+
+  Supervised supervised(SyntaxNode node) {
+    return new Supervised(id(node), text(in(node, NodeKind.TEXT)));
   }
 
   static <T> List<T> list(List<SyntaxNode> nodes, Function<SyntaxNode, T> reader) {

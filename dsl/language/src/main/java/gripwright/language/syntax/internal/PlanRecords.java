@@ -94,6 +94,7 @@ final class PlanRecords {
       case WARM_UP -> parts.warmUp(node);
       case REST_BETWEEN -> parts.restBetween(node);
       case WEIGH -> parts.weigh(node);
+      case SUPERVISED -> parts.supervised(node);
       case NOTE -> parts.note(node);
       default -> throw new Parts.Incomplete();
     };
@@ -222,6 +223,7 @@ final class PlanRecords {
       case WARM_UP -> parts.warmUp(node);
       case REST_BETWEEN -> parts.restBetween(node);
       case WEIGH -> parts.weigh(node);
+      case SUPERVISED -> parts.supervised(node);
       case NOTE -> parts.note(node);
       default -> throw new Parts.Incomplete();
     };

@@ -18,15 +18,15 @@ import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
 
 /**
- * What was read from a text.
+ * The result of parsing a text.
  *
- * <p>A text without mistakes is parsed once, fast and without any thought of mistakes. Only if that
- * fails are the same tokens parsed again, slower, with {@link Recovery}.
+ * <p>A text without mistakes is parsed once in a fast mode without error recovery. Only if that
+ * fails are the same tokens parsed again, more slowly, with {@link Recovery}.
  *
  * @param tree every character of the text
- * @param declarations what could be read
- * @param spans where each part stands, by id
- * @param findings what is wrong, in the order of the text
+ * @param declarations the declarations that could be read
+ * @param spans the place of each part, by id
+ * @param findings the findings, in the order of the text
  */
 public record Reading(
     SyntaxTree tree,
@@ -34,7 +34,7 @@ public record Reading(
     List<Span> spans,
     List<LocatedFinding> findings) {
 
-  /** How many words and signs are read between two looks at clock and flags. */
+  /** Number of tokens read between two checks for deadline and cancellation. */
   private static final int LOOK_EVERY = 1024;
 
   /** Reads a text as far as the limits allow. */
@@ -55,7 +55,7 @@ public record Reading(
     }
     SyntaxTree tree = new TreeBuilder(scan).build(parse(scan, mistakes, meter));
     meter.look();
-    new OddTokens(scan, tree, mistakes).report();
+    new MalformedTokens(scan, tree, mistakes).report();
     meter.look();
     Parts parts = new Parts();
     List<Declaration> declarations =

@@ -19,19 +19,20 @@ import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How reading goes on after a mistake: one mistake gives one finding, and everything else in the
- * file is still read.
+ * Continues reading after a mistake: one mistake gives one finding, and everything else in the file
+ * is still read.
  *
- * <p>A mistake inside a statement ends the statement, and reading goes on where the next one
- * begins. A mistake in a heading does not cost the body. A misspelt keyword is reported and then
- * read as the one meant; a name, a number or a keyword that is missing is never made up.
+ * <p>A mistake inside a statement ends the statement, and reading continues at the next one. After
+ * a mistake in a heading, the body is still read. A misspelt keyword is reported and read as the
+ * one meant; a missing name, number or keyword is never invented.
  */
 final class Recovery extends DefaultErrorStrategy {
 
   private final Scan scan;
   private final Braces braces;
   private final Mistakes mistakes;
-  private final Resumption resumption;
+  private final Skipping skipping;
+  private final ErrorRecovery errors;
 
   private final Reporter reporter;
   private @Nullable RecognitionException reported;
@@ -41,10 +42,11 @@ final class Recovery extends DefaultErrorStrategy {
     this.mistakes = mistakes;
     this.braces = new Braces(scan);
     this.reporter = new Reporter(scan, mistakes);
-    this.resumption = new Resumption(scan, braces, mistakes, reporter, this);
+    this.skipping = new Skipping(scan, braces, reporter, this);
+    this.errors = new ErrorRecovery(scan, braces, mistakes, reporter, skipping);
   }
 
-  /** The end of a body that is not closed, seen from the statement that cannot be in it. */
+  /** Signals an unclosed body, at the statement that can't be in it. */
   static final class Unclosed extends RecognitionException {
     private static final long serialVersionUID = 1;
 
@@ -60,9 +62,9 @@ final class Recovery extends DefaultErrorStrategy {
     int rule = context.getRuleIndex();
     Bodies.Body body = Bodies.of(rule);
     if (rule == GripParser.RULE_file) {
-      resumption.atTop(parser);
+      errors.atTop(parser);
     } else if (body != null) {
-      resumption.inBody(parser, body);
+      errors.inBody(parser, body);
     } else {
       CommonToken token = (CommonToken) parser.getCurrentToken();
       IntervalSet possible =
@@ -77,9 +79,7 @@ final class Recovery extends DefaultErrorStrategy {
     }
   }
 
-  /**
-   * Refuses to take the keyword that opens the next line for a name that is missing on this one.
-   */
+  /** Reports a missing name instead of reading the keyword of the next line as the name. */
   private void checkName(Parser parser, Token token, RuleContext context) {
     if (scan.firstOnLine(token) && opensStatement(token, context)) {
       Token before = scan.before(token);
@@ -117,7 +117,7 @@ final class Recovery extends DefaultErrorStrategy {
                 .isPresent());
   }
 
-  /** Reports a word that stands for a unit and is none, and reads it as the unit meant. */
+  /** Reports a word that is not a unit where one is needed, and reads it as the unit meant. */
   private void repairUnit(Parser parser, CommonToken token) {
     Token before = scan.before(token);
     if (!Vocabulary.isUnknownWord(token.getType())
@@ -139,8 +139,13 @@ final class Recovery extends DefaultErrorStrategy {
     if (keyword || (meant == null && !fits)) {
       return;
     }
+    Habit habit = meant == null ? Habit.at(token, scan) : null;
     Finding finding = Mistakes.error("unit.unknown").with("unit", word);
-    mistakes.add(scan.span(token), meant == null ? finding : finding.with("suggestion", meant));
+    mistakes.add(
+        habit == null ? scan.span(token) : habit.span(),
+        habit != null
+            ? habit.finding()
+            : meant == null ? finding : finding.with("suggestion", meant));
     if (meant != null) {
       token.setType(Vocabulary.typeOf(meant));
     } else {
@@ -172,9 +177,8 @@ final class Recovery extends DefaultErrorStrategy {
     }
     String word = scan.text(token);
     Optional<String> meant =
-        Nearest.to(Vocabulary.plain(word), Vocabulary.keywords(possible))
-            .filter(m -> m.length() > 1);
-    if (meant.isEmpty()) {
+        Vocabulary.meant(word, Vocabulary.keywords(possible)).filter(m -> m.length() > 1);
+    if (meant.isEmpty() || Habit.at(token, scan) != null) {
       return false;
     }
     mistakes.add(
@@ -203,7 +207,7 @@ final class Recovery extends DefaultErrorStrategy {
     throw new InputMismatchException(parser);
   }
 
-  /** Reads a body whose opening brace is missing, or stands further along the line. */
+  /** Reads a body whose opening brace is missing, or is further along the line. */
   private Token missingBrace(Parser parser, Token token, IntervalSet possible) {
     ParserRuleContext owner = parser.getContext().getParent();
     boolean known =
@@ -270,9 +274,9 @@ final class Recovery extends DefaultErrorStrategy {
       return;
     }
     if (Bodies.isHeading(rule)) {
-      resumption.afterHeading(parser);
+      skipping.afterHeading(parser);
     } else if (Bodies.isItem(rule) || context.getParent() == null) {
-      resumption.afterStatement(parser, context);
+      skipping.afterStatement(parser, context);
     } else {
       throw mistake;
     }

@@ -14,8 +14,8 @@ import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tells what was expected and what was found instead, once for each place. Knows what was tried at
- * a token before it turned out to fit nothing.
+ * Reports what was expected and what was found instead, once for each place. Keeps the alternatives
+ * tried at a token before it turned out to fit none.
  */
 final class Reporter {
 
@@ -24,7 +24,7 @@ final class Reporter {
   private final Scan scan;
   private final Mistakes mistakes;
 
-  /** What could also have stood at a token that was then tried for something else. */
+  /** Alternatives at a token that was then tried for something else. */
   private final IntervalSet open = new IntervalSet();
 
   private int openAt = -1;
@@ -38,7 +38,7 @@ final class Reporter {
     this.mistakes = mistakes;
   }
 
-  /** Notes what could stand at a token. */
+  /** Records what is possible at a token. */
   void tried(Token token, IntervalSet possible, RuleContext context) {
     if (openAt != token.getTokenIndex()) {
       openAt = token.getTokenIndex();
@@ -48,18 +48,18 @@ final class Reporter {
     openContext = context;
   }
 
-  /** Notes that a keyword is about to be read as a name. */
+  /** Records that a keyword is about to be read as a name. */
   void readAsName(Token token, RuleContext context) {
     nameAt = token.getTokenIndex();
     nameContext = context;
   }
 
-  /** Notes that what is wrong at a token was told already. */
+  /** Records that the mistake at a token was already reported. */
   void isDone(Token token) {
     reportedAt = token.getTokenIndex();
   }
 
-  /** Reports what is at the end of a statement and does not belong to it. */
+  /** Reports words at the end of a statement that don't belong to it. */
   void leftover(Token token) {
     if (openAt == token.getTokenIndex()) {
       expected(token, new IntervalSet(), openContext);
@@ -71,9 +71,9 @@ final class Reporter {
   /**
    * Reports that something else was expected.
    *
-   * @param token what stands there
-   * @param required what the statement cannot do without there; empty if it may end
-   * @param context what was being read
+   * @param token the token found
+   * @param required the tokens required there; empty if the statement may end
+   * @param context the rule that was being read
    */
   void expected(Token token, IntervalSet required, @Nullable RuleContext context) {
     if (reportedAt == token.getTokenIndex()) {
@@ -87,7 +87,9 @@ final class Reporter {
     Token before = scan.before(token);
     if (mistakes.isFull()
         || scan.oddBefore(token)
-        || (before != null && OddTokens.isOdd(before) && !scan.firstOnLine(token))) {
+        || (before != null
+            && MalformedTokens.isOdd(before)
+            && (!scan.firstOnLine(token) || Habit.at(token, scan) != null))) {
       return;
     }
     if (before != null
@@ -107,7 +109,7 @@ final class Reporter {
     }
   }
 
-  /** Returns what belongs behind an {@code of} that fits: any value of a share, else a number. */
+  /** Returns what may follow an {@code of}: any value for a share, else a number. */
   private static IntervalSet afterOf(IntervalSet possible) {
     return possible.contains(GripParser.MAX)
         ? IntervalSet.of(GripParser.NUMBER).or(IntervalSet.of(GripParser.LPAREN))
@@ -118,6 +120,11 @@ final class Reporter {
   void expectedHere(Token token, Message expected, String example) {
     if (reportedAt != token.getTokenIndex()) {
       reportedAt = token.getTokenIndex();
+      Habit habit = Habit.at(token, scan);
+      if (habit != null) {
+        mistakes.add(habit.span(), habit.finding());
+        return;
+      }
       mistakes.add(
           scan.span(token),
           Mistakes.error("syntax.expected")
@@ -142,22 +149,23 @@ final class Reporter {
   private void add(
       Token token, IntervalSet required, IntervalSet optional, @Nullable RuleContext context) {
     IntervalSet possible = required.or(optional);
+    Habit habit = Habit.at(token, scan);
+    if (habit != null) {
+      mistakes.add(habit.span(), habit.finding());
+      return;
+    }
+    boolean atEnd = token.getType() == Token.EOF || scan.firstOnLine(token);
     Finding finding =
         Mistakes.error("syntax.expected")
             .with("expected", Expectation.of(required, optional, context))
-            .with("found", found(token));
-    Habit habit = Habit.at(token, scan);
-    if (habit != null) {
-      mistakes.add(habit.span(), finding.with(habit.kind(), habit.written()));
-      return;
-    }
+            .with(atEnd ? "missing" : "found", found(token));
     String word = Vocabulary.isUnknownWord(token.getType()) ? scan.text(token) : "";
     Optional<String> meant =
         token.getType() == GripParser.AND && possible.contains(GripParser.COMMA)
             ? Optional.of(",")
             : possible.contains(GripParser.WORD)
                 ? Optional.empty()
-                : Nearest.to(Vocabulary.plain(word), Vocabulary.keywords(possible));
+                : Vocabulary.meant(word, Vocabulary.keywords(possible));
     String example = Examples.of(context);
     if (meant.isPresent()) {
       finding = finding.with("suggestion", meant.get());

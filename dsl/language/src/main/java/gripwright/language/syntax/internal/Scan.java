@@ -13,8 +13,8 @@ import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A text cut into tokens, with what can be said about them before any parsing: where they stand,
- * which are first on their line, and which braces belong together.
+ * A text cut into tokens, with what is known about them before parsing: their places, which are
+ * first on their line, and which braces match.
  */
 final class Scan {
 
@@ -51,7 +51,7 @@ final class Scan {
     link();
   }
 
-  /** Cuts a text into tokens, at most so many of them. */
+  /** Cuts a text into at most a given number of tokens. */
   static Scan of(SourceFile source, int maxTokens) {
     return new Scan(source, maxTokens);
   }
@@ -94,7 +94,7 @@ final class Scan {
     return false;
   }
 
-  /** Keeps the brace at the end of a heading whose title lacks its closing quote. */
+  /** Adds an unclosed title, and keeps the brace at the end of its heading. */
   private void addUnterminated(CommonToken token) {
     String text = token.getText();
     String title = text.stripTrailing();
@@ -154,7 +154,7 @@ final class Scan {
     }
   }
 
-  /** Returns the first token that stands deeper than the limit, or null. */
+  /** Returns the first token nested deeper than the limit, or null. */
   @Nullable CommonToken tooDeep(Limits limits) {
     int[] runs = new int[limits.maxNesting() + 2];
     int depth = 0;
@@ -189,7 +189,7 @@ final class Scan {
           }
         }
         case GripLexer.NUMBER, GripLexer.PERCENT, GripLexer.GLUED -> {
-          // may go on with `of` another percentage
+          // may continue with `of` another percentage
         }
         default -> {
           total -= runs[depth];
@@ -208,12 +208,12 @@ final class Scan {
     return source;
   }
 
-  /** Returns every token, those that mean nothing among them; the last is the end of the file. */
+  /** Returns every token, including white space and comments; the last is the end of the file. */
   List<CommonToken> tokens() {
     return tokens;
   }
 
-  /** Tells whether the whole text became tokens, not just as many as are allowed. */
+  /** Tells whether the whole text was cut into tokens, without reaching the limit. */
   boolean complete() {
     return complete;
   }
@@ -243,13 +243,13 @@ final class Scan {
     return openers[token.getTokenIndex()] == token.getTokenIndex();
   }
 
-  /** Returns the token before one, leaving aside what means nothing, or null. */
+  /** Returns the token before one, ignoring white space and comments, or null. */
   @Nullable CommonToken before(Token token) {
     int index = previous[token.getTokenIndex()];
     return index < 0 ? null : tokens.get(index);
   }
 
-  /** Returns the token behind one, leaving aside what means nothing. */
+  /** Returns the token after one, ignoring white space and comments. */
   CommonToken after(Token token) {
     for (int i = token.getTokenIndex() + 1; i < tokens.size(); i++) {
       if (tokens.get(i).getChannel() == Token.DEFAULT_CHANNEL) {
@@ -264,7 +264,9 @@ final class Scan {
     return tokens.get(openers[token.getTokenIndex()]);
   }
 
-  /** Returns the opening brace that is next on the line of a token or opens the one after. */
+  /**
+   * Returns the next opening brace on the line of a token or at the start of the following line.
+   */
   @Nullable CommonToken braceOnLine(Token token) {
     for (int i = token.getTokenIndex(); i < tokens.size(); i++) {
       CommonToken next = tokens.get(i);
@@ -280,13 +282,13 @@ final class Scan {
     return null;
   }
 
-  /** Returns the brace that belongs to one, or null. */
+  /** Returns the matching brace, or null. */
   @Nullable CommonToken mate(Token brace) {
     int mate = mates[brace.getTokenIndex()];
     return mate < 0 ? null : tokens.get(mate);
   }
 
-  /** Tells whether a character without meaning stands between a token and the one before it. */
+  /** Tells whether there is an invalid character between a token and the one before it. */
   boolean oddBefore(Token token) {
     for (int i = token.getTokenIndex() - 1; i > previous[token.getTokenIndex()]; i--) {
       if (tokens.get(i).getChannel() == GripLexer.ODD

@@ -26,15 +26,15 @@ import org.antlr.v4.runtime.tree.TerminalNode;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes the lossless tree of what the parser found and of every token, in the order of the text. A
- * token the parser left out is in the tree too, as a skipped one.
+ * Builds the lossless tree from the parser's result and all tokens, in the order of the text. A
+ * token that the parser skipped is in the tree too, marked as skipped.
  */
 final class TreeBuilder {
 
-  /** By the number of the grammar's rule: they stand in the same order. */
+  /** Kinds by the number of the grammar's rule, which has the same order. */
   private static final NodeKind[] KINDS = NodeKind.values();
 
-  /** Nodes that are replaced by what they hold if that is one node and nothing else. */
+  /** Nodes that are replaced by their child if they have exactly one. */
   private static final Set<NodeKind> THROUGH =
       EnumSet.of(
           NodeKind.DECLARATION,
@@ -81,8 +81,8 @@ final class TreeBuilder {
   }
 
   /**
-   * Returns the tree of what the parser found. Goes down with a stack of its own, since a tree is
-   * deeper than the text that it stands for.
+   * Returns the tree of the parser's result. Uses its own stack, since the tree can be deeper than
+   * the call stack allows.
    */
   SyntaxTree build(ParserRuleContext parsed) {
     Deque<Frame> open = new ArrayDeque<>();
@@ -110,7 +110,7 @@ final class TreeBuilder {
     }
   }
 
-  /** Adds a token of the parser's tree, unless it was made up for one that is missing. */
+  /** Adds a token of the parser's tree, unless it was inserted for a missing one. */
   private void add(TerminalNode terminal, Frame frame) {
     Token token = terminal.getSymbol();
     boolean skipped = terminal instanceof ErrorNode;
@@ -194,6 +194,9 @@ final class TreeBuilder {
     if (rule == GripParser.RULE_unit || kind == TokenKind.UNIT) {
       return rule == GripParser.RULE_unit ? TokenKind.UNIT : TokenKind.WORD;
     }
+    if (rule == GripParser.RULE_gradeValue && token.getType() == GripLexer.GLUED) {
+      return TokenKind.GRADE; // on no scale, which is reported where the scale is known
+    }
     boolean name =
         rule == GripParser.RULE_head
             || rule == GripParser.RULE_reserved
@@ -201,7 +204,9 @@ final class TreeBuilder {
     return name && kind == TokenKind.KEYWORD ? TokenKind.WORD : kind;
   }
 
-  /** Adds what is on the line of a token to what trails it; tells whether the line goes on. */
+  /**
+   * Adds what follows a token on its line to its trailing text; returns whether the line continues.
+   */
   private boolean split(CommonToken hidden, List<Trivia> after) {
     Trivia piece = trivia(hidden);
     int lineEnd = piece.kind() == Trivia.Kind.WHITE_SPACE ? lineEnd(piece.text()) : -1;

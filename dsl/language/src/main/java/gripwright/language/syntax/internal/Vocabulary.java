@@ -8,17 +8,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
-/** What the types of tokens mean: which are keywords and units, and how they are written. */
+/** The meaning of token types: which are keywords and units, and how they are written. */
 final class Vocabulary {
 
   private static final int FIRST_KEYWORD = GripLexer.LANGUAGE;
   private static final int LAST_KEYWORD = GripLexer.DATE - 1;
 
-  /** Words that people write for a unit; what is merely misspelt is found by nearness. */
+  /** Words that people write for a unit; misspellings are found by similarity. */
   private static final Map<String, String> UNIT_WORDS =
       Map.ofEntries(
           Map.entry("kilo", "kg"),
@@ -59,6 +60,40 @@ final class Vocabulary {
           Map.entry("centimeters", "cm"),
           Map.entry("percent", "%"),
           Map.entry("pct", "%"));
+
+  /** Common terms for keywords; misspellings are found by similarity. */
+  private static final Map<String, String> SYNONYMS =
+      Map.ofEntries(
+          Map.entry("weight", "body-mass"),
+          Map.entry("bodyweight", "body-mass"),
+          Map.entry("body-weight", "body-mass"),
+          Map.entry("mass", "body-mass"),
+          Map.entry("bw", "body-mass"),
+          Map.entry("level", "ability"),
+          Map.entry("grade", "ability"),
+          Map.entry("gender", "sex"),
+          Map.entry("birthday", "born"),
+          Map.entry("experience", "trained"),
+          Map.entry("training", "trained"),
+          Map.entry("injured", "injury"),
+          Map.entry("holiday", "away"),
+          Map.entry("vacation", "away"),
+          Map.entry("travel", "away"),
+          Map.entry("comment", "note"),
+          Map.entry("goal", "towards"),
+          Map.entry("start", "from"),
+          Map.entry("begins", "from"),
+          Map.entry("phase", "block"),
+          Map.entry("cycle", "block"),
+          Map.entry("workout", "session"),
+          Map.entry("training-session", "session"),
+          Map.entry("deload", "ease"),
+          Map.entry("hang", "hold"),
+          Map.entry("warmup", "warm-up"),
+          Map.entry("rpe", "effort"),
+          Map.entry("max-test", "test"),
+          Map.entry("climbed", "climbing"),
+          Map.entry("missed", "skipped"));
 
   private static final List<String> UNITS =
       List.of(
@@ -159,6 +194,17 @@ final class Vocabulary {
     return words;
   }
 
+  /** Returns the keyword for a common term. */
+  static Optional<String> synonym(String plain) {
+    return Optional.ofNullable(SYNONYMS.get(plain));
+  }
+
+  /** Returns the keyword that a word most likely means. */
+  static Optional<String> meant(String word, List<String> keywords) {
+    String plain = plain(word);
+    return synonym(plain).filter(keywords::contains).or(() -> Nearest.to(plain, keywords));
+  }
+
   /** Returns the type of a keyword, which must be one. */
   static int typeOf(String keyword) {
     for (int type = FIRST_KEYWORD; type <= LAST_KEYWORD; type++) {
@@ -172,7 +218,7 @@ final class Vocabulary {
     throw new IllegalArgumentException("not a keyword: " + keyword);
   }
 
-  /** Returns the unit that a word which is none most likely stands for, or null. */
+  /** Returns the unit that a word most likely means, or null. */
   static @Nullable String unitMeant(String word) {
     String plain = plain(word);
     String alias = UNIT_WORDS.get(plain);
@@ -187,12 +233,12 @@ final class Vocabulary {
         .orElse(null);
   }
 
-  /** Tells whether a word is a common name of a unit rather than a slip of the finger. */
+  /** Tells whether a word is a common name of a unit rather than a typing mistake. */
   static boolean isUnitWord(String word) {
     return UNIT_WORDS.containsKey(plain(word));
   }
 
-  /** Returns a word in small letters of the Latin alphabet, as far as that can be told. */
+  /** Returns a word in lower-case Latin letters, as far as possible. */
   static String plain(String word) {
     StringBuilder plain = new StringBuilder();
     Normalizer.normalize(word, Normalizer.Form.NFKD)

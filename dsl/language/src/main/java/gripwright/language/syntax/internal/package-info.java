@@ -1,6 +1,6 @@
 /**
- * How text becomes a tree and the tree becomes records. The parser generator shows in this package
- * and nowhere else, so that it can be replaced.
+ * How text becomes a tree and the tree becomes records. The parser generator is used in this
+ * package only, so that it can be replaced.
  */
 @NullMarked
 package gripwright.language.syntax.internal;

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** The grammar stays one that is read in one pass. */
+/** The grammar can be read in one pass. */
 class GrammarTest {
 
   private static final int MOST_LOOKAHEAD = 10;

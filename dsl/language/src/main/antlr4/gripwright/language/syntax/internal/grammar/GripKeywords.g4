@@ -76,6 +76,7 @@ WARM_UP        : 'warm-up' ;
 BETWEEN        : 'between' ;
 EXERCISES      : 'exercises' ;
 WEIGH          : 'weigh' ;
+SUPERVISED     : 'supervised' ;
 SESSION        : 'session' ;
 PER            : 'per' ;
 WEEK           : 'week' ;

@@ -35,7 +35,7 @@ channels { SPACE, REMARK, ODD }
 DATE      : D D D D '-' D D '-' D D ;
 BAD_DATE  : D+ '-' D+ '-' D+ | D+ '.' D+ '.' D+ | D D? '/' D D? '/' D D D D | D D D D '/' D D? '/' D D? ;
 NUMBER    : D+ ( '.' D+ )? ;
-GRADE     : D+ ( '.' D+ )? ( [a-dA-D] [+-]? | [+-] ) ;
+GRADE     : D+ ( '.' D+ )? ( [a-dA-D] [+-]? | [e-gE-G] [+-] | [+-] ) ;
 GLUED     : D+ ( '.' D+ )? ( '%' | ( LETTER | '\u00B0' )+ ) ;
 
 WORD      : [a-z] [a-z0-9]* ( '-' [a-z0-9]+ )* ;

@@ -50,7 +50,7 @@ ability           : ABILITY name gradeValue ;
 sex               : SEX name ;
 familiar          : FAMILIAR nameAmount ( COMMA nameAmount )* asOf? ;
 injury            : INJURY name name side? FROM date cleared? text? ;
-cleared           : CLEARED date ;
+cleared           : CLEARED date ( BY text )? ;
 available         : AVAILABLE nameAmount ( COMMA nameAmount )* ;
 climbing          : CLIMBING climbingDay ( COMMA climbingDay )* ;
 climbingDay       : name name amount ;
@@ -157,6 +157,7 @@ planItem
     | warmUp
     | restBetween
     | weigh
+    | supervised
     | note
     ;
 forAthletes       : FOR names ;
@@ -175,6 +176,7 @@ weeklyRise        : WEEKLY_RISE AT MOST amount ;
 warmUp            : WARM_UP amount ;
 restBetween       : REST BETWEEN EXERCISES amount ;
 weigh             : WEIGH nameAmount ( COMMA nameAmount )* ;
+supervised        : SUPERVISED BY text ;
 
 block             : blockHeading blockBody ;
 blockHeading      : BLOCK name amount ;
@@ -219,6 +221,7 @@ sessionItem
     | warmUp
     | restBetween
     | weigh
+    | supervised
     | note
     ;
 sessionOnlyFor    : onlyForHeading sessionBody ;
@@ -371,7 +374,7 @@ plainAmount
     : NUMBER unit?
     | GLUED
     ;
-gradeValue        : GRADE | NUMBER ;
+gradeValue        : GRADE | NUMBER | GLUED ;
 date              : DATE | BAD_DATE ;
 text              : STRING | UNTERMINATED_STRING | CURLY_STRING ;
 names             : name ( COMMA name )* ;
@@ -394,7 +397,7 @@ head
     | KNUCKLES | INDEX | MIDDLE | RING | LITTLE | THUMB | EDGES | ADDED | ASSIST | STEPS
     | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD
     | REST | FOR | TOWARDS | TAPER | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
-    | EXERCISES | WEIGH | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
+    | EXERCISES | WEIGH | SUPERVISED | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
     | EDGE | LIFTING | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY
     | WHEN | DONE | FULL | EFFORT | PAIN | TWICE | EASE | INTRODUCE | EXERCISE | BECAUSE | RULE
     | SEVERITY | PAIR | SESSIONS | REQUIRE | MESSAGE | SOURCE | NEVER | WAIVED | TEST

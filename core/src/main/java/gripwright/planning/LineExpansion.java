@@ -1,0 +1,302 @@
+package gripwright.planning;
+
+import gripwright.budget.Limit;
+import gripwright.budget.Meter;
+import gripwright.finding.Clause;
+import gripwright.finding.Finding;
+import gripwright.finding.FindingList;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
+import gripwright.finding.ModelPath;
+import gripwright.grip.Grip;
+import gripwright.grip.Setup;
+import gripwright.history.LogTimeline;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.SessionPlan;
+import gripwright.planning.load.Dose;
+import gripwright.planning.load.HandFindings;
+import gripwright.planning.load.Prescription;
+import gripwright.planning.mix.Choice;
+import gripwright.planning.mix.MixLinks;
+import gripwright.planning.progression.Progression;
+import gripwright.protocol.Scheme;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.Derivation;
+import gripwright.schedule.GripMix;
+import gripwright.schedule.PlacementReason;
+import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+
+/**
+ * Turns a line of a session into exercises with loads: one, or where the line leaves a choice those
+ * of a mix that share its sets.
+ */
+final class LineExpansion {
+
+  private final String athlete;
+  private final LogTimeline timeline;
+  private final Prescription prescription;
+  private final SessionFrame frame;
+  private final Choice choice;
+  private final Meter meter;
+  private final Map<ModelPath, DatedSession> unloaded = new LinkedHashMap<>();
+  private final IdentityHashMap<Block, Progression> progressions = new IdentityHashMap<>();
+
+  /**
+   * Prepares to expand.
+   *
+   * @param frame makes the session that a rule looks at
+   * @param meter stops what grows beyond the limit of an exercise
+   */
+  LineExpansion(
+      LogTimeline timeline,
+      HandFindings hands,
+      Prescription prescription,
+      SessionFrame frame,
+      Meter meter) {
+    this.athlete = timeline.athlete().name();
+    this.timeline = timeline;
+    this.prescription = prescription;
+    this.frame = frame;
+    this.meter = meter;
+    LocalDate from = timeline.plan().from();
+    this.choice =
+        new Choice(
+            timeline, hands.fits(), prescription.strengthOn(from), prescription.bodyMassOn(from));
+  }
+
+  /**
+   * A line of a session on a day.
+   *
+   * @param week the week
+   * @param session the session
+   * @param day the day
+   * @param exercise the line
+   * @param path where it is
+   * @param before how many exercises the session has before it
+   */
+  record Line(
+      WeekContext week,
+      SessionPlan session,
+      LocalDate day,
+      Exercise exercise,
+      ModelPath path,
+      int before) {
+
+    private Prescription.Place place(int offset) {
+      return new Prescription.Place(day, before + offset + 1, path, week.standing().rise());
+    }
+  }
+
+  /** Returns the exercises of a line; none if nothing of it can be trained, and then tells why. */
+  List<PlannedExercise> exercises(Line line, FindingList into) {
+    Exercise exercise = line.exercise();
+    if (exercise.target() instanceof Exercise.BestOf) {
+      return chosen(line, into);
+    }
+    Grip grip = Choice.grips(exercise).get(0);
+    return prescribed(line, grip, into).stream().toList();
+  }
+
+  private Optional<PlannedExercise> prescribed(Line line, Grip grip, FindingList into) {
+    Dose dose = dose(line, grip);
+    Optional<PlannedExercise> planned =
+        prescription.prescribe(line.exercise(), grip, dose, line.place(0), into);
+    ModelPath key = line.path().without("week", "date");
+    DatedSession known = unloaded.get(key);
+    if (planned.isEmpty() && (known == null || timeline.isPast(known.date()))) {
+      prescription
+          .unloaded(line.exercise(), grip, dose, line.place(0))
+          .map(
+              alone ->
+                  frame.dated(
+                      line.week(),
+                      line.session(),
+                      line.day(),
+                      List.of(alone),
+                      new PlacementReason.Unplaced()))
+          .ifPresent(session -> unloaded.put(key, session));
+    }
+    return planned;
+  }
+
+  /**
+   * Returns each line that no load could be given to, as rules look at it: once, as a session of
+   * its own on the first day ahead that was asked for.
+   */
+  List<DatedSession> unloaded() {
+    return List.copyOf(unloaded.values());
+  }
+
+  private Progression progression(WeekContext week) {
+    return progressions.computeIfAbsent(
+        week.block(), block -> new Progression(block.contentFor(athlete), prescription));
+  }
+
+  private Dose dose(Line line, Grip grip) {
+    return within(
+        progression(line.week())
+            .dose(line.exercise(), grip, line.week().standing(), line.day(), line.path()));
+  }
+
+  private Dose within(Dose dose) {
+    within(dose.scheme());
+    dose.whole().ifPresent(this::within);
+    return dose;
+  }
+
+  /** Returns a scheme that may be written out: sets may have become more than were written. */
+  Scheme within(Scheme scheme) {
+    meter.require(Limit.EXERCISE, scheme.size());
+    return scheme;
+  }
+
+  /** Returns the grips that a line leaves a choice of, on the edges that progress has come to. */
+  private List<Setup> setups(Line line) {
+    Exercise exercise = line.exercise();
+    return Choice.grips(exercise).stream()
+        .map(
+            grip ->
+                exercise
+                    .setup(grip)
+                    .withEdge(
+                        progression(line.week())
+                            .dose(exercise, grip, line.week().standing())
+                            .edge()))
+        .toList();
+  }
+
+  private List<PlannedExercise> chosen(Line line, FindingList into) {
+    meter.look();
+    Exercise exercise = line.exercise();
+    List<Setup> setups = setups(line);
+    List<Choice.Exclusion> out = new ArrayList<>();
+    for (Setup setup : setups) {
+      excluded(line, setup).ifPresent(out::add);
+    }
+    Optional<GripMix> mix = choice.mix(exercise, setups, out);
+    if (mix.isPresent()) {
+      return shared(line, mix.get(), into);
+    }
+    if (out.stream().allMatch(o -> o.reason() instanceof GripMix.NoLoad)) {
+      // What keeps the first from a load is what the coach has to mend.
+      Grip first = setups.get(0).grip();
+      prescribed(line, first, into);
+    } else {
+      into.add(noneOpen(line, out).with("session", line.session().name()));
+    }
+    return List.of();
+  }
+
+  private Optional<Choice.Exclusion> excluded(Line line, Setup setup) {
+    FindingList why = new FindingList();
+    Optional<PlannedExercise> candidate =
+        prescription.prescribe(
+            line.exercise(), setup.grip(), dose(line, setup.grip()), line.place(0), why);
+    Optional<Choice.Exclusion> byHand = choice.excludedByHand(setup);
+    if (byHand.isPresent()) {
+      return byHand;
+    }
+    if (candidate.isEmpty()) {
+      return Optional.of(Choice.Exclusion.withoutLoad(setup, why.all()));
+    }
+    WeekContext week = line.week();
+    return choice.excludedByRule(
+        candidate.get(),
+        frame.dated(
+            week,
+            line.session(),
+            line.day(),
+            List.of(candidate.get()),
+            new PlacementReason.Unplaced()),
+        new PlanWeek(
+            week.number(),
+            week.block().name(),
+            week.blockWeek(),
+            week.first(),
+            week.eased(),
+            false,
+            0,
+            0,
+            line.path()));
+  }
+
+  /** Prescribes each grip of a mix its share of the sets. */
+  private List<PlannedExercise> shared(Line line, GripMix mix, FindingList into) {
+    Exercise exercise = line.exercise();
+    Progression progression = progression(line.week());
+    Progression.Week standing = line.week().standing();
+    List<PlannedExercise> chosen = new ArrayList<>();
+    SortedMap<String, Double> shares = mix.best().shares();
+    Grip first = gripNamed(exercise, shares.firstKey());
+    // A grip that is introduced takes its steps later, and the line as a whole waits for it.
+    int full =
+        shares.keySet().stream()
+            .map(name -> gripNamed(exercise, name))
+            .filter(grip -> grip.equals(first) || progression.introduction(grip).isPresent())
+            .mapToInt(grip -> progression.fullSets(exercise, grip, standing))
+            .min()
+            .orElseThrow();
+    int all =
+        progression
+            .doseOfMix(exercise, first, standing, full, line.day(), line.path())
+            .scheme()
+            .sets();
+    Choice.apportion(all, shares)
+        .forEach(
+            (name, sets) -> {
+              if (sets > 0) {
+                Grip grip = gripNamed(exercise, name);
+                Dose dose =
+                    within(
+                        progression.doseOfMix(
+                            exercise, grip, standing, full, line.day(), line.path()));
+                List<Derivation> why = new ArrayList<>(dose.why());
+                why.addAll(
+                    MixLinks.why(
+                        mix,
+                        name,
+                        sets,
+                        all,
+                        chosen.stream().findFirst().map(c -> c.setup().grip().name())));
+                prescription
+                    .prescribe(
+                        exercise, grip, dose.withSets(sets, why), line.place(chosen.size()), into)
+                    .map(planned -> planned.chosenBy(mix))
+                    .ifPresent(chosen::add);
+              }
+            });
+    return chosen;
+  }
+
+  private static Grip gripNamed(Exercise exercise, String name) {
+    return Choice.grips(exercise).stream()
+        .filter(grip -> grip.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Reports that a line leaves no choice, and for each reason the grips that it keeps out. */
+  private static Finding noneOpen(Line line, List<Choice.Exclusion> out) {
+    Map<GripMix.Reason, List<String>> grips = new LinkedHashMap<>();
+    out.forEach(
+        each -> grips.computeIfAbsent(each.reason(), r -> new ArrayList<>()).add(each.grip()));
+    List<Message> reasons = new ArrayList<>();
+    grips.forEach(
+        (reason, some) ->
+            reasons.add(
+                new Clause("derivation.mix-none", Map.of("grips", some, "reason", reason))));
+    return Finding.error("plan.choose-none", line.path())
+        .with("grips", Choice.grips(line.exercise()).stream().map(Grip::name).toList())
+        .with("reasons", Listing.of(Listing.Style.CLAUSES, reasons));
+  }
+}

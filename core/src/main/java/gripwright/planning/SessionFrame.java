@@ -1,0 +1,66 @@
+package gripwright.planning;
+
+import gripwright.athlete.Athlete;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.planning.load.Prescription;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlacementReason;
+import gripwright.schedule.PlannedExercise;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** The parts of a session around its exercises: duration, hardness and place. */
+final class SessionFrame {
+
+  private final Plan plan;
+  private final Athlete athlete;
+  private final Prescription prescription;
+
+  SessionFrame(Plan plan, Athlete athlete, Prescription prescription) {
+    this.plan = plan;
+    this.athlete = athlete;
+    this.prescription = prescription;
+  }
+
+  /** Returns a session on a day with its exercises. */
+  DatedSession dated(
+      WeekContext week,
+      SessionPlan session,
+      LocalDate day,
+      List<PlannedExercise> exercises,
+      PlacementReason because) {
+    return new DatedSession(
+        day,
+        week.number(),
+        week.block().name(),
+        week.blockWeek(),
+        session.name(),
+        minutes(session, exercises),
+        exercises.stream().anyMatch(PlannedExercise::hard),
+        week.eased(),
+        prescription.bodyMassOn(day),
+        because,
+        exercises,
+        week.path(session.name(), day),
+        Optional.empty());
+  }
+
+  /** Returns the duration of a session with these exercises, in minutes, rounded up. */
+  int minutes(SessionPlan session, List<PlannedExercise> exercises) {
+    Duration time = session.contentFor(athlete.name()).warmUp().orElse(plan.warmUp());
+    Duration between = restBetween(session);
+    for (int i = 0; i < exercises.size(); i++) {
+      time = time.plus(exercises.get(i).scheme().duration()).plus(i == 0 ? Duration.ZERO : between);
+    }
+    long seconds = time.toSeconds() + (time.toNanosPart() > 0 ? 1 : 0);
+    return (int) ((seconds + 59) / 60);
+  }
+
+  /** Returns the rest between two exercises. */
+  Duration restBetween(SessionPlan session) {
+    return session.contentFor(athlete.name()).restBetween().orElse(plan.restBetween());
+  }
+}

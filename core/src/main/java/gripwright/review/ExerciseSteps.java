@@ -1,0 +1,155 @@
+package gripwright.review;
+
+import gripwright.finding.Clause;
+import gripwright.finding.Finding;
+import gripwright.finding.Listing;
+import gripwright.finding.Message;
+import gripwright.finding.ModelPath;
+import gripwright.history.ExerciseMatch;
+import gripwright.log.LogEntry;
+import gripwright.quantity.Numbers;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/** Derives the next step for an exercise from the last two times it was done. */
+final class ExerciseSteps {
+
+  private static final double TOO_HARD = 9;
+  private static final double EARNED_EFFORT = 8;
+  private static final int TWICE = 2;
+
+  private final ModelPath place;
+  private final Map<Message, List<Done>> exercises;
+
+  /** An exercise as it was done on a day. */
+  private record Done(LocalDate date, ExerciseMatch match) {
+
+    LogEntry.Done line() {
+      return match.done().orElseThrow();
+    }
+  }
+
+  /**
+   * Prepares the next steps from trained sessions.
+   *
+   * @param place place of the findings in the model
+   * @param trained sessions, oldest first
+   */
+  ExerciseSteps(ModelPath place, List<ReviewedSession> trained) {
+    this.place = place;
+    this.exercises = exercises(trained);
+  }
+
+  /** Returns each exercise as it was done, oldest first. */
+  private static Map<Message, List<Done>> exercises(List<ReviewedSession> sessions) {
+    Map<Message, List<Done>> exercises = new LinkedHashMap<>();
+    for (ReviewedSession session : sessions) {
+      for (ReviewedSession.Work work : session.work()) {
+        work.match()
+            .done()
+            .ifPresent(
+                done ->
+                    exercises
+                        .computeIfAbsent(exercise(done), name -> new ArrayList<>())
+                        .add(new Done(session.date(), work.match())));
+      }
+    }
+    return exercises;
+  }
+
+  private static Message exercise(LogEntry.Done done) {
+    return new Clause(
+        "review.exercise", Map.of("protocol", done.protocol(), "setup", done.setup()));
+  }
+
+  /** Returns exercises that were too much twice: sets were missed, or the effort was too high. */
+  List<Finding> tooMuch() {
+    List<Finding> steps = new ArrayList<>();
+    exercises.forEach(
+        (name, all) -> {
+          if (all.size() >= TWICE) {
+            Done one = all.get(all.size() - 2);
+            Done other = all.get(all.size() - 1);
+            Finding about =
+                Finding.advice("review.lighter", place)
+                    .with("exercise", name)
+                    .with("first", one.date())
+                    .with("second", other.date());
+            if (missed(one) && missed(other)) {
+              steps.add(
+                  about.with(
+                      "missed", Listing.of(Listing.Style.AND, List.of(sets(one), sets(other)))));
+            } else if (one.line().effort().orElse(0) >= TOO_HARD
+                && other.line().effort().orElse(0) >= TOO_HARD) {
+              steps.add(
+                  about.with(
+                      "effort",
+                      Listing.of(
+                          Listing.Style.AND,
+                          List.of(
+                              Numbers.plain(one.line().effort().orElse(0), 1),
+                              Numbers.plain(other.line().effort().orElse(0), 1)))));
+            }
+          }
+        });
+    return steps;
+  }
+
+  private static boolean missed(Done done) {
+    return done.match().setsDone().orElse(0) < done.match().setsAsked().orElse(0);
+  }
+
+  private static Message sets(Done done) {
+    Map<String, Object> facts = new TreeMap<>();
+    facts.put("sets", done.match().setsDone().orElse(0));
+    done.match().setsAsked().ifPresent(asked -> facts.put("asked", asked));
+    done.line().load().ifPresent(load -> facts.put("load", NextSteps.rounded(load)));
+    return new Clause(
+        "review.sets"
+            + (facts.containsKey("asked") ? "-of" : "")
+            + (facts.containsKey("load") ? "-at" : ""),
+        facts);
+  }
+
+  /**
+   * Returns exercises that may get harder, since they were easy twice.
+   *
+   * @param forbidden tells whether an exercise must not get harder
+   */
+  List<Finding> earned(Predicate<LogEntry.Done> forbidden) {
+    List<Finding> steps = new ArrayList<>();
+    exercises.forEach(
+        (name, all) -> {
+          if (all.size() >= TWICE) {
+            Done one = all.get(all.size() - 2);
+            Done other = all.get(all.size() - 1);
+            if (easy(one) && easy(other) && !forbidden.test(other.line())) {
+              steps.add(
+                  Finding.advice("review.earned", place)
+                      .with("exercise", name)
+                      .with("first", one.date())
+                      .with("second", other.date())
+                      .with(
+                          "effort",
+                          Numbers.plain(
+                              Math.max(
+                                  one.line().effort().orElse(0), other.line().effort().orElse(0)),
+                              1)));
+            }
+          }
+        });
+    return steps;
+  }
+
+  private static boolean easy(Done done) {
+    return done.match().inFull()
+        && done.line().effort().isPresent()
+        && done.line().effort().getAsDouble() <= EARNED_EFFORT
+        && done.line().pain().orElse(0) <= PainCourse.MILD;
+  }
+}

@@ -1,0 +1,254 @@
+package gripwright.rule.view;
+
+import gripwright.athlete.Injury;
+import gripwright.grip.FingerSet;
+import gripwright.hand.Finger;
+import gripwright.hand.Hands;
+import gripwright.hand.Side;
+import gripwright.log.FeltPain;
+import gripwright.log.LogEntry.Pain;
+import gripwright.log.RisingPain;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The pain of an athlete as rules ask for it: which fingers it stops on a day, which came back
+ * after it, and which hurt too much for rehabilitation. What stops is decided by {@link FeltPain};
+ * here it is only kept so that a question looks at few of many scores.
+ */
+final class PainHistory {
+
+  /** Scores of this many days before the last one are looked at, its own day included. */
+  private static final int DAYS = 14;
+
+  /** What sharp or sudden pain counts as in rehabilitation. */
+  private static final double TOO_MUCH = Pain.LIMIT + 1;
+
+  /**
+   * Fingers of a hand that may hurt together.
+   *
+   * @param named true if a line names the finger and leaves open of which hand it is
+   */
+  private record Place(FingerSet fingers, Side side, boolean named) {
+
+    static Place of(FeltPain pain, Side side) {
+      return new Place(
+          pain.fingers(), side, pain.finger().isPresent() && pain.hands() == Hands.BOTH);
+    }
+
+    boolean isOf(ExerciseView exercise) {
+      return fingers.overlaps(exercise.fingers()) && exercise.handsAtWork().sides().contains(side);
+    }
+
+    boolean isOf(Injury injury) {
+      return fingers.has(injury.finger())
+          && injury.side().filter(hurt -> hurt != side && !named).isEmpty();
+    }
+  }
+
+  /** A finger of a hand, or any while climbing. */
+  private record Spot(Optional<Finger> finger, Side side) {}
+
+  /** The worst scores by day: those of training count from the next day on. */
+  private record Scores(TreeMap<LocalDate, Double> told, TreeMap<LocalDate, Double> trained) {
+
+    /** Tells whether what was felt up to a day is too much for rehabilitation. */
+    boolean areTooMuchOn(LocalDate day) {
+      TreeMap<LocalDate, Double> late = new TreeMap<>();
+      Optional<LocalDate> last =
+          Optional.ofNullable(told.floorKey(day))
+              .map(one -> later(one, trained.lowerKey(day)))
+              .or(() -> Optional.ofNullable(trained.lowerKey(day)));
+      last.ifPresent(
+          end -> {
+            LocalDate begin = end.minusDays(DAYS - 1);
+            told.subMap(begin, true, end, true).forEach((d, s) -> late.merge(d, s, Math::max));
+            trained
+                .subMap(begin, true, end, !end.equals(day))
+                .forEach((d, s) -> late.merge(d, s, Math::max));
+          });
+      return RisingPain.isTooMuch(late, Pain.LIMIT);
+    }
+
+    private static LocalDate later(LocalDate one, @Nullable LocalDate other) {
+      return other != null && other.isAfter(one) ? other : one;
+    }
+  }
+
+  private final List<FeltPain> pains;
+
+  /** Those that explain pain: of anything but skin. */
+  private final List<Injury> injuries;
+
+  /** By their end, the earliest day on which a stop of that end or a later one begins. */
+  private final Map<Place, TreeMap<LocalDate, LocalDate>> stops = new HashMap<>();
+
+  /** What came back when a stop ended with its scores, by day. */
+  private final Map<Place, TreeMap<LocalDate, FingerReturn>> returns = new HashMap<>();
+
+  /** By how the injuries stand. */
+  private final Map<List<Integer>, Map<Spot, Scores>> scores = new HashMap<>();
+
+  PainHistory(List<FeltPain> pains, List<Injury> injuries) {
+    this.pains = pains;
+    this.injuries = List.copyOf(injuries);
+    for (FeltPain pain : pains) {
+      if (pain.stops()) {
+        pain.hands().sides().forEach(side -> keep(pain, side));
+      }
+    }
+    stops.values().forEach(PainHistory::beginAtTheEarliest);
+  }
+
+  private void keep(FeltPain pain, Side side) {
+    Place place = Place.of(pain, side);
+    Hands hand = side == Side.LEFT ? Hands.LEFT : Hands.RIGHT;
+    Optional<LocalDate> until = pain.until(hand);
+    stops
+        .computeIfAbsent(place, p -> new TreeMap<>())
+        .merge(until.orElse(LocalDate.MAX), begin(pain), PainHistory::earlier);
+    until
+        .filter(end -> injuries.stream().noneMatch(i -> isCleared(i, end)))
+        .ifPresent(
+            end ->
+                returns
+                    .computeIfAbsent(place, p -> new TreeMap<>())
+                    .computeIfAbsent(end, on -> new FingerReturn(pain.fingers(), hand, on)));
+  }
+
+  private static boolean isCleared(Injury injury, LocalDate on) {
+    return injury.cleared().filter(on::equals).isPresent();
+  }
+
+  /** The session that hurt is over. */
+  private static LocalDate begin(FeltPain pain) {
+    return pain.done().isPresent() ? pain.date().plusDays(1) : pain.date();
+  }
+
+  private static LocalDate earlier(LocalDate one, LocalDate other) {
+    return one.isBefore(other) ? one : other;
+  }
+
+  private static void beginAtTheEarliest(NavigableMap<LocalDate, LocalDate> byEnd) {
+    LocalDate earliest = LocalDate.MAX;
+    for (Map.Entry<LocalDate, LocalDate> each : byEnd.descendingMap().entrySet()) {
+      earliest = earlier(earliest, each.getValue());
+      each.setValue(earliest);
+    }
+  }
+
+  /** Tells whether pain of a finger in use stops it on the day, see {@link FeltPain#stopsOn}. */
+  boolean stops(ExerciseView exercise) {
+    LocalDate day = exercise.session.date;
+    exercise.plan().evaluation.take(stops.size());
+    return stops.entrySet().stream()
+        .filter(each -> each.getKey().isOf(exercise))
+        .filter(
+            each -> {
+              Map.Entry<LocalDate, LocalDate> next = each.getValue().higherEntry(day);
+              return next != null && !day.isBefore(next.getValue());
+            })
+        .anyMatch(each -> injuries.stream().noneMatch(i -> i.openOn(day) && each.getKey().isOf(i)));
+  }
+
+  /** Notes the level of an exercise, or of what was logged of one like it. */
+  void note(ExerciseView exercise, LocalDate day, long week, double level) {
+    exercise.plan().evaluation.take(returns.size());
+    returns.values().stream()
+        .map(byDay -> byDay.floorEntry(day))
+        .filter(last -> last != null && last.getValue().isOf(exercise))
+        .forEach(last -> last.getValue().note(day, week, level));
+  }
+
+  /** Tells whether any finger came back after pain. */
+  boolean hasReturns() {
+    return !returns.isEmpty();
+  }
+
+  /** Returns the last return of a finger in use. */
+  Optional<FingerReturn> lastReturn(ExerciseView exercise) {
+    exercise.plan().evaluation.take(returns.size());
+    return returns.values().stream()
+        .flatMap(byDay -> Optional.ofNullable(byDay.floorEntry(exercise.session.date)).stream())
+        .map(Map.Entry::getValue)
+        .filter(back -> back.isOf(exercise))
+        .max(Comparator.comparing(back -> back.on));
+  }
+
+  /**
+   * Tells whether a finger in use hurts too much for rehabilitation on a day: above 5, sharp or
+   * sudden, or above 2 and rising week on week, of the seven days up to its last score. What was
+   * felt up to the day of an injury is the injury itself, and is over with its clearance.
+   */
+  boolean isTooMuch(ExerciseView exercise) {
+    LocalDate day = exercise.session.date;
+    Map<Spot, Scores> known =
+        scores.computeIfAbsent(
+            standing(day),
+            standing -> {
+              exercise.plan().evaluation.take(pains.size());
+              return spots(day);
+            });
+    exercise.plan().evaluation.take(known.size());
+    return known.entrySet().stream()
+        .filter(each -> each.getKey().finger().map(exercise.fingers()::has).orElse(true))
+        .filter(each -> exercise.handsAtWork().sides().contains(each.getKey().side()))
+        .anyMatch(each -> each.getValue().areTooMuchOn(day));
+  }
+
+  /** Returns of each injury whether it has not happened yet, is open or is cleared. */
+  private List<Integer> standing(LocalDate day) {
+    List<Integer> all = new ArrayList<>();
+    for (Injury injury : injuries) {
+      all.add(day.isBefore(injury.from()) ? 0 : injury.openOn(day) ? 1 : 2);
+    }
+    return all;
+  }
+
+  /** Returns the scores by where they were felt, without those that injuries explain on a day. */
+  private Map<Spot, Scores> spots(LocalDate day) {
+    Map<Spot, Scores> all = new HashMap<>();
+    for (FeltPain pain : pains) {
+      if (pain.ofSkin()) {
+        continue;
+      }
+      double score = pain.isStrong() ? Math.max(pain.score(), TOO_MUCH) : pain.score();
+      List<Optional<Finger>> fingers =
+          pain.whileClimbing()
+              ? List.of(Optional.empty())
+              : pain.fingers().fingers().stream().map(Optional::of).toList();
+      for (Optional<Finger> finger : fingers) {
+        for (Side side : pain.hands().sides()) {
+          if (isOfInjury(pain, side, day)) {
+            continue;
+          }
+          Scores of =
+              all.computeIfAbsent(
+                  new Spot(finger, side), spot -> new Scores(new TreeMap<>(), new TreeMap<>()));
+          (pain.done().isPresent() ? of.trained() : of.told()).merge(pain.date(), score, Math::max);
+        }
+      }
+    }
+    return all;
+  }
+
+  private boolean isOfInjury(FeltPain pain, Side side, LocalDate day) {
+    return injuries.stream()
+        .filter(injury -> !day.isBefore(injury.from()) && pain.explains(injury, side))
+        .anyMatch(
+            injury ->
+                !pain.date().isAfter(injury.from())
+                    || injury
+                        .cleared()
+                        .filter(on -> on.isAfter(pain.date()) && !on.isAfter(day))
+                        .isPresent());
+  }
+}

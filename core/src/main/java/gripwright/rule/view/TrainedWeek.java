@@ -1,0 +1,59 @@
+package gripwright.rule.view;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** What a week comes to, as it was trained or as it was planned. */
+final class TrainedWeek {
+  final WeekView view;
+
+  /** One for each exercise of each kind of session. */
+  final List<TrainedLine> lines;
+
+  /** One for each protocol on a grip that is no rehabilitation. */
+  final List<TrainedLine> together;
+
+  final double load;
+  final double level;
+
+  /**
+   * Adds up a week.
+   *
+   * @param exercises returns those of a session that count
+   */
+  TrainedWeek(WeekView view, Function<SessionView, List<ExerciseView>> exercises) {
+    this.view = view;
+    Map<List<Object>, TrainedLine> byKey = new LinkedHashMap<>();
+    Map<List<Object>, TrainedLine> all = new LinkedHashMap<>();
+    double greatest = 0;
+    for (SessionView session : view.sessions) {
+      Map<List<Object>, Integer> count = new HashMap<>();
+      for (ExerciseView exercise : exercises.apply(session)) {
+        List<Object> line =
+            List.of(exercise.protocol, exercise.grip().name(), exercise.setup.lifting());
+        int nth = count.merge(append(line, exercise.hands), 1, Integer::sum);
+        double share = exercise.returnShare();
+        byKey
+            .computeIfAbsent(
+                append(append(line, session.name), nth), key -> new TrainedLine(exercise))
+            .add(exercise, share);
+        if (!exercise.rehabilitation) { // of that, the practitioner's plan decides
+          all.computeIfAbsent(line, key -> new TrainedLine(exercise)).add(exercise, share);
+          greatest = Math.max(greatest, exercise.work().greatest());
+        }
+      }
+    }
+    lines = List.copyOf(byKey.values());
+    together = List.copyOf(all.values());
+    load = lines.stream().mapToDouble(TrainedLine::load).sum();
+    level = greatest;
+  }
+
+  private static List<Object> append(List<Object> key, Object more) {
+    return Stream.concat(key.stream(), Stream.of(more)).toList();
+  }
+}

@@ -1,9 +1,0 @@
-package gripwright.tissue;
-
-/** A tendon that bends a finger. */
-public enum Tendon {
-  /** Flexor digitorum profundus: bends all three joints. */
-  FDP,
-  /** Flexor digitorum superficialis: bends knuckle and middle joint. */
-  FDS
-}

@@ -1,0 +1,127 @@
+package example.host;
+
+import gripwright.ability.Ability;
+import gripwright.ability.GradeScale;
+import gripwright.athlete.Athlete;
+import gripwright.grip.Setup;
+import gripwright.grip.StandardGrips;
+import gripwright.hand.Hand;
+import gripwright.log.Log;
+import gripwright.log.LogEntry;
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
+import gripwright.protocol.StandardProtocols;
+import gripwright.quantity.Length;
+import gripwright.quantity.Load;
+import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledSeason;
+import gripwright.season.Season;
+import gripwright.strength.StrengthTest;
+import gripwright.wording.Wording;
+import java.io.PrintStream;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Builds a plan with Java builders and prints its dated sessions. Nothing here touches the plan
+ * language: gripwright-core is enough. The built-in rules still apply.
+ */
+public final class PlanInJava {
+
+  private static final Length EDGE = Length.ofMillimetres(20);
+
+  private PlanInJava() {}
+
+  /** Prints the sessions on standard output. */
+  public static void main(String[] arguments) {
+    print(System.out);
+  }
+
+  static void print(PrintStream out) {
+    Season season = Season.of(List.of(plan()), List.of(athlete()), List.of(log()), List.of());
+    CompiledSeason compiled = season.compile();
+    compiled.findings().forEach(f -> out.println(f.severity() + " " + f.code() + " " + f.place()));
+    if (!compiled.usable()) {
+      return;
+    }
+    for (DatedSession session : compiled.plans().get(0).sessions()) {
+      out.println(session.date() + " " + session.name() + ", " + session.minutes() + " min");
+      for (PlannedExercise exercise : session.exercises()) {
+        out.println(
+            "  "
+                + exercise.scheme().sets()
+                + " x "
+                + exercise.protocol()
+                + " on "
+                + exercise.setup()
+                + " at "
+                + exercise.totalLoad()
+                + " ("
+                + exercise.added()
+                + " on body mass)");
+      }
+    }
+    compiled
+        .plans()
+        .get(0)
+        .cautions()
+        .forEach(caution -> out.println("* " + Wording.english().say(caution)));
+  }
+
+  static Athlete athlete() {
+    return Athlete.named("signe")
+        .title("Signe Aune")
+        .born(LocalDate.of(1996, 3, 8))
+        .bodyMass(Load.ofKilograms(61))
+        .trained(30)
+        .ability(Ability.of(GradeScale.FRENCH, "7b"))
+        .hand(Hand.ofLength(Length.ofMillimetres(176)))
+        .available(DayOfWeek.MONDAY, Duration.ofMinutes(60))
+        .available(DayOfWeek.THURSDAY, Duration.ofMinutes(60))
+        .edge(EDGE)
+        .added(Load.ofKilograms(1.25), Load.ofKilograms(40))
+        .assist(Load.ofKilograms(1.25), Load.ofKilograms(40))
+        .build();
+  }
+
+  static Log log() {
+    Setup setup = Setup.of(StandardGrips.HALF_CRIMP, EDGE);
+    StrengthTest test =
+        new StrengthTest(
+            LocalDate.of(2027, 1, 4),
+            setup,
+            new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(84)));
+    return Log.empty("signe").with(new LogEntry.Tested(test, Optional.empty()));
+  }
+
+  static Plan plan() {
+    Exercise holds =
+        Exercise.of(StandardProtocols.MAX_HOLDS, StandardGrips.HALF_CRIMP, EDGE)
+            .with("level", new Argument.AtLevel(new Level.OfMax(0.8)))
+            .with("sets", new Argument.Count(4));
+    Advance heavier =
+        new Advance(
+            new Advance.Progress(new Advance.LoadByShare(0.02), new Advance.EveryWeeks(1)),
+            Optional.empty(),
+            Optional.empty());
+    return Plan.named("first-weeks")
+        .athlete("signe")
+        .from(LocalDate.of(2027, 1, 11))
+        .block(
+            Block.named("base", 4)
+                .session(SessionPlan.of("strength", 2, holds))
+                .advance(heavier)
+                .ease(4, 0.6)
+                .build())
+        .build();
+  }
+}
