@@ -17,11 +17,11 @@ public final class GripsCommand {
   public static final String HELP =
       """
       gripwright grips FILE --athlete NAME [--edge DEPTH] [--load LOAD] [--on DATE]
-                            [--as text|json] [--root DIR] [--all]
+                            [--newtons] [--as text|json] [--root DIR] [--all]
 
       Fits every grip, from the catalogue and from the file, to an athlete's hand: whether
       the hand can take it, the angles of the joints, the share of each finger, an
-      estimate of the forces on tendons and pulleys, the effect of a slipping finger on
+      estimate of the load on tendons and pulleys, the effect of a slipping finger on
       the others, and which built-in rules close the grip to this athlete even for a
       light hold. Plans and their waivers are not used.
 
@@ -31,6 +31,8 @@ public final class GripsCommand {
                         body mass by default
         --on DATE       the day, such as 2027-01-31, for age, training, injuries and
                         body mass; the day of the athlete's last log line by default
+        --newtons       tendons and pulleys in newtons instead of times the athlete's own
+                        hang; only the latter can be relied on. JSON has both
         --as text|json  text for people (default), or JSON for programs
         --root DIR      the folder that `use` may read from; the file's own by default
         --all           every finding; otherwise 30 a file and 100 in all
@@ -57,6 +59,7 @@ public final class GripsCommand {
             Arguments.EDGE,
             Arguments.LOAD,
             Arguments.ON,
+            Arguments.NEWTONS,
             Arguments.AS,
             Arguments.ROOT,
             Arguments.ALL);
@@ -79,7 +82,10 @@ public final class GripsCommand {
           if (given.asJson()) {
             console.out(JsonDocuments.grips(survey, reading.findings(), Console.wording()));
           } else {
-            console.out(GripText.of(survey, Console.wording()));
+            console.out(
+                given.has(Arguments.NEWTONS)
+                    ? GripText.withNewtons(survey, Console.wording())
+                    : GripText.of(survey, Console.wording()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });
