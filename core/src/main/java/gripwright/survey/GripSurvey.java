@@ -47,8 +47,9 @@ import java.util.function.Function;
  *
  * <p>Forces are estimates with intervals, not measurements; {@link TissueLoad} describes their
  * reliability. They can be trusted relative to each other, not in newtons, so each row has them
- * relative to the athlete's {@linkplain OwnHang own hang}. Rules are checked for a light hold, where a broken rule closes the grip, and for a
- * maximal hold, where a further broken rule is a limit.
+ * relative to the athlete's {@linkplain OwnHang own hang}. Rules are checked for a light hold,
+ * where a broken rule closes the grip, and for a maximal hold, where a further broken rule is a
+ * limit.
  *
  * @param athlete whose hands
  * @param day the day for which rules are checked

@@ -10,8 +10,7 @@ record FingerDraws(double[] fingertip, double[] fdp, double[] fds, double[] a2, 
    * @param newtons on the whole hand
    * @param shares the finger's share in each draw
    */
-  static FingerDraws of(
-      FingerPulleys[] hands, double newtons, double[] shares, Variation[] draws) {
+  static FingerDraws of(FingerPulleys[] hands, double newtons, double[] shares, Variation[] draws) {
     int count = draws.length;
     FingerDraws drawn =
         new FingerDraws(

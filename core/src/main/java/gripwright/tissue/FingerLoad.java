@@ -90,8 +90,10 @@ public record FingerLoad(
         Estimate.of(means.fds() * fingertip, drawn.fds()),
         Estimate.of(means.a2() * fingertip, drawn.a2()),
         Estimate.of(means.a4() * fingertip, drawn.a4()),
-        Estimate.of(means.a2() * fingertip / Pulley.A2.breakingNewtons(), drawn.use(Pulley.A2, draws)),
-        Estimate.of(means.a4() * fingertip / Pulley.A4.breakingNewtons(), drawn.use(Pulley.A4, draws)));
+        Estimate.of(
+            means.a2() * fingertip / Pulley.A2.breakingNewtons(), drawn.use(Pulley.A2, draws)),
+        Estimate.of(
+            means.a4() * fingertip / Pulley.A4.breakingNewtons(), drawn.use(Pulley.A4, draws)));
   }
 
   /** Returns FDP by FDS tension, at the published means; infinite where FDS has nothing to do. */

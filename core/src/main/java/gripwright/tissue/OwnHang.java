@@ -24,8 +24,8 @@ public final class OwnHang {
   public static final Setup SETUP = Setup.of(StandardGrips.HALF_CRIMP, Length.ofMillimetres(20));
 
   /**
-   * A draw of the hang counts with at least this part of the best estimate: a finger may be straight
-   * in some draws, and nothing can be given relative to a force of 0.
+   * A draw of the hang counts with at least this part of the best estimate: a finger may be
+   * straight in some draws, and nothing can be given relative to a force of 0.
    */
   private static final double LEAST_PART = 0.05;
 

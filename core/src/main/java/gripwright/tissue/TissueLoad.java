@@ -182,8 +182,7 @@ public final class TissueLoad {
    * @throws IllegalArgumentException if the finger does not hold, or no other one does
    */
   public SlipViews slip(Finger leaving) {
-    return new SlipViews(
-        slip(leaving, Slip.View.MOMENT_KEPT), slip(leaving, Slip.View.ARM_SWINGS));
+    return new SlipViews(slip(leaving, Slip.View.MOMENT_KEPT), slip(leaving, Slip.View.ARM_SWINGS));
   }
 
   /**
@@ -198,8 +197,7 @@ public final class TissueLoad {
     Draws known = draws();
     for (int i = 0; i < FitSpread.DRAWS; i++) {
       Slip other =
-          Slip.of(
-              slip.view(), known.shape(i), known.shares(i), known.capacity(i), slip.leaving());
+          Slip.of(slip.view(), known.shape(i), known.shares(i), known.capacity(i), slip.leaving());
       int draw = i;
       drawn.forEach((finger, ratios) -> ratios[draw] = other.ratio(finger));
     }

@@ -32,10 +32,10 @@ import java.util.TreeMap;
  *
  * <p>A grip takes part if the hand takes it, a load can be given, no built-in rule prevents it and,
  * for a full crimp or a single finger, the plan's demand names it. Grips that are tested or in the
- * demand come before others that the model can't tell apart from them. The shares are those that score
- * highest on match, margin and carry-over by the line's weights, see {@link MixSolver}. The value
- * of each grip is calculated once for each line and edge, the mix once for each set of grips that
- * take part. Not thread-safe.
+ * demand come before others that the model can't tell apart from them. The shares are those that
+ * score highest on match, margin and carry-over by the line's weights, see {@link MixSolver}. The
+ * value of each grip is calculated once for each line and edge, the mix once for each set of grips
+ * that take part. Not thread-safe.
  */
 public final class Choice {
 

@@ -36,10 +36,10 @@ import java.util.TreeMap;
  * <p>Loads are the athlete's maxima as known when the plan begins, body mass where nothing is
  * known. What they ask of a pulley is relative to the athlete's {@linkplain OwnHang own hang}. A
  * pulley's margin in a slip is its capacity divided by its load; capacity is the own hang's and
- * grows by {@link #HARDENING} times the use that training makes of the pulley, so margins are linear
- * in the shares. Of all slips of the grips in demand, the one that loads a pulley most counts, by
- * the worse of the two views of a slip. Pulleys that the own hang hardly loads are left out: nothing can be said relative to
- * next to nothing.
+ * grows by {@link #HARDENING} times the use that training makes of the pulley, so margins are
+ * linear in the shares. Of all slips of the grips in demand, the one that loads a pulley most
+ * counts, by the worse of the two views of a slip. Pulleys that the own hang hardly loads are left
+ * out: nothing can be said relative to next to nothing.
  *
  * <p>What a grip adds to a margin has an interval: that of the pulley's load relative to the own
  * hang, and the 20th to the 80th percentile of the athlete's maximum.
@@ -47,8 +47,8 @@ import java.util.TreeMap;
 final class MixQuestion {
 
   /**
-   * Growth of a pulley's capacity if all work asked of it what the own hang does. The library's own choice: no
-   * number is published, and scores are scaled so that its size matters little
+   * Growth of a pulley's capacity if all work asked of it what the own hang does. The library's own
+   * choice: no number is published, and scores are scaled so that its size matters little
    */
   static final double HARDENING = 0.2;
 
@@ -115,11 +115,9 @@ final class MixQuestion {
       double carryOver = 0;
       for (Map.Entry<Setup, Double> other : demand.entrySet()) {
         Transfer transfer = Transfer.between(posture(setup), posture(other.getKey()));
-        carryOver +=
-            other.getValue() * (tested || wanted > 0 ? transfer.share() : transfer.low());
+        carryOver += other.getValue() * (tested || wanted > 0 ? transfer.share() : transfer.low());
       }
-      all.add(
-          new MixSolver.Candidate(setup.grip().name(), wanted, Math.min(1, carryOver), tested));
+      all.add(new MixSolver.Candidate(setup.grip().name(), wanted, Math.min(1, carryOver), tested));
     }
     return all;
   }
@@ -172,14 +170,11 @@ final class MixQuestion {
       return NO_USE;
     }
     if (!ranged) {
-      double best =
-          hang(structure.side()).relative(load, structure.finger(), structure.pulley());
+      double best = hang(structure.side()).relative(load, structure.finger(), structure.pulley());
       return new Estimate(best, best, best);
     }
     Estimate tissue =
-        relative
-            .computeIfAbsent(load, known -> hang(structure.side()).relative(known))
-            .stream()
+        relative.computeIfAbsent(load, known -> hang(structure.side()).relative(known)).stream()
             .filter(each -> each.finger() == structure.finger())
             .findFirst()
             .orElseThrow()
@@ -191,8 +186,7 @@ final class MixQuestion {
 
   private OwnHang hang(Side side) {
     return hangs.computeIfAbsent(
-        side,
-        hand -> OwnHang.of(fits.of(OwnHang.SETUP, hand), bodyMass, TissueModel.STANDARD));
+        side, hand -> OwnHang.of(fits.of(OwnHang.SETUP, hand), bodyMass, TissueModel.STANDARD));
   }
 
   /** Returns the load on each hand in use; equal hands appear once. */

@@ -29,8 +29,8 @@ import org.hipparchus.optim.linear.Relationship;
  * <p>Margins that the model can't tell apart count as equal. What a grip adds to a margin has an
  * interval. The highest margin that a mix reaches at the low ends is enough: more doesn't score. A
  * tested grip, or one in the demand, counts with the high end up to there; an unproven one, neither
- * tested nor in the demand, with the low end. So an unproven grip takes part only if the others fall
- * short of it for certain, and then with the least share that makes up for it.
+ * tested nor in the demand, with the low end. So an unproven grip takes part only if the others
+ * fall short of it for certain, and then with the least share that makes up for it.
  */
 final class MixSolver {
 
@@ -207,7 +207,8 @@ final class MixSolver {
     return blend(found, margin.high());
   }
 
-  private Blend blend(double[] found, double enough) {
+  /** Returns a mix with its values, of which a margin above {@code enough} scores no more. */
+  Blend blend(double[] found, double enough) {
     double[] shares = found.clone();
     double sum = 0;
     for (int i = 0; i < shares.length; i++) {

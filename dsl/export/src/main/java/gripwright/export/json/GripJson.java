@@ -212,7 +212,8 @@ final class GripJson {
     } else {
       nothing("wristRollDeg", "wristRollLowDeg", "wristRollHighDeg");
     }
-    json.list("slip", taken ? row.slips() : List.<SlipViews>of(), s -> json.line(() -> slip(row, s)));
+    json.list(
+        "slip", taken ? row.slips() : List.<SlipViews>of(), s -> json.line(() -> slip(row, s)));
     for (String name : List.of("lumbricalIndex", "lumbricalIndexPulledLow")) {
       if (taken) {
         boolean low = name.endsWith("PulledLow");

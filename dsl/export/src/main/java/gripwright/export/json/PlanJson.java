@@ -146,9 +146,7 @@ final class PlanJson {
     json.list("limits", mix.limits(), limit -> json.line(() -> limit(json, limit)));
     json.field("equalMargin", mix.equalMargin(), SHARE);
     json.list(
-        "unproven",
-        mix.unproven().map(GripMix.Unproven::grips).orElse(List.of()),
-        json::text);
+        "unproven", mix.unproven().map(GripMix.Unproven::grips).orElse(List.of()), json::text);
   }
 
   private static void blend(JsonText json, GripMix.Blend blend) {

@@ -174,8 +174,7 @@ final class ForceTable {
   }
 
   private static String whole(Estimate estimate) {
-    return ranged(
-        whole(estimate.value()), whole(estimate.low()), whole(estimate.high()));
+    return ranged(whole(estimate.value()), whole(estimate.low()), whole(estimate.high()));
   }
 
   /** Returns times the own hang; an interval to a tenth is as good as the model knows it. */

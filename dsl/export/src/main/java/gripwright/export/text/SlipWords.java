@@ -24,9 +24,7 @@ final class SlipWords {
             .map(slip -> view == Slip.View.MOMENT_KEPT ? slip.momentKept() : slip.armSwings())
             .map(
                 slip ->
-                    slip.tilts()
-                        ? words.say("grips.slip-tilts", "slip", words(slip))
-                        : words(slip))
+                    slip.tilts() ? words.say("grips.slip-tilts", "slip", words(slip)) : words(slip))
             .toList());
   }
 
