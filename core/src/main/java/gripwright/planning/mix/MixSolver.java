@@ -29,8 +29,9 @@ import org.hipparchus.optim.linear.Relationship;
  * <p>Margins that the model can't tell apart count as equal. What a grip adds to a margin has an
  * interval. The highest margin that a mix reaches at the low ends is enough: more doesn't score. A
  * tested grip, or one in the demand, counts with the high end up to there; an unproven one, neither
- * tested nor in the demand, with the low end. So an unproven grip takes part only if the others
- * fall short of it for certain, and then with the least share that makes up for it.
+ * tested nor in the demand, with its best estimate. So margin alone has an unproven grip take part
+ * only if the others fall short of it for certain, and then with the least share that makes up for
+ * it.
  */
 final class MixSolver {
 
@@ -96,7 +97,7 @@ final class MixSolver {
     this.candidates = List.copyOf(candidates);
     likely = rows(margins, (candidate, gain) -> gain.value());
     low = rows(margins, (candidate, gain) -> gain.low());
-    counted = rows(margins, (candidate, gain) -> candidate.unproven() ? gain.low() : gain.high());
+    counted = rows(margins, (candidate, gain) -> candidate.unproven() ? gain.value() : gain.high());
     this.weights = weights;
     double[][] single = new double[candidates.size()][candidates.size()];
     for (int i = 0; i < single.length; i++) {

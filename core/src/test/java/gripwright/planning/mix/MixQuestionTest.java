@@ -25,6 +25,7 @@ import gripwright.quantity.Load;
 import gripwright.schedule.GripMix.Blend;
 import gripwright.strength.Posture;
 import gripwright.strength.Transfer;
+import gripwright.tissue.OwnHang;
 import gripwright.tissue.Pulley;
 import gripwright.tissue.SlipViews;
 import gripwright.tissue.TissueLoad;
@@ -60,7 +61,7 @@ class MixQuestionTest {
     double least = Double.POSITIVE_INFINITY;
     for (Side side : sides) {
       TissueLoad load = load(athlete, kilograms, Setup.of(grip, EDGE), side);
-      TissueLoad own = load(athlete, 60, Setup.of(HALF_CRIMP, Length.ofMillimetres(20)), side);
+      TissueLoad own = load(athlete, 60, OwnHang.SETUP, side);
       for (Pulley pulley : Pulley.values()) {
         for (Finger finger : grip.fingers().fingers()) {
           if (finger == Finger.LITTLE) {
