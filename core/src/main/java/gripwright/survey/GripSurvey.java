@@ -57,7 +57,8 @@ import java.util.function.Function;
  * @param total load on both hands together; each holds half
  * @param left the left hand
  * @param right the right hand
- * @param hangs the athlete's own hang on the day by hand, which forces are given relative to
+ * @param hangs the athlete's own hang on the day by hand, which forces are given relative to; that
+ *     of the other hand where only that one takes the grip
  * @param rows one row a grip, or one a hand if the two differ; the catalogue's grips come first,
  *     crimps before open, split and single ones
  * @param notes rules broken by the athlete with any grip
@@ -192,6 +193,12 @@ public record GripSurvey(
       hangs.put(side, OwnHang.of(fits.of(OwnHang.SETUP, side), bodyMass, MODEL));
     }
     Function<Side, OwnHang> hang = side -> Objects.requireNonNull(hangs.get(side));
+    for (Side side : Side.values()) {
+      OwnHang other = hang.apply(side == Side.LEFT ? Side.RIGHT : Side.LEFT);
+      if (!hang.apply(side).taken() && other.taken()) {
+        hangs.put(side, other);
+      }
+    }
     boolean sameHang = alike(hang.apply(Side.LEFT).fit(), hang.apply(Side.RIGHT).fit());
     List<Row> rows = new ArrayList<>();
     Map<String, Gate> notes = new LinkedHashMap<>();
@@ -345,7 +352,7 @@ public record GripSurvey(
         .toList();
   }
 
-  /** Tells whether both hands take the grip of the own hang. */
+  /** Tells whether a hand takes the grip of the own hang. */
   private boolean hangTaken() {
     return hangs.values().stream().allMatch(OwnHang::taken);
   }
