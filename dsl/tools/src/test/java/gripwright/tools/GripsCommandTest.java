@@ -108,7 +108,7 @@ final class GripsCommandTest extends CommandLine {
         "--to",
         "pictures",
         "--as",
-        "json");
+        "text");
     assertFalse(Files.exists(folder.resolve("pictures")));
   }
 
