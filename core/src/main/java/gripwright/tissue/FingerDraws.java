@@ -1,7 +1,41 @@
 package gripwright.tissue;
 
-/** The forces on one finger in every draw, in N. */
-record FingerDraws(double[] fingertip, double[] fdp, double[] fds, double[] a2, double[] a4) {
+/** The forces on one finger in every draw, in N; read, never written to, by others. */
+final class FingerDraws {
+
+  private final double[] fingertip;
+  private final double[] fdp;
+  private final double[] fds;
+  private final double[] a2;
+  private final double[] a4;
+
+  private FingerDraws(int draws) {
+    fingertip = new double[draws];
+    fdp = new double[draws];
+    fds = new double[draws];
+    a2 = new double[draws];
+    a4 = new double[draws];
+  }
+
+  double[] fingertip() {
+    return fingertip;
+  }
+
+  double[] fdp() {
+    return fdp;
+  }
+
+  double[] fds() {
+    return fds;
+  }
+
+  double[] a2() {
+    return a2;
+  }
+
+  double[] a4() {
+    return a4;
+  }
 
   /**
    * Draws a finger's forces.
@@ -12,13 +46,7 @@ record FingerDraws(double[] fingertip, double[] fdp, double[] fds, double[] a2, 
    */
   static FingerDraws of(FingerPulleys[] hands, double newtons, double[] shares, Variation[] draws) {
     int count = draws.length;
-    FingerDraws drawn =
-        new FingerDraws(
-            new double[count],
-            new double[count],
-            new double[count],
-            new double[count],
-            new double[count]);
+    FingerDraws drawn = new FingerDraws(count);
     for (int i = 0; i < count; i++) {
       double force = shares[i] * newtons;
       FingerPulleys.Forces forces = hands[i % hands.length].forces(draws[i]);
