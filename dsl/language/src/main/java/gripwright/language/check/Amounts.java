@@ -84,12 +84,17 @@ final class Amounts {
     if (percents && dimension.equals(slot.dimension())) {
       return true;
     }
-    mismatch(amount, slot, slot.expected(), slot.dimension());
+    mismatch(amount, slot, slot.expected(), slot.dimension(), slot.example());
     return false;
   }
 
-  /** Reports an amount of the wrong dimension. */
-  void mismatch(Amount amount, Message slot, Message expected, Dimension wanted) {
+  /**
+   * Reports an amount of the wrong dimension.
+   *
+   * @param example what could be written instead
+   */
+  void mismatch(
+      Amount amount, Message slot, Message expected, Dimension wanted, String example) {
     Unit unit = amount.unit();
     Dimension found = unit == null ? Dimension.NUMBER : unit.dimension();
     boolean forceForMass =
@@ -120,7 +125,9 @@ final class Amounts {
           "amount",
           written(amount),
           "found",
-          measured(amount));
+          measured(amount),
+          "example",
+          example);
     }
   }
 
