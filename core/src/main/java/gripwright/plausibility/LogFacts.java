@@ -135,9 +135,7 @@ final class LogFacts {
       if (!owns(edge)) {
         strangeEdges.computeIfAbsent(edge.toString(), e -> new ArrayList<>()).add(entry);
       }
-      done.load()
-          .ifPresent(
-              load -> load(entry, done, load, Optional.ofNullable(asked.get(done))));
+      done.load().ifPresent(load -> load(entry, done, load, Optional.ofNullable(asked.get(done))));
     }
   }
 

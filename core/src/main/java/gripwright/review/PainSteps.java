@@ -94,8 +94,7 @@ final class PainSteps {
     return grips.isEmpty()
         ? work
         : new Clause(
-            "review.grips-too",
-            Map.of("what", work, "grips", Listing.of(Listing.Style.OR, grips)));
+            "review.grips-too", Map.of("what", work, "grips", Listing.of(Listing.Style.OR, grips)));
   }
 
   private static Clause ofFinger(String key, InFinger place) {

@@ -64,8 +64,7 @@ final class WeekNotes {
           finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
       NavigableSet<Integer> shown = new TreeSet<>();
       places.forEach(place -> weekOf(place).ifPresent(shown::add));
-      boolean once =
-          finding.severity() == Severity.ADVICE || finding.isAbout(Topic.REHABILITATION);
+      boolean once = finding.severity() == Severity.ADVICE || finding.isAbout(Topic.REHABILITATION);
       notes.add(
           new Note(
               words.report(finding), source.apply(finding), words.advice(finding), once, shown));

@@ -93,8 +93,7 @@ final class Amounts {
    *
    * @param example what could be written instead
    */
-  void mismatch(
-      Amount amount, Message slot, Message expected, Dimension wanted, String example) {
+  void mismatch(Amount amount, Message slot, Message expected, Dimension wanted, String example) {
     Unit unit = amount.unit();
     Dimension found = unit == null ? Dimension.NUMBER : unit.dimension();
     boolean forceForMass =

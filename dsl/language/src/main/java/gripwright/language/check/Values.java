@@ -298,7 +298,8 @@ final class Values {
       return Optional.empty();
     }
     if (unit != null && !unit.dimension().equals(Dimension.MASS)) {
-      amounts.mismatch(amount, Terms.of("level-of-hold"), Kind.LEVEL, Dimension.MASS, Kind.LEVEL.example());
+      amounts.mismatch(
+          amount, Terms.of("level-of-hold"), Kind.LEVEL, Dimension.MASS, Kind.LEVEL.example());
       return Optional.empty();
     }
     return amounts.load(amount, Slot.LOAD).map(Level.Total::new);
