@@ -112,7 +112,9 @@ final class Amounts {
           "found",
           measured(amount),
           "gravity",
-          Numbers.plain(Unit.NEWTONS_PER_KILOGRAM, 5));
+          Numbers.plain(Unit.NEWTONS_PER_KILOGRAM, 5),
+          "example",
+          example);
     } else {
       diagnostics.error(
           amount,

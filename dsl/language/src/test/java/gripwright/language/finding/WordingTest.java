@@ -127,7 +127,7 @@ final class WordingTest {
             .with("message", "too steep")
             .with("missing", List.of(above("recent-load")));
     assertEquals(
-        "too steep (was 12 % above the highest of the last three uneased weeks, at most 10 %)",
+        "too steep (was 12 % above the highest of the last three weeks, deload weeks left out, at most 10 %)",
         WORDING.sentence(rise));
     assertEquals(
         "too steep (was 12 % above the load-time of the week before, at most 10 %)",
