@@ -121,6 +121,15 @@ final class WordingTest {
   }
 
   @Test
+  void aTimeSinceATestNamesTheTest() {
+    Shortfall since =
+        shortfall(Optional.empty(), "since-test", "3 weeks", Bound.AT_LEAST, "4 weeks");
+    assertEquals(
+        "too much (was 3 weeks since the previous test, at least 4 weeks)",
+        WORDING.sentence(broken(List.of(since))));
+  }
+
+  @Test
   void theNumbersOfARiseNameNoIdentifier() {
     Finding rise =
         Finding.warning("rule.rise", PLAN)
