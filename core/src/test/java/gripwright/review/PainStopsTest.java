@@ -60,8 +60,7 @@ final class PainStopsTest {
 
   @Test
   void aStopNamesTheFingerWhoseScoresEndIt() {
-    String sentence =
-        Wording.english().sentence(step(Logs.review(DAY, RING), "review.stop"));
+    String sentence = Wording.english().sentence(step(Logs.review(DAY, RING), "review.stop"));
     assertTrue(sentence.contains("pain of the left ring finger was 2 or less"), sentence);
     assertTrue(sentence.contains("`pain ring left 1`"), sentence);
   }
@@ -84,7 +83,8 @@ final class PainStopsTest {
     odd = step(Logs.review(DAY, tests[0], tests[1], tests[2], RING), "review.odd-test");
     assertTrue(Wording.english().sentence(odd).contains("only when the stop"), odd.toString());
 
-    Finding retest = step(Logs.review(DAY, Logs.trained(10, "half-crimp", 6, 0), RING), "review.first-test");
+    Finding retest =
+        step(Logs.review(DAY, Logs.trained(10, "half-crimp", 6, 0), RING), "review.first-test");
     assertTrue(Wording.english().sentence(retest).startsWith("when the stop"), retest.toString());
   }
 
@@ -112,10 +112,10 @@ final class PainStopsTest {
       tooMuch(2, 55, 4, 7), tooMuch(5, 58, 4, 8), tooMuch(9, 62, 2, 9), tooMuch(12, 60, 3, 9)
     };
     String sentence = Wording.english().sentence(step(Logs.review(DAY, lines), "review.lighter"));
-    assertTrue(sentence.endsWith("go back to 58 kg, which was done in full on 2027-02-06"), sentence);
+    assertTrue(
+        sentence.endsWith("go back to 58 kg, which was done in full on 2027-02-06"), sentence);
     String without =
-        Wording.english()
-            .sentence(step(Logs.review(DAY, lines[2], lines[3]), "review.lighter"));
+        Wording.english().sentence(step(Logs.review(DAY, lines[2], lines[3]), "review.lighter"));
     assertTrue(without.contains("plan a set less"), without);
     String stopped =
         Wording.english()
