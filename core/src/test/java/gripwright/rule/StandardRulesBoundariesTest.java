@@ -774,7 +774,7 @@ class StandardRulesBoundariesTest {
               .session(28, line(FULL_CRIMP, 75).sets(3));
       assertEquals(List.of("warning rule.join-load-rise"), both.codes());
       String advice = Wording.english().advice(both.check().get(0)).orElseThrow();
-      assertTrue(advice.contains(" on full-crimp rises most"), advice);
+      assertTrue(advice.contains(" on closed-crimp rises most"), advice);
     }
 
     @ParameterizedTest

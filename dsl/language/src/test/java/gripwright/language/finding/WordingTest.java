@@ -268,7 +268,7 @@ final class WordingTest {
         "too much (trained 14 months, at least 24 months; ability IRCRA 16, over IRCRA 18)",
         WORDING.sentence(broken(List.of(time, grade))));
     Finding twice = broken(List.of(time)).alsoAt(PLAN.then("week", 1)).alsoAt(PLAN.then("week", 2));
-    assertEquals("too much (first: 14 months, at least 24 months)", WORDING.sentence(twice));
+    assertEquals("too much (first time: 14 months, at least 24 months)", WORDING.sentence(twice));
     assertEquals(
         "too much (worst in week 2: 14 months, at least 24 months)",
         WORDING.sentence(twice.with("worst", PLAN.then("week", 2))));
