@@ -3,6 +3,7 @@ package gripwright.review;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.Topic;
+import gripwright.log.GrowthPain;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.protocol.Protocol;
@@ -136,6 +137,23 @@ public record Review(
                     .flatMap(plan -> plan.findings().stream())
                     .filter(f -> f.isAbout(Topic.TEST_NOT_LOGGED)))
             .toList());
+  }
+
+  /** Returns the places whose pain stops training on the day. */
+  public PainStops stops() {
+    return PainStops.of(pain, GrowthPain.of(athlete, log), day.orElse(LocalDate.MIN));
+  }
+
+  /** Returns the names of the planned or logged grips that are stopped, in alphabetical order. */
+  public List<String> stoppedGrips() {
+    PainStops stops = stops();
+    return sessions.stream()
+        .flatMap(ReviewedSession::setups)
+        .filter(setup -> stops.of(setup).isPresent())
+        .map(setup -> setup.grip().name())
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private static void requireOf(Athlete athlete, CompiledPlan plan) {

@@ -4,6 +4,7 @@ import gripwright.athlete.Equipment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -176,13 +177,27 @@ final class LoadRise {
    */
   double joinRise(WeekView view) {
     RecentWeeks.Compared join = join(view);
-    if (join == null) {
-      return Double.NaN;
+    return join == null ? Double.NaN : steepest(join).rise();
+  }
+
+  /** Returns the exercise that rises most where a block begins; empty in other weeks. */
+  Optional<TrainedLine> steepestAtJoin(WeekView view) {
+    RecentWeeks.Compared join = join(view);
+    return join == null ? Optional.empty() : Optional.ofNullable(steepest(join).line());
+  }
+
+  /** The greatest rise at the beginning of a block, and the exercise that has it. */
+  private record Steepest(double rise, @Nullable TrainedLine line) {
+    Steepest or(double other, TrainedLine of) {
+      return other > rise ? new Steepest(other, of) : this;
     }
+  }
+
+  private Steepest steepest(RecentWeeks.Compared join) {
     plan.evaluation.take((long) join.week().lines.size() * linesOf(join.recent()));
     double ofWeek = join.week().load / most(join.recent(), w -> w.load) - 1;
     double ofLevel = join.week().level / most(join.recent(), w -> w.level) - 1;
-    double rise = 0;
+    Steepest rise = new Steepest(0, null);
     int steps = 0;
     for (TrainedLine line : join.week().together) {
       List<TrainedLine> same = before(join, line::isSame);
@@ -191,7 +206,7 @@ final class LoadRise {
         continue;
       }
       if (before.isEmpty()) {
-        rise = Math.max(rise, Math.min(ofLevel, ofWeek));
+        rise = rise.or(Math.min(ofLevel, ofWeek), line);
         continue;
       }
       boolean relative = tested(join, line, before);
@@ -203,7 +218,7 @@ final class LoadRise {
         continue;
       }
       boolean milder = same.isEmpty() && before.stream().allMatch(line::isMilderThan);
-      rise = Math.max(rise, !same.isEmpty() ? own : Math.min(milder ? ofLevel : own, ofWeek));
+      rise = rise.or(!same.isEmpty() ? own : Math.min(milder ? ofLevel : own, ofWeek), line);
     }
     return rise;
   }

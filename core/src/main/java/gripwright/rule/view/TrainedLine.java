@@ -1,5 +1,7 @@
 package gripwright.rule.view;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.hand.Side;
 import gripwright.protocol.Scheme;
 import java.util.EnumMap;
@@ -70,6 +72,11 @@ final class TrainedLine {
         .handsAtWork()
         .sides()
         .forEach(side -> in.sets.merge(side, scheme.sets(), Integer::sum));
+  }
+
+  /** Returns the protocol and the grip in words. */
+  Message words() {
+    return new Clause("breach.exercise", Map.of("protocol", protocol, "grip", grip));
   }
 
   /** Tells whether this is the same protocol, by its name, on the same grip. */

@@ -9,6 +9,7 @@ import gripwright.tissue.FingerWork;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A week as rules see it. */
@@ -44,6 +45,11 @@ public final class WeekView implements Named, Subject {
 
   public int number() {
     return week.number();
+  }
+
+  /** Returns the exercise whose load rises most where a block begins; empty in other weeks. */
+  public Optional<Message> steepestAtJoin() {
+    return plan.loadRise().steepestAtJoin(this).map(TrainedLine::words);
   }
 
   @Override

@@ -7,6 +7,7 @@ import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
 import gripwright.review.Exposure;
 import gripwright.review.PainCourse;
+import gripwright.review.PainStops;
 import gripwright.review.Progress;
 import gripwright.review.Review;
 import gripwright.review.ReviewedSession;
@@ -56,7 +57,8 @@ final class ReviewJson {
               "work", review.exposure().weeks(), week -> json.object(() -> writer.work(week)));
           json.list("tests", review.progress(), each -> json.object(() -> writer.progress(each)));
           json.list("sides", review.sides(), each -> json.line(() -> writer.side(each)));
-          json.list("pain", review.pain(), each -> json.object(() -> writer.pain(each)));
+          PainStops stops = review.stops();
+          json.list("pain", review.pain(), each -> json.object(() -> writer.pain(each, stops)));
           json.list("cautions", Caution.general(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, findings);
         });
@@ -217,7 +219,7 @@ final class ReviewJson {
     json.field("beyondNoise", side.beyondNoise());
   }
 
-  private void pain(PainCourse course) {
+  private void pain(PainCourse course, PainStops stops) {
     json.field("place", course.place().toString());
     if (course.place() instanceof PainCourse.InFinger finger) {
       json.field("finger", finger.finger().toString());
@@ -230,6 +232,13 @@ final class ReviewJson {
     }
     json.field("rule", word(course.rule()));
     json.field("because", word(course.because()));
+    json.field(
+        "stoppedBy",
+        Optional.of(course)
+            .filter(each -> each.rule() != PainCourse.Rule.STOP)
+            .flatMap(each -> stops.of(each.place()))
+            .map(Object::toString)
+            .orElse(null));
     json.list(
         "scores",
         course.scores(),

@@ -84,7 +84,7 @@ final class GateWords {
 
     @Override
     public String familiarity(Gate.Familiarity missing) {
-      return needed("grips.needed-grip", missing);
+      return needed(missing.months() < 1 ? "grips.needed-grip-none" : "grips.needed-grip", missing);
     }
 
     @Override

@@ -313,8 +313,47 @@ final class ReviewTables {
           words.day(course.last().date()),
           Sparkline.of(
               course.scores().stream().map(PainCourse.Score::value).toList(), BARS, WORST_PAIN),
-          words.of("reviewed.because", course.because()));
+          action(course));
     }
     table.add(page);
+    List<String> stopped = review.stoppedGrips();
+    if (!stopped.isEmpty()) {
+      page.wrapped("", words.say("reviewed.stopped", "grips", words.commas(stopped)));
+    }
+  }
+
+  /** Returns what follows from the scores of a place, or from those of the place that stops it. */
+  private String action(PainCourse course) {
+    return Optional.of(course)
+        .filter(each -> each.rule() != PainCourse.Rule.STOP)
+        .flatMap(each -> review.stops().of(each.place()))
+        .map(by -> course.place().accept(new StoppedBy(by)))
+        .orElseGet(() -> words.of("reviewed.because", course.because()));
+  }
+
+  /** Says that a place is stopped because of another one. */
+  private final class StoppedBy implements PainCourse.Place.Visitor<String> {
+    private final PainCourse.Place by;
+
+    StoppedBy(PainCourse.Place by) {
+      this.by = by;
+    }
+
+    @Override
+    public String inFinger(PainCourse.InFinger place) {
+      return words.say("reviewed.because-stopped", "place", by);
+    }
+
+    @Override
+    public String inGrip(PainCourse.InGrip place) {
+      return by instanceof PainCourse.InFinger finger
+          ? words.say("reviewed.because-finger-stopped", "finger", finger.finger())
+          : words.say("reviewed.because-stopped", "place", by);
+    }
+
+    @Override
+    public String whileClimbing(PainCourse.WhileClimbing place) {
+      return words.say("reviewed.because-climbing");
+    }
   }
 }

@@ -42,7 +42,10 @@ final class SessionTable {
 
   private String head(ReviewedSession session) {
     List<String> parts = new ArrayList<>();
-    parts.add(words.of("reviewed.outcome", session.outcome()));
+    parts.add(
+        session.outcome() == ReviewedSession.Outcome.PARTLY
+            ? words.say("reviewed.outcome-partly", "short", words.commas(lacking(session)))
+            : words.of("reviewed.outcome", session.outcome()));
     if (session.planned().isPresent() && session.logged().isPresent()) {
       long days =
           ChronoUnit.DAYS.between(session.planned().get().date(), session.logged().get().date());
@@ -76,6 +79,32 @@ final class SessionTable {
         Page.clean(session.name()),
         "facts",
         words.commas(parts));
+  }
+
+  /** Returns what a session lacks: exercises, sets or load. */
+  private List<String> lacking(ReviewedSession session) {
+    List<ExerciseMatch> lacking =
+        session.work().stream()
+            .map(ReviewedSession.Work::match)
+            .filter(match -> match.asked().isPresent() && !match.inFull())
+            .toList();
+    long leftOut = lacking.stream().filter(match -> match.setsDone().orElse(0) == 0).count();
+    long fewerSets =
+        lacking.stream()
+            .filter(match -> match.setsDone().orElse(0) > 0)
+            .filter(match -> match.setsDone().orElse(0) < match.setsAsked().orElse(0))
+            .count();
+    List<String> parts = new ArrayList<>();
+    if (leftOut > 0) {
+      parts.add(words.count("reviewed.lacking-exercise", leftOut));
+    }
+    if (fewerSets > 0) {
+      parts.add(words.say("reviewed.lacking-sets"));
+    }
+    if (lacking.size() > leftOut + fewerSets) {
+      parts.add(words.say("reviewed.lacking-load"));
+    }
+    return parts;
   }
 
   private String line(ExerciseMatch match) {

@@ -158,6 +158,15 @@ final class Diagnostics {
     }
   }
 
+  /** Records an unknown name for which no known one fits, with a value that would be right. */
+  void unknownValue(Word word, String kind, String value) {
+    if (isMiswritten(word)) {
+      markInvalid();
+    } else {
+      error(word, "name.unknown", "kind", Terms.kind(kind), "name", word.text(), "value", value);
+    }
+  }
+
   /** Returns the known word that begins a longer one, as {@code mon} for {@code monday}. */
   private static Optional<String> shortened(String word, Collection<String> known) {
     return known.stream().filter(k -> k.length() >= 3 && word.startsWith(k)).findFirst();
