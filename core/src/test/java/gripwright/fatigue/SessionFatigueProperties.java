@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.fatigue.SessionFatigue.Evidence;
 import gripwright.fatigue.SessionFatigue.Violation;
-import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.hand.Hands;
 import gripwright.quantity.Load;
 import gripwright.schedule.PlannedExercise.EndReserve;
@@ -80,7 +79,10 @@ class SessionFatigueProperties {
                     net.jqwik.api.Tuple.of(1, Hands.RIGHT)),
                 maximum,
                 Arbitraries.of(true, false))
-            .as((s, h, m, c) -> new Work(s, h, m, m.filter(known -> c).flatMap(known -> curve())));
+            .as(
+                (s, h, m, c) ->
+                    new Work(
+                        s, h, m, m.filter(known -> c).flatMap(known -> curve()), Optional.empty()));
     return Combinators.combine(
             works.list().ofMinSize(1).ofMaxSize(4), Arbitraries.doubles().between(10, 300))
         .as(Session::new)
@@ -161,7 +163,7 @@ class SessionFatigueProperties {
         work.steps().stream()
             .map(s -> s.isHold() ? s : new LoadedStep(s.seconds() * factor, s.load()))
             .toList();
-    Work rested = new Work(longer, work.hands(), work.maximum(), work.curve());
+    Work rested = new Work(longer, work.hands(), work.maximum(), work.curve(), work.allOut());
     assertEasier(session, new Session(session.with(which, rested).works(), session.rest() + more));
   }
 
@@ -171,10 +173,13 @@ class SessionFatigueProperties {
     Work work = session.work(which);
     int changed = which % session.works().size();
     Session left =
-        session.with(which, new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve()));
+        session.with(
+            which, new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve(), work.allOut()));
     Session lighter =
         left.with(
-            which, new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve()).times(0.5));
+            which,
+            new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve(), work.allOut())
+                .times(0.5));
     for (int i = 0; i < session.works().size(); i++) {
       if (i != changed && session.work(i).hands() == Hands.RIGHT) {
         // The rates for heavy loads are also chosen by hand, so nothing changes.
@@ -219,7 +224,9 @@ class SessionFatigueProperties {
     Session swapped =
         new Session(
             session.works().stream()
-                .map(w -> new Work(w.steps(), swapped(w.hands()), w.maximum(), w.curve()))
+                .map(
+                    w ->
+                        new Work(w.steps(), swapped(w.hands()), w.maximum(), w.curve(), w.allOut()))
                 .toList(),
             session.rest());
     assertEquals(session.fatigue().violations(), swapped.fatigue().violations());
@@ -250,7 +257,7 @@ class SessionFatigueProperties {
   private static Session all(Session session, Hands hands) {
     return new Session(
         session.works().stream()
-            .map(w -> new Work(w.steps(), hands, w.maximum(), w.curve()))
+            .map(w -> new Work(w.steps(), hands, w.maximum(), w.curve(), w.allOut()))
             .toList(),
         session.rest());
   }
