@@ -10,9 +10,16 @@ import gripwright.quantity.Load;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
+import gripwright.strength.AllOutTest;
+import gripwright.strength.CriticalForce;
 import gripwright.strength.Effort;
 import gripwright.strength.ForceTime;
+import gripwright.strength.LoadEstimate;
+import gripwright.strength.StrengthTest;
+import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
@@ -78,15 +85,43 @@ class SessionFatigueProperties {
                     net.jqwik.api.Tuple.of(1, Hands.LEFT),
                     net.jqwik.api.Tuple.of(1, Hands.RIGHT)),
                 maximum,
-                Arbitraries.of(true, false))
+                Arbitraries.of(true, false),
+                allOut())
             .as(
-                (s, h, m, c) ->
+                (s, h, m, c, a) ->
                     new Work(
-                        s, h, m, m.filter(known -> c).flatMap(known -> curve()), Optional.empty()));
+                        s,
+                        h,
+                        m,
+                        m.filter(known -> c).flatMap(known -> curve()),
+                        m.flatMap(known -> a)));
     return Combinators.combine(
             works.list().ofMinSize(1).ofMaxSize(4), Arbitraries.doubles().between(10, 300))
         .as(Session::new)
         .withoutEdgeCases();
+  }
+
+  /** An all-out series of one of two schemes, with any critical force and impulse above it. */
+  private static Arbitrary<Optional<AllOutTest>> allOut() {
+    return Combinators.combine(
+            Arbitraries.of(true, false),
+            Arbitraries.doubles().between(25, 65),
+            Arbitraries.doubles().between(500, 5000))
+        .as(
+            (sevens, force, impulse) ->
+                new AllOutTest(
+                    LocalDate.of(2027, 1, 4),
+                    new StrengthTest.Series(
+                        Duration.ofSeconds(sevens ? 7 : 10),
+                        Duration.ofSeconds(sevens ? 3 : 5),
+                        Collections.nCopies(24, load(force))),
+                    new CriticalForce(
+                        CriticalForce.Definition.MEAN_OF_LAST_THREE,
+                        new LoadEstimate(load(force), 0.2),
+                        impulse,
+                        0.1,
+                        true)))
+        .optional(0.4);
   }
 
   private static Load load(double kilograms) {
@@ -165,6 +200,21 @@ class SessionFatigueProperties {
             .toList();
     Work rested = new Work(longer, work.hands(), work.maximum(), work.curve(), work.allOut());
     assertEasier(session, new Session(session.with(which, rested).works(), session.rest() + more));
+  }
+
+  /** Also where another model takes over, as from 10 to 11 s. */
+  @Property
+  void aShorterHoldNeverLeavesLessNorMissesAHold(
+      @ForAll("sessions") Session session,
+      @ForAll @IntRange(max = 3) int which,
+      @ForAll @DoubleRange(min = 0.2, max = 1) double factor) {
+    Work work = session.work(which);
+    List<LoadedStep> shorter =
+        work.steps().stream()
+            .map(s -> s.isHold() ? new LoadedStep(s.seconds() * factor, s.load()) : s)
+            .toList();
+    Work easier = new Work(shorter, work.hands(), work.maximum(), work.curve(), work.allOut());
+    assertEasier(session, session.with(which, easier));
   }
 
   @Property
