@@ -35,16 +35,16 @@ final class HandVerdict {
   }
 
   /**
-   * Returns the holds that are missed: by each set the first with certainty, by all of them
-   * together the first by the mean, since later ones follow from it, and all by the athlete's own
-   * tests.
+   * Returns the holds that are missed: by each set of three compartments the first with certainty,
+   * by all sets together the first by the mean, since later ones follow from it, and all by the
+   * athlete's own tests. Two pools are never certain: they rest on few rows, and pauses of minutes
+   * were not measured.
    */
   List<Violation> violations() {
     List<Violation> violations = new ArrayList<>();
-    List<FatigueSet> sets = new ArrayList<>(hand.sets());
-    sets.add(POOLS);
     List<Violation> byMean = new ArrayList<>();
-    for (FatigueSet set : sets) {
+    first(POOLS, End.MEAN).ifPresent(byMean::add);
+    for (FatigueRates set : hand.sets()) {
       first(set, End.MEAN).ifPresent(byMean::add);
       first(set, End.OPTIMISTIC)
           .filter(v -> set.validAt(set.ofMvc(works.get(v.exercise()).share(v.hold()))))
@@ -64,7 +64,7 @@ final class HandVerdict {
 
   /** Tells whether the mean and the athlete's own all-out series complete all of an exercise. */
   boolean completes(int exercise) {
-    Optional<Miss> repeated = repeated(exercise, End.MEAN);
+    Optional<Miss> repeated = repeated(exercise);
     return switch (works.get(exercise).kind()) {
       case REPEATERS -> repeated.isEmpty();
       case SHORT_RESTS -> repeated.isEmpty() && compartments(exercise).isEmpty();
@@ -101,35 +101,32 @@ final class HandVerdict {
     return Optional.empty();
   }
 
+  /**
+   * Returns what a set says is missed where it serves. What the mean of the model in charge
+   * completes is never missed.
+   */
   private Optional<Miss> missed(FatigueSet set, End end, int exercise) {
     Kind kind = works.get(exercise).kind();
     if (set.equals(POOLS)) {
-      return kind == Kind.LONG_RESTS || (end == End.MEAN && ownAlone(exercise))
+      return kind == Kind.LONG_RESTS || ownAlone(exercise)
           ? Optional.empty()
-          : repeated(exercise, end);
+          : run(POOLS, end, POOLS.to()).miss(exercise);
     }
-    return switch (kind) {
-      case REPEATERS -> Optional.empty();
-      case SHORT_RESTS -> run(set, end, set.to()).miss(exercise);
-      case LONG_RESTS -> {
-        Optional<Miss> miss = run(set, end, set.to()).miss(exercise);
-        yield miss.isEmpty() ? miss : Miss.both(miss, repeated(exercise, end));
-      }
-    };
+    if (kind == Kind.REPEATERS && end == End.MEAN) {
+      return Optional.empty();
+    }
+    Optional<Miss> miss = run(set, end, set.to()).miss(exercise);
+    return miss.isEmpty() || kind == Kind.SHORT_RESTS ? miss : Miss.both(miss, repeated(exercise));
   }
 
   /**
    * Returns what is missed by the athlete's own all-out series, if it covers the exercise, or else
-   * by that or by the two pools. The optimistic end needs both.
+   * by that or by the mean of the two pools.
    */
-  private Optional<Miss> repeated(int exercise, End end) {
-    if (!ownAlone(exercise)) {
-      Optional<Miss> pools = run(POOLS, end, POOLS.to()).miss(exercise);
-      return end == End.MEAN ? Miss.either(pools, own(exercise)) : pools;
-    }
-    return end == End.MEAN || own(exercise).isEmpty()
+  private Optional<Miss> repeated(int exercise) {
+    return ownAlone(exercise)
         ? own(exercise)
-        : run(POOLS, end, POOLS.to()).miss(exercise);
+        : Miss.either(run(POOLS, End.MEAN, POOLS.to()).miss(exercise), own(exercise));
   }
 
   private Optional<Miss> compartments(int exercise) {
