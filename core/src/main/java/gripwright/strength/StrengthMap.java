@@ -91,11 +91,13 @@ public final class StrengthMap {
 
   private final Function<Setup, Posture> postures;
   private final Map<Region, Field> fields;
+  private final LocalDate day;
   private final Map<Setup, Answer> answers = new ConcurrentHashMap<>();
 
-  private StrengthMap(Function<Setup, Posture> postures, Map<Region, Field> fields) {
+  private StrengthMap(Function<Setup, Posture> postures, Map<Region, Field> fields, LocalDate day) {
     this.postures = postures;
     this.fields = fields;
+    this.day = day;
   }
 
   /** Setups whose tests count for each other. */
@@ -182,7 +184,7 @@ public final class StrengthMap {
     }
     Map<Region, Field> fields = new HashMap<>();
     regions.forEach((region, known) -> fields.put(region, field(known, postures, day)));
-    return new StrengthMap(postures, fields);
+    return new StrengthMap(postures, fields, day);
   }
 
   private static Field field(List<Known> known, Function<Setup, Posture> postures, LocalDate day) {
@@ -247,6 +249,24 @@ public final class StrengthMap {
    */
   public Optional<ForceTime> curve(Setup setup) {
     return answer(setup).map(Answer::curve);
+  }
+
+  /**
+   * Returns the newest all-out series of this very setup that still serves for how often a load can
+   * be held.
+   *
+   * @return empty if there is none; see {@link AllOutTest#OLDEST_DAYS}
+   */
+  public Optional<AllOutTest> allOut(Setup setup) {
+    Field field = fields.get(Region.of(setup));
+    return field == null
+        ? Optional.empty()
+        : AllOutTest.newest(
+            field.tests().stream()
+                .map(Known::test)
+                .filter(test -> same(test.setup(), setup))
+                .toList(),
+            day);
   }
 
   private Optional<Answer> answer(Setup setup) {
