@@ -20,7 +20,7 @@ record Accepted(List<Part> parts) {
   /**
    * An interval that accepts a number.
    *
-   * @param published the number or the middle of a range
+   * @param published the number, not a number for a range
    * @param low the least that is accepted
    * @param high the greatest
    * @param open true if the bounds themselves are not accepted
@@ -31,7 +31,11 @@ record Accepted(List<Part> parts) {
       return open ? value > low && value < high : value >= low && value <= high;
     }
 
+    /** Returns value by published; of a range by its nearest end, 1 inside. */
     double ratio(double value) {
+      if (Double.isNaN(published)) {
+        return value / Math.max(low, Math.min(high, value));
+      }
       return published == 0 ? (value == 0 ? 1 : Double.POSITIVE_INFINITY) : value / published;
     }
   }
@@ -74,7 +78,7 @@ record Accepted(List<Part> parts) {
         return new Accepted(List.of(part(row, kind, low), part(row, kind, high)));
       }
       double more = row.tolerance().startsWith("+/-") ? part(row, kind, 0).high() : 0;
-      return new Accepted(List.of(new Part((low + high) / 2, low - more, high + more, false)));
+      return new Accepted(List.of(new Part(Double.NaN, low - more, high + more, false)));
     }
     if (LIST.matcher(row.value()).matches()) {
       List<Part> parts = new ArrayList<>();

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -71,7 +72,12 @@ class AgreementTest {
       return;
     }
     Map<String, Disagreements.Disagreement> listed = Disagreements.listed();
-    assertEquals(new TreeSet<>(listed.keySet()), new TreeSet<>(now.keySet()));
+    TreeSet<String> appeared = new TreeSet<>(now.keySet());
+    appeared.removeAll(listed.keySet());
+    TreeSet<String> vanished = new TreeSet<>(listed.keySet());
+    vanished.removeAll(now.keySet());
+    assertEquals(Set.of(), appeared, "new disagreements");
+    assertEquals(Set.of(), vanished, "listed, and no longer so");
     List<String> wrong = new ArrayList<>();
     listed.forEach(
         (id, disagreement) -> {

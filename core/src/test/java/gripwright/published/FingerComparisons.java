@@ -71,10 +71,10 @@ final class FingerComparisons {
     return FingerShares.of(FingerSet.FOUR, flexion).getOrDefault(finger, 0.0);
   }
 
-  /** The cautious view was fitted to the two losses of Methot; the estimate blends both views. */
+  /** The best estimate blends two views, of which one was fitted to the losses of Methot. */
   private static void losses(Comparisons all) {
-    all.inView("drop.methot.little", () -> cautiousLoss(Finger.LITTLE));
-    all.inView("drop.methot.ringlittle", () -> cautiousLoss(Finger.RING, Finger.LITTLE));
+    all.model("drop.methot.little", () -> loss(Finger.LITTLE));
+    all.model("drop.methot.ringlittle", () -> loss(Finger.RING, Finger.LITTLE));
     all.model("share.sixgrip.index", () -> loss(Finger.INDEX));
     all.model("share.sixgrip.middle", () -> loss(Finger.MIDDLE));
     all.model("share.sixgrip.ringlittle", () -> loss(Finger.RING, Finger.LITTLE));
@@ -91,10 +91,6 @@ final class FingerComparisons {
       bits &= ~(1 << finger.ordinal());
     }
     return new FingerSet(bits);
-  }
-
-  private static double cautiousLoss(Finger... gone) {
-    return 100 * (1 - FingerLoss.EXCLUSION.capacity(without(gone)));
   }
 
   /** What an untested grip of fewer fingers holds less, in per cent, by one test of four. */

@@ -34,6 +34,7 @@ final class StrengthComparisons {
     criticalForce(all);
     recoveryInCycling(all);
     angles(all);
+    knee(all);
   }
 
   private static void reliability(Comparisons all) {
@@ -129,6 +130,12 @@ final class StrengthComparisons {
     all.inView("angle.kitai.window", () -> widest(5, degrees -> across(degrees).low() > 0));
     all.inView("angle.knapik.window", () -> widest(1, degrees -> across(degrees).high() >= 1));
     all.order("angle.weir.sig", () -> across(30).share() / between(45, 15).share());
+  }
+
+  private static void knee(Comparisons all) {
+    for (int degrees : new int[] {35, 50, 80}) {
+      all.model("angle.lanza." + degrees, () -> between(65, degrees).share());
+    }
   }
 
   /** The last of equal steps on which a condition holds. */
