@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /** The tables of docs/models/agreement.md. */
@@ -84,12 +85,12 @@ final class AgreementPage {
       line(text, "quantity", "published", "accepted", "model", "ratio", "inside", "source");
       line(text, "---", "---", "---", "---", "---", "---", "---");
       models.forEach(each -> model(text, each));
-      misses(text, models);
+      remarks(text, models);
     }
     return text.append('\n').toString();
   }
 
-  private static void model(StringBuilder text, Compared each) {
+  private void model(StringBuilder text, Compared each) {
     PublishedValue row = each.row();
     line(
         text,
@@ -102,7 +103,7 @@ final class AgreementPage {
         source(row));
   }
 
-  private void misses(StringBuilder text, List<Compared> models) {
+  private void remarks(StringBuilder text, List<Compared> models) {
     Map<String, List<String>> byReason = new LinkedHashMap<>();
     for (Compared each : models) {
       Disagreement miss = disagreements.get(each.row().id());
@@ -110,15 +111,31 @@ final class AgreementPage {
         byReason.computeIfAbsent(miss.why(), why -> new ArrayList<>()).add(quantity(each.row()));
       }
     }
+    Map<String, List<String>> bySetting = new LinkedHashMap<>();
+    for (Compared each : models) {
+      if (each.comparison().inView()) {
+        bySetting
+            .computeIfAbsent(each.comparison().setByIt(), what -> new ArrayList<>())
+            .add(quantity(each.row()));
+      }
+    }
+    if (!bySetting.isEmpty()) {
+      text.append("\nSet with a value in view:\n\n");
+    }
+    list(text, bySetting);
     if (!byReason.isEmpty()) {
       text.append("\nOutside:\n\n");
     }
-    byReason.forEach(
-        (why, quantities) ->
+    list(text, byReason);
+  }
+
+  private static void list(StringBuilder text, Map<String, List<String>> quantitiesByReason) {
+    quantitiesByReason.forEach(
+        (reason, quantities) ->
             text.append("- ")
                 .append(String.join("; ", quantities))
                 .append(": ")
-                .append(why)
+                .append(reason)
                 .append(".\n"));
   }
 
@@ -158,16 +175,42 @@ final class AgreementPage {
         (reason, missed) -> {
           text.append("\n**").append(capital(reason)).append("** (").append(missed.size());
           text.append("):\n\n");
-          missed.forEach(
-              row ->
-                  text.append("- ")
-                      .append(quantity(row))
-                      .append(": ")
-                      .append(published(row))
-                      .append(". ")
-                      .append(source(row))
-                      .append('\n'));
+          bySource(missed)
+              .forEach(
+                  (source, values) ->
+                      text.append("- ")
+                          .append(source)
+                          .append(": ")
+                          .append(String.join("; ", values))
+                          .append('\n'));
         });
+    return text.append('\n').toString();
+  }
+
+  private Map<String, List<String>> bySource(List<PublishedValue> missed) {
+    Map<String, List<String>> values = new LinkedHashMap<>();
+    for (PublishedValue row : missed) {
+      values
+          .computeIfAbsent(source(row), source -> new ArrayList<>())
+          .add(quantity(row) + ", " + published(row));
+    }
+    return values;
+  }
+
+  /** Returns the citations behind the short names. */
+  String sources() {
+    Map<String, String> byName = new TreeMap<>();
+    rows.forEach(
+        row -> {
+          String name = source(row).replace("\u2020", "");
+          if (!name.equals(row.citation())) {
+            byName.put(name, row.citation());
+          }
+        });
+    StringBuilder text = new StringBuilder("\n");
+    byName.forEach(
+        (name, citation) ->
+            text.append("- ").append(name).append(": ").append(citation).append('\n'));
     return text.append('\n').toString();
   }
 
@@ -178,12 +221,24 @@ final class AgreementPage {
   private static String published(PublishedValue row) {
     String unit = row.unit();
     boolean words = unit.equals("-") || unit.equals("rule") || unit.equals("order");
-    String value = row.value().replace("..", " to ").replace("~", " about ").replace(">", "\\>");
-    return (words || unit.equals("ratio") ? value : value + " " + unit).replace("|", "\\|");
+    String value =
+        row.value()
+            .replace("..", " to ")
+            .replace("~", " about ")
+            .replace(";", "; ")
+            .replace(">", "\\>");
+    boolean bare = words || unit.isEmpty() || unit.equals("ratio");
+    return (bare ? value : value + " " + unit).replace("|", "\\|");
   }
 
-  private static String source(PublishedValue row) {
-    return row.citation().replace("*", "\\*") + (row.verified() ? "" : "\u2020");
+  /** A short name that stands for two publications is of no use, so both are given in full. */
+  private String source(PublishedValue row) {
+    String name = row.shortSource();
+    boolean one =
+        rows.stream()
+            .filter(other -> other.shortSource().equals(name))
+            .allMatch(other -> other.citation().equals(row.citation()));
+    return (one ? name : row.citation()) + (row.verified() ? "" : "\u2020");
   }
 
   private static String ratio(double ratio) {

@@ -96,5 +96,6 @@ class AgreementTest {
     ModelPage.check("agreement.md", "models", page.models());
     ModelPage.check("agreement.md", "constants", page.constants());
     ModelPage.check("agreement.md", "not-compared", page.notCompared());
+    ModelPage.check("agreement.md", "sources", page.sources());
   }
 }

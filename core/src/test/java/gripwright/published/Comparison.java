@@ -6,15 +6,20 @@ import java.util.function.Supplier;
  * What the library has for a published value.
  *
  * @param kind what sort of comparison it is
- * @param inView true if a parameter of the library was set with the value in view, so that the
- *     comparison is no check
+ * @param setByIt what of the library was set with the value in view, so that the comparison is no
+ *     check; empty if nothing was
  * @param values the library's numbers; for an order the least ratio along it, for a rule 1 or 0
  */
-record Comparison(Kind kind, boolean inView, Supplier<double[]> values) {
+record Comparison(Kind kind, String setByIt, Supplier<double[]> values) {
 
   /** Tells whether it says anything about the library's own calculations. */
   boolean isCheck() {
-    return !inView && isModel();
+    return !inView() && isModel();
+  }
+
+  /** Tells whether something was set with the value in view. */
+  boolean inView() {
+    return !setByIt.isEmpty();
   }
 
   /** Tells whether the library's own calculations are compared. */

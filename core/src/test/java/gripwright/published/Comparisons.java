@@ -27,60 +27,60 @@ final class Comparisons {
 
   /** A number that the library stores. */
   void constant(String id, DoubleSupplier value) {
-    add(id, Comparison.Kind.CONSTANT, false, one(value));
+    add(id, Comparison.Kind.CONSTANT, "", one(value));
   }
 
   /** Numbers that the library stores. */
   void constants(String id, Supplier<double[]> values) {
-    add(id, Comparison.Kind.CONSTANT, false, values);
+    add(id, Comparison.Kind.CONSTANT, "", values);
   }
 
   /** A published limit or definition that the library follows. */
   void rule(String id, BooleanSupplier holds) {
-    add(id, Comparison.Kind.RULE, false, one(() -> holds.getAsBoolean() ? 1 : 0));
+    add(id, Comparison.Kind.RULE, "", one(() -> holds.getAsBoolean() ? 1 : 0));
   }
 
   /** A number by a published formula. */
   void arithmetic(String id, DoubleSupplier value) {
-    add(id, Comparison.Kind.ARITHMETIC, false, one(value));
+    add(id, Comparison.Kind.ARITHMETIC, "", one(value));
   }
 
   /** Numbers by a published formula. */
   void arithmetics(String id, Supplier<double[]> values) {
-    add(id, Comparison.Kind.ARITHMETIC, false, values);
+    add(id, Comparison.Kind.ARITHMETIC, "", values);
   }
 
   /** A number of the library's own. */
   void model(String id, DoubleSupplier value) {
-    add(id, Comparison.Kind.MODEL, false, one(value));
+    add(id, Comparison.Kind.MODEL, "", one(value));
   }
 
   /** Numbers of the library's own. */
   void models(String id, Supplier<double[]> values) {
-    add(id, Comparison.Kind.MODEL, false, values);
+    add(id, Comparison.Kind.MODEL, "", values);
   }
 
   /** A number of the library's own that was set with the published value in view. */
-  void inView(String id, DoubleSupplier value) {
-    add(id, Comparison.Kind.MODEL, true, one(value));
+  void inView(String id, String setByIt, DoubleSupplier value) {
+    add(id, Comparison.Kind.MODEL, setByIt, one(value));
   }
 
   /** The least ratio along an order. */
   void order(String id, DoubleSupplier ratio) {
-    add(id, Comparison.Kind.ORDER, false, one(ratio));
+    add(id, Comparison.Kind.ORDER, "", one(ratio));
   }
 
   /** The least ratio along an order that was in view when a parameter was set. */
-  void orderInView(String id, DoubleSupplier ratio) {
-    add(id, Comparison.Kind.ORDER, true, one(ratio));
+  void orderInView(String id, String setByIt, DoubleSupplier ratio) {
+    add(id, Comparison.Kind.ORDER, setByIt, one(ratio));
   }
 
   private static Supplier<double[]> one(DoubleSupplier value) {
     return () -> new double[] {value.getAsDouble()};
   }
 
-  private void add(String id, Comparison.Kind kind, boolean inView, Supplier<double[]> values) {
-    if (byId.put(id, new Comparison(kind, inView, values)) != null) {
+  private void add(String id, Comparison.Kind kind, String setByIt, Supplier<double[]> values) {
+    if (byId.put(id, new Comparison(kind, setByIt, values)) != null) {
       throw new IllegalStateException("compared twice: " + id);
     }
   }

@@ -53,6 +53,7 @@ final class FingerComparisons {
     }
     all.orderInView(
         "share.fuss.closedcrimp",
+        "which shares a closed crimp has, of those that are published",
         () ->
             Math.min(
                 share(Finger.INDEX, 110) / share(Finger.MIDDLE, 110),
@@ -126,7 +127,10 @@ final class FingerComparisons {
             !EdgeDepth.canEstimate(Length.ofMillimetres(2.8), Length.ofMillimetres(12.5))
                 && !EdgeDepth.canEstimate(Length.ofMillimetres(12.5), Length.ofMillimetres(4.3)));
     Length rung = Length.ofMillimetres(23);
-    all.orderInView("grip.ciss25.order", () -> onEdge(rung, 30) / onEdge(rung, 90));
+    all.orderInView(
+        "grip.ciss25.order",
+        "the depth of 20 mm at which the curves of all grips meet",
+        () -> onEdge(rung, 30) / onEdge(rung, 90));
   }
 
   /** Load on an edge by that on 20 mm. */

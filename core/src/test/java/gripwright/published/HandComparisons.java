@@ -74,7 +74,10 @@ final class HandComparisons {
 
   /** The little finger's band of the full crimp was set with the published crimp in view. */
   private static void poses(Comparisons all) {
-    all.inView("pose.fischer24.crimp", () -> meanFlexion(StandardGrips.FULL_CRIMP));
+    all.inView(
+        "pose.fischer24.crimp",
+        "the little finger's band in the catalogue's full crimp",
+        () -> meanFlexion(StandardGrips.FULL_CRIMP));
     all.model("pose.fischer24.halfcrimp", () -> meanFlexion(StandardGrips.HALF_CRIMP));
     all.model("pose.fischer24.open", () -> meanFlexion(StandardGrips.OPEN_FOUR));
   }

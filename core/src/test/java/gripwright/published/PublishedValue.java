@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A row of {@code values.csv}: a published value, and what is done with it.
@@ -38,6 +40,8 @@ record PublishedValue(
     String reason) {
 
   private static final int COLUMNS = 10;
+  private static final Pattern AUTHOR_AND_YEAR =
+      Pattern.compile("^(\\p{Lu}[\\p{L}-]+(?: Law)?) \\p{Lu}{1,3}\\b.*?\\b((?:19|20)\\d\\d)\\b");
 
   /** Returns all rows in the order of the file. */
   static List<PublishedValue> all() {
@@ -66,6 +70,16 @@ record PublishedValue(
     return provenance.equals("seen")
         || provenance.equals("derived; seen")
         || provenance.equals("common practice");
+  }
+
+  /** Returns the first author and the year, or the whole citation where it has no such. */
+  String shortSource() {
+    Matcher author = AUTHOR_AND_YEAR.matcher(citation);
+    if (!author.find()) {
+      return citation;
+    }
+    String name = author.group(1) + " " + author.group(2);
+    return citation.contains("(abstract)") ? name + " (abstract)" : name;
   }
 
   /** Returns the lines of a table beside this class but the first, split into cells. */

@@ -127,8 +127,14 @@ final class StrengthComparisons {
 
   /** Both ends of a transfer were built on the studies with the narrowest and widest window. */
   private static void angles(Comparisons all) {
-    all.inView("angle.kitai.window", () -> widest(5, degrees -> across(degrees).low() > 0));
-    all.inView("angle.knapik.window", () -> widest(1, degrees -> across(degrees).high() >= 1));
+    all.inView(
+        "angle.kitai.window",
+        "the low end of the transfer between angles",
+        () -> widest(5, degrees -> across(degrees).low() > 0));
+    all.inView(
+        "angle.knapik.window",
+        "the high end of the transfer between angles",
+        () -> widest(1, degrees -> across(degrees).high() >= 1));
     all.order("angle.weir.sig", () -> across(30).share() / between(45, 15).share());
   }
 

@@ -48,7 +48,9 @@ final class TissueComparisons {
     all.model("tendon.vig06.ratio.slope", () -> slope().fdpToFds());
     all.model("pulley.vig06.a2.crimp_over_slope", () -> a2(crimp()) / a2(slope()));
     all.inView(
-        "pulley.vig06.a4.crimp_over_slope", () -> crimp().a4().value() / slope().a4().value());
+        "pulley.vig06.a4.crimp_over_slope",
+        "A4's share of the turn of the end joint, 0.15",
+        () -> crimp().a4().value() / slope().a4().value());
     all.constant(
         "tendon.vig06.dip.passive",
         () -> 1 - level(90, -15).fdp().value() / level(90, 0).fdp().value());
@@ -59,8 +61,14 @@ final class TissueComparisons {
 
   /** A2 by FDP is that of FDP alone, by which the cadavers were loaded. */
   private static void cadavers(Comparisons all) {
-    all.inView("pulley.sch09.a2_over_fdp.crimp", () -> a2ByFdpAlone(90, -10));
-    all.inView("pulley.sch09.a2_over_fdp.slope", () -> a2ByFdpAlone(20, 50));
+    all.inView(
+        "pulley.sch09.a2_over_fdp.crimp",
+        "A2's shares of the turns of knuckle and middle joint, 0.45 and 0.43",
+        () -> a2ByFdpAlone(90, -10));
+    all.inView(
+        "pulley.sch09.a2_over_fdp.slope",
+        "A2's shares of the turns of knuckle and middle joint, 0.45 and 0.43",
+        () -> a2ByFdpAlone(20, 50));
     all.model("pulley.sch09.a2.crimp_over_slope", () -> a2(crimp()) / a2(slope()));
     all.model("pulley.sch09.fdp_over_tip.crimp", () -> crimp().fdp().value() / NEWTONS);
     all.model("pulley.sch09.fdp_over_tip.slope", () -> slope().fdp().value() / NEWTONS);
