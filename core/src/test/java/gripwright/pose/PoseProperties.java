@@ -160,14 +160,14 @@ class PoseProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void theSameQuestionHasTheSameAnswer(
+  void samePoseForTheSameTargets(
       @ForAll("targets") List<PoseTarget> targets,
       @ForAll @DoubleRange(min = 160, max = 215) double length) {
     assertEquals(solve(hand(length), 20, targets).palm(), solve(hand(length), 20, targets).palm());
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void noOtherPlaceOfThePalmIsBetter(
+  void noOtherPalmPositionIsBetter(
       @ForAll("targets") List<PoseTarget> targets,
       @ForAll @DoubleRange(min = 160, max = 215) double length,
       @ForAll @DoubleRange(min = -1.4, max = 1.4) double distance,
@@ -182,7 +182,7 @@ class PoseProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void derivativesAreThoseOfTheResiduals(
+  void derivativesMatchFiniteDifferences(
       @ForAll("targets") List<PoseTarget> bands,
       @ForAll @DoubleRange(min = -0.7, max = 0.7) double distance,
       @ForAll @DoubleRange(min = -0.7, max = 0.7) double depth,
