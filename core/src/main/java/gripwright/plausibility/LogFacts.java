@@ -20,22 +20,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Logged work that is far from the plan: loads, dates and edges that may be slips of the pen. */
+/** Checks logged loads, dates and edges that are far from the plan and may be typing errors. */
 final class LogFacts {
 
-  /** A load above this share of what was planned is far from it. */
+  /** Loads above this share of the planned load are reported. */
   private static final double FAR = 1.5;
 
-  /** Loads closer than this, in kg, are never far apart; our own number. */
+  /** Smaller differences between loads are not reported, in kg; the library's own choice. */
   private static final double CLOSE = 5;
 
-  /** A load from this share of what was planned on is as planned; our own number. */
+  /** Loads from this share of the planned load on count as planned; the library's own choice. */
   private static final double AS_PLANNED = 0.8;
 
-  /** A session more than so many days after the last plan is far from it. */
+  /** Sessions more days after the last plan are reported. */
   private static final int FAR_DAYS = 60;
 
-  /** Edges closer than this, in mm, are the same: inches are rounded; our own number. */
+  /**
+   * Tolerance when edges are compared, in mm, because inches are rounded; the library's own choice.
+   */
   private static final double SAME_EDGE = 0.5;
 
   private static final double TOLERANCE = 1e-9;
@@ -45,7 +47,7 @@ final class LogFacts {
   private final TotalOrAdded total;
   private final Map<Integer, DatedSession> planned = new HashMap<>();
 
-  /** How far above the plausible the athlete is believed to be; 1 if not above it. */
+  /** Factor by which the athlete's confirmed tests exceed the plausible limit; at least 1. */
   private final double believed;
 
   private final List<Finding> findings = new ArrayList<>();
@@ -112,14 +114,16 @@ final class LogFacts {
   }
 
   private void sets(int entry, LogEntry.Trained trained) {
-    IdentityHashMap<LogEntry.Done, Load> asked = asked(entry, trained);
+    IdentityHashMap<LogEntry.Done, Load> plannedLoads = plannedLoads(entry, trained);
     for (LogEntry.Done done : trained.done()) {
       Length edge = done.setup().edge();
       if (!owns(edge)) {
         strangeEdges.computeIfAbsent(edge.toString(), e -> new ArrayList<>()).add(entry);
       }
       done.load()
-          .flatMap(load -> doubt(done, load, Optional.ofNullable(asked.get(done)), trained.date()))
+          .flatMap(
+              load ->
+                  doubt(done, load, Optional.ofNullable(plannedLoads.get(done)), trained.date()))
           .ifPresent(
               doubt ->
                   findings.add(
@@ -127,22 +131,22 @@ final class LogFacts {
     }
   }
 
-  /** A finding that waits for its line. */
+  /** Creates a finding for a log entry. */
   private interface Doubt {
     Finding apply(int entry);
   }
 
   private Optional<Doubt> doubt(
-      LogEntry.Done done, Load load, Optional<Load> asked, LocalDate day) {
+      LogEntry.Done done, Load load, Optional<Load> plannedLoad, LocalDate day) {
     Load mass = known.bodyMassOn(day);
     Load most = PlausibleTests.most(done.setup(), mass).times(believed);
-    if (asked.filter(planned -> isFar(load, planned)).isPresent()) {
+    if (plannedLoad.filter(each -> isFar(load, each)).isPresent()) {
       return Optional.of(
           entry ->
               known
                   .ofLine("log.load-far", Severity.WARNING, entry)
                   .with("load", Known.rounded(load))
-                  .with("planned", Known.rounded(asked.get())));
+                  .with("planned", Known.rounded(plannedLoad.get())));
     }
     if (load.kilograms() > most.kilograms() + TOLERANCE) {
       return Optional.of(
@@ -154,7 +158,7 @@ final class LogFacts {
                   .with("mass", Known.rounded(mass)));
     }
     boolean asPlanned =
-        asked.filter(p -> load.kilograms() >= p.kilograms() * AS_PLANNED).isPresent();
+        plannedLoad.filter(p -> load.kilograms() >= p.kilograms() * AS_PLANNED).isPresent();
     return !asPlanned && total.inDoubt(done.setup(), load, day)
         ? Optional.of(
             entry ->
@@ -170,25 +174,25 @@ final class LogFacts {
         && load.kilograms() > planned.kilograms() + CLOSE + TOLERANCE;
   }
 
-  /** Returns the loads that were planned for a line's exercises, on the same edge. */
-  private IdentityHashMap<LogEntry.Done, Load> asked(int entry, LogEntry.Trained trained) {
-    IdentityHashMap<LogEntry.Done, Load> asked = new IdentityHashMap<>();
+  /** Returns the planned loads of the exercises of an entry, if done on the planned edge. */
+  private IdentityHashMap<LogEntry.Done, Load> plannedLoads(int entry, LogEntry.Trained trained) {
+    IdentityHashMap<LogEntry.Done, Load> plannedLoads = new IdentityHashMap<>();
     DatedSession session = planned.get(entry);
     if (session != null) {
       for (ExerciseMatch match : ExerciseMatch.of(session, trained)) {
         Optional<PlannedExercise> exercise =
             match
-                .asked()
+                .planned()
                 .filter(
                     e ->
                         match
                             .done()
                             .filter(d -> same(d.setup().edge(), e.setup().edge()))
                             .isPresent());
-        exercise.ifPresent(e -> asked.put(match.done().orElseThrow(), e.totalLoad()));
+        exercise.ifPresent(e -> plannedLoads.put(match.done().orElseThrow(), e.totalLoad()));
       }
     }
-    return asked;
+    return plannedLoads;
   }
 
   private boolean owns(Length edge) {
