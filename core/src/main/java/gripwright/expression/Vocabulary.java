@@ -9,8 +9,8 @@ import java.util.stream.Stream;
  * The words a property can have.
  *
  * @param what the kind of name, such as {@code grip-family}: a key of {@code term.kind}
- * @param words all of them, in a fixed order; empty where a project adds its own, such as the names
- *     of grips
+ * @param words all of them, in a fixed order; empty if a project adds its own, such as the names of
+ *     grips
  */
 public record Vocabulary(String what, List<String> words) {
 

@@ -226,7 +226,7 @@ public final class Prescription {
             strength,
             RecentFailures.of(log, setup, dose, day),
             hurt);
-    loaded.misses().forEach(miss -> findings.add(miss.finding().at(path), miss.by()));
+    loaded.violations().forEach(each -> findings.add(each.finding().at(path), each.magnitude()));
     if (loaded.steps().isEmpty()) {
       return Optional.empty();
     }

@@ -160,7 +160,7 @@ public final class Conflict {
             requests.addAll(sessions);
           }
         });
-    return new PlacementSearch(List.of(new Placement.Asked(relaxed, requests, List.of())))
+    return new PlacementSearch(List.of(new Placement.WeekDemand(relaxed, requests, List.of())))
         .search(meter)
         .first()
         .complete();

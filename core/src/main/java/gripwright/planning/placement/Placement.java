@@ -116,10 +116,10 @@ public final class Placement {
    * @param requests sessions in any order; those of one name are equal
    * @param tests tests that are due
    */
-  public record Asked(Week week, List<Request> requests, List<Tests> tests) {
+  public record WeekDemand(Week week, List<Request> requests, List<Tests> tests) {
 
     /** Copies what may change. */
-    public Asked {
+    public WeekDemand {
       requests = List.copyOf(requests);
       tests = List.copyOf(tests);
     }
@@ -158,30 +158,33 @@ public final class Placement {
   /**
    * Places the sessions and tests of a week.
    *
-   * @param asked the week
+   * @param demand the week
    * @param gapDays the longest gap that sessions of a name keep, in this week or later, in days
    * @param later supplies the following weeks as far as they are known; called only if they matter
    */
   public static Found place(
-      Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
-    return place(asked, gapDays, later, Meter.unbounded());
+      WeekDemand demand, ToIntFunction<String> gapDays, Supplier<List<WeekDemand>> later) {
+    return place(demand, gapDays, later, Meter.unbounded());
   }
 
   /**
    * Places the sessions and tests of a week within a budget.
    *
    * @param meter counts the tries
-   * @see #place(Asked, ToIntFunction, Supplier)
+   * @see #place(WeekDemand, ToIntFunction, Supplier)
    */
   public static Found place(
-      Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later, Meter meter) {
-    Found alone = new PlacementSearch(List.of(asked)).search(meter);
-    if (!alone.proved() || !reachesOver(asked, alone.first(), gapDays)) {
+      WeekDemand demand,
+      ToIntFunction<String> gapDays,
+      Supplier<List<WeekDemand>> later,
+      Meter meter) {
+    Found alone = new PlacementSearch(List.of(demand)).search(meter);
+    if (!alone.proved() || !reachesOver(demand, alone.first(), gapDays)) {
       return alone;
     }
     int horizon =
         MOST_TRIES / Math.max(1, alone.tries()); // each further week adds as much work again
-    List<Asked> weeks = new ArrayList<>(List.of(asked));
+    List<WeekDemand> weeks = new ArrayList<>(List.of(demand));
     later.get().stream().limit(horizon).forEach(weeks::add);
     Found ahead = new PlacementSearch(weeks).search(meter);
     List<Days> days = ahead.proved() ? ahead.weeks() : alone.weeks();
@@ -189,18 +192,18 @@ public final class Placement {
   }
 
   /** Tells whether a gap that begins in a week covers a possible training day after it. */
-  private static boolean reachesOver(Asked asked, Days days, ToIntFunction<String> gapDays) {
-    LocalDate next = asked.week().first().plusDays(DAYS);
+  private static boolean reachesOver(WeekDemand demand, Days days, ToIntFunction<String> gapDays) {
+    LocalDate next = demand.week().first().plusDays(DAYS);
     LocalDate free = next;
-    for (int i = 0; i < asked.requests().size(); i++) {
-      Request request = asked.requests().get(i);
+    for (int i = 0; i < demand.requests().size(); i++) {
+      Request request = demand.requests().get(i);
       int gap = request.hardFingers().isPresent() ? HARD_GAP_DAYS : 1;
       free = later(free, days.sessions().get(i), Math.max(gap, gapDays.applyAsInt(request.name())));
     }
     for (Optional<LocalDate> test : days.tests()) {
       free = later(free, test, HARD_GAP_DAYS);
     }
-    return next.datesUntil(free).anyMatch(day -> !asked.week().available().apply(day).isZero());
+    return next.datesUntil(free).anyMatch(day -> !demand.week().available().apply(day).isZero());
   }
 
   private static LocalDate later(LocalDate free, Optional<LocalDate> day, int gap) {

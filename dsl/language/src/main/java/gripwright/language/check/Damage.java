@@ -8,7 +8,7 @@ import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.SessionPart;
 import java.util.List;
 
-/** Tells where something could not be parsed, so that nothing is reported as missing there. */
+/** Finds parts that could not be parsed, so that nothing is reported as missing there. */
 final class Damage {
 
   private Damage() {}

@@ -14,8 +14,8 @@ import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reports what was expected and what was found instead, once for each place. Keeps the alternatives
- * tried at a token before it turned out to fit none.
+ * Reports the expected and the actual token, once for each place. Keeps the alternatives tried at a
+ * token until it is known to fit none.
  */
 final class Reporter {
 

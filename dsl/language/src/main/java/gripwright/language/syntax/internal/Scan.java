@@ -13,8 +13,8 @@ import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A text cut into tokens, with what is known about them before parsing: their places, which are
- * first on their line, and which braces match.
+ * A text cut into tokens, with what is known before parsing: their places, the first tokens of
+ * lines, and matching braces.
  */
 final class Scan {
 
