@@ -112,14 +112,14 @@ class PainReportsTest {
   }
 
   @Test
-  void onlyTheDaysAskedForCount() {
+  void onlyTheGivenDaysCount() {
     assertEquals(
         List.of("pain ring 3 on 2027-03-01", "pain ring 3 on 2027-03-14"),
         aches(Hands.BOTH, dull(-1, 3), dull(0, 3), dull(13, 3), dull(14, 3)));
   }
 
   @Test
-  void painOfTheOtherHandIsNoConcern() {
+  void painInOtherHandIsIgnored() {
     Pain left =
         new Pain(
             MONDAY,
@@ -136,7 +136,7 @@ class PainReportsTest {
   }
 
   @Test
-  void painOfAFingerThatDoesNotHoldIsNoConcern() {
+  void painInAnUnusedFingerIsIgnored() {
     Log log = Log.empty("ylva").with(pain(MONDAY, Finger.LITTLE, 4, Pain.Kind.DULL));
     assertEquals(
         List.of(),
@@ -208,7 +208,7 @@ class PainReportsTest {
   }
 
   @Test
-  void aStopEndsWithinTheDaysAskedForOrNotYet() {
+  void stopEndsWithinTheGivenDaysOrHasNoEndYet() {
     List<PainReport> ended = of(Hands.BOTH, dull(1, 6), dull(3, 2), dull(5, 1));
     assertEquals(true, ended.get(0).stopsOn(MONDAY.plusDays(4)));
     assertEquals(false, ended.get(0).stopsOn(MONDAY.plusDays(5)));

@@ -131,7 +131,7 @@ class FollowsTestTest {
   }
 
   @Test
-  void aSmallerEdgeIsBelievedNoStrongerThanTheLastTestOfADeeperOne() {
+  void estimateOnAShallowerEdgeDoesNotExceedTheLastTestOnADeeperOne() {
     Log log =
         Skarvdal.log(
             Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(40), 100),
@@ -149,7 +149,7 @@ class FollowsTestTest {
   }
 
   @Test
-  void nothingRisesInAWeekWithoutTraining() {
+  void loadsDoNotRiseInAWeekWithoutTraining() {
     Rise rise = Rise.of(0.1).in(MONDAY, true, Set.of("half-crimp")).after(true);
     Rise next = rise.in(MONDAY.plusWeeks(1), true, Set.of("half-crimp"));
     assertTrue(next.weeks().get(1).open());
@@ -185,7 +185,7 @@ class FollowsTestTest {
   }
 
   @Test
-  void afterAnInjuryItIsFivePerCentAWeek() {
+  void riseAfterAnInjuryIsFivePerCentAWeek() {
     Injury injury =
         new Injury(
             Finger.RING,
@@ -245,7 +245,7 @@ class FollowsTestTest {
   }
 
   @Test
-  void aWeekThatWasNotTrainedRaisesNothing() {
+  void untrainedWeekDoesNotRaiseLoads() {
     Log log = log(12, 90, 118, 118);
     for (int week = 1; week <= 2; week++) {
       LocalDate day = MONDAY.plusDays(7L * (week - 1) + 1);

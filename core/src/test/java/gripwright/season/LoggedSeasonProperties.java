@@ -312,7 +312,7 @@ class LoggedSeasonProperties {
   }
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void nothingIsHarderThanWithoutTheLog(@ForAll("stories") Story story) {
+  void logNeverMakesTrainingHarder(@ForAll("stories") Story story) {
     CompiledPlan unlogged = story.unlogged();
     Assume.that(complete(unlogged));
     CompiledPlan logged = story.logged(log(story.lines()));
@@ -425,7 +425,7 @@ class LoggedSeasonProperties {
                         d.protocol(),
                         d.setup(),
                         OptionalInt.of(1),
-                        d.setsAsked(),
+                        d.setsPlanned(),
                         d.load(),
                         d.effort(),
                         d.pain()))
@@ -442,7 +442,7 @@ class LoggedSeasonProperties {
                         d.protocol(),
                         d.setup(),
                         how == 0 ? OptionalInt.of(Math.max(1, d.sets().orElse(2) - 1)) : d.sets(),
-                        d.setsAsked(),
+                        d.setsPlanned(),
                         d.load(),
                         how == 1 ? OptionalDouble.of(10) : d.effort(),
                         how == 2
@@ -466,7 +466,7 @@ class LoggedSeasonProperties {
   }
 
   @Property(tries = 60, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void takingTheLastLineAwayAndWritingItAgainIsAsBefore(@ForAll("stories") Story story) {
+  void removingAndAddingTheLastEntryChangesNothing(@ForAll("stories") Story story) {
     List<LogEntry> lines = new ArrayList<>(Skarvdal.tested().entries());
     lines.addAll(story.lines());
     lines.add(pain(lines.get(lines.size() - 1).date(), 3));
@@ -488,7 +488,7 @@ class LoggedSeasonProperties {
   }
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void everyPlannedSessionIsDoneMissedOrAhead(@ForAll("stories") Story story) {
+  void everyPlannedSessionIsDoneMissedOrFuture(@ForAll("stories") Story story) {
     CompiledPlan logged = story.logged(log(story.lines()));
     LocalDate until = logged.lastKnownDay().orElse(story.plan().from().minusDays(1));
     for (DatedSession session : logged.sessions()) {
@@ -528,7 +528,7 @@ class LoggedSeasonProperties {
 
   /** What a log held down comes back by a tenth a week at most, and alone. */
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void aLoadComesBackSlowlyAndAlone(@ForAll("stories") Story story) {
+  void limitedLoadReturnsSlowlyWithoutOtherSteps(@ForAll("stories") Story story) {
     CompiledPlan logged = story.logged(log(story.lines()));
     boolean back = false;
     PlannedExercise before = null;
@@ -571,7 +571,7 @@ class LoggedSeasonProperties {
 
   /** What is said of an exercise is found under its session, whatever day it was planned for. */
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void anExerciseStandsInItsSession(@ForAll("stories") Story story) {
+  void exercisePlaceIsInItsSession(@ForAll("stories") Story story) {
     for (DatedSession session : story.logged(log(story.lines())).sessions()) {
       for (PlannedExercise exercise : session.exercises()) {
         assertTrue(session.path().contains(exercise.path()), exercise.path().toString());

@@ -39,7 +39,7 @@ class SharedWaiversTest {
   }
 
   @Test
-  void aWaiverOfSeveralAthletesNeedsOnlyOneWhoNeedsIt() {
+  void waiverIsUsedIfOneAthleteNeedsIt() {
     CompiledPlan needs = checked(new Winter().session(0, line(FRONT_TWO, 50)));
     CompiledPlan doesNot = checked(new Winter().session(0, line(HALF_CRIMP, 50)));
     List<CompiledPlan> both = SeasonRun.acrossAthletes(List.of(doesNot, needs));
@@ -55,7 +55,7 @@ class SharedWaiversTest {
    */
   @Test
   @CountedWork
-  void manyWaiversThatWaiveNothingAreReportedSoon() {
+  void manyUnusedWaiversAreReportedQuickly() {
     CompiledPlan plan = new Winter().compiled();
     List<Finding> findings = new ArrayList<>();
     for (int i = 1; i <= 100_000; i++) {
