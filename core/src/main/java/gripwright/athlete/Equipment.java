@@ -163,7 +163,7 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     return (long) Math.floor(steps + TOLERANCE);
   }
 
-  /** Tells whether a total load can be built, to a millionth of a kilogram. */
+  /** Returns whether a total load can be built, to a millionth of a kilogram. */
   public boolean canBuild(Load total, Load bodyMass) {
     return greatestUpTo(total.plus(Load.ofKilograms(1e-7)), bodyMass)
         .filter(built -> Math.abs(built.kilograms() - total.kilograms()) < 1e-6)

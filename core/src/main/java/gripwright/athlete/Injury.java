@@ -130,7 +130,7 @@ public record Injury(
         side.isPresent() ? "common.place-structure-side" : "common.place-structure", arguments);
   }
 
-  /** Tells whether the injury has happened and is not yet cleared on a day. */
+  /** Returns whether the injury has happened and is not yet cleared on a day. */
   public boolean openOn(LocalDate day) {
     return !day.isBefore(from) && (cleared.isEmpty() || day.isBefore(cleared.get()));
   }

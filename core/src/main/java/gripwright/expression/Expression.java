@@ -267,7 +267,7 @@ public sealed interface Expression
   }
 
   /**
-   * Tells whether a property is read anywhere in this expression.
+   * Returns whether a property is read anywhere in this expression.
    *
    * @param kind the kind that has it
    * @param property its name

@@ -138,7 +138,7 @@ public final class ExpressionCompiler {
   }
 
   /**
-   * Tells whether an expression inside a collection refers only to its elements.
+   * Returns whether an expression inside a collection refers only to its elements.
    *
    * @param around kind of the thing with the collection
    * @param element kind of the elements

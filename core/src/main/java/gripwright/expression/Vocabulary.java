@@ -47,12 +47,12 @@ public record Vocabulary(String what, List<String> words) {
     return Clause.of("term.kind-" + what);
   }
 
-  /** Tells whether a word can be one of them. */
+  /** Returns whether a word can be one of them. */
   public boolean allows(String word) {
     return words.isEmpty() || words.contains(word);
   }
 
-  /** Tells whether {@link #words} lists all words. */
+  /** Returns whether {@link #words} lists all words. */
   public boolean closed() {
     return !words.isEmpty();
   }

@@ -28,7 +28,7 @@ public enum Topic {
   /** Work under 18 that needs supervision. */
   SUPERVISION;
 
-  /** Tells whether it is about a waiver itself, which doesn't depend on the athlete. */
+  /** Returns whether it is about a waiver itself, which doesn't depend on the athlete. */
   public boolean isWaiver() {
     return this == UNUSED_WAIVER || this == REFUSED_WAIVER;
   }

@@ -113,7 +113,7 @@ public final class GripFit {
     return tendons;
   }
 
-  /** Tells whether a hand takes a grip in a pose. */
+  /** Returns whether a hand takes a grip in a pose. */
   static boolean takes(Grip grip, HandPose pose) {
     return FitReasons.misses(grip, pose).isEmpty();
   }
@@ -183,7 +183,7 @@ public final class GripFit {
     return pose.edge();
   }
 
-  /** Tells whether this hand takes this grip on this edge. */
+  /** Returns whether this hand takes this grip on this edge. */
   public boolean reachable() {
     return misses.isEmpty();
   }
@@ -227,7 +227,7 @@ public final class GripFit {
     return known;
   }
 
-  /** Tells whether another fit is of the same grip, hand, edge and tendons. */
+  /** Returns whether another fit is of the same grip, hand, edge and tendons. */
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof GripFit that

@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The log covers the plan once a session of it is logged as trained or skipped on its first day
  * or later. Sessions are known up to the last such entry. A later entry on climbing, pain or a
- * session of another name shows that the days before it are past too; its own day may still bring a
- * session.
+ * session of another name shows that the days before it are past too; a session may still follow on
+ * its own day.
  */
 public final class LogTimeline {
 

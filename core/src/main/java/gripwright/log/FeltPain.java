@@ -109,17 +109,17 @@ public record FeltPain(
     return line instanceof LogEntry.Climbed;
   }
 
-  /** Tells whether it is of the skin. */
+  /** Returns whether it is of the skin. */
   public boolean ofSkin() {
     return structure().filter(Structure.SKIN::equals).isPresent();
   }
 
-  /** Tells whether it stops training by itself: above 5, sharp or sudden, and not of the skin. */
+  /** Returns whether it stops training by itself: above 5, sharp or sudden, and not of the skin. */
   public boolean isStrong() {
     return !ofSkin() && (score > Pain.LIMIT || kind() != Kind.DULL);
   }
 
-  /** Tells whether it stops training. */
+  /** Returns whether it stops training. */
   public boolean stops() {
     return isStrong() || rising;
   }

@@ -91,7 +91,7 @@ public sealed interface LogEntry {
       Range.YEAR.check(test.date());
     }
 
-    /** Tells whether exactly this setup was tested. */
+    /** Returns whether exactly this setup was tested. */
     public boolean isOf(Setup setup) {
       return test.setup().toString().equals(setup.toString());
     }
@@ -186,7 +186,7 @@ public sealed interface LogEntry {
       Range.PAIN.check(pain);
     }
 
-    /** Tells whether all planned sets are logged as done. */
+    /** Returns whether all planned sets are logged as done. */
     public boolean inFull() {
       return sets.isPresent()
           && (setsPlanned.isEmpty() || sets.getAsInt() >= setsPlanned.getAsInt());

@@ -140,7 +140,7 @@ final class WeekPlanner {
    */
   private record Dated(List<DatedSession> sessions, HardWork work, PlanState.Past past) {}
 
-  /** Puts what was logged of a week in place of its plan, and plans what is left of it. */
+  /** Replaces the past days of a week by the log and plans its remaining days. */
   private Dated reconciled(
       PlanState before,
       WeekContext week,
@@ -218,7 +218,7 @@ final class WeekPlanner {
         .toList();
   }
 
-  /** Tells whether every day of the week on which the athlete trains is spent away. */
+  /** Returns whether every day of the week on which the athlete trains is spent away. */
   private boolean isAwayAllWeek(LocalDate first) {
     return first
         .datesUntil(first.plusDays(7))

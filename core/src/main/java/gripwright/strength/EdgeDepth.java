@@ -37,12 +37,12 @@ public final class EdgeDepth {
 
   private EdgeDepth() {}
 
-  /** Tells whether two edges count as one: {@link Equipment#isSameEdge at most 0.2 mm} apart. */
+  /** Returns whether two edges count as one: {@link Equipment#isSameEdge at most 0.2 mm} apart. */
   public static boolean same(Length one, Length other) {
     return Equipment.isSameEdge(one, other);
   }
 
-  /** Tells whether the load on one edge can be estimated from another. */
+  /** Returns whether the load on one edge can be estimated from another. */
   public static boolean canEstimate(Length from, Length to) {
     Objects.requireNonNull(from, "from");
     Objects.requireNonNull(to, "to");

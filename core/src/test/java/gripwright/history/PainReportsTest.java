@@ -68,7 +68,9 @@ class PainReportsTest {
         Optional.empty());
   }
 
-  /** Returns what concerns a half crimp with a hand, or both, in the two weeks from Monday. */
+  /**
+   * Returns the pain reports for a half crimp with one or both hands in the two weeks from Monday.
+   */
   private static List<String> aches(Hands hands, LogEntry... entries) {
     return of(hands, entries).stream().map(PainReportsTest::words).toList();
   }

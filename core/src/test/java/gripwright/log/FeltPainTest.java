@@ -294,7 +294,7 @@ class FeltPainTest {
     assertEquals(false, unsided.stopsOn(DAY.plusDays(10), List.of(left)), "that finger");
   }
 
-  /** A worse last score, dull or sharp, never takes a stop away, nor ends one sooner. */
+  /** A worse last score, dull or sharp, never removes a stop or ends it earlier. */
   @Property(tries = 500)
   void aWorseLastScoreNeverStopsLess(
       @ForAll @Size(min = 1, max = 8) List<@IntRange(min = 0, max = 6) Integer> gaps,

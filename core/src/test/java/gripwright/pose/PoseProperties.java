@@ -43,7 +43,7 @@ class PoseProperties {
     return new PoseResiduals(shape, 20, targets, PalmLimits.USUAL, TendonModel.STANDARD);
   }
 
-  /** Ranges around flexions that go together: all fingers bent about alike, the little one less. */
+  /** Compatible ranges of flexion: similar for all fingers, less for the little finger. */
   @Provide
   Arbitrary<List<PoseTarget>> targets() {
     return Combinators.combine(
@@ -101,7 +101,7 @@ class PoseProperties {
     for (int i = 0; i < one.fingers().size(); i++) {
       double flexion = one.fingers().get(i).pip().degrees();
       double later = next.fingers().get(i).pip().degrees();
-      // Near a straight joint, its limit, the angle has no finite slope.
+      // The angle has an infinite slope where a joint becomes straight.
       if (Math.min(flexion, later) > 5) {
         assertEquals(flexion, later, 1, one.fingers().get(i).finger().word());
       }
@@ -126,7 +126,7 @@ class PoseProperties {
     }
   }
 
-  /** The chain of bones must end where the palm puts the knuckle. */
+  /** The chain of bones must end at the knuckle given by the palm. */
   private static void assertKnuckle(HandPose pose, FingerPose finger, Point knuckle) {
     HandShape shape = pose.shape();
     double roll = Math.toRadians(pose.palm().roll().degrees());

@@ -50,7 +50,7 @@ class BombTest {
     return Expression.outer(Kind.EXERCISE, depth).get("load");
   }
 
-  /** Goes through all exercises inside all exercises, for each exercise. */
+  /** A rule that visits all exercises for all exercises of each exercise. */
   private static RuleSet nested(Expression where) {
     return RuleSet.of(
         "club",

@@ -265,7 +265,7 @@ class FollowsTestTest {
     assertTrue(believed <= before * 1.1 + 1e-6, before + " to " + believed);
   }
 
-  /** Whatever the rise, the day and the test: within a plan no week is heavier by more. */
+  /** For any rise, day and test, no week of a plan rises by more. */
   @Property(tries = 60)
   void noWeekIsHeavierByMoreThanTheWeeklyRise(
       @ForAll @IntRange(min = 7, max = 40) int day,

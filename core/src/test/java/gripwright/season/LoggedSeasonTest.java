@@ -66,7 +66,7 @@ class LoggedSeasonTest {
     return Planner.compile(plan, Skarvdal.ylva().build(), log, List.of());
   }
 
-  /** A day of the plan: week from 1, and how many days after its Monday. */
+  /** A day of the plan by its week, from 1, and the days after Monday. */
   private static LocalDate day(int week, int after) {
     return MONDAY.plusDays(7L * (week - 1) + after);
   }
@@ -78,7 +78,7 @@ class LoggedSeasonTest {
   private static final int SAT = 5;
   private static final int SUN = 6;
 
-  /** What a line says of an exercise beside its name. */
+  /** The logged details of an exercise. */
   private record Felt(int sets, double load, double effort, double pain) {
     static final Felt FINE = new Felt(5, 0, 7, 0);
   }
@@ -124,7 +124,7 @@ class LoggedSeasonTest {
     return log.with(trained(day(week, TUE), felt)).with(trained(day(week, SAT), felt));
   }
 
-  /** Level of the first session of each week, in per cent; {@code -} where there is none. */
+  /** Level of the first session of each week, in per cent; {@code -} if there is none. */
   private static String levels(CompiledPlan plan) {
     return plan.weeks().stream()
         .map(

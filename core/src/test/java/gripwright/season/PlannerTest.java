@@ -545,7 +545,7 @@ class PlannerTest {
         steps);
   }
 
-  /** The curve alone would give more: it has one shape, and long holds draw it up. */
+  /** The curve alone would give more, because long holds raise it. */
   @Test
   void aReserveTakesNoLoadThatFailedSooner() {
     Setup half = Setup.of(HALF_CRIMP, EDGE);

@@ -55,7 +55,7 @@ class SeasonBudgetTest {
 
   private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
 
-  /** Breaks everywhere, so that there is something to report. */
+  /** A rule that every exercise breaks, so that there are findings. */
   private static final RuleSet CLUB =
       RuleSet.of(
           "club",
@@ -120,7 +120,7 @@ class SeasonBudgetTest {
 
   private static final Map<Limit, Long> LEAST = new EnumMap<>(Limit.class);
 
-  /** Returns the least of a limit with which the season compiles. */
+  /** Returns the lowest limit with which the season compiles. */
   private static long least(Limit limit) {
     return LEAST.computeIfAbsent(limit, SeasonBudgetTest::sought);
   }

@@ -51,7 +51,8 @@ class SharedWaiversTest {
   }
 
   /**
-   * The limit is generous, for a busy machine: each with all would be ten thousand million looks.
+   * The limit is generous for a busy machine; comparing each with all would take ten thousand
+   * million steps.
    */
   @Test
   @CountedWork

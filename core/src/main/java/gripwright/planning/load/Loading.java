@@ -138,7 +138,7 @@ final class Loading {
     return new Loaded(steps.loaded.all(), percent, hard, steps.why, violations);
   }
 
-  /** Adds holds, with loads, and rests in order; tells whether every hold got a load. */
+  /** Adds holds with loads and rests in order; returns whether every hold got a load. */
   private final class Steps implements Scheme.Bout.Visitor<Boolean> {
     private final LoadedSteps loaded = new LoadedSteps();
     private final List<Derivation> why;
@@ -390,7 +390,7 @@ final class Loading {
     return load >= low(curve, Math.min(seconds, ForceTime.LONGEST_SECONDS)) * (1 - TOLERANCE);
   }
 
-  /** Tells whether consecutive holds with almost no rest leave as little reserve as one hold. */
+  /** Returns whether consecutive holds with almost no rest leave as little reserve as one hold. */
   private boolean isHardInARow(List<LoadedStep> steps) {
     if (strength.isEmpty() || maximum.isEmpty()) {
       return false;

@@ -104,7 +104,7 @@ public final class Choice {
         : Optional.empty();
   }
 
-  /** Tells whether a grip is never chosen unless the demand names it. */
+  /** Returns whether a grip is never chosen unless the demand names it. */
   static boolean onlyIfNamed(Grip grip) {
     return grip.structure() == GripStructure.SINGLE || grip.fullCrimp();
   }

@@ -129,7 +129,7 @@ public final class Conflict {
     return facts;
   }
 
-  /** Tells whether all sessions fit if only these facts apply. */
+  /** Returns whether all sessions fit if only these facts apply. */
   boolean fits(Set<Fact> facts) {
     return fits(facts, Meter.unbounded());
   }

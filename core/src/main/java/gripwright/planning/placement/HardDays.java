@@ -42,7 +42,7 @@ public final class HardDays {
   /** Logged sessions that are in no plan, as done. */
   private final List<DatedSession> beside;
 
-  /** Logged tests that are hard beside those of the plan. */
+  /** Logged tests that are not in the plan. */
   private final List<LogEntry.Tested> tested;
 
   /**
@@ -198,8 +198,8 @@ public final class HardDays {
   }
 
   /**
-   * Tells whether there is hard climbing on a day: logged climbing replaces the regular climbing of
-   * the weekday.
+   * Returns whether there is hard climbing on a day: logged climbing replaces the regular climbing
+   * of the weekday.
    */
   private boolean climbsHard(LocalDate day) {
     boolean logged = false;

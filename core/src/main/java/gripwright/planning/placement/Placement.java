@@ -74,7 +74,7 @@ public final class Placement {
    */
   public record HardDay(LocalDate date, FingerSet fingers, HardThing what) {
 
-    /** Tells whether this is a plan's goal, and on the given day. */
+    /** Returns whether this is a plan's goal, and on the given day. */
     boolean isToBeFreshOn(LocalDate day) {
       return what instanceof HardThing.Goal && date.equals(day);
     }
@@ -133,7 +133,7 @@ public final class Placement {
    */
   public record Days(List<Optional<LocalDate>> sessions, List<Optional<LocalDate>> tests) {
 
-    /** Tells whether every session has a day. */
+    /** Returns whether every session has a day. */
     boolean complete() {
       return sessions.stream().allMatch(Optional::isPresent);
     }
@@ -191,7 +191,7 @@ public final class Placement {
     return new Found(days, true, 0, alone.tries() + ahead.tries());
   }
 
-  /** Tells whether a gap that begins in a week covers a possible training day after it. */
+  /** Returns whether a gap that begins in a week covers a possible training day after it. */
   private static boolean reachesOver(WeekDemand demand, Days days, ToIntFunction<String> gapDays) {
     LocalDate next = demand.week().first().plusDays(DAYS);
     LocalDate free = next;
@@ -211,8 +211,8 @@ public final class Placement {
   }
 
   /**
-   * Tells whether a session can be on a day, apart from other sessions and its gap. Nothing can be
-   * on the goal day.
+   * Returns whether a session can be on a day, apart from other sessions and its gap. Nothing can
+   * be on the goal day.
    */
   public static boolean isOpen(Week week, Request request, LocalDate day) {
     long minutes = week.available().apply(day).toMinutes();
@@ -231,7 +231,7 @@ public final class Placement {
             .orElse(true);
   }
 
-  /** Tells whether there is time for tests on a day, and no fixed hard work within 48 h. */
+  /** Returns whether there is time for tests on a day, and no fixed hard work within 48 h. */
   static boolean restsBefore(Week week, Tests tests, LocalDate day) {
     return week.available().apply(day).toMinutes() >= tests.minutes()
         && week.hardDays().stream().noneMatch(h -> days(h.date(), day) < HARD_GAP_DAYS);

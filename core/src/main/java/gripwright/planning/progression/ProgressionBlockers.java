@@ -35,8 +35,8 @@ import java.util.OptionalDouble;
  * What in a log prevents harder work: pain, missed sets, too much effort, and weeks in which an
  * exercise was left out; and the steps that a log has earned.
  *
- * <p>With pain of 0 to 2 training goes on; above 2 and up to 5 the next two sessions of a grip that
- * uses the finger stay the same or get lighter, and so do all sessions while pain stops it
+ * <p>With pain of 0 to 2 training continues; above 2 and up to 5 the next two sessions of a grip
+ * that uses the finger stay the same or get lighter, and so do all sessions while pain stops it
  * (pain-monitoring model, Silbernagel 2007, whose limit is 5; the lower limit is common practice).
  * The same applies to the next two sessions of an exercise after missed sets or too much effort.
  * Effort is too high above the limit of the {@code advance} line, else above the exercise's own
@@ -144,7 +144,7 @@ public final class ProgressionBlockers {
         .reduce((first, second) -> second);
   }
 
-  /** Tells whether less than the planned load was used between two days for a known cause. */
+  /** Returns whether less than the planned load was used between two days for a known cause. */
   private boolean cutShort(Candidate candidate, LocalDate since, LocalDate before) {
     List<LoggedWork> facts =
         facts(candidate, before).stream().filter(f -> !f.date().isBefore(since)).toList();
@@ -184,7 +184,7 @@ public final class ProgressionBlockers {
         .count();
   }
 
-  /** Tells whether a problem logged on one day still limits a grip's load on another. */
+  /** Returns whether a problem logged on one day still limits a grip's load on another. */
   private boolean isFresh(LocalDate logged, Grip grip, LocalDate day) {
     return sessionsBetween(grip, logged, day) < SESSIONS_HELD;
   }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The rise of an athlete's weekly load across consecutive blocks and plans, each week compared with
  * its {@link RecentWeeks}. A week that returns from time off counts with its full load, so that the
- * return is no rise. If a test lies between two weeks, levels are compared instead of loads.
+ * return is no rise. If there was a test between two weeks, levels are compared instead of loads.
  *
  * <p>Within a block the loads of weeks are compared. At the start of a block the athlete may change
  * protocols, so each protocol on a grip is compared with itself; a new one is compared with both
@@ -79,7 +79,8 @@ final class LoadRise {
 
   /**
    * Returns the load of an earlier week, comparable with a later one. Across blocks only the
-   * exercises of both count, and if a test lies between, the load is converted to the new maximum.
+   * exercises of both count, and if there was a test in between, the load is converted to the new
+   * maximum.
    */
   private double inTermsOf(TrainedWeek week, TrainedWeek before) {
     boolean inBlock = before.view.block == week.view.block;

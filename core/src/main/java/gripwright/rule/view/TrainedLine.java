@@ -148,7 +148,9 @@ final class TrainedLine {
     return steps(now - before, step) == 1 ? now / before : 1;
   }
 
-  /** Returns the highest load, converted to another week's maximum if a test lies between. */
+  /**
+   * Returns the highest load, converted to another week's maximum if there was a test in between.
+   */
   private double kilograms(TrainedLine before, boolean relative) {
     return relative ? kilograms / maximum * before.maximum : kilograms;
   }

@@ -68,8 +68,8 @@ final class Known<T> {
   }
 
   /**
-   * Tells whether there is a declaration of a name. An unknown name is reported, unless an earlier
-   * mistake may have hidden its declaration.
+   * Returns whether there is a declaration of a name. An unknown name is reported, unless an
+   * earlier mistake may have hidden its declaration.
    */
   boolean declares(Diagnostics diagnostics, Word name) {
     if (made.containsKey(name.text()) || broken.contains(name.text())) {

@@ -77,7 +77,7 @@ enum Slot implements Message {
     return Terms.measured(unit());
   }
 
-  /** Tells whether a value in the base unit lies within the bounds. */
+  /** Returns whether a value in the base unit is within the bounds. */
   boolean allows(double base) {
     return range.contains(base);
   }

@@ -71,12 +71,12 @@ final class Braces {
     return at >= 0 ? at + 1 : -at - 1;
   }
 
-  /** Tells whether no declaration begins between two tokens. */
+  /** Returns whether no declaration begins between two tokens. */
   boolean sameDeclaration(Token one, Token other) {
     return part(one) == part(other);
   }
 
-  /** Tells whether a declaration begins with this token. */
+  /** Returns whether a declaration begins with this token. */
   boolean isHeading(Token token) {
     return Arrays.binarySearch(headings, token.getTokenIndex()) >= 0;
   }

@@ -134,7 +134,7 @@ final class Reporter {
     }
   }
 
-  /** Tells whether a mistake was reported at a token. */
+  /** Returns whether a mistake was reported at a token. */
   boolean isReported(Token token) {
     return reportedAt == token.getTokenIndex();
   }

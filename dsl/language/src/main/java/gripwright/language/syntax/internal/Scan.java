@@ -213,7 +213,7 @@ final class Scan {
     return tokens;
   }
 
-  /** Tells whether the whole text was cut into tokens, without reaching the limit. */
+  /** Returns whether the whole text was cut into tokens, without reaching the limit. */
   boolean complete() {
     return complete;
   }
@@ -288,7 +288,7 @@ final class Scan {
     return mate < 0 ? null : tokens.get(mate);
   }
 
-  /** Tells whether there is an invalid character between a token and the one before it. */
+  /** Returns whether there is an invalid character between a token and the one before it. */
   boolean oddBefore(Token token) {
     for (int i = token.getTokenIndex() - 1; i > previous[token.getTokenIndex()]; i--) {
       if (tokens.get(i).getChannel() == GripLexer.ODD
