@@ -32,7 +32,7 @@ public enum Topic {
   /** A block that begins with more than the weeks before it. */
   JOIN;
 
-  /** Tells whether it is about a waiver itself, which doesn't depend on the athlete. */
+  /** Returns whether it is about a waiver itself, which doesn't depend on the athlete. */
   public boolean isWaiver() {
     return this == UNUSED_WAIVER || this == REFUSED_WAIVER;
   }

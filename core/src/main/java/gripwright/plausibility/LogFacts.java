@@ -129,25 +129,25 @@ final class LogFacts {
   }
 
   private void sets(int entry, LogEntry.Trained trained) {
-    IdentityHashMap<LogEntry.Done, Load> asked = asked(entry, trained);
+    IdentityHashMap<LogEntry.Done, Load> plannedLoads = plannedLoads(entry, trained);
     for (LogEntry.Done done : trained.done()) {
       Length edge = done.setup().edge();
       if (!owns(edge)) {
         strangeEdges.computeIfAbsent(edge.toString(), e -> new ArrayList<>()).add(entry);
       }
-      done.load().ifPresent(load -> load(entry, done, load, Optional.ofNullable(asked.get(done))));
+      done.load().ifPresent(load -> load(entry, done, load, Optional.ofNullable(plannedLoads.get(done))));
     }
   }
 
-  private void load(int entry, LogEntry.Done done, Load load, Optional<Load> asked) {
+  private void load(int entry, LogEntry.Done done, Load load, Optional<Load> plannedLoad) {
     LocalDate day = known.log().entries().get(entry).date();
     Load mass = known.bodyMassOn(day);
     Load most = PlausibleTests.most(done.setup(), mass).times(believed);
-    if (asked.filter(planned -> isFar(load, planned)).isPresent()) {
-      add(new FarLoad(entry, done, load, asked.get(), true));
+    if (plannedLoad.filter(planned -> isFar(load, planned)).isPresent()) {
+      add(new FarLoad(entry, done, load, plannedLoad.get(), true));
     } else if (load.kilograms() > most.kilograms() + TOLERANCE) {
       add(new FarLoad(entry, done, load, most, false));
-    } else if (asked.filter(p -> load.kilograms() >= p.kilograms() * AS_PLANNED).isEmpty()
+    } else if (plannedLoad.filter(p -> load.kilograms() >= p.kilograms() * AS_PLANNED).isEmpty()
         && total.inDoubt(done.setup(), load, day)) {
       findings.add(
           known
@@ -195,24 +195,24 @@ final class LogFacts {
   }
 
   /** Returns the loads that were planned for a line's exercises, on the same edge. */
-  private IdentityHashMap<LogEntry.Done, Load> asked(int entry, LogEntry.Trained trained) {
-    IdentityHashMap<LogEntry.Done, Load> asked = new IdentityHashMap<>();
+  private IdentityHashMap<LogEntry.Done, Load> plannedLoads(int entry, LogEntry.Trained trained) {
+    IdentityHashMap<LogEntry.Done, Load> plannedLoads = new IdentityHashMap<>();
     DatedSession session = planned.get(entry);
     if (session != null) {
       for (ExerciseMatch match : ExerciseMatch.of(session, trained)) {
         Optional<PlannedExercise> exercise =
             match
-                .asked()
+                .planned()
                 .filter(
                     e ->
                         match
                             .done()
                             .filter(d -> same(d.setup().edge(), e.setup().edge()))
                             .isPresent());
-        exercise.ifPresent(e -> asked.put(match.done().orElseThrow(), e.totalLoad()));
+        exercise.ifPresent(e -> plannedLoads.put(match.done().orElseThrow(), e.totalLoad()));
       }
     }
-    return asked;
+    return plannedLoads;
   }
 
   private boolean owns(Length edge) {

@@ -134,13 +134,13 @@ final class ExerciseSteps {
   }
 
   private static boolean missed(Done done) {
-    return done.match().setsDone().orElse(0) < done.match().setsAsked().orElse(0);
+    return done.match().setsDone().orElse(0) < done.match().setsPlanned().orElse(0);
   }
 
   private static Message sets(Done done) {
     Map<String, Object> facts = new TreeMap<>();
     facts.put("sets", done.match().setsDone().orElse(0));
-    done.match().setsAsked().ifPresent(asked -> facts.put("asked", asked));
+    done.match().setsPlanned().ifPresent(asked -> facts.put("asked", asked));
     done.line().load().ifPresent(load -> facts.put("load", NextSteps.rounded(load)));
     return new Clause(
         "review.sets"

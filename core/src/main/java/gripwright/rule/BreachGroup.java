@@ -80,7 +80,7 @@ record BreachGroup(List<Breach> breaches) {
   }
 
   /**
-   * Tells whether the places need to be listed, because they have weeks or dates that the line of
+   * Returns whether the places need to be listed, because they have weeks or dates that the line of
    * the plan doesn't show.
    */
   private static boolean tellsMore(List<ModelPath> places) {

@@ -31,7 +31,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-/** Calculates the parts of one survey of strength. Use one object for one survey. */
+/** Calculates one survey of strength. Not reusable. */
 final class StrengthSurveyor {
 
   private static final Comparator<Way> ORDER =
@@ -95,7 +95,7 @@ final class StrengthSurveyor {
         athlete, Optional.of(day), tests, unused, lowered, sections, criticalForces());
   }
 
-  /** Returns why a test tells nothing; empty if it tells something. */
+  /** Returns why a test is not used; empty if it is. */
   private static Optional<Reason> why(UsableTests.Judged test) {
     if (!test.used()) {
       return Optional.of(

@@ -86,7 +86,9 @@ final class BreachWords {
         .orElse(property + " " + was);
   }
 
-  /** Says what a share is a share of, where the name of that property tells a coach little. */
+  /**
+   * Replaces the name of the property that a share refers to with words that a coach understands.
+   */
   private Message inWords(Message was) {
     return was instanceof Clause clause && clause.arguments().get("of") instanceof String of
         ? clause.with("of", called(of))

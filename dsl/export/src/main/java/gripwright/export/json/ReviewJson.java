@@ -82,7 +82,7 @@ final class ReviewJson {
   }
 
   private void work(ReviewedSession.Work work) {
-    Optional<PlannedExercise> asked = work.match().asked();
+    Optional<PlannedExercise> asked = work.match().planned();
     Optional<Done> done = work.match().done();
     json.field(
         "protocol",
@@ -90,7 +90,7 @@ final class ReviewJson {
     setup(done.map(Done::setup).or(() -> asked.map(PlannedExercise::setup)).orElseThrow());
     json.field("asked", asked.isPresent());
     json.field("done", done.isPresent());
-    count("setsAsked", work.match().setsAsked());
+    count("setsAsked", work.match().setsPlanned());
     count("sets", work.match().setsDone());
     json.field("loadAskedKg", number(asked.map(a -> a.totalLoad().kilograms())), KILOGRAMS);
     json.field("loadKg", number(done.flatMap(Done::load).map(l -> l.kilograms())), KILOGRAMS);

@@ -29,12 +29,12 @@ final class StrengthJson {
   private static final int SHARE = 4;
   private static final int IMPULSE = 1;
 
-  /** Hold times in seconds at which curves are written, where they are valid. */
+  /** Hold times in seconds at which curves are written, if valid there. */
   private static final List<Double> TIMES =
       List.of(
           2.0, 3.0, 5.0, 7.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0, 90.0, 120.0, 180.0, 300.0, 600.0);
 
-  /** Fields that are null where no test gives a critical force. */
+  /** Fields that are null if no test gives a critical force. */
   private static final List<String> CRITICAL_FORCE =
       List.of(
           "criticalForceKg",
@@ -62,7 +62,7 @@ final class StrengthJson {
     json.object(
         () -> {
           strength.head();
-          json.list("unreckoned", strength.unreckoned(), json::line);
+          json.list("unreckoned", strength.withoutEstimate(), json::line);
           json.list("grips", strength.rows(), row -> json.object(() -> strength.row(row)));
           json.list("curves", strength.curves(), c -> json.object(() -> strength.curve(c)));
           strength.criticalForce();
@@ -93,14 +93,16 @@ final class StrengthJson {
     setup(test.setup());
   }
 
-  /** Returns what writes each edge that no test tells of. */
-  private List<Runnable> unreckoned() {
+  /** Returns a writer for each edge without an estimate. */
+  private List<Runnable> withoutEstimate() {
     return survey.sections().stream()
-        .flatMap(section -> section.unreckoned().stream().map(edge -> unreckoned(section, edge)))
+        .flatMap(
+            section ->
+                section.withoutEstimate().stream().map(edge -> withoutEstimate(section, edge)))
         .toList();
   }
 
-  private Runnable unreckoned(Section section, Length edge) {
+  private Runnable withoutEstimate(Section section, Length edge) {
     return () -> {
       json.field("edgeMm", edge.millimetres(), MILLIMETRES);
       json.field("hands", section.hands().word());

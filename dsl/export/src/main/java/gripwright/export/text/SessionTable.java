@@ -112,7 +112,7 @@ final class SessionTable {
         match
             .done()
             .map(done -> exercise(done.protocol(), done.setup()))
-            .or(() -> match.asked().map(asked -> exercise(asked.protocol(), asked.setup())))
+            .or(() -> match.planned().map(asked -> exercise(asked.protocol(), asked.setup())))
             .orElse("");
     List<String> parts = new ArrayList<>();
     if (match.done().isEmpty()) {
@@ -123,7 +123,7 @@ final class SessionTable {
       done.load().ifPresent(load -> parts.add(load(load, match)));
       score("reviewed.effort", done.effort(), parts);
       score("reviewed.pain", done.pain(), parts);
-      if (match.asked().isEmpty()) {
+      if (match.planned().isEmpty()) {
         parts.add(words.say("reviewed.not-asked"));
       }
     }
@@ -142,20 +142,20 @@ final class SessionTable {
       return "";
     }
     int done = match.setsDone().getAsInt();
-    return match.setsAsked().isPresent()
+    return match.setsPlanned().isPresent()
         ? words.say(
             "reviewed.sets-of",
             "done",
             done,
             "asked",
-            words.count("page.sets", match.setsAsked().getAsInt()))
+            words.count("page.sets", match.setsPlanned().getAsInt()))
         : words.count("page.sets", done);
   }
 
   private String load(Load load, ExerciseMatch match) {
     String done = Numbers.plain(load.kilograms(), 1) + " kg";
     return match
-        .asked()
+        .planned()
         .map(
             asked ->
                 words.say(

@@ -112,7 +112,7 @@ public final class StrengthText {
       page.line(words.say("strength.on-edge", "hands", way, "edge", edge));
       table.add(page, on(section, edge));
     }
-    section.unreckoned().forEach(edge -> unreckoned(section, way, edge));
+    section.withoutEstimate().forEach(edge -> withoutEstimate(section, way, edge));
     List<String> others =
         edges(section).stream()
             .filter(edge -> !shown.contains(edge))
@@ -135,15 +135,16 @@ public final class StrengthText {
   /**
    * Adds that there is no estimate for an edge, under a heading of its own if it is the only edge.
    */
-  private void unreckoned(Section section, String way, Length edge) {
+  private void withoutEstimate(Section section, String way, Length edge) {
     if (section.rows().isEmpty()) {
       page.gap();
       page.line(words.say("strength.on-edge", "hands", way, "edge", edge));
-      page.wrapped("", words.capital(words.say("strength.unreckoned")));
+      page.wrapped("", words.capital(words.say("strength.withoutEstimate")));
     } else {
       page.wrapped(
           "",
-          words.say("page.said-of", "what", edge, "sentence", words.say("strength.unreckoned")));
+          words.say(
+              "page.said-of", "what", edge, "sentence", words.say("strength.withoutEstimate")));
     }
   }
 

@@ -80,7 +80,7 @@ final class WeekNotes {
     }
   }
 
-  /** Tells whether there are findings about the plan as a whole. */
+  /** Returns whether there are findings about the plan as a whole. */
   boolean hasWhole() {
     return notes.stream().anyMatch(n -> n.weeks().isEmpty());
   }

@@ -25,13 +25,13 @@ final class Amounts {
     this.diagnostics = diagnostics;
   }
 
-  /** Returns an amount as it is written. */
+  /** Returns an amount as written. */
   static String written(Amount amount) {
     Unit unit = amount.unit();
     return Numbers.plain(amount.value(), 6) + (unit == null ? "" : " " + unit.symbol());
   }
 
-  /** Returns what an amount measures. */
+  /** Returns the dimension of an amount. */
   static Message measured(Amount amount) {
     return Terms.measured(amount.unit());
   }

@@ -96,7 +96,7 @@ enum Slot implements Message {
     return allows(unit.toBase(number)) ? number + " " + unit.symbol() : high();
   }
 
-  /** Tells whether a value in the base unit lies within the bounds. */
+  /** Returns whether a value in the base unit is within the bounds. */
   boolean allows(double base) {
     return range.contains(base);
   }

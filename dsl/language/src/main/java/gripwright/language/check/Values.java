@@ -131,14 +131,14 @@ final class Values {
     return kind(value).equals(Kind.LEVEL);
   }
 
-  /** Tells whether a value is the athlete's body mass. */
+  /** Returns whether a value is the athlete's body mass. */
   static boolean isBodyMass(Expr value) {
     return value instanceof Expr.PathExpr path
         && path.words().size() == 1
         && path.words().get(0).text().equals(BODY_MASS);
   }
 
-  /** Tells whether a value is a name, such as that of a parameter. */
+  /** Returns whether a value is a name, such as that of a parameter. */
   static boolean isName(Expr value) {
     return value instanceof Expr.PathExpr && !isBodyMass(value);
   }
