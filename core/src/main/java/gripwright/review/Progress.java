@@ -64,10 +64,10 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
    */
   public record Change(Point from, Point to, double change, double detectable, Verdict verdict) {
 
-    static Change of(Point from, Point to) {
+    static Change of(Point from, Point to, TestReliability reliability) {
       double change = to.load().kilograms() - from.load().kilograms();
       double mean = (to.load().kilograms() + from.load().kilograms()) / 2;
-      double detectable = mean * TestReliability.PEAK_FORCE.detectableChange();
+      double detectable = mean * reliability.detectableChange();
       return new Change(from, to, change, detectable, verdict(change, detectable));
     }
 
@@ -126,6 +126,11 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
         points);
   }
 
+  /** Returns how well these tests repeat. */
+  public TestReliability reliability() {
+    return series ? TestReliability.PEAK_FORCE : TestReliability.ofHold(how);
+  }
+
   private List<Point> fitting() {
     return points.stream().filter(point -> point.odd().isEmpty()).toList();
   }
@@ -135,7 +140,7 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
     List<Point> fitting = fitting();
     return fitting.size() < 2
         ? Optional.empty()
-        : Optional.of(Change.of(fitting.get(0), fitting.get(fitting.size() - 1)));
+        : Optional.of(Change.of(fitting.get(0), fitting.get(fitting.size() - 1), reliability()));
   }
 
   /** Returns the change between the last two tests; empty unless two fit. */
@@ -143,7 +148,7 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
     List<Point> fitting = fitting();
     return fitting.size() < 2
         ? Optional.empty()
-        : Optional.of(Change.of(fitting.get(fitting.size() - 2), fitting.get(fitting.size() - 1)));
+        : Optional.of(Change.of(fitting.get(fitting.size() - 2), fitting.get(fitting.size() - 1), reliability()));
   }
 
   /**

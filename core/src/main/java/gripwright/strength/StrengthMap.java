@@ -78,8 +78,6 @@ public final class StrengthMap {
   /** How many tests a map is based on at most, the newest; the library's own choice. */
   public static final int MOST_TESTS = 200;
 
-  private static final double TEST_VARIANCE =
-      TestReliability.PEAK_FORCE.variation() * TestReliability.PEAK_FORCE.variation();
   private static final double DRIFT_VARIANCE = DRIFT_PER_ROOT_MONTH * DRIFT_PER_ROOT_MONTH;
   private static final double DAYS_PER_MONTH = 30.4375;
 
@@ -201,7 +199,7 @@ public final class StrengthMap {
         double entry =
             places.get(i).covariance(places.get(j))
                 + DRIFT_VARIANCE * months(tests.get(j), day)
-                + (i == j ? TEST_VARIANCE : 0);
+                + (i == j ? TestReliability.of(tests.get(i).test().result()).variance() : 0);
         covariance.setEntry(i, j, entry);
         covariance.setEntry(j, i, entry);
       }

@@ -43,7 +43,7 @@ class StrengthMapTest {
     assertEquals(80, estimate.load().best().kilograms(), 1e-9);
     assertTrue(estimate.tested());
     assertEquals(
-        80 * Math.exp(-0.8416212335729143 * 0.056), estimate.load().low().kilograms(), 1e-9);
+        80 * Math.exp(-0.8416212335729143 * 0.028), estimate.load().low().kilograms(), 1e-9);
   }
 
   @Test

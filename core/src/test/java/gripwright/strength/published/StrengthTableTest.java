@@ -196,5 +196,12 @@ class StrengthTableTest {
                 half * 0.95,
                 half * 1.05,
                 100 * measure.detectableChange()));
+    row(
+        "detectable change, %: `" + TestReliability.MAXIMAL_HOLD + "`",
+        "J Sports Sci 2025, between sessions",
+        "5.7 to 9.3",
+        5.7,
+        9.3,
+        100 * TestReliability.MAXIMAL_HOLD.detectableChange());
   }
 }
