@@ -49,9 +49,16 @@ class SecondPathTest {
       }
     }
     double depth = depth(one) - depth(other);
-    double views = views(one, 1.8, -1, 0.288) / 2 * (views(other, 1.8, -1, 0.288) / 2);
+    boolean single = one.grip().fingers().count() == 1 || other.grip().fingers().count() == 1;
+    double views =
+        single && !one.grip().fingers().equals(other.grip().fingers())
+            ? 0
+            : views(one, 1.8, -1, 0.288) / 2 * (views(other, 1.8, -1, 0.288) / 2);
+    double shallow = 0.25 * Math.max(0, Math.log(10 / one.edge().millimetres()));
+    shallow *= 0.25 * Math.max(0, Math.log(10 / other.edge().millimetres()));
     return 0.15 * 0.15 * common / Math.sqrt(own * others) * Math.exp(-depth * depth / 2)
         + views
+        + shallow
         + (one.grip().name().equals(other.grip().name()) ? 0.08 * 0.08 : 0)
         + 0.08 * 0.08 * depth(one) * depth(other);
   }

@@ -3,6 +3,7 @@ package gripwright.strength.published;
 import static gripwright.quantity.Numbers.plain;
 
 import gripwright.ModelPage;
+import gripwright.grip.FingerLoss;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
@@ -129,18 +130,7 @@ class StrengthTableTest {
   }
 
   private void lost(String without, FingerSet fingers, String source, double loss, double within) {
-    Grip some = Grip.named("some").family(GripFamily.SPLIT).fingers(fingers).build();
-    Grip four = Grip.named("four").family(GripFamily.FOUR).fingers(FingerSet.FOUR).build();
-    StrengthTest test =
-        new StrengthTest(
-            DAY,
-            Setup.of(four, EDGE),
-            new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(100)));
-    LoadEstimate load =
-        StrengthMap.of(List.of(test), StrengthTableTest::alike, DAY)
-            .maximum(Setup.of(some, EDGE))
-            .orElseThrow()
-            .load();
+    LoadEstimate load = ofFour(fingers);
     String published = plain(loss, 1);
     row(
         "lost without " + without + ", %: best",
@@ -156,6 +146,54 @@ class StrengthTableTest {
         loss - within,
         loss + within,
         100 - load.low().kilograms());
+  }
+
+  /** Returns the estimate for some fingers after a test of four with 100 kg. */
+  private static LoadEstimate ofFour(FingerSet fingers) {
+    GripFamily family = fingers.count() == 1 ? GripFamily.SINGLE : GripFamily.SPLIT;
+    Grip some = Grip.named("some").family(family).fingers(fingers).build();
+    Grip four = Grip.named("four").family(GripFamily.FOUR).fingers(FingerSet.FOUR).build();
+    StrengthTest test =
+        new StrengthTest(
+            DAY,
+            Setup.of(four, EDGE),
+            new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(100)));
+    return StrengthMap.of(List.of(test), StrengthTableTest::alike, DAY)
+        .maximum(Setup.of(some, EDGE))
+            .orElseThrow()
+            .load();
+  }
+
+  /** What fewer fingers hold by each view, and what the map makes of it after a test of four. */
+  @Test
+  void viewsOfLostFingersAreAsWritten() throws IOException {
+    row("fingers", "`EXCLUSION`", "`GRIP_WEIGHTS`", "`FORCE_DEFICIT`", "best", "lower bound");
+    row("---", "---", "---", "---", "---", "---");
+    for (List<Finger> fingers :
+        List.of(
+            List.of(Finger.INDEX),
+            List.of(Finger.MIDDLE),
+            List.of(Finger.RING),
+            List.of(Finger.LITTLE),
+            List.of(Finger.INDEX, Finger.MIDDLE),
+            List.of(Finger.MIDDLE, Finger.RING),
+            List.of(Finger.INDEX, Finger.MIDDLE, Finger.RING),
+            List.of(Finger.MIDDLE, Finger.RING, Finger.LITTLE))) {
+      FingerSet set = FingerSet.of(fingers);
+      LoadEstimate load = ofFour(set);
+      row(
+          String.join(", ", fingers.stream().map(Finger::word).toList()),
+          percent(FingerLoss.EXCLUSION.capacity(set)),
+          percent(FingerLoss.GRIP_WEIGHTS.capacity(set)),
+          percent(FingerLoss.FORCE_DEFICIT.capacity(set)),
+          percent(load.best().kilograms() / 100),
+          percent(load.low().kilograms() / 100));
+    }
+    ModelPage.check("strength.md", "fingers", table.toString());
+  }
+
+  private static String percent(double share) {
+    return plain(100 * share, 0);
   }
 
   private static Posture alike(Setup setup) {
