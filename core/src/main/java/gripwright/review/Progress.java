@@ -4,6 +4,8 @@ import gripwright.grip.Setup;
 import gripwright.quantity.Load;
 import gripwright.strength.LoadEstimate;
 import gripwright.strength.OutlierTests;
+import gripwright.strength.StrengthChange;
+import gripwright.strength.StrengthCourse;
 import gripwright.strength.StrengthTest;
 import gripwright.strength.TestReliability;
 import java.time.LocalDate;
@@ -17,15 +19,23 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * Changes between tests of one setup, done the same way. Tests that differ in grip, edge, hands or
- * hold time are not compared, nor are holds to failure, whose reliability is unknown. Immutable.
+ * The tests of one setup, done the same way, and how strength changed from the first to the last.
+ * That change is estimated from all tests of the athlete and from completed holds. Two tests alone
+ * are compared only if they have grip, edge, hands and hold time in common; holds to failure are
+ * not, since their reliability is unknown. Immutable.
  *
  * @param setup grip, edge and hands
  * @param how the hold time in s of single holds, or of the repeated holds of a series
  * @param series true for all-out series, of which the best mean counts
  * @param points tests, oldest first
+ * @param change from the first to the last of these that fit; empty unless two days have one
  */
-public record Progress(Setup setup, double how, boolean series, List<Point> points) {
+public record Progress(
+    Setup setup,
+    double how,
+    boolean series,
+    List<Point> points,
+    Optional<StrengthChange> change) {
 
   /** Days that tests must span for a trend. */
   private static final int TREND_DAYS = 14;
@@ -85,7 +95,8 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
   }
 
   /** Groups comparable tests, by setup. */
-  static List<Progress> of(List<StrengthTest> tests, List<OutlierTests.Odd> odd) {
+  static List<Progress> of(
+      List<StrengthTest> tests, List<OutlierTests.Odd> odd, StrengthCourse course) {
     Map<String, List<StrengthTest>> groups = new TreeMap<>();
     for (StrengthTest test : tests) {
       if (!(test.result() instanceof StrengthTest.ToFailure) && test.effort().isPresent()) {
@@ -95,7 +106,7 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
       }
     }
     List<Progress> all = new ArrayList<>();
-    groups.values().forEach(group -> all.add(of(group.get(0), group, odd)));
+    groups.values().forEach(group -> all.add(of(group.get(0), group, odd, course)));
     all.sort(
         Comparator.comparing((Progress progress) -> progress.setup().hands())
             .thenComparing(progress -> progress.setup().lifting())
@@ -106,7 +117,10 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
   }
 
   private static Progress of(
-      StrengthTest first, List<StrengthTest> group, List<OutlierTests.Odd> odd) {
+      StrengthTest first,
+      List<StrengthTest> group,
+      List<OutlierTests.Odd> odd,
+      StrengthCourse course) {
     List<Point> points = new ArrayList<>();
     for (StrengthTest test : group) {
       points.add(
@@ -119,11 +133,15 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
                   .findFirst()));
     }
     points.sort(Comparator.comparing(Point::date).thenComparing(Point::load));
+    List<LocalDate> days = fitting(points).stream().map(Point::date).distinct().toList();
     return new Progress(
         first.setup(),
         first.effort().orElseThrow().seconds(),
         first.result() instanceof StrengthTest.Series,
-        points);
+        points,
+        days.size() < 2
+            ? Optional.empty()
+            : course.change(first.setup(), days.get(0), days.get(days.size() - 1)));
   }
 
   /** Returns how well these tests repeat. */
@@ -132,6 +150,10 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
   }
 
   private List<Point> fitting() {
+    return fitting(points);
+  }
+
+  private static List<Point> fitting(List<Point> points) {
     return points.stream().filter(point -> point.odd().isEmpty()).toList();
   }
 

@@ -55,11 +55,20 @@ record Place(
 
   /** Returns the covariance with another place; with itself the variance. */
   double covariance(Place other) {
+    return covariance(other, similarity(other));
+  }
+
+  /**
+   * Returns the similarity of fingers, angles and depth with another place, 0 to 1; 1 with itself.
+   */
+  double similarity(Place other) {
     double apart = (logDepth - other.logDepth) / StrengthMap.DEPTH_REACH;
-    double own =
-        SETUP_VARIANCE
-            * posture.likeness(other.posture, Place::angleFalloff)
-            * Math.exp(-apart * apart / 2);
+    return posture.likeness(other.posture, Place::angleFalloff) * Math.exp(-apart * apart / 2);
+  }
+
+  /** Returns the covariance with another place whose similarity is known. */
+  double covariance(Place other, double similarity) {
+    double own = SETUP_VARIANCE * similarity;
     return own
         + (grip.equals(other.grip) ? GRIP_VARIANCE : 0)
         + (sharesLossDoubt(other) ? lossDoubt * other.lossDoubt : 0)
