@@ -4,9 +4,12 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
 import gripwright.protocol.Protocol;
+import gripwright.protocol.Protocol.Part;
 import gripwright.protocol.Scheme;
+import gripwright.protocol.Term;
 import gripwright.schedule.PlannedExercise;
 import gripwright.strength.CompletedHold;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +25,7 @@ public final class CompletedHolds {
   private CompletedHolds() {}
 
   /**
-   * Returns the holds in a log that are known without a plan: those of protocols without
-   * parameters, since a plan may set these.
+   * Returns the holds in a log that are known without a plan: those whose time no plan can set.
    *
    * @param protocols by name
    */
@@ -52,25 +54,55 @@ public final class CompletedHolds {
             .filter(Done::inFull)
             .filter(each -> each.sets().orElse(0) >= match.setsAsked().orElse(1))
             .filter(each -> each.effort().isPresent());
-    Optional<Scheme> scheme =
-        match
-            .asked()
-            .map(PlannedExercise::scheme)
-            .or(
-                () ->
-                    done.map(each -> protocols.get(each.protocol()))
-                        .filter(protocol -> protocol.parameters().isEmpty())
-                        .map(protocol -> protocol.bind(Map.of())))
-            .filter(each -> each.levels().size() == 1);
-    return done.flatMap(
-            each ->
-                each.load()
-                    .flatMap(
-                        load ->
-                            scheme
-                                .flatMap(Scheme::holdTime)
-                                .map(
-                                    time -> new CompletedHold(date, each.setup(), time, load))))
+    Optional<Duration> time =
+        match.asked().isPresent()
+            ? match.asked().flatMap(CompletedHolds::planned)
+            : done.flatMap(each -> Optional.ofNullable(protocols.get(each.protocol())))
+                .flatMap(protocol -> fixed(protocol.steps()));
+    return done
+        .filter(each -> each.load().isPresent())
+        .flatMap(each -> time.map(of -> hold(date, each, of)))
         .stream();
+  }
+
+  private static CompletedHold hold(LocalDate date, Done done, Duration time) {
+    return new CompletedHold(date, done.setup(), time, done.load().orElseThrow());
+  }
+
+  private static Optional<Duration> planned(PlannedExercise exercise) {
+    return Optional.of(exercise.scheme())
+        .filter(scheme -> scheme.levels().size() == 1)
+        .flatMap(Scheme::holdTime);
+  }
+
+  /** Returns the time of all holds if they are alike and no parameter sets it. */
+  private static Optional<Duration> fixed(List<Part> steps) {
+    List<Part.Hold> holds = holds(steps).distinct().toList();
+    return holds.size() == 1 && holds.get(0).time() instanceof Term.Fixed<Duration> fixed
+        ? Optional.of(fixed.value())
+        : Optional.empty();
+  }
+
+  private static Stream<Part.Hold> holds(List<Part> steps) {
+    return steps.stream()
+        .flatMap(
+            step ->
+                step.accept(
+                    new Part.Visitor<Stream<Part.Hold>>() {
+                      @Override
+                      public Stream<Part.Hold> repeat(Part.Repeat part) {
+                        return holds(part.steps());
+                      }
+
+                      @Override
+                      public Stream<Part.Hold> hold(Part.Hold part) {
+                        return Stream.of(part);
+                      }
+
+                      @Override
+                      public Stream<Part.Hold> rest(Part.Rest part) {
+                        return Stream.empty();
+                      }
+                    }));
   }
 }
