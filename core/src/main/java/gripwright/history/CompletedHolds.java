@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -30,6 +31,8 @@ public final class CompletedHolds {
    * @param protocols by name
    */
   public static List<CompletedHold> in(Log log, Map<String, Protocol> protocols) {
+    Objects.requireNonNull(log, "log");
+    Objects.requireNonNull(protocols, "protocols");
     return log.of(LogEntry.Trained.class).stream()
         .flatMap(
             line ->
@@ -48,6 +51,9 @@ public final class CompletedHolds {
    */
   public static Stream<CompletedHold> of(
       LocalDate date, ExerciseMatch match, Map<String, Protocol> protocols) {
+    Objects.requireNonNull(date, "date");
+    Objects.requireNonNull(match, "match");
+    Objects.requireNonNull(protocols, "protocols");
     Optional<Done> done =
         match
             .done()

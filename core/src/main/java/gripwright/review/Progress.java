@@ -31,11 +31,7 @@ import java.util.TreeMap;
  * @param change from the first to the last of these that fit; empty unless two days have one
  */
 public record Progress(
-    Setup setup,
-    double how,
-    boolean series,
-    List<Point> points,
-    Optional<StrengthChange> change) {
+    Setup setup, double how, boolean series, List<Point> points, Optional<StrengthChange> change) {
 
   /** Days that tests must span for a trend. */
   private static final int TREND_DAYS = 14;
@@ -170,7 +166,9 @@ public record Progress(
     List<Point> fitting = fitting();
     return fitting.size() < 2
         ? Optional.empty()
-        : Optional.of(Change.of(fitting.get(fitting.size() - 2), fitting.get(fitting.size() - 1), reliability()));
+        : Optional.of(
+            Change.of(
+                fitting.get(fitting.size() - 2), fitting.get(fitting.size() - 1), reliability()));
   }
 
   /**

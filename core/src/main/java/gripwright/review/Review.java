@@ -154,8 +154,7 @@ public record Review(
         .flatMap(
             session ->
                 session.work().stream()
-                    .flatMap(
-                        work -> CompletedHolds.of(session.date(), work.match(), protocols)))
+                    .flatMap(work -> CompletedHolds.of(session.date(), work.match(), protocols)))
         .toList();
   }
 

@@ -13,10 +13,9 @@ import java.util.Objects;
  * three grips the means rise with depth and differ by no more than 575.7 / 350.8, which is a power
  * of 0.36; the shape depends on the grip: Amca AM et al. 2012, J Sports Sci 30(7):669-677), and
  * that open hand is slightly stronger than half crimp on 23 mm (Current Issues in Sport Science
- * 2025, 85 climbers). Below 10 mm the power is extrapolated, with a spread that grows towards shallower edges; at or
- * below 4.3 mm nothing is
- * estimated from another edge: force there does not correlate with that on 12.5 mm (Bourne R et al.
- * 2011, J Appl Biomech 27(1):40-50).
+ * 2025, 85 climbers). Below 10 mm the power is extrapolated, with a spread that grows towards
+ * shallower edges; at or below 4.3 mm nothing is estimated from another edge: force there does not
+ * correlate with that on 12.5 mm (Bourne R et al. 2011, J Appl Biomech 27(1):40-50).
  */
 public final class EdgeDepth {
 

@@ -124,8 +124,7 @@ final class FadeField {
   double mean(Unknown unknown) {
     double mean = PRIOR_FADE * unknown.allowed() + unknown.weights().dotProduct(residuals);
     return fadeMean < LEAST_FADE
-        ? mean
-            + covariance(unknown, fade, 0) / covariance(fade, fade, 0) * (LEAST_FADE - fadeMean)
+        ? mean + covariance(unknown, fade, 0) / covariance(fade, fade, 0) * (LEAST_FADE - fadeMean)
         : mean;
   }
 

@@ -11,8 +11,8 @@ import org.hipparchus.special.Erf;
 /**
  * What it means for numbers with a joint normal distribution that each, plus noise, was at least a
  * bound. The result is not normal; it is replaced by the normal distribution with nearly the same
- * mean and variance, by expectation propagation. It is exact for a single bound; where several bounds of equal numbers
- * overlap, the spread is up to an eighth too small.
+ * mean and variance, by expectation propagation. It is exact for a single bound; where several
+ * bounds of equal numbers overlap, the spread is up to an eighth too small.
  *
  * <p>Method: Rasmussen CE, Williams CKI 2006, Gaussian Processes for Machine Learning, section 3.6,
  * with the bound in place of 0 and the noise in place of 1.
@@ -99,9 +99,7 @@ final class LowerBounds {
     for (int row = 0; row < column.getDimension(); row++) {
       for (int other = 0; other < column.getDimension(); other++) {
         covariance.addToEntry(
-            row,
-            other,
-            -morePrecision / factor * column.getEntry(row) * column.getEntry(other));
+            row, other, -morePrecision / factor * column.getEntry(row) * column.getEntry(other));
       }
     }
     return Math.abs(step) * Math.sqrt(variance);
@@ -129,7 +127,6 @@ final class LowerBounds {
       pull.setEntry(i, shift[i] - precision[i] * means.getEntry(i));
       weighed.setEntry(i, precision[i] * covariances[i]);
     }
-    return new Told(
-        with.dotProduct(solver.solve(pull)), -with.dotProduct(solver.solve(weighed)));
+    return new Told(with.dotProduct(solver.solve(pull)), -with.dotProduct(solver.solve(weighed)));
   }
 }

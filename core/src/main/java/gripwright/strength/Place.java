@@ -10,13 +10,13 @@ import java.util.function.Function;
  * and its covariance with others, all in logarithms of load.
  *
  * <p>Fewer fingers: the mean of the two views of {@link FingerLoss}, with half their difference as
- * the spread, which is one number for the athlete. For a single finger it is a number of its own, so
- * that no other fingers raise what is known of it; it stays near the lower view until that finger
- * is tested. Depth: {@link EdgeDepth}, whose power also has one spread, and another below 10 mm,
- * where nothing is published. The rest belongs to the setup: one part is shared by setups with similar fingers,
- * angles and depth, another is specific to the grip. Each of these covariances is positive
- * semi-definite (some are squares, also within groups of setups, one a product of two that are, one the identity of grips), and so
- * is their sum.
+ * the spread, which is one number for the athlete. For a single finger it is a number of its own,
+ * so that no other fingers raise what is known of it; it stays near the lower view until that
+ * finger is tested. Depth: {@link EdgeDepth}, whose power also has one spread, and another below 10
+ * mm, where nothing is published. The rest belongs to the setup: one part is shared by setups with
+ * similar fingers, angles and depth, another is specific to the grip. Each of these covariances is
+ * positive semi-definite (some are squares, also within groups of setups, one a product of two that
+ * are, one the identity of grips), and so is their sum.
  *
  * @param grip name of the grip
  * @param posture posture of the fingers

@@ -102,7 +102,10 @@ public final class StrengthCourse {
       Collection<CompletedHold> holds,
       Function<Setup, Posture> postures,
       LocalDate day) {
+    Objects.requireNonNull(tests, "tests");
+    Objects.requireNonNull(holds, "holds");
     Objects.requireNonNull(postures, "postures");
+    Objects.requireNonNull(day, "day");
     StrengthCourse course = new StrengthCourse(postures, day);
     List<CompletedHold> known = heaviest(holds, day);
     StrengthMap.known(tests, day)
@@ -179,8 +182,7 @@ public final class StrengthCourse {
       double variance = TestReliability.ofHold(hold.seconds()).variance();
       double spread =
           Math.sqrt(field.covariance(unknown, unknown, state.covariance(state)) + variance);
-      boolean plausible =
-          bound <= field.mean(unknown) + OutlierTests.MOST_DEVIATIONS * spread;
+      boolean plausible = bound <= field.mean(unknown) + OutlierTests.MOST_DEVIATIONS * spread;
       if (plausible && holds.size() < MOST_HOLDS) {
         holds.add(state);
         held.add(unknown);
@@ -225,6 +227,9 @@ public final class StrengthCourse {
    * @throws IllegalArgumentException if the days are not in this order
    */
   public Optional<StrengthChange> change(Setup setup, LocalDate from, LocalDate to) {
+    Objects.requireNonNull(setup, "setup");
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     if (!from.isBefore(to) || to.isAfter(day)) {
       throw new IllegalArgumentException(from + ", " + to + " and " + day + " are not in order");
     }
@@ -253,6 +258,7 @@ public final class StrengthCourse {
    * @return empty if no test counts for this setup
    */
   public Optional<LoadEstimate> maximum(Setup setup) {
+    Objects.requireNonNull(setup, "setup");
     State state = state(setup, day, ForceTime.REFERENCE_SECONDS);
     return Optional.ofNullable(fields.get(Region.of(setup)))
         .map(

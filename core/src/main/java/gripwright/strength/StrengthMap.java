@@ -24,8 +24,8 @@ import org.hipparchus.linear.RealMatrix;
  * steeply load falls with time relative to Rohmert's law, and how grips differ from expectation; a
  * test counts most for its own setup and less for less similar ones. Old tests count less: the
  * change in strength since is unknown; half of it is common to all tests of one age, the rest to
- * similar setups. The interval of a
- * setup without a test is wider, so that loads prescribed from its low end start light.
+ * similar setups. The interval of a setup without a test is wider, so that loads prescribed from
+ * its low end start light.
  *
  * <p>One hand is never estimated from two, the left never from the right, nor a lift from a hang:
  * each has a map of its own, and so has each edge at or below 4.3 mm. A further test never widens
@@ -178,8 +178,7 @@ public final class StrengthMap {
                         .add(new Known(test, effort)));
       }
     }
-    regions.replaceAll(
-        (region, known) -> known.stream().sorted(ORDER).limit(MOST_TESTS).toList());
+    regions.replaceAll((region, known) -> known.stream().sorted(ORDER).limit(MOST_TESTS).toList());
     return regions;
   }
 

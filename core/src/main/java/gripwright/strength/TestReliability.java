@@ -1,5 +1,7 @@
 package gripwright.strength;
 
+import java.util.Objects;
+
 /**
  * How well a measure of finger strength repeats from one day to another, by kind of test.
  *
@@ -55,6 +57,7 @@ public enum TestReliability {
 
   /** Returns how well the load of a kind of test repeats. */
   public static TestReliability of(StrengthTest.Result result) {
+    Objects.requireNonNull(result, "result");
     return result.accept(
         new StrengthTest.Result.Visitor<>() {
           @Override

@@ -178,9 +178,7 @@ final class StrengthSurveyor {
     for (Length edge : edges) {
       for (Grip grip : grips) {
         Setup setup = new Setup(grip, edge, way.hands(), way.lifting());
-        map.maximum(setup)
-            .map(estimate -> row(setup, estimate))
-            .ifPresent(rows::add);
+        map.maximum(setup).map(estimate -> row(setup, estimate)).ifPresent(rows::add);
       }
     }
     return rows;

@@ -49,8 +49,7 @@ class CompletedHoldsProperties {
             .from(MONDAY)
             .block(
                 Block.named("base", WEEKS)
-                    .session(
-                        SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
+                    .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
                     .build())
             .build();
     return Planner.compile(plan, Skarvdal.ylva().build(), log, List.of());
@@ -108,10 +107,7 @@ class CompletedHoldsProperties {
     assertEquals(
         List.of(
             new CompletedHold(
-                MONDAY,
-                Setup.of(HALF_CRIMP, EDGE),
-                Duration.ofSeconds(7),
-                Load.ofKilograms(70))),
+                MONDAY, Setup.of(HALF_CRIMP, EDGE), Duration.ofSeconds(7), Load.ofKilograms(70))),
         found(SERIES, 5, 5, 70, OptionalDouble.of(7)));
     assertEquals(
         List.of(),
@@ -131,9 +127,7 @@ class CompletedHoldsProperties {
             Setup.of(HALF_CRIMP, EDGE),
             OptionalInt.of(sets),
             planned == 0 ? OptionalInt.empty() : OptionalInt.of(planned),
-            kilograms == 0
-                ? Optional.empty()
-                : Optional.of(Load.ofKilograms(kilograms)),
+            kilograms == 0 ? Optional.empty() : Optional.of(Load.ofKilograms(kilograms)),
             effort,
             OptionalDouble.empty());
     Log log =

@@ -14,7 +14,6 @@ import gripwright.strength.Trials.Tests;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -141,8 +140,8 @@ class StrengthCourseTest {
   }
 
   /**
-   * With several bounds on one number the density is still one-dimensional: the mean is met to
-   * 1 %, the spread to an eighth of it, since overlapping bounds are not independent.
+   * With several bounds on one number the density is still one-dimensional: the mean is met to 1 %,
+   * the spread to an eighth of it, since overlapping bounds are not independent.
    */
   @Example
   void severalBoundsAreNearlyExact() {
@@ -235,10 +234,8 @@ class StrengthCourseTest {
   void heavyHoldsNarrowAnUntestedGripAndLightOnesDoNot() {
     List<StrengthTest> tests = List.of(held(FOUR, 7, 80, DAY));
     LoadEstimate without = course(tests, List.of()).maximum(OPEN).orElseThrow();
-    LoadEstimate light =
-        course(tests, List.of(hold(OPEN, 40, DAY))).maximum(OPEN).orElseThrow();
-    LoadEstimate heavy =
-        course(tests, List.of(hold(OPEN, 80, DAY))).maximum(OPEN).orElseThrow();
+    LoadEstimate light = course(tests, List.of(hold(OPEN, 40, DAY))).maximum(OPEN).orElseThrow();
+    LoadEstimate heavy = course(tests, List.of(hold(OPEN, 80, DAY))).maximum(OPEN).orElseThrow();
     assertEquals(without.low().kilograms(), light.low().kilograms(), 0.3);
     assertTrue(heavy.low().kilograms() > without.low().kilograms() + 5, heavy::toString);
     assertTrue(heavy.spread() < 0.75 * without.spread(), heavy::toString);
@@ -257,7 +254,6 @@ class StrengthCourseTest {
     assertEquals(Optional.empty(), course.maximum(FOUR));
     assertEquals(Optional.empty(), course.change(FOUR, DAY.minusDays(1), DAY));
     assertThrows(IllegalArgumentException.class, () -> course.change(FOUR, DAY, DAY));
-    assertThrows(
-        IllegalArgumentException.class, () -> course.change(FOUR, DAY, DAY.plusDays(1)));
+    assertThrows(IllegalArgumentException.class, () -> course.change(FOUR, DAY, DAY.plusDays(1)));
   }
 }

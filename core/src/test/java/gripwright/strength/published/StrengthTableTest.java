@@ -160,8 +160,8 @@ class StrengthTableTest {
             new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(100)));
     return StrengthMap.of(List.of(test), StrengthTableTest::alike, DAY)
         .maximum(Setup.of(some, EDGE))
-            .orElseThrow()
-            .load();
+        .orElseThrow()
+        .load();
   }
 
   /** What fewer fingers hold by each view, and what the map makes of it after a test of four. */

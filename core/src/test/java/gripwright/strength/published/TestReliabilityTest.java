@@ -55,8 +55,7 @@ class TestReliabilityTest {
     double gain = 0.10 / 1.05; // relative to the mean of both
     double spread = Math.sqrt(2) * TestReliability.MAXIMAL_HOLD.variation();
     NormalDistribution normal = new NormalDistribution(gain, spread);
-    double seen =
-        1 - normal.cumulativeProbability(TestReliability.MAXIMAL_HOLD.detectableChange());
+    double seen = 1 - normal.cumulativeProbability(TestReliability.MAXIMAL_HOLD.detectableChange());
     assertEquals(0.65, seen, 0.03);
     double seenBefore =
         1 - normal.cumulativeProbability(TestReliability.PEAK_FORCE.detectableChange());

@@ -113,8 +113,7 @@ class SharesTest {
   }
 
   private static double square(double loss, double exponent, FingerSet left) {
-    double sum =
-        left.fingers().stream().mapToDouble(FingerShares.of(FingerSet.FOUR, 0)::get).sum();
+    double sum = left.fingers().stream().mapToDouble(FingerShares.of(FingerSet.FOUR, 0)::get).sum();
     return Math.pow(1 - loss - Math.pow(sum, exponent), 2);
   }
 

@@ -157,7 +157,8 @@ final class HouseTest {
           .should()
           .dependOnClassesThat(
               assignableTo(StrengthCourse.class).or(assignableTo(CompletedHold.class)))
-          .because("a completed hold that raised a load would make the next one heavier, and so on");
+          .because(
+              "a completed hold that raised a load would make the next one heavier, and so on");
 
   @ArchTest
   static final ArchRule noCycles =
