@@ -3,6 +3,10 @@ package gripwright.review;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.Topic;
+import gripwright.grip.HandFits;
+import gripwright.grip.Setup;
+import gripwright.hand.Side;
+import gripwright.history.CompletedHolds;
 import gripwright.log.GrowthPain;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -10,12 +14,16 @@ import gripwright.protocol.Protocol;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Doubts;
 import gripwright.season.OddTests;
+import gripwright.strength.CompletedHold;
 import gripwright.strength.OutlierTests;
+import gripwright.strength.Posture;
+import gripwright.strength.StrengthCourse;
 import gripwright.strength.StrengthTest;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -109,7 +117,8 @@ public record Review(
                 daily(sessions, climbing), known.entries().get(0).date(), day, weekStart);
     List<StrengthTest> tests = known.tests();
     List<OutlierTests.Odd> odd = OddTests.among(athlete, tests);
-    List<Progress> progress = Progress.of(tests, odd);
+    List<Progress> progress =
+        Progress.of(tests, odd, course(athlete, tests, odd, completed(sessions, protocols), day));
     List<SideDifference> sides = SideDifference.of(progress);
     List<PainCourse> pain = PainCourse.of(known, athlete.injuries(), day);
     return new Review(
@@ -154,6 +163,34 @@ public record Review(
         .distinct()
         .sorted()
         .toList();
+  }
+
+  private static List<CompletedHold> completed(
+      List<ReviewedSession> sessions, Map<String, Protocol> protocols) {
+    return sessions.stream()
+        .filter(ReviewedSession::trained)
+        .flatMap(
+            session ->
+                session.work().stream()
+                    .flatMap(work -> CompletedHolds.of(session.date(), work.match(), protocols)))
+        .toList();
+  }
+
+  private static StrengthCourse course(
+      Athlete athlete,
+      List<StrengthTest> tests,
+      List<OutlierTests.Odd> odd,
+      List<CompletedHold> holds,
+      LocalDate day) {
+    List<StrengthTest> fitting = new ArrayList<>(tests);
+    odd.forEach(each -> fitting.remove(each.test()));
+    HandFits fits = new HandFits(athlete.shape(Side.LEFT), athlete.shape(Side.RIGHT));
+    Map<Setup, Posture> postures = new HashMap<>();
+    return StrengthCourse.of(
+        fitting,
+        holds,
+        setup -> postures.computeIfAbsent(setup, s -> Posture.of(fits.of(s).values())),
+        day);
   }
 
   private static void requireOf(Athlete athlete, CompiledPlan plan) {

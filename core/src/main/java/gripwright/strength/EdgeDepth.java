@@ -13,7 +13,7 @@ import java.util.Objects;
  * grips the means rise with depth by at most 575.7 / 350.8, a power of 0.36, and the shape depends
  * on the grip (Amca AM et al. 2012, J Sports Sci 30(7):669-677); open hand is slightly stronger
  * than half crimp on 23 mm (Current Issues in Sport Science 2025, 85 climbers). Below 10 mm the
- * power is extrapolated. At or below 4.3 mm nothing is estimated from another edge, because force
+ * power is extrapolated, with a spread that grows towards shallower edges. At or below 4.3 mm nothing is estimated from another edge, because force
  * there does not correlate with that on 12.5 mm (Bourne R et al. 2011, J Appl Biomech 27(1):40-50).
  */
 public final class EdgeDepth {
@@ -29,6 +29,15 @@ public final class EdgeDepth {
 
   /** The depth at which the curves of all postures meet. */
   static final Length PIVOT = Length.ofMillimetres(20);
+
+  /** Depth in millimetres below which no load is published. */
+  public static final double SHALLOWEST_PUBLISHED = 10;
+
+  /**
+   * Spread of the power of depth below 10 mm: as large as the power itself. The library's own
+   * choice, since nothing is published there.
+   */
+  public static final double SHALLOW_SPREAD = 0.25;
 
   private static final double DEEPEST = 40;
   private static final double OPEN_FLEXION = 45;
@@ -76,6 +85,11 @@ public final class EdgeDepth {
     }
     double power = power(posture);
     return Math.exp(logFactor(to, power) - logFactor(from, power));
+  }
+
+  /** Returns the spread that a shallow edge adds to the logarithm of load; 0 from 10 mm on. */
+  static double doubt(Length edge) {
+    return SHALLOW_SPREAD * Math.max(0, Math.log(SHALLOWEST_PUBLISHED / edge.millimetres()));
   }
 
   /** Returns the logarithm of the load on an edge relative to one of 20 mm. */

@@ -30,7 +30,7 @@ public final class OutlierTests {
 
   private static final int MOST_ROUNDS = 5;
 
-  /** Tests within this ratio are never outliers, because each test repeats to 5.6 %. */
+  /** Tests within this ratio are never outliers; the library's own choice. */
   private static final double APART = 1.2;
 
   /**
@@ -139,7 +139,7 @@ public final class OutlierTests {
   private static boolean confirms(StrengthTest other, StrengthTest odd) {
     Optional<Effort> one = other.effort();
     Optional<Effort> two = odd.effort();
-    double least = 1 - TestReliability.PEAK_FORCE.detectableChange();
+    double least = 1 - TestReliability.of(odd.result()).detectableChange();
     return !other.equals(odd)
         && other.setup().toString().equals(odd.setup().toString())
         && one.isPresent()
@@ -166,6 +166,7 @@ public final class OutlierTests {
         .map(curve -> curve.load(effort.seconds()))
         .map(
             expected -> {
+              // A slip of the pen lies outside the noise of the least repeatable kind of test.
               double noise = TestReliability.PEAK_FORCE.variation();
               double off =
                   Math.log(effort.load().kilograms() / expected.best().kilograms())

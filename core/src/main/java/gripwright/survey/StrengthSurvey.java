@@ -7,9 +7,12 @@ import gripwright.hand.Hands;
 import gripwright.log.Log;
 import gripwright.quantity.Length;
 import gripwright.quantity.Range;
+import gripwright.strength.CompletedHold;
 import gripwright.strength.CriticalForce;
 import gripwright.strength.ForceTime;
+import gripwright.strength.LoadEstimate;
 import gripwright.strength.PlausibleTests;
+import gripwright.strength.StrengthChange;
 import gripwright.strength.StrengthMap;
 import gripwright.strength.StrengthTest;
 import gripwright.strength.UsableTests;
@@ -77,8 +80,18 @@ public record StrengthSurvey(
    * @param reachable true if every hand in use can take the grip on the edge
    * @param estimate the reference maximum
    * @param tests number of tests of exactly this setup
+   * @param change from the first to the last of them, by all tests and completed holds; empty
+   *     unless they are of two days
+   * @param withHolds the reference maximum if completed holds of training count as well, for a
+   *     setup that was not tested; empty if none counts. Loads are never prescribed from it
    */
-  public record Row(Setup setup, boolean reachable, StrengthMap.Estimate estimate, int tests) {}
+  public record Row(
+      Setup setup,
+      boolean reachable,
+      StrengthMap.Estimate estimate,
+      int tests,
+      Optional<StrengthChange> change,
+      Optional<LoadEstimate> withHolds) {}
 
   /**
    * A curve of one setup.
@@ -132,7 +145,7 @@ public record StrengthSurvey(
   }
 
   /**
-   * Surveys an athlete's strength.
+   * Surveys an athlete's strength by tests alone.
    *
    * @param athlete the athlete
    * @param log the tests
@@ -144,9 +157,31 @@ public record StrengthSurvey(
    */
   public static StrengthSurvey of(
       Athlete athlete, Log log, Collection<Grip> grips, Optional<Length> edge, LocalDate day) {
+    return of(athlete, log, grips, edge, day, List.of());
+  }
+
+  /**
+   * Surveys an athlete's strength.
+   *
+   * @param athlete whose strength
+   * @param log the tests
+   * @param grips the grips to estimate, in any order
+   * @param edge the only edge to estimate; if empty, the edges tested and those the athlete owns
+   * @param day the day
+   * @param holds completed holds of training, see {@link gripwright.history.CompletedHolds}
+   * @throws IllegalArgumentException if the edge is outside 1 to 200 mm, or the log is not the
+   *     athlete's
+   */
+  public static StrengthSurvey of(
+      Athlete athlete,
+      Log log,
+      Collection<Grip> grips,
+      Optional<Length> edge,
+      LocalDate day,
+      Collection<CompletedHold> holds) {
     log.requireOf(athlete);
     edge.ifPresent(Range.EDGE::check);
-    return new StrengthSurveyor(athlete, log, edge, day)
+    return new StrengthSurveyor(athlete, log, edge, day, holds)
         .survey(grips.stream().sorted(GripSurvey.order()).toList());
   }
 

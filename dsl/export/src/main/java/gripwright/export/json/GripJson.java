@@ -332,6 +332,7 @@ final class GripJson {
 
   private void capacity(GripSurvey.Row row) {
     json.field("exclusion", FingerLoss.EXCLUSION.capacity(row.grip().fingers()), SHARE);
+    json.field("gripWeights", FingerLoss.GRIP_WEIGHTS.capacity(row.grip().fingers()), SHARE);
     json.field("forceDeficit", FingerLoss.FORCE_DEFICIT.capacity(row.grip().fingers()), SHARE);
   }
 

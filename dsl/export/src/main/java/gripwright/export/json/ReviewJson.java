@@ -178,6 +178,7 @@ final class ReviewJson {
     json.field("holdSeconds", progress.how(), SECONDS);
     json.field("series", progress.series());
     json.list("points", progress.points(), point -> json.line(() -> point(point)));
+    StrengthJson.change(json, progress.change());
     change("sinceFirst", progress.sinceFirst());
     change("sinceLast", progress.sinceLast());
     json.field("trendKgPerMonth", progress.trend(), KILOGRAMS);

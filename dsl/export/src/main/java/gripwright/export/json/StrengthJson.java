@@ -7,6 +7,7 @@ import gripwright.schedule.Caution;
 import gripwright.strength.CriticalForce;
 import gripwright.strength.ForceTime;
 import gripwright.strength.LoadEstimate;
+import gripwright.strength.StrengthChange;
 import gripwright.strength.StrengthMap.Weight;
 import gripwright.strength.StrengthTest;
 import gripwright.survey.StrengthSurvey;
@@ -28,6 +29,8 @@ final class StrengthJson {
   private static final int SECONDS = 3;
   private static final int SHARE = 4;
   private static final int IMPULSE = 1;
+  private static final int PERCENT = 2;
+  private static final int PROBABILITY = 4;
 
   /** Hold times in seconds at which curves are written, if valid there. */
   private static final List<Double> TIMES =
@@ -136,10 +139,35 @@ final class StrengthJson {
     json.field("reachable", row.reachable());
     load(row.estimate().load());
     json.field("tests", row.tests());
+    change(json, row.change());
+    if (row.withHolds().isPresent()) {
+      json.object("withHolds", () -> load(row.withHolds().get()));
+    } else {
+      json.nothing("withHolds");
+    }
     json.list(
         "basis",
         row.estimate().basis().stream().filter(w -> Math.abs(w.share()) >= LEAST_WEIGHT).toList(),
         weight -> json.line(() -> weight(weight)));
+  }
+
+  /** Writes a change of strength as the field {@code change}, null if there is none. */
+  static void change(JsonText json, Optional<StrengthChange> change) {
+    if (change.isEmpty()) {
+      json.nothing("change");
+      return;
+    }
+    json.object(
+        "change",
+        () -> {
+          json.field("from", change.get().from().toString());
+          json.field("to", change.get().to().toString());
+          json.field("percent", change.get().percent(), PERCENT);
+          json.field("lowPercent", change.get().lowPercent(), PERCENT);
+          json.field("highPercent", change.get().highPercent(), PERCENT);
+          json.field("probabilityOfRise", change.get().probabilityOfRise(), PROBABILITY);
+          json.field("verdict", word(change.get().verdict()));
+        });
   }
 
   private void weight(Weight weight) {

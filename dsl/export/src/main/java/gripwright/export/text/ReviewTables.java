@@ -207,7 +207,7 @@ final class ReviewTables {
               Numbers.plain(each.how(), 1),
               "loads",
               shown(each.points())));
-      each.sinceFirst().ifPresent(change -> page.wrapped("  ", change(change)));
+      each.change().ifPresent(change -> page.wrapped("  ", StrengthText.change(change, words)));
       OptionalDouble trend = each.trend();
       if (trend.isPresent()) {
         page.wrapped("  ", words.say("reviewed.trend", "change", signed(trend.getAsDouble())));
@@ -246,17 +246,6 @@ final class ReviewTables {
                             words.day(point.date())))
                 .toList());
     return last.size() < points.size() ? words.say("reviewed.tests-last", "loads", loads) : loads;
-  }
-
-  private String change(Progress.Change change) {
-    return words.say(
-        "reviewed.change",
-        "change",
-        signed(change.change()),
-        "verdict",
-        words.of("reviewed.verdict", change.verdict()),
-        "detectable",
-        Numbers.plain(change.detectable(), 1));
   }
 
   private static String signed(double value) {
