@@ -128,7 +128,8 @@ public record Review(
         sessions,
         climbing,
         load,
-        Exposure.of(athlete, sessions, day, weekStart),
+        Exposure.of(
+            athlete, sessions, known.bodyMassOn(day).orElse(athlete.bodyMass()), day, weekStart),
         progress,
         sides,
         pain,

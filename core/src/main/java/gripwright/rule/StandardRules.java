@@ -967,7 +967,8 @@ public final class StandardRules {
         .require(subject(Kind.PAIR).get("gap").atLeast(amount(48, Unit.HOUR)))
         .message(
             "hard work on the same fingers less than 48 h apart, hard climbing and retests counted")
-        .source("common practice")
+        .source(
+            "Garber CE et al. 2011, Med Sci Sports Exerc 43(7):1334-1359: 48 h between sessions for one muscle group; for fingers common practice")
         .build();
   }
 

@@ -31,10 +31,11 @@ import java.util.TreeMap;
  * Divides the work of a line among the grips that it allows.
  *
  * <p>A grip takes part if the hand takes it, a load can be given, no built-in rule prevents it and,
- * for a full crimp or a single finger, the plan's demand names it. The shares are those that score
- * highest on match, margin and carry-over by the line's weights, see {@link MixSolver}. The value
- * of each grip is calculated once for each line and edge, the mix once for each set of grips that
- * take part. Not thread-safe.
+ * for a full crimp or a single finger, the plan's demand names it. Grips that are tested or in the
+ * demand come before others that the model can't tell apart from them. The shares are those that
+ * score highest on match, margin and carry-over by the line's weights, see {@link MixSolver}. The
+ * value of each grip is calculated once for each line and edge, the mix once for each set of grips
+ * that take part. Not thread-safe.
  */
 public final class Choice {
 
@@ -152,7 +153,26 @@ public final class Choice {
                     input.weights(),
                     best,
                     solver.nextBest(caps, best.shares().keySet()),
-                    limits(input, solver, best)));
+                    limits(input, solver, best),
+                    solver.enough(caps),
+                    unproven(input, solver, best, caps)));
+  }
+
+  private static Optional<GripMix.Unproven> unproven(
+      MixInput input, MixSolver solver, Blend best, List<Double> caps) {
+    List<String> grips = solver.unproven(best.shares().keySet());
+    if (grips.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> names = input.setups().stream().map(setup -> setup.grip().name()).toList();
+    List<String> all = solver.unproven(names);
+    List<Double> without = new ArrayList<>(caps);
+    for (int i = 0; i < names.size(); i++) {
+      if (all.contains(names.get(i))) {
+        without.set(i, 0.0);
+      }
+    }
+    return Optional.of(new GripMix.Unproven(grips, solver.best(without)));
   }
 
   private static List<Double> caps(MixInput input, Optional<Exclusion> lifted) {

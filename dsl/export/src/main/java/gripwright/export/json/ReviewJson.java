@@ -21,6 +21,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
 
 /** Writes a review as JSON. */
 final class ReviewJson {
@@ -165,6 +166,20 @@ final class ReviewJson {
     estimate("impulse", finger.impulse());
     estimate("a2", finger.a2());
     estimate("a4", finger.a4());
+    ownHang("a2", finger.a2OwnHang());
+    ownHang("a4", finger.a4OwnHang());
+  }
+
+  private void ownHang(String pulley, Optional<Estimate> hang) {
+    json.field(pulley + "OwnHangSeconds", seconds(hang, Estimate::value), SECONDS);
+    json.field(pulley + "OwnHangLowSeconds", seconds(hang, Estimate::low), SECONDS);
+    json.field(pulley + "OwnHangHighSeconds", seconds(hang, Estimate::high), SECONDS);
+  }
+
+  private static OptionalDouble seconds(Optional<Estimate> hang, ToDoubleFunction<Estimate> end) {
+    return hang.isPresent()
+        ? OptionalDouble.of(end.applyAsDouble(hang.get()))
+        : OptionalDouble.empty();
   }
 
   private void estimate(String name, Estimate estimate) {

@@ -167,17 +167,26 @@ final class ReviewTables {
           words.say("reviewed.finger", "side", finger.side(), "finger", finger.finger()),
           Numbers.plain(finger.seconds(), 0) + " s",
           kilonewtons(finger.impulse().value()),
-          kilonewtons(finger.a2().value()),
-          range(finger.a2()),
-          kilonewtons(finger.a4().value()),
-          range(finger.a4()),
+          seconds(finger.a2OwnHang()),
+          range(finger.a2OwnHang()),
+          seconds(finger.a4OwnHang()),
+          range(finger.a4OwnHang()),
           Sparkline.of(byWeek(finger.side(), finger.finger()), BARS));
     }
     table.add(page);
   }
 
-  private String range(Estimate estimate) {
-    return words.range(kilonewtons(estimate.low()), kilonewtons(estimate.high()));
+  private static String seconds(Optional<Estimate> hang) {
+    return hang.map(estimate -> whole(estimate.value()) + " s").orElse("-");
+  }
+
+  private String range(Optional<Estimate> hang) {
+    return hang.map(estimate -> words.range(whole(estimate.low()), whole(estimate.high())))
+        .orElse("");
+  }
+
+  private static String whole(double seconds) {
+    return Numbers.plain(seconds, 0);
   }
 
   private List<Double> byWeek(Side side, Finger finger) {

@@ -39,6 +39,7 @@ final class Arguments {
   static final Spec EDGE = new Spec("edge", "DEPTH");
   static final Spec LOAD = new Spec("load", "LOAD");
   static final Spec ON = new Spec("on", "DATE");
+  static final Spec NEWTONS = new Spec("newtons", "");
   static final Spec DATE = new Spec("date", "DATE");
 
   /** Options that take a number with a unit. */

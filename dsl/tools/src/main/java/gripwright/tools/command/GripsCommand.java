@@ -19,11 +19,11 @@ public final class GripsCommand {
   public static final String HELP =
       """
       gripwright grips FILE --athlete NAME [--edge DEPTH] [--load LOAD] [--on DATE]
-                            [--as text|json] [--to FOLDER] [--root DIR] [--all]
+                            [--newtons] [--as text|json] [--to FOLDER] [--root DIR] [--all]
 
       Fits every grip, from the catalogue and from the file, to an athlete's hand: whether
       the hand can take it, the angles of the joints, the share of each finger, an
-      estimate of the forces on tendons and pulleys, the effect of a slipping finger on
+      estimate of the load on tendons and pulleys, the effect of a slipping finger on
       the others, and which built-in rules close the grip to this athlete even for a
       light hold. Plans and their waivers are not used.
 
@@ -33,6 +33,8 @@ public final class GripsCommand {
                         body mass by default
         --on DATE       the day, such as 2027-01-31, for age, training, injuries and
                         body mass; the day of the athlete's last log line by default
+        --newtons       tendons and pulleys in newtons instead of times the athlete's own
+                        hang; only the latter can be relied on. JSON has both
         --as text|json  text for people (default), or JSON for programs
         --to FOLDER     writes a picture of each grip into a folder instead, as SVG: the
                         four fingers from the side, with the angles of their joints
@@ -61,6 +63,7 @@ public final class GripsCommand {
             Arguments.EDGE,
             Arguments.LOAD,
             Arguments.ON,
+            Arguments.NEWTONS,
             Arguments.AS,
             Arguments.TO,
             Arguments.ROOT,
@@ -87,7 +90,10 @@ public final class GripsCommand {
           } else if (given.asJson()) {
             console.out(JsonDocuments.grips(survey, reading.findings(), Console.wording()));
           } else {
-            console.out(GripText.of(survey, Console.wording()));
+            console.out(
+                given.has(Arguments.NEWTONS)
+                    ? GripText.withNewtons(survey, Console.wording())
+                    : GripText.of(survey, Console.wording()));
             console.err(FindingText.plain().render(reading.located()));
           }
         });
