@@ -58,11 +58,11 @@ public final class CompletedHolds {
         match
             .done()
             .filter(Done::inFull)
-            .filter(each -> each.sets().orElse(0) >= match.setsAsked().orElse(1))
+            .filter(each -> each.sets().orElse(0) >= match.setsPlanned().orElse(1))
             .filter(each -> each.effort().isPresent());
     Optional<Duration> time =
-        match.asked().isPresent()
-            ? match.asked().flatMap(CompletedHolds::planned)
+        match.planned().isPresent()
+            ? match.planned().flatMap(CompletedHolds::planned)
             : done.flatMap(each -> Optional.ofNullable(protocols.get(each.protocol())))
                 .flatMap(protocol -> fixed(protocol.steps()));
     return done

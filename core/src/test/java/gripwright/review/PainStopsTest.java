@@ -99,7 +99,7 @@ final class PainStopsTest {
                 done.protocol(),
                 done.setup(),
                 OptionalInt.of(sets),
-                done.setsAsked(),
+                done.setsPlanned(),
                 Optional.of(gripwright.quantity.Load.ofKilograms(kilograms)),
                 OptionalDouble.of(effort),
                 done.pain())),

@@ -86,13 +86,13 @@ final class SessionTable {
     List<ExerciseMatch> lacking =
         session.work().stream()
             .map(ReviewedSession.Work::match)
-            .filter(match -> match.asked().isPresent() && !match.inFull())
+            .filter(match -> match.planned().isPresent() && !match.inFull())
             .toList();
     long leftOut = lacking.stream().filter(match -> match.setsDone().orElse(0) == 0).count();
     long fewerSets =
         lacking.stream()
             .filter(match -> match.setsDone().orElse(0) > 0)
-            .filter(match -> match.setsDone().orElse(0) < match.setsAsked().orElse(0))
+            .filter(match -> match.setsDone().orElse(0) < match.setsPlanned().orElse(0))
             .count();
     List<String> parts = new ArrayList<>();
     if (leftOut > 0) {
