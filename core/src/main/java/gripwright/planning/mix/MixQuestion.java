@@ -68,7 +68,7 @@ final class MixQuestion {
   private final Load bodyMass;
   private final Map<Setup, Map<Side, TissueLoad>> loads = new HashMap<>();
   private final Map<Side, OwnHang> hangs = new EnumMap<>(Side.class);
-  private final Map<TissueLoad, List<RelativeLoad>> relative = new IdentityHashMap<>();
+  private final IdentityHashMap<TissueLoad, List<RelativeLoad>> relative = new IdentityHashMap<>();
 
   /**
    * Prepares the values of a line's grips.
