@@ -135,7 +135,8 @@ final class LogFacts {
       if (!owns(edge)) {
         strangeEdges.computeIfAbsent(edge.toString(), e -> new ArrayList<>()).add(entry);
       }
-      done.load().ifPresent(load -> load(entry, done, load, Optional.ofNullable(plannedLoads.get(done))));
+      done.load()
+          .ifPresent(load -> load(entry, done, load, Optional.ofNullable(plannedLoads.get(done))));
     }
   }
 

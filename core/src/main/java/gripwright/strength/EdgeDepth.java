@@ -13,8 +13,9 @@ import java.util.Objects;
  * grips the means rise with depth by at most 575.7 / 350.8, a power of 0.36, and the shape depends
  * on the grip (Amca AM et al. 2012, J Sports Sci 30(7):669-677); open hand is slightly stronger
  * than half crimp on 23 mm (Current Issues in Sport Science 2025, 85 climbers). Below 10 mm the
- * power is extrapolated, with a spread that grows towards shallower edges. At or below 4.3 mm nothing is estimated from another edge, because force
- * there does not correlate with that on 12.5 mm (Bourne R et al. 2011, J Appl Biomech 27(1):40-50).
+ * power is extrapolated, with a spread that grows towards shallower edges. At or below 4.3 mm
+ * nothing is estimated from another edge, because force there does not correlate with that on 12.5
+ * mm (Bourne R et al. 2011, J Appl Biomech 27(1):40-50).
  */
 public final class EdgeDepth {
 

@@ -71,8 +71,7 @@ final class GripTextTest {
                     + " 18 months"),
         flat(Hands.different()));
     assertTrue(
-        flat(Hands.alike()).contains("12 months with half-crimp (has none)"),
-        flat(Hands.alike()));
+        flat(Hands.alike()).contains("12 months with half-crimp (has none)"), flat(Hands.alike()));
   }
 
   @Test
@@ -91,7 +90,8 @@ final class GripTextTest {
   @Test
   void youthIsReportedForEveryGrip() {
     assertTrue(
-        flat(Hands.different()).contains("every grip: a reminder, since the athlete is 16 or 17: train fingers"),
+        flat(Hands.different())
+            .contains("every grip: a reminder, since the athlete is 16 or 17: train fingers"),
         flat(Hands.different()));
   }
 
