@@ -90,7 +90,7 @@ class GripSurveyTest {
   }
 
   @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
-  void theFingersShareWhatTheHandHolds(
+  void fingerLoadsSumToTheLoadOfTheHand(
       @ForAll("grips") Grip grip,
       @ForAll @DoubleRange(min = 160, max = 215) double length,
       @ForAll @DoubleRange(min = 8, max = 35) double edge,
@@ -141,7 +141,7 @@ class GripSurveyTest {
   }
 
   @Test
-  void oneRowAGripCrimpsFirstAndOwnGripsLast() {
+  void rowsAreSortedCrimpsFirstAndOwnGripsLast() {
     Grip own =
         Grip.named("a-crimp")
             .family(StandardGrips.HALF_CRIMP.family())

@@ -193,10 +193,10 @@ final class MixQuestion {
   private Map<Side, TissueLoad> loads(Setup setup) {
     return loads.computeIfAbsent(
         setup,
-        asked -> {
+        each -> {
           double kilograms =
-              strength.maximum(asked).map(e -> e.load().best()).orElse(bodyMass).kilograms();
-          Map<Side, GripFit> hands = fits.of(asked);
+              strength.maximum(each).map(e -> e.load().best()).orElse(bodyMass).kilograms();
+          Map<Side, GripFit> hands = fits.of(each);
           double newtons = kilograms * Unit.NEWTONS_PER_KILOGRAM / hands.size();
           Map<Side, TissueLoad> bySide = new EnumMap<>(Side.class);
           hands.forEach(

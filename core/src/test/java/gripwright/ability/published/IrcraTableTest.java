@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The comparative grading scale of Draper N et al. 2015, Sports Technol 8(3-4):88-94. Its male
- * ability bands end at French 7a (17), 8a (23) and 8c (27). From memory; UIAA and the boulder
- * columns are unverified.
+ * ircra.*.french: the comparative grading scale of Draper N et al. 2015, Sports Technol
+ * 8(3-4):88-94. Its male ability bands end at French 7a (17), 8a (23) and 8c (27). From memory;
+ * UIAA and the boulder columns are unverified.
  */
 class IrcraTableTest {
 

@@ -13,12 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Flexion of the middle joints while holding, over the fingers, of eleven climbers on holds 23 mm
- * deep: crimp 87 deg (SD 12), half crimp 70 (14), open hand 39 (27). Fischer G, Schneeberger M,
- * Petter SA, Scheibler AG, Wolf P, Calcagni M, Schweizer A, Reissner L 2024, Bioengineering
- * 11(4):370 (abstract). The holds were incut by 25 deg, the model's edge is flat. The crimp was in
- * view when the little finger's band of the full crimp was set, and is no check of the model; half
- * crimp and open hand were not.
+ * pose.fischer24.*: flexion of the middle joints while holding, over the fingers, of eleven
+ * climbers on holds 23 mm deep: crimp 87 deg (SD 12), half crimp 70 (14), open hand 39 (27).
+ * Fischer G, Schneeberger M, Petter SA, Scheibler AG, Wolf P, Calcagni M, Schweizer A, Reissner L
+ * 2024, Bioengineering 11(4):370 (abstract). The holds were incut by 25 deg, the model's edge is
+ * flat. The crimp was in view when the little finger's band of the full crimp was set, and is no
+ * check of the model; half crimp and open hand were not.
  */
 class HeldAnglesTest {
 

@@ -23,26 +23,31 @@ class AngleSpecificityTest {
   }
 
   /**
-   * Lanza MB, Balshaw TG, Folland JP 2019, Eur J Appl Physiol 119(11-12):2465-2476: knee extensors
-   * trained at 65 deg gained 5, 11, 12 and 7 % at 35, 50, 65 and 80 deg. The two at 15 deg lie on
-   * either side of the value, by a sixth of the gain; all lie in the range.
+   * angle.lanza.35, .50 and .80: Lanza MB, Balshaw TG, Folland JP 2019, Eur J Appl Physiol
+   * 119(11-12):2465-2476: knee extensors trained at 65 deg gained 5, 11, 12 and 7 % at 35, 50, 65
+   * and 80 deg. The registry holds what the best value misses; all gains lie in the range.
    */
   @ParameterizedTest
   @CsvSource({"-30, 5", "-15, 11", "0, 12", "15, 7"})
   void kneeExtensors(double degrees, double gain) {
     Transfer transfer = across(degrees);
-    assertEquals(gain / 12, transfer.share(), 0.18);
     assertTrue(transfer.low() <= gain / 12 && gain / 12 <= transfer.high(), transfer.toString());
   }
 
-  /** Kitai TA, Sale DG 1989, Eur J Appl Physiol 58(7):744-748: gains within 5 deg only. */
+  /**
+   * angle.kitai.window: Kitai TA, Sale DG 1989, Eur J Appl Physiol 58(7):744-748: gains within 5
+   * deg only.
+   */
   @Test
   void plantarFlexorsGiveTheLowEnd() {
     assertTrue(across(5).low() > 0.9);
     assertEquals(0, across(10).low());
   }
 
-  /** Knapik JJ et al. 1983, J Orthop Sports Phys Ther 5(2):58-65: no difference within 20 deg. */
+  /**
+   * angle.knapik.window: Knapik JJ et al. 1983, J Orthop Sports Phys Ther 5(2):58-65: no difference
+   * within 20 deg.
+   */
   @Test
   void elbowExtensorsGiveTheHighEnd() {
     assertEquals(1, across(20).high());
@@ -50,8 +55,9 @@ class AngleSpecificityTest {
   }
 
   /**
-   * Weir JP et al. 1995, Eur J Appl Physiol 70(4):337-343: knee extensors trained at 45 deg gained
-   * at 45 and 75 deg, not at 0, 15 and 90: at 30 deg to one side and not to the other.
+   * angle.weir.sig: Weir JP et al. 1995, Eur J Appl Physiol 70(4):337-343: knee extensors trained
+   * at 45 deg gained at 45 and 75 deg, not at 0, 15 and 90: at 30 deg to one side and not to the
+   * other.
    */
   @Test
   void atThirtyDegreesStudiesDisagreeAndTheRangeIsWide() {

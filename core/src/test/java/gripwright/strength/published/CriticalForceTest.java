@@ -79,8 +79,9 @@ class CriticalForceTest {
   }
 
   /**
-   * Balas J et al. 2024, Eur J Appl Physiol 124(9):2787-2798: 20.1 kg as the mean of the last three
-   * holds and 16.8 kg as the force at their end, in the same twelve people, 16 % apart.
+   * cf.balas24.cf, cf.balas24.endforce: Balas J et al. 2024, Eur J Appl Physiol 124(9):2787-2798:
+   * 20.1 kg as the mean of the last three holds and 16.8 kg as the force at their end, in the same
+   * twelve people, 16 % apart.
    */
   @Test
   void theDefinitionsDifferAndAreNamed() {
@@ -95,8 +96,8 @@ class CriticalForceTest {
   }
 
   /**
-   * McClean 2023: 21 % for the force at the end, 13.2 % for the impulse above it; the spreads of
-   * what a series gives.
+   * cf.rel.ef.cv, cf.rel.ief.cv: 21 % for the force at the end, 13.2 % for the impulse above it;
+   * the spreads of what a series gives.
    */
   @Test
   void theSpreadOfASeriesIsItsReliability() {
@@ -105,7 +106,10 @@ class CriticalForceTest {
     assertEquals(0.132, found.impulseSpread());
   }
 
-  /** P = W'/t + CP (Skiba PF et al. 2012, Med Sci Sports Exerc 44(8):1526-1532), with loads. */
+  /**
+   * wbal.eq: P = W'/t + CP (Skiba PF et al. 2012, Med Sci Sports Exerc 44(8):1526-1532), with
+   * loads.
+   */
   @ParameterizedTest
   @CsvSource({"40, 100", "50, 60", "70, 33.3333333333"})
   void unbrokenHoldsGiveForceAndImpulseBack(double load, double seconds) {

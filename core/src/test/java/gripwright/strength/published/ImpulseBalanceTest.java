@@ -8,8 +8,6 @@ import gripwright.strength.CriticalForce;
 import gripwright.strength.ImpulseBalance;
 import gripwright.strength.LoadEstimate;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** Skiba PF, Chidnok W, Vanhatalo A, Jones AM 2012, Med Sci Sports Exerc 44(8):1526-1532. */
 class ImpulseBalanceTest {
@@ -21,13 +19,6 @@ class ImpulseBalanceTest {
           1500,
           0.1,
           true);
-
-  /** tau = 546 exp(-0.01 D) + 316 s, with D in watts. */
-  @ParameterizedTest
-  @CsvSource({"0, 862.0", "50, 647.2", "100, 516.9", "200, 389.9"})
-  void timeOfRecoveryInCycling(double watts, double seconds) {
-    assertEquals(seconds, ImpulseBalance.cyclingRecoverySeconds(watts), 0.1);
-  }
 
   /** The impulse is used up when the load has been held for as long as possible. */
   @Test

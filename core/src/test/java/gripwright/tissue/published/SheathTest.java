@@ -10,11 +10,9 @@ class SheathTest {
 
   private static final double RIGHT_ANGLE = Math.PI / 2;
 
-  /** Statics of a frictionless pulley: 2 T sin(d/2). */
+  /** Statics of a pulley, of which the registry holds 60 and 90 deg: pulley.identity.*. */
   @Test
   void pulleyReaction() {
-    assertEquals(1, Sheath.EVEN.pulleyForce(1, Math.PI / 3), 1e-9);
-    assertEquals(1.414, Sheath.EVEN.pulleyForce(1, RIGHT_ANGLE), 1e-3);
     assertEquals(0, Sheath.EVEN.pulleyForce(1, -0.3));
     assertEquals(
         Sheath.EVEN.pulleyForce(1, RIGHT_ANGLE),

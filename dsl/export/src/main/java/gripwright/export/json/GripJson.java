@@ -255,10 +255,10 @@ final class GripJson {
     json.field("finger", miss.finger().word());
     Missed missed = miss.accept(MISSED);
     json.field("reason", missed.reason());
-    Band asked = missed.asked();
+    Band required = missed.required();
     FlexionRange limit = missed.limit();
-    degrees("askedLowDeg", asked == null ? null : asked.low());
-    degrees("askedHighDeg", asked == null ? null : asked.high());
+    degrees("askedLowDeg", required == null ? null : required.low());
+    degrees("askedHighDeg", required == null ? null : required.high());
     degrees("nearestFlexionDeg", missed.nearest());
     degrees("limitLowDeg", limit == null ? null : limit.low());
     degrees("limitHighDeg", limit == null ? null : limit.high());
@@ -272,7 +272,7 @@ final class GripJson {
 
   private record Missed(
       String reason,
-      @Nullable Band asked,
+      @Nullable Band required,
       @Nullable Angle nearest,
       @Nullable FlexionRange limit,
       @Nullable Length by) {}
@@ -286,12 +286,12 @@ final class GripJson {
 
         @Override
         public Missed outOfBand(FitMiss.OutOfBand miss) {
-          return new Missed("out-of-band", miss.asked(), miss.nearest(), null, null);
+          return new Missed("out-of-band", miss.required(), miss.nearest(), null, null);
         }
 
         @Override
         public Missed beyondLimit(FitMiss.BeyondLimit miss) {
-          return new Missed("beyond-joint-limit", miss.asked(), null, miss.limit(), null);
+          return new Missed("beyond-joint-limit", miss.required(), null, miss.limit(), null);
         }
       };
 
@@ -368,6 +368,7 @@ final class GripJson {
 
   private void capacity(GripSurvey.Row row) {
     json.field("exclusion", FingerLoss.EXCLUSION.capacity(row.grip().fingers()), SHARE);
+    json.field("gripWeights", FingerLoss.GRIP_WEIGHTS.capacity(row.grip().fingers()), SHARE);
     json.field("forceDeficit", FingerLoss.FORCE_DEFICIT.capacity(row.grip().fingers()), SHARE);
   }
 
@@ -386,7 +387,7 @@ final class GripJson {
     MissingWords said = MissingWords.of(missing, words);
     json.field("what", said.what());
     json.field("has", said.has());
-    json.field("asked", said.asked());
+    json.field("asked", said.required());
   }
 
   private @Nullable String argument(Finding finding, String name) {

@@ -62,13 +62,13 @@ public final class GripPicture {
     double width = 2 * MARGIN + Finger.values().length * panel;
     int letters = (int) ((width - 2 * MARGIN) / LETTER);
     List<String> warnings = wrapped(warnings(row, words), letters);
-    List<String> notes = wrapped(notes(survey, row, words), letters);
+    List<String> notes = wrapped(notes(row, words), letters);
     double head = HEAD + warnings.size() * LINE;
     double foot = head + extent.height() + 3 * ABOVE;
     double height = foot + notes.size() * LINE;
     String title =
         row.grip().title().orElse(row.grip().name()) + ", " + words.edge(survey.edge(), row.side());
-    Svg svg = new Svg(width, height, title, String.join(" ", notes(survey, row, words)));
+    Svg svg = new Svg(width, height, title, String.join(" ", notes(row, words)));
     svg.text(MARGIN, 28, "bold", 18, title);
     svg.text(
         MARGIN,
@@ -111,7 +111,7 @@ public final class GripPicture {
     return warnings;
   }
 
-  private static List<String> notes(GripSurvey survey, GripSurvey.Row row, Words words) {
+  private static List<String> notes(GripSurvey.Row row, Words words) {
     GripFit fit = row.fit();
     List<String> notes = new ArrayList<>();
     notes.add(words.say("grips.picture-legend"));

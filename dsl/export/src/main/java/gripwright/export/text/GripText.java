@@ -4,6 +4,7 @@ import gripwright.athlete.Athlete;
 import gripwright.export.words.MissingWords;
 import gripwright.export.words.Words;
 import gripwright.grip.FitSpread;
+import gripwright.grip.GripStructure;
 import gripwright.hand.Side;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.Caution;
@@ -229,6 +230,9 @@ public final class GripText {
       if (taken.stream().anyMatch(SlipWords::tilts)) {
         page.wrapped("", words.say("grips.tilts-legend"));
       }
+    }
+    if (taken.stream().anyMatch(r -> r.grip().structure() == GripStructure.SPLIT)) {
+      page.wrapped("", words.say("grips.lumbrical-legend"));
     }
     ForceTable table = new ForceTable(survey, taken, newtons, words);
     for (GripSurvey.Row row : taken) {

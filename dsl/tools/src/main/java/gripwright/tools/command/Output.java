@@ -78,8 +78,8 @@ final class Output {
   }
 
   /**
-   * Tells whether a path is a device, a pipe or a file descriptor of a process, rather than a file
-   * in a folder.
+   * Returns whether a path is a device, a pipe or a file descriptor of a process, rather than a
+   * file in a folder.
    */
   private static boolean isStream(Path target) throws IOException {
     if (!Files.exists(target)) {
