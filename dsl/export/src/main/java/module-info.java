@@ -3,8 +3,10 @@ module gripwright.export {
   requires static org.jspecify;
   requires transitive gripwright.core;
   requires com.fasterxml.jackson.core;
+  requires java.xml;
 
   exports gripwright.export.csv;
   exports gripwright.export.json;
+  exports gripwright.export.picture;
   exports gripwright.export.text;
 }

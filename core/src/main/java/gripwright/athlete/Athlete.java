@@ -155,7 +155,7 @@ public record Athlete(
       }
     }
 
-    /** Tells whether a day is one of them. */
+    /** Returns whether a day is one of them. */
     public boolean covers(LocalDate day) {
       return !day.isBefore(from) && !day.isAfter(to);
     }
@@ -231,7 +231,7 @@ public record Athlete(
     return isAway(day) ? Duration.ZERO : available.getOrDefault(day.getDayOfWeek(), Duration.ZERO);
   }
 
-  /** Tells whether a day is spent away. */
+  /** Returns whether a day is spent away. */
   public boolean isAway(LocalDate day) {
     return away.stream().anyMatch(a -> a.covers(day));
   }

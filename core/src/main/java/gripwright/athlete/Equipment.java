@@ -23,7 +23,7 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
    * Loads that can be built: every multiple of a step up to a limit.
    *
    * @param step above 0 kg and up to 200 kg
-   * @param limit the most, above 0 kg and up to 1000 kg, at least the step
+   * @param limit the maximum, up to 1000 kg and at least one step
    */
   public record Steps(Load step, Load limit) {
     /**
@@ -47,13 +47,13 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     }
   }
 
-  /** Share of a step that counts as zero, so that rounding of 80.25 / 1.25 doesn't lose a step. */
+  /** Share of a step that counts as zero, so that rounding in 80.25 / 1.25 doesn't lose a step. */
   private static final double TOLERANCE = 1e-9;
 
-  /** How far two depths may be apart and be one edge, in mm: our own number. */
+  /** Maximum difference of two depths that count as one edge, in mm; the library's own choice. */
   private static final double SAME_EDGE = 0.2;
 
-  /** A total up to this much, in kg, is no load: nobody hangs from an edge by nothing. */
+  /** A total up to this much, in kg, counts as no load. */
   private static final double NOTHING = 1e-6;
 
   /**
@@ -79,15 +79,15 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     }
   }
 
-  /** Tells whether there is an edge of this depth: {@link #isSameEdge the same} as one of them. */
+  /** Returns whether one of the edges has {@link #isSameEdge the same} depth. */
   public boolean has(Length edge) {
     return edges.stream().anyMatch(e -> isSameEdge(e, edge));
   }
 
   /**
-   * Tells whether two depths are those of one edge: at most 0.2 mm apart. So 0.79 inch, which is
-   * 20.07 mm, is the edge of 20 mm: half of the last digit of an inch with two digits is 0.13 mm.
-   * The limit is our own number.
+   * Returns whether two depths count as one edge, which they do up to a difference of 0.2 mm. So
+   * 0.79 inch (20.07 mm) is the edge of 20 mm; rounding inches to two decimals changes a depth by
+   * up to 0.13 mm. The limit is the library's own choice.
    */
   public static boolean isSameEdge(Length one, Length other) {
     return Math.abs(one.millimetres() - other.millimetres()) <= SAME_EDGE + TOLERANCE;
@@ -98,8 +98,8 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
    *
    * @param wanted the wanted total load
    * @param bodyMass the athlete's mass; zero for a weight lifted from the floor
-   * @return the total, above 0 kg, or empty if even the least load that can be built is above the
-   *     wanted one
+   * @return the total, above 0 kg, or empty if even the smallest possible load exceeds the wanted
+   *     one
    */
   public Optional<Load> greatestUpTo(Load wanted, Load bodyMass) {
     double difference = wanted.kilograms() - bodyMass.kilograms();
@@ -120,11 +120,11 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
   }
 
   /**
-   * Tells whether the greatest load that can be built is below a wanted one by a step or more: the
-   * equipment lacks load to add, not a smaller step.
+   * Returns whether the greatest possible load is below a wanted one by a step or more, so that the
+   * equipment lacks weight to add, not a smaller step.
    *
    * @param wanted the wanted total load
-   * @param bodyMass the athlete's mass; zero where a weight is lifted from the floor
+   * @param bodyMass the athlete's mass; zero for a weight lifted from the floor
    */
   public boolean endsBelow(Load wanted, Load bodyMass) {
     double difference = wanted.kilograms() - bodyMass.kilograms();
@@ -140,7 +140,7 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
   /**
    * Returns the least total load above 0 kg that can be built.
    *
-   * @param bodyMass the athlete's mass; zero where a weight is lifted from the floor
+   * @param bodyMass the athlete's mass; zero for a weight lifted from the floor
    * @return the total, or empty if nothing can be built
    */
   public Optional<Load> least(Load bodyMass) {
@@ -163,7 +163,7 @@ public record Equipment(List<Length> edges, Optional<Steps> added, Optional<Step
     return (long) Math.floor(steps + TOLERANCE);
   }
 
-  /** Tells whether a total load can be built, to a millionth of a kilogram. */
+  /** Returns whether a total load can be built, to a millionth of a kilogram. */
   public boolean canBuild(Load total, Load bodyMass) {
     return greatestUpTo(total.plus(Load.ofKilograms(1e-7)), bodyMass)
         .filter(built -> Math.abs(built.kilograms() - total.kilograms()) < 1e-6)

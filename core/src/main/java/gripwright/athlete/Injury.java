@@ -16,13 +16,13 @@ import java.util.TreeMap;
 /**
  * An injury of a finger.
  *
- * @param finger which finger
+ * @param finger the finger
  * @param structure the injured structure
- * @param side which hand; empty if both or not said
+ * @param side the hand; empty if both or unknown
  * @param from the day it happened
  * @param cleared the day a practitioner cleared it, if they have
  * @param clearedBy who cleared it, if written; never without the day
- * @param note in the coach's words
+ * @param note a note by the coach
  */
 public record Injury(
     Finger finger,
@@ -33,10 +33,13 @@ public record Injury(
     Optional<String> clearedBy,
     Optional<String> note) {
 
-  /** Weeks of return to load after clearance: our own number, also used by the built-in rules. */
+  /**
+   * Weeks of return to load after clearance, also used by the built-in rules; the library's own
+   * choice.
+   */
   public static final int WEEKS_OF_RETURN = 12;
 
-  /** Months after clearance in which strength is expected to be lower: our own number. */
+  /** Months after clearance in which lower strength is expected; the library's own choice. */
   private static final int MONTHS_NEAR = 12;
 
   /**
@@ -81,9 +84,9 @@ public record Injury(
   }
 
   /**
-   * Returns this injury as cleared by somebody.
+   * Returns this injury with the name of the person who cleared it.
    *
-   * @param who a practitioner, in words
+   * @param who the practitioner
    * @throws IllegalArgumentException if there is no day of clearance, or the name has no letter and
    *     no digit
    */
@@ -92,16 +95,16 @@ public record Injury(
   }
 
   /**
-   * Tells whether a day is in the weeks of return: the day of clearance or up to {@value
-   * #WEEKS_OF_RETURN} weeks after it. Skin has no such weeks.
+   * Returns whether a day is in the weeks of return, which are the {@value #WEEKS_OF_RETURN} weeks
+   * from the day of clearance. Skin has no such weeks.
    */
   public boolean isReturning(LocalDate day) {
     return isReturning(day, day);
   }
 
   /**
-   * Tells whether strength is expected to be lower on a day: from the injury on until a year after
-   * its clearance.
+   * Returns whether lower strength is expected on a day, which is so from the injury until a year
+   * after its clearance.
    */
   public boolean isNear(LocalDate day) {
     Objects.requireNonNull(day, "day");
@@ -109,7 +112,7 @@ public record Injury(
         && cleared.filter(on -> !day.isBefore(on.plusMonths(MONTHS_NEAR))).isEmpty();
   }
 
-  /** Tells whether any day from a first to a last one lies in the weeks of return. */
+  /** Returns whether any day from the first to the last is in the weeks of return. */
   public boolean isReturning(LocalDate first, LocalDate last) {
     return structure != Structure.SKIN
         && cleared
@@ -127,7 +130,7 @@ public record Injury(
         side.isPresent() ? "common.place-structure-side" : "common.place-structure", arguments);
   }
 
-  /** Tells whether the injury has happened and is not yet cleared on a day. */
+  /** Returns whether the injury has happened and is not yet cleared on a day. */
   public boolean openOn(LocalDate day) {
     return !day.isBefore(from) && (cleared.isEmpty() || day.isBefore(cleared.get()));
   }

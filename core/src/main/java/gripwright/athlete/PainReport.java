@@ -37,7 +37,7 @@ public record PainReport(
     Range.PAIN.check(score);
   }
 
-  /** Tells whether it stops training on a day. */
+  /** Returns whether it stops training on a day. */
   public boolean stopsOn(LocalDate day) {
     return stops && !day.isBefore(date) && until.filter(end -> !day.isBefore(end)).isEmpty();
   }

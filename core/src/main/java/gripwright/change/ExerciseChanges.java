@@ -43,18 +43,18 @@ final class ExerciseChanges {
     pairs.sort(Comparator.comparingInt(p -> p.after().order()));
     for (Pair<PlannedExercise> pair : pairs) {
       List<Measure> found = differences(pair.before(), pair.after());
-      Optional<Pair<PlannedExercise>> asked = asked(sessions, pair);
+      Optional<Pair<PlannedExercise>> ofLevel = ofLevel(sessions, pair);
       if (!found.contains(Measure.LOAD)) {
-        asked.ifPresent(p -> note(found, Measure.LEVEL, p.before(), p.after(), e -> level(e)));
+        ofLevel.ifPresent(p -> note(found, Measure.LEVEL, p.before(), p.after(), e -> level(e)));
       }
       if (found.isEmpty()) {
         note(found, Measure.HARDNESS, pair.before(), pair.after(), PlannedExercise::hard);
       }
       for (Measure measure : found) {
-        Pair<PlannedExercise> told = measure == Measure.LEVEL ? asked.orElse(pair) : pair;
+        Pair<PlannedExercise> shown = measure == Measure.LEVEL ? ofLevel.orElse(pair) : pair;
         changes.add(
             new SessionChange.ExerciseChanged(
-                sessions.after(), told.before(), told.after(), measure));
+                sessions.after(), shown.before(), shown.after(), measure));
       }
     }
     boolean reordered = !sorted(pairs, p -> p.before().order());
@@ -111,17 +111,17 @@ final class ExerciseChanges {
   }
 
   /** Returns two exercises as planned; empty if one of them was not planned. */
-  private static Optional<Pair<PlannedExercise>> asked(
+  private static Optional<Pair<PlannedExercise>> ofLevel(
       Pair<DatedSession> sessions, Pair<PlannedExercise> exercises) {
-    Optional<PlannedExercise> was = asked(sessions.before(), exercises.before());
-    return asked(sessions.after(), exercises.after())
+    Optional<PlannedExercise> was = ofLevel(sessions.before(), exercises.before());
+    return ofLevel(sessions.after(), exercises.after())
         .flatMap(is -> was.map(w -> new Pair<>(w, is)));
   }
 
   /**
    * Returns an exercise as planned, since a trained one has its own load but the level of the plan.
    */
-  private static Optional<PlannedExercise> asked(DatedSession session, PlannedExercise exercise) {
+  private static Optional<PlannedExercise> ofLevel(DatedSession session, PlannedExercise exercise) {
     return session.happened().isEmpty()
         ? Optional.of(exercise)
         : session

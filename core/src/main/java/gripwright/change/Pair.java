@@ -37,7 +37,7 @@ record Pair<T>(T before, T after) {
     }
   }
 
-  /** Tells whether two things correspond. */
+  /** Returns whether two things correspond. */
   interface Together<T> {
     boolean are(T before, T after);
   }

@@ -261,7 +261,7 @@ public final class PlanChanges {
     return new PlanChange.RetestChanged((is.isEmpty() ? was : is).get(0).date(), was, is);
   }
 
-  /** Tells whether two tests are on the same day of their block, or else of their plan. */
+  /** Returns whether two tests are on the same day of their block, or else of their plan. */
   private boolean isSameDay(DatedRetest old, DatedRetest now) {
     long delay =
         old.block().equals(now.block())

@@ -85,7 +85,7 @@ final class PlanParts {
     return Numbers.rounded(share * 100, 3);
   }
 
-  /** Tells whether two blocks have the same content in any order. */
+  /** Returns whether two blocks have the same content in any order. */
   static boolean sameContent(Block.Content one, Block.Content other) {
     return sameParts(one.sessions(), other.sessions())
         && sameParts(one.advances(), other.advances())

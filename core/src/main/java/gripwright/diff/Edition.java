@@ -57,7 +57,7 @@ public final class Edition {
     return findings;
   }
 
-  /** Tells whether the edition is complete, with nothing missing because of a mistake. */
+  /** Returns whether the edition is complete, with nothing missing because of a mistake. */
   public boolean whole() {
     return whole;
   }

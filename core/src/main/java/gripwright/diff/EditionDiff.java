@@ -96,7 +96,7 @@ public record EditionDiff(
         FindingPairs.without(before.findings(), after.findings()));
   }
 
-  /** Tells whether nothing changed in meaning. */
+  /** Returns whether nothing changed in meaning. */
   public boolean isEmpty() {
     return definitions.isEmpty()
         && facts.isEmpty()

@@ -130,8 +130,8 @@ record LogFact(Fact fact, Message message) {
     if (d.sets().isPresent()) {
       done = Clause.of("diff.done-sets", "done", done).with("sets", d.sets().getAsInt());
     }
-    if (d.setsAsked().isPresent()) {
-      done = Clause.of("diff.done-of", "done", done).with("sets", d.setsAsked().getAsInt());
+    if (d.setsPlanned().isPresent()) {
+      done = Clause.of("diff.done-of", "done", done).with("sets", d.setsPlanned().getAsInt());
     }
     if (d.load().isPresent()) {
       done = Clause.of("diff.done-load", "done", done).with("load", d.load().get());

@@ -59,14 +59,14 @@ public record PlanDiff(
     return some.stream().filter(text -> !known.contains(text)).toList();
   }
 
-  /** Tells whether nothing changed. */
+  /** Returns whether nothing changed. */
   public boolean isEmpty() {
     return changes.isEmpty() && cautionsNew.isEmpty() && cautionsGone.isEmpty();
   }
 
   /**
-   * Tells whether a change follows from another: the sessions of an added or removed block, and the
-   * exercises of a grip between its old and new first day.
+   * Returns whether a change follows from another: the sessions of an added or removed block, and
+   * the exercises of a grip between its old and new first day.
    */
   private static boolean isImplied(PlanChange change, List<PlanChange> all) {
     return change instanceof SessionChange ofSession && ofSession.accept(new Implied(all));

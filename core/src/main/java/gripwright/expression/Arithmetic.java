@@ -19,7 +19,7 @@ final class Arithmetic {
     return Math.abs(one - other) <= TOLERANCE * scale ? 0 : Double.compare(one, other);
   }
 
-  /** Tells whether a relation holds, by the order of its sides. */
+  /** Returns whether a relation holds, by the order of its sides. */
   static boolean holds(Relation relation, int order) {
     return switch (relation) {
       case LESS -> order < 0;

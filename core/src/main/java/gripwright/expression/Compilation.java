@@ -35,7 +35,7 @@ final class Compilation {
     depth = around.size();
   }
 
-  /** Returns how many places a frame needs; call it after everything is compiled. */
+  /** Returns the number of places in a frame; call it after everything is compiled. */
   int places() {
     return depth + memos;
   }
@@ -100,7 +100,7 @@ final class Compilation {
     return frame -> frame[place];
   }
 
-  /** Returns how many expressions were compiled so far. */
+  /** Returns the number of expressions compiled so far. */
   int compiled() {
     return compiled;
   }

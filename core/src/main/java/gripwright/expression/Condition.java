@@ -59,7 +59,7 @@ public sealed interface Condition extends Expression {
   }
 
   /**
-   * A test whether a value lies between two others, both ends included.
+   * A test whether a value is between two others, both ends included.
    *
    * @param value the value
    * @param low lower end, of the same type
@@ -178,7 +178,7 @@ public sealed interface Condition extends Expression {
    *
    * @param quantifier every or any
    * @param collection the things
-   * @param where which elements are considered; empty means all
+   * @param where the condition on elements that are considered; empty means all
    * @param body the condition on each
    */
   record Quantify(

@@ -15,7 +15,7 @@ final class ElementColumns {
    * Enters a collection.
    *
    * @param outer columns of the subjects with the collection
-   * @param element what the collection holds
+   * @param element the kind of its elements
    */
   ElementColumns(Columns outer, Subjects.Elements elements, Kind element, Evaluation evaluation) {
     this.outer = outer;

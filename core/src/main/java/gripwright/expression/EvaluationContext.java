@@ -7,7 +7,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a rule is evaluated: its subject, and the elements of collections entered so far.
+ * The context of an evaluation: the subject of a rule, and the elements of collections entered so
+ * far.
  *
  * @param kinds kind of each, outermost first
  * @param things the things themselves

@@ -7,7 +7,7 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * By which share of its limit a requirement is violated: 0.2 for 72 s where the most is 60 s. Of
+ * The excess over a limit as a share of the limit, such as 0.2 for 72 s with a maximum of 60 s. Of
  * several comparisons or elements, the largest violation counts. 0 if no number is compared, or one
  * is missing; infinite if the limit is 0.
  */

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A typed expression over the subjects of a rule. Immutable; two expressions are equal if they are
- * written the same.
+ * A typed expression over the subjects of a rule. Immutable; expressions are equal if they are
+ * written identically.
  *
  * <p>Start from {@link #subject(Kind)}, the subject, and from literals such as {@link
  * #amount(double, Unit)}, and combine them with the methods below:
@@ -267,7 +267,7 @@ public sealed interface Expression
   }
 
   /**
-   * Tells whether a property is read anywhere in this expression.
+   * Returns whether a property is read anywhere in this expression.
    *
    * @param kind the kind that has it
    * @param property its name
@@ -311,7 +311,7 @@ public sealed interface Expression
     return new Condition.Compare(Condition.Relation.NOT_EQUAL, this, other);
   }
 
-  /** Returns the condition that this lies between two values, both ends included. */
+  /** Returns the condition that this is between two values, both ends included. */
   default Expression between(Expression low, Expression high) {
     return new Condition.Between(this, low, high);
   }

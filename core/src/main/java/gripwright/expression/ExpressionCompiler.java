@@ -20,7 +20,7 @@ public final class ExpressionCompiler {
    */
   public static final int NO = 0;
 
-  /** Neither true nor false, since a value is missing. */
+  /** Neither true nor false, because a value is missing. */
   static final int UNDECIDED = 1;
 
   /** See {@link #NO}. */
@@ -48,7 +48,7 @@ public final class ExpressionCompiler {
    * A condition ready for evaluation.
    *
    * @param code the closure
-   * @param depth how many places a frame needs
+   * @param depth the number of places in a frame
    */
   public record Truth(TruthCode code, int depth) {
     public int of(Object subject) {
@@ -72,7 +72,7 @@ public final class ExpressionCompiler {
    * A value ready for evaluation.
    *
    * @param code the closure
-   * @param depth how many places a frame needs
+   * @param depth the number of places in a frame
    */
   public record Value(NumberCode code, int depth) {
     public double of(Object subject) {
@@ -138,7 +138,7 @@ public final class ExpressionCompiler {
   }
 
   /**
-   * Tells whether an expression inside a collection refers only to its elements.
+   * Returns whether an expression inside a collection refers only to its elements.
    *
    * @param around kind of the thing with the collection
    * @param element kind of the elements

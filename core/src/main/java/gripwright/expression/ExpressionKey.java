@@ -59,7 +59,7 @@ final class ExpressionKey {
     return alike;
   }
 
-  /** Tells whether a property of a kind is read in an expression. */
+  /** Returns whether a property of a kind is read in an expression. */
   static boolean reads(Expression e, Kind kind, String property) {
     boolean here =
         e instanceof Expression.Get get

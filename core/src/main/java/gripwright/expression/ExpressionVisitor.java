@@ -26,7 +26,7 @@ public interface ExpressionVisitor<R> {
   /** Visits a comparison. */
   R compare(Condition.Compare compare);
 
-  /** Visits a test whether a value lies between two others. */
+  /** Visits a test whether a value is between two others. */
   R between(Condition.Between between);
 
   /** Visits a test whether a word is one of several. */

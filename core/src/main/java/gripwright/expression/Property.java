@@ -4,11 +4,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A property that a rule can read of a thing. All properties of all kinds are listed by {@link
- * #of(Kind)}.
+ * A property that a rule can read. All properties of all kinds are listed by {@link #of(Kind)}.
  *
- * <p>Names and the sentences that explain them are documentation of the language, shown by its
- * reference only: they are English, and no bundle of messages has them.
+ * <p>Names and their explanations are documentation of the language that only its reference shows,
+ * so they are in English and not in the message bundles.
  *
  * @param owner the kind of thing with this property
  * @param name the word written in a rule

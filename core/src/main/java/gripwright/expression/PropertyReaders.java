@@ -5,7 +5,7 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
-/** How properties are read from the things that rules look at. */
+/** The readers of properties from the subjects of rules. */
 @FunctionalInterface
 public interface PropertyReaders {
 
@@ -20,7 +20,7 @@ public interface PropertyReaders {
             : new ObjectAccess(thing -> null);
       };
 
-  /** How a property is read. */
+  /** The reader of a property. */
   sealed interface Access {
     /** Returns what the visitor returns for the kind of value that is read. */
     <R> R accept(Visitor<R> visitor);
@@ -42,7 +42,7 @@ public interface PropertyReaders {
     }
   }
 
-  /** Reads a number, level, grade or date; NaN where it is missing. */
+  /** Reads a number, level, grade or date; NaN if it is missing. */
   record NumberAccess(ToDoubleFunction<Object> read) implements Access {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -58,7 +58,7 @@ public interface PropertyReaders {
     }
   }
 
-  /** Reads a word, a thing or a list of things; null where it is missing. */
+  /** Reads a word, a thing or a list of things; null if it is missing. */
   record ObjectAccess(Function<Object, @Nullable Object> read) implements Access {
     @Override
     public <R> R accept(Visitor<R> visitor) {
@@ -66,6 +66,6 @@ public interface PropertyReaders {
     }
   }
 
-  /** Returns how a property of the catalogue is read. */
+  /** Returns the reader of a property of the catalogue. */
   Access of(Property property);
 }

@@ -12,9 +12,9 @@ import java.util.Optional;
  *     the rule has no collection
  * @param what the compared property, as a rule names it, such as {@code trained}; empty if it was
  *     calculated from several
- * @param was the actual value, such as {@code 14 months}, or {@code 12.4 % above recent-load} where
- *     the limit is a share of something
- * @param bound the side of the limit where it should be
+ * @param was the actual value, such as {@code 14 months}, or {@code 12.4 % above recent-load} if
+ *     the limit is a share of another property
+ * @param bound the required side of the limit
  * @param limit the limit, such as {@code 24 months}
  */
 public record Shortfall(

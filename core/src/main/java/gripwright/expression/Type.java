@@ -161,7 +161,9 @@ public sealed interface Type {
   /** Returns its name in a coach's words, such as {@code a time}. */
   Message words();
 
-  /** Tells whether values of this type have an order: all types except words, truths and things. */
+  /**
+   * Returns whether values of this type have an order: all types except words, truths and things.
+   */
   boolean ordered();
 
   /** Returns what the visitor returns for this kind of type. */
@@ -189,7 +191,7 @@ public sealed interface Type {
     R many(Many many);
   }
 
-  /** Tells whether values of the two types can be compared: equal types that have an order. */
+  /** Returns whether values of the two types can be compared: equal types that have an order. */
   default boolean comparesWith(Type other) {
     return ordered() && equals(other);
   }

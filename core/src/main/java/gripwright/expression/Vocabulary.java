@@ -9,8 +9,8 @@ import java.util.stream.Stream;
  * The words a property can have.
  *
  * @param what the kind of name, such as {@code grip-family}: a key of {@code term.kind}
- * @param words all of them, in a fixed order; empty where a project adds its own, such as the names
- *     of grips
+ * @param words all of them, in a fixed order; empty if a project adds its own, such as the names of
+ *     grips
  */
 public record Vocabulary(String what, List<String> words) {
 
@@ -47,12 +47,12 @@ public record Vocabulary(String what, List<String> words) {
     return Clause.of("term.kind-" + what);
   }
 
-  /** Tells whether a word can be one of them. */
+  /** Returns whether a word can be one of them. */
   public boolean allows(String word) {
     return words.isEmpty() || words.contains(word);
   }
 
-  /** Tells whether {@link #words} lists all words. */
+  /** Returns whether {@link #words} lists all words. */
   public boolean closed() {
     return !words.isEmpty();
   }

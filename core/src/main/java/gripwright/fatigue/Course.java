@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * The course of a session from fresh fingers by one set of rates. A hold that can't be completed
+ * The course of a session from fresh fingers by one set of numbers. A hold that can't be completed
  * continues with the remaining capacity until its written end, and so does the session.
  *
  * @param holds every hold in order
@@ -39,21 +39,21 @@ public record Course(List<Hold> holds, double endReserve) {
   /**
    * Simulates a session.
    *
-   * @param rates of the fingers
+   * @param set numbers of the fingers' fatigue
    * @param bouts holds and rests in the order they happen
    */
-  public static Course of(FatigueRates rates, List<Bout> bouts) {
-    Muscle muscle = new Muscle(rates);
+  public static Course of(FatigueSet set, List<Bout> bouts) {
+    Fingers fingers = set.fresh();
     List<Hold> holds = new ArrayList<>();
     for (Bout bout : bouts) {
       if (bout.isHold()) {
-        double carried = muscle.hold(bout.ofMvc(), bout.seconds());
-        holds.add(new Hold(bout, carried, muscle.reserve()));
+        double carried = fingers.hold(bout.ofMvc(), bout.seconds());
+        holds.add(new Hold(bout, carried, fingers.reserve()));
       } else {
-        muscle.rest(bout.seconds());
+        fingers.rest(bout.seconds());
       }
     }
-    return new Course(holds, muscle.reserve());
+    return new Course(holds, fingers.reserve());
   }
 
   /** Returns the position in {@link #holds}, from 0, of the first hold that can't be completed. */

@@ -1,6 +1,5 @@
 package gripwright.fatigue;
 
-import gripwright.strength.ForceTime;
 import java.util.List;
 
 /**
@@ -31,7 +30,8 @@ public record FatigueRates(
     double spread,
     double from,
     double to,
-    String source) {
+    String source)
+    implements FatigueSet {
 
   /**
    * Rate of activation and of deactivation of fibres, per second. Source: Xia T, Frey Law LA 2008,
@@ -47,6 +47,9 @@ public record FatigueRates(
 
   /** The heaviest load where the published sets are valid, as a fraction of MVC. */
   public static final double MODERATE = 0.6;
+
+  /** The heaviest load to which any set was fitted, as a fraction of MVC. */
+  public static final double HEAVY = 0.8;
 
   private static final String LOOFT = "; r: Looft JM et al. 2018, J Biomech 77:16-25";
   private static final String RAKSHIT = "Rakshit R, Xiang Y, Yang J 2021, J Biomech 110695\u2020";
@@ -89,7 +92,7 @@ public record FatigueRates(
           30,
           USUAL_SPREAD,
           MODERATE,
-          0.8,
+          HEAVY,
           "our fit to Quaine F, Vigouroux L, Martin L 2003, Int J Sports Med 24(6):424-427 and"
               + " Vigouroux L, Quaine F 2006, J Sports Sci 24(2):181-186"
               + LOOFT);
@@ -132,20 +135,12 @@ public record FatigueRates(
     return heaviest <= MODERATE ? HAND_2012 : FINGERS_INTENSE;
   }
 
-  /**
-   * Tells whether a load, as a fraction of MVC, is in the range for which the set was fitted or
-   * published.
-   */
-  public boolean validAt(double ofMvc) {
-    return ofMvc >= from && ofMvc <= to;
-  }
-
-  /** Returns the optimistic end of the interval: the same with less fatigue. */
+  @Override
   public FatigueRates optimistic() {
     return withFatigue(fatigue / spread);
   }
 
-  /** Returns the pessimistic end of the interval: the same with more fatigue. */
+  @Override
   public FatigueRates pessimistic() {
     return withFatigue(Math.min(1, fatigue * spread));
   }
@@ -195,13 +190,8 @@ public record FatigueRates(
     return back / (fatigue * dutyCycle + back);
   }
 
-  /**
-   * Returns the greatest load that fresh fingers hold for a time, with the drive of {@link Muscle}.
-   *
-   * @param seconds 0 s or more
-   * @return fraction of MVC, above 0 and at most 1; non-increasing in time
-   * @throws IllegalArgumentException if the time is negative or not a number
-   */
+  /** With the drive of {@link Muscle}. */
+  @Override
   public double greatestLoad(double seconds) {
     if (!(seconds >= 0)) {
       throw new IllegalArgumentException("not a time: " + seconds + " s");
@@ -213,14 +203,8 @@ public record FatigueRates(
     return 1 / (1 + active * (slow / recovery + fast / (called - recovery)));
   }
 
-  /**
-   * Turns a fraction of the greatest load held for 7 s into a fraction of MVC, by this set's own
-   * {@link #greatestLoad}, so that the full 7 s maximum can be held for exactly 7 s. Rohmert's
-   * curve gives a little more ({@code EnduranceLaw.ROHMERT.share(7)}).
-   *
-   * @param ofReference load divided by the reference maximum, 0 or more
-   */
-  public double ofMvc(double ofReference) {
-    return ofReference * greatestLoad(ForceTime.REFERENCE_SECONDS);
+  @Override
+  public Muscle fresh() {
+    return new Muscle(this);
   }
 }

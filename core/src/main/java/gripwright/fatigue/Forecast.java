@@ -13,7 +13,7 @@ import java.util.OptionalInt;
  * @param mean with the rates as published or fitted
  * @param pessimistic with more fatigue
  */
-public record Forecast(FatigueRates rates, Course optimistic, Course mean, Course pessimistic) {
+public record Forecast(FatigueSet rates, Course optimistic, Course mean, Course pessimistic) {
 
   /**
    * A hold that can't be completed.
@@ -32,7 +32,7 @@ public record Forecast(FatigueRates rates, Course optimistic, Course mean, Cours
    * @param rates the set
    * @param bouts holds and rests in the order they happen, starting from fresh fingers
    */
-  public static Forecast of(FatigueRates rates, List<Bout> bouts) {
+  public static Forecast of(FatigueSet rates, List<Bout> bouts) {
     return new Forecast(
         rates,
         Course.of(rates.optimistic(), bouts),

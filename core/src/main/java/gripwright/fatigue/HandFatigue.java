@@ -1,8 +1,6 @@
 package gripwright.fatigue;
 
 import gripwright.fatigue.SessionFatigue.Evidence;
-import gripwright.fatigue.SessionFatigue.Violation;
-import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.hand.Side;
 import gripwright.quantity.Load;
 import gripwright.schedule.PlannedExercise.LoadedStep;
@@ -12,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Simulates one hand through the exercises of a session by a set of rates: one muscle for all
- * grips. The hand rests while the other one works alone.
+ * Simulates one hand through the exercises of a session by one model: one muscle for all grips. The
+ * hand rests while the other one works alone.
  */
 final class HandFatigue {
 
@@ -40,12 +38,17 @@ final class HandFatigue {
     MEAN,
     PESSIMISTIC;
 
-    FatigueRates of(FatigueRates rates) {
+    FatigueSet of(FatigueSet set) {
       return switch (this) {
-        case OPTIMISTIC -> rates.optimistic();
-        case MEAN -> rates;
-        case PESSIMISTIC -> rates.pessimistic();
+        case OPTIMISTIC -> set.optimistic();
+        case MEAN -> set;
+        case PESSIMISTIC -> set.pessimistic();
       };
+    }
+
+    /** Returns the evidence that a hold is missed which this end misses. */
+    Evidence evidence() {
+      return this == OPTIMISTIC ? Evidence.OPTIMISTIC : Evidence.MEAN;
     }
 
     /** Returns the factor for shares of the best estimate. */
@@ -81,17 +84,11 @@ final class HandFatigue {
       return reserves[exercise];
     }
 
-    boolean completes(int exercise) {
-      return missed[exercise] < 0;
-    }
-
-    Optional<Violation> first(Evidence evidence) {
-      for (int i = 0; i < missed.length; i++) {
-        if (missed[i] >= 0) {
-          return Optional.of(new Violation(i, missed[i], carried[i], evidence));
-        }
-      }
-      return Optional.empty();
+    /** Returns the first hold that is missed in an exercise. */
+    Optional<Miss> miss(int exercise) {
+      return missed[exercise] < 0
+          ? Optional.empty()
+          : Optional.of(new Miss(missed[exercise], carried[exercise]));
     }
   }
 
@@ -103,7 +100,8 @@ final class HandFatigue {
   }
 
   /**
-   * Returns the sets to use: the one for moderate loads, and also the other if loads are heavier.
+   * Returns the sets of three compartments to use: the one for moderate loads, and also the other
+   * if loads are heavier.
    */
   List<FatigueRates> sets() {
     FatigueRates valid = valid();
@@ -115,14 +113,14 @@ final class HandFatigue {
    *
    * @param cap the greatest share of MVC; heavier loads count as this
    */
-  Run run(FatigueRates rates, End end, double cap) {
-    Muscle muscle = new Muscle(end.of(rates));
-    double maximumOfMvc = rates.ofMvc(1);
+  Run run(FatigueSet set, End end, double cap) {
+    Fingers fingers = end.of(set).fresh();
+    double maximumOfMvc = set.ofMvc(1);
     Run run = new Run(works.size());
     for (int i = 0; i < works.size(); i++) {
       Work work = works.get(i);
       if (i > 0) {
-        muscle.rest(restSeconds);
+        fingers.rest(restSeconds);
       }
       if (work.tires(side)) {
         Maximum maximum = work.maximum().orElseThrow();
@@ -131,20 +129,20 @@ final class HandFatigue {
         int hold = 0;
         for (LoadedStep step : work.steps()) {
           if (step.load().isEmpty()) {
-            muscle.rest(step.seconds());
+            fingers.rest(step.seconds());
             continue;
           }
           double ofMvc = step.load().get().kilograms() / mean * maximumOfMvc;
-          double carried = muscle.hold(Math.min(cap, ofMvc) * factor, step.seconds());
+          double carried = fingers.hold(Math.min(cap, ofMvc) * factor, step.seconds());
           if (run.missed[i] < 0 && carried < step.seconds()) {
             run.missed[i] = hold;
             run.carried[i] = carried;
           }
-          run.reserves[i] = muscle.reserve();
+          run.reserves[i] = fingers.reserve();
           hold++;
         }
       } else {
-        muscle.rest(work.seconds());
+        fingers.rest(work.seconds());
       }
     }
     return run;

@@ -20,7 +20,7 @@ package gripwright.fatigue;
  * Xia T, Frey Law LA 2008, J Biomech 41(14):3046-3052, with finite drive both ways; r only where
  * the load is zero: Rakshit R, Xiang Y, Yang J 2021, J Biomech 110695, eq. 7.
  */
-public final class Muscle {
+public final class Muscle implements Fingers {
 
   private static final double DRIVE = FatigueRates.DRIVE;
   private static final double INSTANT = 1e-9; // a hold that fails by less counts as completed
@@ -81,6 +81,7 @@ public final class Muscle {
    * thousandth less than {@link #capacity}, and the same after a second of rest. Unlike capacity,
    * it never falls during a rest.
    */
+  @Override
   public double reserve() {
     return 1 - fatigued - active * fatigue / (DRIVE + fatigue);
   }
@@ -93,6 +94,7 @@ public final class Muscle {
    * @return for how many seconds the load was carried: all of them if the hold was completed
    * @throws IllegalArgumentException if load or time is out of range or not finite
    */
+  @Override
   public double hold(double ofMvc, double seconds) {
     if (!(ofMvc > 0 && ofMvc < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("not a load to hold: " + ofMvc + " of MVC");
@@ -134,6 +136,7 @@ public final class Muscle {
    * @param seconds how long, 0 s or more
    * @throws IllegalArgumentException if the time is negative or not finite
    */
+  @Override
   public void rest(double seconds) {
     requireTime(seconds);
     carry(0, resting, resting.slow);

@@ -7,7 +7,6 @@ import gripwright.quantity.Load;
 import gripwright.schedule.HoldChain;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
-import gripwright.schedule.PlannedExercise.Maximum;
 import gripwright.strength.ForceTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,8 +28,9 @@ import java.util.function.BinaryOperator;
  * and less fatigue, the pessimistic end the lower bound and more fatigue. An exercise with an
  * unknown maximum counts as a rest.
  *
- * <p>If a session is heavier than the valid range of a set of rates, the set is used with loads
- * capped at the end of its range; of two sets the one with less remaining capacity counts. So a
+ * <p>Which model serves depends on rests and holds, never on loads, see {@link HandVerdict}. If a
+ * session is heavier than the valid range of a set, the set is used with loads capped at the end of
+ * its range; of two sets of three compartments the one with less remaining capacity counts. So a
  * lighter session never leaves less capacity, although the sets disagree where their ranges meet,
  * and rates that were not fitted above 80 % of MVC don't judge such a load as too heavy. Immutable
  * and the same for the same input.
@@ -51,61 +51,14 @@ final class SessionFatigue {
     this.restSeconds = restSeconds;
   }
 
-  /**
-   * The load of an exercise on the fingers.
-   *
-   * @param steps holds with their loads, and rests
-   * @param hands which hands hold
-   * @param maximum the reference maximum, if it is known
-   * @param curve the athlete's own greatest load by time, if it is known
-   */
-  record Work(
-      List<LoadedStep> steps, Hands hands, Optional<Maximum> maximum, Optional<ForceTime> curve) {
-
-    /** Returns this exercise with all loads multiplied. */
-    Work times(double factor) {
-      return with(steps.stream().map(s -> step(s, s.load().map(l -> l.times(factor)))).toList());
-    }
-
-    /** Returns this exercise with every hold at one load. */
-    Work at(Load load) {
-      return with(steps.stream().map(s -> step(s, s.load().map(l -> load))).toList());
-    }
-
-    private Work with(List<LoadedStep> others) {
-      return new Work(others, hands, maximum, curve);
-    }
-
-    private static LoadedStep step(LoadedStep like, Optional<Load> load) {
-      return new LoadedStep(like.seconds(), load);
-    }
-
-    boolean tires(Side side) {
-      return maximum.isPresent() && hands.sides().contains(side);
-    }
-
-    double seconds() {
-      return steps.stream().mapToDouble(LoadedStep::seconds).sum();
-    }
-
-    /** Returns the heaviest load as a share of the maximum, by its best estimate. */
-    double heaviest() {
-      double most =
-          steps.stream()
-              .flatMap(s -> s.load().stream())
-              .mapToDouble(Load::kilograms)
-              .max()
-              .orElse(0);
-      return most / maximum.orElseThrow().mean().kilograms();
-    }
-  }
-
   /** The evidence that a hold can't be completed, the strongest first. */
   enum Evidence {
     /** The optimistic end of the model, at a load where its rates are valid. */
     OPTIMISTIC,
     /** The athlete's own force-time curve, by its best estimate. */
     CURVE,
+    /** The athlete's own all-out series. */
+    ALL_OUT,
     /** The mean of the model. */
     MEAN
   }
@@ -120,7 +73,7 @@ final class SessionFatigue {
    */
   record Violation(int exercise, int hold, double carriedSeconds, Evidence evidence) {
 
-    private static final Comparator<Violation> FIRST =
+    static final Comparator<Violation> FIRST =
         Comparator.comparingInt(Violation::exercise)
             .thenComparingInt(Violation::hold)
             .thenComparingDouble(Violation::carriedSeconds)
@@ -128,6 +81,10 @@ final class SessionFatigue {
 
     private static final Comparator<Violation> SUREST =
         Comparator.comparing(Violation::evidence).thenComparing(FIRST);
+
+    static Violation of(int exercise, Miss miss, Evidence evidence) {
+      return new Violation(exercise, miss.hold(), miss.carriedSeconds(), evidence);
+    }
   }
 
   /** Returns the capacity left after each exercise; empty if its maximum is unknown. */
@@ -135,15 +92,10 @@ final class SessionFatigue {
     List<Map<End, OptionalDouble>> least = new ArrayList<>();
     works.forEach(work -> least.add(new EnumMap<>(End.class)));
     for (Side side : sides()) {
-      HandFatigue hand = hand(side);
-      FatigueRates valid = hand.valid();
-      for (FatigueRates rates : hand.sets()) {
-        double cap = rates.equals(valid) ? Double.MAX_VALUE : rates.to();
-        for (End end : End.values()) {
-          HandFatigue.Run run = hand.run(rates, end, cap);
-          for (int i = 0; i < works.size(); i++) {
-            least.get(i).merge(end, known(run.reserve(i)), SessionFatigue::less);
-          }
+      HandVerdict hand = hand(side);
+      for (End end : End.values()) {
+        for (int i = 0; i < works.size(); i++) {
+          least.get(i).merge(end, known(hand.reserve(i, end)), SessionFatigue::less);
         }
       }
     }
@@ -190,27 +142,7 @@ final class SessionFatigue {
   }
 
   private List<Violation> violations(Side side) {
-    List<Violation> violations = new ArrayList<>();
-    HandFatigue hand = hand(side);
-    for (FatigueRates rates : hand.sets()) {
-      Optional<Violation> mean = hand.run(rates, End.MEAN, rates.to()).first(Evidence.MEAN);
-      if (mean.isPresent()) { // otherwise the optimistic end misses nothing either
-        violations.add(mean.get());
-        hand.run(rates, End.OPTIMISTIC, rates.to())
-            .first(Evidence.OPTIMISTIC)
-            .filter(m -> rates.validAt(rates.ofMvc(share(m))))
-            .ifPresent(violations::add);
-      }
-    }
-    // Only the first hold missed by either set's mean counts, since the later ones follow from it.
-    violations.stream()
-        .filter(violation -> violation.evidence() == Evidence.MEAN)
-        .min(Violation.FIRST)
-        .ifPresent(
-            first ->
-                violations.removeIf(
-                    violation ->
-                        violation.evidence() == Evidence.MEAN && !violation.equals(first)));
+    List<Violation> violations = hand(side).violations();
     for (int i = 0; i < works.size(); i++) {
       if (works.get(i).tires(side)) {
         beyondCurve(i).ifPresent(violations::add);
@@ -220,19 +152,14 @@ final class SessionFatigue {
   }
 
   /**
-   * Tells whether the mean completes all holds of an exercise and none is beyond the athlete's own
-   * curve.
+   * Tells whether an exercise can be completed by the mean, by the athlete's all-out series and by
+   * the athlete's own curve.
    */
   boolean completes(int exercise) {
     return beyondCurve(exercise).isEmpty()
         && works.get(exercise).hands().sides().stream()
             .filter(sides()::contains)
-            .map(this::hand)
-            .allMatch(
-                hand ->
-                    hand.sets().stream()
-                        .allMatch(
-                            rates -> hand.run(rates, End.MEAN, rates.to()).completes(exercise)));
+            .allMatch(side -> hand(side).completes(exercise));
   }
 
   /** Returns this session with one exercise changed. */
@@ -249,20 +176,8 @@ final class SessionFatigue {
         : List.of(Side.values());
   }
 
-  private HandFatigue hand(Side side) {
-    return new HandFatigue(works, restSeconds, side);
-  }
-
-  private double share(Violation violation) {
-    Work work = works.get(violation.exercise());
-    return work.steps().stream()
-            .filter(LoadedStep::isHold)
-            .skip(violation.hold())
-            .findFirst()
-            .flatMap(LoadedStep::load)
-            .orElseThrow()
-            .kilograms()
-        / work.maximum().orElseThrow().mean().kilograms();
+  private HandVerdict hand(Side side) {
+    return new HandVerdict(works, restSeconds, side);
   }
 
   private Optional<Violation> beyondCurve(int exercise) {

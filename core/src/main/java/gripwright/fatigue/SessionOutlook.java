@@ -2,7 +2,6 @@ package gripwright.fatigue;
 
 import gripwright.fatigue.SessionFatigue.Evidence;
 import gripwright.fatigue.SessionFatigue.Violation;
-import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
@@ -103,6 +102,7 @@ public final class SessionOutlook {
                 felt.add(m.high().kilograms());
               });
       work.curve().ifPresent(c -> felt.add(curves.computeIfAbsent(c, n -> curves.size())));
+      felt.add(work.allOut());
       for (LoadedStep step : work.steps()) {
         felt.add(step.seconds());
         felt.add(step.load().map(Load::kilograms).orElse(-1.0));
@@ -116,7 +116,8 @@ public final class SessionOutlook {
         exercise.steps(),
         exercise.setup().hands(),
         exercise.maximum(),
-        strength.curve(exercise.setup()));
+        strength.curve(exercise.setup()),
+        strength.allOut(exercise.setup()));
   }
 
   private static PlannedExercise leaving(PlannedExercise exercise, EndReserve reserve) {
@@ -205,6 +206,9 @@ public final class SessionOutlook {
             .with("seconds", asked);
     if (violation.evidence() == Evidence.CURVE) {
       finding = finding.with("curve", "");
+    }
+    if (violation.evidence() == Evidence.ALL_OUT) {
+      finding = finding.with("all-out", "");
     }
     Optional<EndReserve> reserve = outcome.reserves().get(violation.exercise());
     if (reserve.isPresent()) {

@@ -64,7 +64,7 @@ public record Finding(
     return new Finding(code, severity, place, arguments, places, waivedBecause, Optional.of(what));
   }
 
-  /** Tells whether this finding has a topic. */
+  /** Returns whether this finding has a topic. */
   public boolean isAbout(Topic what) {
     return topic.filter(t -> t == what).isPresent();
   }
@@ -112,7 +112,7 @@ public record Finding(
         .stream().flatMap(p -> p.athlete().stream()).distinct().toList();
   }
 
-  /** Tells whether the finding stops a plan from being used: an unwaived error. */
+  /** Returns whether the finding stops a plan from being used: an unwaived error. */
   public boolean blocks() {
     return severity == Severity.ERROR && waivedBecause.isEmpty();
   }

@@ -79,7 +79,7 @@ public record ModelPath(List<Step> steps) {
     return steps.isEmpty() ? this : new ModelPath(steps.subList(0, steps.size() - 1));
   }
 
-  /** Tells whether this path is the other or leads to it. */
+  /** Returns whether this path is the other or leads to it. */
   public boolean contains(ModelPath other) {
     return other.steps.size() >= steps.size() && other.steps.subList(0, steps.size()).equals(steps);
   }

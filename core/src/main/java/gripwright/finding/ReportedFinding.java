@@ -41,7 +41,7 @@ public record ReportedFinding(
     athletes = List.copyOf(athletes);
   }
 
-  /** Tells whether the finding counts for a failed check: an unwaived error. */
+  /** Returns whether the finding counts for a failed check: an unwaived error. */
   public boolean blocks() {
     return severity == Severity.ERROR && waivedBecause == null;
   }

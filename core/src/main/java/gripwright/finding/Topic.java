@@ -26,9 +26,13 @@ public enum Topic {
   /** Hard work under 16. */
   YOUTH,
   /** Work under 18 that needs supervision. */
-  SUPERVISION;
+  SUPERVISION,
+  /** A line of a practitioner's plan, which is no mistake. */
+  REHABILITATION,
+  /** A block that begins with more than the weeks before it. */
+  JOIN;
 
-  /** Tells whether it is about a waiver itself, which doesn't depend on the athlete. */
+  /** Returns whether it is about a waiver itself, which doesn't depend on the athlete. */
   public boolean isWaiver() {
     return this == UNUSED_WAIVER || this == REFUSED_WAIVER;
   }

@@ -14,7 +14,7 @@ public final class WrittenReason {
 
   private WrittenReason() {}
 
-  /** Tells whether a text has a word in it. */
+  /** Returns whether a text has a word in it. */
   public static boolean hasWord(String text) {
     return text.codePoints()
         .anyMatch(c -> Character.isLetterOrDigit(c) && BLANK_LETTERS.indexOf(c) < 0);

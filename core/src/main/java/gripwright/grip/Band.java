@@ -41,7 +41,7 @@ public record Band(Angle low, Angle high) {
     return Angle.ofDegrees((low.degrees() + high.degrees()) / 2);
   }
 
-  /** Tells whether a flexion lies in the band, its ends included. */
+  /** Returns whether a flexion lies in the band, its ends included. */
   public boolean contains(Angle flexion) {
     return low.compareTo(flexion) <= 0 && flexion.compareTo(high) <= 0;
   }

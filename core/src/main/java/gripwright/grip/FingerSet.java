@@ -53,12 +53,12 @@ public record FingerSet(int bits) {
     return new FingerSet(bits);
   }
 
-  /** Tells whether a finger holds. */
+  /** Returns whether a finger holds. */
   public boolean has(Finger finger) {
     return (bits & 1 << finger.ordinal()) != 0;
   }
 
-  /** Tells whether the two sets share a finger. */
+  /** Returns whether the two sets share a finger. */
   public boolean overlaps(FingerSet other) {
     return (bits & other.bits) != 0;
   }

@@ -30,7 +30,7 @@ public final class FingerShares {
   private FingerShares() {}
 
   /** Returns the shares in a grip bent as its bands ask; they sum to 1. */
-  static Map<Finger, Double> asked(Grip grip) {
+  static Map<Finger, Double> required(Grip grip) {
     double flexion =
         grip.fingers().fingers().stream()
             .filter(finger -> finger != Finger.LITTLE || grip.fingers().count() == 1)

@@ -68,17 +68,17 @@ public sealed interface FitMiss extends Message {
    *
    * @param finger which
    * @param joint which, the middle joint
-   * @param asked what the grip asks, narrowed to what the athlete's own joint allows
+   * @param required what the grip asks, narrowed to what the athlete's own joint allows
    * @param nearest the flexion of the nearest pose
    * @param degrees what is missing: above 0 if the joint is bent too far, below 0 if too little
    */
-  record OutOfBand(Finger finger, Joint joint, Band asked, Angle nearest, double degrees)
+  record OutOfBand(Finger finger, Joint joint, Band required, Angle nearest, double degrees)
       implements FitMiss {
     /** Refuses null. */
     public OutOfBand {
       Objects.requireNonNull(finger, "finger");
       Objects.requireNonNull(joint, "joint");
-      Objects.requireNonNull(asked, "asked");
+      Objects.requireNonNull(required, "required");
       Objects.requireNonNull(nearest, "nearest");
     }
 
@@ -89,7 +89,7 @@ public sealed interface FitMiss extends Message {
 
     @Override
     public Map<String, Object> arguments() {
-      return Map.of("finger", finger, "nearest", nearest, "asked", asked);
+      return Map.of("finger", finger, "nearest", nearest, "asked", required);
     }
 
     @Override
@@ -103,19 +103,19 @@ public sealed interface FitMiss extends Message {
    *
    * @param finger which
    * @param joint which, the middle joint
-   * @param asked the grip's band, if the joint doesn't reach it wherever the palm is; else the
+   * @param required the grip's band, if the joint doesn't reach it wherever the palm is; else the
    *     flexion, in whole degrees, with which the hand would take the grip if its joints had no
    *     limits
    * @param limit how far the athlete's joint moves
    * @param degrees what is missing between the two, above 0
    */
-  record BeyondLimit(Finger finger, Joint joint, Band asked, FlexionRange limit, double degrees)
+  record BeyondLimit(Finger finger, Joint joint, Band required, FlexionRange limit, double degrees)
       implements FitMiss {
     /** Refuses null. */
     public BeyondLimit {
       Objects.requireNonNull(finger, "finger");
       Objects.requireNonNull(joint, "joint");
-      Objects.requireNonNull(asked, "asked");
+      Objects.requireNonNull(required, "required");
       Objects.requireNonNull(limit, "limit");
     }
 
@@ -136,7 +136,7 @@ public sealed interface FitMiss extends Message {
           "greatest",
           limit.high(),
           "asked",
-          asked);
+          required);
     }
 
     @Override

@@ -116,7 +116,7 @@ public record Grip(
   }
 
   /**
-   * Tells whether it is a full crimp by its bands, or replaces one of the catalogue. Two fingers
+   * Returns whether it is a full crimp by its bands, or replaces one of the catalogue. Two fingers
    * make it one: the end joint's band lies wholly below 0 deg and the middle joint's at 75 deg or
    * more, or the middle joint's lies wholly above 100 deg. Our own numbers.
    */

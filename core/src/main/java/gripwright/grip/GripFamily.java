@@ -20,7 +20,7 @@ public enum GripFamily {
 
   private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
-  /** Tells whether a grip of this family may use so many fingers. */
+  /** Returns whether a grip of this family may use so many fingers. */
   public boolean allows(int fingers) {
     return switch (this) {
       case FOUR -> fingers == 4;

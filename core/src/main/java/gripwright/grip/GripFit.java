@@ -56,7 +56,7 @@ public final class GripFit {
   private final Map<Grip.At, Band> personalBands;
   private final List<FitAdvice> advice;
 
-  /** Worked out when first asked for; every thread would come to the same. */
+  /** Computed on first use; every thread gets the same value. */
   private volatile @Nullable FitSpread spread;
 
   private GripFit(Grip grip, HandPose pose, TendonModel tendons) {
@@ -113,13 +113,13 @@ public final class GripFit {
     return tendons;
   }
 
-  /** Tells whether a hand takes a grip in a pose. */
+  /** Returns whether a hand takes a grip in a pose. */
   static boolean takes(Grip grip, HandPose pose) {
     return FitReasons.misses(grip, pose).isEmpty();
   }
 
   static List<PoseTarget> targets(Grip grip) {
-    Map<Finger, Double> shares = FingerShares.asked(grip);
+    Map<Finger, Double> shares = FingerShares.required(grip);
     return grip.fingers().fingers().stream()
         .map(finger -> target(grip, finger).withShare(shares.getOrDefault(finger, 1.0)))
         .toList();
@@ -151,9 +151,9 @@ public final class GripFit {
         double low = flexion - OWN_BAND;
         double high = flexion + OWN_BAND;
         if (joint == Joint.PIP) {
-          Band asked = grip.band(finger.finger(), joint).orElseGet(GripFit::norm);
-          low = Math.min(flexion, Math.max(low, asked.low().degrees()));
-          high = Math.max(flexion, Math.min(high, asked.high().degrees()));
+          Band required = grip.band(finger.finger(), joint).orElseGet(GripFit::norm);
+          low = Math.min(flexion, Math.max(low, required.low().degrees()));
+          high = Math.max(flexion, Math.min(high, required.high().degrees()));
         }
         Optional<FlexionRange> limit = pose.shape().limits().of(finger.finger(), joint);
         if (limit.isPresent()) {
@@ -183,7 +183,7 @@ public final class GripFit {
     return pose.edge();
   }
 
-  /** Tells whether this hand takes this grip on this edge. */
+  /** Returns whether this hand takes this grip on this edge. */
   public boolean reachable() {
     return misses.isEmpty();
   }
@@ -227,7 +227,7 @@ public final class GripFit {
     return known;
   }
 
-  /** Tells whether another fit is of the same grip, hand, edge and tendons. */
+  /** Returns whether another fit is of the same grip, hand, edge and tendons. */
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof GripFit that

@@ -56,7 +56,7 @@ public enum GripStructure {
   }
 
   /**
-   * Tells whether bands are those of a full crimp: on two fingers the end joint is bent back and
+   * Returns whether bands are those of a full crimp: on two fingers the end joint is bent back and
    * the middle joint bent to 75 deg or more, or on two fingers the middle joint is bent beyond 100
    * deg.
    */
@@ -86,7 +86,7 @@ public enum GripStructure {
     };
   }
 
-  /** Tells whether a family says the same; four fingers may be called open. */
+  /** Returns whether a family says the same; four fingers may be called open. */
   public boolean agreesWith(GripFamily family) {
     return switch (this) {
       case FOUR -> family == GripFamily.FOUR || family == GripFamily.OPEN;

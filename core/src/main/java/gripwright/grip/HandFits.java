@@ -45,7 +45,7 @@ public final class HandFits {
             setup.edge(), edge -> GripFit.of(setup.grip(), side == Side.LEFT ? left : right, edge));
   }
 
-  /** Tells whether every hand that holds takes the grip on the edge. */
+  /** Returns whether every hand that holds takes the grip on the edge. */
   public boolean takes(Setup setup) {
     return of(setup).values().stream().allMatch(GripFit::reachable);
   }

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 public record Prerequisites(
     double trainedMonths, Optional<Ability> ability, Map<String, Double> familiar) {
 
-  /** Nothing is asked. */
+  /** No prerequisite. */
   public static final Prerequisites NONE = new Prerequisites(0, Optional.empty(), Map.of());
 
   /**
@@ -47,7 +47,7 @@ public record Prerequisites(
         both);
   }
 
-  /** Tells whether nothing is asked. */
+  /** Returns whether there is no prerequisite. */
   public boolean isNone() {
     return equals(NONE);
   }

@@ -138,7 +138,7 @@ public final class HandShape {
     return Length.ofMillimetres(breadth);
   }
 
-  /** Tells whether breadth is an estimate from length. */
+  /** Returns whether breadth is an estimate from length. */
   public boolean breadthEstimated() {
     return !measured.breadth();
   }
@@ -165,17 +165,17 @@ public final class HandShape {
     return knuckles[1][finger.ordinal()];
   }
 
-  /** Tells whether a bone was measured; otherwise it is an estimate from the hand's length. */
+  /** Returns whether a bone was measured; otherwise it is an estimate from the hand's length. */
   public boolean measured(Finger finger, Segment segment) {
     return measured.bones().contains(new Bone(finger, segment));
   }
 
-  /** Tells whether any bone is an estimate from the hand's length. */
+  /** Returns whether any bone is an estimate from the hand's length. */
   public boolean bonesEstimated() {
     return measured.bones().size() < BONES.length * Segment.values().length;
   }
 
-  /** Tells whether a knuckle's place along the hand was measured, from the middle finger's. */
+  /** Returns whether a knuckle's place along the hand was measured, from the middle finger's. */
   public boolean knuckleMeasured(Finger finger) {
     return measured.knuckles().contains(finger);
   }
@@ -223,7 +223,7 @@ public final class HandShape {
   }
 
   /**
-   * Tells whether another shape has the same lengths and limits, and the same of it was measured.
+   * Returns whether another shape has the same lengths and limits, and the same of it was measured.
    */
   @Override
   public boolean equals(@Nullable Object other) {

@@ -12,48 +12,48 @@ import java.util.OptionalInt;
 import java.util.function.BiPredicate;
 
 /**
- * An exercise that was asked and what was done of it; one of the two may be missing.
+ * A planned exercise and the logged work that belongs to it; one of the two may be missing.
  *
- * @param asked what was planned; empty if it was done without being asked
- * @param done what was logged; empty if no line tells of it
+ * @param planned the planned exercise; empty for unplanned work
+ * @param done the logged work; empty if none was logged
  */
-public record ExerciseMatch(Optional<PlannedExercise> asked, Optional<Done> done) {
+public record ExerciseMatch(Optional<PlannedExercise> planned, Optional<Done> done) {
 
   /**
-   * Matches the exercises of a session in order: the same protocol on the same setup first, then
-   * the same protocol and grip with the same hands on another edge. Each is taken once.
+   * Matches the exercises of a session in order, by protocol and setup first, then by protocol,
+   * grip and hands on another edge. Each is used once.
    *
-   * @return those that were asked, in their order, then those that were not
+   * @return the planned exercises in order, then unplanned work
    */
-  public static List<ExerciseMatch> of(DatedSession planned, Trained trained) {
-    List<PlannedExercise> asked = planned.exercises();
+  public static List<ExerciseMatch> of(DatedSession session, Trained trained) {
+    List<PlannedExercise> exercises = session.exercises();
     List<Optional<Done>> found = new ArrayList<>();
-    asked.forEach(exercise -> found.add(Optional.empty()));
+    exercises.forEach(exercise -> found.add(Optional.empty()));
     List<Done> left = new ArrayList<>(trained.done());
-    take(asked, found, left, (one, other) -> one.toString().equals(other.toString()));
-    take(asked, found, left, ExerciseMatch::alike);
+    take(exercises, found, left, (one, other) -> one.toString().equals(other.toString()));
+    take(exercises, found, left, ExerciseMatch::sameExceptEdge);
     List<ExerciseMatch> matches = new ArrayList<>();
-    for (int i = 0; i < asked.size(); i++) {
-      matches.add(new ExerciseMatch(Optional.of(asked.get(i)), found.get(i)));
+    for (int i = 0; i < exercises.size(); i++) {
+      matches.add(new ExerciseMatch(Optional.of(exercises.get(i)), found.get(i)));
     }
     left.forEach(done -> matches.add(new ExerciseMatch(Optional.empty(), Optional.of(done))));
     return matches;
   }
 
-  private static boolean alike(Setup one, Setup other) {
+  private static boolean sameExceptEdge(Setup one, Setup other) {
     return one.grip().name().equals(other.grip().name())
         && one.hands() == other.hands()
         && one.lifting() == other.lifting();
   }
 
   private static void take(
-      List<PlannedExercise> asked,
+      List<PlannedExercise> exercises,
       List<Optional<Done>> found,
       List<Done> left,
       BiPredicate<Setup, Setup> same) {
-    for (int i = 0; i < asked.size(); i++) {
+    for (int i = 0; i < exercises.size(); i++) {
       if (found.get(i).isEmpty()) {
-        PlannedExercise exercise = asked.get(i);
+        PlannedExercise exercise = exercises.get(i);
         Optional<Done> done =
             left.stream()
                 .filter(d -> d.protocol().equals(exercise.protocol()))
@@ -65,37 +65,38 @@ public record ExerciseMatch(Optional<PlannedExercise> asked, Optional<Done> done
     }
   }
 
-  /** Returns how many sets were asked: those of the plan, else those of the line. */
-  public OptionalInt setsAsked() {
-    return asked.isPresent()
-        ? OptionalInt.of(asked.get().scheme().sets())
-        : done.map(Done::setsAsked).orElse(OptionalInt.empty());
+  /** Returns the number of planned sets, by the plan or else by the log. */
+  public OptionalInt setsPlanned() {
+    return planned.isPresent()
+        ? OptionalInt.of(planned.get().scheme().sets())
+        : done.map(Done::setsPlanned).orElse(OptionalInt.empty());
   }
 
   /**
-   * Returns how many sets were done: 0 where no line tells of the exercise, all that were asked
-   * where its line says nothing of sets; empty if neither tells.
+   * Returns the number of sets done: 0 if nothing was logged, and all planned sets if the log gives
+   * no number; empty if that is unknown too.
    */
   public OptionalInt setsDone() {
     if (done.isEmpty()) {
       return OptionalInt.of(0);
     }
-    return done.get().sets().isPresent() ? done.get().sets() : setsAsked();
+    return done.get().sets().isPresent() ? done.get().sets() : setsPlanned();
   }
 
-  /**
-   * Tells whether as many sets were done as were asked, at no less than the load that was asked.
-   */
+  /** Returns whether all planned sets were done with at least the planned load. */
   public boolean inFull() {
     int sets = setsDone().orElse(0);
     boolean heavyEnough =
-        asked.isEmpty()
+        planned.isEmpty()
             || done.flatMap(Done::load)
-                .map(load -> load.compareTo(asked.get().totalLoad().times(LEAST_SHARE)) >= 0)
+                .map(load -> load.compareTo(planned.get().totalLoad().times(LEAST_SHARE)) >= 0)
                 .orElse(true);
-    return done.isPresent() && sets > 0 && sets >= setsAsked().orElse(1) && heavyEnough;
+    return done.isPresent() && sets > 0 && sets >= setsPlanned().orElse(1) && heavyEnough;
   }
 
-  /** A load this close to the one asked is the same: a plate is not always at hand. */
+  /**
+   * Share of the planned load that counts as the full load, because the exact plate is not always
+   * available.
+   */
   private static final double LEAST_SHARE = 0.98;
 }

@@ -21,19 +21,16 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The log of an athlete beside a plan, read once. Immutable.
+ * The log of an athlete, read once for a plan. Immutable.
  *
- * <p>The log covers the plan's sessions once one of them is logged as trained or skipped on the
- * plan's first day or later. They are known up to the last such line; a later line on climbing or
- * pain, or of a session that the plan does not have, means that the days before it are over as
- * well, while its own evening may still be trained.
+ * <p>The log covers the plan once a session of it is logged as trained or skipped on its first day
+ * or later. Sessions are known up to the last such entry. A later entry on climbing, pain or a
+ * session of another name shows that the days before it are past too; a session may still follow on
+ * its own day.
  */
 public final class LogTimeline {
 
-  /**
-   * How many weeks before a plan are looked back upon: as long as a finger that was cleared is
-   * watched.
-   */
+  /** Number of weeks before a plan that are read, equal to the weeks of return after clearance. */
   public static final int WEEKS_BACK = 12;
 
   private final Plan plan;
@@ -42,7 +39,7 @@ public final class LogTimeline {
   private final Set<String> names;
   private final Optional<LocalDate> lastKnownDay;
 
-  /** All pain of the log, once it was asked for. */
+  /** All pain of the log, computed on first use. */
   private @Nullable List<FeltPain> pains;
 
   private LogTimeline(Plan plan, Athlete athlete, Log log) {
@@ -60,11 +57,11 @@ public final class LogTimeline {
   /**
    * Reads a log.
    *
-   * @param plan the plan beside which it is read
+   * @param plan the plan
    * @param athlete one of the plan's athletes
-   * @param log what is known of the athlete; may be empty
-   * @throws IllegalArgumentException if the plan is not for this athlete, or begins before the
-   *     athlete's date of birth, or the log is of somebody else
+   * @param log the athlete's log; may be empty
+   * @throws IllegalArgumentException if the plan is not for this athlete, begins before the
+   *     athlete's date of birth, or the log is another athlete's
    */
   public static LogTimeline of(Plan plan, Athlete athlete, Log log) {
     if (!plan.athletes().contains(athlete.name())) {
@@ -89,22 +86,22 @@ public final class LogTimeline {
     return new LogTimeline(plan, athlete, log);
   }
 
-  /** Returns the plan. */
+  /** The plan. */
   public Plan plan() {
     return plan;
   }
 
-  /** Returns the athlete. */
+  /** The athlete. */
   public Athlete athlete() {
     return athlete;
   }
 
-  /** Returns the log. */
+  /** The log. */
   public Log log() {
     return log;
   }
 
-  /** Returns all pain of the log, in the order of its lines. */
+  /** Returns all pain of the log, in the order of its entries. */
   public List<FeltPain> pains() {
     List<FeltPain> known = pains;
     if (known == null) {
@@ -114,7 +111,7 @@ public final class LogTimeline {
     return known;
   }
 
-  /** Returns what the log said before a day. */
+  /** Returns the log reduced to the entries before a day. */
   public LogTimeline before(LocalDate day) {
     List<LogEntry> earlier = log.entries().stream().filter(e -> e.date().isBefore(day)).toList();
     return earlier.size() == log.entries().size()
@@ -122,12 +119,12 @@ public final class LogTimeline {
         : new LogTimeline(plan, athlete, new Log(log.athlete(), earlier));
   }
 
-  /** Returns the log as it was when the plan began. */
+  /** Returns the log reduced to the entries before the plan's first day. */
   public LogTimeline withoutPlanDays() {
     return before(plan.from());
   }
 
-  /** Tells whether the log has a line on the plan's first day or later, and not after its last. */
+  /** Returns whether the log has an entry within the days of the plan. */
   public boolean coversPlanDays() {
     return log.entries().stream().anyMatch(e -> inPlan(e.date()));
   }
@@ -138,9 +135,9 @@ public final class LogTimeline {
   }
 
   /**
-   * Returns the line of a session of the past.
+   * Returns the log entry of a past session.
    *
-   * @throws IndexOutOfBoundsException if it is not of this log
+   * @throws IndexOutOfBoundsException if it is not in this log
    */
   public LogEntry.Trained line(Happened happened) {
     return (LogEntry.Trained) log.entries().get(happened.entry());
@@ -159,14 +156,14 @@ public final class LogTimeline {
         && names.contains(line.session());
   }
 
-  /** Tells whether a line is of a session whose name the plan does not have. */
+  /** Returns whether an entry is a session whose name is not in the plan. */
   private boolean isOther(LogEntry entry) {
     return entry instanceof LogEntry.Trained trained && !names.contains(trained.session());
   }
 
   /**
-   * Returns sessions of other names that were trained in the plan, whose days are not known
-   * otherwise; the fingers worked count in gaps.
+   * Returns sessions trained during the plan whose names are not in it; their fingers count in gaps
+   * between sessions.
    */
   public List<LogEntry.Trained> others() {
     return log.of(LogEntry.Trained.class).stream()
@@ -176,10 +173,10 @@ public final class LogTimeline {
   }
 
   /**
-   * Returns sessions that were trained and that no plan has: in the weeks before this one, of
-   * {@link #WEEKS_BACK}, and what {@link #others} are.
+   * Returns trained sessions that are in no plan, from {@link #WEEKS_BACK} weeks before this plan
+   * to its end.
    *
-   * @param earlier what came of the athlete's plans that began before this one
+   * @param earlier the schedules of the athlete's plans that began before this one
    */
   public List<LogEntry.Trained> beside(List<Schedule> earlier) {
     LocalDate since = plan.from().minusWeeks(WEEKS_BACK);
@@ -222,13 +219,13 @@ public final class LogTimeline {
     return lastKnownDay;
   }
 
-  /** Tells whether the sessions of a day are known. */
+  /** Returns whether the sessions of a day are known. */
   public boolean isPast(LocalDate day) {
     return lastKnownDay.isPresent() && !day.isAfter(lastKnownDay.get());
   }
 
   /**
-   * Tells whether all days of a place are past: what stands there has happened.
+   * Returns whether all days of a place are in the past.
    *
    * @param place a place in a schedule
    * @param weeks the weeks of that schedule
@@ -243,9 +240,9 @@ public final class LogTimeline {
   }
 
   /**
-   * Tells whether pain that stops training was logged from the last session on, and before a week.
+   * Returns whether pain that stops training was logged between the last session and a week.
    *
-   * @param last day of the last session; empty if there was none in the plan
+   * @param last day of the last session; empty if the plan had none yet
    */
   public boolean hurts(Optional<LocalDate> last, LocalDate first) {
     return pains().stream()

@@ -16,28 +16,28 @@ import java.util.OptionalInt;
 import java.util.function.BiPredicate;
 
 /**
- * What was done of an exercise on a day.
+ * The logged work of an exercise on a day.
  *
  * @param date the day
- * @param done the line; empty if it was asked and not done
- * @param sets how many sets were asked, if that is known
- * @param load the greatest load, if it is known
- * @param asked the greatest load that was asked, if that is known
+ * @param done the log entry; empty if the exercise was planned and not done
+ * @param sets the number of planned sets, if known
+ * @param load the highest load, if known
+ * @param plannedLoad the highest planned load, if known
  */
 public record LoggedWork(
     LocalDate date,
     Optional<Done> done,
     OptionalInt sets,
     Optional<Load> load,
-    Optional<Load> asked) {
+    Optional<Load> plannedLoad) {
 
-  private static final double LEAST_SHARE = 0.98; // a plate is not always at hand
+  private static final double LEAST_SHARE = 0.98; // the exact plate is not always available
 
   /**
-   * Returns what was done of an exercise since the plan began and before a day, oldest first.
+   * Returns the logged work of an exercise since the plan began and before a day, oldest first.
    *
-   * @param sessions those of the plan so far, with what came of them
-   * @param same tells by protocol and setup whether a line or a planned exercise is meant
+   * @param sessions the past sessions of the plan, with their log entries
+   * @param same selects logged and planned work by protocol and setup
    */
   public static List<LoggedWork> inPlan(
       LogTimeline timeline,
@@ -65,7 +65,7 @@ public record LoggedWork(
             .map(
                 d ->
                     new LoggedWork(
-                        line.date(), Optional.of(d), d.setsAsked(), d.load(), Optional.empty()))
+                        line.date(), Optional.of(d), d.setsPlanned(), d.load(), Optional.empty()))
             .forEach(facts::add);
       }
     }
@@ -76,25 +76,25 @@ public record LoggedWork(
       BiPredicate<String, Setup> same, LocalDate date, ExerciseMatch match) {
     boolean is =
         match.done().map(d -> same.test(d.protocol(), d.setup())).orElse(false)
-            || match.asked().map(e -> same.test(e.protocol(), e.setup())).orElse(false);
+            || match.planned().map(e -> same.test(e.protocol(), e.setup())).orElse(false);
     if (!is) {
       return Optional.empty();
     }
-    OptionalInt written = match.done().map(Done::setsAsked).orElse(OptionalInt.empty());
-    Optional<Load> wanted = match.asked().map(PlannedExercise::totalLoad);
+    OptionalInt written = match.done().map(Done::setsPlanned).orElse(OptionalInt.empty());
+    Optional<Load> wanted = match.planned().map(PlannedExercise::totalLoad);
     return Optional.of(
         new LoggedWork(
             date,
             match.done(),
-            written.isPresent() ? written : match.setsAsked(),
+            written.isPresent() ? written : match.setsPlanned(),
             match.done().flatMap(Done::load).or(() -> wanted),
             wanted));
   }
 
   public boolean lighter() {
     return load.isPresent()
-        && asked.isPresent()
-        && load.get().compareTo(asked.get().times(LEAST_SHARE)) < 0;
+        && plannedLoad.isPresent()
+        && load.get().compareTo(plannedLoad.get().times(LEAST_SHARE)) < 0;
   }
 
   public boolean missedSets() {

@@ -12,19 +12,19 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
-/** What a log has of pain, for one grip. */
+/** Finds the pain reports of a log that concern an exercise. */
 public final class PainReports {
 
   private PainReports() {}
 
   /**
-   * Returns what was logged of pain that an exercise has to do with, oldest first: of its fingers,
-   * in training of them, and while climbing, which uses all fingers. A stop that ends on a day that
-   * counts no more has no end yet.
+   * Returns the pain that concerns an exercise, oldest first: in its fingers, during their
+   * training, and while climbing, which uses all fingers. A stop that ends after the last day that
+   * counts has no end yet.
    *
    * @param pains all pain of the log
    * @param from the first day that counts
-   * @param before the first day that counts no more
+   * @param before the first day that no longer counts
    */
   public static List<PainReport> of(
       List<FeltPain> pains, LocalDate from, LocalDate before, Grip grip, Hands hands) {

@@ -8,11 +8,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Finds the best way to match sessions of one name, both sides by date, by dynamic programming.
+ * Finds the best alignment of planned and logged sessions of one name by dynamic programming.
  *
- * <p>Two matches that cross are never better than the same four uncrossed, so the matched lines
- * rise with the planned sessions. Each planned session looks only at lines within its reach, so the
- * work is proportional to the number of sessions.
+ * <p>Crossed matches are never better than uncrossed ones, so both sides are matched in order of
+ * date. Only lines within reach of a session are considered, so the work grows in proportion to the
+ * number of sessions.
  */
 final class SessionAlignment {
 
@@ -20,7 +20,7 @@ final class SessionAlignment {
   private static final long OF_SKIPPED = 1_000_000L;
   private static final int DAYS_OF_WEEK = 7;
 
-  /** What the best way does with the last planned session and the last line in its reach. */
+  /** The best choice for the last planned session and the last line in its reach. */
   private enum Step {
     WITHOUT_PLANNED,
     WITHOUT_LINE,
@@ -77,9 +77,10 @@ final class SessionAlignment {
         - Math.abs(ChronoUnit.DAYS.between(session.date(), line.date()));
   }
 
-  /** Returns for each planned session the line that is taken for it; -1 for none. */
+  /** Returns the index of the matched line of each planned session; -1 for none. */
   int[] choose() {
-    long[] best = new long[logged.size() + 1]; // of the planned so far and the first j lines
+    long[] best =
+        new long[logged.size() + 1]; // of the planned sessions so far with the first j lines
     int known = 0;
     for (int i = 0; i < planned.size(); i++) {
       while (known < to[i]) {

@@ -16,24 +16,24 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
- * Which logged session is taken for which planned one. Immutable.
+ * Matches of planned and logged sessions. Immutable.
  *
- * <p>Both have the same name and lie in the same plan week or at most {@value #MOST_DAYS} days
- * apart. Each is taken once. As many trained sessions as can be are matched, then as many skipped
- * ones, and of all ways to do so the one with the fewest days between planned and logged; where two
- * are alike, the earlier day is taken. The order in which lines of a log are written plays no part.
+ * <p>Matched sessions have the same name and are in the same plan week or at most {@value
+ * #MOST_DAYS} days apart. Each is matched once. The matching has the most trained sessions, then
+ * the most skipped ones, then the fewest days between planned and logged dates, and then the
+ * earlier days. The order of entries in the log has no effect.
  *
- * @param matches what belongs together, by planned date
- * @param unlogged planned sessions that should be behind the athlete and have no line, by date
- * @param unplanned logged sessions, trained or skipped, that no planned one stands for, by date
+ * @param matches matched sessions, by planned date
+ * @param unlogged past planned sessions without a log entry, by date
+ * @param unplanned logged sessions, trained or skipped, without a planned one, by date
  */
 public record SessionMatches(
     List<Match> matches, List<DatedSession> unlogged, List<LogEntry> unplanned) {
 
-  /** How far apart a planned and a logged session of different weeks may lie, in days. */
+  /** Maximum distance of a planned and a logged session in different weeks, in days. */
   public static final int MOST_DAYS = 3;
 
-  /** Lines of one name and day that can find a planned session; there are no more to find. */
+  /** Maximum number of lines of one name and day that are matched; a day has no more sessions. */
   private static final int MOST_OF_A_DAY = 16;
 
   private static final Comparator<LogEntry> BY_DATE =
@@ -42,19 +42,19 @@ public record SessionMatches(
           .thenComparing(Object::toString);
 
   /**
-   * A planned session and the line of the log that tells of it.
+   * A planned session and its log entry.
    *
-   * @param planned what was asked
-   * @param logged a {@link LogEntry.Trained} or {@link LogEntry.Skipped} line of the same name
+   * @param planned the planned session
+   * @param logged a {@link LogEntry.Trained} or {@link LogEntry.Skipped} entry of the same name
    */
   public record Match(DatedSession planned, LogEntry.OfSession logged) {
 
-    /** Tells whether the session was trained, whole or in part. */
+    /** Returns whether the session was trained, even in part. */
     public boolean trained() {
       return logged instanceof LogEntry.Trained;
     }
 
-    /** Returns how many days after its planned date it was logged; negative means before. */
+    /** Returns the days from the planned to the logged date; negative if logged earlier. */
     public long daysLate() {
       return ChronoUnit.DAYS.between(planned.date(), logged.date());
     }
@@ -68,9 +68,10 @@ public record SessionMatches(
   }
 
   /**
-   * Matches what a schedule planned with what was logged.
+   * Matches the sessions of a schedule with a log.
    *
-   * @param until planned sessions up to this day should have a line, and later lines are not known
+   * @param until the last known day; planned sessions after it need no log entry, and later entries
+   *     are ignored
    * @throws IllegalArgumentException if it is the log of another athlete
    */
   public static SessionMatches of(Schedule schedule, Log log, LocalDate until) {
@@ -79,34 +80,35 @@ public record SessionMatches(
   }
 
   /**
-   * Matches planned sessions with what was logged.
+   * Matches planned sessions with a log.
    *
    * @param planned dated sessions of one plan, in any order
-   * @param first first day of the plan, from which its weeks are counted
-   * @param log what happened
-   * @param until planned sessions up to this day should have a line, and later lines are not known
+   * @param first first day of the plan, which starts its first week
+   * @param log the athlete's log
+   * @param until the last known day; planned sessions after it need no log entry, and later entries
+   *     are ignored
    */
   public static SessionMatches of(
       List<DatedSession> planned, LocalDate first, Log log, LocalDate until) {
-    Map<String, List<DatedSession>> asked = new TreeMap<>();
+    Map<String, List<DatedSession>> plannedByName = new TreeMap<>();
     planned.stream()
         .sorted(Comparator.comparing(DatedSession::date).thenComparing(s -> s.path().toString()))
-        .forEach(s -> asked.computeIfAbsent(s.name(), name -> new ArrayList<>()).add(s));
+        .forEach(s -> plannedByName.computeIfAbsent(s.name(), name -> new ArrayList<>()).add(s));
     List<LogEntry.OfSession> sessions =
         log.of(LogEntry.OfSession.class).stream()
             .filter(e -> !e.date().isAfter(until))
             .sorted(BY_DATE)
             .toList();
-    Map<String, List<Integer>> told = new TreeMap<>();
+    Map<String, List<Integer>> logged = new TreeMap<>();
     for (int i = 0; i < sessions.size(); i++) {
-      told.computeIfAbsent(sessions.get(i).session(), name -> new ArrayList<>()).add(i);
+      logged.computeIfAbsent(sessions.get(i).session(), name -> new ArrayList<>()).add(i);
     }
     List<Match> matches = new ArrayList<>();
     Set<DatedSession> found = new HashSet<>();
     Set<Integer> used = new HashSet<>();
-    asked.forEach(
+    plannedByName.forEach(
         (name, ofName) -> {
-          List<Integer> lines = firstOfEachDay(told.getOrDefault(name, List.of()), sessions);
+          List<Integer> lines = firstOfEachDay(logged.getOrDefault(name, List.of()), sessions);
           List<LogEntry.OfSession> entries = lines.stream().map(sessions::get).toList();
           int[] chosen = new SessionAlignment(ofName, entries, first).choose();
           for (int i = 0; i < chosen.length; i++) {

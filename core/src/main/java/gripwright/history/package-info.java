@@ -1,7 +1,4 @@
-/**
- * The log of an athlete beside a plan: read once, and asked for what was done, missed, felt and
- * tested.
- */
+/** The log of an athlete, read for a plan: trained and missed sessions, pain and tests. */
 @NullMarked
 package gripwright.history;
 

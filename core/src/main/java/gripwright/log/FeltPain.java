@@ -17,26 +17,26 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A pain score of a log, from any kind of line, and its consequences. Only this class decides
- * whether pain stops training and until when. Immutable.
+ * A pain score of a log, from any kind of entry, and its consequences. Only this class decides
+ * whether and until when pain stops training. Immutable.
  *
- * <p>Up to 2 of 10 training continues. Above 2 and up to 5 the next two sessions stay the same or
- * get lighter. Training with the finger stops above 5, with sharp or sudden pain, and where a score
+ * <p>Up to 2 of 10, training continues. Above 2 and up to 5 the next two sessions stay the same or
+ * get lighter. Training with the finger stops above 5, with sharp or sudden pain, and if a score
  * above 2 is the second rise in a row from week to week, see {@link RisingPain}. The stop ends with
- * scores of 2 or less on two days at least 48 h apart without a higher one in between, or with the
- * day on which an injury of the finger is cleared; it never lapses by itself. Pain of the skin
- * holds progress but never stops training. Sources: Thomee R 1997, Phys Ther 77(12):1690-1703;
+ * scores of 2 or less on two days at least 48 h apart without a higher one in between, or on the
+ * day an injury of the finger is cleared; time alone never ends it. Pain of the skin holds
+ * progression but never stops training. Sources: Thomee R 1997, Phys Ther 77(12):1690-1703;
  * Silbernagel KG et al. 2007, Am J Sports Med 35(6):897-906; the end of a stop is the library's own
  * choice.
  *
- * @param line the line of the log
- * @param done the exercise of the line, if it is one of a session
+ * @param line the log entry
+ * @param done the exercise, if the entry is a session
  * @param fingers the fingers that may hurt: the one named, those of the grip, or all while climbing
  * @param hands the hands that may hurt
  * @param score 0 to 10
  * @param rising true if it rises for the second week in a row, to above 2
- * @param ends of each hand that may hurt the first day on which training may go on, where the pain
- *     stops it and that is known
+ * @param ends for each hand whose training the pain stops, the first day on which it may continue,
+ *     if known
  */
 public record FeltPain(
     LogEntry line,
@@ -58,9 +58,9 @@ public record FeltPain(
   }
 
   /**
-   * Returns all pain of a log, in the order of its lines.
+   * Returns all pain of a log, in the order of its entries.
    *
-   * @param injuries of the athlete: a clearance ends the stop of its finger
+   * @param injuries the athlete's injuries, whose clearance ends the stop of their finger
    */
   public static List<FeltPain> of(Log log, List<Injury> injuries) {
     Objects.requireNonNull(log, "log");
@@ -68,12 +68,15 @@ public record FeltPain(
     return new PainSeries(log, injuries).all();
   }
 
-  /** Returns the first day on which training may go on with every hand that may hurt. */
+  /**
+   * Returns the first day on which training may continue with every hand that may hurt; empty if
+   * unknown.
+   */
   public Optional<LocalDate> until() {
     return until(hands);
   }
 
-  /** Returns the first day on which training with some hands may go on, if it is known. */
+  /** Returns the first day on which training with some hands may continue; empty if unknown. */
   public Optional<LocalDate> until(Hands by) {
     List<Side> hurt = hands.sides().stream().filter(by.sides()::contains).toList();
     return ends.keySet().containsAll(hurt)
@@ -86,44 +89,44 @@ public record FeltPain(
     return line.date();
   }
 
-  /** Returns the structure that hurts, if the line names it. */
+  /** Returns the painful structure, if the entry names it. */
   public Optional<Structure> structure() {
     return line instanceof Pain pain ? pain.structure() : Optional.empty();
   }
 
-  /** Returns the finger that the line names, if it does. */
+  /** Returns the painful finger, if the entry names it. */
   public Optional<Finger> finger() {
     return line instanceof Pain pain ? Optional.of(pain.finger()) : Optional.empty();
   }
 
-  /** Returns whether it was sharp, sudden or neither. */
+  /** Returns whether the pain was sharp, sudden or neither. */
   public Kind kind() {
     return line instanceof Pain pain ? pain.kind() : Kind.DULL;
   }
 
-  /** Tells whether it was felt while climbing, in an unknown finger. */
+  /** Returns whether it was felt while climbing, in an unspecified finger. */
   public boolean whileClimbing() {
     return line instanceof LogEntry.Climbed;
   }
 
-  /** Tells whether it is of the skin. */
+  /** Returns whether it is of the skin. */
   public boolean ofSkin() {
     return structure().filter(Structure.SKIN::equals).isPresent();
   }
 
-  /** Tells whether it stops training by itself: above 5, sharp or sudden, and not of the skin. */
+  /** Returns whether it stops training by itself: above 5, sharp or sudden, and not of the skin. */
   public boolean isStrong() {
     return !ofSkin() && (score > Pain.LIMIT || kind() != Kind.DULL);
   }
 
-  /** Tells whether it stops training. */
+  /** Returns whether it stops training. */
   public boolean stops() {
     return isStrong() || rising;
   }
 
   /**
-   * Tells whether it stops training of a hand on a day: from its own day until its end. An injury
-   * that is open on the day and explains the pain is a reason of its own, and takes its place.
+   * Returns whether it stops training on a day between its own day and its end. If an open injury
+   * explains the pain, the injury itself stops training instead.
    */
   public boolean stopsOn(LocalDate day, List<Injury> injuries) {
     return stops()
@@ -136,10 +139,10 @@ public record FeltPain(
   }
 
   /**
-   * Tells whether an injury explains the pain of a hand: it is of a finger that may hurt, and of
-   * that hand. Where a line names a finger and no hand, an injury of the finger in either hand
-   * does; where it names none, the other hand may hurt for itself. Skin explains nothing but
-   * itself.
+   * Returns whether an injury explains pain in a hand, because it is of a finger and hand that may
+   * hurt. If the entry names a finger without a hand, an injury of that finger in either hand
+   * explains it; if it names no finger, an injury of the other hand does not. An injury of the skin
+   * only explains pain of the skin.
    */
   public boolean explains(Injury injury, Side side) {
     return injury.structure() != Structure.SKIN
@@ -152,14 +155,14 @@ public record FeltPain(
   }
 
   /**
-   * Tells whether fingers of given hands are among those that may hurt; in a two-handed hold either
-   * hand counts.
+   * Returns whether any of these fingers of these hands may hurt; with both hands, either one
+   * counts.
    */
   public boolean touches(FingerSet used, Hands by) {
     return fingers.overlaps(used) && !Collections.disjoint(hands.sides(), by.sides());
   }
 
-  /** Tells whether it may be of a finger of a hand. */
+  /** Returns whether this finger may hurt. */
   boolean mayBeOf(Finger finger, Side side) {
     return fingers.has(finger) && hands.sides().contains(side);
   }

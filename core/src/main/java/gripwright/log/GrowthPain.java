@@ -83,7 +83,7 @@ public final class GrowthPain {
     return pain.side().map(s -> s == Side.LEFT ? Hands.LEFT : Hands.RIGHT).orElse(Hands.BOTH);
   }
 
-  /** Tells whether a finger of some hands is stopped on a day. */
+  /** Returns whether a finger of some hands is stopped on a day. */
   public boolean stops(FingerSet used, Hands by, LocalDate day) {
     return stops.stream()
         .filter(stop -> used.has(stop.finger()))
@@ -106,7 +106,7 @@ public final class GrowthPain {
   }
 
   /**
-   * Tells whether an injury replaces a stop: from its date on, the injury stops the finger while
+   * Returns whether an injury replaces a stop: from its date on, the injury stops the finger while
    * open and frees it when cleared.
    */
   private static boolean takesOver(Injury injury, Stop stop, LocalDate day) {

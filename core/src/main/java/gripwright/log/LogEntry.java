@@ -91,7 +91,7 @@ public sealed interface LogEntry {
       Range.YEAR.check(test.date());
     }
 
-    /** Tells whether exactly this setup was tested. */
+    /** Returns whether exactly this setup was tested. */
     public boolean isOf(Setup setup) {
       return test.setup().toString().equals(setup.toString());
     }
@@ -153,7 +153,7 @@ public sealed interface LogEntry {
    * @param protocol name of the protocol
    * @param setup grip, edge and hands
    * @param sets sets done, 0 to 1000, if written
-   * @param setsAsked sets planned, 1 to 1000, if written
+   * @param setsPlanned sets planned, 1 to 1000, if written
    * @param load total load, above 0 kg and up to 1000 kg, if written
    * @param effort 0 to 10, if written
    * @param pain 0 to 10, if written
@@ -162,7 +162,7 @@ public sealed interface LogEntry {
       String protocol,
       Setup setup,
       OptionalInt sets,
-      OptionalInt setsAsked,
+      OptionalInt setsPlanned,
       Optional<Load> load,
       OptionalDouble effort,
       OptionalDouble pain) {
@@ -175,20 +175,21 @@ public sealed interface LogEntry {
       Objects.requireNonNull(protocol, "protocol");
       Objects.requireNonNull(setup, "setup");
       Objects.requireNonNull(sets, "sets");
-      Objects.requireNonNull(setsAsked, "setsAsked");
+      Objects.requireNonNull(setsPlanned, "setsPlanned");
       Objects.requireNonNull(load, "load");
       Objects.requireNonNull(effort, "effort");
       Objects.requireNonNull(pain, "pain");
       Range.SETS.check(sets);
-      Range.REPEATS.check(setsAsked);
+      Range.REPEATS.check(setsPlanned);
       load.ifPresent(Range.LOAD::check);
       Range.EFFORT.check(effort);
       Range.PAIN.check(pain);
     }
 
-    /** Tells whether all planned sets are logged as done. */
+    /** Returns whether all planned sets are logged as done. */
     public boolean inFull() {
-      return sets.isPresent() && (setsAsked.isEmpty() || sets.getAsInt() >= setsAsked.getAsInt());
+      return sets.isPresent()
+          && (setsPlanned.isEmpty() || sets.getAsInt() >= setsPlanned.getAsInt());
     }
   }
 

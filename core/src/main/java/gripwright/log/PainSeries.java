@@ -119,7 +119,7 @@ final class PainSeries {
         });
   }
 
-  /** Tells whether a score counts for a finger of a hand: named by a line, or used by a grip. */
+  /** Returns whether a score counts for a finger of a hand: named by a line, or used by a grip. */
   private static boolean isOf(FeltPain pain, Place place) {
     boolean same =
         place.structure().isEmpty()

@@ -20,7 +20,7 @@ public final class RisingPain {
   private RisingPain() {}
 
   /**
-   * Tells whether a score is the second rise in a row from week to week: it is above 2 and above
+   * Returns whether a score is the second rise in a row from week to week: it is above 2 and above
    * the worst of the previous seven days, which was above the worst of the seven days before that.
    * A week without a score is no rise. That one rise holds progress and the second stops training
    * is the library's own choice.
@@ -44,7 +44,7 @@ public final class RisingPain {
   }
 
   /**
-   * Tells whether pain is too much for rehabilitation: of the seven days up to the last score the
+   * Returns whether pain is too much for rehabilitation: of the seven days up to the last score the
    * worst is above a limit, or above 2 and above the worst of the seven days before.
    *
    * @param worst the worst score of each day that has one, 0 to 10

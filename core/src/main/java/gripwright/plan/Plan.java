@@ -174,7 +174,7 @@ public record Plan(
       }
     }
 
-    /** Tells whether a place in a compiled plan is covered. */
+    /** Returns whether a place in a compiled plan is covered. */
     public boolean covers(ModelPath place) {
       return matches(place, "block", block)
           && matches(place, "week", week)

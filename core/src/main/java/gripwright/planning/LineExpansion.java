@@ -37,8 +37,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 
 /**
- * Turns a line of a session into exercises with loads: one, or where the line leaves a choice those
- * of a mix that share its sets.
+ * Expands a line of a session into exercises with loads: one, or several that share its sets if the
+ * line leaves a choice of grips.
  */
 final class LineExpansion {
 
@@ -52,10 +52,10 @@ final class LineExpansion {
   private final IdentityHashMap<Block, Progression> progressions = new IdentityHashMap<>();
 
   /**
-   * Prepares to expand.
+   * Creates an expansion.
    *
-   * @param frame makes the session that a rule looks at
-   * @param meter stops what grows beyond the limit of an exercise
+   * @param frame creates sessions for rule checks
+   * @param meter enforces the limits of an exercise
    */
   LineExpansion(
       LogTimeline timeline,
@@ -81,8 +81,8 @@ final class LineExpansion {
    * @param session the session
    * @param day the day
    * @param exercise the line
-   * @param path where it is
-   * @param before how many exercises the session has before it
+   * @param path its place
+   * @param before the number of exercises before it in the session
    */
   record Line(
       WeekContext week,
@@ -97,7 +97,7 @@ final class LineExpansion {
     }
   }
 
-  /** Returns the exercises of a line; none if nothing of it can be trained, and then tells why. */
+  /** Returns the exercises of a line; empty, with a finding, if none can be trained. */
   List<PlannedExercise> exercises(Line line, FindingList into) {
     Exercise exercise = line.exercise();
     if (exercise.target() instanceof Exercise.BestOf) {
@@ -130,8 +130,8 @@ final class LineExpansion {
   }
 
   /**
-   * Returns each line that no load could be given to, as rules look at it: once, as a session of
-   * its own on the first day ahead that was asked for.
+   * Returns the lines without a load for rule checks, each once, as a session of its own on its
+   * first planned day.
    */
   List<DatedSession> unloaded() {
     return List.copyOf(unloaded.values());
@@ -154,13 +154,13 @@ final class LineExpansion {
     return dose;
   }
 
-  /** Returns a scheme that may be written out: sets may have become more than were written. */
+  /** Returns the scheme after checking its size, because progression may have added sets. */
   Scheme within(Scheme scheme) {
     meter.require(Limit.EXERCISE, scheme.size());
     return scheme;
   }
 
-  /** Returns the grips that a line leaves a choice of, on the edges that progress has come to. */
+  /** Returns the grips that a line offers, on the edges reached by progression. */
   private List<Setup> setups(Line line) {
     Exercise exercise = line.exercise();
     return Choice.grips(exercise).stream()
@@ -188,7 +188,7 @@ final class LineExpansion {
       return shared(line, mix.get(), into);
     }
     if (out.stream().allMatch(o -> o.reason() instanceof GripMix.NoLoad)) {
-      // What keeps the first from a load is what the coach has to mend.
+      // The coach needs to know what prevents a load for the first grip.
       Grip first = setups.get(0).grip();
       prescribed(line, first, into);
     } else {
@@ -230,7 +230,7 @@ final class LineExpansion {
             line.path()));
   }
 
-  /** Prescribes each grip of a mix its share of the sets. */
+  /** Prescribes the share of the sets of each grip in a mix. */
   private List<PlannedExercise> shared(Line line, GripMix mix, FindingList into) {
     Exercise exercise = line.exercise();
     Progression progression = progression(line.week());
@@ -238,7 +238,7 @@ final class LineExpansion {
     List<PlannedExercise> chosen = new ArrayList<>();
     SortedMap<String, Double> shares = mix.best().shares();
     Grip first = gripNamed(exercise, shares.firstKey());
-    // A grip that is introduced takes its steps later, and the line as a whole waits for it.
+    // A newly introduced grip progresses later, and the whole line waits for it.
     int full =
         shares.keySet().stream()
             .map(name -> gripNamed(exercise, name))
@@ -285,7 +285,7 @@ final class LineExpansion {
         .orElseThrow();
   }
 
-  /** Reports that a line leaves no choice, and for each reason the grips that it keeps out. */
+  /** Reports that a line has no grip left, with the excluded grips for each reason. */
   private static Finding noneOpen(Line line, List<Choice.Exclusion> out) {
     Map<GripMix.Reason, List<String>> grips = new LinkedHashMap<>();
     out.forEach(

@@ -36,10 +36,10 @@ final class LogFindings {
   private final Map<LocalDate, Set<String>> empties = new HashMap<>();
 
   /**
-   * What a week had beside its plan.
+   * The differences of a week from its plan.
    *
    * @param week the week
-   * @param unplanned lines that no planned session stands for
+   * @param unplanned log entries without a planned session
    * @param dropped planned sessions that find no day after what was done
    * @param until the last day of what was done
    */

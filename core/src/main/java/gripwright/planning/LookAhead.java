@@ -19,15 +19,17 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * What the weeks to come will want, as far as can be told today.
+ * Estimates the sessions and tests of the weeks ahead.
  *
- * <p>How far an athlete gets depends on which weeks are trained, so nobody knows yet. The rest of a
- * block is taken to want what it wants this week, and a later block what it would want in a first
- * week. Both are estimates of time and hardness alone; no number of a plan comes from here.
+ * <p>Progress depends on the training to come, so it is not known yet. The rest of a block is
+ * assumed to need the same days as this week, and a later block the same as its first week would.
+ * Only durations and hardness are estimated; no number of a plan is taken from here.
  */
 final class LookAhead {
 
-  /** Weeks placed together, the present one included; more gain nothing that could be measured. */
+  /**
+   * Number of weeks placed together, including the present one; more made no measurable difference.
+   */
   static final int WEEKS = 8;
 
   private final Plan plan;
@@ -48,7 +50,7 @@ final class LookAhead {
             session -> gapDays.merge(session.name(), Placement.gapDays(session.gap()), Math::max));
   }
 
-  /** Returns the longest gap that sessions of a name keep anywhere in the plan, in days. */
+  /** Returns the longest gap required between sessions of a name anywhere in the plan, in days. */
   int gapDays(String name) {
     return gapDays.getOrDefault(name, 1);
   }
@@ -64,14 +66,12 @@ final class LookAhead {
         .toList();
   }
 
-  /**
-   * Tells whether a week of the plan, numbered from 1, is one of the taper; nothing is tested then.
-   */
+  /** Returns whether a week of the plan, numbered from 1, is in the taper, which has no tests. */
   boolean tapers(int number) {
     return plan.taperIn(plan.from().plusWeeks(number - 1L)).isPresent();
   }
 
-  /** Returns how long the tests take with their warm-up, in minutes, rounded up. */
+  /** Returns the duration of the tests and their warm-up, in minutes, rounded up. */
   int minutes(Plan.Retest retest) {
     Duration time = plan.warmUp();
     for (int i = 0; i < retest.setups().size(); i++) {
@@ -88,17 +88,17 @@ final class LookAhead {
   }
 
   /**
-   * Returns what the weeks after one will want.
+   * Returns the estimated demand of the weeks after one.
    *
-   * @param now what the present week wants
+   * @param now the requests of the present week
    * @param week the present week
-   * @param hardDays what is hard near a week that begins on a day
+   * @param hardDays returns the hard days near a week by its first day
    */
-  List<Placement.Asked> after(
+  List<Placement.WeekDemand> after(
       WeekContext week,
       List<Placement.Request> now,
       Function<LocalDate, List<Placement.HardDay>> hardDays) {
-    List<Placement.Asked> weeks = new ArrayList<>();
+    List<Placement.WeekDemand> weeks = new ArrayList<>();
     int left = week.block().weeks() - week.blockWeek();
     int next = plan.blocks().indexOf(week.block());
     List<Placement.Request> requests = now;
@@ -113,7 +113,7 @@ final class LookAhead {
       left--;
       LocalDate first = week.first().plusWeeks(ahead);
       weeks.add(
-          new Placement.Asked(
+          new Placement.WeekDemand(
               new Placement.Week(first, athlete::availableOn, hardDays.apply(first), Map.of()),
               requests,
               testsIn(week.number() + ahead)));

@@ -60,8 +60,8 @@ public final class PlanFold {
    * @param before the result of the athlete's plans that began before this one, whose hard days
    *     keep their gaps
    * @param protocols all that are known, by name, for work that was not planned
-   * @param meter counts the work; sessions and holds that it has counted so far are kept beside
-   *     those of this plan, which it checks and does not count
+   * @param meter counts the work; sessions and holds counted so far are kept together with those of
+   *     this plan, which it checks and does not count
    * @param planned is run after each week
    */
   public PlanFold(

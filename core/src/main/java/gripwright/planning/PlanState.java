@@ -47,7 +47,7 @@ record PlanState(
    *
    * @param missed what was planned and not done
    * @param open sessions of the last week that have no line and may still find one
-   * @param notes what weeks had beside their plan
+   * @param notes the differences of weeks from their plan
    * @param notMadeUp what lost its day to the log
    */
   record Past(

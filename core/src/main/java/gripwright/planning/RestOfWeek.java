@@ -89,7 +89,7 @@ final class RestOfWeek {
     List<Placement.Request> requests =
         wanted.stream().map(SessionExpansion.Draft::request).toList();
     List<Optional<LocalDate>> days =
-        Placement.place(new Placement.Asked(week, requests, List.of()), name -> 1, List::of)
+        Placement.place(new Placement.WeekDemand(week, requests, List.of()), name -> 1, List::of)
             .first()
             .sessions();
     PlacementReasons reasons = new PlacementReasons(week, athlete, 0);

@@ -33,7 +33,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Turns a kind of session into exercises with loads, for a week and then for a day of it. */
+/**
+ * Expands a planned session into exercises with loads, first for a week and then for a day of it.
+ */
 final class SessionExpansion {
 
   private final Athlete athlete;
@@ -56,9 +58,9 @@ final class SessionExpansion {
   }
 
   /**
-   * Prepares to expand within a budget.
+   * Creates an expansion within a budget.
    *
-   * @param meter stops what grows beyond the limit of an exercise
+   * @param meter enforces the limits of an exercise
    */
   SessionExpansion(
       Plan plan,
@@ -79,14 +81,14 @@ final class SessionExpansion {
   }
 
   /**
-   * A session that wants a day.
+   * A session that needs a day.
    *
-   * @param session what it comes from
-   * @param request what it asks of the day
+   * @param session its plan
+   * @param request its requirements for the day
    */
   record Draft(SessionPlan session, Placement.Request request) {}
 
-  /** Returns what the sessions of a week would ask of its days, each as often as it is wanted. */
+  /** Returns the sessions of a week with their requirements, each as often as planned. */
   List<Draft> drafts(WeekContext week, FindingList found) {
     List<Draft> drafts = new ArrayList<>();
     week.block().contentFor(athlete.name()).sessions().stream()
@@ -100,8 +102,8 @@ final class SessionExpansion {
   }
 
   /**
-   * Returns what a session would ask of a day; empty if none of its exercises can be trained, and
-   * then tells why.
+   * Returns a session with its requirements for a day; empty, with a finding, if none of its
+   * exercises can be trained.
    */
   private Optional<Draft> draft(WeekContext week, SessionPlan session, FindingList into) {
     FindingList unsaid = new FindingList();
@@ -126,7 +128,7 @@ final class SessionExpansion {
                 session.prefer())));
   }
 
-  /** Days are found as if the log had limited nothing, so that they stay where they were. */
+  /** Days are chosen without the limits of the log, so that sessions keep their days. */
   private List<PlannedExercise> withoutLogLimits(WeekContext week, SessionPlan session) {
     return week.standing()
         .withoutLogLimits()
@@ -147,20 +149,20 @@ final class SessionExpansion {
         : Optional.of(frame.dated(week, session, day, exercises, because));
   }
 
-  /** Returns how long a session takes with these exercises, in minutes, rounded up. */
+  /** Returns the duration of a session with these exercises, in minutes, rounded up. */
   int minutes(SessionPlan session, List<PlannedExercise> exercises) {
     return frame.minutes(session, exercises);
   }
 
-  /** Returns what a line of the log stands for that no exercise of the week is like. */
+  /** Returns the exercise for logged work that matches no exercise of the week. */
   Optional<PlannedExercise> unplanned(LogEntry.Done done, LocalDate day, ModelPath path) {
     return unplanned(done, Map.of(), day, path);
   }
 
   /**
-   * Returns what a line of the log stands for.
+   * Returns the exercise for logged work.
    *
-   * @param with what is given to its protocol
+   * @param with the arguments of its protocol
    */
   Optional<PlannedExercise> unplanned(
       LogEntry.Done done, Map<String, Argument> with, LocalDate day, ModelPath path) {
@@ -171,7 +173,10 @@ final class SessionExpansion {
     return unplannedWork.of(done, with, day, path);
   }
 
-  /** Tells whether a load is known to be light without a test, in what was logged like another. */
+  /**
+   * Returns whether the load of logged work, similar to a planned exercise, is known to be light
+   * without a test.
+   */
   boolean isKnownLight(Setup setup, Load load, LocalDate day, PlannedExercise like) {
     return prescription.isKnownLight(setup, load, day, like.rehabilitation().isPresent());
   }
@@ -205,12 +210,12 @@ final class SessionExpansion {
     return felt;
   }
 
-  /** Returns the lines that no load could be given to, see {@link LineExpansion#unloaded}. */
+  /** Returns the lines without a load, see {@link LineExpansion#unloaded}. */
   List<DatedSession> unloaded() {
     return lines.unloaded();
   }
 
-  /** Returns a scheme that may be written out: sets may have become more than were written. */
+  /** Returns the scheme after checking its size, because progression may have added sets. */
   Scheme within(Scheme scheme) {
     return lines.within(scheme);
   }

@@ -25,7 +25,7 @@ record WeekContext(
     ModelPath path,
     Progression.Week standing) {
 
-  /** Tells whether the block or the taper eases the week. */
+  /** Returns whether the block or the taper eases the week. */
   boolean eased() {
     return standing.easedTo().isPresent();
   }

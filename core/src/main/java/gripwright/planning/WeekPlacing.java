@@ -154,7 +154,7 @@ final class WeekPlacing {
         drafts.stream().map(SessionExpansion.Draft::request).toList();
     Placement.Found found =
         Placement.place(
-            new Placement.Asked(fixed, requests, lookAhead.testsIn(week.number())),
+            new Placement.WeekDemand(fixed, requests, lookAhead.testsIn(week.number())),
             lookAhead::gapDays,
             () ->
                 lookAhead.after(
@@ -184,7 +184,7 @@ final class WeekPlacing {
       return missing;
     }
 
-    /** Returns what those of other names asked for that find a day. */
+    /** Returns the requests of other names that find a day. */
     List<Placement.Request> placedBeside(String name) {
       List<Placement.Request> placed = new ArrayList<>();
       for (int i = 0; i < drafts.size(); i++) {

@@ -140,7 +140,7 @@ final class WeekPlanner {
    */
   private record Dated(List<DatedSession> sessions, HardWork work, PlanState.Past past) {}
 
-  /** Puts what was logged of a week in place of its plan, and plans what is left of it. */
+  /** Replaces the past days of a week by the log and plans its remaining days. */
   private Dated reconciled(
       PlanState before,
       WeekContext week,
@@ -149,11 +149,11 @@ final class WeekPlanner {
       List<SessionExpansion.Draft> drafts,
       FindingList found) {
     List<DatedSession> open = before.past().open();
-    ReconciledWeek told =
+    ReconciledWeek reconciled =
         timeline.isPast(week.first())
             ? reconciliation.read(week, tested.sessions(), open)
             : ReconciledWeek.ahead(tested.sessions(), open);
-    HardWork done = noted.with(sorted(told.done()), List.of());
+    HardWork done = noted.with(sorted(reconciled.done()), List.of());
     LocalDate until =
         timeline
             .lastKnownDay()
@@ -171,7 +171,7 @@ final class WeekPlanner {
     WeekContext afterwards = week.after(done.sessions());
     List<DatedSession> ahead = new ArrayList<>();
     Map<ModelPath, FingerSet> hardFingers = new HashMap<>();
-    RestOfWeek.Placed left = rest.place(told.ahead(), drafts);
+    RestOfWeek.Placed left = rest.place(reconciled.ahead(), drafts);
     for (RestOfWeek.Dated dated : left.dated()) {
       expansion
           .dated(afterwards, dated.draft().session(), dated.day(), dated.because(), found)
@@ -186,18 +186,18 @@ final class WeekPlanner {
               });
     }
     List<MissedSession> missed = new ArrayList<>(before.past().missed());
-    missed.removeIf(m -> told.late().contains(m.planned()));
-    missed.addAll(told.missed());
+    missed.removeIf(m -> reconciled.late().contains(m.planned()));
+    missed.addAll(reconciled.missed());
     return new Dated(
-        Stream.concat(told.done().stream(), ahead.stream()).toList(),
+        Stream.concat(reconciled.done().stream(), ahead.stream()).toList(),
         done.with(hardFingers).with(sorted(ahead), tests),
         new PlanState.Past(
                 missed,
-                told.open(),
+                reconciled.open(),
                 PlanState.append(
                     before.past().notes(),
                     new LogFindings.Note(
-                        week, told.unplanned(), left.dropped(), lastOf(until, tests))),
+                        week, reconciled.unplanned(), left.dropped(), lastOf(until, tests))),
                 before.past().notMadeUp())
             .withNotMadeUp(
                 left.dropped().stream().map(s -> new NotMadeUp(s.week(), s.name(), 1)).toList()));
@@ -218,7 +218,7 @@ final class WeekPlanner {
         .toList();
   }
 
-  /** Tells whether every day of the week on which the athlete trains is spent away. */
+  /** Returns whether every day of the week on which the athlete trains is spent away. */
   private boolean isAwayAllWeek(LocalDate first) {
     return first
         .datesUntil(first.plusDays(7))

@@ -22,7 +22,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads the log of a week: what was done, what was missed, and what still lies ahead. */
+/** Reconciles the plan of a week with the log: sessions done, missed and still to come. */
 final class WeekReconciliation {
 
   private final LocalDate planFrom;
@@ -39,10 +39,10 @@ final class WeekReconciliation {
   }
 
   /**
-   * Reads the log of a week.
+   * Reconciles a week with the log.
    *
-   * @param planned its sessions as they were planned
-   * @param open sessions of the week before that have no line yet
+   * @param planned its planned sessions
+   * @param open sessions of the previous week without a log entry
    */
   ReconciledWeek read(WeekContext week, List<DatedSession> planned, List<DatedSession> open) {
     Log lines = timeline.ofWeek(week.first());
@@ -97,8 +97,8 @@ final class WeekReconciliation {
     List<ExerciseMatch> matches = ExerciseMatch.of(planned, line);
     boolean full =
         matches.stream()
-            .filter(m -> m.asked().isPresent())
-            .allMatch(m -> m.done().isPresent() && sets(m) >= m.setsAsked().orElse(1));
+            .filter(m -> m.planned().isPresent())
+            .allMatch(m -> m.done().isPresent() && sets(m) >= m.setsPlanned().orElse(1));
     Happened happened =
         new Happened(
             full ? Happened.Kind.DONE : Happened.Kind.IN_PART,
@@ -137,7 +137,7 @@ final class WeekReconciliation {
     for (ExerciseMatch match : matches) {
       Optional<PlannedExercise> like =
           match
-              .asked()
+              .planned()
               .or(() -> match.done().flatMap(d -> like(d, ofWeek)))
               .or(
                   () ->
@@ -180,7 +180,9 @@ final class WeekReconciliation {
         Optional.of(happened));
   }
 
-  /** Returns where an exercise stands in a session: with its number in the plan if it is of it. */
+  /**
+   * Returns the place of an exercise in a session, with its number in the plan if it is planned.
+   */
   private static ModelPath place(ModelPath session, String name, PlannedExercise like, int order) {
     List<ModelPath.Step> steps = like.path().steps();
     boolean ofIt =
@@ -203,7 +205,8 @@ final class WeekReconciliation {
   }
 
   /**
-   * Returns an exercise of the week that a line is like: the same protocol, the same grip first.
+   * Returns an exercise of the week with the protocol of the logged work, preferably on the same
+   * grip.
    */
   private static Optional<PlannedExercise> like(Done done, List<DatedSession> ofWeek) {
     List<PlannedExercise> same =

@@ -20,12 +20,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Makes of what an exercise was to be, and of its line in the log, what was done of it. */
+/** Combines a planned exercise with its log entry into the exercise as done. */
 final class WorkAsDone {
 
   /**
-   * Below this share of the maximum what nobody asked for is not hard because something heavier of
-   * its kind is; our own number.
+   * Share of the maximum below which unplanned work is not hard, even if similar planned work is;
+   * the library's own choice.
    */
   private static final double LIGHTER = 0.6;
 
@@ -37,17 +37,17 @@ final class WorkAsDone {
     this.fits = fits;
   }
 
-  /** Returns how many sets were done of an exercise. */
+  /** Returns the number of sets done of an exercise. */
   static int sets(ExerciseMatch match, PlannedExercise like) {
     return match
         .done()
-        .map(d -> d.sets().orElse(d.setsAsked().orElse(like.scheme().sets())))
+        .map(d -> d.sets().orElse(d.setsPlanned().orElse(like.scheme().sets())))
         .orElse(0);
   }
 
   /**
-   * Returns an exercise as it was done. Where nothing is known of the maximum, what is known to be
-   * light is not hard, and all else may well be.
+   * Returns an exercise as done. If the maximum is unknown, it counts as hard unless it is known to
+   * be light.
    */
   PlannedExercise of(
       PlannedExercise like, ExerciseMatch match, Prescription.Place place, Load bodyMass) {
@@ -73,7 +73,7 @@ final class WorkAsDone {
             });
     boolean sameSetup = setup.toString().equals(like.setup().toString());
     boolean felt = done.effort().orElse(0) >= Hardness.EFFORT;
-    boolean hard = felt || isHard(like, setup, load, place.day(), match.asked().isPresent());
+    boolean hard = felt || isHard(like, setup, load, place.day(), match.planned().isPresent());
     return new PlannedExercise(
         place.order(),
         like.protocol(),
@@ -88,21 +88,21 @@ final class WorkAsDone {
         Optional.empty(),
         like.rehabilitation(),
         Optional.empty(),
-        why(like, done, sets, load, match.asked().isPresent()),
+        why(like, done, sets, load, match.planned().isPresent()),
         place.path());
   }
 
   /**
-   * Tells whether a load is hard by what is known of the maximum, or else may well be.
+   * Returns whether a load is hard relative to the maximum, or may be if that is unknown.
    *
-   * @param asked true if it is what was planned, which stays as hard as it was to be
+   * @param planned true for planned work, which keeps its planned hardness
    */
   private boolean isHard(
-      PlannedExercise like, Setup setup, Load load, LocalDate day, boolean asked) {
+      PlannedExercise like, Setup setup, Load load, LocalDate day, boolean planned) {
     Optional<Load> maximum = like.maximum().map(PlannedExercise.Maximum::used);
     if (maximum.isPresent() && setup.toString().equals(like.setup().toString())) {
       boolean less =
-          !asked
+          !planned
               && load.compareTo(like.totalLoad()) < 0
               && load.compareTo(maximum.get().times(LIGHTER)) < 0;
       return (like.hard() && !less)
@@ -113,9 +113,9 @@ final class WorkAsDone {
   }
 
   private static List<Derivation> why(
-      PlannedExercise like, Done done, int sets, Load load, boolean asked) {
+      PlannedExercise like, Done done, int sets, Load load, boolean planned) {
     List<Derivation> why = new ArrayList<>();
-    if (asked) {
+    if (planned) {
       why.add(new DoneLink.Planned(like.totalLoad(), like.scheme().sets()));
     }
     why.add(new DoneLink.Done(load, sets, done.effort(), done.pain()));

@@ -20,9 +20,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Sessions of the log that no plan has, as they were done. A line names no more than its protocol,
- * sets and load: an exercise of the plan with the same protocol, on the same grip first, says the
- * rest, as athletes mostly go on with what they did; without one the protocol's defaults do.
+ * Logged sessions that are in no plan, as done. An entry gives only protocol, sets and load. The
+ * rest is taken from an exercise of the plan with the same protocol, preferably on the same grip,
+ * because athletes mostly continue their habits; without one the protocol's defaults apply.
  */
 final class WorkBesidePlans {
 
@@ -46,9 +46,9 @@ final class WorkBesidePlans {
   }
 
   /**
-   * Returns the sessions by date; a session without any usable work is left out.
+   * Returns the sessions by date; sessions without usable work are left out.
    *
-   * @param earlier what came of the athlete's plans that began before this one
+   * @param earlier the schedules of the athlete's plans that began before this one
    */
   List<DatedSession> sessions(List<Schedule> earlier) {
     return timeline.beside(earlier).stream()
@@ -89,7 +89,8 @@ final class WorkBesidePlans {
   }
 
   /**
-   * Returns the day whose tests say how strong the athlete was: before the first, that of later.
+   * Returns the day up to which tests determine the strength; before the first test, the start of
+   * the plan.
    */
   private LocalDate knownBy(LocalDate day) {
     LocalDate from = timeline.plan().from();

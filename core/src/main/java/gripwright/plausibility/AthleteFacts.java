@@ -12,10 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What is written of an athlete's past: years of training, and injuries after all plans. */
+/** Checks an athlete's training history and injuries for implausible dates. */
 final class AthleteFacts {
 
-  /** Nobody trained fingers before this age, in months; our own number. */
+  /** Minimum age for finger training, in months; the library's own choice. */
   private static final int YOUNGEST = 60;
 
   private final Known known;

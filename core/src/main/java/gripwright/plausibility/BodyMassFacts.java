@@ -19,12 +19,12 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /**
- * Body mass as it is written and logged: what hardly can be, and what falls fast. All numbers are
- * our own. Of several weighings of a day the last counts, as for loads.
+ * Checks written and logged body mass for implausible values and fast loss. All limits are the
+ * library's own choice. Of several weighings on a day the last counts, as for loads.
  */
 final class BodyMassFacts {
 
-  /** From this age on, in months, adult limits hold. */
+  /** Age from which adult limits apply, in months. */
   private static final int SIXTEEN = 16 * 12;
 
   private static final double LEAST = 25;
@@ -32,13 +32,13 @@ final class BodyMassFacts {
   private static final double LEAST_FROM_SIXTEEN = 35;
   private static final double IMPOSSIBLE_FROM_SIXTEEN = 30;
 
-  /** The fastest fall that draws nothing, as a share of body mass a week. */
+  /** Maximum weekly loss without a finding, as a share of body mass. */
   private static final double WEEKLY_FALL = 0.01;
 
   private static final int FALL_WEIGHINGS = 3;
   private static final int FALL_DAYS = 21;
 
-  /** The greatest difference within a fortnight that draws nothing, as a share. */
+  /** Maximum difference within two weeks without a finding, as a share of body mass. */
   private static final double JUMP = 0.04;
 
   private static final int JUMP_DAYS = 14;
@@ -108,14 +108,17 @@ final class BodyMassFacts {
     }
   }
 
-  /** Reports the fastest fall over three weighings or more and three weeks at home. */
+  /**
+   * Reports the fastest loss over at least three weighings and three weeks, not counting time away.
+   */
   private void fall(List<Weighing> weighings) {
     double worst = WEEKLY_FALL + TOLERANCE;
     Optional<Finding> finding = Optional.empty();
     int first = 0;
     for (int last = FALL_WEIGHINGS - 1; last < weighings.size(); last++) {
       Weighing to = weighings.get(last);
-      // The latest weighing that lies far enough back, so that an old loss is not told for ever.
+      // Only the latest weighing that is far enough back, so that an old loss is not reported
+      // forever.
       while (first + FALL_WEIGHINGS <= last && farEnough(weighings.get(first + 1), to)) {
         first++;
       }
@@ -141,7 +144,7 @@ final class BodyMassFacts {
     finding.ifPresent(findings::add);
   }
 
-  /** Tells whether so many days lie between two weighings, days away left out. */
+  /** Returns whether two weighings are at least {@link #FALL_DAYS} apart, without days away. */
   private boolean farEnough(Weighing from, Weighing to) {
     long days = ChronoUnit.DAYS.between(from.date(), to.date());
     if (days >= FALL_DAYS && known.athlete().away().isEmpty()) {
@@ -157,8 +160,8 @@ final class BodyMassFacts {
   }
 
   /**
-   * Reports each weighing that is far from one in the fortnight before it; what comes back from a
-   * slip that is reported is none itself.
+   * Reports each weighing that is far from one in the two weeks before it, unless that one was
+   * reported itself.
    */
   private void jumps(List<Weighing> weighings) {
     Set<Weighing> reported = new HashSet<>();
@@ -191,8 +194,8 @@ final class BodyMassFacts {
   }
 
   /**
-   * Reports a first weighing that is far from the body mass as it is written, in the first
-   * fortnight of a plan that counts what is written until then.
+   * Reports a first weighing in the first two weeks of a plan that is far from the written body
+   * mass, which the plan uses until then.
    */
   private void declared(Weighing first) {
     Load written = known.athlete().bodyMass();

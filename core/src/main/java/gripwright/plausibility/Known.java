@@ -17,12 +17,12 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * All that is known of one athlete. Immutable.
+ * All data of one athlete. Immutable.
  *
  * @param athlete the athlete
  * @param log the athlete's log; may be empty
- * @param plans every plan that the athlete has a part in, whether it was compiled or not
- * @param schedules what came of those that were compiled, for this athlete
+ * @param plans every plan of the athlete, compiled or not
+ * @param schedules the compiled schedules of this athlete
  */
 public record Known(Athlete athlete, Log log, List<Plan> plans, List<Schedule> schedules) {
 
@@ -51,7 +51,10 @@ public record Known(Athlete athlete, Log log, List<Plan> plans, List<Schedule> s
     return plans.stream().map(Plan::to).max(Comparator.naturalOrder());
   }
 
-  /** Returns the day that the athlete's own lines are of: a plan's first, else the last logged. */
+  /**
+   * Returns the day on which the athlete's data is assumed to be true: the first of a plan, or else
+   * the last of the log.
+   */
   Optional<LocalDate> writtenOn() {
     return firstDay()
         .or(
@@ -62,18 +65,18 @@ public record Known(Athlete athlete, Log log, List<Plan> plans, List<Schedule> s
                     .max(Comparator.naturalOrder()));
   }
 
-  /** Returns body mass on a day: the last logged until then, else the athlete's. */
+  /** Returns the last body mass logged up to a day, or else the athlete's written one. */
   Load bodyMassOn(LocalDate day) {
     return log.bodyMassOn(day).orElse(athlete.bodyMass());
   }
 
-  /** Returns a finding at a line of the log, with the athlete's name. */
+  /** Returns a finding at an entry of the log, with the athlete's name. */
   Finding ofLine(String code, Severity severity, int entry) {
     return Finding.of(code, severity, ModelPath.of("log", athlete.name()).then("entry", entry + 1))
         .with("athlete", athlete.name());
   }
 
-  /** Returns a finding about the athlete, with the name. */
+  /** Returns a finding about the athlete, with the athlete's name. */
   Finding ofAthlete(String code, Severity severity, ModelPath place) {
     return Finding.of(code, severity, place).with("athlete", athlete.name());
   }

@@ -50,6 +50,22 @@ final class LogFacts {
 
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, List<Integer>> strangeEdges = new LinkedHashMap<>();
+  private final Map<FarKey, List<FarLoad>> farLoads = new LinkedHashMap<>();
+
+  /** An exercise, and whether its loads are far from the plan or from what is likely. */
+  private record FarKey(String protocol, String setup, boolean planned) {}
+
+  /**
+   * A logged load that is too far up to be likely.
+   *
+   * @param entry the line of the log
+   * @param limit what was planned, or the most that is likely
+   */
+  private record FarLoad(int entry, LogEntry.Done done, Load load, Load limit, boolean planned) {
+    double ratio() {
+      return load.kilograms() / limit.kilograms();
+    }
+  }
 
   LogFacts(Known known) {
     this.known = known;
@@ -91,6 +107,7 @@ final class LogFacts {
         sets(i, trained);
       }
     }
+    farLoads.values().forEach(loads -> findings.add(far(loads)));
     sessionsAfter();
     strangeEdges.forEach(
         (edge, lines) ->
@@ -112,57 +129,65 @@ final class LogFacts {
   }
 
   private void sets(int entry, LogEntry.Trained trained) {
-    IdentityHashMap<LogEntry.Done, Load> asked = asked(entry, trained);
+    IdentityHashMap<LogEntry.Done, Load> plannedLoads = plannedLoads(entry, trained);
     for (LogEntry.Done done : trained.done()) {
       Length edge = done.setup().edge();
       if (!owns(edge)) {
         strangeEdges.computeIfAbsent(edge.toString(), e -> new ArrayList<>()).add(entry);
       }
       done.load()
-          .flatMap(load -> doubt(done, load, Optional.ofNullable(asked.get(done)), trained.date()))
-          .ifPresent(
-              doubt ->
-                  findings.add(
-                      doubt.apply(entry).with("setup", done.setup()).with("date", trained.date())));
+          .ifPresent(load -> load(entry, done, load, Optional.ofNullable(plannedLoads.get(done))));
     }
   }
 
-  /** A finding that waits for its line. */
-  private interface Doubt {
-    Finding apply(int entry);
-  }
-
-  private Optional<Doubt> doubt(
-      LogEntry.Done done, Load load, Optional<Load> asked, LocalDate day) {
+  private void load(int entry, LogEntry.Done done, Load load, Optional<Load> plannedLoad) {
+    LocalDate day = known.log().entries().get(entry).date();
     Load mass = known.bodyMassOn(day);
     Load most = PlausibleTests.most(done.setup(), mass).times(believed);
-    if (asked.filter(planned -> isFar(load, planned)).isPresent()) {
-      return Optional.of(
-          entry ->
-              known
-                  .ofLine("log.load-far", Severity.WARNING, entry)
-                  .with("load", Known.rounded(load))
-                  .with("planned", Known.rounded(asked.get())));
+    if (plannedLoad.filter(planned -> isFar(load, planned)).isPresent()) {
+      add(new FarLoad(entry, done, load, plannedLoad.get(), true));
+    } else if (load.kilograms() > most.kilograms() + TOLERANCE) {
+      add(new FarLoad(entry, done, load, most, false));
+    } else if (plannedLoad.filter(p -> load.kilograms() >= p.kilograms() * AS_PLANNED).isEmpty()
+        && total.inDoubt(done.setup(), load, day)) {
+      findings.add(
+          known
+              .ofLine("log.total-or-added", Severity.WARNING, entry)
+              .with("load", Known.rounded(load))
+              .with("mass", Known.rounded(mass))
+              .with("setup", done.setup())
+              .with("date", day));
     }
-    if (load.kilograms() > most.kilograms() + TOLERANCE) {
-      return Optional.of(
-          entry ->
-              known
-                  .ofLine("log.load-far", Severity.WARNING, entry)
-                  .with("load", Known.rounded(load))
-                  .with("most", Known.rounded(most))
-                  .with("mass", Known.rounded(mass)));
+  }
+
+  private void add(FarLoad far) {
+    FarKey key = new FarKey(far.done().protocol(), far.done().setup().toString(), far.planned());
+    farLoads.computeIfAbsent(key, k -> new ArrayList<>()).add(far);
+  }
+
+  /** Returns one finding for the loads of an exercise, at the one that is farthest off. */
+  private Finding far(List<FarLoad> loads) {
+    FarLoad worst =
+        loads.stream()
+            .reduce((one, other) -> other.ratio() > one.ratio() ? other : one)
+            .orElseThrow();
+    LocalDate day = known.log().entries().get(worst.entry()).date();
+    List<Integer> lines = loads.stream().map(FarLoad::entry).distinct().toList();
+    Finding finding = known.ofLine("log.load-far", Severity.WARNING, worst.entry());
+    if (loads.size() > 1) {
+      finding = finding.with(worst.planned() ? "several" : "several-most", loads.size());
+      finding = finding.with("count", loads.size()).with("dates", dates(lines));
     }
-    boolean asPlanned =
-        asked.filter(p -> load.kilograms() >= p.kilograms() * AS_PLANNED).isPresent();
-    return !asPlanned && total.inDoubt(done.setup(), load, day)
-        ? Optional.of(
-            entry ->
-                known
-                    .ofLine("log.total-or-added", Severity.WARNING, entry)
-                    .with("load", Known.rounded(load))
-                    .with("mass", Known.rounded(mass)))
-        : Optional.empty();
+    finding =
+        worst.planned()
+            ? finding.with("planned", Known.rounded(worst.limit()))
+            : finding
+                .with("most", Known.rounded(worst.limit()))
+                .with("mass", Known.rounded(known.bodyMassOn(day)));
+    return finding
+        .with("load", Known.rounded(worst.load()))
+        .with("setup", worst.done().setup())
+        .with("date", day);
   }
 
   private static boolean isFar(Load load, Load planned) {
@@ -171,24 +196,24 @@ final class LogFacts {
   }
 
   /** Returns the loads that were planned for a line's exercises, on the same edge. */
-  private IdentityHashMap<LogEntry.Done, Load> asked(int entry, LogEntry.Trained trained) {
-    IdentityHashMap<LogEntry.Done, Load> asked = new IdentityHashMap<>();
+  private IdentityHashMap<LogEntry.Done, Load> plannedLoads(int entry, LogEntry.Trained trained) {
+    IdentityHashMap<LogEntry.Done, Load> plannedLoads = new IdentityHashMap<>();
     DatedSession session = planned.get(entry);
     if (session != null) {
       for (ExerciseMatch match : ExerciseMatch.of(session, trained)) {
         Optional<PlannedExercise> exercise =
             match
-                .asked()
+                .planned()
                 .filter(
                     e ->
                         match
                             .done()
                             .filter(d -> same(d.setup().edge(), e.setup().edge()))
                             .isPresent());
-        exercise.ifPresent(e -> asked.put(match.done().orElseThrow(), e.totalLoad()));
+        exercise.ifPresent(e -> plannedLoads.put(match.done().orElseThrow(), e.totalLoad()));
       }
     }
-    return asked;
+    return plannedLoads;
   }
 
   private boolean owns(Length edge) {

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
-/** Looks at what is written of an athlete, whatever the plan makes of it. */
+/** Checks an athlete's data and log for implausible values, independently of the plan's rules. */
 public final class Plausibility {
 
   private Plausibility() {}
 
-  /** Returns what can't be, what hardly can, and what is worth a look. */
+  /** Returns findings about impossible, implausible and unusual data. */
   public static List<Finding> of(Known known) {
     Objects.requireNonNull(known, "known");
     List<Finding> findings = new ArrayList<>();

@@ -25,10 +25,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Tests that can't be, hardly can, or give no load or a lower one. */
+/** Reports implausible tests and tests that loads can't be based on. */
 final class TestFacts {
 
-  /** A test this many days after the last plan still belongs to it; our own number. */
+  /**
+   * Number of days after the last plan in which a test still belongs to it; the library's own
+   * choice.
+   */
   private static final int CLOSING_DAYS = 28;
 
   private final Known known;
@@ -36,7 +39,10 @@ final class TestFacts {
   private final TotalOrAdded total;
   private final List<Finding> findings = new ArrayList<>();
 
-  /** Setups whose tests tell of each other: one hand never of two, a lift never of a hang. */
+  /**
+   * Setups that can be estimated from each other's tests: the same hands, and either hanging or
+   * lifting.
+   */
   private record Way(Hands hands, boolean lifting) {
     static Way of(Setup setup) {
       return new Way(setup.hands(), setup.lifting());
@@ -90,7 +96,8 @@ final class TestFacts {
   }
 
   /**
-   * Tells whether a test is of a time that gives loads; the reader of the text reports it if not.
+   * Returns whether the hold time of a test is usable; other times are reported when the text is
+   * read.
    */
   private static boolean isValidFor(Line line) {
     return line.test().effort().filter(effort -> ForceTime.inRange(effort.seconds())).isPresent();
@@ -121,7 +128,7 @@ final class TestFacts {
     }
   }
 
-  /** Reports the newest test of each way that a plan rests on, where it is old by then. */
+  /** Reports the newest test of each way of holding that a plan uses, if it is old by then. */
   private void old(List<Line> tests) {
     Map<Integer, Finding> oldest = new LinkedHashMap<>();
     for (Plan plan : known.plans()) {
@@ -150,7 +157,7 @@ final class TestFacts {
         : finding;
   }
 
-  /** Tells whether a test is planned that makes an old one new before a plan begins. */
+  /** Returns whether a planned test replaces an old one before a plan begins. */
   private boolean retested(Way way, Plan plan) {
     for (Schedule schedule : known.schedules()) {
       for (DatedRetest retest : schedule.retests()) {
@@ -181,7 +188,7 @@ final class TestFacts {
         .reduce((first, second) -> second);
   }
 
-  /** Reports tests after the last plan, but for the one that closes it. */
+  /** Reports tests after the last plan, except the one that closes it. */
   private void late(List<Line> tests) {
     Optional<LocalDate> last = known.lastDay();
     if (last.isEmpty()) {

@@ -9,16 +9,16 @@ import gripwright.quantity.Load;
 import java.time.LocalDate;
 
 /**
- * Whether a total load may be meant as what was added to body mass: on two hands and four fingers,
- * less than body mass with all assistance that there is, or at most half of body mass. Both numbers
- * are our own. Nothing is doubted in the first year of training and within a year of an injury,
- * when loads are light.
+ * Decides whether a total load was probably meant as added load. That is assumed on two hands and
+ * four fingers if the total is below body mass minus all available assistance, or at most half of
+ * body mass; both limits are the library's own choice. Loads are not doubted in the first year of
+ * training or within a year of an injury, when light loads are expected.
  */
 final class TotalOrAdded {
 
   private static final double HALF = 0.5;
 
-  /** Scales, and days, differ by this share of body mass; our own number. */
+  /** Tolerance for different scales and days, as a share of body mass; the library's own choice. */
   private static final double SCALES = 0.03;
 
   private static final int MONTHS = 12;
@@ -32,7 +32,7 @@ final class TotalOrAdded {
     this.athlete = known.athlete();
   }
 
-  /** Tells whether a total load on a day may be meant as added. */
+  /** Returns whether a total load on a day was probably meant as added load. */
   boolean inDoubt(Setup setup, Load load, LocalDate day) {
     if (setup.hands() != Hands.BOTH
         || setup.lifting()

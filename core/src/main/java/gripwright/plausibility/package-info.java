@@ -1,6 +1,6 @@
 /**
- * Whether what is written of an athlete can be: tests, weighings, years of training and dates that
- * are rather a slip of the pen. Nothing is corrected; each doubt is a finding at its line.
+ * Plausibility checks of tests, weighings, training history and dates. Nothing is corrected; each
+ * doubt is a finding at its entry.
  */
 @NullMarked
 package gripwright.plausibility;

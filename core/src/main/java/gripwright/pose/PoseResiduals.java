@@ -14,33 +14,35 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFu
 import org.hipparchus.util.Pair;
 
 /**
- * What a palm's position leaves to be wished for, with its derivatives. Everything is a share of
- * hand length, an angle, or a moment by moment arms: a hand, an edge and arms twice as large give
- * the same numbers.
+ * The residuals of a palm position, with their derivatives. All are dimensionless, so scaling hand,
+ * edge and moment arms together changes none of them.
  */
 final class PoseResiduals implements MultivariateJacobianFunction {
 
   private static final int UNKNOWNS = 4;
 
-  /** What the flexors of a hand may leave at its knuckles, in mm for 1 N: an intrinsic's arm. */
+  /**
+   * An unbalanced knuckle moment that costs 1, in mm for 1 N: the moment arm of an intrinsic
+   * muscle.
+   */
   private static final double BALANCE_SCALE = 6;
 
-  /** Weak pull to the start, by hand length; it only keeps the answer unique. */
+  /** Weight of the distance from the start, per hand length; it only makes the solution unique. */
   private static final double START_WEIGHT = 0.05;
 
-  /** How far the start stays off the bounds, by their distance. */
+  /** Distance of the start from the bounds, as a share of their range. */
   private static final double START_MARGIN = 0.05;
 
   private static final double ROLL_SCALE = Math.toRadians(15);
   private static final double TILT_SCALE = Math.toRadians(15);
 
-  /** Flexion of the knuckle at the start, in degrees: about that of a hand under load. */
+  /** Flexion of the knuckle at the start, in degrees; typical of a loaded hand. */
   private static final double START_KNUCKLE = 20;
 
-  /** Flexion of the middle joint where no finger has a range, in degrees. */
+  /** Flexion of the middle joint at the start if no finger has a range, in degrees. */
   private static final double START_FLEXION = 45;
 
-  /** The start comes nearer to the edge by so much, so often at most. */
+  /** Factor by which the start moves towards the edge, at most {@link #START_STEPS} times. */
   private static final double START_STEP = 0.95;
 
   private static final int START_STEPS = 15;
@@ -53,7 +55,7 @@ final class PoseResiduals implements MultivariateJacobianFunction {
   private final double[] least;
   private final double[] greatest;
   private final List<double[]> starts;
-  private final FingerWish[] wishes;
+  private final FingerResiduals[] fingers;
   private final int size;
   private double[] best;
   private double bestCost = Double.POSITIVE_INFINITY;
@@ -79,40 +81,41 @@ final class PoseResiduals implements MultivariateJacobianFunction {
           tilt
         };
     double load = targets.stream().mapToDouble(PoseTarget::share).sum();
-    wishes =
+    fingers =
         targets.stream()
-            .map(target -> new FingerWish(shape, edge, target, target.share() / load, tendons))
-            .toArray(FingerWish[]::new);
+            .map(target -> new FingerResiduals(shape, edge, target, target.share() / load, tendons))
+            .toArray(FingerResiduals[]::new);
     starts = starts(shape, edge, targets);
-    size = wishes.length * FingerWish.ROWS + 1 + UNKNOWNS;
+    size = fingers.length * FingerResiduals.ROWS + 1 + UNKNOWNS;
     best = starts.get(0);
   }
 
   /**
-   * Finds the starts: a palm with the middle finger bent as the grip asks; if that leaves a finger
-   * straight, first the palm so much nearer that none is. Where some fingers are straight and
-   * others not there may be two answers, and a search seldom comes from one to the other.
+   * Returns the starting palms. The first choice bends the middle finger as the grip requires. If
+   * that leaves any finger straight, the search starts first from a nearer palm that bends all of
+   * them, because solutions with and without straight fingers can both exist and a search rarely
+   * crosses from one to the other.
    */
   private List<double[]> starts(HandShape shape, double edge, List<PoseTarget> targets) {
     EdgeGeometry middle = new EdgeGeometry(shape, Finger.MIDDLE, edge);
     double flexion =
         targets.stream()
             .flatMap(target -> target.pip().stream())
-            .mapToDouble(asked -> Math.max(0, asked.centre()))
+            .mapToDouble(target -> Math.max(0, target.centre()))
             .average()
             .orElse(START_FLEXION);
     double reach = middle.distanceAt(flexion);
     double slope = Math.toRadians(90 - START_KNUCKLE - flexion) + middle.lift(reach);
-    double[] asked = palm(middle, reach, slope);
-    double[] bent = asked;
+    double[] target = palm(middle, reach, slope);
+    double[] bent = target;
     for (int step = 0; step < START_STEPS && !bends(bent); step++) {
       reach *= START_STEP;
       bent = palm(middle, reach, slope);
     }
-    if (bends(asked)) {
-      return List.of(asked);
+    if (bends(target)) {
+      return List.of(target);
     }
-    return wishes.length == 1 ? List.of(bent) : List.of(bent, asked);
+    return fingers.length == 1 ? List.of(bent) : List.of(bent, target);
   }
 
   private double[] palm(EdgeGeometry middle, double reach, double slope) {
@@ -125,10 +128,10 @@ final class PoseResiduals implements MultivariateJacobianFunction {
   }
 
   private boolean bends(double[] palm) {
-    return Arrays.stream(wishes).allMatch(wish -> wish.bendsAt(palm[0], palm[1]));
+    return Arrays.stream(fingers).allMatch(finger -> finger.bendsAt(palm[0], palm[1]));
   }
 
-  /** Keeps a start off the bounds, where the transform has no slope. */
+  /** Keeps a start off the bounds, where the derivative of the transform is zero. */
   private double within(int unknown, double value) {
     double margin = START_MARGIN * (greatest[unknown] - least[unknown]);
     return Math.max(least[unknown] + margin, Math.min(greatest[unknown] - margin, value));
@@ -138,8 +141,8 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     return size;
   }
 
-  FingerWish[] wishes() {
-    return wishes.clone();
+  FingerResiduals[] fingers() {
+    return fingers.clone();
   }
 
   /** Returns the one or two starts in transformed coordinates: palms square to the edge. */
@@ -155,7 +158,7 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     return start;
   }
 
-  /** Returns distance and depth in mm, roll and tilt in radians. */
+  /** Returns the palm's distance and depth in mm, and its roll and tilt in radians. */
   double[] position(double[] transformed) {
     double[] position = new double[UNKNOWNS];
     for (int i = 0; i < UNKNOWNS; i++) {
@@ -176,14 +179,14 @@ final class PoseResiduals implements MultivariateJacobianFunction {
   public Pair<RealVector, RealMatrix> value(RealVector point) {
     double[] transformed = point.toArray();
     double[] palm = position(transformed);
-    FingerWish.Rows rows = new FingerWish.Rows(size, UNKNOWNS);
-    double left = -tendons.intrinsicMillimetres();
-    double[] leftBy = new double[UNKNOWNS];
-    for (FingerWish wish : wishes) {
-      left += wish.fill(palm, rows, leftBy);
+    FingerResiduals.Rows rows = new FingerResiduals.Rows(size, UNKNOWNS);
+    double moment = -tendons.intrinsicMillimetres();
+    double[] momentBy = new double[UNKNOWNS];
+    for (FingerResiduals finger : fingers) {
+      moment += finger.fill(palm, rows, momentBy);
     }
     double balance = 1 / (BALANCE_SCALE * tendons.size());
-    rows.add(balance * left, leftBy, balance);
+    rows.add(balance * moment, momentBy, balance);
     double start = START_WEIGHT / handLength;
     rows.add(start * (palm[0] - starts.get(0)[0]), new double[] {1, 0, 0, 0}, start);
     rows.add(start * (palm[1] - starts.get(0)[1]), new double[] {0, 1, 0, 0}, start);

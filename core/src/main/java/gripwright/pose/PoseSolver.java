@@ -18,38 +18,39 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 
 /**
- * Finds how a loaded hand lies on an edge.
+ * Finds the pose of a loaded hand on an edge.
  *
- * <p>The pads lie on one straight edge; the knuckles lie on the hand's own arc. Where the palm is
- * (distance, height, roll about the forearm's axis, tilt in its own plane) fixes, per finger, the
- * triangle of knuckle, middle and end joint, and so the middle joint's flexion by the law of
- * cosines. The four numbers are found by weighted least squares between the ranges asked for and
- * the balance of moments at the knuckles under the load: a body that hangs gives way until flexors
- * and intrinsic muscles hold it. Bounds: the knuckle stays a tenth of a hand length off the wall
- * and no higher than 0.15 hand lengths above the end joints, roll and tilt stay within their
- * limits. The start is fixed, and a weak pull to it makes the answer unique, so the same question
- * has the same answer; only where no hand could do what is asked are four more fixed starts tried.
+ * <p>The pads are on one straight edge and the knuckles on the arc of this hand. The palm's
+ * position (distance, height, roll about the forearm's axis, tilt in its own plane) fixes the
+ * triangle of knuckle, middle joint and end joint of each finger, and with it the flexion of the
+ * middle joint, by the law of cosines. The four unknowns are found by weighted least squares. The
+ * residuals are deviations from the target ranges and the moments at the knuckles that flexors and
+ * intrinsic muscles do not balance; a hanging body sags until they do. The knuckle stays at least a
+ * tenth of a hand length from the wall and at most 0.15 hand lengths above the end joints; roll and
+ * tilt stay within their limits. A fixed start and a small weight on the distance from it make the
+ * result unique and repeatable. Four more fixed starts are tried only if no pose comes close to the
+ * targets.
  *
- * <p>Approximations: a finger moves in one plane square to the edge; the metacarpals go on from the
- * forearm, which hangs straight down; the end joint lies a bone's length from the back of the edge
- * or, on a shallower edge, half a bone beyond its middle; the end bone may tip by up to 45 deg
- * about the pad, by 10 deg where the end joint is to be bent backwards; a straight finger that is
- * too short holds with up to 0.3 less of its pad. A limit of the hand's middle joints bounds the
- * pose; one of its end joints only how the end bone tips; one of its knuckles nothing, for their
- * flexion is right up to the bend of the wrist.
+ * <p>Approximations: each finger moves in one plane square to the edge. The metacarpals continue
+ * the line of the forearm, which hangs straight down. The end joint is one end bone from the back
+ * of the edge or, on a shallower edge, half an end bone beyond its middle. The end bone may tip by
+ * up to 45 deg about the pad, or 10 deg if the end joint is to hyperextend. A straight finger that
+ * is too short uses up to 0.3 less of its pad. Limits of the middle joints bound the pose and
+ * limits of the end joints bound the tip of the end bone. Limits of the knuckles have no effect,
+ * because the model does not know how far the wrist is bent.
  *
- * <p>Method: Levenberg-Marquardt on the distances from end joint to knuckle, which are smooth where
- * a finger goes straight and the angle is not; bounds by a sine transform.
+ * <p>Method: Levenberg-Marquardt on the distances from end joint to knuckle, which stay smooth
+ * where a finger becomes straight, unlike the angles. A sine transform enforces the bounds.
  */
 public final class PoseSolver {
 
   private static final int EVALUATIONS = 500;
   private static final double TOLERANCE = 1e-11;
 
-  /** A residual that no hand leaves which takes what is asked. */
-  private static final double TENSE = 5;
+  /** A higher cost means that the hand can't meet the targets from this start. */
+  private static final double HIGH_COST = 5;
 
-  /** Starts in the sine transform's coordinates, for questions without a good answer. */
+  /** Further starts, in coordinates of the sine transform, if the first ones find no good pose. */
   private static final double[][] OTHER_STARTS = {
     {0.7, -0.7, 0, 0.3}, {-0.7, 0.7, 0, 0.3}, {0.7, 0.7, 0.5, 0}, {-0.7, -0.7, -0.5, 0}
   };
@@ -57,17 +58,16 @@ public final class PoseSolver {
   private PoseSolver() {}
 
   /**
-   * Finds the pose that comes nearest to what is asked. There is always one: whether it is near
-   * enough is for the caller to judge, by {@link FingerPose#pip()} and {@link
-   * FingerPose#beyondReach()}.
+   * Finds the pose closest to the targets. There always is one; the caller decides by {@link
+   * FingerPose#pip()} and {@link FingerPose#beyondReach()} whether it is close enough.
    *
    * @param shape the hand
-   * @param edge depth of the edge, above 0
-   * @param targets what is asked of each finger that holds, one to four
+   * @param edge depth of the edge, positive
+   * @param targets the targets of the one to four fingers that hold
    * @param limits how far the palm may roll
-   * @param tendons moment arms and the like, by which the flexors hold the knuckles
-   * @throws IllegalArgumentException if there is no target, a finger comes twice, or the edge has
-   *     no depth
+   * @param tendons moment arms and other parameters of the balance at the knuckles
+   * @throws IllegalArgumentException if there is no target, a finger has two, or the edge has no
+   *     depth
    */
   public static HandPose solve(
       HandShape shape,
@@ -90,7 +90,7 @@ public final class PoseSolver {
     PoseResiduals residuals =
         new PoseResiduals(shape, edge.millimetres(), targets, limits, tendons);
     residuals.starts().forEach(start -> descend(residuals, start));
-    if (residuals.bestCost() > TENSE) {
+    if (residuals.bestCost() > HIGH_COST) {
       for (double[] start : OTHER_STARTS) {
         descend(residuals, start);
       }
@@ -114,16 +114,17 @@ public final class PoseSolver {
               .maxIterations(EVALUATIONS)
               .build());
     } catch (MathIllegalStateException stalled) {
-      // No step helps any more, or too many were tried: the best point stands.
+      // The search stalled or used up its evaluations; the best point so far is kept.
     }
   }
 
   private static HandPose pose(HandShape shape, Length edge, PoseResiduals residuals) {
     double[] palm = residuals.best();
     List<FingerPose> fingers = new ArrayList<>();
-    Arrays.stream(residuals.wishes())
-        .sorted(Comparator.comparing(wish -> wish.target().finger()))
-        .forEach(wish -> fingers.add(finger(wish.target().finger(), wish.found(palm))));
+    Arrays.stream(residuals.fingers())
+        .sorted(Comparator.comparing(finger -> finger.target().finger()))
+        .forEach(
+            finger -> fingers.add(finger(finger.target().finger(), finger.configuration(palm))));
     return new HandPose(
         shape,
         edge,
@@ -136,10 +137,10 @@ public final class PoseSolver {
         residuals.bestCost());
   }
 
-  private static FingerPose finger(Finger finger, FingerWish.Found found) {
-    double flexion = Math.toDegrees(found.flexion());
-    double rise = Math.toDegrees(found.rise());
-    double pitch = Math.toDegrees(found.pitch());
+  private static FingerPose finger(Finger finger, FingerResiduals.Configuration placed) {
+    double flexion = Math.toDegrees(placed.flexion());
+    double rise = Math.toDegrees(placed.rise());
+    double pitch = Math.toDegrees(placed.pitch());
     return new FingerPose(
         finger,
         angle(90 - flexion + rise),
@@ -147,8 +148,8 @@ public final class PoseSolver {
         angle(pitch - rise),
         angle(rise),
         angle(pitch),
-        found.distance(),
-        Length.ofMillimetres(found.beyond()));
+        placed.distance(),
+        Length.ofMillimetres(placed.beyond()));
   }
 
   private static Angle angle(double degrees) {

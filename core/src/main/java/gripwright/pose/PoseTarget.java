@@ -9,14 +9,16 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What is asked of one finger on an edge.
+ * The target of one finger on an edge.
  *
- * @param finger a finger that holds
- * @param pip flexion of the middle joint; if empty the finger only has to reach, bent as its joint
- *     moves
- * @param mcp flexion of the knuckle, a wish: it depends on the wrist, which the model does not know
- * @param dip flexion of the end joint, a wish: it depends on how the pad lies on the edge
- * @param share of the load beside the other fingers, above 0; only proportions count
+ * @param finger the finger
+ * @param pip flexion of the middle joint; if empty, the finger only has to reach the edge
+ * @param mcp preferred flexion of the knuckle; not a requirement, since it depends on the wrist,
+ *     which is not modelled
+ * @param dip preferred flexion of the end joint; not a requirement, since it depends on how the pad
+ *     rests on the edge
+ * @param share this finger's part of the load, positive; only its proportion to the other fingers
+ *     matters
  */
 public record PoseTarget(
     Finger finger,
@@ -25,19 +27,19 @@ public record PoseTarget(
     Optional<FlexionRange> dip,
     double share) {
 
-  /** The farthest that the end bone tips, its tip down, in degrees; the library's own choice. */
+  /** Maximum downward tip of the end bone, in degrees; the library's own choice. */
   public static final double GREATEST_PITCH = 45;
 
   /**
-   * The farthest that the end bone tips where the end joint is to be bent backwards, in degrees:
-   * that is done by pressing the pad flat. The library's own choice.
+   * Maximum downward tip of the end bone if the end joint is to hyperextend, in degrees, because
+   * that presses the pad flat; the library's own choice.
    */
   public static final double FLAT_PITCH = 10;
 
   /**
-   * Refuses null.
+   * Checks the share.
    *
-   * @throws IllegalArgumentException if the share is not above 0
+   * @throws IllegalArgumentException if the share is not positive
    */
   public PoseTarget {
     Objects.requireNonNull(finger, "finger");
@@ -49,28 +51,28 @@ public record PoseTarget(
     }
   }
 
-  /** Returns a finger that only has to reach the edge. */
+  /** Returns the target of a finger that only has to reach the edge. */
   public static PoseTarget free(Finger finger) {
     return new PoseTarget(finger, Optional.empty(), Optional.empty(), Optional.empty(), 1);
   }
 
-  /** Returns a finger whose middle joint has a range. */
+  /** Returns a target range for the middle joint. */
   public static PoseTarget pip(Finger finger, FlexionRange range) {
     Objects.requireNonNull(finger, "finger");
     Objects.requireNonNull(range, "range");
     return new PoseTarget(finger, Optional.of(range), Optional.empty(), Optional.empty(), 1);
   }
 
-  /** Returns this target with another share of the load, above 0. */
+  /** Returns this target with another share of the load. */
   public PoseTarget withShare(double other) {
     return new PoseTarget(finger, pip, mcp, dip, other);
   }
 
   /**
-   * Returns the range that the middle joint must keep to: what is asked, narrowed to what the joint
-   * allows. A finger of which nothing is asked has the range of its joint, or the norm.
+   * Returns the range of the middle joint: its target narrowed to the joint's limits. Without a
+   * target it is the joint's own range, or else the norm.
    *
-   * @param limits how far this athlete's joints move
+   * @param limits the limits of this athlete's joints
    */
   public FlexionRange reach(JointLimits limits) {
     Optional<FlexionRange> own = limits.of(finger, Joint.PIP);
@@ -80,16 +82,16 @@ public record PoseTarget(
   }
 
   /**
-   * Tells whether a finger may be straight, and so may hold with less of its pad where it is too
-   * short for all of it.
+   * Returns whether the finger may be straight. Such a finger may use less of its pad if it is too
+   * short.
    *
-   * @param limits how far this athlete's joints move
+   * @param limits the limits of this athlete's joints
    */
   public boolean mayBeStraight(JointLimits limits) {
     return reach(limits).low().degrees() <= 0;
   }
 
-  /** Returns how far the end bone tips at most, in degrees. */
+  /** Returns the maximum downward tip of the end bone, in degrees. */
   public double greatestPitch() {
     return dip.isPresent() && dip.get().high().degrees() < 0 ? FLAT_PITCH : GREATEST_PITCH;
   }

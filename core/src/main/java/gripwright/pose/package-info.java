@@ -1,6 +1,6 @@
 /**
- * How a loaded hand lies on an edge: the pose that meets what a grip asks and in which the flexors
- * hold the knuckles.
+ * The pose of a loaded hand on an edge, which meets the targets of a grip and balances the
+ * knuckles.
  *
  * <p>Null is never accepted: a {@link NullPointerException} names the argument.
  */

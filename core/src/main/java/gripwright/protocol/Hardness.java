@@ -19,7 +19,7 @@ public final class Hardness {
 
   private Hardness() {}
 
-  /** Tells whether a level is hard as written, without knowledge of the maximum. */
+  /** Returns whether a level is hard as written, without knowledge of the maximum. */
   public static boolean isWritten(Level level) {
     Objects.requireNonNull(level, "level");
     return (level instanceof Level.Effort effort && effort.outOfTen() >= EFFORT)

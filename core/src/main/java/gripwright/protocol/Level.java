@@ -11,7 +11,7 @@ import java.util.Objects;
 /** The planned intensity of a hold. */
 public sealed interface Level extends Message {
 
-  /** Tells whether the load follows from how long it could be held. */
+  /** Returns whether the load follows from how long it could be held. */
   boolean byTime();
 
   /** Returns what the visitor returns for this kind. */

@@ -186,7 +186,7 @@ public enum Range {
     return low;
   }
 
-  /** Tells whether the lower bound itself is outside. */
+  /** Returns whether the lower bound itself is outside. */
   public boolean excludesLow() {
     return above;
   }
@@ -201,7 +201,7 @@ public enum Range {
     return source;
   }
 
-  /** Tells whether a value in the base unit is inside; a number that is not finite never is. */
+  /** Returns whether a value in the base unit is inside; a number that is not finite never is. */
   public boolean contains(double base) {
     return (above ? base > low : base >= low) && base <= high;
   }

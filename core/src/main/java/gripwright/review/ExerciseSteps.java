@@ -5,16 +5,20 @@ import gripwright.finding.Finding;
 import gripwright.finding.Listing;
 import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
+import gripwright.grip.Setup;
 import gripwright.history.ExerciseMatch;
 import gripwright.log.LogEntry;
+import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Derives the next step for an exercise from the last two times it was done. */
 final class ExerciseSteps {
@@ -67,19 +71,25 @@ final class ExerciseSteps {
         "review.exercise", Map.of("protocol", done.protocol(), "setup", done.setup()));
   }
 
-  /** Returns exercises that were too much twice: sets were missed, or the effort was too high. */
-  List<Finding> tooMuch() {
+  /**
+   * Returns exercises that were too much twice: sets were missed, or the effort was too high.
+   *
+   * @param stopped tells whether pain stops a setup, so that a lower load comes after the stop
+   */
+  List<Finding> tooMuch(Predicate<Setup> stopped) {
     List<Finding> steps = new ArrayList<>();
     exercises.forEach(
         (name, all) -> {
           if (all.size() >= TWICE) {
             Done one = all.get(all.size() - 2);
             Done other = all.get(all.size() - 1);
+            Finding step = Finding.advice("review.lighter", place);
             Finding about =
-                Finding.advice("review.lighter", place)
+                (stopped.test(other.line().setup()) ? step.with("stopped", "") : step)
                     .with("exercise", name)
                     .with("first", one.date())
-                    .with("second", other.date());
+                    .with("second", other.date())
+                    .with("easier", easier(all, one, other));
             if (missed(one) && missed(other)) {
               steps.add(
                   about.with(
@@ -100,14 +110,37 @@ final class ExerciseSteps {
     return steps;
   }
 
+  /** Returns how much easier: the last lower load that was done in full, if there is one. */
+  private static Message easier(List<Done> all, Done one, Done other) {
+    Optional<Load> tooMuch =
+        Stream.of(one, other).flatMap(done -> done.line().load().stream()).min(Load::compareTo);
+    return all.stream()
+        .filter(done -> done.match().inFull() && done.line().effort().orElse(0) < TOO_HARD)
+        .filter(
+            done ->
+                tooMuch.isPresent()
+                    && done.line().load().filter(l -> l.compareTo(tooMuch.get()) < 0).isPresent())
+        .reduce((earlier, later) -> later)
+        .map(
+            done ->
+                new Clause(
+                    "review.easier-load",
+                    Map.of(
+                        "load",
+                        NextSteps.rounded(done.line().load().orElseThrow()),
+                        "date",
+                        done.date())))
+        .orElseGet(() -> Clause.of("review.easier-step"));
+  }
+
   private static boolean missed(Done done) {
-    return done.match().setsDone().orElse(0) < done.match().setsAsked().orElse(0);
+    return done.match().setsDone().orElse(0) < done.match().setsPlanned().orElse(0);
   }
 
   private static Message sets(Done done) {
     Map<String, Object> facts = new TreeMap<>();
     facts.put("sets", done.match().setsDone().orElse(0));
-    done.match().setsAsked().ifPresent(asked -> facts.put("asked", asked));
+    done.match().setsPlanned().ifPresent(asked -> facts.put("asked", asked));
     done.line().load().ifPresent(load -> facts.put("load", NextSteps.rounded(load)));
     return new Clause(
         "review.sets"

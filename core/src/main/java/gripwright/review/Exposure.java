@@ -8,10 +8,15 @@ import gripwright.hand.Finger;
 import gripwright.hand.HandShape;
 import gripwright.hand.Side;
 import gripwright.quantity.Length;
+import gripwright.quantity.Load;
 import gripwright.review.ReviewedSession.Work;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
+import gripwright.tissue.OwnHang;
+import gripwright.tissue.Pulley;
+import gripwright.tissue.RelativeLoad;
 import gripwright.tissue.TissueLoad;
+import gripwright.tissue.TissueModel;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
@@ -20,6 +25,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -68,9 +75,36 @@ public record Exposure(List<Week> weeks) {
    * @param impulse force on its pad times hold time, in N s
    * @param a2 force on the second annular pulley times hold time, in N s
    * @param a4 the same of the fourth
+   * @param a2OwnHang how long the athlete's own hang would ask the same of A2, in s; empty if that
+   *     hang hardly loads it
+   * @param a4OwnHang the same of A4
    */
   public record OfFinger(
-      Side side, Finger finger, double seconds, Estimate impulse, Estimate a2, Estimate a4) {
+      Side side,
+      Finger finger,
+      double seconds,
+      Estimate impulse,
+      Estimate a2,
+      Estimate a4,
+      Optional<Estimate> a2OwnHang,
+      Optional<Estimate> a4OwnHang) {
+
+    OfFinger on(Side other) {
+      return new OfFinger(other, finger, seconds, impulse, a2, a4, a2OwnHang, a4OwnHang);
+    }
+
+    /** Returns the work of a hold, of which this is that of 1 N s on the hand. */
+    OfFinger held(double seconds, double impulse) {
+      return new OfFinger(
+          side,
+          finger,
+          seconds,
+          this.impulse.times(impulse),
+          a2.times(impulse),
+          a4.times(impulse),
+          a2OwnHang.map(hang -> hang.times(impulse)),
+          a4OwnHang.map(hang -> hang.times(impulse)));
+    }
 
     OfFinger plus(OfFinger other) {
       return new OfFinger(
@@ -79,7 +113,13 @@ public record Exposure(List<Week> weeks) {
           seconds + other.seconds,
           sum(impulse, other.impulse),
           sum(a2, other.a2),
-          sum(a4, other.a4));
+          sum(a4, other.a4),
+          sum(a2OwnHang, other.a2OwnHang),
+          sum(a4OwnHang, other.a4OwnHang));
+    }
+
+    private static Optional<Estimate> sum(Optional<Estimate> one, Optional<Estimate> other) {
+      return one.flatMap(first -> other.map(second -> sum(first, second)));
     }
 
     /**
@@ -102,11 +142,16 @@ public record Exposure(List<Week> weeks) {
    *
    * @param athlete whose hands
    * @param sessions reviewed sessions, in any order
+   * @param bodyMass on the last day, for the own hang
    * @param until last day
    * @param weekStart day on which weeks begin
    */
   static Exposure of(
-      Athlete athlete, List<ReviewedSession> sessions, LocalDate until, DayOfWeek weekStart) {
+      Athlete athlete,
+      List<ReviewedSession> sessions,
+      Load bodyMass,
+      LocalDate until,
+      DayOfWeek weekStart) {
     SortedMap<LocalDate, List<Work>> byWeek = new TreeMap<>();
     for (ReviewedSession session : sessions) {
       if (session.trained()) {
@@ -116,7 +161,7 @@ public record Exposure(List<Week> weeks) {
     }
     List<Week> weeks = new ArrayList<>();
     if (!byWeek.isEmpty()) {
-      UnitLoads unit = new UnitLoads(athlete);
+      UnitLoads unit = new UnitLoads(athlete, bodyMass);
       for (LocalDate from = byWeek.firstKey(); !from.isAfter(until); from = from.plusDays(7)) {
         weeks.add(week(from, byWeek.getOrDefault(from, List.of()), unit));
       }
@@ -139,16 +184,10 @@ public record Exposure(List<Week> weeks) {
                     one.grip(), one.seconds() + other.seconds(), one.impulse() + other.impulse()));
         for (Side side : setup.hands().sides()) {
           double own = impulse / setup.hands().sides().size();
-          for (FingerLoad load : unit.of(setup, side)) {
+          for (OfFinger newton : unit.of(setup, side)) {
             fingers.merge(
-                side.ordinal() + "/" + load.finger().ordinal(),
-                new OfFinger(
-                    side,
-                    load.finger(),
-                    each.seconds(),
-                    load.fingertip().times(own),
-                    load.a2().times(own),
-                    load.a4().times(own)),
+                side.ordinal() + "/" + newton.finger().ordinal(),
+                newton.held(each.seconds(), own),
                 OfFinger::plus);
           }
         }
@@ -193,17 +232,55 @@ public record Exposure(List<Week> weeks) {
     private record Question(Grip grip, Length edge, HandShape shape) {}
 
     private final Map<Side, HandShape> shapes;
-    private final Map<Question, List<FingerLoad>> known = new HashMap<>();
+    private final Load bodyMass;
+    private final Map<HandShape, OwnHang> hangs = new HashMap<>();
+    private final Map<Question, List<OfFinger>> known = new HashMap<>();
 
-    UnitLoads(Athlete athlete) {
+    UnitLoads(Athlete athlete, Load bodyMass) {
       shapes = Map.of(Side.LEFT, athlete.shape(Side.LEFT), Side.RIGHT, athlete.shape(Side.RIGHT));
+      this.bodyMass = bodyMass;
     }
 
-    List<FingerLoad> of(Setup setup, Side side) {
-      HandShape shape = java.util.Objects.requireNonNull(shapes.get(side));
-      return known.computeIfAbsent(
-          new Question(setup.grip(), setup.edge(), shape),
-          q -> TissueLoad.of(GripFit.of(q.grip(), q.shape(), q.edge()), 1).fingers());
+    List<OfFinger> of(Setup setup, Side side) {
+      HandShape shape = Objects.requireNonNull(shapes.get(side));
+      return known
+          .computeIfAbsent(
+              new Question(setup.grip(), setup.edge(), shape), q -> newton(setup, side, shape))
+          .stream()
+          .map(finger -> finger.on(side))
+          .toList();
+    }
+
+    private OwnHang hang(HandShape shape) {
+      Setup own = OwnHang.SETUP;
+      return hangs.computeIfAbsent(
+          shape,
+          hand ->
+              OwnHang.of(GripFit.of(own.grip(), hand, own.edge()), bodyMass, TissueModel.STANDARD));
+    }
+
+    private List<OfFinger> newton(Setup setup, Side side, HandShape shape) {
+      TissueLoad load = TissueLoad.of(GripFit.of(setup.grip(), shape, setup.edge()), 1);
+      OwnHang hang = hang(shape);
+      List<OfFinger> fingers = new ArrayList<>();
+      for (RelativeLoad relative : hang.relative(load)) {
+        FingerLoad finger = load.finger(relative.finger()).orElseThrow();
+        fingers.add(
+            new OfFinger(
+                side,
+                finger.finger(),
+                0,
+                finger.fingertip(),
+                finger.a2(),
+                finger.a4(),
+                seconds(hang, relative, Pulley.A2),
+                seconds(hang, relative, Pulley.A4)));
+      }
+      return fingers;
+    }
+
+    private static Optional<Estimate> seconds(OwnHang hang, RelativeLoad load, Pulley pulley) {
+      return hang.loads(load.finger(), pulley) ? Optional.of(load.of(pulley)) : Optional.empty();
     }
   }
 }

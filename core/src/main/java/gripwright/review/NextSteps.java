@@ -1,11 +1,9 @@
 package gripwright.review;
 
 import gripwright.athlete.Athlete;
-import gripwright.finding.Clause;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Setup;
-import gripwright.hand.Finger;
 import gripwright.log.GrowthPain;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -56,6 +54,7 @@ final class NextSteps {
   private final List<SideDifference> sides;
   private final List<PainCourse> pain;
   private final List<OutlierTests.Odd> odd;
+  private final PainStops stops;
   private final List<Finding> steps = new ArrayList<>();
 
   /** The data of a log used here. */
@@ -79,17 +78,17 @@ final class NextSteps {
     this.sides = seen.sides();
     this.pain = seen.pain();
     this.odd = seen.odd();
+    this.stops = PainStops.of(pain, growthPain, day);
   }
 
   List<Finding> steps() {
     if (log.entries().isEmpty()) {
       return List.of(step("review.begin"));
     }
-    pain();
-    growingJoints();
+    steps.addAll(new PainSteps(place, pain, growthPain.stopped(day)).steps());
     oddTests();
     ExerciseSteps exercises = new ExerciseSteps(place, trainedLately());
-    steps.addAll(exercises.tooMuch());
+    steps.addAll(exercises.tooMuch(setup -> stops.of(setup).isPresent()));
     weaker();
     loads();
     habits();
@@ -110,11 +109,17 @@ final class NextSteps {
     return Finding.advice(code, place);
   }
 
-  /** Starts a step that advises a test, or says that no test is advised for this athlete. */
+  /** Starts a step that advises a test, or says that none is advised, now or for this athlete. */
   private Finding step(String code, Setup setup) {
-    return KnownLight.forbidsTests(athlete, setup, day)
-        ? step(code).with("untestable", setup)
-        : step(code);
+    if (KnownLight.forbidsTests(athlete, setup, day)) {
+      return step(code).with("untestable", setup);
+    }
+    return stops.of(setup).isPresent() ? step(code).with("stopped", setup) : step(code);
+  }
+
+  /** Starts a step that advises a test of any grip, which waits for the end of every stop. */
+  private Finding testStep(String code) {
+    return stops.isEmpty() ? step(code) : step(code).with("stopped", "");
   }
 
   /** Tells whether a test may be advised for any grip. */
@@ -132,79 +137,14 @@ final class NextSteps {
     return Numbers.plain(value, 0);
   }
 
-  private void pain() {
-    for (PainCourse course : pain) {
-      if (toldElsewhere(course)) {
-        continue;
-      }
-      PainCourse.Score score = course.worst();
-      Finding step =
-          step(course.rule() == PainCourse.Rule.STOP ? "review.stop" : "review.hold")
-              .with("place", course.place())
-              .with("score", Numbers.plain(score.value(), 1))
-              .with("date", score.date());
-      switch (course.because()) {
-        case ABOVE_LIMIT -> steps.add(on(course, step.with("above", "")));
-        case SHARP -> steps.add(on(course, step.with("sharp", "")));
-        case RISING -> steps.add(on(course, step.with("rising", "")));
-        case MODERATE -> steps.add(on(course, step));
-        case MILD -> {
-          // Training continues.
-        }
-      }
-    }
-  }
-
   /** Tells whether pain or a lower test rules out more of an exercise. */
   private boolean forbidden(LogEntry.Done done) {
     return progress.stream().anyMatch(p -> p.setup().equals(done.setup()) && fall(p).isPresent())
-        || growthPain.stops(done.setup().grip().fingers(), done.setup().hands(), day)
+        || stops.of(done.setup()).isPresent()
         || pain.stream()
             .anyMatch(
                 course -> course.rule() != PainCourse.Rule.GO_ON && course.place().isUsedBy(done));
   }
-
-  private void growingJoints() {
-    for (Finger finger : growthPain.stopped(day)) {
-      steps.add(
-          step("review.growing-joint")
-              .with("what", Clause.of("review.grips-of-finger", "finger", finger)));
-    }
-  }
-
-  /** Tells whether a line about a finger already reports a grip's pain with its place and score. */
-  private boolean toldElsewhere(PainCourse course) {
-    return course.place() instanceof PainCourse.InGrip grip
-        && pain.stream()
-            .anyMatch(
-                other ->
-                    other.place() instanceof PainCourse.InFinger finger
-                        && grip.fingers().has(finger.finger())
-                        && other.rule().compareTo(course.rule()) >= 0);
-  }
-
-  /** Adds to a step what to stop or hold. */
-  private static Finding on(PainCourse course, Finding step) {
-    return step.with("what", course.place().accept(TO_STOP));
-  }
-
-  private static final PainCourse.Place.Visitor<Clause> TO_STOP =
-      new PainCourse.Place.Visitor<>() {
-        @Override
-        public Clause inFinger(PainCourse.InFinger place) {
-          return Clause.of("review.grips-of-finger", "finger", place.finger());
-        }
-
-        @Override
-        public Clause inGrip(PainCourse.InGrip place) {
-          return Clause.of("review.grips-alike", "grip", place.grip());
-        }
-
-        @Override
-        public Clause whileClimbing(PainCourse.WhileClimbing place) {
-          return Clause.of("review.climbing");
-        }
-      };
 
   private void oddTests() {
     for (OutlierTests.Odd each : odd) {
@@ -326,12 +266,12 @@ final class NextSteps {
       return;
     }
     if (dates.isEmpty()) {
-      steps.add(step("review.first-test"));
+      steps.add(testStep("review.first-test"));
     } else {
       LocalDate last = dates.get(dates.size() - 1);
       long age = ChronoUnit.DAYS.between(last, day);
       if (age > RETEST_DAYS) {
-        steps.add(step("review.retest").with("date", last).with("weeks", age / 7));
+        steps.add(testStep("review.retest").with("date", last).with("weeks", age / 7));
       }
     }
   }

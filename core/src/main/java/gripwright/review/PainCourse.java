@@ -4,6 +4,7 @@ import gripwright.athlete.Injury;
 import gripwright.finding.Message;
 import gripwright.grip.FingerSet;
 import gripwright.hand.Finger;
+import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.log.FeltPain;
@@ -48,8 +49,13 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
 
   /** Where it hurts. */
   public sealed interface Place extends Message {
+    /** Tells whether these fingers of these hands load the place that hurts. */
+    boolean isUsedBy(FingerSet fingers, Hands hands);
+
     /** Tells whether an exercise loads the place that hurts. */
-    boolean isUsedBy(Done done);
+    default boolean isUsedBy(Done done) {
+      return isUsedBy(done.setup().grip().fingers(), done.setup().hands());
+    }
 
     /** Returns what the visitor returns for this kind. */
     <R> R accept(Visitor<R> visitor);
@@ -101,9 +107,8 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     }
 
     @Override
-    public boolean isUsedBy(Done done) {
-      return done.setup().grip().fingers().has(finger)
-          && (side.isEmpty() || done.setup().hands().sides().contains(side.get()));
+    public boolean isUsedBy(FingerSet fingers, Hands hands) {
+      return fingers.has(finger) && (side.isEmpty() || hands.sides().contains(side.get()));
     }
 
     @Override
@@ -135,8 +140,8 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     }
 
     @Override
-    public boolean isUsedBy(Done done) {
-      return done.setup().grip().fingers().overlaps(fingers);
+    public boolean isUsedBy(FingerSet others, Hands hands) {
+      return fingers.overlaps(others);
     }
 
     @Override
@@ -158,7 +163,7 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
     }
 
     @Override
-    public boolean isUsedBy(Done done) {
+    public boolean isUsedBy(FingerSet fingers, Hands hands) {
       return true;
     }
 

@@ -4,6 +4,8 @@ import gripwright.grip.Setup;
 import gripwright.quantity.Load;
 import gripwright.strength.LoadEstimate;
 import gripwright.strength.OutlierTests;
+import gripwright.strength.StrengthChange;
+import gripwright.strength.StrengthCourse;
 import gripwright.strength.StrengthTest;
 import gripwright.strength.TestReliability;
 import java.time.LocalDate;
@@ -17,15 +19,19 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * Changes between tests of one setup, done the same way. Tests that differ in grip, edge, hands or
- * hold time are not compared, nor are holds to failure, whose reliability is unknown. Immutable.
+ * The tests of one setup, done the same way, and how strength changed from the first to the last.
+ * That change is estimated from all tests of the athlete and from completed holds. Two tests alone
+ * are compared only if they have grip, edge, hands and hold time in common; holds to failure are
+ * not, since their reliability is unknown. Immutable.
  *
  * @param setup grip, edge and hands
  * @param how the hold time in s of single holds, or of the repeated holds of a series
  * @param series true for all-out series, of which the best mean counts
  * @param points tests, oldest first
+ * @param change from the first to the last of these that fit; empty unless two days have one
  */
-public record Progress(Setup setup, double how, boolean series, List<Point> points) {
+public record Progress(
+    Setup setup, double how, boolean series, List<Point> points, Optional<StrengthChange> change) {
 
   /** Days that tests must span for a trend. */
   private static final int TREND_DAYS = 14;
@@ -64,10 +70,10 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
    */
   public record Change(Point from, Point to, double change, double detectable, Verdict verdict) {
 
-    static Change of(Point from, Point to) {
+    static Change of(Point from, Point to, TestReliability reliability) {
       double change = to.load().kilograms() - from.load().kilograms();
       double mean = (to.load().kilograms() + from.load().kilograms()) / 2;
-      double detectable = mean * TestReliability.PEAK_FORCE.detectableChange();
+      double detectable = mean * reliability.detectableChange();
       return new Change(from, to, change, detectable, verdict(change, detectable));
     }
 
@@ -85,7 +91,8 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
   }
 
   /** Groups comparable tests, by setup. */
-  static List<Progress> of(List<StrengthTest> tests, List<OutlierTests.Odd> odd) {
+  static List<Progress> of(
+      List<StrengthTest> tests, List<OutlierTests.Odd> odd, StrengthCourse course) {
     Map<String, List<StrengthTest>> groups = new TreeMap<>();
     for (StrengthTest test : tests) {
       if (!(test.result() instanceof StrengthTest.ToFailure) && test.effort().isPresent()) {
@@ -95,7 +102,7 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
       }
     }
     List<Progress> all = new ArrayList<>();
-    groups.values().forEach(group -> all.add(of(group.get(0), group, odd)));
+    groups.values().forEach(group -> all.add(of(group.get(0), group, odd, course)));
     all.sort(
         Comparator.comparing((Progress progress) -> progress.setup().hands())
             .thenComparing(progress -> progress.setup().lifting())
@@ -106,7 +113,10 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
   }
 
   private static Progress of(
-      StrengthTest first, List<StrengthTest> group, List<OutlierTests.Odd> odd) {
+      StrengthTest first,
+      List<StrengthTest> group,
+      List<OutlierTests.Odd> odd,
+      StrengthCourse course) {
     List<Point> points = new ArrayList<>();
     for (StrengthTest test : group) {
       points.add(
@@ -119,14 +129,27 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
                   .findFirst()));
     }
     points.sort(Comparator.comparing(Point::date).thenComparing(Point::load));
+    List<LocalDate> days = fitting(points).stream().map(Point::date).distinct().toList();
     return new Progress(
         first.setup(),
         first.effort().orElseThrow().seconds(),
         first.result() instanceof StrengthTest.Series,
-        points);
+        points,
+        days.size() < 2
+            ? Optional.empty()
+            : course.change(first.setup(), days.get(0), days.get(days.size() - 1)));
+  }
+
+  /** Returns how well these tests repeat. */
+  public TestReliability reliability() {
+    return series ? TestReliability.PEAK_FORCE : TestReliability.ofHold(how);
   }
 
   private List<Point> fitting() {
+    return fitting(points);
+  }
+
+  private static List<Point> fitting(List<Point> points) {
     return points.stream().filter(point -> point.odd().isEmpty()).toList();
   }
 
@@ -135,7 +158,7 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
     List<Point> fitting = fitting();
     return fitting.size() < 2
         ? Optional.empty()
-        : Optional.of(Change.of(fitting.get(0), fitting.get(fitting.size() - 1)));
+        : Optional.of(Change.of(fitting.get(0), fitting.get(fitting.size() - 1), reliability()));
   }
 
   /** Returns the change between the last two tests; empty unless two fit. */
@@ -143,7 +166,9 @@ public record Progress(Setup setup, double how, boolean series, List<Point> poin
     List<Point> fitting = fitting();
     return fitting.size() < 2
         ? Optional.empty()
-        : Optional.of(Change.of(fitting.get(fitting.size() - 2), fitting.get(fitting.size() - 1)));
+        : Optional.of(
+            Change.of(
+                fitting.get(fitting.size() - 2), fitting.get(fitting.size() - 1), reliability()));
   }
 
   /**

@@ -3,18 +3,27 @@ package gripwright.review;
 import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.Topic;
+import gripwright.grip.HandFits;
+import gripwright.grip.Setup;
+import gripwright.hand.Side;
+import gripwright.history.CompletedHolds;
+import gripwright.log.GrowthPain;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.protocol.Protocol;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Doubts;
 import gripwright.season.OddTests;
+import gripwright.strength.CompletedHold;
 import gripwright.strength.OutlierTests;
+import gripwright.strength.Posture;
+import gripwright.strength.StrengthCourse;
 import gripwright.strength.StrengthTest;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -108,7 +117,8 @@ public record Review(
                 daily(sessions, climbing), known.entries().get(0).date(), day, weekStart);
     List<StrengthTest> tests = known.tests();
     List<OutlierTests.Odd> odd = OddTests.among(athlete, tests);
-    List<Progress> progress = Progress.of(tests, odd);
+    List<Progress> progress =
+        Progress.of(tests, odd, course(athlete, tests, odd, completed(sessions, protocols), day));
     List<SideDifference> sides = SideDifference.of(progress);
     List<PainCourse> pain = PainCourse.of(known, athlete.injuries(), day);
     return new Review(
@@ -118,7 +128,8 @@ public record Review(
         sessions,
         climbing,
         load,
-        Exposure.of(athlete, sessions, day, weekStart),
+        Exposure.of(
+            athlete, sessions, known.bodyMassOn(day).orElse(athlete.bodyMass()), day, weekStart),
         progress,
         sides,
         pain,
@@ -136,6 +147,51 @@ public record Review(
                     .flatMap(plan -> plan.findings().stream())
                     .filter(f -> f.isAbout(Topic.TEST_NOT_LOGGED)))
             .toList());
+  }
+
+  /** Returns the places whose pain stops training on the day. */
+  public PainStops stops() {
+    return PainStops.of(pain, GrowthPain.of(athlete, log), day.orElse(LocalDate.MIN));
+  }
+
+  /** Returns the names of the planned or logged grips that are stopped, in alphabetical order. */
+  public List<String> stoppedGrips() {
+    PainStops stops = stops();
+    return sessions.stream()
+        .flatMap(ReviewedSession::setups)
+        .filter(setup -> stops.of(setup).isPresent())
+        .map(setup -> setup.grip().name())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static List<CompletedHold> completed(
+      List<ReviewedSession> sessions, Map<String, Protocol> protocols) {
+    return sessions.stream()
+        .filter(ReviewedSession::trained)
+        .flatMap(
+            session ->
+                session.work().stream()
+                    .flatMap(work -> CompletedHolds.of(session.date(), work.match(), protocols)))
+        .toList();
+  }
+
+  private static StrengthCourse course(
+      Athlete athlete,
+      List<StrengthTest> tests,
+      List<OutlierTests.Odd> odd,
+      List<CompletedHold> holds,
+      LocalDate day) {
+    List<StrengthTest> fitting = new ArrayList<>(tests);
+    odd.forEach(each -> fitting.remove(each.test()));
+    HandFits fits = new HandFits(athlete.shape(Side.LEFT), athlete.shape(Side.RIGHT));
+    Map<Setup, Posture> postures = new HashMap<>();
+    return StrengthCourse.of(
+        fitting,
+        holds,
+        setup -> postures.computeIfAbsent(setup, s -> Posture.of(fits.of(s).values())),
+        day);
   }
 
   private static void requireOf(Athlete athlete, CompiledPlan plan) {

@@ -1,5 +1,6 @@
 package gripwright.review;
 
+import gripwright.grip.Setup;
 import gripwright.history.ExerciseMatch;
 import gripwright.log.LogEntry;
 import gripwright.schedule.DatedSession;
@@ -7,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * A session that was planned, logged or both, with planned and completed work. Immutable.
@@ -68,6 +70,13 @@ public record ReviewedSession(
       return planned.get().name();
     }
     return logged.orElseThrow().session();
+  }
+
+  /** Returns the setups that were planned or logged. */
+  public Stream<Setup> setups() {
+    return Stream.concat(
+        planned.stream().flatMap(session -> session.exercises().stream()).map(e -> e.setup()),
+        work.stream().flatMap(each -> each.match().done().stream()).map(done -> done.setup()));
   }
 
   /** Tells whether it was trained, whole or in part. */

@@ -103,10 +103,10 @@ final class SessionReviewer {
     for (ExerciseMatch exercise : exercises) {
       minutes +=
           minutes(exercise)
-              - exercise.asked().map(a -> a.scheme().duration().toSeconds() / 60.0).orElse(0.0);
+              - exercise.planned().map(a -> a.scheme().duration().toSeconds() / 60.0).orElse(0.0);
     }
     boolean whole =
-        exercises.stream().filter(e -> e.asked().isPresent()).allMatch(ExerciseMatch::inFull);
+        exercises.stream().filter(e -> e.planned().isPresent()).allMatch(ExerciseMatch::inFull);
     return new ReviewedSession(
         whole ? Outcome.DONE : Outcome.PARTLY,
         Optional.of(planned),
@@ -141,7 +141,7 @@ final class SessionReviewer {
     }
     Optional<Scheme> scheme =
         match
-            .asked()
+            .planned()
             .map(PlannedExercise::scheme)
             .or(
                 () ->
@@ -165,8 +165,8 @@ final class SessionReviewer {
       return new Work(match, 0, OptionalDouble.of(0));
     }
     Optional<Load> written = match.done().flatMap(Done::load);
-    if (match.asked().isPresent()) {
-      PlannedExercise asked = match.asked().get();
+    if (match.planned().isPresent()) {
+      PlannedExercise asked = match.planned().get();
       double total = asked.totalLoad().kilograms();
       double ratio = written.isPresent() && total > 0 ? written.get().kilograms() / total : 1;
       double mean = asked.loadIndex() / asked.timeUnderLoadSeconds();

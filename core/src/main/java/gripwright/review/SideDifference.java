@@ -2,7 +2,6 @@ package gripwright.review;
 
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
-import gripwright.strength.TestReliability;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +43,7 @@ public record SideDifference(
             && left.how() == right.how()
             && left.series() == right.series()) {
           last(left)
-              .flatMap(one -> last(right).map(other -> of(left.setup(), one, other)))
+              .flatMap(one -> last(right).map(other -> of(left, one, other)))
               .filter(d -> days(d) <= MOST_DAYS)
               .ifPresent(all::add);
         }
@@ -63,14 +62,14 @@ public record SideDifference(
     return Math.abs(ChronoUnit.DAYS.between(difference.left().date(), difference.right().date()));
   }
 
-  private static SideDifference of(Setup setup, Progress.Point left, Progress.Point right) {
+  private static SideDifference of(Progress tests, Progress.Point left, Progress.Point right) {
     double one = left.load().kilograms();
     double other = right.load().kilograms();
     return new SideDifference(
-        setup,
+        tests.setup(),
         left,
         right,
         PER_CENT * (other - one) / ((one + other) / 2),
-        PER_CENT * TestReliability.PEAK_FORCE.detectableChange());
+        PER_CENT * tests.reliability().detectableChange());
   }
 }

@@ -9,6 +9,7 @@ import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
 import gripwright.finding.Topic;
+import gripwright.rule.view.WeekView;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -79,7 +80,7 @@ record BreachGroup(List<Breach> breaches) {
   }
 
   /**
-   * Tells whether the places need to be listed, because they have weeks or dates that the line of
+   * Returns whether the places need to be listed, because they have weeks or dates that the line of
    * the plan doesn't show.
    */
   private static boolean tellsMore(List<ModelPath> places) {
@@ -119,6 +120,10 @@ record BreachGroup(List<Breach> breaches) {
     if (finding.isAbout(Topic.SUPERVISION)) {
       Optional<Message> who = Supervision.of(first.plan().schedule);
       finding = who.isPresent() ? finding.with("supervised", who.get()) : finding;
+    }
+    if (finding.isAbout(Topic.JOIN) && worst.subject() instanceof WeekView week) {
+      Optional<Message> exercise = week.steepestAtJoin();
+      finding = exercise.isPresent() ? finding.with("exercise", exercise.get()) : finding;
     }
     List<Shortfall> missing = missing(worst);
     if (missing.isEmpty()) {

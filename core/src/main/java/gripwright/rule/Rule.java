@@ -42,7 +42,9 @@ public record Rule(
     ExpressionCompiler.check(require, scope.kind());
   }
 
-  /** Tells whether the rule reads the property that distinguishes planned tests from exercises. */
+  /**
+   * Returns whether the rule reads the property that distinguishes planned tests from exercises.
+   */
   boolean readsTests() {
     return require.reads(Kind.EXERCISE, "test")
         || when.filter(condition -> condition.reads(Kind.EXERCISE, "test")).isPresent();

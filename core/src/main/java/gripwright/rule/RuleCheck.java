@@ -153,7 +153,7 @@ public final class RuleCheck {
     return List.copyOf(names);
   }
 
-  /** Tells whether a finding is about a waiver itself, which doesn't depend on the athlete. */
+  /** Returns whether a finding is about a waiver itself, which doesn't depend on the athlete. */
   public static boolean isAboutWaiver(Finding finding) {
     return finding.topic().filter(Topic::isWaiver).isPresent();
   }

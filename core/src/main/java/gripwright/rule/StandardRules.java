@@ -299,8 +299,8 @@ public final class StandardRules {
                                 .get("since-test")
                                 .atLeast(amount(4, Unit.WEEK)))))
         .message(
-            "in the first year of finger training, tests are for four fingers and at most every 4 weeks")
-        .source("our own number")
+            "in the first year of finger training, tests are for four fingers only, and at least 4 weeks apart")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -453,7 +453,7 @@ public final class StandardRules {
                 .and(subject(Kind.EXERCISE).get("test").not()))
         .require(subject(Kind.EXERCISE).get("hold").atMost(amount(20, Unit.SECOND)))
         .message("a hold longer than 20 s for an athlete under 16")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .neverWaived()
         .build();
   }
@@ -463,7 +463,7 @@ public final class StandardRules {
         .when(subject(Kind.SESSION).get("athlete").get("age").lessThan(amount(192, Unit.MONTH)))
         .require(subject(Kind.SESSION).get("most-holds").atMost(Expression.number(10)))
         .message("more than 10 holds of a hand in a session for an athlete under 16")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .neverWaived()
         .build();
   }
@@ -473,7 +473,7 @@ public final class StandardRules {
         .when(subject(Kind.SESSION).get("athlete").get("age").lessThan(amount(192, Unit.MONTH)))
         .require(subject(Kind.SESSION).get("most-time-under-load").atMost(amount(120, Unit.SECOND)))
         .message("more than 120 s under tension of a hand in a session for an athlete under 16")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .neverWaived()
         .build();
   }
@@ -494,7 +494,7 @@ public final class StandardRules {
                 .atMost(Expression.number(1))
                 .or(subject(Kind.DAY).get("planned-sessions").atMost(Expression.number(1))))
         .message("more than one finger session on a day for an athlete under 16, all plans counted")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .neverWaived()
         .build();
   }
@@ -514,7 +514,7 @@ public final class StandardRules {
                 .or(subject(Kind.DAY).get("planned-in-7").atMost(Expression.number(2))))
         .message(
             "more than two finger sessions within seven days for an athlete under 16, all plans counted")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .neverWaived()
         .build();
   }
@@ -541,7 +541,7 @@ public final class StandardRules {
                         .or(subject(Kind.DAY).get("planned-in-7").moreThan(Expression.number(2)))))
         .message(
             "with what was logged, more than one finger session on a day or two within seven days for an athlete under 16; leave out the next")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -567,7 +567,7 @@ public final class StandardRules {
                         .lessThan(amount(192, Unit.MONTH)))
                 .not())
         .message(
-            "under 16, train fingers lightly and under supervision only; for pain at a growth plate see a physician")
+            "a reminder, since the athlete is under 16: train fingers lightly and under supervision only; for pain at a growth plate stop, and see a physician")
         .source(
             "Morrison and Schoeffl 2007, Br J Sports Med 41:852-861; the advice itself is common practice")
         .build();
@@ -604,7 +604,7 @@ public final class StandardRules {
                 .countWhere(subject(Kind.DAY).get("climbing"))
                 .atMost(Expression.number(4)))
         .message("hard climbing on more than 4 days of a week for an athlete under 16")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -615,7 +615,7 @@ public final class StandardRules {
         .message(
             "a finger with pain at a growth plate or the PIP joint, logged under 18: rest it and see a physician until an injury is written and cleared (a single score of 1 or 2 at the PIP joint: until 0 on two days at least 48 h apart)")
         .source(
-            "growth plates: Morrison and Schoeffl 2007, Br J Sports Med 41:852-861; the scores are our own numbers")
+            "growth plates: Morrison and Schoeffl 2007, Br J Sports Med 41:852-861; the scores are the choice of this library")
         .neverWaived()
         .build();
   }
@@ -660,7 +660,7 @@ public final class StandardRules {
                                 .lessThan(amount(216, Unit.MONTH))))
                 .not())
         .message(
-            "at 16 or 17, train fingers under supervision, and stop every hold before the limit; for pain at a growth plate see a physician")
+            "a reminder, since the athlete is 16 or 17: train fingers under supervision, and stop every hold before the limit; for pain at a growth plate stop, and see a physician")
         .source("common practice; no number is published for this age")
         .build();
   }
@@ -682,7 +682,7 @@ public final class StandardRules {
         .when(subject(Kind.DAY).get("climbing"))
         .require(subject(Kind.DAY).get("athlete").get("injured").not())
         .message(
-            "hard climbing, usual or planned, while a finger has an injury that is not cleared")
+            "hard climbing, usual or planned, while a finger has an injury that no licensed practitioner has cleared")
         .source("common practice")
         .neverWaived()
         .build();
@@ -702,18 +702,19 @@ public final class StandardRules {
         .when(subject(Kind.EXERCISE).get("rehabilitation").not())
         .require(subject(Kind.EXERCISE).get("uses-painful-finger").not())
         .message(
-            "a grip that uses a finger with pain that was sharp, sudden, above 5 of 10, or above 2 and rising a second week in a row, without two scores of 2 or less at least 48 h apart since")
+            "a grip that uses a finger whose pain stops training: it was sharp, sudden, above 5 of 10, or above 2 and rising for a second week in a row, and has not been 2 or less on two days at least 48 h apart since")
         .source(
-            "pain-monitoring model, Thomee 1997† and Silbernagel 2007† (no rise from week to week, limit of 5); two rises in a row and the end of the stop are our own numbers. † Not verified against the original publication.")
+            "pain-monitoring model, Thomee 1997† and Silbernagel 2007† (no rise from week to week, limit of 5); two rises in a row and the end of the stop are the choice of this library. † Not verified against the original publication.")
         .neverWaived()
         .build();
   }
 
   private static Rule rehabilitationExercise() {
     return Rule.warning("rehabilitation-exercise", Scope.EXERCISE)
+        .about(Topic.REHABILITATION)
         .require(subject(Kind.EXERCISE).get("rehabilitation").not())
         .message(
-            "this line is part of a rehabilitation: follow the named practitioner's plan, which this plan does not replace")
+            "a reminder: this exercise is rehabilitation. Follow the named practitioner, whose plan this one does not replace")
         .source("common practice")
         .build();
   }
@@ -740,7 +741,7 @@ public final class StandardRules {
                         .or(subject(Kind.EXERCISE).get("known-light"))))
         .message(
             "rehabilitation above 60 % of the maximum, or at a load that is not known to be light; under 16 only what is known to be light")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .neverWaived()
         .build();
   }
@@ -823,7 +824,7 @@ public final class StandardRules {
         .require(subject(Kind.EXERCISE).get("sets").atMost(Expression.number(3)))
         .message(
             "more than 3 sets of an exercise on a finger in the first 4 weeks after its injury was cleared")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -837,7 +838,7 @@ public final class StandardRules {
                 .and(subject(Kind.EXERCISE).get("tested").not()))
         .require(subject(Kind.EXERCISE).get("grip").get("fully-crimped").not())
         .message("full crimp with a finger in the first 4 weeks after its injury was cleared")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -850,7 +851,7 @@ public final class StandardRules {
                 .and(subject(Kind.EXERCISE).get("tested").not()))
         .require(subject(Kind.EXERCISE).get("test").not())
         .message("a planned test of a finger in the first 4 weeks after its injury was cleared")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -876,7 +877,7 @@ public final class StandardRules {
                         .and(subject(Kind.EXERCISE).get("known-light"))))
         .message(
             "the first week on a finger after pain that stopped it starts above 60 % of the maximum, or at a load that is not known to be light")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -931,7 +932,7 @@ public final class StandardRules {
                         .atMost(subject(Kind.EXERCISE).get("light-load"))))
         .message(
             "a load whose level is not known: log a test of this grip, edge and hands, or begin with a load that is known to be light")
-        .source("our own numbers")
+        .source("no published numbers; the choice of this library")
         .build();
   }
 
@@ -950,7 +951,7 @@ public final class StandardRules {
                         .plus(subject(Kind.WEEK).get("plan").get("weekly-rise"))
                         .times(subject(Kind.WEEK).get("recent-load"))))
         .message(
-            "the week's load-time rises by more than the plan's weekly rise (10 % unless it says otherwise) over the highest of the last three uneased weeks")
+            "the week's load-time (kg times seconds) rises by more than the plan's weekly rise (10 % unless it says otherwise) over the highest of the last three weeks, deload weeks left out")
         .source("common practice")
         .build();
   }
@@ -966,7 +967,8 @@ public final class StandardRules {
         .require(subject(Kind.PAIR).get("gap").atLeast(amount(48, Unit.HOUR)))
         .message(
             "hard work on the same fingers less than 48 h apart, hard climbing and retests counted")
-        .source("common practice")
+        .source(
+            "Garber CE et al. 2011, Med Sci Sports Exerc 43(7):1334-1359: 48 h between sessions for one muscle group; for fingers common practice")
         .build();
   }
 
@@ -974,7 +976,7 @@ public final class StandardRules {
     return Rule.error("edge-tiny", Scope.EXERCISE)
         .require(subject(Kind.EXERCISE).get("edge").atLeast(amount(4, Unit.MILLIMETRE)))
         .message("an edge below 4 mm (0.16 inch)")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -993,7 +995,7 @@ public final class StandardRules {
         .require(subject(Kind.EXERCISE).get("edge").moreThan(amount(6, Unit.MILLIMETRE)))
         .message(
             "an edge of 6 mm (0.24 inch) or less with a full crimp, a single finger or before 24 months of finger training")
-        .source("our own numbers")
+        .source("no published numbers; the choice of this library")
         .build();
   }
 
@@ -1017,7 +1019,7 @@ public final class StandardRules {
         .require(subject(Kind.EXERCISE).get("edge").moreThan(amount(6, Unit.MILLIMETRE)))
         .message(
             "an edge of 6 mm (0.24 inch) or less: few fingers can hold it, and the load on skin and joints is higher than on a deeper edge")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
@@ -1025,12 +1027,13 @@ public final class StandardRules {
     return Rule.warning("edge-wide", Scope.EXERCISE)
         .require(subject(Kind.EXERCISE).get("edge").atMost(amount(60, Unit.MILLIMETRE)))
         .message("an edge deeper than 60 mm (2.4 inch): check whether mm or cm is meant")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 
   private static Rule joinLoadRise() {
     return Rule.warning("join-load-rise", Scope.WEEK)
+        .about(Topic.JOIN)
         .when(subject(Kind.WEEK).get("load-before").exists())
         .require(
             subject(Kind.WEEK)
@@ -1040,7 +1043,7 @@ public final class StandardRules {
                         .plus(subject(Kind.WEEK).get("plan").get("weekly-rise"))
                         .times(subject(Kind.WEEK).get("load-before"))))
         .message(
-            "the block begins with too much compared with the weeks before: more load-time a session with the same protocol and grip, or a new exercise with a higher level and more load-time a week")
+            "a block begins with much more load-time (kg times seconds) than the weeks before it")
         .source("common practice")
         .build();
   }
@@ -1050,7 +1053,7 @@ public final class StandardRules {
         .when(subject(Kind.WEEK).get("more-sessions").exists())
         .require(subject(Kind.WEEK).get("more-sessions").atMost(Expression.number(1)))
         .message(
-            "the block begins with at least two more sessions a week of the same protocol on the same grip")
+            "a block begins with at least two more sessions a week of the same protocol on the same grip than the weeks before it")
         .source("common practice")
         .build();
   }
@@ -1059,7 +1062,7 @@ public final class StandardRules {
     return Rule.advice("steep-weekly-rise", Scope.PLAN)
         .require(subject(Kind.PLAN).get("weekly-rise").atMost(percent(15)))
         .message("the plan allows a steeper weekly rise than is usual")
-        .source("common practice: about 10 % a week; the limit is our own")
+        .source("common practice: about 10 % a week; the limit is the choice of this library")
         .build();
   }
 
@@ -1072,7 +1075,7 @@ public final class StandardRules {
                 .and(subject(Kind.DAY).get("days-at-70").atMost(Expression.number(5))))
         .message(
             "fingers are trained at 80 % of the maximum on more than 4 days of 7, or at 70 % on more than 5")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1081,7 +1084,7 @@ public final class StandardRules {
         .require(subject(Kind.DAY).get("rest-days").atLeast(Expression.number(1)))
         .message(
             "no day of rest among seven in a row: each has work at 60 % of the maximum or more, a test or hard climbing")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1094,7 +1097,7 @@ public final class StandardRules {
                 .and(subject(Kind.DAY).get("hand-time-at-80").atMost(amount(5, Unit.MINUTE))))
         .message(
             "more hard work for a hand in a day than is usual: 40 holds above 80 % of the maximum, or 5 min under tension at 80 % or more")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1108,7 +1111,7 @@ public final class StandardRules {
                 .and(subject(Kind.DAY).get("hand-sets-at-60").lessThan(Expression.number(50))))
         .message(
             "more work at 60 % of the maximum or above for a hand in a day than is usual: 15 min under tension, 10 min on one grip, or 50 sets")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1121,7 +1124,7 @@ public final class StandardRules {
                 .and(subject(Kind.DAY).get("hand-holds").lessThan(Expression.number(300))))
         .message(
             "more work for a hand in a day than is usual: 20 min under tension at 40 % of the maximum or above, or 300 holds at any load")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1131,7 +1134,7 @@ public final class StandardRules {
         .require(subject(Kind.SESSION).get("warm-up").atLeast(amount(5, Unit.MINUTE)))
         .message(
             "holds at 80 % of the maximum or more after less than 5 min of warm-up; work below 60 % before them and climbing that day count")
-        .source("common practice; the number is our own")
+        .source("common practice; the number is the choice of this library")
         .build();
   }
 
@@ -1141,7 +1144,7 @@ public final class StandardRules {
         .require(subject(Kind.PLAN).get("weeks-without-ease").atMost(amount(10, Unit.WEEK)))
         .message(
             "more than 10 weeks in a row with work at 60 % of the maximum or more on two days, and none of them at 70 % of the load or less")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1150,7 +1153,7 @@ public final class StandardRules {
         .require(subject(Kind.PLAN).get("weeks-without-ease").atMost(amount(13, Unit.WEEK)))
         .message(
             "more than 13 weeks in a row with work at 60 % of the maximum or more on two days, and none of them at 70 % of the load or less")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1160,7 +1163,7 @@ public final class StandardRules {
         .require(subject(Kind.SESSION).get("hard-efforts").lessThan(Expression.number(3)))
         .message(
             "three sessions in a row were logged at an effort of 9.5 or more, where less was planned")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1206,7 +1209,7 @@ public final class StandardRules {
                         .atMost(amount(8, Unit.HOUR))))
         .message(
             "usual hard climbing on more than 4 days a week, or for more than 8 h on one of them")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1215,7 +1218,7 @@ public final class StandardRules {
         .when(subject(Kind.PLAN).get("athlete").get("age").atLeast(amount(216, Unit.MONTH)))
         .require(subject(Kind.PLAN).get("hard-climbing-days").atMost(Expression.number(5)))
         .message("hard climbing was logged on more than 5 days of 7")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1230,7 +1233,7 @@ public final class StandardRules {
                     subject(Kind.PLAN).get("athlete").get("age").lessThan(amount(216, Unit.MONTH))))
         .require(subject(Kind.PLAN).get("hard-climbing-days").atMost(Expression.number(4)))
         .message("hard climbing was logged on more than 4 days of 7, below the age of 18")
-        .source("common practice; the numbers are our own")
+        .source("common practice; the numbers are the choice of this library")
         .build();
   }
 
@@ -1238,7 +1241,7 @@ public final class StandardRules {
     return Rule.error("climbing-hours", Scope.PLAN)
         .require(subject(Kind.PLAN).get("longest-climbing").atMost(amount(16, Unit.HOUR)))
         .message("climbing for more than 16 h on one day")
-        .source("our own number")
+        .source("no published number; the choice of this library")
         .build();
   }
 }

@@ -33,12 +33,12 @@ public record DatedRetest(
     setups = List.copyOf(setups);
   }
 
-  /** Tells whether a setup is one of those that are tested. */
+  /** Returns whether a setup is one of those that are tested. */
   public boolean tests(Setup setup) {
     return setups.stream().anyMatch(s -> s.toString().equals(setup.toString()));
   }
 
-  /** Tells whether it was done according to the log. */
+  /** Returns whether it was done according to the log. */
   public boolean done() {
     return placedBecause instanceof PlacementReason.TestedOnDay;
   }

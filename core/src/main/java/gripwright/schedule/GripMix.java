@@ -18,9 +18,18 @@ import java.util.TreeMap;
  * @param best the mix that scores highest
  * @param nextBest the best mix of another set of grips; empty if there is none
  * @param limits limits that lowered the score, the costliest first
+ * @param equalMargin margin from which mixes count as equal: the highest that one reaches at the
+ *     low ends of the model's intervals
+ * @param unproven grips of the mix that are neither tested nor in the demand, and what the mix
+ *     would be without; empty if there are none
  */
 public record GripMix(
-    Exercise.Weights weights, Blend best, Optional<Blend> nextBest, List<Limit> limits) {
+    Exercise.Weights weights,
+    Blend best,
+    Optional<Blend> nextBest,
+    List<Limit> limits,
+    double equalMargin,
+    Optional<Unproven> unproven) {
 
   /** Copies the list. */
   public GripMix {
@@ -33,7 +42,8 @@ public record GripMix(
    * @param shares by grip name, above 0 and at most 1; they add to 1
    * @param match share of the demand that is trained directly, 0 to 1
    * @param margin least quotient of a pulley's capacity, as trained, and its load when a finger
-   *     slips, above 0; a rough estimate for comparing mixes, not a measure of strength
+   *     slips, both relative to the athlete's own hang, above 0; a rough estimate for comparing
+   *     mixes, not a measure of strength
    * @param carryOver demand-weighted transfer of the work, 0 to 1
    * @param score weighted sum of the three, each scaled from 0 for the worst single grip to 1 for
    *     the best mix
@@ -48,6 +58,19 @@ public record GripMix(
     /** Copies the shares. */
     public Blend {
       shares = Collections.unmodifiableSortedMap(new TreeMap<>(shares));
+    }
+  }
+
+  /**
+   * Grips of a mix that are neither tested nor in the demand.
+   *
+   * @param grips their names
+   * @param without the best mix without them; empty if no other grip is left
+   */
+  public record Unproven(List<String> grips, Optional<Blend> without) {
+    /** Copies the names. */
+    public Unproven {
+      grips = List.copyOf(grips);
     }
   }
 

@@ -19,7 +19,7 @@ public final class HoldChain {
   /** Starts without a hold. */
   public HoldChain() {}
 
-  /** Tells whether a rest of this many seconds ends a hold. */
+  /** Returns whether a rest of this many seconds ends a hold. */
   public static boolean parts(double rest) {
     return rest >= LEAST_REST_SECONDS;
   }

@@ -4,6 +4,7 @@ import gripwright.finding.Listing;
 import gripwright.plan.Exercise;
 import gripwright.quantity.Numbers;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Why a grip has its share of the work, as links of a derivation. */
 public sealed interface MixLink extends Derivation {
@@ -120,16 +121,62 @@ public sealed interface MixLink extends Derivation {
    * The capacity of the most loaded pulley divided by its load.
    *
    * @param mix the mix
+   * @param equal margin from which mixes count as equal
    */
-  record Margin(GripMix.Blend mix) implements MixLink {
+  record Margin(GripMix.Blend mix, double equal) implements MixLink {
     @Override
     public String key() {
       return "derivation.mix-margin";
     }
 
     @Override
+    public Map<String, Object> arguments() {
+      return Map.of("equal", Numbers.plain(equal, 2));
+    }
+
+    @Override
     public double value() {
       return mix.margin();
+    }
+
+    @Override
+    public String unit() {
+      return "";
+    }
+  }
+
+  /**
+   * Why grips take part that are neither tested nor in the demand.
+   *
+   * @param mix the mix
+   * @param unproven those grips
+   */
+  record Unproven(GripMix.Blend mix, GripMix.Unproven unproven) implements MixLink {
+    @Override
+    public String key() {
+      return unproven.without().isPresent()
+          ? "derivation.mix-unproven"
+          : "derivation.mix-unproven-alone";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      Map<String, Object> arguments = new TreeMap<>();
+      arguments.put("grips", Listing.of(Listing.Style.COMMAS, unproven.grips()));
+      unproven
+          .without()
+          .ifPresent(
+              without -> {
+                arguments.put("match", percent(without.match()));
+                arguments.put("margin", Numbers.plain(without.margin(), 2));
+                arguments.put("carry-over", percent(without.carryOver()));
+              });
+      return arguments;
+    }
+
+    @Override
+    public double value() {
+      return unproven.without().map(without -> mix.score() - without.score()).orElse(mix.score());
     }
 
     @Override

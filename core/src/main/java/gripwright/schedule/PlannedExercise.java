@@ -65,7 +65,7 @@ public record PlannedExercise(
    * @param load total load; empty for a rest
    */
   public record LoadedStep(double seconds, Optional<Load> load) {
-    /** Tells whether it is a hold. */
+    /** Returns whether it is a hold. */
     public boolean isHold() {
       return load.isPresent();
     }
@@ -138,7 +138,7 @@ public record PlannedExercise(
   }
 
   /**
-   * Tells whether the greatest load is well below the planned level: by more than {@link
+   * Returns whether the greatest load is well below the planned level: by more than {@link
    * #WELL_BELOW} points. Outputs then show the built share of the maximum.
    */
   public boolean builtWellBelowLevel() {

@@ -17,12 +17,12 @@ import java.util.stream.Stream;
  * @param weeks every week of the plan, in order
  * @param retests dated tests
  * @param climbing hard climbing days that fall in the plan, by date
- * @param missed what was planned in the past and not done
- * @param notMadeUp what lost its day to the log and is not trained either
- * @param beside logged sessions that no plan has: of the twelve weeks before this one, and of its
- *     own days without another record; they belong to no block, and their week is 0
- * @param withoutLog the days on which its sessions would be if nothing had been logged in the plan,
- *     where something was
+ * @param missed past planned sessions that were not done
+ * @param notMadeUp sessions that lost their day to the log and got no other
+ * @param beside logged sessions that are in no plan, from twelve weeks before this plan to its end;
+ *     they belong to no block, and their week is 0
+ * @param withoutLog the days of the sessions as planned without the log; empty if nothing was
+ *     logged during the plan
  */
 public record Schedule(
     Plan plan,
@@ -58,7 +58,7 @@ public record Schedule(
     return sessions.stream().filter(s -> s.date().equals(day)).toList();
   }
 
-  /** Returns this schedule beside what would have come of the plan if nothing had been logged. */
+  /** Returns this schedule with the planned days of the schedule without the log. */
   public Schedule besides(Schedule other) {
     return new Schedule(
         plan,
@@ -74,14 +74,14 @@ public record Schedule(
   }
 
   /**
-   * Returns the days of sessions as they were planned: as if nothing had been logged, as far as
-   * that is known. A day is there as often as it has a session.
+   * Returns the planned days of the sessions, without the log if that is known. A day with several
+   * sessions is listed several times.
    */
   public List<LocalDate> plannedDays() {
     return withoutLog.orElseGet(() -> planned().stream().map(DatedSession::date).toList());
   }
 
-  /** Returns what was missed on a day. */
+  /** Returns the sessions missed on a day. */
   public List<MissedSession> missedOn(LocalDate day) {
     return missed.stream().filter(m -> m.planned().date().equals(day)).toList();
   }

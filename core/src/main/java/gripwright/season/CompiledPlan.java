@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  *
  * @param schedule sessions, weeks and tests by date
  * @param timeline plan and log of the athlete, read together
- * @param changes changes in the days ahead by the log's lines since the plan began, by date
+ * @param changes changes in the days ahead that log entries since the plan's start caused, by date
  * @param findings from planning and rules, in order of place
  */
 public record CompiledPlan(
@@ -153,12 +153,12 @@ public record CompiledPlan(
     return cautions;
   }
 
-  /** Tells whether the sessions may be used: no error prevents it. */
+  /** Returns whether the sessions may be used, which no error prevents. */
   public boolean usable() {
     return findings.stream().noneMatch(Finding::blocks);
   }
 
-  /** Tells whether all days of a place in this plan are past. */
+  /** Returns whether all days of a place in this plan are in the past. */
   public boolean isPast(ModelPath place) {
     return timeline.isPast(place, schedule.weeks());
   }

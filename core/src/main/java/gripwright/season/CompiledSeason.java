@@ -18,7 +18,7 @@ public record CompiledSeason(List<CompiledPlan> plans, List<Finding> findings) {
     findings = List.copyOf(findings);
   }
 
-  /** Tells whether the sessions may be used: no error prevents it. */
+  /** Returns whether the sessions may be used, which no error prevents. */
   public boolean usable() {
     return findings.stream().noneMatch(Finding::blocks);
   }

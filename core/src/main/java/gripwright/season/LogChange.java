@@ -5,10 +5,10 @@ import gripwright.schedule.Cause;
 import java.util.List;
 
 /**
- * A change in the days ahead by the log, with its causes. Immutable.
+ * A change in the days ahead that the log caused, with its reasons. Immutable.
  *
- * @param change difference from the plan without the log's lines since the plan began
- * @param because causes, the most severe first; at least one
+ * @param change difference from the plan without log entries since its start
+ * @param because reasons, the most severe first; at least one
  */
 public record LogChange(PlanChange change, List<Cause> because) {
 

@@ -48,7 +48,8 @@ final class LogReasons {
   }
 
   /**
-   * Tells whether an athlete would notice a change, unlike a level that the equipment can't build.
+   * Returns whether an athlete would notice a change, unlike a level that the equipment can't
+   * build.
    */
   private static boolean isFelt(PlanChange change) {
     return !(change instanceof PlanChange.GripStarts)

@@ -21,8 +21,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Finds names of logged sessions that are in no plan of the athlete. Lines outside the days of all
- * plans are ignored, since they may belong to plans that were deleted.
+ * Finds names of logged sessions that are in no plan of the athlete. Entries outside the days of
+ * all plans are ignored, because they may belong to deleted plans.
  */
 final class LoggedNames {
 
@@ -34,10 +34,10 @@ final class LoggedNames {
    * Returns advice on each unknown name, at its first line, by name.
    *
    * @param plans all plans of the athlete
-   * @param told names that were already reported
+   * @param reported names that were already reported
    * @param meter counts the names compared
    */
-  static List<Finding> unknown(Log log, Collection<Plan> plans, Set<String> told, Meter meter) {
+  static List<Finding> unknown(Log log, Collection<Plan> plans, Set<String> reported, Meter meter) {
     Set<String> known = new TreeSet<>();
     for (Plan plan : plans) {
       plan.blocks().stream()
@@ -50,7 +50,7 @@ final class LoggedNames {
       LogEntry entry = log.entries().get(i);
       int line = i;
       name(entry)
-          .filter(name -> !known.contains(name) && !told.contains(name))
+          .filter(name -> !known.contains(name) && !reported.contains(name))
           .filter(name -> plans.stream().anyMatch(plan -> lies(entry.date(), plan)))
           .ifPresent(name -> lines.computeIfAbsent(name, n -> new ArrayList<>()).add(line));
     }

@@ -14,8 +14,8 @@ import java.util.Optional;
 final class OddGrips {
 
   /**
-   * Few end joints bend back further under load, in degrees; our own number, as wide as the band of
-   * the catalogue's full crimp.
+   * Hyperextension that few end joints exceed under load, in degrees; the library's own choice,
+   * equal to the band of the catalogue's full crimp.
    */
   private static final double BENT_BACK = -40;
 

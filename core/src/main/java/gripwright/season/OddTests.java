@@ -26,9 +26,9 @@ public final class OddTests {
   private OddTests() {}
 
   /**
-   * Returns advice on each odd test, oldest first; the place is the line of the log. It is looked
-   * for only where two tests of one setup and hold time lie more than a fifth apart, so that most
-   * logs cost nothing; a review looks everywhere.
+   * Returns advice on each odd test, oldest first; the place is the entry of the log. Only logs
+   * with two tests of one setup and hold time that differ by more than a fifth are searched, which
+   * saves time for most logs; a review searches all.
    *
    * @throws IllegalArgumentException if the log is not the athlete's
    */
@@ -46,8 +46,8 @@ public final class OddTests {
   }
 
   /**
-   * Tells whether an injury of a finger in use explains an odd test: one that is lower while it is
-   * open or within a year of its clearance, or one from before it that is higher than those.
+   * Returns whether an injury of a finger in use explains an odd test: a lower one while the injury
+   * is open or within a year of its clearance, or a higher one before it.
    */
   private static boolean isExpected(
       Athlete athlete, OutlierTests.Odd odd, List<StrengthTest> tests) {

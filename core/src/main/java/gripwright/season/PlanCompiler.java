@@ -20,17 +20,17 @@ final class PlanCompiler {
   private PlanCompiler() {}
 
   /**
-   * Compiles a plan for one of its athletes and checks the result against the rules. What was
-   * logged since the plan began makes its past what was done, and the days ahead follow from it;
-   * the result says what that changed, with reasons.
+   * Compiles a plan for one of its athletes and checks the result against the rules. Past days show
+   * the logged training, and the days ahead are planned from it; the result lists the changes with
+   * their causes.
    *
-   * @param timeline the plan, the athlete and what is known of the athlete
-   * @param earlier the result of the athlete's plans that began before this one
-   * @param ruleSets all rule sets that are known; the plan names those that apply
-   * @param protocols protocols by name, for logged work that the week's plan does not have
+   * @param timeline the plan, the athlete and the log
+   * @param earlier the schedules of the athlete's plans that began before this one
+   * @param ruleSets all known rule sets; the plan names those that apply
+   * @param protocols protocols by name, for unplanned logged work
    * @param meter counts the work
-   * @param planned is run after each week
-   * @throws gripwright.budget.OverBudget if it is more work than the budget allows
+   * @param planned is run after each planned week
+   * @throws gripwright.budget.OverBudget if the budget is exceeded
    */
   static CompiledPlan compile(
       LogTimeline timeline,

@@ -252,7 +252,7 @@ public final class Season {
     return List.copyOf(ruleSets.values());
   }
 
-  /** Tells whether a season has all rule sets of a plan. */
+  /** Returns whether the season has all rule sets of a plan. */
   boolean hasRuleSetsOf(Plan plan) {
     return ruleSets.keySet().containsAll(plan.ruleSets());
   }
@@ -266,7 +266,7 @@ public final class Season {
     return definitions.grips();
   }
 
-  /** Tells whether declarations with mistakes were left out. */
+  /** Returns whether declarations with mistakes were left out. */
   boolean mistakesLeftOut() {
     return mistakesLeftOut;
   }

@@ -37,28 +37,28 @@ import java.util.stream.Collectors;
 /** Compiles a season once, within a budget. Not thread-safe. */
 final class SeasonRun {
 
-  /** Mean nothing where a rule set or an athlete is left out for a mistake in it. */
+  /** Topics that are unreliable if a rule set or an athlete was left out because of a mistake. */
   private static final Set<Topic> NEEDS_ALL = Set.of(Topic.UNUSED_WAIVER, Topic.UNKNOWN_NAME);
 
   private final Season season;
   private final Collection<Plan> chosen;
   private final Meter meter;
 
-  /** The result of plans so far, by name of the plan. */
+  /** The results so far, by name of the plan. */
   private final SortedMap<String, Compiled> compiled = new TreeMap<>();
 
   private final List<Finding> findings = new ArrayList<>();
 
-  /** The result of plans so far, by plan and athlete, whether or not they were chosen. */
+  /** The schedules so far, by plan and athlete, chosen or not. */
   private final Map<List<String>, Schedule> schedules = new HashMap<>();
 
-  /** The athletes so far, in order. */
+  /** The names of the athletes so far. */
   private final SortedSet<String> seen = new TreeSet<>();
 
   private long weeksPlanned;
   private long weeks;
 
-  /** What is being worked on. */
+  /** The place being compiled, for a finding about the budget. */
   private ModelPath place = ModelPath.ROOT;
 
   SeasonRun(Season season, Collection<Plan> chosen, Meter meter) {
@@ -95,10 +95,10 @@ final class SeasonRun {
     return new CompiledSeason(allCompiled(), findings);
   }
 
-  /** The result of one plan, for one athlete after another, and its findings. */
+  /** The results of one plan for its athletes, and their findings. */
   private record Compiled(List<CompiledPlan> plans, List<Finding> findings) {}
 
-  /** Returns plans in the order in which they begin, since each is held to those before it. */
+  /** Returns plans by first day, because each depends on those before it. */
   private static List<Plan> byDate(Collection<Plan> plans) {
     return plans.stream()
         .sorted(Comparator.comparing(Plan::from).thenComparing(Plan::name))
@@ -109,14 +109,14 @@ final class SeasonRun {
     return compiled.values().stream().flatMap(c -> c.plans().stream()).toList();
   }
 
-  /** Adds the findings of the plans, by name, to those about the season. */
+  /** Puts the findings of the plans, by name, before those about the season. */
   private void gatherFindings() {
     compiled.values().forEach(c -> findings.addAll(c.findings()));
   }
 
   /**
-   * Returns the plans that the budget has room for, and reports which it has not: one that is too
-   * large by itself, or the first that is too much together with those before it.
+   * Returns the plans within the budget and reports the others: each one too large by itself, and
+   * the first that exceeds it together with those before it.
    */
   private List<Plan> fitting() {
     List<Plan> fitting = new ArrayList<>();
@@ -186,8 +186,8 @@ final class SeasonRun {
   }
 
   /**
-   * Returns the result of the athlete's plans that began before a plan and that it has to be held
-   * to, by date: those that end not long before it begins, or go on beside it.
+   * Returns the schedules of the athlete's plans that began before a plan and end shortly before
+   * its start or later, by date.
    */
   private List<Schedule> earlier(Plan plan, Athlete athlete) {
     LocalDate since = plan.from().minusWeeks(LogTimeline.WEEKS_BACK);
@@ -198,7 +198,7 @@ final class SeasonRun {
         .toList();
   }
 
-  /** Asks whether plans of one athlete over the same weeks are all meant, at the later one. */
+  /** Reports plans of one athlete over the same weeks, at the later one. */
   private Optional<Finding> overlap(Plan plan, String athlete) {
     List<Plan> beside =
         byDate(season.plansFor(athlete)).stream()
@@ -221,7 +221,10 @@ final class SeasonRun {
                         .orElseThrow()));
   }
 
-  /** Returns the result of a plan; nothing of one that is too large or begins before birth. */
+  /**
+   * Returns the schedule of a plan; empty if the plan is too large or begins before the athlete's
+   * birth.
+   */
   private Optional<Schedule> schedule(Plan plan, Athlete athlete) {
     List<String> key = List.of(plan.name(), athlete.name());
     if (!schedules.containsKey(key) && fits(plan) && !plan.from().isBefore(athlete.born())) {
@@ -249,13 +252,15 @@ final class SeasonRun {
     meter.progress(Stage.PLANNING, weeksPlanned, weeks);
   }
 
-  /** Keeps what there is to say of one thing. */
   private void keep(List<Finding> some) {
     meter.take(Limit.FINDINGS, (Limit.A_FINDING + 1L) * some.size());
     findings.addAll(some);
   }
 
-  /** Keeps the result of a plan; where it is not all, an unused waiver may be one that is used. */
+  /**
+   * Keeps the results of a plan. If it was stopped, unused waivers are not reported, because the
+   * missing part may use them.
+   */
   private void keep(Plan plan, List<CompiledPlan> ofPlan, boolean stopped) {
     List<CompiledPlan> together = acrossAthletes(ofPlan);
     List<Finding> ofAll = new ArrayList<>();
@@ -280,7 +285,7 @@ final class SeasonRun {
                 .with("name", athlete));
   }
 
-  /** Returns what can hardly be of what is written of an athlete; what is doubtful once, once. */
+  /** Returns findings about implausible data of an athlete, each mistake once. */
   private List<Finding> doubts(Athlete athlete) {
     Log log = season.log(athlete.name());
     List<Schedule> schedules =
@@ -296,7 +301,7 @@ final class SeasonRun {
     return doubts;
   }
 
-  /** Reports logged sessions that no plan has, where no plan has reported them. */
+  /** Reports logged sessions that are in no plan and that no plan has reported. */
   private List<Finding> unknownNames(String athlete) {
     Set<String> reported = new HashSet<>();
     allCompiled().stream()
@@ -308,9 +313,9 @@ final class SeasonRun {
   }
 
   /**
-   * Returns the results of one plan for its several athletes without what only seems wrong with its
-   * waivers: one that waives something for any athlete is not unused, and what is wrong with a
-   * waiver itself is reported once, with the first athlete.
+   * Returns the results of one plan with its waiver findings merged over all athletes: a waiver
+   * that any athlete uses is not unused, and a mistake in a waiver is reported once, with the first
+   * athlete.
    */
   static List<CompiledPlan> acrossAthletes(List<CompiledPlan> ofOnePlan) {
     Set<Finding> everywhere = new HashSet<>();

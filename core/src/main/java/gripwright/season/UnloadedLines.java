@@ -18,19 +18,19 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What rules say of lines that no load could be given to: one breach never hides another. */
+/** Checks lines without a load against the rules, so that one breach does not hide another. */
 final class UnloadedLines {
 
   private UnloadedLines() {}
 
   /**
-   * Returns what rules found in a plan together with what each of these lines breaks by itself,
-   * whatever its load. Rules of sessions and weeks are left out, since the lines are not trained. A
-   * waiver that covers one of the lines is not unused.
+   * Returns the findings of a plan together with the rules that each of these lines breaks by
+   * itself, whatever its load. Rules of sessions and weeks are left out, because the lines are not
+   * trained. A waiver that covers one of the lines is not unused.
    *
-   * @param found what rules found in the rest of the plan
-   * @param lines each as a session of its own
-   * @param schedule what came of the rest of the plan
+   * @param found findings of the rest of the plan
+   * @param lines the lines, each as a session of its own
+   * @param schedule the rest of the plan
    */
   static List<Finding> with(
       List<Finding> found,
@@ -83,7 +83,7 @@ final class UnloadedLines {
         .collect(Collectors.toSet());
   }
 
-  /** A line may get its load later in the week. */
+  /** Compares places without the day, because a line may get its load later in the week. */
   private static ModelPath inItsWeek(PlannedExercise exercise) {
     return exercise.path().without("date");
   }

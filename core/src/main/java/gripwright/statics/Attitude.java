@@ -5,16 +5,16 @@ import gripwright.hand.HandShape;
 import gripwright.hand.Segment;
 
 /**
- * How a finger's bones lie in its plane, in radians, and where the edge touches it.
+ * The orientation of a finger's bones in its plane, in radians, and the contact with the edge.
  *
  * @param flexion of the middle joint
- * @param rise of the middle bone above level, from end joint to middle joint
- * @param pitch of the end bone, its tip below level
- * @param contact from the end joint along the end bone to the middle of the contact, in mm
+ * @param rise of the middle bone from end joint to middle joint, above horizontal
+ * @param pitch of the end bone, its tip below horizontal
+ * @param contact distance from the end joint along the end bone to the middle of the contact, in mm
  */
 public record Attitude(double flexion, double rise, double pitch, double contact) {
 
-  /** Returns the attitude of a finger in a pose, with the contact where a model has it. */
+  /** Returns the attitude of a finger in a pose, with the contact that a model assumes. */
   public static Attitude of(HandShape shape, FingerPose pose, TendonModel model) {
     double distal = shape.bone(pose.finger(), Segment.DISTAL).millimetres();
     return new Attitude(

@@ -8,24 +8,24 @@ import gripwright.hand.Segment;
 /**
  * Balance of one finger in its plane, for 1 N upwards on its pad. Immutable.
  *
- * <p>FDP balances the end joint, but for the part of the moment that passive structures take: a
- * quarter once the end joint is bent backwards by 10 deg and more (Vigouroux L et al. 2006, J
- * Biomech 39(14):2583-2592, for the crimp), in proportion below that, which is the library's own
- * choice. FDS balances what FDP leaves at the middle joint, and is 0 where FDP does more than
- * enough. What both leave at the knuckle is for the intrinsic muscles; a loaded hand gives way
- * until they are not asked for more than they have. Extensors are left out.
+ * <p>FDP balances the end joint, except for the part of the moment that passive structures carry: a
+ * quarter from 10 deg of hyperextension on (Vigouroux L et al. 2006, J Biomech 39(14):2583-2592,
+ * for the crimp), and proportionally less below that, which is the library's own choice. FDS
+ * balances the rest of the moment at the middle joint, and is 0 if FDP already exceeds it. The rest
+ * of the moment at the knuckle needs the intrinsic muscles; a loaded hand yields until they can
+ * balance it. Extensors are not modelled.
  */
 public final class FingerStatics {
 
-  /** Share of the end joint's moment that passive structures take in a crimp. */
+  /** Share of the end joint's moment that passive structures carry in a crimp. */
   static final double PASSIVE_SHARE = 0.25;
 
   private static final double PASSIVE_FULL = Math.toRadians(10);
 
-  /** Half the thickness of the end joint by the end bone's length; the library's own choice. */
+  /** Half the thickness of the end joint, per length of the end bone; the library's own choice. */
   private static final double HALF_THICKNESS = 0.35;
 
-  /** How near to the end joint and how near to the tip the contact may lie, by the end bone. */
+  /** Limits of the contact from the end joint, per length of the end bone. */
   private static final double NEAREST = 0.2;
 
   private static final double FARTHEST = 0.9;
@@ -41,7 +41,7 @@ public final class FingerStatics {
   private final double mcpFdp;
   private final double mcpFds;
 
-  /** Prepares a finger of a hand. */
+  /** Creates the statics of a finger of a hand. */
   public FingerStatics(HandShape shape, Finger finger, TendonModel model) {
     this.finger = finger;
     this.model = model;
@@ -55,7 +55,7 @@ public final class FingerStatics {
     mcpFds = model.arm(finger, Joint.MCP, Tendon.FDS);
   }
 
-  /** Returns the finger. */
+  /** The finger. */
   public Finger finger() {
     return finger;
   }
@@ -69,29 +69,29 @@ public final class FingerStatics {
   public record Tensions(double fdp, double fds) {}
 
   /**
-   * What the flexors leave at the knuckle, in mm for 1 N on the pad: above 0 the load straightens
-   * the knuckle more than they bend it. With its derivatives.
+   * The moment at the knuckle that the flexors do not balance, with its derivatives. It is positive
+   * if the load extends the knuckle.
    *
-   * @param left what is left
-   * @param byFlexion derivative by the middle joint's flexion, mm a radian
-   * @param byRise derivative by the middle bone's slope, mm a radian, the end bone staying as it is
-   * @param byPitch derivative by the end bone's slope, mm a radian
+   * @param moment in mm for 1 N on the pad
+   * @param byFlexion derivative by the middle joint's flexion, in mm per radian
+   * @param byRise derivative by the middle bone's slope with a fixed end bone, in mm per radian
+   * @param byPitch derivative by the end bone's slope, in mm per radian
    * @param byContact derivative by the place of the contact
    */
   public record Knuckle(
-      double left, double byFlexion, double byRise, double byPitch, double byContact) {}
+      double moment, double byFlexion, double byRise, double byPitch, double byContact) {}
 
   /**
-   * Returns where the contact of a pad lies along its end bone, in mm from the end joint.
+   * Returns the distance of a pad's contact from the end joint, in mm.
    *
    * @param distal length of the end bone in mm
-   * @param lost length of the pad that hangs over the lip, in mm: the contact moves by half of it
+   * @param lost length of the pad beyond the lip, in mm; it moves the contact by half of it
    */
   public static double contact(double distal, double lost, TendonModel model) {
     return Math.min(FARTHEST * distal, model.contact() * distal + lost / 2);
   }
 
-  /** Level and upright distances from the pad's contact to a joint, in mm. */
+  /** Horizontal and vertical distances from the pad's contact to a joint, in mm. */
   private record Lever(double out, double up) {
     double moment(double pull) {
       return out + pull * up;
@@ -113,15 +113,15 @@ public final class FingerStatics {
   }
 
   /**
-   * Returns the moment that straightens a joint, in mm for 1 N on the pad.
+   * Returns the moment that extends a joint, in mm for 1 N on the pad.
    *
-   * @param pull of the edge towards the wall, by the force upwards; -1 to 1
+   * @param pull horizontal force of the edge towards the wall, per upward force; -1 to 1
    */
   public double moment(Joint joint, Attitude at, double pull) {
     return lever(joint, at).moment(pull);
   }
 
-  /** Returns the attitude as a draw has it. */
+  /** Returns the attitude changed by the deviations of a draw. */
   public Attitude drawn(Attitude at, StaticsDraw draw) {
     double contact = at.contact() + draw.contact() * distal;
     return new Attitude(
@@ -132,15 +132,15 @@ public final class FingerStatics {
   }
 
   /**
-   * Returns the tensions at the means.
+   * Returns the tensions for the mean parameters.
    *
-   * @param pull of the edge towards the wall, by the force upwards; -1 to 1
+   * @param pull horizontal force of the edge towards the wall, per upward force; -1 to 1
    */
   public Tensions tensions(Attitude at, double pull) {
     return tensions(at, pull, StaticsDraw.NONE);
   }
 
-  /** Returns the tensions in a draw, of a finger that lies {@link #drawn as the draw has it}. */
+  /** Returns the tensions for the parameters of a draw; the attitude must be {@link #drawn} too. */
   public Tensions tensions(Attitude at, double pull, StaticsDraw draw) {
     double drawnPull = pull + draw.pull();
     double dipMoment = Math.max(0, lever(Joint.DIP, at).moment(drawnPull));
@@ -151,12 +151,12 @@ public final class FingerStatics {
     return new Tensions(fdp, Math.max(0, left / (pipFds * draw.pipFdsArm())));
   }
 
-  /** How far the end joint is bent backwards, from 0 to 1 at 10 deg. */
+  /** Hyperextension of the end joint, from 0 to 1 at 10 deg. */
   private static double backwards(Attitude at) {
     return Math.max(0, Math.min(1, -at.dip() / PASSIVE_FULL));
   }
 
-  /** Returns what the flexors leave at the knuckle of someone who hangs still. */
+  /** Returns the unbalanced moment at the knuckle in a static hang. */
   public Knuckle knuckle(Attitude at) {
     double cosine = Math.cos(at.pitch());
     double sine = Math.sin(at.pitch());
@@ -183,7 +183,7 @@ public final class FingerStatics {
         cosine - mcpFdp * fdpByContact - mcpFds * fdsByContact);
   }
 
-  /** Returns the parameters. */
+  /** The parameters. */
   public TendonModel model() {
     return model;
   }

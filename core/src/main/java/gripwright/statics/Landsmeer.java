@@ -1,8 +1,8 @@
 package gripwright.statics;
 
 /**
- * How far a tendon moves when a joint bends, by three models of its path. The moment arm is the
- * derivative of the excursion by the angle.
+ * Tendon excursion as a function of joint flexion, for three models of the tendon's path. The
+ * moment arm is the derivative of the excursion by the angle.
  *
  * <p>Source: Landsmeer JMF 1961, Acta Morphol Neerl Scand 3:287-303 (from memory). Lengths in mm,
  * angles in radians, 0 to pi; excursions in mm.
@@ -14,7 +14,7 @@ public final class Landsmeer {
   private Landsmeer() {}
 
   /**
-   * Model I: the tendon lies on the round end of the bone.
+   * Model I: the tendon follows the round end of the bone.
    *
    * @param radius of that end
    * @param angle flexion
@@ -24,7 +24,7 @@ public final class Landsmeer {
   }
 
   /**
-   * Model II: a sling holds the tendon at the joint's axis, and it cuts the corner.
+   * Model II: a sling at the joint's axis holds the tendon, which runs straight to either side.
    *
    * @param radius distance of the sling from the axis
    * @param angle flexion
@@ -34,8 +34,8 @@ public final class Landsmeer {
   }
 
   /**
-   * Model III: sheaths hold the tendon on both sides of the joint. With {@code toSheath} 0 it is
-   * model I.
+   * Model III: sheaths hold the tendon on both sides of the joint. If {@code toSheath} is 0, this
+   * is model I.
    *
    * @param depth distance from the tendon to the bone's axis
    * @param toSheath distance from the joint to the end of the sheath
@@ -47,7 +47,7 @@ public final class Landsmeer {
     return angle * depth + 2 * toSheath * corner;
   }
 
-  /** Returns the moment arm of model III, in mm: it grows as the joint bends. */
+  /** Returns the moment arm of model III, in mm, which grows with flexion. */
   public static double armInSheath(double depth, double toSheath, double angle) {
     double half = angle / 2;
     double growth =

@@ -4,8 +4,8 @@ import gripwright.hand.Finger;
 import gripwright.hand.Joint;
 
 /**
- * Moment arms of the flexor tendons, in mm, as published means. They are not scaled to the hand:
- * the size of the hands that were measured is not known. They vary by about 15 % between hands.
+ * Published mean moment arms of the flexor tendons, in mm. They are not scaled to the hand, because
+ * the size of the measured hands is not known. They vary by about 15 % between hands.
  */
 public enum MomentArms {
   /**
@@ -20,8 +20,8 @@ public enum MomentArms {
       new double[] {12.1, 14.0, 13.0, 9.8}),
   /**
    * An KN, Ueba Y, Chao EY, Cooney WP, Linscheid RL 1983, J Biomech 16(6):419-425; index finger,
-   * from memory. The other fingers are brought from the index finger by Ketchum's ratios, which is
-   * the library's own choice.
+   * from memory. The values of the other fingers follow from Ketchum's ratios to the index finger,
+   * which is the library's own choice.
    */
   AN_1983(
       like(4.1, KETCHUM_1978.dipFdp),
@@ -29,7 +29,7 @@ public enum MomentArms {
       like(6.2, KETCHUM_1978.pipFds),
       like(11.1, KETCHUM_1978.mcpFdp),
       like(11.9, KETCHUM_1978.mcpFds)),
-  /** {@link #KETCHUM_1978}, but {@link #AN_1983} at the end joint. */
+  /** {@link #AN_1983} at the end joint and {@link #KETCHUM_1978} elsewhere. */
   KETCHUM_1978_AN_END_JOINT(
       AN_1983.dipFdp,
       KETCHUM_1978.pipFdp,
@@ -59,7 +59,7 @@ public enum MomentArms {
     return arms;
   }
 
-  /** Returns the moment arm of a tendon at a joint, in mm; 0 where it does not cross the joint. */
+  /** Returns the moment arm of a tendon at a joint, in mm; 0 if it does not cross the joint. */
   public double arm(Finger finger, Joint joint, Tendon tendon) {
     int f = finger.ordinal();
     return switch (joint) {

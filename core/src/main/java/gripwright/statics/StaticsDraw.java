@@ -3,16 +3,16 @@ package gripwright.statics;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * How the parameters of one finger's balance depart from their means in one draw.
+ * The deviations of one finger's parameters from their means in one draw.
  *
  * @param dipArm factor on FDP's arm at the end joint
  * @param pipFdpArm factor on FDP's arm at the middle joint
  * @param pipFdsArm factor on FDS's arm at the middle joint
- * @param contact how much nearer to the tip the contact lies, by the end bone's length
- * @param pip how much more the middle joint is bent, in radians
- * @param rise how much steeper the middle bone is, in radians
- * @param passive how much more of the end joint's moment passive structures take
- * @param pull how much more the edge pulls towards the wall, by the force upwards
+ * @param contact shift of the contact towards the tip, per length of the end bone
+ * @param pip additional flexion of the middle joint, in radians
+ * @param rise additional slope of the middle bone, in radians
+ * @param passive additional share of the end joint's moment that passive structures carry
+ * @param pull additional force of the edge towards the wall, per upward force
  */
 public record StaticsDraw(
     double dipArm,
@@ -24,10 +24,10 @@ public record StaticsDraw(
     double passive,
     double pull) {
 
-  /** The means. */
+  /** No deviation. */
   public static final StaticsDraw NONE = new StaticsDraw(1, 1, 1, 0, 0, 0, 0, 0);
 
-  /** How many deviates a draw takes. */
+  /** Number of random deviates in a draw. */
   public static final int DEVIATES = 8;
 
   private static final double ARM_SPREAD = 0.15;
@@ -40,10 +40,10 @@ public record StaticsDraw(
   /**
    * Returns a draw. Standard deviations: moment arms 15 %, as published between hands; the others
    * are the library's own choice: contact 10 % of the end bone, middle joint 5 deg, slope 8 deg,
-   * passive share 0.05, pull 0.05. That of the middle joint stands for how a finger lies otherwise
-   * than in the model's pose.
+   * passive share 0.05, pull 0.05. The deviation of the middle joint accounts for fingers that
+   * differ from the model's pose.
    *
-   * @param deviates standard normal deviates by number, 0 to {@value #DEVIATES} less one
+   * @param deviates standard normal deviates by index, 0 to {@value #DEVIATES} - 1
    */
   public static StaticsDraw of(IntToDoubleFunction deviates) {
     return new StaticsDraw(

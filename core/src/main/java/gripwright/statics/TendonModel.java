@@ -8,19 +8,19 @@ import java.util.Objects;
  * The named parameters of one finger's balance.
  *
  * @param arms moment arms of the tendons
- * @param contact where the middle of the pad's contact lies, from the end joint along the end bone
- *     by its length, 0.2 to 0.9; the library's own choice
- * @param intrinsic what the intrinsic muscles of a hand add at the knuckles, in mm for 1 N on the
- *     hand, 0 to 20; no source gives it
- * @param size what arms and {@code intrinsic} are multiplied by, 0.2 to 5; published arms are those
- *     of hands whose size is not known, so 1 for every hand
+ * @param contact distance from the end joint to the middle of the pad's contact, per length of the
+ *     end bone, 0.2 to 0.9; the library's own choice
+ * @param intrinsic moment of the intrinsic muscles of a hand at the knuckles, in mm for 1 N on the
+ *     hand, 0 to 20; no published value is known
+ * @param size factor on {@code arms} and {@code intrinsic}, 0.2 to 5; usually 1 for every hand,
+ *     because the size of the measured hands is not known
  */
 public record TendonModel(MomentArms arms, double contact, double intrinsic, double size) {
 
   /** Ketchum's moment arms, contact at the middle of the end bone, no intrinsic muscles. */
   public static final TendonModel STANDARD = new TendonModel(MomentArms.KETCHUM_1978, 0.5, 0, 1);
 
-  /** An's smaller arm at the end joint, and the contact nearer to the tip. */
+  /** An's smaller arm at the end joint, and a contact nearer to the tip. */
   public static final TendonModel AN_END_JOINT =
       new TendonModel(MomentArms.KETCHUM_1978_AN_END_JOINT, 0.6, 0, 1);
 
@@ -55,12 +55,12 @@ public record TendonModel(MomentArms arms, double contact, double intrinsic, dou
     }
   }
 
-  /** Returns the moment arm of a tendon at a joint, in mm; 0 where it does not cross the joint. */
+  /** Returns the moment arm of a tendon at a joint, in mm; 0 if it does not cross the joint. */
   public double arm(Finger finger, Joint joint, Tendon tendon) {
     return size * arms.arm(finger, joint, tendon);
   }
 
-  /** Returns what the intrinsic muscles add at the knuckles, in mm for 1 N on the hand. */
+  /** Returns the moment of the intrinsic muscles at the knuckles, in mm for 1 N on the hand. */
   public double intrinsicMillimetres() {
     return size * intrinsic;
   }
@@ -70,12 +70,12 @@ public record TendonModel(MomentArms arms, double contact, double intrinsic, dou
     return new TendonModel(other, contact, intrinsic, size);
   }
 
-  /** Returns this model with intrinsic muscles that add so many mm for 1 N on the hand. */
+  /** Returns this model with another moment of the intrinsic muscles, in mm for 1 N on the hand. */
   public TendonModel withIntrinsic(double millimetres) {
     return new TendonModel(arms, contact, millimetres, size);
   }
 
-  /** Returns this model with arms and intrinsic muscles as much larger as a hand is. */
+  /** Returns this model with arms and intrinsic moment multiplied by a factor. */
   public TendonModel times(double factor) {
     return new TendonModel(arms, contact, intrinsic, size * factor);
   }

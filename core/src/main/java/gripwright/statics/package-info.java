@@ -1,8 +1,8 @@
 /**
- * One finger in balance: moment arms of the flexor tendons, what they pull for a load on the pad,
- * and what is left at the knuckle.
+ * Static balance of one finger: moment arms and tensions of the flexor tendons for a load on the
+ * pad, and the unbalanced moment at the knuckle.
  *
- * <p>Where published values disagree, the set is named and can be chosen.
+ * <p>If published values disagree, each set has a name and can be chosen.
  */
 @NullMarked
 package gripwright.statics;

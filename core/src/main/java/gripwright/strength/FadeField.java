@@ -33,14 +33,30 @@ final class FadeField {
   private static final double PRIOR_FADE = 1;
   private static final double FADE_VARIANCE = StrengthMap.FADE_SPREAD * StrengthMap.FADE_SPREAD;
 
+  private final RealVector shares;
   private final RealVector residuals;
   private final DecompositionSolver solver;
   private final RealVector ones;
   private final double levelPrecision;
-  private final Functional fade;
+  private final Unknown fade;
+  private final double fadeMean;
 
-  /** A linear functional of the unknowns, with its relation to the efforts. */
-  private record Functional(RealVector solved, double level, double variance, RealVector weights) {}
+  /**
+   * An unknown number, with its relation to the efforts: some level, a deviation, and fade by the
+   * law's share.
+   *
+   * @param covariances with the efforts
+   * @param solved the same by the inverse of the efforts' covariance
+   * @param missing the part of the level that the efforts don't explain
+   * @param allowed logarithm of the law's share for its time
+   * @param weights of the efforts in its mean
+   */
+  record Unknown(
+      RealVector covariances,
+      RealVector solved,
+      double missing,
+      double allowed,
+      RealVector weights) {}
 
   /**
    * The estimate at one place.
@@ -70,13 +86,14 @@ final class FadeField {
    */
   FadeField(RealMatrix covariance, double[] loads, double[] allowed) {
     int n = loads.length;
-    RealVector shares = new ArrayRealVector(allowed);
+    shares = new ArrayRealVector(allowed);
     RealMatrix whole = covariance.add(shares.outerProduct(shares).scalarMultiply(FADE_VARIANCE));
     solver = new CholeskyDecomposition(whole).getSolver();
     ones = solver.solve(new ArrayRealVector(n, 1.0));
     levelPrecision = sum(ones);
     residuals = new ArrayRealVector(loads).subtract(shares.mapMultiply(PRIOR_FADE));
-    fade = functional(shares.mapMultiply(FADE_VARIANCE), 0, FADE_VARIANCE);
+    fade = unknown(new double[n], 0, 1);
+    fadeMean = PRIOR_FADE + fade.weights().dotProduct(residuals);
   }
 
   private static double sum(RealVector vector) {
@@ -88,15 +105,39 @@ final class FadeField {
   }
 
   /**
-   * Returns a functional with these covariances with the efforts, which includes the level or not.
+   * Returns an unknown number.
+   *
+   * @param deviations covariances of its deviation with that of each effort
+   * @param level 1 if it includes the athlete's level, 0 if not
+   * @param allowed logarithm of the law's share for its time, 0 if it doesn't depend on time
    */
-  private Functional functional(RealVector covariances, double level, double variance) {
+  Unknown unknown(double[] deviations, double level, double allowed) {
+    RealVector covariances =
+        new ArrayRealVector(deviations).add(shares.mapMultiply(FADE_VARIANCE * allowed));
     RealVector solved = solver.solve(covariances);
     double missing = level - sum(solved);
     RealVector weights = solved.add(ones.mapMultiply(missing / levelPrecision));
-    double posterior =
-        variance - covariances.dotProduct(solved) + missing * missing / levelPrecision;
-    return new Functional(solved, missing, posterior, weights);
+    return new Unknown(covariances, solved, missing, allowed, weights);
+  }
+
+  /** Returns the mean of an unknown number, less the expected difference of its place. */
+  double mean(Unknown unknown) {
+    double mean = PRIOR_FADE * unknown.allowed() + unknown.weights().dotProduct(residuals);
+    return fadeMean < LEAST_FADE
+        ? mean + covariance(unknown, fade, 0) / covariance(fade, fade, 0) * (LEAST_FADE - fadeMean)
+        : mean;
+  }
+
+  /**
+   * Returns the covariance of two unknown numbers, given the efforts.
+   *
+   * @param deviations covariance of their deviations, before the efforts are known
+   */
+  double covariance(Unknown one, Unknown other, double deviations) {
+    return deviations
+        + FADE_VARIANCE * one.allowed() * other.allowed()
+        - one.covariances().dotProduct(other.solved())
+        + one.missing() * other.missing() / levelPrecision;
   }
 
   /**
@@ -107,21 +148,13 @@ final class FadeField {
    * @param expected expected difference of the place from the level
    */
   Point at(double[] covariances, double variance, double expected) {
-    RealVector toEfforts = new ArrayRealVector(covariances);
-    Functional place = functional(toEfforts, 1, variance);
-    double covariance =
-        place.level() * fade.level() / levelPrecision - toEfforts.dotProduct(fade.solved());
-    double fadeMean = PRIOR_FADE + told(fade);
-    double level = expected + told(place);
-    double bound = Math.max(fadeMean, LEAST_FADE);
-    if (bound > fadeMean) {
-      level += covariance / fade.variance() * (bound - fadeMean);
-    }
-    List<Double> weights = Arrays.stream(place.weights().toArray()).boxed().toList();
-    return new Point(level, bound, place.variance(), covariance, fade.variance(), weights);
-  }
-
-  private double told(Functional functional) {
-    return functional.weights().dotProduct(residuals);
+    Unknown place = unknown(covariances, 1, 0);
+    return new Point(
+        expected + mean(place),
+        Math.max(fadeMean, LEAST_FADE),
+        covariance(place, place, variance),
+        covariance(place, fade, 0),
+        covariance(fade, fade, 0),
+        Arrays.stream(place.weights().toArray()).boxed().toList());
   }
 }

@@ -17,8 +17,8 @@ import org.hipparchus.linear.RealMatrix;
  */
 record FadingForce(EnduranceLaw law, FadeField.Point point) implements ForceTime {
 
-  private static final double NOISE =
-      TestReliability.PEAK_FORCE.variation() * TestReliability.PEAK_FORCE.variation();
+  /** The kind of test is not known here, so the less repeatable one is taken. */
+  private static final double NOISE = TestReliability.PEAK_FORCE.variance();
 
   static Optional<ForceTime> fit(EnduranceLaw law, Collection<Effort> efforts) {
     List<Effort> served = new ArrayList<>(efforts);

@@ -14,23 +14,23 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Tests that the athlete's other tests speak against: each is predicted from those before and after
- * it, as far away in time as they are, and counts as odd where it lies more than {@value
- * #MOST_DEVIATIONS} standard deviations from that. The oddest is taken out first and the others are
- * looked at again without it, so that one slip of the pen does not make its neighbours odd. Two
- * tests of one setup within 10 % on two days are believed, and neither is odd.
+ * Finds tests that the athlete's other tests contradict. Each test is predicted from those before
+ * and after it, weighted by their distance in time, and is an outlier if it differs by more than
+ * {@value #MOST_DEVIATIONS} standard deviations. The largest outlier is removed first and the
+ * others are checked again without it, so that one typing error does not make its neighbours
+ * outliers. Two tests of one setup on different days within 10 % confirm each other.
  */
 public final class OutlierTests {
 
   /** Standard deviations in the logarithm of load; the library's own choice. */
   public static final double MOST_DEVIATIONS = 3;
 
-  /** Most tests checked, the newest, and most tests used for a prediction, the nearest. */
+  /** Maximum number of tests checked (the newest) and used for one prediction (the nearest). */
   private static final int MOST_TESTS = 40;
 
   private static final int MOST_ROUNDS = 5;
 
-  /** Two tests closer than this ratio are never outliers, since each repeats to 5.6 %. */
+  /** Tests within this ratio are never outliers; the library's own choice. */
   private static final double APART = 1.2;
 
   /**
@@ -51,7 +51,7 @@ public final class OutlierTests {
   private final Function<Setup, Posture> postures;
 
   /**
-   * Prepares to look at the tests of an athlete.
+   * Creates a search for one athlete.
    *
    * @param postures the posture of the athlete's own fingers in a setup, see {@link Posture#of}
    */
@@ -60,7 +60,7 @@ public final class OutlierTests {
     this.postures = postures;
   }
 
-  /** Tells whether two tests of one setup and hold time lie more than a fifth apart. */
+  /** Returns whether two tests of one setup and hold time differ by more than a fifth. */
   public static boolean likely(List<StrengthTest> tests) {
     Map<String, Load> least = new HashMap<>();
     Map<String, Load> greatest = new HashMap<>();
@@ -139,7 +139,7 @@ public final class OutlierTests {
   private static boolean confirms(StrengthTest other, StrengthTest odd) {
     Optional<Effort> one = other.effort();
     Optional<Effort> two = odd.effort();
-    double least = 1 - TestReliability.PEAK_FORCE.detectableChange();
+    double least = 1 - TestReliability.of(odd.result()).detectableChange();
     return !other.equals(odd)
         && other.setup().toString().equals(odd.setup().toString())
         && one.isPresent()
@@ -166,6 +166,7 @@ public final class OutlierTests {
         .map(curve -> curve.load(effort.seconds()))
         .map(
             expected -> {
+              // A slip of the pen lies outside the noise of the least repeatable kind of test.
               double noise = TestReliability.PEAK_FORCE.variation();
               double off =
                   Math.log(effort.load().kilograms() / expected.best().kilograms())

@@ -1,7 +1,6 @@
 package gripwright.strength;
 
 import gripwright.grip.Setup;
-import gripwright.hand.Hands;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -24,8 +23,9 @@ import org.hipparchus.linear.RealMatrix;
  * <p>Nothing is assumed about the athlete's level. All tests together determine the level, how
  * steeply load falls with time relative to Rohmert's law, and how grips differ from expectation; a
  * test counts most for its own setup and less for less similar ones. Old tests count less: the
- * change in strength since is unknown and the same for all tests of one age. The interval of a
- * setup without a test is wider, so that loads prescribed from its low end start light.
+ * change in strength since is unknown; half of it is common to all tests of one age, the rest to
+ * similar setups. The interval of a setup without a test is wider, so that loads prescribed from
+ * its low end start light.
  *
  * <p>One hand is never estimated from two, the left never from the right, nor a lift from a hang:
  * each has a map of its own, and so has each edge at or below 4.3 mm. A further test never widens
@@ -75,15 +75,20 @@ public final class StrengthMap {
    */
   public static final double DRIFT_PER_ROOT_MONTH = 0.04;
 
+  /**
+   * The part of that change which all setups have in common; the rest is common to similar ones
+   * only. The library's own choice.
+   */
+  public static final double COMMON_DRIFT = 0.5;
+
   /** How many tests a map is based on at most, the newest; the library's own choice. */
   public static final int MOST_TESTS = 200;
 
-  private static final double TEST_VARIANCE =
-      TestReliability.PEAK_FORCE.variation() * TestReliability.PEAK_FORCE.variation();
-  private static final double DRIFT_VARIANCE = DRIFT_PER_ROOT_MONTH * DRIFT_PER_ROOT_MONTH;
+  static final double DRIFT_VARIANCE = DRIFT_PER_ROOT_MONTH * DRIFT_PER_ROOT_MONTH;
+
   private static final double DAYS_PER_MONTH = 30.4375;
 
-  private static final Comparator<Known> ORDER =
+  static final Comparator<Known> ORDER =
       Comparator.comparing((Known known) -> known.test().date(), Comparator.reverseOrder())
           .thenComparing(known -> known.test().setup().grip().name())
           .thenComparing(known -> known.test().setup().edge())
@@ -91,32 +96,20 @@ public final class StrengthMap {
 
   private final Function<Setup, Posture> postures;
   private final Map<Region, Field> fields;
+  private final LocalDate day;
   private final Map<Setup, Answer> answers = new ConcurrentHashMap<>();
 
-  private StrengthMap(Function<Setup, Posture> postures, Map<Region, Field> fields) {
+  private StrengthMap(Function<Setup, Posture> postures, Map<Region, Field> fields, LocalDate day) {
     this.postures = postures;
     this.fields = fields;
-  }
-
-  /** Setups whose tests count for each other. */
-  private record Region(Hands hands, boolean lifting, long shallow) {
-
-    private static final double HUNDREDTHS = 100;
-
-    static Region of(Setup setup) {
-      double depth = setup.edge().millimetres();
-      return new Region(
-          setup.hands(),
-          setup.lifting(),
-          depth > EdgeDepth.SHALLOWEST_ESTIMATED ? 0 : Math.round(depth * HUNDREDTHS));
-    }
+    this.day = day;
   }
 
   /** The estimates of one setup. */
   private record Answer(Estimate maximum, ForceTime curve) {}
 
   /** A test that counts. */
-  private record Known(StrengthTest test, Effort effort) {}
+  record Known(StrengthTest test, Effort effort) {}
 
   private record Field(List<Known> tests, List<Place> places, FadeField field) {}
 
@@ -168,6 +161,13 @@ public final class StrengthMap {
     Objects.requireNonNull(tests, "tests");
     Objects.requireNonNull(postures, "postures");
     Objects.requireNonNull(day, "day");
+    Map<Region, Field> fields = new HashMap<>();
+    known(tests, day).forEach((region, known) -> fields.put(region, field(known, postures, day)));
+    return new StrengthMap(postures, fields, day);
+  }
+
+  /** Returns the tests that count on a day, those of each region newest first. */
+  static Map<Region, List<Known>> known(Collection<StrengthTest> tests, LocalDate day) {
     Map<Region, List<Known>> regions = new HashMap<>();
     for (StrengthTest test : tests) {
       if (!test.date().isAfter(day)) {
@@ -180,13 +180,11 @@ public final class StrengthMap {
                         .add(new Known(test, effort)));
       }
     }
-    Map<Region, Field> fields = new HashMap<>();
-    regions.forEach((region, known) -> fields.put(region, field(known, postures, day)));
-    return new StrengthMap(postures, fields);
+    regions.replaceAll((region, known) -> known.stream().sorted(ORDER).limit(MOST_TESTS).toList());
+    return regions;
   }
 
-  private static Field field(List<Known> known, Function<Setup, Posture> postures, LocalDate day) {
-    List<Known> tests = known.stream().sorted(ORDER).limit(MOST_TESTS).toList();
+  private static Field field(List<Known> tests, Function<Setup, Posture> postures, LocalDate day) {
     List<Place> places = tests.stream().map(t -> Place.of(t.test().setup(), postures)).toList();
     int n = tests.size();
     RealMatrix covariance = MatrixUtils.createRealMatrix(n, n);
@@ -197,11 +195,12 @@ public final class StrengthMap {
       loads[i] = Math.log(effort.load().kilograms()) - places.get(i).expected();
       allowed[i] = FadingForce.allowed(EnduranceLaw.ROHMERT, effort.seconds());
       for (int j = 0; j <= i; j++) {
+        double similarity = places.get(i).similarity(places.get(j));
         // Newest first, so that of two tests the first has less unknown change since.
         double entry =
-            places.get(i).covariance(places.get(j))
-                + DRIFT_VARIANCE * months(tests.get(j), day)
-                + (i == j ? TEST_VARIANCE : 0);
+            places.get(i).covariance(places.get(j), similarity)
+                + DRIFT_VARIANCE * commonDrift(similarity) * months(tests.get(j).test().date(), day)
+                + (i == j ? TestReliability.of(tests.get(i).test().result()).variance() : 0);
         covariance.setEntry(i, j, entry);
         covariance.setEntry(j, i, entry);
       }
@@ -209,8 +208,13 @@ public final class StrengthMap {
     return new Field(tests, places, new FadeField(covariance, loads, allowed));
   }
 
-  private static double months(Known known, LocalDate day) {
-    return ChronoUnit.DAYS.between(known.test().date(), day) / DAYS_PER_MONTH;
+  static double months(LocalDate from, LocalDate to) {
+    return ChronoUnit.DAYS.between(from, to) / DAYS_PER_MONTH;
+  }
+
+  /** Returns the part of the change since that two setups have in common; 1 for equal ones. */
+  static double commonDrift(double similarity) {
+    return COMMON_DRIFT + (1 - COMMON_DRIFT) * similarity;
   }
 
   /**
@@ -227,7 +231,7 @@ public final class StrengthMap {
     if (to.isBefore(from)) {
       throw new IllegalArgumentException(to + " is before " + from);
     }
-    return DRIFT_PER_ROOT_MONTH * Math.sqrt(ChronoUnit.DAYS.between(from, to) / DAYS_PER_MONTH);
+    return DRIFT_PER_ROOT_MONTH * Math.sqrt(months(from, to));
   }
 
   /**
@@ -247,6 +251,24 @@ public final class StrengthMap {
    */
   public Optional<ForceTime> curve(Setup setup) {
     return answer(setup).map(Answer::curve);
+  }
+
+  /**
+   * Returns the newest all-out series of this very setup that still serves for how often a load can
+   * be held.
+   *
+   * @return empty if there is none; see {@link AllOutTest#OLDEST_DAYS}
+   */
+  public Optional<AllOutTest> allOut(Setup setup) {
+    Field field = fields.get(Region.of(setup));
+    return field == null
+        ? Optional.empty()
+        : AllOutTest.newest(
+            field.tests().stream()
+                .map(Known::test)
+                .filter(test -> same(test.setup(), setup))
+                .toList(),
+            day);
   }
 
   private Optional<Answer> answer(Setup setup) {

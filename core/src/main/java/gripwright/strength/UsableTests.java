@@ -20,12 +20,12 @@ import java.util.function.Predicate;
  */
 public final class UsableTests {
 
-  /** A test older than this, in months, gives no load; our own number. */
+  /** A test older than this, in months, determines no load; the library's own choice. */
   public static final int MOST_MONTHS = 24;
 
   /**
-   * If a test is older than this, in months, when a plan begins, a new one is advised: by then its
-   * interval has widened so far that loads are 8 % lower. Our own number.
+   * If a test is older than this, in months, when a plan begins, a new one is advised, because the
+   * wider uncertainty lowers loads by 8 % by then; the library's own choice.
    */
   public static final int OLD_MONTHS = 6;
 
@@ -35,12 +35,12 @@ public final class UsableTests {
   private final Predicate<LocalDate> young;
 
   /**
-   * Prepares the tests of an athlete.
+   * Creates a selection for one athlete.
    *
    * @param tests all of them, in any order
    * @param postures the posture of the athlete's own fingers in a setup, see {@link Posture#of}
-   * @param bodyMass the athlete's body mass as it is known on a day
-   * @param young tells whether the athlete is under 16 on a day
+   * @param bodyMass returns the athlete's known body mass on a day
+   * @param young returns whether the athlete is under 16 on a day
    */
   public UsableTests(
       List<StrengthTest> tests,
@@ -57,33 +57,33 @@ public final class UsableTests {
     this.young = young;
   }
 
-  /** Tells whether a test is too old on a day to give a load. */
+  /** Returns whether a test is too old on a day to determine a load. */
   public static boolean tooOld(StrengthTest test, LocalDate day) {
     Objects.requireNonNull(test, "test");
     Objects.requireNonNull(day, "day");
     return test.date().isBefore(day.minusMonths(MOST_MONTHS));
   }
 
-  /** What a test is worth. */
+  /** How a test counts. */
   public enum Worth {
-    /** It counts as it was logged. */
+    /** It counts as logged. */
     WHOLE,
-    /** It is above what is plausible, and counts as that. */
+    /** It is above the plausible limit and counts as that limit. */
     LOWERED,
-    /** It is above what is plausible, and under 16 that counts for nothing. */
+    /** It is above the plausible limit and does not count, because the athlete is under 16. */
     DOUBTED,
-    /** It is too high beside the others, and none confirms it. */
+    /** It is too high compared with the others, and none confirms it. */
     ODD,
     /** It is older than {@value #MOST_MONTHS} months. */
     TOO_OLD
   }
 
   /**
-   * A test and what it is worth.
+   * A test and how it counts.
    *
-   * @param logged the test as it was logged
-   * @param worth what it is worth
-   * @param counts what it counts as; the test itself unless it is lowered
+   * @param logged the test as logged
+   * @param worth how it counts
+   * @param counts the test as it counts, which is the logged one unless it is lowered
    */
   public record Judged(StrengthTest logged, Worth worth, StrengthTest counts) {
     /** Refuses null. */
@@ -93,18 +93,18 @@ public final class UsableTests {
       Objects.requireNonNull(counts, "counts");
     }
 
-    /** Tells whether it gives loads. */
+    /** Returns whether it determines loads. */
     public boolean used() {
       return worth == Worth.WHOLE || worth == Worth.LOWERED;
     }
   }
 
-  /** Returns the tests that give loads on a day, as they count. */
+  /** Returns the tests that determine loads on a day, as they count. */
   public List<StrengthTest> on(LocalDate day) {
     return judged(day).stream().filter(Judged::used).map(Judged::counts).toList();
   }
 
-  /** Returns every test up to a day and what it is worth on it. */
+  /** Returns every test up to a day and how it counts on that day. */
   public List<Judged> judged(LocalDate day) {
     Objects.requireNonNull(day, "day");
     List<StrengthTest> known = tests.stream().filter(test -> !test.date().isAfter(day)).toList();

@@ -55,9 +55,9 @@ public record Gate(Finding breach, List<Missing> missing) {
    * Months of structured finger training that a grip requires.
    *
    * @param months the athlete's months
-   * @param asked the months the grip requires
+   * @param required the months the grip requires
    */
-  public record Training(double months, double asked) implements Missing {
+  public record Training(double months, double required) implements Missing {
     @Override
     public <R> R accept(Missing.Visitor<R> visitor) {
       return visitor.training(this);
@@ -68,9 +68,9 @@ public record Gate(Finding breach, List<Missing> missing) {
    * A climbing level that a grip requires.
    *
    * @param ability the athlete's level
-   * @param asked the level the grip requires
+   * @param required the level the grip requires
    */
-  public record Level(Ability ability, Ability asked) implements Missing {
+  public record Level(Ability ability, Ability required) implements Missing {
     @Override
     public <R> R accept(Missing.Visitor<R> visitor) {
       return visitor.level(this);
@@ -82,9 +82,9 @@ public record Gate(Finding breach, List<Missing> missing) {
    *
    * @param grip name of the other grip
    * @param months the athlete's months, 0 or more
-   * @param asked the months the grip requires
+   * @param required the months the grip requires
    */
-  public record Familiarity(String grip, double months, double asked) implements Missing {
+  public record Familiarity(String grip, double months, double required) implements Missing {
     @Override
     public <R> R accept(Missing.Visitor<R> visitor) {
       return visitor.familiarity(this);
@@ -183,15 +183,15 @@ public record Gate(Finding breach, List<Missing> missing) {
     Ability ability = athlete.ability();
     needs
         .ability()
-        .filter(asked -> ability.compareTo(asked) < 0)
-        .ifPresent(asked -> missing.add(new Level(ability, asked)));
+        .filter(required -> ability.compareTo(required) < 0)
+        .ifPresent(required -> missing.add(new Level(ability, required)));
     needs
         .familiar()
         .forEach(
-            (grip, asked) -> {
+            (grip, required) -> {
               double has = familiar(athlete, grip, day);
-              if (has < asked) {
-                missing.add(new Familiarity(grip, has, asked));
+              if (has < required) {
+                missing.add(new Familiarity(grip, has, required));
               }
             });
     return missing;

@@ -23,16 +23,21 @@ import gripwright.strength.StrengthMap;
 import gripwright.strength.UsableTests;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.LumbricalIndex;
-import gripwright.tissue.Slip;
+import gripwright.tissue.OwnHang;
+import gripwright.tissue.RelativeLoad;
+import gripwright.tissue.SlipViews;
 import gripwright.tissue.TissueLoad;
 import gripwright.tissue.TissueModel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -41,8 +46,10 @@ import java.util.function.Function;
  * tendons and pulleys at a stated load, and which rules prevent it. Immutable.
  *
  * <p>Forces are estimates with intervals, not measurements; {@link TissueLoad} describes their
- * reliability. Rules are checked for a light hold, where a broken rule closes the grip, and for a
- * maximal hold, where a further broken rule is a limit.
+ * reliability. They can be trusted relative to each other, not in newtons, so each row has them
+ * relative to the athlete's {@linkplain OwnHang own hang}. Rules are checked for a light hold,
+ * where a broken rule closes the grip, and for a maximal hold, where a further broken rule is a
+ * limit.
  *
  * @param athlete whose hands
  * @param day the day for which rules are checked
@@ -50,6 +57,8 @@ import java.util.function.Function;
  * @param total load on both hands together; each holds half
  * @param left the left hand
  * @param right the right hand
+ * @param hangs the athlete's own hang on the day by hand, which forces are given relative to; that
+ *     of the other hand where only that one takes the grip
  * @param rows one row a grip, or one a hand if the two differ; the catalogue's grips come first,
  *     crimps before open, split and single ones
  * @param notes rules broken by the athlete with any grip
@@ -61,6 +70,7 @@ public record GripSurvey(
     Load total,
     HandShape left,
     HandShape right,
+    Map<Side, OwnHang> hangs,
     List<Row> rows,
     List<Gate> notes) {
 
@@ -89,6 +99,7 @@ public record GripSurvey(
    * @param side which hand; empty if both hold it the same way
    * @param fit the fit of the hand; the left one if both are the same
    * @param load load on tendons and pulleys; in the nearest pose if the hand can't take it
+   * @param relative the same by finger, relative to the hand's own hang
    * @param slips the load on the other fingers when one slips off; empty for a single finger
    * @param lumbrical the lumbrical index in mm, with idle fingers relaxed
    * @param lumbricalPulledLow the same with idle fingers pulled into the palm
@@ -101,7 +112,8 @@ public record GripSurvey(
       Optional<Side> side,
       GripFit fit,
       TissueLoad load,
-      List<Slip> slips,
+      List<RelativeLoad> relative,
+      List<SlipViews> slips,
       Estimate lumbrical,
       Estimate lumbricalPulledLow,
       List<Gate> gates,
@@ -110,6 +122,7 @@ public record GripSurvey(
 
     /** Copies the lists. */
     public Row {
+      relative = List.copyOf(relative);
       slips = List.copyOf(slips);
       gates = List.copyOf(gates);
       limits = List.copyOf(limits);
@@ -142,6 +155,7 @@ public record GripSurvey(
 
   /** Copies the lists. */
   public GripSurvey {
+    hangs = Collections.unmodifiableMap(new EnumMap<>(hangs));
     rows = List.copyOf(rows);
     notes = List.copyOf(notes);
   }
@@ -173,6 +187,19 @@ public record GripSurvey(
             date -> log.bodyMassOn(date).orElse(athlete.bodyMass()),
             date -> KnownLight.isUnder16(athlete, date));
     StrengthMap strength = StrengthMap.of(usable.on(day), postures, day);
+    Map<Side, OwnHang> hangs = new EnumMap<>(Side.class);
+    for (Side side : Side.values()) {
+      Load bodyMass = log.bodyMassOn(day).orElse(athlete.bodyMass());
+      hangs.put(side, OwnHang.of(fits.of(OwnHang.SETUP, side), bodyMass, MODEL));
+    }
+    Function<Side, OwnHang> hang = side -> Objects.requireNonNull(hangs.get(side));
+    for (Side side : Side.values()) {
+      OwnHang other = hang.apply(side == Side.LEFT ? Side.RIGHT : Side.LEFT);
+      if (!hang.apply(side).taken() && other.taken()) {
+        hangs.put(side, other);
+      }
+    }
+    boolean sameHang = alike(hang.apply(Side.LEFT).fit(), hang.apply(Side.RIGHT).fit());
     List<Row> rows = new ArrayList<>();
     Map<String, Gate> notes = new LinkedHashMap<>();
     for (Grip grip : grips.stream().sorted(order()).toList()) {
@@ -187,13 +214,17 @@ public record GripSurvey(
           gates(hard, grip, athlete, day).stream().filter(each -> fresh(each, gates)).toList();
       GripFit leftFit = fits.of(setup, Side.LEFT);
       GripFit rightFit = fits.of(setup, Side.RIGHT);
-      double newtons = perHand(total);
       Optional<StrengthMap.Estimate> maximum = strength.maximum(setup);
-      if (alike(leftFit, rightFit)) {
-        rows.add(row(Optional.empty(), leftFit, newtons, gates, limits, maximum));
-      } else {
-        rows.add(row(Optional.of(Side.LEFT), leftFit, newtons, gates, limits, maximum));
-        rows.add(row(Optional.of(Side.RIGHT), rightFit, newtons, gates, limits, maximum));
+      boolean same = sameHang && alike(leftFit, rightFit);
+      for (Side side : same ? List.of(Side.LEFT) : List.of(Side.LEFT, Side.RIGHT)) {
+        rows.add(
+            row(
+                same ? Optional.empty() : Optional.of(side),
+                TissueLoad.of(fits.of(setup, side), perHand(total), MODEL),
+                hang.apply(side),
+                gates,
+                limits,
+                maximum));
       }
     }
     return new GripSurvey(
@@ -203,6 +234,7 @@ public record GripSurvey(
         total,
         athlete.shape(Side.LEFT),
         athlete.shape(Side.RIGHT),
+        hangs,
         rows,
         List.copyOf(notes.values()));
   }
@@ -226,16 +258,16 @@ public record GripSurvey(
 
   private static Row row(
       Optional<Side> side,
-      GripFit fit,
-      double newtons,
+      TissueLoad load,
+      OwnHang hang,
       List<Gate> gates,
       List<Gate> limits,
       Optional<StrengthMap.Estimate> maximum) {
-    TissueLoad load = TissueLoad.of(fit, newtons, MODEL);
     return new Row(
         side,
-        fit,
+        load.fit(),
         load,
+        hang.relative(load),
         load.slips(),
         load.lumbrical(LumbricalIndex.Idle.RELAXED),
         load.lumbrical(LumbricalIndex.Idle.PULLED_LOW),
@@ -275,6 +307,16 @@ public record GripSurvey(
     return athlete.left().equals(athlete.right());
   }
 
+  /** Returns the own hang that a row is given relative to. */
+  public OwnHang hang(Row row) {
+    return Objects.requireNonNull(hangs.get(row.side().orElse(Side.LEFT)));
+  }
+
+  /** Returns the body mass of the athlete on the day. */
+  public Load bodyMass() {
+    return Objects.requireNonNull(hangs.get(Side.LEFT)).bodyMass();
+  }
+
   /** Returns what each hand holds, in N. */
   public double newtonsPerHand() {
     return perHand(total);
@@ -301,14 +343,18 @@ public record GripSurvey(
     double depth = edge.millimetres();
     boolean unmodelled = depth <= EdgeDepth.SHALLOWEST_ESTIMATED;
     boolean shallow = !unmodelled && depth < longestPad();
-    boolean single = rows.stream().anyMatch(row -> row.load().fingers().size() == 1);
     return List.of(ModelCaveat.values()).stream()
         .filter(each -> each != ModelCaveat.ESTIMATED_BONES || estimated)
         .filter(each -> each != ModelCaveat.UNMODELLED_EDGE || unmodelled)
         .filter(each -> each != ModelCaveat.SHALLOW_EDGE || shallow)
         .filter(each -> each != ModelCaveat.WHOLE_PADS || missed)
-        .filter(each -> each != ModelCaveat.SINGLE_FINGER || single)
+        .filter(each -> each != ModelCaveat.OWN_HANG || !hangTaken())
         .toList();
+  }
+
+  /** Tells whether a hand takes the grip of the own hang. */
+  private boolean hangTaken() {
+    return hangs.values().stream().allMatch(OwnHang::taken);
   }
 
   /** Returns the length of the longest end bone, in mm. */

@@ -12,10 +12,8 @@ public enum ModelCaveat {
   SHALLOW_EDGE,
   /** Where the model refuses too much: see {@code docs/models/hand.md}. */
   WHOLE_PADS,
-  /** Where sources and the model disagree: see {@code docs/models/tissue.md}. */
-  TENDONS,
-  /** Breaking loads are rough. */
-  BREAKING_LOAD,
-  /** Where the model fails: see {@code docs/models/tissue.md}. */
-  SINGLE_FINGER
+  /** What can't be relied on of tendons and pulleys: see {@code docs/models/tissue.md}. */
+  TISSUE,
+  /** The hand does not take the grip that forces are given relative to. */
+  OWN_HANG
 }

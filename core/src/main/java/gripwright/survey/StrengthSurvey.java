@@ -7,9 +7,12 @@ import gripwright.hand.Hands;
 import gripwright.log.Log;
 import gripwright.quantity.Length;
 import gripwright.quantity.Range;
+import gripwright.strength.CompletedHold;
 import gripwright.strength.CriticalForce;
 import gripwright.strength.ForceTime;
+import gripwright.strength.LoadEstimate;
 import gripwright.strength.PlausibleTests;
+import gripwright.strength.StrengthChange;
 import gripwright.strength.StrengthMap;
 import gripwright.strength.StrengthTest;
 import gripwright.strength.UsableTests;
@@ -19,20 +22,18 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One athlete's strength on a day by the tests: the greatest load in every grip on every edge that
- * the athlete owns or was tested on, the greatest load by time, and critical force. Immutable.
+ * One athlete's strength on a day, estimated from tests: the greatest load in every grip on every
+ * edge that the athlete owns or was tested on, the greatest load by time, and critical force.
+ * Immutable.
  *
- * @param athlete whose strength
- * @param day the day; later tests are not known yet; empty if nothing is logged and none was asked
- *     for
- * @param tests what it rests on, as it counts ({@link PlausibleTests}), oldest first
- * @param unused tests up to the day that tell nothing, oldest first
- * @param lowered those that are above what is plausible, as they were logged, oldest first: they
- *     count as that
- * @param sections one for each way of holding that was tested: two hands first, hanging before
- *     lifting
- * @param criticalForces critical forces, in the order of the sections by way of holding; within one
- *     the most certain first, by its spread and the time since
+ * @param athlete the athlete
+ * @param day the day, after which tests are ignored; empty if there is no log and no day was given
+ * @param tests the tests used, as they count ({@link PlausibleTests}), oldest first
+ * @param unused tests up to the day that were not used, oldest first
+ * @param lowered tests above the plausible limit, as logged, oldest first; they count as that limit
+ * @param sections one for each tested way of holding, two hands first and hanging before lifting
+ * @param criticalForces critical forces in the order of the sections; within one section the most
+ *     certain first, by spread and age
  */
 public record StrengthSurvey(
     Athlete athlete,
@@ -44,15 +45,15 @@ public record StrengthSurvey(
     List<Critical> criticalForces) {
 
   /**
-   * One way of holding; none is estimated from another.
+   * One way of holding, which is never estimated from another.
    *
-   * @param hands which hands hold
+   * @param hands the hands that hold
    * @param lifting true if a weight is lifted from the floor
-   * @param rows by edge, the deepest first, then by grip in the order of the grips
-   * @param unreckoned edges without an estimate, the deepest first: at or below 4.3 mm nothing is
-   *     estimated from another edge
-   * @param curves greatest load by time in the setup that was tested most, on the given edge if
-   *     there is one, for each form that its tests allow: Rohmert's, which plans use, first; empty
+   * @param rows estimates by edge, the deepest first, then by grip in the order of the grips
+   * @param withoutEstimate edges without an estimate, the deepest first, because at or below 4.3 mm
+   *     nothing is estimated from another edge
+   * @param curves greatest load by time in the most tested setup, on the given edge if there is
+   *     one; one curve for each form that its tests allow, Rohmert's, which plans use, first; empty
    *     if that edge has no estimate
    * @param testedAtSeveralTimes true if the tests show how this athlete fades relative to the
    *     population
@@ -61,13 +62,13 @@ public record StrengthSurvey(
       Hands hands,
       boolean lifting,
       List<Row> rows,
-      List<Length> unreckoned,
+      List<Length> withoutEstimate,
       List<Curve> curves,
       boolean testedAtSeveralTimes) {
     /** Copies the lists. */
     public Section {
       rows = List.copyOf(rows);
-      unreckoned = List.copyOf(unreckoned);
+      withoutEstimate = List.copyOf(withoutEstimate);
       curves = List.copyOf(curves);
     }
   }
@@ -79,8 +80,18 @@ public record StrengthSurvey(
    * @param reachable true if every hand in use can take the grip on the edge
    * @param estimate the reference maximum
    * @param tests number of tests of exactly this setup
+   * @param change from the first to the last of them, by all tests and completed holds; empty
+   *     unless they are of two days
+   * @param withHolds the reference maximum if completed holds of training count as well, for a
+   *     setup that was not tested; empty if none counts. Loads are never prescribed from it
    */
-  public record Row(Setup setup, boolean reachable, StrengthMap.Estimate estimate, int tests) {}
+  public record Row(
+      Setup setup,
+      boolean reachable,
+      StrengthMap.Estimate estimate,
+      int tests,
+      Optional<StrengthChange> change,
+      Optional<LoadEstimate> withHolds) {}
 
   /**
    * A curve of one setup.
@@ -118,9 +129,9 @@ public record StrengthSurvey(
     NO_LOAD,
     /** It is older than {@value UsableTests#MOST_MONTHS} months. */
     TOO_OLD,
-    /** It is too high beside the others, and no second one confirms it. */
+    /** It is too high compared with the others, and no second test confirms it. */
     ODD,
-    /** It is above what is plausible, which under 16 counts for nothing. */
+    /** It is above the plausible limit and does not count, because the athlete is under 16. */
     DOUBTED
   }
 
@@ -134,9 +145,9 @@ public record StrengthSurvey(
   }
 
   /**
-   * Surveys an athlete's strength.
+   * Surveys an athlete's strength by tests alone.
    *
-   * @param athlete whose strength
+   * @param athlete the athlete
    * @param log the tests
    * @param grips the grips to estimate, in any order
    * @param edge the only edge to estimate; if empty, the edges tested and those the athlete owns
@@ -146,9 +157,31 @@ public record StrengthSurvey(
    */
   public static StrengthSurvey of(
       Athlete athlete, Log log, Collection<Grip> grips, Optional<Length> edge, LocalDate day) {
+    return of(athlete, log, grips, edge, day, List.of());
+  }
+
+  /**
+   * Surveys an athlete's strength.
+   *
+   * @param athlete whose strength
+   * @param log the tests
+   * @param grips the grips to estimate, in any order
+   * @param edge the only edge to estimate; if empty, the edges tested and those the athlete owns
+   * @param day the day
+   * @param holds completed holds of training, see {@link gripwright.history.CompletedHolds}
+   * @throws IllegalArgumentException if the edge is outside 1 to 200 mm, or the log is not the
+   *     athlete's
+   */
+  public static StrengthSurvey of(
+      Athlete athlete,
+      Log log,
+      Collection<Grip> grips,
+      Optional<Length> edge,
+      LocalDate day,
+      Collection<CompletedHold> holds) {
     log.requireOf(athlete);
     edge.ifPresent(Range.EDGE::check);
-    return new StrengthSurveyor(athlete, log, edge, day)
+    return new StrengthSurveyor(athlete, log, edge, day, holds)
         .survey(grips.stream().sorted(GripSurvey.order()).toList());
   }
 

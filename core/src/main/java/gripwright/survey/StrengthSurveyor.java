@@ -8,12 +8,14 @@ import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.quantity.Length;
+import gripwright.strength.CompletedHold;
 import gripwright.strength.CriticalForce;
 import gripwright.strength.EdgeDepth;
 import gripwright.strength.Effort;
 import gripwright.strength.ForceTime;
 import gripwright.strength.KnownLight;
 import gripwright.strength.Posture;
+import gripwright.strength.StrengthCourse;
 import gripwright.strength.StrengthMap;
 import gripwright.strength.StrengthTest;
 import gripwright.strength.UsableTests;
@@ -25,13 +27,14 @@ import gripwright.survey.StrengthSurvey.Section;
 import gripwright.survey.StrengthSurvey.Unused;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-/** Calculates the parts of one survey of strength. Use one object for one survey. */
+/** Calculates one survey of strength. Not reusable. */
 final class StrengthSurveyor {
 
   private static final Comparator<Way> ORDER =
@@ -45,6 +48,7 @@ final class StrengthSurveyor {
   private final List<StrengthTest> lowered = new ArrayList<>();
   private final HandFits fits;
   private final StrengthMap map;
+  private final StrengthCourse course;
 
   private record Way(Hands hands, boolean lifting) {
     static Way of(Setup setup) {
@@ -52,7 +56,12 @@ final class StrengthSurveyor {
     }
   }
 
-  StrengthSurveyor(Athlete athlete, Log log, Optional<Length> only, LocalDate day) {
+  StrengthSurveyor(
+      Athlete athlete,
+      Log log,
+      Optional<Length> only,
+      LocalDate day,
+      Collection<CompletedHold> holds) {
     this.athlete = athlete;
     this.only = only;
     this.fits = new HandFits(athlete.shape(Side.LEFT), athlete.shape(Side.RIGHT));
@@ -77,6 +86,7 @@ final class StrengthSurveyor {
     }
     this.tests = List.copyOf(used);
     this.map = StrengthMap.of(tests, this::posture, day);
+    this.course = StrengthCourse.of(tests, holds, this::posture, day);
   }
 
   private Posture posture(Setup setup) {
@@ -95,7 +105,7 @@ final class StrengthSurveyor {
         athlete, Optional.of(day), tests, unused, lowered, sections, criticalForces());
   }
 
-  /** Returns why a test tells nothing; empty if it tells something. */
+  /** Returns why a test is not used; empty if it is. */
   private static Optional<Reason> why(UsableTests.Judged test) {
     if (!test.used()) {
       return Optional.of(
@@ -168,12 +178,23 @@ final class StrengthSurveyor {
     for (Length edge : edges) {
       for (Grip grip : grips) {
         Setup setup = new Setup(grip, edge, way.hands(), way.lifting());
-        map.maximum(setup)
-            .map(estimate -> new Row(setup, fits.takes(setup), estimate, of(setup).size()))
-            .ifPresent(rows::add);
+        map.maximum(setup).map(estimate -> row(setup, estimate)).ifPresent(rows::add);
       }
     }
     return rows;
+  }
+
+  private Row row(Setup setup, StrengthMap.Estimate estimate) {
+    List<LocalDate> days = of(setup).stream().map(StrengthTest::date).distinct().sorted().toList();
+    return new Row(
+        setup,
+        fits.takes(setup),
+        estimate,
+        of(setup).size(),
+        days.size() < 2
+            ? Optional.empty()
+            : course.change(setup, days.get(0), days.get(days.size() - 1)),
+        days.isEmpty() && course.hasHolds(setup) ? course.maximum(setup) : Optional.empty());
   }
 
   private List<Curve> curves(Way way) {

@@ -55,57 +55,45 @@ public record FingerLoad(
     double[] shares = new double[Variation.DRAWS];
     Arrays.fill(shares, 1);
     FingerPulleys pulleys = new FingerPulleys(shape, pose, model);
-    return of(
-        pulleys,
-        new FingerPulleys[] {pulleys},
-        1,
-        newtons,
-        shares,
-        Variation.draws(model.stream()));
+    Variation[] draws = Variation.draws(model.stream());
+    FingerDraws drawn = FingerDraws.of(new FingerPulleys[] {pulleys}, newtons, shares, draws);
+    return of(pulleys, 1, newtons, shares, drawn, draws);
   }
 
   /**
    * Estimates the load on a finger with a share of a load on the hand.
    *
    * @param pulleys the finger as it was fitted
-   * @param hands the finger on each of the hands drawn, over and over
+   * @param share its share
+   * @param newtons on the whole hand
    * @param shares its share in each draw
+   * @param drawn its forces in each draw
    */
   static FingerLoad of(
       FingerPulleys pulleys,
-      FingerPulleys[] hands,
       double share,
       double newtons,
       double[] shares,
+      FingerDraws drawn,
       Variation[] draws) {
-    double[][] drawn = new double[7][draws.length];
-    for (int i = 0; i < draws.length; i++) {
-      double force = shares[i] * newtons;
-      FingerPulleys.Forces forces = hands[i % hands.length].forces(draws[i]);
-      drawn[0][i] = force;
-      drawn[1][i] = forces.fdp() * force;
-      drawn[2][i] = forces.fds() * force;
-      drawn[3][i] = forces.a2() * force;
-      drawn[4][i] = forces.a4() * force;
-      drawn[5][i] = drawn[3][i] / (Pulley.A2.breakingNewtons() * draws[i].capacity(Pulley.A2));
-      drawn[6][i] = drawn[4][i] / (Pulley.A4.breakingNewtons() * draws[i].capacity(Pulley.A4));
-    }
     FingerPulleys.Forces means = pulleys.forces(Variation.NONE);
     double fingertip = share * newtons;
     double lever = fingertip / MILLIMETRES_PER_METRE;
     return new FingerLoad(
         pulleys.finger(),
         Estimate.of(share, shares),
-        Estimate.of(fingertip, drawn[0]),
+        Estimate.of(fingertip, drawn.fingertip()),
         pulleys.moment(Joint.DIP) * lever,
         pulleys.moment(Joint.PIP) * lever,
         pulleys.moment(Joint.MCP) * lever,
-        Estimate.of(means.fdp() * fingertip, drawn[1]),
-        Estimate.of(means.fds() * fingertip, drawn[2]),
-        Estimate.of(means.a2() * fingertip, drawn[3]),
-        Estimate.of(means.a4() * fingertip, drawn[4]),
-        Estimate.of(means.a2() * fingertip / Pulley.A2.breakingNewtons(), drawn[5]),
-        Estimate.of(means.a4() * fingertip / Pulley.A4.breakingNewtons(), drawn[6]));
+        Estimate.of(means.fdp() * fingertip, drawn.fdp()),
+        Estimate.of(means.fds() * fingertip, drawn.fds()),
+        Estimate.of(means.a2() * fingertip, drawn.a2()),
+        Estimate.of(means.a4() * fingertip, drawn.a4()),
+        Estimate.of(
+            means.a2() * fingertip / Pulley.A2.breakingNewtons(), drawn.use(Pulley.A2, draws)),
+        Estimate.of(
+            means.a4() * fingertip / Pulley.A4.breakingNewtons(), drawn.use(Pulley.A4, draws)));
   }
 
   /** Returns FDP by FDS tension, at the published means; infinite where FDS has nothing to do. */

@@ -12,19 +12,38 @@ import java.util.Map;
 /**
  * The instant one finger leaves the hold: what the others take over.
  *
- * <p>Total force and its moment about the wrist, towards thumb and little finger, are kept. The
- * change has the least sum of squared change over capacity, a finger's capacity being its share of
- * a whole hand bent alike, and no finger pulls the wrong way. Where the remaining fingers can't
- * keep the moment, the one nearest to doing so takes all the force. Statics only: what a jerk adds
- * is outside.
+ * <p>Total force is kept. The change has the least sum of squared change over capacity, a finger's
+ * capacity being its share of a whole hand bent alike, and no finger pulls the wrong way. Statics
+ * only: what a jerk adds is outside.
  *
+ * @param view what is assumed of the arm
  * @param leaving the finger that leaves
  * @param before force by finger, in N, the leaving one included
  * @param after force by remaining finger, in N; sums to as much as before
- * @param momentKept false if the remaining fingers can't keep the moment
+ * @param momentKept true if the moment about the wrist is as before; always false of {@link
+ *     View#ARM_SWINGS}
  */
 public record Slip(
-    Finger leaving, Map<Finger, Double> before, Map<Finger, Double> after, boolean momentKept) {
+    View view,
+    Finger leaving,
+    Map<Finger, Double> before,
+    Map<Finger, Double> after,
+    boolean momentKept) {
+
+  /** What is assumed of the arm in the instant a finger leaves. No source was found for either. */
+  public enum View {
+    /**
+     * The force keeps its moment about the wrist, towards thumb and little finger: the arm stays
+     * where it is. Where the remaining fingers can't keep the moment, the one nearest to doing so
+     * takes all the force.
+     */
+    MOMENT_KEPT,
+    /**
+     * The arm is free to swing under the new centre of force, so the moment is given up and the
+     * fingers that are left share the load by capacity.
+     */
+    ARM_SWINGS
+  }
 
   private static final double EPSILON = 1e-9;
 
@@ -37,6 +56,7 @@ public record Slip(
   /**
    * Works out what the others take over.
    *
+   * @param view what is assumed of the arm
    * @param shape the hand, for the places of the fingers
    * @param forces by finger that holds, in N, each 0 or more
    * @param capacity what each finger can do beside the others, above 0, as of {@link
@@ -46,7 +66,11 @@ public record Slip(
    *     negative or no number
    */
   public static Slip of(
-      HandShape shape, Map<Finger, Double> forces, Map<Finger, Double> capacity, Finger leaving) {
+      View view,
+      HandShape shape,
+      Map<Finger, Double> forces,
+      Map<Finger, Double> capacity,
+      Finger leaving) {
     if (!forces.containsKey(leaving) || forces.size() < 2) {
       throw new IllegalArgumentException(
           "no slip of " + leaving + " with " + forces.keySet() + " on the hold");
@@ -72,6 +96,9 @@ public record Slip(
                 capacity.getOrDefault(finger, 0.0)));
       }
     }
+    if (view == View.ARM_SWINGS) {
+      return new Slip(view, leaving, forces, byCapacity(parts, total), false);
+    }
     double[] loads = best(parts, total, moment);
     boolean kept = loads.length > 0;
     Map<Finger, Double> after = new EnumMap<>(Finger.class);
@@ -80,7 +107,18 @@ public record Slip(
       double all = parts.get(i).equals(outermost) ? total : 0;
       after.put(parts.get(i).finger(), kept ? loads[i] : all);
     }
-    return new Slip(leaving, forces, after, kept);
+    return new Slip(view, leaving, forces, after, kept);
+  }
+
+  /** The least change that keeps only the total: every finger takes over by its capacity. */
+  private static Map<Finger, Double> byCapacity(List<Part> parts, double total) {
+    double capacity = parts.stream().mapToDouble(Part::capacity).sum();
+    double lost = total - parts.stream().mapToDouble(Part::load).sum();
+    Map<Finger, Double> after = new EnumMap<>(Finger.class);
+    for (Part part : parts) {
+      after.put(part.finger(), part.load() + lost * part.capacity() / capacity);
+    }
+    return after;
   }
 
   /** A remaining finger: load before, place across the hand in mm, capacity. */
@@ -162,6 +200,11 @@ public record Slip(
       }
     }
     return Math.abs(left) <= tolerance * 1000 ? loads : new double[0];
+  }
+
+  /** Tells whether the remaining fingers can't keep a moment that the view has them keep. */
+  public boolean tilts() {
+    return view == View.MOMENT_KEPT && !momentKept;
   }
 
   /** Returns a remaining finger's load after by its load before: the slip ratio. */

@@ -8,6 +8,7 @@ import gripwright.hand.FingerPose;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +32,8 @@ public final class TissueLoad {
   private volatile @Nullable Draws draws;
 
   private volatile @Nullable List<FingerLoad> fingers;
+
+  private volatile @Nullable Map<Finger, FingerDraws> drawn;
 
   private TissueLoad(GripFit fit, double newtons, TissueModel model) {
     this.fit = fit.under(model.tendons());
@@ -58,11 +61,32 @@ public final class TissueLoad {
   private FingerLoad load(FingerPose pose) {
     return FingerLoad.of(
         pulleys(pose),
-        draws().pulleys(pose.finger(), model),
         shares.getOrDefault(pose.finger(), 0.0),
         newtons,
         draws().shares(pose.finger()),
+        drawn(pose.finger()),
         draws().variations());
+  }
+
+  /** Returns the forces on a finger that holds in every draw. */
+  FingerDraws drawn(Finger finger) {
+    Map<Finger, FingerDraws> known = drawn;
+    if (known == null) {
+      Draws all = draws();
+      Map<Finger, FingerDraws> forces = new EnumMap<>(Finger.class);
+      for (FingerPose pose : fit.pose().fingers()) {
+        forces.put(
+            pose.finger(),
+            FingerDraws.of(
+                all.pulleys(pose.finger(), model),
+                newtons,
+                all.shares(pose.finger()),
+                all.variations()));
+      }
+      known = forces;
+      drawn = known;
+    }
+    return Objects.requireNonNull(known.get(finger));
   }
 
   /** Estimates with {@link TissueModel#STANDARD}. */
@@ -142,28 +166,38 @@ public final class TissueLoad {
   }
 
   /**
-   * Returns what happens in the instant a finger leaves the hold.
+   * Returns what happens in the instant a finger leaves the hold, by one view of the arm.
    *
    * @throws IllegalArgumentException if the finger does not hold, or no other one does
    */
-  public Slip slip(Finger leaving) {
+  public Slip slip(Finger leaving, Slip.View view) {
     Map<Finger, Double> forces = new EnumMap<>(Finger.class);
     fit.pose().fingers().forEach(pose -> forces.put(pose.finger(), fingertip(pose.finger())));
-    return Slip.of(fit.pose().shape(), forces, FingerShares.ofWholeHand(fit.pose()), leaving);
+    return Slip.of(view, fit.pose().shape(), forces, FingerShares.ofWholeHand(fit.pose()), leaving);
+  }
+
+  /**
+   * Returns what happens in the instant a finger leaves the hold, by each view of the arm.
+   *
+   * @throws IllegalArgumentException if the finger does not hold, or no other one does
+   */
+  public SlipViews slip(Finger leaving) {
+    return new SlipViews(slip(leaving, Slip.View.MOMENT_KEPT), slip(leaving, Slip.View.ARM_SWINGS));
   }
 
   /**
    * Returns the slip ratios of this load's slip with their intervals, over shares and places of the
    * fingers, in the order of the hand.
    *
-   * @param slip one of {@link #slips()}
+   * @param slip one view of one of {@link #slips()}
    */
   public Map<Finger, Estimate> ratios(Slip slip) {
     Map<Finger, double[]> drawn = new EnumMap<>(Finger.class);
     slip.after().keySet().forEach(finger -> drawn.put(finger, new double[FitSpread.DRAWS]));
     Draws known = draws();
     for (int i = 0; i < FitSpread.DRAWS; i++) {
-      Slip other = Slip.of(known.shape(i), known.shares(i), known.capacity(i), slip.leaving());
+      Slip other =
+          Slip.of(slip.view(), known.shape(i), known.shares(i), known.capacity(i), slip.leaving());
       int draw = i;
       drawn.forEach((finger, ratios) -> ratios[draw] = other.ratio(finger));
     }
@@ -186,7 +220,7 @@ public final class TissueLoad {
   }
 
   /** Returns a slip for every finger that holds; none for a single finger. */
-  public List<Slip> slips() {
+  public List<SlipViews> slips() {
     List<FingerPose> holding = fit.pose().fingers();
     return holding.size() == 1
         ? List.of()

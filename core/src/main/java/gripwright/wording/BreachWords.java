@@ -12,6 +12,7 @@ import java.util.Map;
 /** Writes the numbers of a broken rule: the actual value and the limit. */
 final class BreachWords {
 
+  private static final String AS = "breach.as-";
   private static final String CALLED = "breach.called-";
 
   private final Wording wording;
@@ -59,10 +60,19 @@ final class BreachWords {
         wording.say("breach." + shortfall.bound().word(), Map.of("limit", shortfall.limit()));
     String what = several ? shortfall.what() : "";
     String of = shortfall.of().map(wording::say).orElse("");
-    String was = named(what, wording.say(inWords(shortfall.was())));
+    String was = measured(what, shortfall);
     String key =
         of.isEmpty() ? (what.isEmpty() && !places ? "breach.was" : "breach.plain") : "breach.of";
     return wording.say(key, Map.of("of", of, "was", was, "bound", bound));
+  }
+
+  /** Returns the value, with its property or words around it where the number tells little. */
+  private String measured(String property, Shortfall shortfall) {
+    String was = wording.say(inWords(shortfall.was()));
+    String key = AS + shortfall.what();
+    return wording.messages().find(key).isPresent()
+        ? wording.say(key, Map.of("was", was))
+        : named(property, was);
   }
 
   private String named(String property, String was) {
@@ -76,7 +86,9 @@ final class BreachWords {
         .orElse(property + " " + was);
   }
 
-  /** Says what a share is a share of, where the name of that property tells a coach little. */
+  /**
+   * Replaces the name of the property that a share refers to with words that a coach understands.
+   */
   private Message inWords(Message was) {
     return was instanceof Clause clause && clause.arguments().get("of") instanceof String of
         ? clause.with("of", called(of))

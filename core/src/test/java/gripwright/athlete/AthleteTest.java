@@ -39,7 +39,7 @@ class AthleteTest {
   }
 
   @Test
-  void aChildOfALeapDayIsAYearOlderOnTheLastOfFebruaryOrTheDayAfter() {
+  void leapDayBirthdayIsOnTheLeapDayOfALeapYear() {
     Athlete athlete = eira(LocalDate.of(2012, 2, 29)).build();
     assertEquals(191, athlete.ageInMonths(LocalDate.of(2028, 2, 28)));
     assertEquals(192, athlete.ageInMonths(LocalDate.of(2028, 2, 29)));

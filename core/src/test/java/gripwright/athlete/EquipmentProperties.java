@@ -51,7 +51,7 @@ class EquipmentProperties {
   }
 
   @Example
-  void aMultipleOfTheStepIsNotTakenForALittleLess() {
+  void multipleOfTheStepIsNotRoundedDown() {
     Equipment equipment = equipment(0.1, 0.1);
     Load mass = Load.ofKilograms(60.3);
     assertEquals(
@@ -61,7 +61,7 @@ class EquipmentProperties {
   }
 
   @Example
-  void takingOffIsRoundedUpSoThatTheTotalIsNeverTooMuch() {
+  void removedWeightIsRoundedUp() {
     assertEquals(
         48.0,
         equipment(1.25, 2.5)
@@ -79,7 +79,7 @@ class EquipmentProperties {
   }
 
   @Property
-  void theLeastLoadIsAboveZeroAndNothingBelowItCanBeBuilt(
+  void leastLoadIsPositiveAndMinimal(
       @ForAll("steps") double add,
       @ForAll("steps") double assist,
       @ForAll @DoubleRange(min = 20, max = 100) double kilograms,
@@ -98,7 +98,7 @@ class EquipmentProperties {
 
   /** The last step of assistance would leave no load on the edge, in kg, exactly and almost. */
   @Example
-  void aTotalOfNothingIsNoLoad() {
+  void totalOfZeroIsNoLoad() {
     Equipment equipment = equipment(0.5, 0.5);
     for (double beside : new double[] {-1e-13, 0, 1e-13}) {
       Load mass = Load.ofKilograms(40 + beside);

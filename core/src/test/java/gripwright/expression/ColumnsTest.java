@@ -69,7 +69,7 @@ class ColumnsTest {
   }
 
   @net.jqwik.api.Property
-  void columnsAnswerAsClosuresDo(@ForAll long seed) {
+  void columnsEqualClosures(@ForAll long seed) {
     Random random = new Random(seed);
     PlanView plan = Views.of(RuleProperties.winter(seed));
     Subjects subjects = plan.subjects(Scope.EXERCISE);
@@ -111,7 +111,7 @@ class ColumnsTest {
   }
 
   @net.jqwik.api.Property
-  void columnsAnswerOfElementsAsClosuresDo(@ForAll long seed) {
+  void columnsOfElementsEqualClosures(@ForAll long seed) {
     Random random = new Random(seed);
     PlanView plan = Views.of(RuleProperties.winter(seed));
     compare(

@@ -30,7 +30,7 @@ class MissingValuesTest {
   }
 
   @Test
-  void hasIsTrueOfNumbersTruthsAndThingsThatExist() {
+  void hasIsTrueForExistingValues() {
     assertEquals(ExpressionCompiler.NO, first(BEFORE.exists()));
     assertEquals(ExpressionCompiler.YES, second(BEFORE.exists()));
     assertEquals(ExpressionCompiler.NO, first(BEFORE.get("eased").exists()));

@@ -5,15 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.fatigue.SessionFatigue.Evidence;
 import gripwright.fatigue.SessionFatigue.Violation;
-import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.hand.Hands;
 import gripwright.quantity.Load;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
+import gripwright.strength.AllOutTest;
+import gripwright.strength.CriticalForce;
 import gripwright.strength.Effort;
 import gripwright.strength.ForceTime;
+import gripwright.strength.LoadEstimate;
+import gripwright.strength.StrengthTest;
+import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
@@ -79,12 +85,43 @@ class SessionFatigueProperties {
                     net.jqwik.api.Tuple.of(1, Hands.LEFT),
                     net.jqwik.api.Tuple.of(1, Hands.RIGHT)),
                 maximum,
-                Arbitraries.of(true, false))
-            .as((s, h, m, c) -> new Work(s, h, m, m.filter(known -> c).flatMap(known -> curve())));
+                Arbitraries.of(true, false),
+                allOut())
+            .as(
+                (s, h, m, c, a) ->
+                    new Work(
+                        s,
+                        h,
+                        m,
+                        m.filter(known -> c).flatMap(known -> curve()),
+                        m.flatMap(known -> a)));
     return Combinators.combine(
             works.list().ofMinSize(1).ofMaxSize(4), Arbitraries.doubles().between(10, 300))
         .as(Session::new)
         .withoutEdgeCases();
+  }
+
+  /** An all-out series of one of two schemes, with any critical force and impulse above it. */
+  private static Arbitrary<Optional<AllOutTest>> allOut() {
+    return Combinators.combine(
+            Arbitraries.of(true, false),
+            Arbitraries.doubles().between(25, 65),
+            Arbitraries.doubles().between(500, 5000))
+        .as(
+            (sevens, force, impulse) ->
+                new AllOutTest(
+                    LocalDate.of(2027, 1, 4),
+                    new StrengthTest.Series(
+                        Duration.ofSeconds(sevens ? 7 : 10),
+                        Duration.ofSeconds(sevens ? 3 : 5),
+                        Collections.nCopies(24, load(force))),
+                    new CriticalForce(
+                        CriticalForce.Definition.MEAN_OF_LAST_THREE,
+                        new LoadEstimate(load(force), 0.2),
+                        impulse,
+                        0.1,
+                        true)))
+        .optional(0.4);
   }
 
   private static Load load(double kilograms) {
@@ -161,8 +198,23 @@ class SessionFatigueProperties {
         work.steps().stream()
             .map(s -> s.isHold() ? s : new LoadedStep(s.seconds() * factor, s.load()))
             .toList();
-    Work rested = new Work(longer, work.hands(), work.maximum(), work.curve());
+    Work rested = new Work(longer, work.hands(), work.maximum(), work.curve(), work.allOut());
     assertEasier(session, new Session(session.with(which, rested).works(), session.rest() + more));
+  }
+
+  /** Also where another model takes over, as from 10 to 11 s. */
+  @Property
+  void aShorterHoldNeverLeavesLessNorMissesAHold(
+      @ForAll("sessions") Session session,
+      @ForAll @IntRange(max = 3) int which,
+      @ForAll @DoubleRange(min = 0.2, max = 1) double factor) {
+    Work work = session.work(which);
+    List<LoadedStep> shorter =
+        work.steps().stream()
+            .map(s -> s.isHold() ? new LoadedStep(s.seconds() * factor, s.load()) : s)
+            .toList();
+    Work easier = new Work(shorter, work.hands(), work.maximum(), work.curve(), work.allOut());
+    assertEasier(session, session.with(which, easier));
   }
 
   @Property
@@ -171,10 +223,13 @@ class SessionFatigueProperties {
     Work work = session.work(which);
     int changed = which % session.works().size();
     Session left =
-        session.with(which, new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve()));
+        session.with(
+            which, new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve(), work.allOut()));
     Session lighter =
         left.with(
-            which, new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve()).times(0.5));
+            which,
+            new Work(work.steps(), Hands.LEFT, work.maximum(), work.curve(), work.allOut())
+                .times(0.5));
     for (int i = 0; i < session.works().size(); i++) {
       if (i != changed && session.work(i).hands() == Hands.RIGHT) {
         // The rates for heavy loads are also chosen by hand, so nothing changes.
@@ -219,7 +274,9 @@ class SessionFatigueProperties {
     Session swapped =
         new Session(
             session.works().stream()
-                .map(w -> new Work(w.steps(), swapped(w.hands()), w.maximum(), w.curve()))
+                .map(
+                    w ->
+                        new Work(w.steps(), swapped(w.hands()), w.maximum(), w.curve(), w.allOut()))
                 .toList(),
             session.rest());
     assertEquals(session.fatigue().violations(), swapped.fatigue().violations());
@@ -250,7 +307,7 @@ class SessionFatigueProperties {
   private static Session all(Session session, Hands hands) {
     return new Session(
         session.works().stream()
-            .map(w -> new Work(w.steps(), hands, w.maximum(), w.curve()))
+            .map(w -> new Work(w.steps(), hands, w.maximum(), w.curve(), w.allOut()))
             .toList(),
         session.rest());
   }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.fatigue.SessionFatigue.Evidence;
 import gripwright.fatigue.SessionFatigue.Violation;
-import gripwright.fatigue.SessionFatigue.Work;
 import gripwright.hand.Hands;
 import gripwright.quantity.Load;
 import gripwright.schedule.PlannedExercise.EndReserve;
@@ -45,7 +44,11 @@ class SessionFatigueTest {
 
   private static Work work(Hands hands, int holds, double seconds, double kilograms) {
     return new Work(
-        steps(holds, seconds, 20, kilograms), hands, Optional.of(MAXIMUM), Optional.empty());
+        steps(holds, seconds, 20, kilograms),
+        hands,
+        Optional.of(MAXIMUM),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static SessionFatigue session(Work... works) {
@@ -96,7 +99,9 @@ class SessionFatigueTest {
 
   @Test
   void anExerciseOfUnknownMaximumIsARest() {
-    Work unknown = new Work(steps(3, 10, 20, 40), Hands.BOTH, Optional.empty(), Optional.empty());
+    Work unknown =
+        new Work(
+            steps(3, 10, 20, 40), Hands.BOTH, Optional.empty(), Optional.empty(), Optional.empty());
     List<Optional<EndReserve>> reserves =
         session(work(Hands.BOTH, 4, 10, 40), unknown, work(Hands.BOTH, 1, 10, 40)).reserves();
     assertEquals(Optional.empty(), reserves.get(1));
@@ -160,7 +165,8 @@ class SessionFatigueTest {
     List<LoadedStep> steps = new ArrayList<>(steps(2, 10, 20, 40));
     steps.add(new LoadedStep(20, Optional.empty()));
     steps.add(new LoadedStep(600, Optional.of(load(40))));
-    Work work = new Work(steps, Hands.BOTH, Optional.of(MAXIMUM), Optional.empty());
+    Work work =
+        new Work(steps, Hands.BOTH, Optional.of(MAXIMUM), Optional.empty(), Optional.empty());
     SessionFatigue session = session(work(Hands.BOTH, 1, 10, 20), work);
     assertEquals(
         List.of("1 2 OPTIMISTIC"),
@@ -189,7 +195,7 @@ class SessionFatigueTest {
     List<LoadedStep> steps = new ArrayList<>(steps(1, 7, 20, 20));
     steps.add(new LoadedStep(20, Optional.empty()));
     steps.add(new LoadedStep(seconds, Optional.of(load(kilograms))));
-    return new Work(steps, Hands.BOTH, Optional.of(MAXIMUM), CURVE);
+    return new Work(steps, Hands.BOTH, Optional.of(MAXIMUM), CURVE, Optional.empty());
   }
 
   @Test
@@ -208,7 +214,8 @@ class SessionFatigueTest {
 
   @Test
   void theStrongestEvidenceOfAMissedHoldCounts() {
-    Work work = new Work(steps(1, 600, 20, 40), Hands.BOTH, Optional.of(MAXIMUM), CURVE);
+    Work work =
+        new Work(steps(1, 600, 20, 40), Hands.BOTH, Optional.of(MAXIMUM), CURVE, Optional.empty());
     assertEquals(
         List.of(Evidence.OPTIMISTIC),
         session(work).violations().stream().map(Violation::evidence).toList());

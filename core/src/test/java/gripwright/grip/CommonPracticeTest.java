@@ -218,7 +218,7 @@ class CommonPracticeTest {
                 .findFirst()
                 .orElseThrow());
     assertTrue(miss.degrees() > 10, miss.toString());
-    assertEquals(Band.degrees(0, 20), miss.asked());
+    assertEquals(Band.degrees(0, 20), miss.required());
   }
 
   @Test

@@ -85,7 +85,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void daysAreKnownUpToTheLastSessionOfThePlan() {
+  void lastKnownDayIsThatOfTheLastPlannedSession() {
     assertEquals(Optional.empty(), timeline().lastKnownDay());
     assertEquals(day(3), timeline(trained(1, "strength"), trained(3, "strength")).lastKnownDay());
     assertEquals(day(3), timeline(trained(1, "strength"), skipped(3)).lastKnownDay());
@@ -98,7 +98,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void anyLaterLineSaysThatTheDaysBeforeItAreOver() {
+  void laterEntryMakesTheDaysBeforeItPast() {
     LogEntry session = trained(1, "strength");
     assertEquals(day(4), timeline(session, climbed(5)).lastKnownDay());
     assertEquals(day(4), timeline(session, pain(5, 1)).lastKnownDay());
@@ -109,7 +109,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void aDayIsPastUpToTheLastThatIsKnown() {
+  void daysUpToTheLastKnownDayArePast() {
     LogTimeline timeline = timeline(trained(3, "strength"));
     assertEquals(true, timeline.isPast(MONDAY.plusDays(3)));
     assertEquals(false, timeline.isPast(MONDAY.plusDays(4)));
@@ -117,7 +117,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void sessionsOfOtherNamesCountOnDaysThatAreNotYetKnown() {
+  void sessionsOfOtherNamesCountOnUnknownDays() {
     LogTimeline timeline =
         timeline(
             trained(1, "strength"), trained(-1, "extra"), trained(0, "extra"), trained(5, "extra"));
@@ -138,7 +138,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void painThatStopsCountsFromTheLastSessionOnAndBeforeAWeek() {
+  void stoppingPainCountsBetweenTheLastSessionAndTheWeek() {
     LocalDate week = MONDAY.plusDays(7);
     assertEquals(false, timeline(pain(3, 5)).hurts(Optional.empty(), week), "not above 5");
     assertEquals(true, timeline(pain(3, 6)).hurts(Optional.empty(), week));
@@ -151,7 +151,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void aWeekHasItsSessionsUpToTheLastDayThatIsKnown() {
+  void weekHasItsSessionsUpToTheLastKnownDay() {
     LocalDate week = MONDAY.plusDays(7);
     LogTimeline timeline =
         timeline(
@@ -171,7 +171,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void besideThePlanAreSessionsOfTwelveWeeksBeforeItAndOthersOfItsOpenDays() {
+  void sessionsBesideThePlanAreThoseOfTwelveWeeksBeforeAndOthersDuringIt() {
     LogTimeline timeline =
         timeline(
             trained(-85, "strength"),
@@ -186,7 +186,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void aLogCoversAPlanIfAnyLineIsOfItsDays() {
+  void logCoversPlanIfAnyEntryIsWithinItsDays() {
     assertEquals(false, timeline().coversPlanDays());
     assertEquals(true, timeline(climbed(0)).coversPlanDays());
     assertEquals(true, timeline(climbed(13)).coversPlanDays());
@@ -194,7 +194,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void theLogBeforeADayEndsTheDayBefore() {
+  void logBeforeADayExcludesThatDay() {
     LogTimeline timeline = timeline(trained(-1, "strength"), trained(0, "strength"), climbed(1));
     assertEquals(2, timeline.before(MONDAY.plusDays(1)).log().entries().size());
     LogTimeline asThePlanBegan = timeline.withoutPlanDays();
@@ -203,7 +203,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void aTimelineWithoutLaterLinesIsTheSame() {
+  void timelineWithoutLaterEntriesIsUnchanged() {
     LogTimeline timeline = timeline(climbed(-1));
     assertEquals(timeline, timeline.withoutPlanDays());
     assertEquals(timeline, timeline(climbed(-1)));
@@ -212,7 +212,7 @@ class LogTimelineTest {
   }
 
   @Test
-  void aPlaceWithADateIsPastOnceThatDayIsAndAWeekOnceItsLastDayIs() {
+  void placeIsPastOnceItsDateOrTheLastDayOfItsWeekIsPast() {
     LogTimeline timeline = timeline(trained(6, "strength"));
     ModelPath block = ModelPath.of("plan", "spring").then("block", "base");
     List<PlanWeek> weeks = new ArrayList<>();

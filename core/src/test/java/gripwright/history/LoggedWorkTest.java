@@ -43,7 +43,7 @@ class LoggedWorkTest {
   private static final double USUAL = 9;
 
   @Test
-  void fewerSetsThanAskedAreTrouble() {
+  void fewerSetsThanPlannedAreTrouble() {
     assertEquals(
         Optional.of("4 of 5 sets on 2027-03-01"), work(4, 5, 7).trouble(USUAL).map(Words::say));
     assertEquals(Optional.empty(), work(5, 5, 7).trouble(USUAL));
@@ -51,7 +51,7 @@ class LoggedWorkTest {
   }
 
   @Test
-  void withoutANumberOfSetsNoneIsMissed() {
+  void unloggedNumberOfSetsCountsAsAllSets() {
     LoggedWork unknown = work(1, 5, 7);
     assertEquals(
         false,
@@ -66,7 +66,7 @@ class LoggedWorkTest {
   }
 
   @Test
-  void effortAboveTheMostIsTrouble() {
+  void effortAboveTheLimitIsTrouble() {
     assertEquals(Optional.empty(), work(5, 5, 9).trouble(USUAL));
     assertEquals(
         Optional.of("effort 9.5 on 2027-03-01, above 9"),
@@ -80,7 +80,7 @@ class LoggedWorkTest {
   }
 
   @Test
-  void twoPerCentLessThanAskedIsNotLighter() {
+  void twoPerCentBelowThePlannedLoadIsNotLighter() {
     assertEquals(false, loaded(100, 100).lighter());
     assertEquals(false, loaded(98, 100).lighter());
     assertEquals(true, loaded(97.9, 100).lighter());

@@ -68,7 +68,9 @@ class PainReportsTest {
         Optional.empty());
   }
 
-  /** Returns what concerns a half crimp with a hand, or both, in the two weeks from Monday. */
+  /**
+   * Returns the pain reports for a half crimp with one or both hands in the two weeks from Monday.
+   */
   private static List<String> aches(Hands hands, LogEntry... entries) {
     return of(hands, entries).stream().map(PainReportsTest::words).toList();
   }
@@ -112,14 +114,14 @@ class PainReportsTest {
   }
 
   @Test
-  void onlyTheDaysAskedForCount() {
+  void onlyTheGivenDaysCount() {
     assertEquals(
         List.of("pain ring 3 on 2027-03-01", "pain ring 3 on 2027-03-14"),
         aches(Hands.BOTH, dull(-1, 3), dull(0, 3), dull(13, 3), dull(14, 3)));
   }
 
   @Test
-  void painOfTheOtherHandIsNoConcern() {
+  void painInOtherHandIsIgnored() {
     Pain left =
         new Pain(
             MONDAY,
@@ -136,7 +138,7 @@ class PainReportsTest {
   }
 
   @Test
-  void painOfAFingerThatDoesNotHoldIsNoConcern() {
+  void painInAnUnusedFingerIsIgnored() {
     Log log = Log.empty("ylva").with(pain(MONDAY, Finger.LITTLE, 4, Pain.Kind.DULL));
     assertEquals(
         List.of(),
@@ -208,7 +210,7 @@ class PainReportsTest {
   }
 
   @Test
-  void aStopEndsWithinTheDaysAskedForOrNotYet() {
+  void stopEndsWithinTheGivenDaysOrHasNoEndYet() {
     List<PainReport> ended = of(Hands.BOTH, dull(1, 6), dull(3, 2), dull(5, 1));
     assertEquals(true, ended.get(0).stopsOn(MONDAY.plusDays(4)));
     assertEquals(false, ended.get(0).stopsOn(MONDAY.plusDays(5)));

@@ -59,7 +59,7 @@ class SessionMatchesProperties {
   }
 
   @Property
-  void nothingIsBetterAndNothingLost(
+  void matchingIsOptimalAndComplete(
       @ForAll @Size(max = 5) Set<@IntRange(max = 20) Integer> days,
       @ForAll @Size(max = 5) List<@IntRange(max = 47) Integer> codes,
       @ForAll Random order) {
@@ -105,7 +105,7 @@ class SessionMatchesProperties {
   }
 
   @Example
-  void aSessionMadeUpForTheNextDayIsNotASkippedOne() {
+  void sessionTrainedOnTheNextDayIsNotSkipped() {
     SessionMatches found = match(List.of(planned(1)), List.of(logged(3), logged(4)));
     assertTrue(found.matches().get(0).trained());
     assertEquals(1, found.matches().get(0).daysLate());
@@ -113,14 +113,14 @@ class SessionMatchesProperties {
   }
 
   @Example
-  void betweenTwoTheEarlierIsTaken() {
+  void earlierOfTwoEqualMatchesIsChosen() {
     SessionMatches found = match(List.of(planned(1), planned(3)), List.of(logged(4)));
     assertEquals(MONDAY.plusDays(1), found.matches().get(0).planned().date());
     assertEquals(MONDAY.plusDays(3), found.unlogged().get(0).date());
   }
 
   @Example
-  void whatIsStillToComeIsNotMissed() {
+  void futureSessionsAreNotMissed() {
     SessionMatches found =
         SessionMatches.of(
             List.of(planned(1), planned(8)),

@@ -227,7 +227,7 @@ class FeltPainTest {
   }
 
   @Test
-  void aFingerWithoutAHandIsFreeOnceBothHandsAre() {
+  void fingerWithoutAHandIsFreeOnceBothHandsAre() {
     Pain either = pain(0, null, null, 7, Kind.DULL);
     assertEquals(-1, end(either, ring(3, 0), ring(5, 0)));
     assertEquals(
@@ -269,7 +269,7 @@ class FeltPainTest {
   }
 
   @Test
-  void aClearedInjuryEndsTheStopAndAnOpenOneTakesItsPlace() {
+  void clearedInjuryEndsTheStopAndOpenInjuryReplacesIt() {
     assertEquals(List.of(true, true, false, false), stopsOn(injury(Structure.A2, 30), 0, 1, 2, 30));
     assertEquals(List.of(true, false, false), stopsOn(injury(Structure.A2, null), 1, 2, 300));
     assertEquals(List.of(true, true), stopsOn(injury(Structure.SKIN, 30), 2, 30), "skin is not it");
@@ -294,7 +294,7 @@ class FeltPainTest {
     assertEquals(false, unsided.stopsOn(DAY.plusDays(10), List.of(left)), "that finger");
   }
 
-  /** A worse last score, dull or sharp, never takes a stop away, nor ends one sooner. */
+  /** A worse last score, dull or sharp, never removes a stop or ends it earlier. */
   @Property(tries = 500)
   void aWorseLastScoreNeverStopsLess(
       @ForAll @Size(min = 1, max = 8) List<@IntRange(min = 0, max = 6) Integer> gaps,

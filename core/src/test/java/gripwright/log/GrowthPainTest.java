@@ -57,7 +57,7 @@ class GrowthPainTest {
   }
 
   @Test
-  void painOfAnAdultOrOfOtherStructuresDoesNotCount() {
+  void painOfAdultsOrOtherStructuresIsIgnored() {
     Athlete adult = Skarvdal.ylva().born(MONDAY.minusYears(18)).build();
     assertFalse(stops(of(adult, pain(Structure.GROWTH_PLATE, 0, 1)), 1));
     Athlete eve = Skarvdal.ylva().born(MONDAY.minusYears(18).plusDays(1)).build();

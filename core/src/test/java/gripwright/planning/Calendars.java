@@ -34,7 +34,7 @@ public final class Calendars {
    * Weeks of up to so many kinds of session, each up to so many times a week; another block with
    * sessions of the same names may begin in one of them.
    */
-  public static Arbitrary<List<Placement.Asked>> weeks(int count, int kinds, int most) {
+  public static Arbitrary<List<Placement.WeekDemand>> weeks(int count, int kinds, int most) {
     return Combinators.combine(
             Arbitraries.of(0, 0, 30, 60, 90).list().ofSize(7 * count),
             block(kinds, most),
@@ -42,7 +42,7 @@ public final class Calendars {
             Arbitraries.integers().between(1, count),
             tests(),
             Arbitraries.integers().between(0, count))
-        .as(Calendars::asked);
+        .as(Calendars::demand);
   }
 
   private static Arbitrary<List<Placement.Request>> block(int kinds, int most) {
@@ -83,17 +83,17 @@ public final class Calendars {
                         prefer)));
   }
 
-  private static List<Placement.Asked> asked(
+  private static List<Placement.WeekDemand> demand(
       List<Integer> minutes,
       List<Placement.Request> block,
       List<Placement.Request> nextBlock,
       int turn,
       List<Placement.Tests> tests,
       int testWeek) {
-    List<Placement.Asked> weeks = new ArrayList<>();
+    List<Placement.WeekDemand> weeks = new ArrayList<>();
     for (int w = 0; w < minutes.size() / 7; w++) {
       weeks.add(
-          new Placement.Asked(
+          new Placement.WeekDemand(
               new Placement.Week(
                   MONDAY.plusWeeks(w),
                   day -> minutesOn(minutes, day),
@@ -116,12 +116,12 @@ public final class Calendars {
   private record Placed(
       int week, LocalDate day, String name, int minutes, int gapDays, int hard, boolean tests) {}
 
-  private static List<Placed> placed(List<Placement.Asked> weeks, List<Placement.Days> days) {
+  private static List<Placed> placed(List<Placement.WeekDemand> weeks, List<Placement.Days> days) {
     List<Placed> all = new ArrayList<>();
     for (int w = 0; w < days.size(); w++) {
-      Placement.Asked asked = weeks.get(w);
+      Placement.WeekDemand demand = weeks.get(w);
       for (int i = 0; i < days.get(w).sessions().size(); i++) {
-        Placement.Request r = asked.requests().get(i);
+        Placement.Request r = demand.requests().get(i);
         Optional<LocalDate> day = days.get(w).sessions().get(i);
         if (day.isPresent()) {
           int hard = r.hardFingers().map(FingerSet::bits).orElse(0);
@@ -129,7 +129,7 @@ public final class Calendars {
         }
       }
       for (int i = 0; i < days.get(w).tests().size(); i++) {
-        Placement.Tests t = asked.tests().get(i);
+        Placement.Tests t = demand.tests().get(i);
         Optional<LocalDate> day = days.get(w).tests().get(i);
         if (day.isPresent()) {
           all.add(new Placed(w, day.get(), "tests", t.minutes(), 2, t.fingers().bits(), true));
@@ -140,7 +140,7 @@ public final class Calendars {
   }
 
   /** Returns whether days keep every rule; a list that ends early is a plan not finished. */
-  public static boolean keepsRules(List<Placement.Asked> weeks, List<Placement.Days> days) {
+  public static boolean keepsRules(List<Placement.WeekDemand> weeks, List<Placement.Days> days) {
     List<Placed> all = placed(weeks, days);
     for (Placed one : all) {
       Placement.Week week = weeks.get(one.week()).week();
@@ -184,21 +184,21 @@ public final class Calendars {
   }
 
   /** What days cost, what counts most first; fewer is better. */
-  public static long[] cost(List<Placement.Asked> weeks, List<Placement.Days> days) {
+  public static long[] cost(List<Placement.WeekDemand> weeks, List<Placement.Days> days) {
     long[] cost = new long[2 + weeks.size() + 4];
     for (int w = 0; w < weeks.size(); w++) {
-      Placement.Asked asked = weeks.get(w);
+      Placement.WeekDemand demand = weeks.get(w);
       Map<Integer, Integer> perDay = new TreeMap<>();
-      for (int i = 0; i < asked.requests().size(); i++) {
+      for (int i = 0; i < demand.requests().size(); i++) {
         Optional<LocalDate> day = days.get(w).sessions().get(i);
-        List<DayOfWeek> prefer = asked.requests().get(i).prefer();
+        List<DayOfWeek> prefer = demand.requests().get(i).prefer();
         if (day.isEmpty()) {
           cost[0]++;
           cost[2 + w]++;
         } else {
           boolean liked = prefer.isEmpty() || prefer.contains(day.get().getDayOfWeek());
           cost[2 + weeks.size()] += liked ? 0 : 1;
-          int d = (int) ChronoUnit.DAYS.between(asked.week().first(), day.get());
+          int d = (int) ChronoUnit.DAYS.between(demand.week().first(), day.get());
           perDay.merge(d, 1, Integer::sum);
           cost[cost.length - 1] += d;
         }
@@ -215,12 +215,12 @@ public final class Calendars {
   }
 
   /** Tries every day for every session and every test, and knows no shortcuts. */
-  public static long[] leastCost(List<Placement.Asked> weeks) {
+  public static long[] leastCost(List<Placement.WeekDemand> weeks) {
     return least(weeks, new ArrayList<>(), null);
   }
 
   private static long[] least(
-      List<Placement.Asked> weeks, List<Placement.Days> days, long[] least) {
+      List<Placement.WeekDemand> weeks, List<Placement.Days> days, long[] least) {
     if (!keepsRules(weeks, days)) {
       return least;
     }

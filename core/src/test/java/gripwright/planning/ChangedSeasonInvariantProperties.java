@@ -49,7 +49,7 @@ class ChangedSeasonInvariantProperties {
 
   /** Invariant 8. A sixteenth or eighteenth birthday is no whole number of weeks after birth. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void movingEveryDateByWeeksMovesTheDatesAlone(
+  void shiftingAllDatesByWeeksShiftsOnlyDates(
       @ForAll GeneratedSeason season, @ForAll @IntRange(min = 1, max = 300) int weeks) {
     boolean grows = comesOfAge(season, 16) || comesOfAge(season, 18);
     if (!grows) {
@@ -242,7 +242,7 @@ class ChangedSeasonInvariantProperties {
 
   /** Invariant 9, of injuries. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void oneInjuryMoreNeverRaisesALoad(
+  void additionalInjuryNeverRaisesALoad(
       @ForAll GeneratedSeason season,
       @ForAll Finger finger,
       @ForAll Optional<Side> side,

@@ -32,7 +32,7 @@ class FollowInvariantProperties {
    * not by the first test of a setup.
    */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void whatLevelsRestOnRisesNoFasterThanThePlanAllows(
+  void referenceLoadRisesNoFasterThanThePlanAllows(
       @ForAll GeneratedSeason drawn,
       @ForAll @IntRange(min = 7, max = 35) int day,
       @ForAll @IntRange(min = 100, max = 140) int percent) {
@@ -92,7 +92,7 @@ class FollowInvariantProperties {
    * it opens the block where the log has no session before it.
    */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void itKeepsTheOtherInvariantsOfLoads(
+  void otherInvariantsOfLoadsHold(
       @ForAll GeneratedSeason drawn,
       @ForAll @IntRange(min = 7, max = 35) int day,
       @ForAll @IntRange(min = 100, max = 140) int percent) {
@@ -108,7 +108,7 @@ class FollowInvariantProperties {
    * above counts as less, so that loads may follow it and steps wait.
    */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void itKeepsTheOrderOfAthletes(
+  void orderOfAthletesIsKept(
       @ForAll GeneratedSeason drawn,
       @ForAll @IntRange(min = 0, max = 35) int day,
       @ForAll @IntRange(min = 80, max = 140) int percent,

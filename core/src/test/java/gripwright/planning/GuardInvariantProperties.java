@@ -306,7 +306,7 @@ class GuardInvariantProperties {
 
   /** Invariant 7, of the weeks after an injury was cleared. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aFingerComesBackSlowlyAfterAnInjury(@ForAll GeneratedSeason season) {
+  void fingerReturnsSlowlyAfterAnInjury(@ForAll GeneratedSeason season) {
     SecondLook look = new SecondLook(season);
     boolean any = false;
     for (DatedSession session : look.planned()) {

@@ -87,7 +87,7 @@ class LightenedDaysTest {
   }
 
   @Test
-  void lightSessionsWouldBeOnOtherDays() {
+  void lightSessionsAloneWouldGetOtherDays() {
     CompiledPlan hard = compile(b -> b, 0.84, Skarvdal.tested());
     CompiledPlan light = compile(b -> b, 0.6, Skarvdal.tested());
     assertEquals(List.of(MONDAY.plusDays(1), MONDAY.plusDays(3)), days(hard, 1));
@@ -95,7 +95,7 @@ class LightenedDaysTest {
   }
 
   @Test
-  void aLoadThatIsHeldDownKeepsItsDays() {
+  void limitedLoadKeepsItsDays() {
     Log log = done(done(Skarvdal.tested(), 1, 3, 55), 3, 3, 55);
     log =
         log.with(
@@ -111,7 +111,7 @@ class LightenedDaysTest {
   }
 
   @Test
-  void aLoadThatReturnsAfterASkippedWeekKeepsItsDays() {
+  void returningLoadKeepsItsDays() {
     Log log = done(done(Skarvdal.tested(), 1, 5, 0), 3, 5, 0);
     for (int day : new int[] {8, 10}) {
       log = log.with(new LogEntry.Skipped(MONDAY.plusDays(day), "strength", Optional.empty()));
@@ -120,7 +120,7 @@ class LightenedDaysTest {
   }
 
   @Test
-  void aRampThatIsHeldBackKeepsItsDays() {
+  void heldRampKeepsItsDays() {
     UnaryOperator<Block.Builder> ramp = b -> b.introduce(HALF_CRIMP, 0.5, 3);
     Log log = Skarvdal.tested();
     for (int day : new int[] {1, 5, 8, 12}) {
@@ -133,7 +133,7 @@ class LightenedDaysTest {
   }
 
   @Test
-  void theRestOfAWeekKeepsItsDaysTooWhenItWasMadeLighter() {
+  void restOfALighterWeekKeepsItsDays() {
     Log log = done(Skarvdal.tested(), 1, 3, 55);
     CompiledPlan after = compile(b -> b, 0.84, log);
     assertEquals(false, after.sessionsOf(1).get(1).hard());

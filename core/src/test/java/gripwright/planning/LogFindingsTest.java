@@ -78,7 +78,7 @@ class LogFindingsTest {
   }
 
   @Test
-  void aThirdSessionOfAWeekIsReportedAsOneMoreThanPlanned() {
+  void additionalSessionOfAWeekIsReported() {
     Finding third =
         finding(
             compile(
@@ -95,7 +95,7 @@ class LogFindingsTest {
   }
 
   @Test
-  void sessionsWithoutALineAreReportedOnceWithTheirDays() {
+  void sessionsWithoutALogEntryAreReportedOnceWithTheirDays() {
     Finding missed =
         finding(
             compile(trained(1, "strength"), trained(12, "strength")), "plan.session-not-logged");
@@ -107,7 +107,7 @@ class LogFindingsTest {
   }
 
   @Test
-  void ofManyDaysSixAreNamed() {
+  void atMostSixDaysAreNamed() {
     Finding missed = finding(compile(trained(26, "strength")), "plan.session-not-logged");
     assertEquals(
         "2027-03-02, 2027-03-06, 2027-03-09, 2027-03-13, 2027-03-16, 2027-03-20 and 1 more",
@@ -119,7 +119,7 @@ class LogFindingsTest {
   }
 
   @Test
-  void sessionsThatThePlanDoesNotHaveAreReportedOnceWithTheNamesItHas() {
+  void unknownSessionNamesAreReportedOnceWithTheKnownOnes() {
     CompiledPlan plan =
         compile(
             base().session(SessionPlan.of("arms", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE))),
@@ -138,7 +138,7 @@ class LogFindingsTest {
   }
 
   @Test
-  void aSessionThatWouldComeTooSoonAfterWhatWasDoneIsNotMadeUp() {
+  void sessionTooSoonAfterLoggedWorkIsNotMadeUp() {
     Exercise light =
         Exercise.of(HOLDS, HALF_CRIMP, EDGE)
             .with("level", new Argument.AtLevel(new Level.OfMax(0.5)));
@@ -159,7 +159,7 @@ class LogFindingsTest {
 
   /** Free are Tuesday, Thursday and Saturday; 48 h before and after Wednesday leave Saturday. */
   @Test
-  void whatWasLoggedOnADayWithoutASessionIsNoErrorOfThePlan() {
+  void loggedSessionOnADayWithoutOneIsNoErrorOfThePlan() {
     LogEntry climbing =
         new LogEntry.Climbed(
             MONDAY.plusDays(2),

@@ -76,7 +76,7 @@ class LookAheadTest {
   }
 
   @Test
-  void testsTakeTheirWarmUpTheirHoldsAndTheRestsBetween() {
+  void durationOfTestsIncludesWarmUpHoldsAndRests() {
     LookAhead ahead = ahead(plan(block("base", 4, session("s", 1))).build());
     assertEquals(13, ahead.minutes(retest(1, 60, HALF_CRIMP)), "12 min and one");
     assertEquals(14, ahead.minutes(retest(1, 61, HALF_CRIMP)));
@@ -84,7 +84,7 @@ class LookAheadTest {
   }
 
   @Test
-  void testsAreDueEverySoManyWeeksAndNotInTheTaper() {
+  void testsAreDueEveryNWeeksExceptInTheTaper() {
     LookAhead ahead =
         ahead(
             plan(block("base", 6, session("s", 1)))
@@ -144,7 +144,7 @@ class LookAheadTest {
   }
 
   @Test
-  void theRestOfABlockWantsWhatItWantsNowAndALaterBlockItsFirstWeek() {
+  void demandOfLaterWeeksIsThatOfThisWeekOrOfTheNextBlock() {
     Plan plan =
         plan(
                 block("base", 2, session("a", 1)),
@@ -162,7 +162,7 @@ class LookAheadTest {
   }
 
   @Test
-  void eightWeeksAreLookedAtInAll() {
+  void eightWeeksArePlacedTogether() {
     assertEquals(7, after(plan(block("base", 20, session("a", 1))).build(), 0, 1, 1).size());
   }
 
@@ -204,7 +204,7 @@ class LookAheadTest {
   }
 
   @Test
-  void theLongestGapOfANameAnywhereInThePlanIsKnown() {
+  void longestGapOfANameIsFoundInTheWholePlan() {
     LookAhead ahead =
         ahead(
             plan(

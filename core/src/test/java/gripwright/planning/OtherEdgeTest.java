@@ -36,7 +36,7 @@ class OtherEdgeTest {
   }
 
   @Test
-  void theNearestInDepthIsNamed() {
+  void nearestDepthIsNamed() {
     assertEquals(Length.ofMillimetres(15), other());
     assertEquals(Length.ofMillimetres(15), other(8, 10, 12));
     assertEquals(Length.ofMillimetres(15), other(40, 45, 8), "deeper ones are no nearer");

@@ -93,7 +93,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void sessionsComeByDateAndThenByName() {
+  void sessionsAreSortedByDateAndName() {
     Block.Builder block =
         Block.named("base", 1)
             .session(SessionPlan.of("zeal", 3, light()))
@@ -125,7 +125,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aRampThatItsBlockCutsShortReportsHowFarItCame() {
+  void rampCutShortByItsBlockReportsItsLastStep() {
     CompiledPlan plan =
         compile(
             plan(
@@ -201,7 +201,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void aTaperThatNoWeekBelongsToIsReported() {
+  void taperWithoutAWeekIsReported() {
     CompiledPlan plan =
         compile(
             plan(base(2, 1)).towards(MONDAY.plusWeeks(9), "first rock").taper(2, 0.5),
@@ -223,7 +223,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void testsComeEverySoManyWeeksAndCarryWhatTheyTest() {
+  void testsAreEveryNWeeksAndHaveTheirSetups() {
     CompiledPlan plan =
         compile(
             plan(base(6, 1)).retest(retest(2, Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE))),
@@ -238,7 +238,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void whatPreventsATestIsReported() {
+  void reasonAgainstATestIsReported() {
     Setup small = Setup.of(HALF_CRIMP, Length.ofMillimetres(10));
     Finding missing =
         finding(
@@ -274,7 +274,7 @@ class PlanFindingsTest {
   }
 
   @Test
-  void afterALogAWeekThatFallsShortIsNoError() {
+  void weekWithMissingSessionsIsNoErrorAfterALog() {
     LogEntry.Done done =
         new LogEntry.Done(
             "single-holds",

@@ -75,7 +75,7 @@ class RefusalTest {
   private static final Log OTHERS = Log.empty("tove");
 
   @Test
-  void aLogOfAnotherAthleteIsRefusedWhereverALogIsTaken() {
+  void logOfAnotherAthleteIsRefusedEverywhere() {
     Athlete ylva = Skarvdal.ylva().build();
     Plan plan = plan(base(1)).build();
     CompiledPlan compiled = Planner.compile(plan, ylva, Log.empty("ylva"), List.of());
@@ -181,7 +181,7 @@ class RefusalTest {
   }
 
   @Test
-  void whatStandsInABlockMustBeOfThatBlock() {
+  void statementsOfABlockMustReferToThatBlock() {
     refused("block base: eased week 9 is outside 1 to 4", () -> base(4).ease(9, 0.6).build());
     refused("eased week 2 is there twice", () -> base(4).ease(2, 0.6).ease(2, 0.5).build());
     refused(
@@ -205,7 +205,7 @@ class RefusalTest {
   }
 
   @Test
-  void whatStandsInAPlanMustBeOfThatPlan() {
+  void statementsOfAPlanMustReferToThatPlan() {
     refused("plan spring: block base twice", () -> plan(base(1), base(2)).build());
     refused("plan spring: athlete ylva twice", () -> plan(base(1)).athlete("ylva").build());
     refused(
@@ -244,7 +244,7 @@ class RefusalTest {
   }
 
   @Test
-  void whatIsSaidOfAnAthleteMustBeOfOneLife() {
+  void datesOfAnAthleteMustBeConsistent() {
     LocalDate born = Skarvdal.ylva().build().born();
     LocalDate before = born.minusDays(1);
     refused(
@@ -287,7 +287,7 @@ class RefusalTest {
   }
 
   @Test
-  void aValueJustOutsideIsNotWrittenAsIfItWereInside() {
+  void valueJustOutsideTheRangeIsNotRoundedIntoIt() {
     String message =
         assertThrows(
                 IllegalArgumentException.class,

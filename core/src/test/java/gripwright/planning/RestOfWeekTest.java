@@ -73,7 +73,7 @@ class RestOfWeekTest {
   private static final LocalDate SATURDAY = MONDAY.plusDays(5);
 
   @Test
-  void whatKeepsItsGapsKeepsItsDaysAndItsReasons() {
+  void sessionThatKeepsItsGapsKeepsItsDayAndReasons() {
     RestOfWeek rest = rest(0, Map.of());
     RestOfWeek.Placed placed = rest.place(planned, List.of(DRAFT));
     assertEquals(List.of(TUESDAY, SATURDAY), days(placed));
@@ -82,7 +82,7 @@ class RestOfWeekTest {
   }
 
   @Test
-  void twoDaysAfterTheLastOfItsNameADayIsKept() {
+  void dayTwoDaysAfterTheLastSessionIsKept() {
     List<DatedSession> saturday = planned.subList(1, 2);
     assertEquals(
         List.of(SATURDAY), days(rest(3, Map.of("strength", 3)).place(saturday, List.of(DRAFT))));
@@ -93,7 +93,7 @@ class RestOfWeekTest {
   }
 
   @Test
-  void aDayThatComesTooSoonIsLeftForALaterOne() {
+  void dayTooSoonIsReplacedByALaterOne() {
     RestOfWeek.Placed placed =
         rest(0, Map.of("strength", 0)).place(planned.subList(0, 1), List.of(DRAFT));
     assertEquals(List.of(THURSDAY), days(placed));
@@ -104,14 +104,14 @@ class RestOfWeekTest {
   }
 
   @Test
-  void nothingIsPlacedOnADayThatIsOver() {
+  void nothingIsPlacedOnAPastDay() {
     assertEquals(
         List.of(SATURDAY),
         days(rest(3, Map.of(), climbing(1)).place(planned.subList(0, 1), List.of(DRAFT))));
   }
 
   @Test
-  void whatFindsNoDayIsDroppedTheLastFirst() {
+  void sessionsWithoutADayAreDroppedLastFirst() {
     RestOfWeek rest = rest(0, Map.of(), climbing(5));
     RestOfWeek.Placed placed = rest.place(planned, List.of(DRAFT));
     assertEquals(List.of(TUESDAY, THURSDAY), days(placed), "two days before the climbing");
@@ -125,7 +125,7 @@ class RestOfWeekTest {
   }
 
   @Test
-  void aSessionThatCanNoMoreBeTrainedTakesNoDay() {
+  void sessionThatCanNotBeTrainedTakesNoDay() {
     RestOfWeek.Placed none = rest(0, Map.of()).place(planned, List.of());
     assertEquals(List.of(), none.dated());
   }

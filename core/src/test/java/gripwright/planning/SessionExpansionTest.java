@@ -112,7 +112,7 @@ class SessionExpansionTest {
   }
 
   @Test
-  void aShareTooSmallForASetGetsNone() {
+  void shareTooSmallForASetGetsNoSet() {
     Plan.Builder plan =
         plan(b -> b, best(EDGE, HALF_CRIMP, DRAG)).demand(HALF_CRIMP, 0.96).demand(DRAG, 0.04);
     assertEquals(List.of("1 half-crimp 5"), exercises(compile(plan), 1));

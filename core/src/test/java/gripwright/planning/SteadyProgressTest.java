@@ -75,14 +75,14 @@ class SteadyProgressTest {
   }
 
   @Test
-  void whatTheLogEarnsWaitsForTheEndOfAnEasedWeek() {
+  void earnedStepWaitsForTheEndOfAnEasedWeek() {
     Exercise exercise = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
     Block block = block(3, exercise).advance(SET_BY_LOG).ease(2, 0.9).build();
     assertEquals(List.of(5, 4, 6), sets(weekly(block, doneOn(MONDAY.plusDays(1)))));
   }
 
   @Test
-  void whatTheLogEarnsComesOneStepAWeek() {
+  void atMostOneEarnedStepIsTakenAWeek() {
     Exercise exercise = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
     Block block = block(4, exercise).advance(SET_BY_LOG).build();
     Log log = doneOn(MONDAY.plusDays(1), MONDAY.plusDays(3), MONDAY.plusDays(5));
@@ -91,7 +91,7 @@ class SteadyProgressTest {
   }
 
   @Test
-  void whatTheLogEarnsOnARampIsNotTakenWithItsLastStep() {
+  void earnedStepIsNotTakenWithTheLastStepOfARamp() {
     Exercise exercise = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
     Block block = block(4, exercise).advance(SET_BY_LOG).introduce(HALF_CRIMP, 0.4, 3).build();
     Log log = doneOn(MONDAY.plusDays(1), MONDAY.plusDays(8), MONDAY.plusDays(15));
@@ -111,7 +111,7 @@ class SteadyProgressTest {
   }
 
   @Test
-  void aMixTakesNoMoreSetsWhileOneOfItsGripsIsIntroduced() {
+  void mixAddsNoSetsWhileAGripIsIntroduced() {
     Exercise exercise = bestOf(HALF_CRIMP, DRAG);
     Block block =
         block(4, exercise)

@@ -76,7 +76,7 @@ class TaperTest {
   }
 
   @Test
-  void ofAnEaseAndATaperTheLowerShareCounts() {
+  void lowerShareOfEaseAndTaperCounts() {
     LocalDate goal = MONDAY.plusWeeks(4).minusDays(1);
     CompiledPlan tapered = compile(plan(4, goal).taper(2, 0.5));
     CompiledPlan eased = compile(plan(4, goal));
@@ -96,7 +96,7 @@ class TaperTest {
   }
 
   @Test
-  void nothingIsTestedInTheTaper() {
+  void taperHasNoTests() {
     Plan.Retest retest =
         new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 3);
     LocalDate goal = MONDAY.plusWeeks(6).minusDays(1);
@@ -124,7 +124,7 @@ class TaperTest {
   }
 
   @Test
-  void whereTheGoalLeavesTooFewDaysAWarningSaysSo() {
+  void tooFewDaysBeforeTheGoalGiveAWarning() {
     for (int day = 14; day < 21; day++) {
       CompiledPlan compiled = compile(plan(4, MONDAY.plusDays(day)));
       int placed = compiled.sessionsOf(3).size();

@@ -94,7 +94,7 @@ class TestsAsDoneTest {
   }
 
   @Test
-  void aTestStandsOnTheDayOnWhichTheFirstOfItsGripsWasTested() {
+  void testIsOnTheDayOfItsFirstTestedGrip() {
     for (Grip grip : List.of(HALF_CRIMP, DRAG)) {
       DatedRetest done = tests(Log.empty("ylva").with(tested(4, grip)).with(skipped(6))).get(0);
       assertEquals(LocalDate.of(2027, 3, 5), done.date());
@@ -106,7 +106,7 @@ class TestsAsDoneTest {
   }
 
   @Test
-  void aTestOfTheWholeWeekCountsAndOfNoOther() {
+  void testWithinTheWeekCountsAndNoOther() {
     for (int day : new int[] {0, 6}) {
       assertEquals(
           MONDAY.plusDays(day), tests(Log.empty("ylva").with(tested(day, DRAG))).get(0).date());
@@ -118,7 +118,7 @@ class TestsAsDoneTest {
   }
 
   @Test
-  void outsideItsWeekALineIsATestUpToThreeDaysAway() {
+  void entryOutsideTheWeekIsTheTestUpToThreeDaysAway() {
     DatedRetest saturday = onDay(THURSDAY, MONDAY.plusDays(5));
     DatedRetest tuesday = onDay(THURSDAY, MONDAY.plusDays(1));
     for (Map.Entry<Integer, DatedRetest> near :
@@ -151,7 +151,7 @@ class TestsAsDoneTest {
   }
 
   @Test
-  void ofTwoLinesTheNearestInTheWeekIsTheTestAndNoLineIsTwoTests() {
+  void nearestEntryOfTheWeekIsTheTestAndUsedOnce() {
     Log log = Log.empty("ylva").with(tested(0, DRAG)).with(tested(4, DRAG));
     DatedRetest done = tests(log).get(0);
     assertEquals(MONDAY.plusDays(4), done.date());
@@ -159,12 +159,12 @@ class TestsAsDoneTest {
   }
 
   @Test
-  void anotherGripIsNoLineOfATest() {
+  void entryOfAnotherGripIsNotTheTest() {
     assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(tested(3, Skarvdal.FRONT_THREE))));
   }
 
   @Test
-  void aTestWhoseDayIsPastAndWithoutALineIsGoneAndReported() {
+  void pastTestWithoutALogEntryIsDroppedAndReported() {
     assertEquals(List.of(THURSDAY), tests(Log.empty("ylva").with(skipped(2))), "still ahead");
     assertEquals(List.of(), tests(Log.empty("ylva").with(skipped(5))));
     assertEquals("plan.test-not-logged", findings.all().get(0).code());

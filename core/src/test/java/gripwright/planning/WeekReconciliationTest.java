@@ -149,7 +149,7 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void whatWasDoneAsPlannedIsWhatWasPlanned() {
+  void workDoneAsPlannedEqualsThePlan() {
     DatedSession session = first(trained(1, holds(), series()));
     PlannedExercise exercise = session.exercises().get(0);
     assertEquals("trained as planned, as logged", Words.say(session.placedBecause()));
@@ -174,7 +174,7 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void anotherLoadAndOtherSetsAreReportedWithWhatWasFelt() {
+  void differentLoadAndSetsAreReportedWithEffortAndPain() {
     PlannedExercise exercise = holds(holds().sets(1).load(50).felt(7.5, 1));
     assertEquals(1, exercise.scheme().sets());
     assertEquals(List.of(new LoadedStep(10, Optional.of(Load.ofKilograms(50)))), exercise.steps());
@@ -192,7 +192,7 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void itWasHardByItsEffortOrFromEightyPerCentOn() {
+  void workIsHardByEffortOrFromEightyPerCent() {
     double maximum = planned.maximum().orElseThrow().used().kilograms();
     assertEquals(false, holds(holds().felt(7.9, 0)).hard());
     assertEquals(true, holds(holds().felt(8, 0)).hard());
@@ -215,7 +215,7 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void aSessionIsInPartWhereSetsOrExercisesAreMissing() {
+  void sessionWithMissingSetsOrExercisesIsPartial() {
     assertEquals(Happened.Kind.DONE, kind(trained(1, holds(), series())));
     assertEquals(Happened.Kind.DONE, kind(trained(1, holds().sets(6), series())));
     assertEquals(Happened.Kind.IN_PART, kind(trained(1, holds().sets(4), series())));
@@ -236,7 +236,7 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void aLineOfNoSetsIsASessionThatWasNotTrained() {
+  void entryWithoutSetsIsAnUntrainedSession() {
     CompiledPlan plan = compile(trained(1, holds().sets(0)));
     assertEquals(
         List.of(MissedSession.Kind.NOT_LOGGED),
@@ -256,7 +256,7 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void anUnplannedLineIsCalculatedFromTheExerciseThatItIsLike() {
+  void unplannedWorkIsCalculatedFromASimilarExercise() {
     DatedSession extra = extra(holds().sets(2));
     assertEquals("extra", extra.name());
     assertEquals("trained without being planned, as logged", Words.say(extra.placedBecause()));
@@ -272,7 +272,7 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void onAnotherSetupOnlyALineWithALoadIsCalculated() {
+  void workOnAnotherSetupNeedsALoggedLoad() {
     assertEquals(60, extra(holds().edge(15).load(60)).exercises().get(0).totalLoad().kilograms());
     assertEquals(5, extra(holds().edge(15).load(60)).exercises().get(0).scheme().sets());
     PlannedExercise drag = extra(new Work("single-holds", DRAG)).exercises().get(0);
@@ -308,7 +308,7 @@ class WeekReconciliationTest {
   }
 
   @Test
-  void ofHoldsWithSeveralLoadsTheGreatestIsWrittenAndTheOthersFollow() {
+  void loggedHighestLoadScalesTheOtherHolds() {
     CompiledPlan plan =
         compile(
             plan(Exercise.of(PYRAMID, HALF_CRIMP, EDGE)),

@@ -83,7 +83,7 @@ class WorkBesidePlansTest {
   }
 
   @Test
-  void aLineBeforeThePlanGetsTheHoldsOfThePlansProtocol() {
+  void workBeforeThePlanGetsTheHoldsOfThePlansProtocol() {
     DatedSession session = compile(trained(-3, "club", HALF_CRIMP, 50)).schedule().beside().get(0);
     PlannedExercise exercise = session.exercises().get(0);
     assertEquals(MONDAY.minusDays(3), session.date());
@@ -104,17 +104,17 @@ class WorkBesidePlansTest {
   }
 
   @Test
-  void lightWorkIsNotHardThoughThePlanTrainsItsProtocolHard() {
+  void lightWorkIsNotHardEvenIfPlannedHard() {
     assertEquals(List.of(false, true), hard(-5, 40, -3, 75));
   }
 
   @Test
-  void whatWasDoneBeforeTheFirstTestIsJudgedByThatTest() {
+  void workBeforeTheFirstTestIsRatedByThatTest() {
     assertEquals(List.of(false, true), hard(-10, 50, -9, 75));
   }
 
   @Test
-  void twelveWeeksBeforeThePlanAreLookedBackUpon() {
+  void twelveWeeksBeforeThePlanAreRead() {
     assertEquals(
         List.of(MONDAY.minusDays(84), MONDAY.minusDays(1)),
         compile(
@@ -129,7 +129,7 @@ class WorkBesidePlansTest {
   }
 
   @Test
-  void inThePlanOnlyWhatIsNotAmongItsPastIsBeside() {
+  void duringThePlanOnlyUnmatchedSessionsAreBeside() {
     CompiledPlan plan =
         compile(
             trained(1, "strength", HALF_CRIMP, 75),
@@ -153,7 +153,7 @@ class WorkBesidePlansTest {
   }
 
   @Test
-  void whatLosesItsDayToTheLogIsListed() {
+  void sessionsThatLoseTheirDayToTheLogAreListed() {
     assertEquals(List.of(), compile().schedule().notMadeUp());
     assertEquals(List.of(), compile(test(-2)).schedule().notMadeUp());
     assertEquals(

@@ -45,14 +45,14 @@ class PoseProperties {
   }
 
   /**
-   * Tells whether a hand can take the grip. Where none can, two compromises may be as good as each
-   * other, and rounding or a tenth of a millimetre decides.
+   * Returns whether a hand can take the grip. Where none can, two compromises may be as good as
+   * each other, and rounding or a tenth of a millimetre decides.
    */
   private static boolean isPossible(HandPose pose) {
     return pose.residual() < 5;
   }
 
-  /** Ranges around flexions that go together: all fingers bent about alike, the little one less. */
+  /** Compatible ranges of flexion: similar for all fingers, less for the little finger. */
   @Provide
   Arbitrary<List<PoseTarget>> targets() {
     return Combinators.combine(
@@ -112,7 +112,7 @@ class PoseProperties {
     for (int i = 0; i < one.fingers().size(); i++) {
       double flexion = one.fingers().get(i).pip().degrees();
       double later = next.fingers().get(i).pip().degrees();
-      // Near a straight joint, its limit, the angle has no finite slope.
+      // The angle has an infinite slope where a joint becomes straight.
       if (Math.min(flexion, later) > 5) {
         assertEquals(flexion, later, 2, one.fingers().get(i).finger().word());
       }
@@ -137,7 +137,7 @@ class PoseProperties {
     }
   }
 
-  /** The chain of bones must end where the palm puts the knuckle. */
+  /** The chain of bones must end at the knuckle given by the palm. */
   private static void assertKnuckle(HandPose pose, FingerPose finger, Point knuckle) {
     HandShape shape = pose.shape();
     double roll = Math.toRadians(pose.palm().roll().degrees());
@@ -171,14 +171,14 @@ class PoseProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void theSameQuestionHasTheSameAnswer(
+  void samePoseForTheSameTargets(
       @ForAll("targets") List<PoseTarget> targets,
       @ForAll @DoubleRange(min = 160, max = 215) double length) {
     assertEquals(solve(hand(length), 20, targets).palm(), solve(hand(length), 20, targets).palm());
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void noOtherPlaceOfThePalmIsBetter(
+  void noOtherPalmPositionIsBetter(
       @ForAll("targets") List<PoseTarget> targets,
       @ForAll @DoubleRange(min = 160, max = 215) double length,
       @ForAll @DoubleRange(min = -1.4, max = 1.4) double distance,
@@ -193,7 +193,7 @@ class PoseProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void derivativesAreThoseOfTheResiduals(
+  void derivativesMatchFiniteDifferences(
       @ForAll("targets") List<PoseTarget> bands,
       @ForAll @DoubleRange(min = -0.7, max = 0.7) double distance,
       @ForAll @DoubleRange(min = -0.7, max = 0.7) double depth,

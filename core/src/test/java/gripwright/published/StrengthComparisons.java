@@ -50,8 +50,8 @@ final class StrengthComparisons {
                 return new double[] {-change, change};
               });
         });
-    all.model("rel.pos25.cv.between", () -> 100 * TestReliability.PEAK_FORCE.variation());
-    all.model("rel.pos25.derived.mdc", () -> 100 * TestReliability.PEAK_FORCE.detectableChange());
+    all.model("rel.pos25.cv.between", () -> 100 * TestReliability.MAXIMAL_HOLD.variation());
+    all.model("rel.pos25.derived.mdc", () -> 100 * TestReliability.MAXIMAL_HOLD.detectableChange());
     all.rule(
         "rel.formula.sem", () -> Math.abs(TestReliability.standardError(10, 0.96) - 2) < 1e-12);
     all.arithmetic("rel.formula.mdc", () -> TestReliability.DETECTABLE);

@@ -42,11 +42,11 @@ final class ReviewTest {
 
   @Test
   void changeIsDistinguishedFromNoise() {
-    Progress.Change within = change(80, 91);
+    Progress.Change within = change(80, 86);
     assertEquals(Progress.Verdict.WITHIN_NOISE, within.verdict());
-    assertEquals(0.155 * 85.5, within.detectable(), 0.05);
-    assertEquals(Progress.Verdict.HIGHER, change(80, 94.5).verdict());
-    assertEquals(Progress.Verdict.LOWER, change(94.5, 80).verdict());
+    assertEquals(2.7719 * 0.028 * 83, within.detectable(), 0.01);
+    assertEquals(Progress.Verdict.HIGHER, change(80, 87).verdict());
+    assertEquals(Progress.Verdict.LOWER, change(87, 80).verdict());
   }
 
   private static Progress.Change change(double from, double to) {
@@ -69,11 +69,11 @@ final class ReviewTest {
   void handsAreComparedOnlyIfBothWereTestedRecently() {
     LogEntry left = Logs.test(0, CRIMP.withHands(Hands.LEFT), 40);
     SideDifference noise =
-        Logs.review(DAY, left, Logs.test(1, CRIMP.withHands(Hands.RIGHT), 44)).sides().get(0);
+        Logs.review(DAY, left, Logs.test(1, CRIMP.withHands(Hands.RIGHT), 42)).sides().get(0);
     assertFalse(noise.beyondNoise());
-    assertEquals(100 * 4 / 42.0, noise.percent(), 1e-9);
+    assertEquals(100 * 2 / 41.0, noise.percent(), 1e-9);
     assertTrue(
-        Logs.review(DAY, left, Logs.test(1, CRIMP.withHands(Hands.RIGHT), 48))
+        Logs.review(DAY, left, Logs.test(1, CRIMP.withHands(Hands.RIGHT), 44))
             .sides()
             .get(0)
             .beyondNoise());

@@ -8,6 +8,7 @@ import static gripwright.rule.Winter.MIDDLE_ONE;
 import static gripwright.rule.Winter.MONDAY;
 import static gripwright.rule.Winter.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
@@ -25,6 +26,7 @@ import gripwright.log.LogEntry;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
+import gripwright.wording.Wording;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -771,6 +773,8 @@ class StandardRulesBoundariesTest {
               .session(21, line(HALF_CRIMP, 50).sets(3))
               .session(28, line(FULL_CRIMP, 75).sets(3));
       assertEquals(List.of("warning rule.join-load-rise"), both.codes());
+      String advice = Wording.english().advice(both.check().get(0)).orElseThrow();
+      assertTrue(advice.contains(" on closed-crimp rises most"), advice);
     }
 
     @ParameterizedTest

@@ -92,7 +92,7 @@ class AfterInjuryTest {
   }
 
   @Test
-  void itDoesForTwelveWeeks() {
+  void testIsReducedForTwelveWeeks() {
     Log old = Skarvdal.log(Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(100), 90));
     double whole = maximum(old, HALF_CRIMP);
     assertEquals(0.7 * whole, maximum(old, HALF_CRIMP, injury(Structure.A2, -99, -83)), 1e-6);

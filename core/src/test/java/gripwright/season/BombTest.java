@@ -50,7 +50,7 @@ class BombTest {
     return Expression.outer(Kind.EXERCISE, depth).get("load");
   }
 
-  /** Goes through all exercises inside all exercises, for each exercise. */
+  /** A rule that visits all exercises for all exercises of each exercise. */
   private static RuleSet nested(Expression where) {
     return RuleSet.of(
         "club",
@@ -85,7 +85,7 @@ class BombTest {
   }
 
   @Test
-  void aRuleThatComparesAllWithAllForEachEndsInItsName() {
+  void ruleThatComparesAllWithAllIsStoppedByName() {
     RuleSet each = nested(load(0).atMost(load(1)).and(load(0).atMost(load(2))));
     long some = work(20, each);
     assertTrue(work(40, each) > 7 * some, "the work grows with the third power of the weeks");
@@ -101,7 +101,7 @@ class BombTest {
   }
 
   @Test
-  void whatSpeaksOfTheOutermostAloneIsCalculatedOnceForIt() {
+  void expressionOfTheOutermostSubjectIsEvaluatedOnce() {
     RuleSet outermost = nested(load(0).atMost(load(2).times(Expression.number(2))));
     long some = work(10, outermost);
     long more = work(20, outermost);
@@ -116,7 +116,7 @@ class BombTest {
   }
 
   @Test
-  void aSquadForTenYearsIsRefusedBeforeAnythingIsPlanned() {
+  void squadForTenYearsIsRefusedBeforePlanning() {
     List<Athlete> athletes = new ArrayList<>();
     Plan.Builder plan = Plan.named("squad").from(MONDAY);
     Athlete ylva = Skarvdal.ylva().build();
@@ -180,7 +180,7 @@ class BombTest {
 
   @Test
   @CountedWork
-  void waiversOfOnePlaceCostNoMoreForEachPlaceThatTheyCover() {
+  void costOfWaiversDoesNotGrowWithCoveredPlaces() {
     stepsWithWaivers(1, 30); // loads classes, which takes memory
     long without = stepsWithWaivers(1, 30);
     long some = stepsWithWaivers(2_500, 30) - without;

@@ -41,7 +41,7 @@ class BudgetProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aSmallBudgetGivesAllOrNothingAndSaysWhich(
+  void smallBudgetGivesWholePlansAndReportsTheOthers(
       @ForAll GeneratedSeason one, @ForAll @LongRange(min = 1, max = 5_000) long work) {
     CompiledSeason whole = season(one).compile();
     Budget small = Budget.standard().with(Limit.PLACEMENT, work);
@@ -54,7 +54,7 @@ class BudgetProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void noMoreIsKeptThanThePlanWasMeasuredToTake(@ForAll GeneratedSeason one) {
+  void storedValuesDoNotExceedTheMeasuredSize(@ForAll GeneratedSeason one) {
     GeneratedSeason planned = one.withoutSessionsLogged();
     Meter meter = Budget.standard().meter();
     new SeasonRun(season(planned), List.of(planned.plan()), meter).compile();

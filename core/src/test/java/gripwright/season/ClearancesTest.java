@@ -65,7 +65,7 @@ final class ClearancesTest {
   }
 
   @Test
-  void whoClearedIsAskedOnceInTheWeeksOfReturn() {
+  void missingNameOfClearanceIsReportedOnceInTheWeeksOfReturn() {
     List<Finding> found = advice(cleared(MONDAY.minusWeeks(12).plusDays(1)));
     assertEquals(1, found.size());
     assertEquals(Severity.ADVICE, found.get(0).severity());
@@ -74,7 +74,7 @@ final class ClearancesTest {
   }
 
   @Test
-  void aSessionsSupervisorTakesThePlaceOfThePlans() {
+  void supervisorOfASessionReplacesThatOfThePlan() {
     Plan unnamed = plan("p", session()).build();
     assertEquals(Optional.empty(), unnamed.supervisorOf("base", "light", "ylva"));
     Plan named = plan("p", session()).supervisedBy("one").build();

@@ -34,7 +34,7 @@ import net.jqwik.api.statistics.Statistics;
 /** What holds of how much is trained in a day, in a week and from one week to the next. */
 class DoseProperties {
 
-  /** Of the weeks at the edge of a block or plan, and of weeks in a row. */
+  /** Rules about the weeks at the start of a block or plan and about rows of weeks. */
   private static final Set<String> AT_A_JOIN =
       Set.of(
           "rule.join-load-rise",
@@ -46,8 +46,8 @@ class DoseProperties {
   private static final double[] LEVELS = {0.4, 0.5, 0.62, 0.72, 0.84};
 
   /**
-   * The same in kilograms, away from where a level counts as light, heavy or hard: what is known of
-   * the maximum is less the older the test is, and a second plan begins later.
+   * The same in kilograms, away from the limits of light, heavy and hard levels, because the known
+   * maximum falls with the age of the test and a second plan begins later.
    */
   private static final double[] LOADS = {30, 45, 56, 65, 76};
 
@@ -63,7 +63,7 @@ class DoseProperties {
     return Skarvdal.log(Skarvdal.test(Skarvdal.HALF_CRIMP, Skarvdal.MONDAY.minusDays(7), 90));
   }
 
-  /** A dose: which level, how many sets and how many sessions a week. */
+  /** A dose: level, number of sets and sessions a week. */
   private record Dose(int level, int sets, int perWeek) {
 
     static Dose of(List<Integer> numbers) {

@@ -131,7 +131,7 @@ class FollowsTestTest {
   }
 
   @Test
-  void aSmallerEdgeIsBelievedNoStrongerThanTheLastTestOfADeeperOne() {
+  void estimateOnAShallowerEdgeDoesNotExceedTheLastTestOnADeeperOne() {
     Log log =
         Skarvdal.log(
             Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(40), 100),
@@ -149,7 +149,7 @@ class FollowsTestTest {
   }
 
   @Test
-  void nothingRisesInAWeekWithoutTraining() {
+  void loadsDoNotRiseInAWeekWithoutTraining() {
     Rise rise = Rise.of(0.1).in(MONDAY, true, Set.of("half-crimp")).after(true);
     Rise next = rise.in(MONDAY.plusWeeks(1), true, Set.of("half-crimp"));
     assertTrue(next.weeks().get(1).open());
@@ -185,7 +185,7 @@ class FollowsTestTest {
   }
 
   @Test
-  void afterAnInjuryItIsFivePerCentAWeek() {
+  void riseAfterAnInjuryIsFivePerCentAWeek() {
     Injury injury =
         new Injury(
             Finger.RING,
@@ -245,7 +245,7 @@ class FollowsTestTest {
   }
 
   @Test
-  void aWeekThatWasNotTrainedRaisesNothing() {
+  void untrainedWeekDoesNotRaiseLoads() {
     Log log = log(12, 90, 118, 118);
     for (int week = 1; week <= 2; week++) {
       LocalDate day = MONDAY.plusDays(7L * (week - 1) + 1);
@@ -265,7 +265,7 @@ class FollowsTestTest {
     assertTrue(believed <= before * 1.1 + 1e-6, before + " to " + believed);
   }
 
-  /** Whatever the rise, the day and the test: within a plan no week is heavier by more. */
+  /** For any rise, day and test, no week of a plan rises by more. */
   @Property(tries = 60)
   void noWeekIsHeavierByMoreThanTheWeeklyRise(
       @ForAll @IntRange(min = 7, max = 40) int day,

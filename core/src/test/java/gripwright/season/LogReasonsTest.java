@@ -91,19 +91,19 @@ class LogReasonsTest {
   }
 
   @Test
-  void aLogOfWhatWasPlannedChangesNothing() {
+  void logOfThePlannedSessionsChangesNothing() {
     assertEquals(List.of(), compile(WEEKLY, trained(1)).changes());
   }
 
   @Test
-  void hardClimbingNearASessionIsWhyItIsGone() {
+  void hardClimbingIsTheReasonForADroppedSession() {
     CompiledPlan plan = compile(WEEKLY, trained(1), climbed(4, true));
     assertEquals(
         List.of("hard climbing on 2027-03-05"), because(plan, SessionChange.SessionDropped.class));
   }
 
   @Test
-  void aSessionThatWasNotPlannedIsWhyAnotherMoves() {
+  void unplannedSessionIsTheReasonForAMovedSession() {
     CompiledPlan plan = compile(WEEKLY, trained(1), trained(4, "extra", 3, 9));
     assertEquals(
         List.of("extra trained on 2027-03-05"), because(plan, SessionChange.SessionDropped.class));
@@ -114,7 +114,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void aTestIsWhyLoadsAreOthersAndWhySessionsAreGone() {
+  void testIsTheReasonForChangedLoadsAndDroppedSessions() {
     LogEntry test =
         new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, MONDAY.plusDays(4), 99), Optional.empty());
     CompiledPlan plan = compile(WEEKLY, trained(1), test);
@@ -128,7 +128,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void bodyMassIsWhyWhatIsAddedIsAnother() {
+  void bodyMassIsTheReasonForChangedAddedLoad() {
     LogEntry lighter = new LogEntry.BodyMass(MONDAY.plusDays(2), Load.ofKilograms(58.3));
     assertEquals(
         List.of("body mass 58.3 kg"),
@@ -136,7 +136,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void whatPreventsHarderWorkIsReportedPieceByPiece() {
+  void reasonsAgainstHarderWorkAreReportedOneByOne() {
     CompiledPlan plan = compile(WEEKLY, trained(1, "strength", 3, 7), trained(5, "strength", 4, 7));
     List<String> because = because(plan, SessionChange.ExerciseChanged.class);
     assertTrue(because.contains("3 of 5 sets on 2027-03-02"), because.toString());
@@ -144,7 +144,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void whatIsEarnedIsReportedAsEarned() {
+  void earnedStepsAreReported() {
     Advance earned =
         new Advance(
             new Advance.Progress(
@@ -173,7 +173,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void nothingIsReportedOfDaysThatAreOver() {
+  void pastDaysAreNotReported() {
     CompiledPlan plan = compile(WEEKLY, trained(2, "strength", 3, 7), trained(5, "strength", 5, 7));
     LocalDate until = plan.lastKnownDay().orElseThrow();
     assertTrue(
@@ -182,7 +182,7 @@ class LogReasonsTest {
   }
 
   @Test
-  void whatLiesNearTheDayItHadIsWhyASessionMoves() {
+  void eventNearTheOldDayIsTheReasonForAMovedSession() {
     CompiledPlan plan = compile(WEEKLY, trained(1), trained(5), climbed(7, true));
     assertEquals(
         List.of("hard climbing on 2027-03-08"), because(plan, SessionChange.SessionMoved.class));
@@ -217,7 +217,7 @@ class LogReasonsTest {
 
   /** The little finger holds in the half crimp and not in the drag. */
   @Test
-  void painIsWhyOneGripOfAChoiceIsGoneAndWhyTheOtherTakesItsSets() {
+  void painIsTheReasonForAChangedChoiceOfGrips() {
     LogEntry skipped = new LogEntry.Skipped(MONDAY.plusDays(1), "strength", Optional.empty());
     LogEntry pain =
         new LogEntry.Pain(
@@ -241,7 +241,7 @@ class LogReasonsTest {
 
   /** The line's sets are those of its first grip, which was left out. */
   @Test
-  void fewerSetsOfAChoiceAreNeverWhatTrainingEarned() {
+  void fewerSetsOfAChoiceAreNotReportedAsEarned() {
     LogEntry.Done drag =
         new LogEntry.Done(
             "single-holds",

@@ -55,7 +55,7 @@ import net.jqwik.api.statistics.Statistics;
 /** What holds for every log of a plan's weeks, whatever was done, skipped or felt. */
 class LoggedSeasonProperties {
 
-  /** What became of a planned session. */
+  /** The outcome of a planned session. */
   private enum Fate {
     DONE,
     LATE,
@@ -64,18 +64,18 @@ class LoggedSeasonProperties {
   }
 
   /**
-   * How a session went.
+   * The log of a session.
    *
    * @param fate whether and when
    * @param sets how many were left out
-   * @param load share of what was asked; 0 where no load is logged
+   * @param load share of the planned load; 0 where no load is logged
    * @param effort 0 to 10
    * @param pain 0 to 10
    */
   record Went(Fate fate, int sets, double load, double effort, double pain) {}
 
   /**
-   * Beside training.
+   * Log entries other than training.
    *
    * @param day days after the plan's first
    * @param what 0 hard climbing, 1 easy climbing, else pain of so much in the ring finger
@@ -83,7 +83,7 @@ class LoggedSeasonProperties {
   record Beside(int day, int what) {}
 
   /**
-   * A plan and how it went so far.
+   * A plan and its log so far.
    *
    * @param plan what the coach wrote
    * @param athlete for whom
@@ -141,13 +141,13 @@ class LoggedSeasonProperties {
     private static LogEntry trained(DatedSession session, LocalDate day, Went how) {
       List<Done> done = new ArrayList<>();
       for (PlannedExercise exercise : session.exercises()) {
-        int asked = exercise.scheme().sets();
+        int planned = exercise.scheme().sets();
         done.add(
             new Done(
                 exercise.protocol(),
                 exercise.setup(),
-                OptionalInt.of(Math.max(1, asked - how.sets())),
-                OptionalInt.of(asked), // what was asked stays known, whatever else is logged
+                OptionalInt.of(Math.max(1, planned - how.sets())),
+                OptionalInt.of(planned), // the planned number stays the same, whatever is logged
                 how.load() == 0
                     ? Optional.empty()
                     : Optional.of(exercise.totalLoad().times(how.load())),
@@ -240,7 +240,7 @@ class LoggedSeasonProperties {
             });
   }
 
-  /** Sessions that are planned, by week, name and place among those of their name. */
+  /** Planned sessions by week, name and number among those of the same name. */
   private static Map<String, DatedSession> planned(CompiledPlan plan) {
     Map<String, DatedSession> byPlace = new HashMap<>();
     Map<String, Integer> counts = new HashMap<>();
@@ -251,7 +251,7 @@ class LoggedSeasonProperties {
     return byPlace;
   }
 
-  /** Fails if something ahead in one plan is harder than in another. */
+  /** Fails if a future session in one plan is harder than in another. */
   private static void assertNotHarder(CompiledPlan one, CompiledPlan than) {
     Map<String, DatedSession> others = planned(than);
     planned(one)
@@ -263,7 +263,7 @@ class LoggedSeasonProperties {
               if (ahead) {
                 DatedSession other = others.get(place);
                 assertTrue(
-                    other != null || asked(one, session) <= asked(than, session),
+                    other != null || plannedCount(one, session) <= plannedCount(than, session),
                     "an extra session: " + place);
                 for (int i = 0; other != null && i < session.exercises().size(); i++) {
                   assertNotHarder(session.exercises().get(i), other.exercises().get(i), place);
@@ -272,10 +272,8 @@ class LoggedSeasonProperties {
             });
   }
 
-  /**
-   * Counts the sessions of a name that a plan asks for in a week, those that were missed with them.
-   */
-  private static long asked(CompiledPlan plan, DatedSession like) {
+  /** Counts the sessions of a name planned for a week, including missed ones. */
+  private static long plannedCount(CompiledPlan plan, DatedSession like) {
     return plan.schedule().planned().stream()
         .filter(s -> s.week() == like.week() && s.name().equals(like.name()))
         .count();
@@ -312,7 +310,7 @@ class LoggedSeasonProperties {
   }
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void nothingIsHarderThanWithoutTheLog(@ForAll("stories") Story story) {
+  void logNeverMakesTrainingHarder(@ForAll("stories") Story story) {
     CompiledPlan unlogged = story.unlogged();
     Assume.that(complete(unlogged));
     CompiledPlan logged = story.logged(log(story.lines()));
@@ -355,9 +353,7 @@ class LoggedSeasonProperties {
     Assume.that(!trained.isEmpty());
     LocalDate reported = lines.get(trained.get(random.nextInt(trained.size()))).date();
     lines =
-        lines.stream()
-            .filter(l -> !l.date().isAfter(reported))
-            .toList(); // what comes next, no more
+        lines.stream().filter(l -> !l.date().isAfter(reported)).toList(); // only the next sessions
     int which = -1;
     for (int i = 0; i < lines.size(); i++) {
       which = lines.get(i) instanceof LogEntry.Trained t && t.date().equals(reported) ? i : which;
@@ -375,7 +371,7 @@ class LoggedSeasonProperties {
     Statistics.label("how").collect(how);
   }
 
-  /** The last session that was trained went badly: what comes next is no step up from it. */
+  /** After a last session with trouble, the next one is no harder. */
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
   void afterTroubleTheNextSessionIsNotHarderThanTheLast(
       @ForAll("stories") Story story, @ForAll Random random) {
@@ -395,13 +391,13 @@ class LoggedSeasonProperties {
         logged.sessions().stream()
             .filter(s -> s.happened().isPresent())
             .reduce((one, other) -> other);
-    Optional<DatedSession> asked = done.flatMap(d -> d.happened().orElseThrow().planned());
+    Optional<DatedSession> planned = done.flatMap(d -> d.happened().orElseThrow().planned());
     Optional<DatedSession> next =
         logged.sessions().stream().filter(s -> s.happened().isEmpty()).findFirst();
-    Assume.that(asked.isPresent() && next.isPresent());
-    Assume.that(next.orElseThrow().eased() == asked.orElseThrow().eased());
+    Assume.that(planned.isPresent() && next.isPresent());
+    Assume.that(next.orElseThrow().eased() == planned.orElseThrow().eased());
     PlannedExercise exercise = next.orElseThrow().exercises().get(0);
-    PlannedExercise before = asked.orElseThrow().exercises().get(0);
+    PlannedExercise before = planned.orElseThrow().exercises().get(0);
     String what = reported(exercise) + " after " + reported(before);
     assertTrue(exercise.scheme().sets() <= before.scheme().sets(), what);
     assertTrue(hold(exercise) <= hold(before), what);
@@ -425,7 +421,7 @@ class LoggedSeasonProperties {
                         d.protocol(),
                         d.setup(),
                         OptionalInt.of(1),
-                        d.setsAsked(),
+                        d.setsPlanned(),
                         d.load(),
                         d.effort(),
                         d.pain()))
@@ -442,7 +438,7 @@ class LoggedSeasonProperties {
                         d.protocol(),
                         d.setup(),
                         how == 0 ? OptionalInt.of(Math.max(1, d.sets().orElse(2) - 1)) : d.sets(),
-                        d.setsAsked(),
+                        d.setsPlanned(),
                         d.load(),
                         how == 1 ? OptionalDouble.of(10) : d.effort(),
                         how == 2
@@ -466,14 +462,14 @@ class LoggedSeasonProperties {
   }
 
   @Property(tries = 60, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void takingTheLastLineAwayAndWritingItAgainIsAsBefore(@ForAll("stories") Story story) {
+  void removingAndAddingTheLastEntryChangesNothing(@ForAll("stories") Story story) {
     List<LogEntry> lines = new ArrayList<>(Skarvdal.tested().entries());
     lines.addAll(story.lines());
     lines.add(pain(lines.get(lines.size() - 1).date(), 3));
     Log log = new Log("ylva", lines);
     List<LogEntry> entries = log.entries();
     Log without = new Log(log.athlete(), entries.subList(0, entries.size() - 1));
-    story.logged(without); // nothing of it stays
+    story.logged(without); // removes every trace of it
     assertSame(story.logged(log), story.logged(without.with(entries.get(entries.size() - 1))));
   }
 
@@ -488,7 +484,7 @@ class LoggedSeasonProperties {
   }
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void everyPlannedSessionIsDoneMissedOrAhead(@ForAll("stories") Story story) {
+  void everyPlannedSessionIsDoneMissedOrFuture(@ForAll("stories") Story story) {
     CompiledPlan logged = story.logged(log(story.lines()));
     LocalDate until = logged.lastKnownDay().orElse(story.plan().from().minusDays(1));
     for (DatedSession session : logged.sessions()) {
@@ -497,7 +493,7 @@ class LoggedSeasonProperties {
     assertTrue(logged.missed().stream().noneMatch(m -> m.planned().exercises().isEmpty()));
   }
 
-  /** Gaps are kept by the hardness that sessions would have if the log lightened nothing. */
+  /** Gaps depend on the hardness of sessions without the limits of the log. */
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
   void aSessionThatALogMakesLighterKeepsItsGaps(@ForAll("stories") Story story) {
     Map<String, DatedSession> unlogged = planned(story.unlogged());
@@ -526,9 +522,9 @@ class LoggedSeasonProperties {
     Statistics.label("lighter").collect(lighter);
   }
 
-  /** What a log held down comes back by a tenth a week at most, and alone. */
+  /** A load limited by the log returns by at most a tenth a week, without other steps. */
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void aLoadComesBackSlowlyAndAlone(@ForAll("stories") Story story) {
+  void limitedLoadReturnsSlowlyWithoutOtherSteps(@ForAll("stories") Story story) {
     CompiledPlan logged = story.logged(log(story.lines()));
     boolean back = false;
     PlannedExercise before = null;
@@ -569,9 +565,9 @@ class LoggedSeasonProperties {
         .orElse(0);
   }
 
-  /** What is said of an exercise is found under its session, whatever day it was planned for. */
+  /** Findings about an exercise are found under its session, whatever its planned day. */
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
-  void anExerciseStandsInItsSession(@ForAll("stories") Story story) {
+  void exercisePlaceIsInItsSession(@ForAll("stories") Story story) {
     for (DatedSession session : story.logged(log(story.lines())).sessions()) {
       for (PlannedExercise exercise : session.exercises()) {
         assertTrue(session.path().contains(exercise.path()), exercise.path().toString());

@@ -66,7 +66,7 @@ class LoggedSeasonTest {
     return Planner.compile(plan, Skarvdal.ylva().build(), log, List.of());
   }
 
-  /** A day of the plan: week from 1, and how many days after its Monday. */
+  /** A day of the plan by its week, from 1, and the days after Monday. */
   private static LocalDate day(int week, int after) {
     return MONDAY.plusDays(7L * (week - 1) + after);
   }
@@ -78,7 +78,7 @@ class LoggedSeasonTest {
   private static final int SAT = 5;
   private static final int SUN = 6;
 
-  /** What a line says of an exercise beside its name. */
+  /** The logged details of an exercise. */
   private record Felt(int sets, double load, double effort, double pain) {
     static final Felt FINE = new Felt(5, 0, 7, 0);
   }
@@ -124,7 +124,7 @@ class LoggedSeasonTest {
     return log.with(trained(day(week, TUE), felt)).with(trained(day(week, SAT), felt));
   }
 
-  /** Level of the first session of each week, in per cent; {@code -} where there is none. */
+  /** Level of the first session of each week, in per cent; {@code -} if there is none. */
   private static String levels(CompiledPlan plan) {
     return plan.weeks().stream()
         .map(
@@ -171,7 +171,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void thePastIsWhatWasDone() {
+  void pastDaysShowTheLoggedTraining() {
     CompiledPlan plan =
         compile(log(trained(day(1, WED), new Felt(3, 60, 8, 1)), trained(day(1, SAT), Felt.FINE)));
     DatedSession first = plan.sessions().get(0);
@@ -186,7 +186,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void theRestOfAWeekKeepsItsDaysWhereGapsAllow() {
+  void restOfAWeekKeepsItsDaysIfGapsAllow() {
     assertEquals(
         "TUE done, SAT",
         days(compile(log(trained(day(1, TUE), Felt.FINE))), 1),
@@ -205,7 +205,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aSessionWithoutALineIsTakenAsNotTrained() {
+  void sessionWithoutALogEntryCountsAsNotTrained() {
     CompiledPlan plan = compile(log(trained(day(1, SAT), Felt.FINE)));
     assertEquals(
         List.of(day(1, TUE)), plan.missed().stream().map(m -> m.planned().date()).toList());
@@ -213,7 +213,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void theFirstWeekAfterASkippedOneIsLowerAndTheNextAsItWas() {
+  void firstWeekAfterASkippedOneIsLower() {
     Log log =
         week(Skarvdal.tested(), 1, Felt.FINE).with(skipped(day(2, TUE))).with(skipped(day(2, SAT)));
     CompiledPlan plan = compile(log);
@@ -263,7 +263,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void whatTroubleHeldDownComesBackByTenPerCentAWeek() {
+  void loadLimitedByTroubleReturnsByTenPerCentAWeek() {
     CompiledPlan plan = compile(week(Skarvdal.tested(), 1, new Felt(4, 50, 7, 0)));
     assertEquals(50, load(plan, 2), 1e-9, "held");
     assertTrue(load(plan, 3) > 50 && load(plan, 3) <= 55, "" + load(plan, 3));
@@ -392,7 +392,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aLoadThatWasHeldDownComesBackByTenPerCentAWeekAndAlone() {
+  void limitedLoadReturnsByTenPerCentAWeekWithoutOtherSteps() {
     Log log =
         week(Skarvdal.tested(), 1, Felt.FINE)
             .with(trained(day(1, SUN), new Felt(5, 50, 7, 0)))
@@ -414,7 +414,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void nothingComesBackInAnEasedWeek() {
+  void loadDoesNotReturnInAnEasedWeek() {
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")
@@ -504,7 +504,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aSessionThatWasNotPlannedCountsInTheWeeksLoadByItsOwnProtocol() {
+  void unplannedSessionCountsInTheWeeklyLoad() {
     double seconds =
         StandardProtocols.MAX_HOLDS.bind(Map.of()).withSets(2).timeUnderLoad().toSeconds();
     Log log = week(Skarvdal.tested(), 1, Felt.FINE);
@@ -519,7 +519,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aSessionThatWasNotPlannedKeepsItsGap() {
+  void unplannedSessionKeepsItsGap() {
     Log log = log(trained(day(1, TUE), Felt.FINE));
     LogEntry friday = extra(day(1, 4), "max-holds", OptionalDouble.empty());
     assertEquals("TUE done, SAT", days(compile(log), 1));
@@ -530,7 +530,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aTestThatStandsAloneTooHighRaisesNothingUntilASecondConfirmsIt() {
+  void unconfirmedHighTestDoesNotRaiseLoads() {
     LogEntry high =
         new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, day(1, SUN), 140), Optional.empty());
     Log log = week(Skarvdal.tested(), 1, Felt.FINE);
@@ -544,7 +544,7 @@ class LoggedSeasonTest {
   }
 
   @Test
-  void aTestThatWasDueAndIsNotLoggedIsReported() {
+  void dueTestWithoutALogEntryIsReported() {
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

@@ -63,22 +63,22 @@ class OddGripsTest {
   }
 
   @Test
-  void theCataloguesGripsAreNothingToSpeakOf() {
+  void gripsOfTheCatalogueHaveNoFindings() {
     StandardGrips.all().forEach(grip -> assertEquals(List.<Finding>of(), OddGrips.of(grip)));
   }
 
   @Test
-  void whatReplacesIsReportedOnce() {
+  void replacementIsReportedOnce() {
     assertEquals(List.of("advice plan.grip-replaces grip half-crimp"), said(OWN));
   }
 
   @Test
-  void aFamilyThatIsAnotherIsReported() {
+  void differentFamilyIsReported() {
     assertEquals(List.of("advice plan.grip-family grip ours"), said(NOT_OPEN));
   }
 
   @Test
-  void anEndJointBentFarBackIsReported() {
+  void stronglyHyperextendedEndJointIsReported() {
     Grip.Builder grip =
         Grip.named("bent")
             .family(GripFamily.FOUR)

@@ -84,7 +84,7 @@ class PastBreachesTest {
   }
 
   @Test
-  void anErrorAboutWhatHasHappenedIsAdvice() {
+  void errorAboutPastDaysBecomesAdvice() {
     assertEquals(List.of("advice plan.past-breach 1"), reported(error(past)));
     Finding breach = downgraded(error(past), logged).get(0);
     assertEquals("too-much", breach.arguments().get("rule"));
@@ -94,7 +94,7 @@ class PastBreachesTest {
   }
 
   @Test
-  void anErrorAboutWhatLiesAheadStays() {
+  void errorAboutFutureDaysStays() {
     assertEquals(List.of("error rule.too-much 0"), reported(error(ahead)));
     assertEquals(
         List.of("error rule.too-much 1", "advice plan.past-breach 1"),
@@ -103,7 +103,7 @@ class PastBreachesTest {
   }
 
   @Test
-  void aWarningStaysAsItIsAndSoDoesAllWithoutALog() {
+  void warningsAndFindingsWithoutALogStay() {
     Finding warning = Finding.warning("rule.too-much", past);
     assertEquals(List.of(warning), downgraded(warning, logged));
     assertEquals(List.of(error(past)), downgraded(error(past), compiled()));

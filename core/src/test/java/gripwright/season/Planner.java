@@ -35,7 +35,7 @@ public final class Planner {
     return compile(plan, athlete, log, ruleSets, protocols);
   }
 
-  /** Returns what a schedule breaks of the built-in rules, as a compiled plan reports it. */
+  /** Returns the breaches of built-in rules in a schedule, as a compiled plan reports them. */
   public static List<Finding> checked(Schedule schedule, LogTimeline timeline) {
     return PastBreaches.downgraded(
         RuleCheck.check(schedule, timeline, List.of()), schedule, timeline);

@@ -18,7 +18,7 @@ import net.jqwik.api.statistics.Statistics;
 class PlannerProperties {
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void sessionsLieOnAvailableDaysOfTheirWeekAndFitTheTime(@ForAll GeneratedSeason season) {
+  void sessionsAreOnAvailableDaysAndFitTheTime(@ForAll GeneratedSeason season) {
     CompiledPlan plan = season.withoutSessionsLogged().compile();
     for (DatedSession session : plan.sessions()) {
       assertTrue(
@@ -36,7 +36,7 @@ class PlannerProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void nothingIsAboveTheMaximumWithoutAnError(@ForAll GeneratedSeason season) {
+  void loadAboveTheMaximumIsAnError(@ForAll GeneratedSeason season) {
     CompiledPlan plan = season.withoutSessionsLogged().compile();
     List<gripwright.finding.ModelPath> said =
         plan.findings().stream()
@@ -62,7 +62,7 @@ class PlannerProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aTestStandsOnARestedDayOrInPlaceOfASession(@ForAll GeneratedSeason season) {
+  void testIsOnARestedDayOrReplacesASession(@ForAll GeneratedSeason season) {
     CompiledPlan plan = season.withoutSessionsLogged().compile();
     plan.retests()
         .forEach(

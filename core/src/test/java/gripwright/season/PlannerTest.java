@@ -114,7 +114,7 @@ class PlannerTest {
   }
 
   @Test
-  void theTotalIsRoundedDownToWhatCanBeBuilt() {
+  void totalIsRoundedDownToThePossibleLoads() {
     CompiledPlan plan =
         compile(Skarvdal.ylva().build(), Skarvdal.tested(), block(1, holds()).build());
     PlannedExercise exercise = plan.sessions().get(0).exercises().get(0);
@@ -125,7 +125,7 @@ class PlannerTest {
   }
 
   @Test
-  void takingWeightOffIsRoundedUp() {
+  void removedWeightIsRoundedUp() {
     Exercise light = holds().with("level", new Argument.AtLevel(new Level.OfMax(0.4)));
     CompiledPlan plan =
         compile(Skarvdal.ylva().build(), Skarvdal.tested(), block(1, light).build());
@@ -242,7 +242,7 @@ class PlannerTest {
   }
 
   @Test
-  void aRampThatItsBlockCutsShortIsAdvice() {
+  void rampCutShortByItsBlockIsAdvice() {
     CompiledPlan plan =
         compile(
             Skarvdal.ylva().build(),
@@ -369,7 +369,7 @@ class PlannerTest {
   }
 
   @Test
-  void aGripThatWasNeverTestedIsModelledAndSaid() {
+  void untestedGripIsModelledAndReported() {
     CompiledPlan plan =
         compile(
             Skarvdal.ylva().build(),
@@ -403,7 +403,7 @@ class PlannerTest {
   }
 
   @Test
-  void levelsThatAreLoadsNeedNoTest() {
+  void absoluteLoadsNeedNoTest() {
     Exercise total =
         holds().with("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(50))));
     CompiledPlan plan =
@@ -413,7 +413,7 @@ class PlannerTest {
   }
 
   @Test
-  void aReserveIsLoadedByHowLongItCouldBeHeld() {
+  void loadOfAReserveFollowsTheTimeToFailure() {
     Exercise reserve =
         holds().with("level", new Argument.AtLevel(new Level.Reserve(Duration.ofSeconds(3))));
     Exercise effort = holds().with("level", new Argument.AtLevel(new Level.Effort(7.6923076923)));
@@ -545,7 +545,7 @@ class PlannerTest {
         steps);
   }
 
-  /** The curve alone would give more: it has one shape, and long holds draw it up. */
+  /** The curve alone would give more, because long holds raise it. */
   @Test
   void aReserveTakesNoLoadThatFailedSooner() {
     Setup half = Setup.of(HALF_CRIMP, EDGE);

@@ -55,7 +55,7 @@ class SeasonBudgetTest {
 
   private static final Exercise LINE = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
 
-  /** Breaks everywhere, so that there is something to report. */
+  /** A rule that every exercise breaks, so that there are findings. */
   private static final RuleSet CLUB =
       RuleSet.of(
           "club",
@@ -120,7 +120,7 @@ class SeasonBudgetTest {
 
   private static final Map<Limit, Long> LEAST = new EnumMap<>(Limit.class);
 
-  /** Returns the least of a limit with which the season compiles. */
+  /** Returns the lowest limit with which the season compiles. */
   private static long least(Limit limit) {
     return LEAST.computeIfAbsent(limit, SeasonBudgetTest::sought);
   }
@@ -151,7 +151,7 @@ class SeasonBudgetTest {
       value = Limit.class,
       mode = EnumSource.Mode.EXCLUDE,
       names = {"CHARACTERS", "TOKENS", "NESTING", "OPERATORS"})
-  void atTheBoundAllIsThereAndOverItOneFindingSaysSo(Limit limit) {
+  void exceedingTheLimitGivesOneFinding(Limit limit) {
     CompiledSeason all = small().compile();
     long least = least(limit);
     assertTrue(least > 1, "something is counted");
@@ -172,7 +172,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void theSizesAreThoseOfThePlan() {
+  void reportedSizesAreThoseOfThePlan() {
     PlanSize size = PlanSize.of(plan("spring", 3, "brit", "tove").build());
     assertEquals(new PlanSize(3, 2, 2, 10, 12, 2 * (100 + 3 * (10 + 2 * (10 + 40)))), size);
     assertEquals(3, least(Limit.WEEKS));
@@ -191,7 +191,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void aPlanThatIsTooLargeIsLeftOutAndOthersAreNot() {
+  void onlyThePlanThatIsTooLargeIsLeftOut() {
     Season both = season(plan("long", 5, "brit").build(), plan("short", 3, "brit").build());
     CompiledSeason compiled = compile(both, Budget.standard().with(Limit.WEEKS, 4));
     assertEquals(List.of("short"), compiled.plans().stream().map(p -> p.plan().name()).toList());
@@ -204,7 +204,7 @@ class SeasonBudgetTest {
   @EnumSource(
       value = Limit.class,
       names = {"WEEKS", "ATHLETES", "WEEKLY", "EXERCISE", "SESSIONS", "HOLDS"})
-  void whatCanBeMeasuredIsRefusedBeforeAnythingIsPlanned(Limit limit) {
+  void tooLargePlansAreRefusedBeforePlanning(Limit limit) {
     List<Long> weeks = new ArrayList<>();
     compile(
         small(),
@@ -215,7 +215,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void fromTheFirstPlanOnThatIsTooMuchWithThoseBeforeItAllAreLeftOut() {
+  void plansFromTheFirstThatExceedsTheBudgetAreLeftOut() {
     Season three =
         season(
             plan("a", 3, "brit").build(),
@@ -229,7 +229,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void whatWasReadyForAnAthleteIsKeptWhereTheWorkEnds() {
+  void completedAthletesAreKeptWhenTheBudgetIsUsedUp() {
     CompiledSeason all = small().compile();
     CompiledSeason some =
         compile(small(), Budget.standard().with(Limit.WORK, least(Limit.WORK) - 1));
@@ -241,7 +241,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void aWaiverIsNotCalledUnusedByAPartOfTheAthletes() {
+  void waiverIsNotReportedAsUnusedByAPartialResult() {
     Plan waived =
         plan("spring", 3, "brit", "tove")
             .waive(
@@ -263,7 +263,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void setsThatGrowAreBoundedToo() {
+  void progressedSetsAreLimited() {
     Plan grows =
         Plan.named("spring")
             .athlete("brit")
@@ -310,7 +310,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void setsThatWereLoggedAreBoundedToo() {
+  void loggedSetsAreLimited() {
     assertEquals(
         List.of("budget.exercise"),
         overruns(compile(logged(600), Budget.standard().with(Limit.EXERCISE, 1_000))).stream()
@@ -321,7 +321,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void whatOnlyTheLogHasIsBoundedWhileItIsPlanned() {
+  void unplannedLoggedWorkIsLimited() {
     Season season = logged(600);
     assertEquals(List.of(), overruns(season.compile()));
     List<Long> weeks = new ArrayList<>();
@@ -336,7 +336,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void whatIsKeptIsCounted() {
+  void storedValuesAreCounted() {
     Meter meter = Budget.standard().meter();
     CompiledSeason compiled =
         new SeasonRun(small(), List.of(plan("spring", 3, "brit", "tove").build()), meter).compile();
@@ -353,7 +353,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void whatPlanningReportsIsCountedByPlaceAndByFinding() {
+  void findingsOfPlanningAreCounted() {
     Plan crowded =
         Plan.named("crowded")
             .athlete("brit")
@@ -412,7 +412,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void theDeadlineIsThatOfTheHostsClock() {
+  void deadlineFollowsTheClockOfTheHost() {
     AtomicLong now = new AtomicLong();
     Budget budget =
         Budget.standard()
@@ -428,7 +428,7 @@ class SeasonBudgetTest {
   }
 
   @Test
-  void whatIsCancelledBeforeItBeginsDoesNothing() {
+  void cancelledBeforeItsStartACompileDoesNothing() {
     CompiledSeason none = compile(small(), Budget.standard().withCancellation(() -> true));
     assertEquals(List.of(), none.plans());
     assertEquals(List.of("budget.cancelled"), none.findings().stream().map(Finding::code).toList());

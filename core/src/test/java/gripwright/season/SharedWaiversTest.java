@@ -39,7 +39,7 @@ class SharedWaiversTest {
   }
 
   @Test
-  void aWaiverOfSeveralAthletesNeedsOnlyOneWhoNeedsIt() {
+  void waiverIsUsedIfOneAthleteNeedsIt() {
     CompiledPlan needs = checked(new Winter().session(0, line(FRONT_TWO, 50)));
     CompiledPlan doesNot = checked(new Winter().session(0, line(HALF_CRIMP, 50)));
     List<CompiledPlan> both = SeasonRun.acrossAthletes(List.of(doesNot, needs));
@@ -51,11 +51,12 @@ class SharedWaiversTest {
   }
 
   /**
-   * The limit is generous, for a busy machine: each with all would be ten thousand million looks.
+   * The limit is generous for a busy machine; comparing each with all would take ten thousand
+   * million steps.
    */
   @Test
   @CountedWork
-  void manyWaiversThatWaiveNothingAreReportedSoon() {
+  void manyUnusedWaiversAreReportedQuickly() {
     CompiledPlan plan = new Winter().compiled();
     List<Finding> findings = new ArrayList<>();
     for (int i = 1; i <= 100_000; i++) {

@@ -31,7 +31,7 @@ class SecondPathTest {
 
   private static final double[] SHARES = {0.25, 0.35, 0.25, 0.14};
 
-  private static double covariance(Setup one, Setup other) {
+  private static double similarity(Setup one, Setup other) {
     Posture here = Trials.posture(one);
     Posture there = Trials.posture(other);
     double common = 0;
@@ -49,9 +49,20 @@ class SecondPathTest {
       }
     }
     double depth = depth(one) - depth(other);
-    double views = views(one, 1.8, -1, 0.288) / 2 * (views(other, 1.8, -1, 0.288) / 2);
-    return 0.15 * 0.15 * common / Math.sqrt(own * others) * Math.exp(-depth * depth / 2)
+    return common / Math.sqrt(own * others) * Math.exp(-depth * depth / 2);
+  }
+
+  private static double covariance(Setup one, Setup other) {
+    boolean single = one.grip().fingers().count() == 1 || other.grip().fingers().count() == 1;
+    double views =
+        single && !one.grip().fingers().equals(other.grip().fingers())
+            ? 0
+            : views(one, 1.8, -1, 0.288) / 2 * (views(other, 1.8, -1, 0.288) / 2);
+    double shallow = 0.25 * Math.max(0, Math.log(10 / one.edge().millimetres()));
+    shallow *= 0.25 * Math.max(0, Math.log(10 / other.edge().millimetres()));
+    return 0.15 * 0.15 * similarity(one, other)
         + views
+        + shallow
         + (one.grip().name().equals(other.grip().name()) ? 0.08 * 0.08 : 0)
         + 0.08 * 0.08 * depth(one) * depth(other);
   }
@@ -83,6 +94,11 @@ class SecondPathTest {
     return ChronoUnit.DAYS.between(test.date(), DAY) / 30.4375;
   }
 
+  private static double noise(StrengthTest test) {
+    double variation = test.effort().orElseThrow().seconds() <= 20 ? 0.028 : 0.056;
+    return variation * variation;
+  }
+
   @Property(tries = 300)
   void theMapSolvesOneLinearSystem(@ForAll Tests generated, @ForAll Setup setup) {
     List<StrengthTest> tests = generated.list();
@@ -104,8 +120,11 @@ class SecondPathTest {
             j,
             covariance(tests.get(i).setup(), tests.get(j).setup())
                 + 0.3 * 0.3 * allowed[i] * allowed[j]
-                + 0.04 * 0.04 * Math.min(months(tests.get(i)), months(tests.get(j)))
-                + (i == j ? 0.056 * 0.056 : 0));
+                + 0.04
+                    * 0.04
+                    * Math.min(months(tests.get(i)), months(tests.get(j)))
+                    * (0.5 + 0.5 * similarity(tests.get(i).setup(), tests.get(j).setup()))
+                + (i == j ? noise(tests.get(i)) : 0));
       }
       system.setEntry(i, n, 1);
       system.setEntry(n, i, 1);

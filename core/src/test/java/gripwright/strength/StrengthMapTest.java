@@ -43,7 +43,7 @@ class StrengthMapTest {
     assertEquals(80, estimate.load().best().kilograms(), 1e-9);
     assertTrue(estimate.tested());
     assertEquals(
-        80 * Math.exp(-0.8416212335729143 * 0.056), estimate.load().low().kilograms(), 1e-9);
+        80 * Math.exp(-0.8416212335729143 * 0.028), estimate.load().low().kilograms(), 1e-9);
   }
 
   @Test
@@ -140,10 +140,50 @@ class StrengthMapTest {
   @ValueSource(ints = {0b0001, 0b0011, 0b0111, 0b1110})
   void theViewsOfLostFingersLieOneSpreadAway(int bits) {
     Place place = Place.of(on(grip(bits, 90), 20), Trials::posture);
-    for (FingerLoss view : FingerLoss.values()) {
+    for (FingerLoss view : List.of(FingerLoss.EXCLUSION, FingerLoss.FORCE_DEFICIT)) {
       double off = Math.log(view.capacity(new FingerSet(bits))) - place.expected();
       assertEquals(Math.abs(place.lossDoubt()), Math.abs(off), 1e-12);
     }
+  }
+
+  /**
+   * However strong other fingers are, an untested single finger is prescribed from less than the
+   * second lowest of the views.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {0b0001, 0b0010, 0b0100, 0b1000})
+  void noSingleFingerIsPrescribedFromAHigherViewBeforeItsTest(int bits) {
+    List<StrengthTest> strong = new ArrayList<>();
+    strong.add(held(on(FOUR, 20), 7, 80, DAY));
+    for (int some = 1; some < 15; some++) {
+      if (some != bits) {
+        double load = 80 * FingerLoss.FORCE_DEFICIT.capacity(new FingerSet(some));
+        strong.add(held(on(grip(some, 90), 20), 7, load, DAY));
+      }
+    }
+    Setup single = on(grip(bits, 90), 20);
+    double four = map(strong).maximum(on(FOUR, 20)).orElseThrow().load().best().kilograms();
+    LoadEstimate before = map(strong).maximum(single).orElseThrow().load();
+    double higher = four * FingerLoss.GRIP_WEIGHTS.capacity(new FingerSet(bits));
+    assertTrue(before.low().kilograms() < 0.5 * higher, before + ", the view is " + higher);
+    strong.add(held(single, 7, higher, DAY));
+    double tested = map(strong).maximum(single).orElseThrow().load().low().kilograms();
+    assertTrue(tested > 0.9 * higher, "it follows its own test: " + tested);
+  }
+
+  /** By hand: one test on 20 mm, an edge of another depth in the same grip. */
+  @ParameterizedTest
+  @ValueSource(doubles = {5, 6, 8, 10, 15})
+  void anEdgeBelowTenMillimetresHasASpreadOfItsOwn(double edge) {
+    double depth = Math.log(edge / 20);
+    double shallow = edge < 10 ? 0.25 * Math.log(10 / edge) : 0;
+    double variance =
+        0.028 * 0.028
+            + 2 * 0.15 * 0.15 * (1 - Math.exp(-depth * depth / 2))
+            + 0.08 * 0.08 * depth * depth
+            + shallow * shallow;
+    LoadEstimate load = estimate(on(FOUR, edge), held(on(FOUR, 20), 7, 80, DAY)).load();
+    assertEquals(Math.sqrt(variance), load.spread(), 0.001);
   }
 
   @Test

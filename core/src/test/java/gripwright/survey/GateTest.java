@@ -47,13 +47,13 @@ class GateTest {
 
   private static String line(Gate.Missing missing) {
     if (missing instanceof Gate.Training training) {
-      return "training: " + (int) training.months() + " of " + (int) training.asked();
+      return "training: " + (int) training.months() + " of " + (int) training.required();
     }
     if (missing instanceof Gate.Level level) {
-      return "ability: " + level.ability() + " of " + level.asked();
+      return "ability: " + level.ability() + " of " + level.required();
     }
     if (missing instanceof Gate.Familiarity with) {
-      return with.grip() + ": " + (int) with.months() + " of " + (int) with.asked();
+      return with.grip() + ": " + (int) with.months() + " of " + (int) with.required();
     }
     if (missing instanceof Gate.Injured injured) {
       return injured.injury() + " since " + injured.injury().from();

@@ -205,11 +205,11 @@ class StrengthSurveyTest {
     Section section = survey.sections().get(0);
     assertEquals(List.of(), section.rows());
     assertEquals(List.of(), section.curves());
-    assertEquals(List.of(shallow), section.unreckoned());
+    assertEquals(List.of(shallow), section.withoutEstimate());
   }
 
   @Test
-  void timesFollowTheEdge() {
+  void curveTimesFollowTheEdge() {
     Length other = Length.ofMillimetres(12);
     StrengthSurvey survey =
         StrengthSurvey.of(YLVA, Skarvdal.tested(), List.of(HALF_CRIMP), Optional.of(other), MONDAY);
@@ -233,14 +233,14 @@ class StrengthSurveyTest {
   }
 
   @Test
-  void ofSeveralEdgesTheShallowOnesAloneAreNotEstimated() {
+  void onlyVeryShallowEdgesAreNotEstimated() {
     Length shallow = Length.ofMillimetres(4);
     Athlete owner = Skarvdal.ylva().edge(shallow).build();
     Section section =
         StrengthSurvey.of(owner, Skarvdal.tested(), List.of(HALF_CRIMP), Optional.empty(), MONDAY)
             .sections()
             .get(0);
-    assertEquals(List.of(shallow), section.unreckoned());
+    assertEquals(List.of(shallow), section.withoutEstimate());
     assertEquals(
         List.of(20.0, 15.0),
         section.rows().stream().map(r -> r.setup().edge().millimetres()).toList());
@@ -321,7 +321,7 @@ class StrengthSurveyTest {
 
   /** What gives a plan no load, or a lower one, does so here. */
   @Test
-  void whatIsDoubtedIsUsedAsAPlanUsesIt() {
+  void doubtfulTestsCountAsInPlans() {
     StrengthTest high = Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(9), 150);
     StrengthSurvey adult = survey(high);
     assertEquals(List.of(high), adult.lowered());

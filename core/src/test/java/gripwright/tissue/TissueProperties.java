@@ -1,6 +1,7 @@
 package gripwright.tissue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,10 +11,12 @@ import gripwright.grip.FingerShares;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFit;
 import gripwright.grip.PractisedGrips;
+import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.quantity.Length;
+import gripwright.quantity.Load;
 import gripwright.statics.TendonModel;
 import java.util.EnumMap;
 import java.util.List;
@@ -123,10 +126,11 @@ class TissueProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aSlipKeepsForceAndMoment(
+  void aSlipKeepsForceAndIfTheArmStaysTheMoment(
       @ForAll @Size(4) List<@DoubleRange(min = 0, max = 200) Double> forces,
       @ForAll @IntRange(min = 3, max = 15) int bits,
       @ForAll Finger leaving,
+      @ForAll Slip.View view,
       @ForAll @DoubleRange(min = 160, max = 215) double length) {
     Map<Finger, Double> before = new EnumMap<>(Finger.class);
     for (Finger finger : Finger.values()) {
@@ -138,7 +142,7 @@ class TissueProperties {
       return;
     }
     HandShape hand = PractisedGrips.ofLength(length);
-    Slip slip = Slip.of(hand, before, OPEN, leaving);
+    Slip slip = Slip.of(view, hand, before, OPEN, leaving);
     double total = before.values().stream().mapToDouble(f -> f).sum();
     double later = slip.after().values().stream().mapToDouble(f -> f).sum();
     assertEquals(total, later, 1e-6);
@@ -159,10 +163,116 @@ class TissueProperties {
       before.put(finger, (double) forces.get(finger.ordinal()));
     }
     HandShape hand = PractisedGrips.ofLength(length);
-    Slip slip = Slip.of(hand, before, OPEN, leaving);
+    Slip slip = Slip.of(Slip.View.MOMENT_KEPT, hand, before, OPEN, leaving);
     if (slip.momentKept()) {
       noBetterNearby(hand, slip, step);
     }
+    Slip swung = Slip.of(Slip.View.ARM_SWINGS, hand, before, OPEN, leaving);
+    for (Finger from : swung.after().keySet()) {
+      for (Finger to : swung.after().keySet()) {
+        Map<Finger, Double> other = new EnumMap<>(swung.after());
+        other.merge(from, -step, Double::sum);
+        other.merge(to, step, Double::sum);
+        assertTrue(cost(swung, swung.after()) <= cost(swung, other) + 1e-6);
+      }
+    }
+    if (slip.momentKept()) {
+      assertTrue(
+          cost(swung, swung.after()) <= cost(slip, slip.after()) + 1e-6,
+          "a moment to keep is one more condition");
+    }
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void ofTwoViewsTheWorseForEachFingerCounts(
+      @ForAll("grips") Grip grip,
+      @ForAll @DoubleRange(min = 160, max = 215) double length,
+      @ForAll @DoubleRange(min = 8, max = 30) double edge) {
+    for (SlipViews slip : TissueLoad.of(fit(grip, length, edge), 400).slips()) {
+      for (Finger finger : slip.remaining()) {
+        double kept = slip.momentKept().ratio(finger);
+        double swung = slip.armSwings().ratio(finger);
+        assertEquals(Math.max(kept, swung), slip.ratio(finger));
+        assertTrue(swung >= 1, "a swinging arm relieves no finger");
+      }
+    }
+  }
+
+  /** Numbers relative to the own hang need no newtons: only the load's part of body mass counts. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void relativeToTheOwnHangOnlyThePartOfBodyMassCounts(
+      @ForAll("grips") Grip grip,
+      @ForAll("models") TissueModel model,
+      @ForAll @DoubleRange(min = 160, max = 215) double length,
+      @ForAll @DoubleRange(min = 8, max = 30) double edge,
+      @ForAll @DoubleRange(min = 40, max = 110) double bodyMass,
+      @ForAll @DoubleRange(min = 0.2, max = 2) double part) {
+    GripFit own = fit(OwnHang.SETUP.grip(), length, 20);
+    GripFit held = fit(grip, length, edge);
+    OwnHang hang = OwnHang.of(own, Load.ofKilograms(bodyMass), model);
+    double perHand = Load.ofKilograms(bodyMass).newtons() / 2;
+    OwnHang ofOther = OwnHang.of(own, Load.ofKilograms(60), model);
+    double otherPerHand = Load.ofKilograms(60).newtons() / 2;
+    List<RelativeLoad> relative = hang.relative(TissueLoad.of(held, part * perHand, model));
+    List<RelativeLoad> other = ofOther.relative(TissueLoad.of(held, part * otherPerHand, model));
+    for (int i = 0; i < relative.size(); i++) {
+      same(other.get(i).fdp(), relative.get(i).fdp());
+      same(other.get(i).fds(), relative.get(i).fds());
+      for (Pulley pulley : Pulley.values()) {
+        same(other.get(i).of(pulley), relative.get(i).of(pulley));
+        assertEquals(
+            relative.get(i).of(pulley).value(),
+            hang.relative(
+                TissueLoad.of(held, part * perHand, model), relative.get(i).finger(), pulley),
+            1e-9 * (1 + relative.get(i).of(pulley).value()));
+      }
+    }
+  }
+
+  /** The own hang itself is 1 without an interval, whatever arms, sheath and draws are assumed. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void theOwnHangIsOneInEveryModel(
+      @ForAll("models") TissueModel model,
+      @ForAll @DoubleRange(min = 160, max = 215) double length,
+      @ForAll @DoubleRange(min = 40, max = 110) double bodyMass) {
+    GripFit own = fit(OwnHang.SETUP.grip(), length, 20);
+    OwnHang hang = OwnHang.of(own, Load.ofKilograms(bodyMass), model);
+    TissueLoad load = TissueLoad.of(own, Load.ofKilograms(bodyMass).newtons() / 2, model);
+    for (RelativeLoad relative : hang.relative(load)) {
+      for (Pulley pulley : Pulley.values()) {
+        if (hang.loads(relative.finger(), pulley)) {
+          same(new Estimate(1, 1, 1), relative.of(pulley));
+        }
+      }
+    }
+    assertTrue(hang.taken());
+    assertTrue(hang.loads(Finger.MIDDLE, Pulley.A2) && hang.loads(Finger.MIDDLE, Pulley.A4));
+    assertFalse(hang.loads(Finger.LITTLE, Pulley.A2));
+  }
+
+  /** The paired draws cancel what both sides have in common. */
+  @Example
+  void aRelativeNumberIsKnownBetterThanAForce() {
+    GripFit own = fit(OwnHang.SETUP.grip(), 193, 20);
+    TissueLoad frontThree = TissueLoad.of(fit(StandardGrips.FRONT_THREE, 193, 20), 343);
+    OwnHang hang = OwnHang.of(own, Load.ofKilograms(70), TissueModel.STANDARD);
+    Estimate force = frontThree.finger(Finger.MIDDLE).orElseThrow().a2();
+    Estimate relative = hang.relative(frontThree).get(1).a2();
+    assertTrue(spread(relative) < spread(force) / 2, relative + " and " + force);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> hang.relative(TissueLoad.of(own, 1, TissueModel.STANDARD.withStream(3))));
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            OwnHang.of(
+                fit(StandardGrips.FRONT_THREE, 193, 20),
+                Load.ofKilograms(70),
+                TissueModel.STANDARD));
+  }
+
+  private static double spread(Estimate estimate) {
+    return Math.log(estimate.high() / estimate.low());
   }
 
   private static double moment(HandShape hand, Map<Finger, Double> forces) {
@@ -209,7 +319,12 @@ class TissueProperties {
       assertThrows(
           IllegalArgumentException.class,
           () ->
-              Slip.of(shape, Map.of(Finger.INDEX, 10.0, Finger.MIDDLE, force), OPEN, Finger.INDEX));
+              Slip.of(
+                  Slip.View.ARM_SWINGS,
+                  shape,
+                  Map.of(Finger.INDEX, 10.0, Finger.MIDDLE, force),
+                  OPEN,
+                  Finger.INDEX));
     }
     assertThrows(IllegalArgumentException.class, () -> new Estimate(1, 5, 3));
     assertThrows(IllegalArgumentException.class, () -> new Estimate(Double.NaN, 0, 3));

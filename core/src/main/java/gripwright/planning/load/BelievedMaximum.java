@@ -173,7 +173,7 @@ final class BelievedMaximum {
         .orElse(LocalDate.MAX);
   }
 
-  /** Tells whether a setup was tested for the first time between two days, the later included. */
+  /** Returns whether a setup was tested for the first time between two days, the later included. */
   private boolean firstTested(Setup setup, LocalDate after, LocalDate upTo) {
     return firstTests.computeIfAbsent(setup, this::firstTest).isAfter(after)
         && !firstTests.get(setup).isAfter(upTo);
@@ -223,13 +223,13 @@ final class BelievedMaximum {
     return OptionalDouble.of(Math.min(low.getAsDouble(), most));
   }
 
-  /** Tells whether a setup is another but for its edge, which is at least as deep. */
+  /** Returns whether a setup is another but for its edge, which is at least as deep. */
   private static boolean isNoHarder(Setup one, Setup other) {
     return one.edge().compareTo(other.edge()) >= 0
         && new Setup(one.grip(), other.edge(), one.hands(), one.lifting()).equals(other);
   }
 
-  /** Returns what an effort stands for at 7 s, by the athlete's own curve, in kg. */
+  /** Returns the load equivalent to an effort for 7 s, by the athlete's own curve, in kg. */
   private static double atReference(Effort effort, ForceTime curve) {
     Load reference = curve.load(ForceTime.REFERENCE_SECONDS).best();
     Load then = curve.load(effort.seconds()).best();

@@ -56,7 +56,7 @@ public final class HandFindings {
           return new FitMiss.OutOfBand(
               miss.finger(),
               miss.joint(),
-              miss.asked(),
+              miss.required(),
               Angle.ofDegrees(Math.rint(miss.nearest().degrees())),
               Math.rint(miss.degrees()));
         }

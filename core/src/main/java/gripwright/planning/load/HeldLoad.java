@@ -37,7 +37,7 @@ public record HeldLoad(
    *
    * @param soFar sessions, week after week
    * @param before the first day that is left out
-   * @param same tells which exercises are meant
+   * @param same selects the exercises
    * @param line the line of the plan that applies in weeks that have it
    */
   public static Optional<HeldLoad> last(

@@ -34,10 +34,10 @@ final class KnownStrength {
       BelievedMaximum.Believed counts,
       Log log) {
     List<Derivation> why = new ArrayList<>();
-    int told = 0;
+    int shown = 0;
     boolean lessened = false;
     for (StrengthMap.Weight weight : estimate.basis()) {
-      if (told == MOST_TESTS || Math.abs(weight.share()) < LEAST_SHARE) {
+      if (shown == MOST_TESTS || Math.abs(weight.share()) < LEAST_SHARE) {
         break;
       }
       boolean early = hurt.filter(weight.test().date()::isBefore).isPresent();
@@ -49,7 +49,7 @@ final class KnownStrength {
               test.effort().map(e -> new StrengthLink.Held(e.load(), e.seconds())),
               test.setup(),
               test.date()));
-      told++;
+      shown++;
     }
     if (lessened) {
       why.add(new StrengthLink.BeforeInjury(AfterInjury.SHARE));
@@ -57,7 +57,7 @@ final class KnownStrength {
     LoadEstimate load = estimate.load();
     why.add(
         new StrengthLink.BestEstimate(
-            load.best(), estimate.tested(), told, estimate.basis().size() - told));
+            load.best(), estimate.tested(), shown, estimate.basis().size() - shown));
     why.add(new StrengthLink.UpperBound(load.high()));
     why.add(new StrengthLink.LowerBound(load.low()));
     if (counts.follows().isPresent()) {

@@ -49,7 +49,7 @@ final class Loading {
   private final Optional<ForceTime> strength;
   private final Optional<Double> maximum;
   private final List<StrengthTest.ToFailure> failures;
-  private final List<Miss> misses = new ArrayList<>();
+  private final List<Violation> violations = new ArrayList<>();
   private final Set<Double> percents = new LinkedHashSet<>();
   private boolean hard;
 
@@ -91,9 +91,9 @@ final class Loading {
    * A violated limit.
    *
    * @param finding the finding, without its place
-   * @param by size of the violation; of several in one line, the largest is reported
+   * @param magnitude size of the violation; of several in one line, the largest is reported
    */
-  record Miss(Finding finding, double by) {}
+  record Violation(Finding finding, double magnitude) {}
 
   /**
    * The loads of an exercise.
@@ -102,19 +102,19 @@ final class Loading {
    * @param percentOfMax the level of all holds, if it is the same
    * @param hard true if a hold is hard
    * @param why derivation of the load of the first hold
-   * @param misses violated limits
+   * @param violations violated limits
    */
   record Loaded(
       List<LoadedStep> steps,
       OptionalDouble percentOfMax,
       boolean hard,
       List<Derivation> why,
-      List<Miss> misses) {
+      List<Violation> violations) {
 
     Loaded {
       steps = List.copyOf(steps);
       why = List.copyOf(why);
-      misses = List.copyOf(misses);
+      violations = List.copyOf(violations);
     }
   }
 
@@ -127,7 +127,7 @@ final class Loading {
     Steps steps = new Steps(known);
     for (Scheme.Bout bout : dose.scheme().flat()) {
       if (!bout.accept(steps)) {
-        return new Loaded(List.of(), OptionalDouble.empty(), hard, steps.why, misses);
+        return new Loaded(List.of(), OptionalDouble.empty(), hard, steps.why, violations);
       }
     }
     hard |= isHardInARow(steps.loaded.all());
@@ -135,10 +135,10 @@ final class Loading {
         percents.size() == 1
             ? OptionalDouble.of(percents.iterator().next())
             : OptionalDouble.empty();
-    return new Loaded(steps.loaded.all(), percent, hard, steps.why, misses);
+    return new Loaded(steps.loaded.all(), percent, hard, steps.why, violations);
   }
 
-  /** Adds holds, with loads, and rests in order; tells whether every hold got a load. */
+  /** Adds holds with loads and rests in order; returns whether every hold got a load. */
   private final class Steps implements Scheme.Bout.Visitor<Boolean> {
     private final LoadedSteps loaded = new LoadedSteps();
     private final List<Derivation> why;
@@ -236,7 +236,7 @@ final class Loading {
       Load most = light.orElseThrow();
       Load load = most.times(level.fraction() / LIGHT_SHARE);
       why.add(new LoadLink.KnownLight(most));
-      miss(
+      violation(
           Finding.advice("plan.level-light", NOWHERE)
               .with("setup", setup)
               .with("level", level)
@@ -259,7 +259,7 @@ final class Loading {
     /** Returns the load that can be held for a time. */
     private Optional<Double> heldFor(double seconds, Level level) {
       if (!ForceTime.inRange(seconds)) {
-        miss(
+        violation(
             Finding.error("plan.hold-range", NOWHERE)
                 .with("level", level)
                 .with("hold", Numbers.plain(hold.seconds(), 1) + " s")
@@ -302,7 +302,7 @@ final class Loading {
     if (mayExceed || maximum.isEmpty() || wanted <= maximum.get() * (1 + TOLERANCE)) {
       return wanted;
     }
-    miss(
+    violation(
         Finding.error("plan.level-over-max", NOWHERE)
             .with("setup", setup)
             .with("percent", Numbers.plain(wanted / maximum.get() * 100, 1) + " %")
@@ -315,7 +315,7 @@ final class Loading {
     Optional<Load> total = equipment.greatestUpTo(Load.ofKilograms(wanted), mass);
     if (total.isEmpty()) {
       Optional<Load> least = equipment.least(mass);
-      miss(
+      violation(
           least.isEmpty()
               ? Finding.error("plan.nothing-to-lift", NOWHERE).with("setup", setup)
               : Finding.error("plan.load-too-small", NOWHERE)
@@ -353,7 +353,7 @@ final class Loading {
             .with("setup", setup)
             .with("wanted", rounded(wanted))
             .with("built", built);
-    miss(
+    violation(
         maximum.isEmpty()
             ? finding
             : finding
@@ -390,7 +390,7 @@ final class Loading {
     return load >= low(curve, Math.min(seconds, ForceTime.LONGEST_SECONDS)) * (1 - TOLERANCE);
   }
 
-  /** Tells whether consecutive holds with almost no rest leave as little reserve as one hold. */
+  /** Returns whether consecutive holds with almost no rest leave as little reserve as one hold. */
   private boolean isHardInARow(List<LoadedStep> steps) {
     if (strength.isEmpty() || maximum.isEmpty()) {
       return false;
@@ -408,8 +408,8 @@ final class Loading {
     return false;
   }
 
-  private void miss(Finding finding, double by) {
-    misses.add(new Miss(finding, by));
+  private void violation(Finding finding, double magnitude) {
+    violations.add(new Violation(finding, magnitude));
   }
 
   private double low(ForceTime curve, double seconds) {

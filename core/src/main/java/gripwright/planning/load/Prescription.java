@@ -121,7 +121,7 @@ public final class Prescription {
   }
 
   /**
-   * Tells whether the load of a setup still follows a higher test on a day.
+   * Returns whether the load of a setup still follows a higher test on a day.
    *
    * @param rise the weeks in which it may
    */
@@ -226,7 +226,7 @@ public final class Prescription {
             strength,
             RecentFailures.of(log, setup, dose, day),
             hurt);
-    loaded.misses().forEach(miss -> findings.add(miss.finding().at(path), miss.by()));
+    loaded.violations().forEach(each -> findings.add(each.finding().at(path), each.magnitude()));
     if (loaded.steps().isEmpty()) {
       return Optional.empty();
     }
@@ -317,7 +317,7 @@ public final class Prescription {
   }
 
   /**
-   * Tells whether a total load is known to be light on a day without a test.
+   * Returns whether a total load is known to be light on a day without a test.
    *
    * @param rehabilitation true if a practitioner's plan decides, so that the limits for adults
    *     apply

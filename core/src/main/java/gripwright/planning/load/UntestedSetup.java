@@ -47,7 +47,7 @@ final class UntestedSetup {
    * @param usable the tests that give loads on the day
    * @param later the day of the first test after the session that would give a load
    * @param small what a level of 40 % or less would become, if it would
-   * @param path where the setup stands
+   * @param path the place of the setup
    * @return an error with the argument {@code later}, if there is such a day; otherwise with one
    *     for what differs from the tests there are: {@code shallow} for an edge at or below 4.3 mm,
    *     {@code tested} if only such an edge was tested, {@code hands}, {@code lift} or {@code
@@ -118,7 +118,7 @@ final class UntestedSetup {
   }
 
   /**
-   * Tells whether a dose needs a known maximum: for its ramp, or since a level is above the share
+   * Returns whether a dose needs a known maximum: for its ramp, or since a level is above the share
    * that becomes a load known to be light, or no load is known to be light.
    */
   static boolean needsMaximum(Dose dose, Optional<Load> light) {

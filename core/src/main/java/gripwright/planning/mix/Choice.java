@@ -31,10 +31,11 @@ import java.util.TreeMap;
  * Divides the work of a line among the grips that it allows.
  *
  * <p>A grip takes part if the hand takes it, a load can be given, no built-in rule prevents it and,
- * for a full crimp or a single finger, the plan's demand names it. The shares are those that score
- * highest on match, margin and carry-over by the line's weights, see {@link MixSolver}. The value
- * of each grip is calculated once for each line and edge, the mix once for each set of grips that
- * take part. Not thread-safe.
+ * for a full crimp or a single finger, the plan's demand names it. Grips that are tested or in the
+ * demand come before others that the model can't tell apart from them. The shares are those that
+ * score highest on match, margin and carry-over by the line's weights, see {@link MixSolver}. The
+ * value of each grip is calculated once for each line and edge, the mix once for each set of grips
+ * that take part. Not thread-safe.
  */
 public final class Choice {
 
@@ -42,7 +43,7 @@ public final class Choice {
   private static final double LEAST_COST = 1e-6;
 
   /** Fractions of a set that count as zero. */
-  private static final double ALIKE = 1e-6;
+  private static final double TOLERANCE = 1e-6;
 
   private final Plan plan;
   private final LogTimeline timeline;
@@ -51,9 +52,9 @@ public final class Choice {
   private final WaiverIndex waivers;
   private final Load bodyMass;
   private final Map<List<Setup>, MixQuestion> questions = new HashMap<>();
-  private final Map<Asked, Optional<GripMix>> answers = new HashMap<>();
+  private final Map<MixInput, Optional<GripMix>> answers = new HashMap<>();
 
-  private record Asked(List<Setup> setups, Exercise.Weights weights, List<Exclusion> out) {}
+  private record MixInput(List<Setup> setups, Exercise.Weights weights, List<Exclusion> out) {}
 
   /**
    * A grip that does not take part.
@@ -104,7 +105,7 @@ public final class Choice {
         : Optional.empty();
   }
 
-  /** Tells whether a grip is never chosen unless the demand names it. */
+  /** Returns whether a grip is never chosen unless the demand names it. */
   static boolean onlyIfNamed(Grip grip) {
     return grip.structure() == GripStructure.SINGLE || grip.fullCrimp();
   }
@@ -133,33 +134,52 @@ public final class Choice {
     List<Setup> setups =
         line.stream().sorted(Comparator.comparing(setup -> setup.grip().name())).toList();
     Exercise.Weights weights = exercise.target().weights().orElse(plan.weights());
-    return answers.computeIfAbsent(new Asked(setups, weights, List.copyOf(out)), this::solve);
+    return answers.computeIfAbsent(new MixInput(setups, weights, List.copyOf(out)), this::solve);
   }
 
-  private Optional<GripMix> solve(Asked asked) {
+  private Optional<GripMix> solve(MixInput input) {
     MixSolver solver =
         questions
             .computeIfAbsent(
-                asked.setups(),
+                input.setups(),
                 setups -> new MixQuestion(setups, plan.demand(), fits, strength, bodyMass))
-            .solver(asked.weights());
-    List<Double> caps = caps(asked, Optional.empty());
+            .solver(input.weights());
+    List<Double> caps = caps(input, Optional.empty());
     return solver
         .best(caps)
         .map(
             best ->
                 new GripMix(
-                    asked.weights(),
+                    input.weights(),
                     best,
                     solver.nextBest(caps, best.shares().keySet()),
-                    limits(asked, solver, best)));
+                    limits(input, solver, best),
+                    solver.enough(caps),
+                    unproven(input, solver, best, caps)));
   }
 
-  private static List<Double> caps(Asked asked, Optional<Exclusion> lifted) {
-    return asked.setups().stream()
+  private static Optional<GripMix.Unproven> unproven(
+      MixInput input, MixSolver solver, Blend best, List<Double> caps) {
+    List<String> grips = solver.unproven(best.shares().keySet());
+    if (grips.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> names = input.setups().stream().map(setup -> setup.grip().name()).toList();
+    List<String> all = solver.unproven(names);
+    List<Double> without = new ArrayList<>(caps);
+    for (int i = 0; i < names.size(); i++) {
+      if (all.contains(names.get(i))) {
+        without.set(i, 0.0);
+      }
+    }
+    return Optional.of(new GripMix.Unproven(grips, solver.best(without)));
+  }
+
+  private static List<Double> caps(MixInput input, Optional<Exclusion> lifted) {
+    return input.setups().stream()
         .map(
             setup ->
-                asked.out().stream()
+                input.out().stream()
                         .filter(out -> lifted.isEmpty() || !out.equals(lifted.get()))
                         .anyMatch(out -> out.grip().equals(setup.grip().name()))
                     ? 0.0
@@ -167,11 +187,11 @@ public final class Choice {
         .toList();
   }
 
-  private static List<Limit> limits(Asked asked, MixSolver solver, Blend best) {
+  private static List<Limit> limits(MixInput input, MixSolver solver, Blend best) {
     List<Limit> limits = new ArrayList<>();
-    for (Exclusion out : asked.out()) {
+    for (Exclusion out : input.out()) {
       double without =
-          solver.best(caps(asked, Optional.of(out))).map(Blend::score).orElse(best.score());
+          solver.best(caps(input, Optional.of(out))).map(Blend::score).orElse(best.score());
       double cost = without - best.score();
       if (cost > LEAST_COST) {
         limits.add(new Limit(out.grip(), out.reason(), cost));
@@ -193,7 +213,7 @@ public final class Choice {
     List<String> byRemainder = new ArrayList<>(shares.keySet());
     int given = 0;
     for (Map.Entry<String, Double> share : shares.entrySet()) {
-      int least = (int) Math.floor(sets * share.getValue() + ALIKE);
+      int least = (int) Math.floor(sets * share.getValue() + TOLERANCE);
       whole.put(share.getKey(), least);
       given += least;
     }
@@ -202,7 +222,7 @@ public final class Choice {
             grip ->
                 Math.rint(
                     (whole.getOrDefault(grip, 0) - sets * shares.getOrDefault(grip, 0.0))
-                        / ALIKE)));
+                        / TOLERANCE)));
     for (int i = 0; given < sets; i++, given++) {
       whole.merge(byRemainder.get(i), 1, Integer::sum);
     }

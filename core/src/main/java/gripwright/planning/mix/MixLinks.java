@@ -32,9 +32,10 @@ public final class MixLinks {
     List<Derivation> links = new ArrayList<>();
     links.add(new MixLink.Share(grip, share, sets, all, mix.weights()));
     links.add(new MixLink.Match(best));
-    links.add(new MixLink.Margin(best));
+    links.add(new MixLink.Margin(best, mix.equalMargin()));
     links.add(new MixLink.CarryOver(best));
     links.add(new MixLink.Score(best));
+    mix.unproven().ifPresent(unproven -> links.add(new MixLink.Unproven(best, unproven)));
     mix.nextBest().ifPresent(next -> links.add(new MixLink.NextBest(next)));
     mix.limits().forEach(limit -> links.add(new MixLink.LimitCost(limit)));
     return links;

@@ -1,7 +1,6 @@
 package gripwright.planning.mix;
 
 import gripwright.planning.mix.MixSolver.Candidate;
-import gripwright.planning.mix.MixSolver.Margin;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -25,18 +24,23 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 final class MixProgram {
 
   /**
-   * The weight of names relative to distances: of otherwise equal grips, the first by name is
-   * preferred. It grows with the square root of the position, so that pairs don't balance.
+   * The weight of tests and names relative to distances: of otherwise equal grips, a tested one is
+   * preferred, then the first by name. The weight of names grows with the square root of the
+   * position, so that pairs don't balance.
    */
   private static final double BY_NAME = 1e-3;
 
   private static final int ITERATIONS = 10_000;
 
+  /** What one structure's margin is at least above: a base and the gain by each candidate. */
+  record Row(double base, List<Double> gain) {}
+
   /** A further condition on the share of one candidate. */
   record Condition(int candidate, Relationship relation, double value) {}
 
   private final List<Candidate> candidates;
-  private final List<Margin> margins;
+  private final List<Row> margins;
+  private final double enough;
   private final int[] open;
   private final int size;
   private final int marginAt;
@@ -51,12 +55,19 @@ final class MixProgram {
    * @param candidates at least one, sorted by name
    * @param margins each with a gain for every candidate; may be empty
    * @param floor least margin
+   * @param enough a margin above it counts for no more
    * @param caps greatest share of each candidate; with 0 it stays out
    */
-  MixProgram(List<Candidate> candidates, List<Margin> margins, double floor, List<Double> caps) {
+  MixProgram(
+      List<Candidate> candidates,
+      List<Row> margins,
+      double floor,
+      double enough,
+      List<Double> caps) {
     this.candidates = candidates;
     this.margins = margins;
     this.floor = floor;
+    this.enough = enough;
     this.caps = caps;
     open = IntStream.range(0, caps.size()).filter(i -> caps.get(i) > 0).toArray();
     size = open.length;
@@ -97,7 +108,8 @@ final class MixProgram {
     double[] distance = new double[unknowns];
     Arrays.fill(distance, distanceAt, unknowns, 1);
     for (int i = 0; i < size; i++) {
-      distance[i] = BY_NAME * Math.sqrt((double) i / size);
+      double untested = candidates.get(open[i]).tested() ? 0 : 1;
+      distance[i] = BY_NAME * (Math.sqrt((double) i / size) + untested);
     }
     try {
       return optimum(distance, asGood, GoalType.MINIMIZE);
@@ -142,17 +154,16 @@ final class MixProgram {
     double[] sum = new double[unknowns];
     Arrays.fill(sum, 0, size, 1);
     all.add(new LinearConstraint(sum, Relationship.EQ, 1));
-    double demanded = Arrays.stream(open).mapToDouble(i -> candidates.get(i).demand()).sum();
     for (int i = 0; i < size; i++) {
       Candidate candidate = candidates.get(open[i]);
-      double wish = demanded > 0 ? candidate.demand() / demanded : 1.0 / size;
+      double wish = wish(candidate);
       all.add(row(i, 1, -1, 0, Relationship.LEQ, caps.get(open[i])));
       all.add(row(size + i, 1, i, -1, Relationship.LEQ, 0));
       all.add(row(size + i, 1, -1, 0, Relationship.LEQ, candidate.demand()));
       all.add(row(i, 1, distanceAt + i, -1, Relationship.LEQ, wish));
       all.add(row(i, 1, distanceAt + i, 1, Relationship.GEQ, wish));
     }
-    for (Margin one : margins) {
+    for (Row one : margins) {
       double[] row = new double[unknowns];
       row[marginAt] = 1;
       for (int i = 0; i < size; i++) {
@@ -160,11 +171,29 @@ final class MixProgram {
       }
       all.add(new LinearConstraint(row, Relationship.LEQ, one.base() - floor));
     }
+    if (!margins.isEmpty() && Double.isFinite(enough)) {
+      double[] row = new double[unknowns];
+      row[marginAt] = 1;
+      all.add(new LinearConstraint(row, Relationship.LEQ, Math.max(0, enough - floor)));
+    }
     for (Condition one : further) {
       int at = Arrays.binarySearch(open, one.candidate());
       all.add(row(at, 1, -1, 0, one.relation(), one.value()));
     }
     return all;
+  }
+
+  /**
+   * Returns the share that decides among equal mixes: by the demand; without any, equal shares of
+   * the tested grips; without those, of all.
+   */
+  private double wish(Candidate candidate) {
+    double demanded = Arrays.stream(open).mapToDouble(i -> candidates.get(i).demand()).sum();
+    if (demanded > 0) {
+      return candidate.demand() / demanded;
+    }
+    long tested = Arrays.stream(open).filter(i -> candidates.get(i).tested()).count();
+    return tested == 0 ? 1.0 / size : candidate.tested() ? 1.0 / tested : 0;
   }
 
   private LinearConstraint row(

@@ -9,16 +9,22 @@ import gripwright.hand.Side;
 import gripwright.plan.Exercise;
 import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
+import gripwright.strength.LoadEstimate;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
 import gripwright.strength.Transfer;
+import gripwright.tissue.Estimate;
+import gripwright.tissue.OwnHang;
 import gripwright.tissue.Pulley;
-import gripwright.tissue.Slip;
+import gripwright.tissue.RelativeLoad;
+import gripwright.tissue.SlipViews;
 import gripwright.tissue.TissueLoad;
+import gripwright.tissue.TissueModel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -28,22 +34,25 @@ import java.util.TreeMap;
  * transfer to the rest, and which pulleys it strengthens against which slips.
  *
  * <p>Loads are the athlete's maxima as known when the plan begins, body mass where nothing is
- * known. A pulley's margin in a slip is its capacity divided by its load; capacity grows by {@link
- * #HARDENING} times the use that training makes of the pulley, so margins are linear in the shares.
- * Of all slips of the grips in demand, the one that loads a pulley most counts.
+ * known. What they ask of a pulley is relative to the athlete's {@linkplain OwnHang own hang}. A
+ * pulley's margin in a slip is its capacity divided by its load; capacity is the own hang's and
+ * grows by {@link #HARDENING} times the use that training makes of the pulley, so margins are
+ * linear in the shares. Of all slips of the grips in demand, the one that loads a pulley most
+ * counts, by the worse of the two views of a slip. Pulleys that the own hang hardly loads are left
+ * out: nothing can be said relative to next to nothing.
+ *
+ * <p>What a grip adds to a margin has an interval: that of the pulley's load relative to the own
+ * hang, and the 20th to the 80th percentile of the athlete's maximum.
  */
 final class MixQuestion {
 
   /**
-   * Growth of a pulley's capacity if all work used its full capacity. The library's own choice: no
-   * number is published, and scores are scaled so that its size matters little
+   * Growth of a pulley's capacity if all work asked of it what the own hang does. The library's own
+   * choice: no number is published, and scores are scaled so that its size matters little
    */
   static final double HARDENING = 0.2;
 
-  /**
-   * A pulley loaded by a slip to less than this share of its capacity is left out of the scores.
-   */
-  private static final double LEAST_USE = 0.01;
+  private static final Estimate NO_USE = new Estimate(0, 0, 0);
 
   private record Structure(Side side, Finger finger, Pulley pulley) {
     static final Comparator<Structure> ORDER =
@@ -58,6 +67,8 @@ final class MixQuestion {
   private final StrengthMap strength;
   private final Load bodyMass;
   private final Map<Setup, Map<Side, TissueLoad>> loads = new HashMap<>();
+  private final Map<Side, OwnHang> hangs = new EnumMap<>(Side.class);
+  private final IdentityHashMap<TissueLoad, List<RelativeLoad>> relative = new IdentityHashMap<>();
 
   /**
    * Prepares the values of a line's grips.
@@ -93,20 +104,20 @@ final class MixQuestion {
   }
 
   MixSolver solver(Exercise.Weights weights) {
-    return new MixSolver(candidates(), margins(), weights);
+    return new MixSolver(candidates(), margins(weights.margin() > 0), weights);
   }
 
   private List<MixSolver.Candidate> candidates() {
     List<MixSolver.Candidate> all = new ArrayList<>();
     for (Setup setup : setups) {
+      double wanted = demand.getOrDefault(setup, 0.0);
+      boolean tested = strength.maximum(setup).map(StrengthMap.Estimate::tested).orElse(false);
       double carryOver = 0;
-      for (Map.Entry<Setup, Double> wanted : demand.entrySet()) {
-        carryOver +=
-            wanted.getValue() * Transfer.between(posture(setup), posture(wanted.getKey())).share();
+      for (Map.Entry<Setup, Double> other : demand.entrySet()) {
+        Transfer transfer = Transfer.between(posture(setup), posture(other.getKey()));
+        carryOver += other.getValue() * (tested || wanted > 0 ? transfer.share() : transfer.low());
       }
-      all.add(
-          new MixSolver.Candidate(
-              setup.grip().name(), demand.getOrDefault(setup, 0.0), Math.min(1, carryOver)));
+      all.add(new MixSolver.Candidate(setup.grip().name(), wanted, Math.min(1, carryOver), tested));
     }
     return all;
   }
@@ -115,7 +126,12 @@ final class MixQuestion {
     return Posture.of(fits.of(setup).values());
   }
 
-  private List<MixSolver.Margin> margins() {
+  /**
+   * Returns the margins.
+   *
+   * @param ranged whether their intervals count; without, each is its best estimate
+   */
+  private List<MixSolver.Margin> margins(boolean ranged) {
     Map<Structure, Double> threats = new TreeMap<>(Structure.ORDER);
     demand.forEach(
         (setup, share) -> {
@@ -125,22 +141,22 @@ final class MixQuestion {
         });
     List<MixSolver.Margin> margins = new ArrayList<>();
     threats.forEach(
-        (structure, use) ->
+        (structure, threat) ->
             margins.add(
                 new MixSolver.Margin(
-                    1 / use,
+                    1 / threat,
                     setups.stream()
-                        .map(setup -> HARDENING * use(setup, structure) / use)
+                        .map(setup -> use(setup, structure, ranged).times(HARDENING / threat))
                         .toList())));
     return margins;
   }
 
-  private static void threats(Side side, TissueLoad load, Map<Structure, Double> threats) {
-    for (Slip slip : load.slips()) {
-      for (Finger finger : slip.after().keySet()) {
+  private void threats(Side side, TissueLoad load, Map<Structure, Double> threats) {
+    for (SlipViews slip : load.slips()) {
+      for (Finger finger : slip.remaining()) {
         for (Pulley pulley : Pulley.values()) {
-          double use = load.use(finger, pulley) * slip.ratio(finger);
-          if (use > LEAST_USE) {
+          double use = hang(side).relative(load, finger, pulley) * slip.ratio(finger);
+          if (use > 0 && hang(side).loads(finger, pulley)) {
             threats.merge(new Structure(side, finger, pulley), use, Math::max);
           }
         }
@@ -148,19 +164,39 @@ final class MixQuestion {
     }
   }
 
-  private double use(Setup setup, Structure structure) {
+  private Estimate use(Setup setup, Structure structure, boolean ranged) {
     TissueLoad load = loads(setup).get(structure.side());
-    return load == null ? 0 : load.use(structure.finger(), structure.pulley());
+    if (load == null || !load.fit().grip().fingers().fingers().contains(structure.finger())) {
+      return NO_USE;
+    }
+    if (!ranged) {
+      double best = hang(structure.side()).relative(load, structure.finger(), structure.pulley());
+      return new Estimate(best, best, best);
+    }
+    Estimate tissue =
+        relative.computeIfAbsent(load, known -> hang(structure.side()).relative(known)).stream()
+            .filter(each -> each.finger() == structure.finger())
+            .findFirst()
+            .orElseThrow()
+            .of(structure.pulley());
+    double spread = strength.maximum(setup).map(known -> known.load().spread()).orElse(0.0);
+    double factor = Math.exp(LoadEstimate.LOW_DEVIATE * spread);
+    return new Estimate(tissue.value(), tissue.low() / factor, tissue.high() * factor);
+  }
+
+  private OwnHang hang(Side side) {
+    return hangs.computeIfAbsent(
+        side, hand -> OwnHang.of(fits.of(OwnHang.SETUP, hand), bodyMass, TissueModel.STANDARD));
   }
 
   /** Returns the load on each hand in use; equal hands appear once. */
   private Map<Side, TissueLoad> loads(Setup setup) {
     return loads.computeIfAbsent(
         setup,
-        asked -> {
+        each -> {
           double kilograms =
-              strength.maximum(asked).map(e -> e.load().best()).orElse(bodyMass).kilograms();
-          Map<Side, GripFit> hands = fits.of(asked);
+              strength.maximum(each).map(e -> e.load().best()).orElse(bodyMass).kilograms();
+          Map<Side, GripFit> hands = fits.of(each);
           double newtons = kilograms * Unit.NEWTONS_PER_KILOGRAM / hands.size();
           Map<Side, TissueLoad> bySide = new EnumMap<>(Side.class);
           hands.forEach(

@@ -129,7 +129,7 @@ public final class Conflict {
     return facts;
   }
 
-  /** Tells whether all sessions fit if only these facts apply. */
+  /** Returns whether all sessions fit if only these facts apply. */
   boolean fits(Set<Fact> facts) {
     return fits(facts, Meter.unbounded());
   }
@@ -160,7 +160,7 @@ public final class Conflict {
             requests.addAll(sessions);
           }
         });
-    return new PlacementSearch(List.of(new Placement.Asked(relaxed, requests, List.of())))
+    return new PlacementSearch(List.of(new Placement.WeekDemand(relaxed, requests, List.of())))
         .search(meter)
         .first()
         .complete();

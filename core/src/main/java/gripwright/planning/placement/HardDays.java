@@ -31,7 +31,7 @@ public final class HardDays {
   /** Those of them that ended before it begins. */
   private final List<Schedule> ended;
 
-  /** The days that this plan and those before it work towards. */
+  /** The goal days of this plan and of those before it. */
   private final List<Placement.HardDay> goals;
 
   private final List<LogEntry.Climbed> climbed;
@@ -39,20 +39,19 @@ public final class HardDays {
   /** Logged sessions that are not in the plan. */
   private final List<LogEntry.Trained> others;
 
-  /** Sessions before the plan that no plan has, as they were done. */
+  /** Logged sessions that are in no plan, as done. */
   private final List<DatedSession> beside;
 
-  /** Logged tests that are hard beside those of the plan. */
+  /** Logged tests that are not in the plan. */
   private final List<LogEntry.Tested> tested;
 
   /**
-   * Knows the fingers' hard days: the day a plan works towards is one as well, and so is what was
-   * logged beside it.
+   * Creates the hard days, which include goal days and logged sessions that are in no plan.
    *
-   * @param timeline the plan, the athlete and what is known of the athlete
-   * @param earlier what came of the athlete's plans that began before this one; those that go on
-   *     beside it keep no days free
-   * @param beside logged sessions that no plan has, as they were done
+   * @param timeline the plan, the athlete and the log
+   * @param earlier the schedules of the athlete's plans that began before this one; those that
+   *     overlap it keep no days free
+   * @param beside logged sessions that are in no plan, as done
    */
   public HardDays(LogTimeline timeline, List<Schedule> earlier, List<DatedSession> beside) {
     this(timeline, earlier, beside, timeline.log().of(LogEntry.Tested.class));
@@ -80,7 +79,7 @@ public final class HardDays {
             .toList();
   }
 
-  /** Returns these days as known before a day. */
+  /** Returns the hard days known before a day. */
   public HardDays before(LocalDate day) {
     return new HardDays(
         timeline.before(day),
@@ -88,16 +87,14 @@ public final class HardDays {
         beside.stream().filter(session -> session.date().isBefore(day)).toList());
   }
 
-  /**
-   * Returns these days as if nothing had been logged: those of the plan and of regular climbing.
-   */
+  /** Returns the hard days without the log, which are those of the plan and of regular climbing. */
   public HardDays withoutLog() {
     return before(LocalDate.MIN);
   }
 
   /**
-   * Returns these days without the logged tests that may be the week's planned tests, so that the
-   * week is planned as it was before they were done.
+   * Returns the hard days without logged tests that may be the week's planned ones, so that the
+   * week is planned the same before and after its tests.
    *
    * @param first first day of the week
    * @param before tests of the weeks before it
@@ -201,8 +198,8 @@ public final class HardDays {
   }
 
   /**
-   * Tells whether there is hard climbing on a day: logged climbing replaces the regular climbing of
-   * the weekday.
+   * Returns whether there is hard climbing on a day: logged climbing replaces the regular climbing
+   * of the weekday.
    */
   private boolean climbsHard(LocalDate day) {
     boolean logged = false;

@@ -18,7 +18,10 @@ import java.util.stream.Stream;
  */
 public final class LoggedRetests {
 
-  /** How far from its day a planned test may be logged outside its week: our own number. */
+  /**
+   * Maximum distance from its day at which a planned test may be logged outside its week; the
+   * library's own choice.
+   */
   static final int DAYS = 3;
 
   private final Plan plan;
@@ -99,7 +102,7 @@ public final class LoggedRetests {
         || asked(itsWeek).noneMatch(retest -> retest.setups().stream().anyMatch(line::isOf));
   }
 
-  /** Tells whether a line is a test of the plan. */
+  /** Returns whether a line is a test of the plan. */
   static boolean stands(DatedRetest test, LogEntry.Tested line) {
     return test.done() && test.date().equals(line.date()) && test.tests(line.test().setup());
   }

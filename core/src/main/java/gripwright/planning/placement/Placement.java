@@ -74,7 +74,7 @@ public final class Placement {
    */
   public record HardDay(LocalDate date, FingerSet fingers, HardThing what) {
 
-    /** Tells whether this is a plan's goal, and on the given day. */
+    /** Returns whether this is a plan's goal, and on the given day. */
     boolean isToBeFreshOn(LocalDate day) {
       return what instanceof HardThing.Goal && date.equals(day);
     }
@@ -116,10 +116,10 @@ public final class Placement {
    * @param requests sessions in any order; those of one name are equal
    * @param tests tests that are due
    */
-  public record Asked(Week week, List<Request> requests, List<Tests> tests) {
+  public record WeekDemand(Week week, List<Request> requests, List<Tests> tests) {
 
     /** Copies what may change. */
-    public Asked {
+    public WeekDemand {
       requests = List.copyOf(requests);
       tests = List.copyOf(tests);
     }
@@ -133,7 +133,7 @@ public final class Placement {
    */
   public record Days(List<Optional<LocalDate>> sessions, List<Optional<LocalDate>> tests) {
 
-    /** Tells whether every session has a day. */
+    /** Returns whether every session has a day. */
     boolean complete() {
       return sessions.stream().allMatch(Optional::isPresent);
     }
@@ -158,49 +158,52 @@ public final class Placement {
   /**
    * Places the sessions and tests of a week.
    *
-   * @param asked the week
+   * @param demand the week
    * @param gapDays the longest gap that sessions of a name keep, in this week or later, in days
    * @param later supplies the following weeks as far as they are known; called only if they matter
    */
   public static Found place(
-      Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later) {
-    return place(asked, gapDays, later, Meter.unbounded());
+      WeekDemand demand, ToIntFunction<String> gapDays, Supplier<List<WeekDemand>> later) {
+    return place(demand, gapDays, later, Meter.unbounded());
   }
 
   /**
    * Places the sessions and tests of a week within a budget.
    *
    * @param meter counts the tries
-   * @see #place(Asked, ToIntFunction, Supplier)
+   * @see #place(WeekDemand, ToIntFunction, Supplier)
    */
   public static Found place(
-      Asked asked, ToIntFunction<String> gapDays, Supplier<List<Asked>> later, Meter meter) {
-    Found alone = new PlacementSearch(List.of(asked)).search(meter);
-    if (!alone.proved() || !reachesOver(asked, alone.first(), gapDays)) {
+      WeekDemand demand,
+      ToIntFunction<String> gapDays,
+      Supplier<List<WeekDemand>> later,
+      Meter meter) {
+    Found alone = new PlacementSearch(List.of(demand)).search(meter);
+    if (!alone.proved() || !reachesOver(demand, alone.first(), gapDays)) {
       return alone;
     }
     int horizon =
         MOST_TRIES / Math.max(1, alone.tries()); // each further week adds as much work again
-    List<Asked> weeks = new ArrayList<>(List.of(asked));
+    List<WeekDemand> weeks = new ArrayList<>(List.of(demand));
     later.get().stream().limit(horizon).forEach(weeks::add);
     Found ahead = new PlacementSearch(weeks).search(meter);
     List<Days> days = ahead.proved() ? ahead.weeks() : alone.weeks();
     return new Found(days, true, 0, alone.tries() + ahead.tries());
   }
 
-  /** Tells whether a gap that begins in a week covers a possible training day after it. */
-  private static boolean reachesOver(Asked asked, Days days, ToIntFunction<String> gapDays) {
-    LocalDate next = asked.week().first().plusDays(DAYS);
+  /** Returns whether a gap that begins in a week covers a possible training day after it. */
+  private static boolean reachesOver(WeekDemand demand, Days days, ToIntFunction<String> gapDays) {
+    LocalDate next = demand.week().first().plusDays(DAYS);
     LocalDate free = next;
-    for (int i = 0; i < asked.requests().size(); i++) {
-      Request request = asked.requests().get(i);
+    for (int i = 0; i < demand.requests().size(); i++) {
+      Request request = demand.requests().get(i);
       int gap = request.hardFingers().isPresent() ? HARD_GAP_DAYS : 1;
       free = later(free, days.sessions().get(i), Math.max(gap, gapDays.applyAsInt(request.name())));
     }
     for (Optional<LocalDate> test : days.tests()) {
       free = later(free, test, HARD_GAP_DAYS);
     }
-    return next.datesUntil(free).anyMatch(day -> !asked.week().available().apply(day).isZero());
+    return next.datesUntil(free).anyMatch(day -> !demand.week().available().apply(day).isZero());
   }
 
   private static LocalDate later(LocalDate free, Optional<LocalDate> day, int gap) {
@@ -208,8 +211,8 @@ public final class Placement {
   }
 
   /**
-   * Tells whether a session can be on a day, apart from other sessions and its gap. Nothing can be
-   * on the goal day.
+   * Returns whether a session can be on a day, apart from other sessions and its gap. Nothing can
+   * be on the goal day.
    */
   public static boolean isOpen(Week week, Request request, LocalDate day) {
     long minutes = week.available().apply(day).toMinutes();
@@ -228,7 +231,7 @@ public final class Placement {
             .orElse(true);
   }
 
-  /** Tells whether there is time for tests on a day, and no fixed hard work within 48 h. */
+  /** Returns whether there is time for tests on a day, and no fixed hard work within 48 h. */
   static boolean restsBefore(Week week, Tests tests, LocalDate day) {
     return week.available().apply(day).toMinutes() >= tests.minutes()
         && week.hardDays().stream().noneMatch(h -> days(h.date(), day) < HARD_GAP_DAYS);

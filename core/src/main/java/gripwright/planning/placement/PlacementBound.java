@@ -32,7 +32,7 @@ final class PlacementBound {
   /** Sessions that must be missing from each week on, if nothing came before. */
   private final long[] later;
 
-  PlacementBound(List<Placement.Asked> weeks, List<String> names) {
+  PlacementBound(List<Placement.WeekDemand> weeks, List<String> names) {
     this.names = names.size();
     this.wanted = new int[weeks.size()][this.names];
     this.more = new int[weeks.size()][this.names][][];
@@ -40,7 +40,7 @@ final class PlacementBound {
     this.room = new int[weeks.size()][DAYS + 1];
     this.later = new long[weeks.size() + 1];
     for (int w = weeks.size() - 1; w >= 0; w--) {
-      Placement.Asked week = weeks.get(w);
+      Placement.WeekDemand week = weeks.get(w);
       int shortest = week.requests().stream().mapToInt(Placement.Request::minutes).min().orElse(1);
       for (int d = DAYS - 1; d >= 0; d--) {
         LocalDate day = week.week().first().plusDays(d);

@@ -23,7 +23,7 @@ final class PlacementMoves {
   /** Position of the first week in a cost. */
   private static final int FIRST_WEEK = 2;
 
-  private final List<Placement.Asked> weeks;
+  private final List<Placement.WeekDemand> weeks;
   private final List<String> names;
   private final List<List<Kind>> kinds = new ArrayList<>();
   private final int[] longestGap;
@@ -50,7 +50,7 @@ final class PlacementMoves {
   }
 
   /** Prepares to place weeks in a row. */
-  PlacementMoves(List<Placement.Asked> weeks) {
+  PlacementMoves(List<Placement.WeekDemand> weeks) {
     this.weeks = weeks;
     TreeSet<String> all = new TreeSet<>();
     weeks.forEach(w -> w.requests().forEach(r -> all.add(r.name())));
@@ -59,7 +59,7 @@ final class PlacementMoves {
     this.longestGap = new int[names.size()];
     Arrays.fill(longestGap, 1);
     int slot = 0;
-    for (Placement.Asked week : weeks) {
+    for (Placement.WeekDemand week : weeks) {
       List<Kind> ofWeek = new ArrayList<>();
       Map<String, List<Placement.Request>> byName = new TreeMap<>();
       week.requests().forEach(r -> byName.computeIfAbsent(r.name(), n -> new ArrayList<>()).add(r));
@@ -85,13 +85,13 @@ final class PlacementMoves {
     return names;
   }
 
-  private static int tests(Placement.Asked week) {
+  private static int tests(Placement.WeekDemand week) {
     return Math.min(MOST_TESTS, week.tests().size());
   }
 
   /** Returns the decisions for a day of a week, in order. */
   List<Step> on(int number, int day) {
-    Placement.Asked week = weeks.get(number);
+    Placement.WeekDemand week = weeks.get(number);
     LocalDate date = week.week().first().plusDays(day);
     List<Step> steps = new ArrayList<>();
     for (Kind kind : kinds.get(number)) {
@@ -107,7 +107,7 @@ final class PlacementMoves {
     return steps;
   }
 
-  private static int available(Placement.Asked week, LocalDate day) {
+  private static int available(Placement.WeekDemand week, LocalDate day) {
     return (int) week.week().available().apply(day).toMinutes();
   }
 
@@ -251,7 +251,7 @@ final class PlacementMoves {
   List<Placement.Days> days(PlacementWay best) {
     List<Placement.Days> days = new ArrayList<>();
     for (int w = 0; w < weeks.size(); w++) {
-      Placement.Asked week = weeks.get(w);
+      Placement.WeekDemand week = weeks.get(w);
       Map<String, Integer> next = new HashMap<>();
       kinds.get(w).forEach(k -> next.put(k.request().name(), k.slot()));
       List<Optional<LocalDate>> sessions = new ArrayList<>();
@@ -268,7 +268,7 @@ final class PlacementMoves {
     return days;
   }
 
-  private static Optional<LocalDate> date(Placement.Asked week, int day) {
+  private static Optional<LocalDate> date(Placement.WeekDemand week, int day) {
     return day == UNPLACED ? Optional.empty() : Optional.of(week.week().first().plusDays(day));
   }
 }

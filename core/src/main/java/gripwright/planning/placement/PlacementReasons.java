@@ -94,7 +94,7 @@ public final class PlacementReasons {
   }
 
   /**
-   * Tells whether hard work is the goal; a session that is not hard avoids the goal day but needs
+   * Returns whether hard work is the goal; a session that is not hard avoids the goal day but needs
    * no gap to it.
    */
   private static boolean isGoal(Conflict.HardOn on) {

@@ -35,7 +35,7 @@ final class PlacementSearch {
 
   private static final int DAYS = 7;
 
-  private final List<Placement.Asked> weeks;
+  private final List<Placement.WeekDemand> weeks;
   private final PlacementMoves moves;
   private final PlacementLayout at;
   private final PlacementBound bound;
@@ -47,12 +47,12 @@ final class PlacementSearch {
   private Meter meter = Meter.unbounded();
 
   /** Prepares to place weeks in a row. */
-  PlacementSearch(List<Placement.Asked> weeks) {
+  PlacementSearch(List<Placement.WeekDemand> weeks) {
     this(weeks, FIRST_WIDTH, WIDTH);
   }
 
   /** Prepares to place weeks in a row with other numbers of states. */
-  PlacementSearch(List<Placement.Asked> weeks, int firstWidth, int mostWidth) {
+  PlacementSearch(List<Placement.WeekDemand> weeks, int firstWidth, int mostWidth) {
     this.width = firstWidth;
     this.mostWidth = mostWidth;
     this.weeks = List.copyOf(weeks);

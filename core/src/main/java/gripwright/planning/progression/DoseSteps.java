@@ -62,8 +62,8 @@ final class DoseSteps {
    *
    * @param why receives the changes
    */
-  static Dose changed(Dose dose, Advance.Change change, int asked, List<Derivation> why) {
-    int steps = Math.min(asked, toLimit(change, dose));
+  static Dose changed(Dose dose, Advance.Change change, int earned, List<Derivation> why) {
+    int steps = Math.min(earned, toLimit(change, dose));
     if (steps <= 0) {
       return dose;
     }

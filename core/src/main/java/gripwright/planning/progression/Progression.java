@@ -27,11 +27,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Calculates the dose of an exercise in a week of its block: advanced, ramped, eased.
+ * Calculates the dose of an exercise in a week of its block after progression, introduction and
+ * easing.
  *
  * <p>A step is taken only after a week in which something was trained, never in an eased (deload)
  * week, and only by an exercise that is not still being introduced. A rehabilitation line takes
- * none, since the practitioner's plan decides.
+ * none, because the practitioner's plan decides.
  */
 public final class Progression {
 
@@ -41,9 +42,9 @@ public final class Progression {
       new IdentityHashMap<>();
 
   /**
-   * Prepares the progress of a block.
+   * Creates the progression of a block.
    *
-   * @param prescription knows when a load still follows a test
+   * @param prescription decides when a load still follows a test
    */
   public Progression(Block.Content block, Prescription prescription) {
     this.block = block;
@@ -71,11 +72,11 @@ public final class Progression {
    * @param opportunities opportunities for a step in the block so far
    * @param lost weeks of the block that were not trained, as logged
    * @param easedTo share of the sets that an eased week keeps
-   * @param ramp what the load returns to after a time without training
-   * @param rise in which weeks loads may follow a higher test
-   * @param blockers what the log prevents
-   * @param withoutLogLimits the same week as if the log had limited nothing; empty if this is it or
-   *     if no line of the log is about the plan's days
+   * @param ramp the return of the load after a time without training
+   * @param rise the weeks in which loads may rise to a higher test
+   * @param blockers the reasons in the log that prevent steps
+   * @param withoutLogLimits the same week without the limits of the log; empty if this is that week
+   *     or if no log entry concerns the plan's days
    */
   public record Week(
       LocalDate first,
@@ -107,7 +108,7 @@ public final class Progression {
     }
 
     /**
-     * Returns this week with the opportunities of one grip alone: those after weeks that trained
+     * Returns this week with only the opportunities of one grip, which follow weeks that trained
      * it.
      */
     private Week of(Grip grip) {
@@ -135,7 +136,7 @@ public final class Progression {
     public static final Returning NOTHING = new Returning(1, Optional.empty());
   }
 
-  /** Returns an exercise's dose in a week, for any day; calculated once a week. */
+  /** Returns the dose of an exercise in a week, for any day; computed once a week. */
   public Dose dose(Exercise exercise, Grip grip, Week week) {
     return dose(exercise, grip, week, OptionalInt.empty());
   }
@@ -148,13 +149,14 @@ public final class Progression {
             grip.name() + ofLine, key -> eased(full(exercise, grip, week), week, ofLine));
   }
 
-  /** Returns how many sets an exercise has in a week before it is eased. */
+  /** Returns the number of sets of an exercise in a week before easing. */
   public int fullSets(Exercise exercise, Grip grip, Week week) {
     return full(exercise, grip, week).scheme().sets();
   }
 
   /**
-   * Eases a dose in an eased week; the sets are those of the whole line if it has several grips.
+   * Reduces a dose in an eased week; if the line has several grips, the sets are those of the whole
+   * line.
    */
   private static Dose eased(Dose full, Week week, OptionalInt ofLine) {
     Dose dose = ofLine.isPresent() ? full.with(full.scheme().withSets(ofLine.getAsInt())) : full;
@@ -203,12 +205,13 @@ public final class Progression {
     if (!steps) {
       return week.opportunities().size();
     }
-    ProgressionBlockers.Asked asked = new ProgressionBlockers.Asked(exercise, grip, pace);
+    ProgressionBlockers.Candidate candidate =
+        new ProgressionBlockers.Candidate(exercise, grip, pace);
     List<Cause> causes = new ArrayList<>(week.lost());
     int held = 0;
     for (StepOpportunity chance : week.opportunities()) {
       List<Cause> against =
-          new ArrayList<>(week.blockers().reasons(asked, chance.since(), chance.before()));
+          new ArrayList<>(week.blockers().reasons(candidate, chance.since(), chance.before()));
       if (follows(exercise, grip, week, chance)) {
         against.add(new Cause.FollowsTestFirst(chance.before()));
       }
@@ -222,10 +225,7 @@ public final class Progression {
     return week.opportunities().size() - held;
   }
 
-  /**
-   * Tells whether the load rises to a higher test in the week that could take a step, from what it
-   * was at the end of the week before.
-   */
+  /** Returns whether the load already rises to a higher test in the week that could take a step. */
   private boolean follows(Exercise exercise, Grip grip, Week week, StepOpportunity chance) {
     boolean byStrength =
         exercise.scheme().written().stream()
@@ -240,7 +240,7 @@ public final class Progression {
   }
 
   /**
-   * Returns an exercise's dose under what may be loaded on a day after what the log tells.
+   * Returns the dose of an exercise on a day, limited by the log.
    *
    * @param place the exercise's place in the model
    */
@@ -263,11 +263,12 @@ public final class Progression {
       Exercise exercise, Grip grip, Week week, OptionalInt ofLine, LocalDate day, ModelPath place) {
     Dose dose = dose(exercise, grip, week, ofLine);
     Optional<Advance.Pace> pace = advance(grip).map(a -> a.first().when());
-    ProgressionBlockers.Asked asked = new ProgressionBlockers.Asked(exercise, grip, pace);
+    ProgressionBlockers.Candidate candidate =
+        new ProgressionBlockers.Candidate(exercise, grip, pace);
     Optional<Dose.Ceiling> back =
-        week.blockers().comingBack(asked, place, dose.edge(), day, week.easedTo().isPresent());
+        week.blockers().comingBack(candidate, place, dose.edge(), day, week.easedTo().isPresent());
     return dose.under(
-        Stream.concat(week.blockers().ceiling(asked, dose.edge(), day).stream(), back.stream())
+        Stream.concat(week.blockers().ceiling(candidate, dose.edge(), day).stream(), back.stream())
             .min(Comparator.comparing(Dose.Ceiling::most)));
   }
 
@@ -314,7 +315,7 @@ public final class Progression {
             int all = week.opportunities().size();
             return taken(
                 chances,
-                new ProgressionBlockers.Asked(
+                new ProgressionBlockers.Candidate(
                     chances.exercise(), chances.grip(), Optional.of(pace)),
                 logged,
                 week.opportunities().subList(all - Math.min(all, count), all));
@@ -322,21 +323,23 @@ public final class Progression {
         });
   }
 
-  /** Counts the steps that the log has earned: one a chance at most, and none before the first. */
+  /**
+   * Counts the steps earned in the log, at most one for each opportunity and none before the first.
+   */
   private int taken(
       Chances asking,
-      ProgressionBlockers.Asked asked,
+      ProgressionBlockers.Candidate candidate,
       Advance.WhenLogged pace,
       List<StepOpportunity> chances) {
     Week week = asking.week();
     ProgressionBlockers blockers = week.blockers();
-    int before = chances.isEmpty() ? 0 : blockers.earned(asked, pace, chances.get(0).since());
+    int before = chances.isEmpty() ? 0 : blockers.earned(candidate, pace, chances.get(0).since());
     int steps = 0;
     for (StepOpportunity chance : chances) {
       boolean waits =
-          blockers.held(asked, Optional.empty(), chance.before()).isPresent()
+          blockers.held(candidate, Optional.empty(), chance.before()).isPresent()
               || follows(asking.exercise(), asking.grip(), week, chance);
-      boolean earned = blockers.earned(asked, pace, chance.before()) - before > steps;
+      boolean earned = blockers.earned(candidate, pace, chance.before()) - before > steps;
       steps += earned && !waits ? 1 : 0;
     }
     return steps;

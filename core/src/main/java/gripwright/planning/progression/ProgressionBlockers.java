@@ -35,8 +35,8 @@ import java.util.OptionalDouble;
  * What in a log prevents harder work: pain, missed sets, too much effort, and weeks in which an
  * exercise was left out; and the steps that a log has earned.
  *
- * <p>With pain of 0 to 2 training goes on; above 2 and up to 5 the next two sessions of a grip that
- * uses the finger stay the same or get lighter, and so do all sessions while pain stops it
+ * <p>With pain of 0 to 2 training continues; above 2 and up to 5 the next two sessions of a grip
+ * that uses the finger stay the same or get lighter, and so do all sessions while pain stops it
  * (pain-monitoring model, Silbernagel 2007, whose limit is 5; the lower limit is common practice).
  * The same applies to the next two sessions of an exercise after missed sets or too much effort.
  * Effort is too high above the limit of the {@code advance} line, else above the exercise's own
@@ -85,7 +85,7 @@ public final class ProgressionBlockers {
    * @param grip its grip
    * @param pace when it gets harder, if it does
    */
-  record Asked(Exercise exercise, Grip grip, Optional<Advance.Pace> pace) {
+  record Candidate(Exercise exercise, Grip grip, Optional<Advance.Pace> pace) {
 
     private Optional<Advance.WhenLogged> logged() {
       return pace.filter(Advance.WhenLogged.class::isInstance).map(Advance.WhenLogged.class::cast);
@@ -133,8 +133,8 @@ public final class ProgressionBlockers {
       LocalDate since,
       LocalDate before) {}
 
-  private List<LoggedWork> facts(Asked asked, LocalDate before) {
-    return LoggedWork.inPlan(timeline, soFar, before, asked::is);
+  private List<LoggedWork> facts(Candidate candidate, LocalDate before) {
+    return LoggedWork.inPlan(timeline, soFar, before, candidate::is);
   }
 
   /** Returns the last logged work with a known load. */
@@ -144,13 +144,13 @@ public final class ProgressionBlockers {
         .reduce((first, second) -> second);
   }
 
-  /** Tells whether less than the planned load was used between two days for a known cause. */
-  private boolean cutShort(Asked asked, LocalDate since, LocalDate before) {
+  /** Returns whether less than the planned load was used between two days for a known cause. */
+  private boolean cutShort(Candidate candidate, LocalDate since, LocalDate before) {
     List<LoggedWork> facts =
-        facts(asked, before).stream().filter(f -> !f.date().isBefore(since)).toList();
+        facts(candidate, before).stream().filter(f -> !f.date().isBefore(since)).toList();
     return facts.stream().anyMatch(LoggedWork::lighter)
-        && (facts.stream().anyMatch(f -> f.trouble(asked.mostEffort()).isPresent())
-            || aches(asked, before).stream().anyMatch(a -> !a.date().isBefore(since)));
+        && (facts.stream().anyMatch(f -> f.trouble(candidate.mostEffort()).isPresent())
+            || painReports(candidate, before).stream().anyMatch(a -> !a.date().isBefore(since)));
   }
 
   /**
@@ -159,19 +159,19 @@ public final class ProgressionBlockers {
    *
    * @param line its place in the plan; empty for the greatest load of all equal exercises
    */
-  Optional<HeldLoad> held(Asked asked, Optional<ModelPath> line, LocalDate before) {
+  Optional<HeldLoad> held(Candidate candidate, Optional<ModelPath> line, LocalDate before) {
     if (silent) {
       return Optional.empty();
     }
-    return HeldLoad.last(soFar, before, e -> asked.is(e.protocol(), e.setup()), line)
-        .filter(last -> last.byLog() || cutShort(asked, last.monday(plan.from()), before));
+    return HeldLoad.last(soFar, before, e -> candidate.is(e.protocol(), e.setup()), line)
+        .filter(last -> last.byLog() || cutShort(candidate, last.monday(plan.from()), before));
   }
 
-  private List<PainReport> aches(Asked asked, LocalDate before) {
+  private List<PainReport> painReports(Candidate candidate, LocalDate before) {
     return PainReports.of(
-            timeline.pains(), plan.from(), before, asked.grip(), asked.exercise().hands())
+            timeline.pains(), plan.from(), before, candidate.grip(), candidate.exercise().hands())
         .stream()
-        .filter(a -> a.stops() || a.score() > asked.mostPain())
+        .filter(a -> a.stops() || a.score() > candidate.mostPain())
         .toList();
   }
 
@@ -184,9 +184,9 @@ public final class ProgressionBlockers {
         .count();
   }
 
-  /** Tells whether a problem logged on one day still limits a grip's load on another. */
-  private boolean isFresh(LocalDate told, Grip grip, LocalDate day) {
-    return sessionsBetween(grip, told, day) < SESSIONS_HELD;
+  /** Returns whether a problem logged on one day still limits a grip's load on another. */
+  private boolean isFresh(LocalDate logged, Grip grip, LocalDate day) {
+    return sessionsBetween(grip, logged, day) < SESSIONS_HELD;
   }
 
   /**
@@ -195,42 +195,42 @@ public final class ProgressionBlockers {
    * @param since first day of the weeks that may earn the step
    * @param before first day of the week that would be harder
    */
-  List<Cause> reasons(Asked asked, LocalDate since, LocalDate before) {
+  List<Cause> reasons(Candidate candidate, LocalDate since, LocalDate before) {
     if (silent) {
       return List.of();
     }
     Question question =
         new Question(
-            asked.exercise().protocol().name(),
-            asked.grip().name(),
-            asked.exercise().hands(),
-            asked.exercise().lifting(),
-            asked.mostEffort(),
-            asked.mostPain(),
+            candidate.exercise().protocol().name(),
+            candidate.grip().name(),
+            candidate.exercise().hands(),
+            candidate.exercise().lifting(),
+            candidate.mostEffort(),
+            candidate.mostPain(),
             since,
             before);
     List<Cause> answer = known.get(question);
     if (answer == null) {
-      answer = found(asked, since, before).stream().distinct().toList();
+      answer = found(candidate, since, before).stream().distinct().toList();
       known.put(question, answer);
     }
     return answer;
   }
 
-  private List<Cause> found(Asked asked, LocalDate since, LocalDate before) {
+  private List<Cause> found(Candidate candidate, LocalDate since, LocalDate before) {
     List<Cause> reasons = new ArrayList<>();
-    aches(asked, before).stream()
+    painReports(candidate, before).stream()
         .filter(
             a ->
                 (a.stops() && !a.date().isBefore(since))
                     || a.stopsOn(before)
-                    || isFresh(a.date(), asked.grip(), before))
+                    || isFresh(a.date(), candidate.grip(), before))
         .sorted(Comparator.comparing(PainReport::score).reversed().thenComparing(PainReport::date))
         .forEach(a -> reasons.add(pain(a)));
-    List<LoggedWork> facts = facts(asked, before);
+    List<LoggedWork> facts = facts(candidate, before);
     for (LoggedWork fact : facts) {
       if (!fact.date().isBefore(since)) {
-        fact.trouble(asked.mostEffort()).ifPresent(reasons::add);
+        fact.trouble(candidate.mostEffort()).ifPresent(reasons::add);
         if (fact.done().isEmpty()) {
           reasons.add(new Cause.LeftOut(fact.date()));
         }
@@ -240,27 +240,28 @@ public final class ProgressionBlockers {
         .filter(f -> !f.date().isBefore(since) && f.lighter())
         .ifPresent(f -> reasons.add(lessLifted(f)));
     last(facts)
-        .filter(f -> isFresh(f.date(), asked.grip(), before))
-        .flatMap(f -> f.trouble(asked.mostEffort()))
+        .filter(f -> isFresh(f.date(), candidate.grip(), before))
+        .flatMap(f -> f.trouble(candidate.mostEffort()))
         .ifPresent(reasons::add);
-    held(asked, Optional.empty(), before)
+    held(candidate, Optional.empty(), before)
         .ifPresent(h -> reasons.add(new Cause.LoadReturnsFirst(h.load(), h.date())));
     boolean done = facts.stream().anyMatch(f -> f.done().isPresent() && !f.date().isBefore(since));
-    if (timeline.isPast(since) && !done && !isTrained(asked, since, before)) {
+    if (timeline.isPast(since) && !done && !isTrained(candidate, since, before)) {
       reasons.add(new Cause.NotTrained(since, before.minusDays(1)));
     }
     return reasons;
   }
 
   private static Cause lessLifted(LoggedWork fact) {
-    return new Cause.LessLifted(fact.load().orElseThrow(), fact.asked().orElseThrow(), fact.date());
+    return new Cause.LessLifted(
+        fact.load().orElseThrow(), fact.plannedLoad().orElseThrow(), fact.date());
   }
 
-  private boolean isTrained(Asked asked, LocalDate since, LocalDate before) {
+  private boolean isTrained(Candidate candidate, LocalDate since, LocalDate before) {
     return soFar.stream()
         .filter(s -> !s.date().isBefore(since) && s.date().isBefore(before))
         .flatMap(s -> s.exercises().stream())
-        .anyMatch(e -> asked.is(e.protocol(), e.setup()));
+        .anyMatch(e -> candidate.is(e.protocol(), e.setup()));
   }
 
   /**
@@ -269,21 +270,21 @@ public final class ProgressionBlockers {
    *
    * @param edge the edge of that day; there is no limit on a deeper edge than last time
    */
-  Optional<Dose.Ceiling> ceiling(Asked asked, Length edge, LocalDate day) {
+  Optional<Dose.Ceiling> ceiling(Candidate candidate, Length edge, LocalDate day) {
     if (silent) {
       return Optional.empty();
     }
-    Optional<LoggedWork> last = last(facts(asked, day));
+    Optional<LoggedWork> last = last(facts(candidate, day));
     if (last.isEmpty() || edge.compareTo(last.get().done().orElseThrow().setup().edge()) > 0) {
       return Optional.empty();
     }
     Optional<Cause> trouble =
-        last.filter(f -> isFresh(f.date(), asked.grip(), day))
-            .flatMap(f -> f.trouble(asked.mostEffort()))
+        last.filter(f -> isFresh(f.date(), candidate.grip(), day))
+            .flatMap(f -> f.trouble(candidate.mostEffort()))
             .or(
                 () ->
-                    aches(asked, day).stream()
-                        .filter(a -> a.stopsOn(day) || isFresh(a.date(), asked.grip(), day))
+                    painReports(candidate, day).stream()
+                        .filter(a -> a.stopsOn(day) || isFresh(a.date(), candidate.grip(), day))
                         .max(
                             Comparator.comparing(PainReport::score).thenComparing(PainReport::date))
                         .map(ProgressionBlockers::pain));
@@ -301,17 +302,17 @@ public final class ProgressionBlockers {
    * @param eased true if the week is eased: no load returns in it
    */
   Optional<Dose.Ceiling> comingBack(
-      Asked asked, ModelPath place, Length edge, LocalDate day, boolean eased) {
+      Candidate candidate, ModelPath place, Length edge, LocalDate day, boolean eased) {
     double rise = plan.weeklyRise().orElse(Plan.STANDARD_WEEKLY_RISE);
-    return held(asked, Optional.of(HeldLoad.line(place)), day)
+    return held(candidate, Optional.of(HeldLoad.line(place)), day)
         .filter(held -> edge.compareTo(held.edge()) <= 0)
         .map(held -> held.next(rise, !day.isAfter(held.monday(plan.from()).plusDays(6)), eased));
   }
 
   /** Counts the steps earned in the log before a day and not lost again. */
-  int earned(Asked asked, Advance.WhenLogged pace, LocalDate before) {
-    return new EarnedSteps(plan.from(), pace, asked.mostEffort())
-        .before(before, facts(asked, before), aches(asked, before));
+  int earned(Candidate candidate, Advance.WhenLogged pace, LocalDate before) {
+    return new EarnedSteps(plan.from(), pace, candidate.mostEffort())
+        .before(before, facts(candidate, before), painReports(candidate, before));
   }
 
   private static Cause pain(PainReport report) {

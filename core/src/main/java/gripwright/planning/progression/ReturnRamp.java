@@ -83,7 +83,7 @@ public record ReturnRamp(
     return new ReturnRamp(athlete, untrainedWeeks, week, lastShare, skippedLast, reason, fromLog);
   }
 
-  /** Tells whether no load is returning, so that steps may be taken. */
+  /** Returns whether no load is returning, so that steps may be taken. */
   public boolean steady() {
     return returnWeek == SHARES.length && lastShare == 1;
   }

@@ -18,7 +18,7 @@ import java.util.function.Predicate;
 import java.util.function.ToIntBiFunction;
 import java.util.stream.Stream;
 
-/** The days of an athlete over all plans, for an athlete is one body. */
+/** The days of an athlete over all plans, because all of them strain the same body. */
 final class AthleteDays {
 
   private static final int WINDOW = 7;
@@ -27,7 +27,7 @@ final class AthleteDays {
   private final Map<LocalDate, DayWork> days = new HashMap<>();
   private final NavigableSet<LocalDate> freshOn = new TreeSet<>();
 
-  /** Climbing that was logged, by day: the time, and whether any of it was hard. */
+  /** Logged climbing time by day. */
   private final Map<LocalDate, Duration> logged = new HashMap<>();
 
   private final Set<LocalDate> loggedHard = new HashSet<>();
@@ -73,17 +73,18 @@ final class AthleteDays {
   }
 
   /**
-   * Returns the most days within seven running, a day among them, that count: those of the plan up
-   * to the day, since a later day speaks for itself, and all of earlier plans.
+   * Returns the highest number of counted days in any seven consecutive days that include a day. Of
+   * this plan only days up to it count, because later days are checked by themselves; of earlier
+   * plans all days count.
    *
-   * @param counts what counts up to the day
-   * @param othersCount what counts of earlier plans after the day
+   * @param counts selects the days up to the given one
+   * @param othersCount selects the days after it, by the work of earlier plans
    */
   private int mostDays(LocalDate day, Predicate<DayWork> counts, Predicate<DayWork> othersCount) {
     return mostInWindow(day, (work, later) -> (later ? othersCount : counts).test(work) ? 1 : 0);
   }
 
-  /** Returns the greatest sum over seven days running, a day among them. */
+  /** Returns the highest sum over any seven consecutive days that include a day. */
   private int mostInWindow(LocalDate day, ToIntBiFunction<DayWork, Boolean> number) {
     plan.evaluation.take(2 * WINDOW);
     int sum = 0;
@@ -99,38 +100,41 @@ final class AthleteDays {
     return most;
   }
 
-  /** Returns how many days within seven, a day among them, have work at a level or above. */
+  /**
+   * Returns the highest number of days with work at a level or above in any seven that include a
+   * day.
+   */
   double daysAt(double level, LocalDate day) {
     return mostDays(day, work -> work.reaches(level), work -> work.othersReach(level));
   }
 
-  /** Returns on how few days within seven, a day among them, the fingers rest. */
+  /** Returns the lowest number of rest days in any seven that include a day. */
   double restDays(LocalDate day) {
     return WINDOW - mostDays(day, work -> !work.rests(), work -> !work.othersRest());
   }
 
-  /** Returns the most sessions within seven days running, a day among them. */
+  /** Returns the highest number of sessions in any seven days that include a day. */
   double sessionsInWindow(LocalDate day) {
     return mostInWindow(day, (work, later) -> work.otherSessions() + (later ? 0 : work.sessions()));
   }
 
-  /** Returns the same of sessions on the days on which they would be if nothing had been logged. */
+  /** Returns the same number from the planned days of the sessions, without the log. */
   double plannedInWindow(LocalDate day) {
     return mostInWindow(
         day, (work, later) -> work.otherPlannedSessions() + (later ? 0 : work.plannedSessions()));
   }
 
-  /** Returns the time to the next day to be fresh on, in days; not a number if there is none. */
+  /** Returns the days until the next day to be fresh on; NaN if there is none. */
   double daysToFresh(LocalDate day) {
     LocalDate next = freshOn.ceiling(day);
     return next == null ? Double.NaN : next.toEpochDay() - day.toEpochDay();
   }
 
-  /** Returns how long the athlete climbs on a day, as logged or else as usual. */
+  /** Returns the logged climbing time of a day, or else the usual one of its weekday. */
   Duration climbing(LocalDate day) {
-    Duration told = logged.get(day);
-    if (told != null) {
-      return told;
+    Duration climbed = logged.get(day);
+    if (climbed != null) {
+      return climbed;
     }
     Athlete athlete = plan.schedule.athlete();
     return athlete.isAway(day)
@@ -146,7 +150,7 @@ final class AthleteDays {
     return usual;
   }
 
-  /** Returns on how many weekdays there usually is hard climbing. */
+  /** Returns the number of weekdays with usual hard climbing. */
   static double usualHardDays(Athlete athlete) {
     return usual(athlete, true).size();
   }
@@ -156,7 +160,7 @@ final class AthleteDays {
     return longest(usual(athlete, true).values().stream());
   }
 
-  /** Returns the longest climbing of any day, usual or logged in the plan's time, in seconds. */
+  /** Returns the longest climbing time of a day, usual or logged during the plan, in seconds. */
   double longestClimbing() {
     return longest(
         Stream.concat(
@@ -173,7 +177,8 @@ final class AthleteDays {
   }
 
   /**
-   * Returns on how many days within seven hard climbing was logged, the last in the plan's time.
+   * Returns the highest number of logged days of hard climbing in any seven that end during the
+   * plan.
    */
   double loggedHardDays() {
     List<LocalDate> last = loggedHard.stream().filter(this::inPlan).toList();

@@ -3,7 +3,7 @@ package gripwright.rule.view;
 import gripwright.expression.Kind;
 import gripwright.hand.Sex;
 
-/** How the properties are read of athletes. */
+/** Readers of the properties of athletes. */
 final class AthleteReaders {
 
   private AthleteReaders() {}

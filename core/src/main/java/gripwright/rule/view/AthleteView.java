@@ -10,13 +10,13 @@ import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.NavigableMap;
 
-/** An athlete as things stand on a day. */
+/** The state of an athlete on a day. */
 final class AthleteView {
 
-  /** The longest month: the elapsed part of a month is counted in 31sts. */
+  /** Divisor for the elapsed part of a month, so that no month exceeds 1. */
   private static final double DAYS = 31;
 
-  /** Months that differ by less count as equal: far below a day. */
+  /** Tolerance when months are compared, far below a day. */
   private static final double TOLERANCE = 1e-9;
 
   final Athlete athlete;
@@ -41,7 +41,7 @@ final class AthleteView {
     trainedMonths = athlete.trained().monthsOn(date, planFrom);
   }
 
-  /** Returns the age in seconds: exact on every day of birth of a month, growing in between. */
+  /** Returns the age in seconds, exact on each monthly birthday and interpolated in between. */
   double age() {
     return age;
   }
@@ -50,7 +50,7 @@ final class AthleteView {
     return Unit.MONTH.toBase(trainedMonths);
   }
 
-  /** Returns how long a grip has been used, in seconds; 0 for one that is not familiar. */
+  /** Returns how long a grip has been used, in seconds; 0 if it is not familiar. */
   double familiar(String grip) {
     return Unit.MONTH.toBase(familiarMonths(grip));
   }
@@ -72,7 +72,9 @@ final class AthleteView {
     return athlete.injuries().stream().anyMatch(i -> i.openOn(date));
   }
 
-  /** Tells whether the athlete brings what a grip asks for, and what one that it replaces does. */
+  /**
+   * Returns whether the athlete meets the prerequisites of a grip and of any grip that it replaces.
+   */
   boolean meetsNeeds(Grip grip) {
     Prerequisites needs = grip.allNeeds();
     return trainedMonths >= needs.trainedMonths() - TOLERANCE

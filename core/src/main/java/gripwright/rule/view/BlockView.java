@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A block as rules see it. */
+/** A block, as read by rules. */
 public final class BlockView implements Named, Subject {
 
   final PlanView plan;
@@ -39,16 +39,14 @@ public final class BlockView implements Named, Subject {
     return block.weeks();
   }
 
-  /** Returns how many sessions the athlete has in a week. */
+  /** Returns the number of the athlete's sessions in a week. */
   int sessionsAWeek() {
     return block.contentFor(plan.schedule.athlete().name()).sessions().stream()
         .mapToInt(SessionPlan::perWeek)
         .sum();
   }
 
-  /**
-   * Returns the warm-up of a session, in seconds; not a number if the block has no such session.
-   */
+  /** Returns the warm-up of a session, in seconds; NaN if the block has no such session. */
   double warmUp(String session) {
     String athlete = plan.schedule.athlete().name();
     return block.contentFor(athlete).sessions().stream()
@@ -60,8 +58,8 @@ public final class BlockView implements Named, Subject {
   }
 
   /**
-   * Returns the rest between two exercises of a session, in seconds; not a number if the block has
-   * no such session.
+   * Returns the rest between two exercises of a session, in seconds; NaN if the block has no such
+   * session.
    */
   double restBetween(String session) {
     String athlete = plan.schedule.athlete().name();
@@ -75,7 +73,7 @@ public final class BlockView implements Named, Subject {
         .orElse(Double.NaN);
   }
 
-  /** Adds up once all weeks have their sessions. */
+  /** Completes this view; called once after all weeks have their sessions. */
   void settle() {
     for (WeekView week : weeks) {
       sessions.addAll(week.sessions);
@@ -93,7 +91,7 @@ public final class BlockView implements Named, Subject {
     return plan.athleteOn(from());
   }
 
-  /** Returns the fingers at work; computed on first use. */
+  /** Returns the fingers that hold, computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

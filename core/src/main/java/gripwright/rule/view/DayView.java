@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A day with something on it, as rules see it. */
+/** A day with at least one event, as read by rules. */
 public final class DayView implements Named, Subject {
 
   public final LocalDate date;
@@ -46,7 +46,7 @@ public final class DayView implements Named, Subject {
     return sessions.stream().mapToDouble(s -> s.minutes).sum();
   }
 
-  /** Returns what the fingers do on this day, over all plans of the athlete. */
+  /** Returns the work of the fingers on this day, over all plans of the athlete. */
   DayWork ofAllPlans() {
     return plan.athleteDays().on(date);
   }
@@ -55,7 +55,7 @@ public final class DayView implements Named, Subject {
     return week == null ? null : week.block;
   }
 
-  /** Returns the fingers at work; computed on first use. */
+  /** Returns the fingers that hold, computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What an athlete's fingers do on a day, over all plans. Two hands that hang together both hold;
- * numbers are those of the hand that has more, and tests are left out of them.
+ * The work of an athlete's fingers on a day, over all plans. Work with both hands counts for each
+ * hand. Sums are those of the hand with the higher value and exclude tests.
  */
 final class DayWork {
 
@@ -28,14 +28,14 @@ final class DayWork {
   private int plannedSessions;
   private int otherPlannedSessions;
 
-  /** Adds an exercise or a test, of the plan itself or of an earlier one. */
+  /** Adds an exercise or a test of this plan ({@code own}) or of an earlier one. */
   void add(ExerciseView exercise, boolean own) {
     if (exercise.test) {
       reach(HeldWork.WHOLE_MAXIMUM, own);
       return;
     }
     HeldWork work = exercise.work();
-    if (!exercise.rehabilitation) { // of that, the practitioner's plan says which days rest
+    if (!exercise.rehabilitation) { // the practitioner's plan decides its rest days
       reach(work.greatest(), own);
     }
     for (Side side : exercise.handsAtWork().sides()) {
@@ -46,7 +46,7 @@ final class DayWork {
     }
   }
 
-  /** Counts a test that was logged, which is work at the maximum. */
+  /** Adds a logged test, which counts as work at the maximum. */
   void test() {
     reach(HeldWork.WHOLE_MAXIMUM, false);
   }
@@ -56,18 +56,18 @@ final class DayWork {
     greatestOfOthers = own ? greatestOfOthers : Math.max(greatestOfOthers, level);
   }
 
-  /** Returns what makes a grip the one that it is, whatever its name. */
+  /** Returns a key that is equal for grips that differ in name only. */
   private static Object shape(Grip grip) {
     return List.of(grip.fingers(), grip.bands());
   }
 
-  /** Counts a session, of the plan itself or of an earlier one. */
+  /** Counts a session of this plan ({@code own}) or of an earlier one. */
   void train(boolean own) {
     sessions += own ? 1 : 0;
     otherSessions += own ? 0 : 1;
   }
 
-  /** Counts a session that was planned for the day, whether or not it was trained on it. */
+  /** Counts a session planned for this day, whether or not it was trained then. */
   void plan(boolean own) {
     plannedSessions += own ? 1 : 0;
     otherPlannedSessions += own ? 0 : 1;
@@ -89,33 +89,33 @@ final class DayWork {
     return otherSessions;
   }
 
-  /** Notes hard climbing, of the plan itself or of an earlier one. */
+  /** Notes hard climbing of this plan ({@code own}) or of an earlier one. */
   void climb(boolean own) {
     climbing = true;
     climbingOfOthers |= !own;
   }
 
-  /** Tells whether anything, tests included, is at a level or above. */
+  /** Returns whether any work, including tests, is at a level or above. */
   boolean reaches(double level) {
     return HeldWork.reaches(greatest, level);
   }
 
-  /** Tells whether fingers rest: nothing is heavy, and there is no hard climbing. */
+  /** Returns whether this is a rest day for the fingers, without heavy work or hard climbing. */
   boolean rests() {
     return !climbing && !reaches(HeldWork.HEAVY);
   }
 
-  /** Tells whether anything of earlier plans, tests included, is at a level or above. */
+  /** Returns whether any work of earlier plans, including tests, is at a level or above. */
   boolean othersReach(double level) {
     return HeldWork.reaches(greatestOfOthers, level);
   }
 
-  /** Tells whether fingers rest from earlier plans. */
+  /** Returns whether earlier plans leave this day as a rest day. */
   boolean othersRest() {
     return !climbingOfOthers && !othersReach(HeldWork.HEAVY);
   }
 
-  /** Returns the sum of a number for the hand that has more of it. */
+  /** Returns the sum of a number for the hand with the higher sum. */
   double most(ToDoubleFunction<HeldWork> number) {
     return byHand.values().stream()
         .mapToDouble(some -> some.stream().mapToDouble(number).sum())
@@ -123,7 +123,7 @@ final class DayWork {
         .orElse(0);
   }
 
-  /** Returns the longest time at 60 % or more of a hand on one grip, in seconds. */
+  /** Returns the longest time of a hand on one grip at 60 % or more, in seconds. */
   double mostOnOneGrip() {
     return byGrip.values().stream()
         .flatMap(some -> some.values().stream())

@@ -14,15 +14,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Sessions in a row that were logged with an effort near the greatest. */
+/** Consecutive sessions that were logged with an effort near the maximum. */
 final class Efforts {
 
-  /** From here on an effort is near the greatest; our own number. */
+  /** Lowest effort that counts as near the maximum; the library's own choice. */
   private static final double NEAR_GREATEST = 9.5;
 
   private final Map<ModelPath, Integer> inARow = new HashMap<>();
 
-  /** Looks at the log once; a session whose effort is not written ends a row. */
+  /** Reads the log once; a session without an effort ends a row. */
   Efforts(PlanView plan) {
     Map<Integer, DatedSession> byEntry = new HashMap<>();
     Stream.concat(plan.before.stream(), Stream.of(plan))
@@ -56,7 +56,7 @@ final class Efforts {
     return done.effort().orElse(0) >= NEAR_GREATEST
         && session.flatMap(DatedSession::happened).flatMap(Happened::planned).stream()
             .flatMap(planned -> planned.exercises().stream())
-            .noneMatch(planned -> isLike(planned, done) && asksForAll(planned));
+            .noneMatch(planned -> isLike(planned, done) && needsMaximum(planned));
   }
 
   private static boolean isLike(PlannedExercise planned, LogEntry.Done done) {
@@ -64,7 +64,7 @@ final class Efforts {
         && planned.setup().grip().name().equals(done.setup().grip().name());
   }
 
-  private static boolean asksForAll(PlannedExercise planned) {
+  private static boolean needsMaximum(PlannedExercise planned) {
     return planned.scheme().levels().stream()
         .anyMatch(
             level ->
@@ -72,7 +72,7 @@ final class Efforts {
                     || (level instanceof Level.Reserve reserve && reserve.time().isZero()));
   }
 
-  /** Returns how many sessions in a row, up to this one; not a number of one that lies ahead. */
+  /** Returns the number of such sessions in a row up to this one; NaN for a future session. */
   double inARow(SessionView session) {
     Integer row = inARow.get(session.path);
     return row == null ? Double.NaN : row;

@@ -4,7 +4,7 @@ import gripwright.expression.Kind;
 import gripwright.grip.Grip;
 import gripwright.hand.Finger;
 
-/** How the properties are read of exercises and grips. */
+/** Readers of the properties of exercises and grips. */
 final class ExerciseReaders {
 
   private ExerciseReaders() {}

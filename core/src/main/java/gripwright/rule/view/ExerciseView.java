@@ -23,17 +23,17 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An exercise as rules see it. A planned test of one setup is one as well: one hold at the maximum,
- * whose load is not known before.
+ * An exercise, as read by rules. A planned test of one setup counts as one hold at the maximum
+ * whose load is not known.
  */
 public final class ExerciseView implements Named, Subject {
 
-  /** Two loads that differ by less are the same, in kg. */
+  /** Tolerance when loads are compared, in kg. */
   private static final double TOLERANCE = 1e-9;
 
   private static final double MOST_EFFORT = 10;
 
-  /** What a test counts as. */
+  /** The level of a test. */
   private static final double WHOLE_MAXIMUM = 1;
 
   public final SessionView session;
@@ -44,7 +44,7 @@ public final class ExerciseView implements Named, Subject {
   /** A planned test that was logged. */
   final boolean tested;
 
-  /** The greatest load known to be light, in kg; not a number where nothing is, and of a test. */
+  /** The highest load known to be light, in kg; NaN if none is known, and for a test. */
   final double lightLoad;
 
   final boolean knownLight;
@@ -55,7 +55,7 @@ public final class ExerciseView implements Named, Subject {
   final double level;
   final double added;
 
-  /** In seconds; a session lengthens it by exercises that follow without a rest. */
+  /** In seconds; a session adds exercises that follow without a rest. */
   double longestHold;
 
   final double edge;
@@ -97,10 +97,10 @@ public final class ExerciseView implements Named, Subject {
     order = planned.order();
     rehabilitation = planned.rehabilitation().isPresent();
     lightLoad = lightLoad();
-    knownLight = totalLoad <= lightLoad + TOLERANCE; // never where nothing is known to be light
+    knownLight = totalLoad <= lightLoad + TOLERANCE; // false if lightLoad is NaN
   }
 
-  /** Takes one setup of a planned test. */
+  /** Creates a view of one setup of a planned test. */
   ExerciseView(DatedRetest retest, Setup setup, SessionView session) {
     planned = Optional.empty();
     this.session = session;
@@ -130,7 +130,7 @@ public final class ExerciseView implements Named, Subject {
     knownLight = false;
   }
 
-  /** In a rehabilitation the practitioner's plan decides, so that nothing is restricted. */
+  /** Rehabilitation is not restricted, because the practitioner's plan decides there. */
   private double lightLoad() {
     AthleteView who = athlete();
     boolean restricted = !rehabilitation && KnownLight.restricted(who.athlete, setup, session.date);
@@ -139,18 +139,16 @@ public final class ExerciseView implements Named, Subject {
         .orElse(Double.NaN);
   }
 
-  /**
-   * Returns the time since the athlete's test before this one, in seconds; NaN if none is known.
-   */
+  /** Returns the time since the athlete's previous test, in seconds; NaN if none is known. */
   double sinceTest() {
     return test ? plan().sinceTest(session.date) : Double.NaN;
   }
 
   /**
-   * Returns the greater of the written level and the share of the maximum that the greatest load
-   * is, so that neither rounding down to the equipment nor writing kilograms hides a level. Where
-   * nothing is known of the maximum, a share of it tells nothing of holds that are written
-   * otherwise.
+   * Returns the written level or the highest load as a share of the maximum, whichever is greater.
+   * This way neither rounding down to the equipment nor loads written in kilograms hide a level. If
+   * the maximum is unknown, a written share does not determine the level of holds written
+   * differently.
    */
   private static double level(PlannedExercise planned, double totalLoad) {
     boolean shares =
@@ -202,7 +200,7 @@ public final class ExerciseView implements Named, Subject {
     return setup.hands();
   }
 
-  /** Returns the fingers that hold, calculated once; none of a test, whose load is not known. */
+  /** Returns the fingers that hold, computed once; empty for a test, whose load is not known. */
   List<FingerView> fingersAtWork() {
     List<FingerView> known = atWork;
     if (known == null) {
@@ -220,7 +218,7 @@ public final class ExerciseView implements Named, Subject {
   }
 
   /**
-   * Returns what the holds come to, counted once; not to be asked of a test.
+   * Returns the work of the holds, computed once.
    *
    * @throws java.util.NoSuchElementException if it is a test
    */
@@ -242,12 +240,12 @@ public final class ExerciseView implements Named, Subject {
     return planned.orElseThrow().scheme();
   }
 
-  /** Returns how its numbers came about; nothing of a test. */
+  /** Returns how its numbers were derived; empty for a test. */
   List<Derivation> why() {
     return planned.map(PlannedExercise::why).orElse(List.of());
   }
 
-  /** Returns the share of its load that a week on the way back from time off has; else 1. */
+  /** Returns the share of the full load in a week that returns from time off; otherwise 1. */
   double returnShare() {
     return why().stream()
         .filter(ProgressLink.Returns.class::isInstance)
@@ -256,7 +254,7 @@ public final class ExerciseView implements Named, Subject {
         .orElse(1);
   }
 
-  /** Tells whether this is the same protocol on the same grip with the same hands, on any edge. */
+  /** Returns whether both have the same protocol, grip and hands, on any edge. */
   boolean isSameWork(ExerciseView other) {
     return protocol.equals(other.protocol)
         && grip().name().equals(other.grip().name())
@@ -264,14 +262,14 @@ public final class ExerciseView implements Named, Subject {
         && setup.lifting() == other.setup.lifting();
   }
 
-  /** Tells whether all of this is below a level, or known to be light where no maximum is known. */
+  /** Returns whether all holds are below a level or, without a known maximum, known to be light. */
   boolean isLighterThan(double most) {
     double greatest = work().greatest();
     return (maximum() == 0 && knownLight && !hard)
         || (greatest > 0 && !HeldWork.reaches(greatest, most));
   }
 
-  /** Returns the maximum that levels were calculated from, in kg; 0 where none is known. */
+  /** Returns the maximum that levels refer to, in kg; 0 if none is known. */
   double maximum() {
     return planned.flatMap(PlannedExercise::maximum).map(m -> m.used().kilograms()).orElse(0.0);
   }
@@ -291,7 +289,7 @@ public final class ExerciseView implements Named, Subject {
         .orElse(Double.NaN);
   }
 
-  /** Tells whether a hold is written to failure, or fails by the estimate. */
+  /** Returns whether a hold is written to failure or is estimated to fail. */
   boolean toFailure() {
     return planned.filter(p -> isWrittenToFailure(p) || isFailing(p)).isPresent();
   }
@@ -308,7 +306,7 @@ public final class ExerciseView implements Named, Subject {
   private boolean isFailing(PlannedExercise planned) {
     double left = endReserve();
     double share = planned.maximum().map(m -> totalLoad / m.mean().kilograms()).orElse(Double.NaN);
-    return left <= share; // never where one of the two is not known
+    return left <= share; // false if either is NaN
   }
 
   private static double longestHold(PlannedExercise planned) {
@@ -323,7 +321,7 @@ public final class ExerciseView implements Named, Subject {
     return longest;
   }
 
-  /** Goes on with what a hand held before; what it holds without a rest is one hold. */
+  /** Continues the chain of holds of a hand; holds without a rest between them count as one. */
   void follow(HoldChain held) {
     planned.ifPresent(
         exercise ->

@@ -18,10 +18,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** What fingers have been through: injuries, pain, and what they did since they came back. */
+/** Injuries and pain of the fingers, and their work since they returned to training. */
 final class FingerHistory {
 
-  /** How long before a plan what was logged still matters. */
+  /** How many months of the log before a plan are read. */
   private static final int MONTHS_BACK = 6;
 
   private final LogTimeline timeline;
@@ -48,7 +48,7 @@ final class FingerHistory {
     return injury.side().map(s -> s == Side.LEFT ? Hands.LEFT : Hands.RIGHT).orElse(Hands.BOTH);
   }
 
-  /** Notes an exercise; to be called for every exercise before the questions below are asked. */
+  /** Records an exercise; the methods below need all exercises to be recorded. */
   void record(ExerciseView exercise) {
     if (!Double.isNaN(exercise.level)) {
       note(exercise, exercise.session.date, exercise.level);
@@ -56,8 +56,8 @@ final class FingerHistory {
   }
 
   /**
-   * Notes what was logged before the plan of the setup of an exercise: its load, as a share of the
-   * maximum that the exercise is planned with.
+   * Records the loads logged before the plan for the setup of an exercise, as shares of the maximum
+   * that the exercise is planned with.
    */
   void recordLogged(ExerciseView exercise) {
     LocalDate from = timeline.plan().from();
@@ -102,12 +102,12 @@ final class FingerHistory {
     return pain.stops(exercise);
   }
 
-  /** Tells whether a finger in use hurts too much for rehabilitation on the day. */
+  /** Returns whether pain in a finger in use rules out rehabilitation on the day. */
   boolean hurtsTooMuch(ExerciseView exercise) {
     return pain.isTooMuch(exercise);
   }
 
-  /** Tells whether a joint in use that still grows hurt, and nothing has ended the stop since. */
+  /** Returns whether a growing joint in use was painful and its stop has not ended. */
   boolean usesGrowingJointInPain(ExerciseView exercise) {
     exercise.plan().evaluation.take(growthPain.size());
     return growthPain.stops(exercise.fingers(), exercise.handsAtWork(), exercise.session.date);
@@ -130,14 +130,14 @@ final class FingerHistory {
   }
 
   /**
-   * Returns the greatest level of the nearest earlier week in which the finger that was cleared
-   * last was used since; NaN in the first such week.
+   * Returns the highest level of the most recent earlier week, since its clearance, in which the
+   * last cleared finger was used; NaN in the first such week.
    */
   double levelBefore(ExerciseView exercise) {
     return levelBefore(lastClearance(exercise), exercise);
   }
 
-  /** Returns the same of the finger whose stop for pain ended last. */
+  /** Returns the same for the finger whose stop for pain ended last. */
   double levelSincePain(ExerciseView exercise) {
     return levelBefore(pain.lastReturn(exercise), exercise);
   }
@@ -154,10 +154,10 @@ final class FingerHistory {
   }
 
   /**
-   * Returns how often a finger was worked hard while its injury was not cleared, as logged: tests
-   * from half a year before the plan to its end; before the plan, exercises with an effort of 8 or
-   * more and hard climbing too. In the plan these are what its own days say. What was done on the
-   * day of the injury is how it happened.
+   * Returns how often hard work of a finger was logged while its injury was not cleared. Tests
+   * count from half a year before the plan to its end. Exercises with an effort of 8 or more and
+   * hard climbing count only before the plan, because its own days are checked as such. The day of
+   * the injury does not count, because that work may have caused it.
    */
   double loggedOnInjury() {
     LocalDate from = timeline.plan().from();
@@ -173,7 +173,7 @@ final class FingerHistory {
         .count();
   }
 
-  /** Tells whether a line of a log has hard work of an injured finger. */
+  /** Decides whether a log entry is hard work of an injured finger. */
   private record HardOn(Injury injury, boolean beforePlan) implements LogEntry.Visitor<Boolean> {
     @Override
     public Boolean tested(LogEntry.Tested entry) {
@@ -209,7 +209,7 @@ final class FingerHistory {
     }
   }
 
-  /** Two hands hang together; one hand alone spares the other. */
+  /** Work with both hands uses either; work with one hand spares the other. */
   private static boolean uses(ExerciseView exercise, Injury injury) {
     return uses(exercise.setup, injury);
   }

@@ -4,7 +4,7 @@ import gripwright.expression.Kind;
 import gripwright.tissue.FingerWork;
 import java.util.function.ToDoubleFunction;
 
-/** How the properties are read of fingers. */
+/** Readers of the properties of fingers. */
 final class FingerReaders {
 
   private FingerReaders() {}

@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Fingers that came back on a day, by clearance or after pain, and the greatest level of each week
- * since. Weeks are counted from the plan's first day; earlier ones are below 0. Not thread-safe.
+ * Fingers that returned to training on a day, after clearance or pain, with the highest level of
+ * each week since. Weeks are numbered from the plan's first day; earlier ones are negative. Not
+ * thread-safe.
  */
 final class FingerReturn {
 
@@ -35,7 +36,7 @@ final class FingerReturn {
     }
   }
 
-  /** Returns the greatest level of the nearest earlier week; NaN if there is none. */
+  /** Returns the highest level of the most recent earlier week; NaN if there is none. */
   double before(long week) {
     Map.Entry<Long, Double> earlier = levels.lowerEntry(week);
     return earlier == null ? Double.NaN : earlier.getValue();

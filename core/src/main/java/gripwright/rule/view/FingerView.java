@@ -10,15 +10,15 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
- * A finger of one hand as rules see it, in an exercise, session, day, week, block or plan.
+ * A finger of one hand in an exercise, session, day, week, block or plan, as read by rules.
  *
- * @param work what it does there
- * @param recent what it did in the last three uneased weeks of the block that have a session and in
- *     which it held; empty but for weeks
+ * @param work its work there
+ * @param recent its work in the last three uneased weeks of the block in which it held in a
+ *     session; empty unless this is the finger of a week
  */
 public record FingerView(FingerWork work, List<FingerWork> recent) implements Named {
 
-  /** Returns the highest of the recent weeks; NaN if there is none or one is not known. */
+  /** Returns the highest value of the recent weeks; NaN if there is none or any is unknown. */
   double recently(ToDoubleFunction<FingerWork> measure) {
     double highest = Double.NaN;
     for (FingerWork week : recent) {
@@ -32,14 +32,14 @@ public record FingerView(FingerWork work, List<FingerWork> recent) implements Na
     return work.stream().map(each -> new FingerView(each, List.of())).toList();
   }
 
-  /** Adds up the fingers of parts, such as the exercises of a session. */
+  /** Adds up the work of each finger over parts, such as the exercises of a session. */
   static List<FingerWork> together(List<List<FingerView>> parts) {
     List<FingerWork> all = new ArrayList<>();
     parts.forEach(part -> part.forEach(finger -> all.add(finger.work)));
     return FingerWork.together(all);
   }
 
-  /** Returns the fingers of a week with what they did in others. */
+  /** Returns the fingers of a week with their work in other weeks. */
   static List<FingerView> besides(List<FingerWork> week, List<List<FingerWork>> others) {
     return week.stream()
         .map(

@@ -6,18 +6,18 @@ import gripwright.schedule.PlannedExercise;
 import java.util.List;
 
 /**
- * What the holds of one exercise come to, each by its own level: the greater of the level as it is
- * written and the share of the maximum that its load is.
+ * The work of one exercise, counted hold by hold. The level of a hold is the written level or its
+ * load as a share of the maximum, whichever is greater.
  *
- * @param holds how many
- * @param holdsAbove80 those above 80 % of the maximum
- * @param secondsAt80 all holds at 80 % or more, in seconds
- * @param secondsAt60 all holds at 60 % or more, in seconds
- * @param secondsAt40 all holds at 40 % or more, in seconds
- * @param setsAt60 sets with a hold at 60 % or more
- * @param greatest the greatest level; 0.8 is 80 % of the maximum
- * @param lightBefore80 seconds of what is below 60 % and its rests, up to the first hold at 80 % or
- *     more, or of all if there is none
+ * @param holds the number of holds
+ * @param holdsAbove80 the number of holds above 80 % of the maximum
+ * @param secondsAt80 time of all holds at 80 % or more, in seconds
+ * @param secondsAt60 time of all holds at 60 % or more, in seconds
+ * @param secondsAt40 time of all holds at 40 % or more, in seconds
+ * @param setsAt60 the number of sets with a hold at 60 % or more
+ * @param greatest the highest level; 0.8 is 80 % of the maximum
+ * @param lightBefore80 time of holds below 60 % and their rests before the first hold at 80 % or
+ *     more, or of all of them if there is none, in seconds
  */
 record HeldWork(
     long holds,
@@ -29,43 +29,43 @@ record HeldWork(
     double greatest,
     double lightBefore80) {
 
-  /** From here on work is hard; the levels of this record are our own, but for this one. */
+  /** Lowest level of hard work. The other levels of this record are the library's own choice. */
   static final double HARD = 0.8;
 
-  /** From here on work is heavy enough to need days of rest. */
+  /** Lowest level of heavy work, which needs rest days. */
   static final double HEAVY = 0.6;
 
-  /** Below this, work is light. */
+  /** Work below this level is light. */
   static final double MIDDLE = 0.4;
 
   private static final double TOLERANCE = 1e-9;
 
-  /** What a test counts as, and a hold whose level is not known and that may be hard. */
+  /** The level of a test, and of a hold of unknown level that may be hard. */
   static final double WHOLE_MAXIMUM = 1;
 
   static HeldWork of(PlannedExercise exercise) {
     return new Count(exercise).result();
   }
 
-  /** Tells whether a level is at least another. */
+  /** Returns whether a level is at least another, within the tolerance. */
   static boolean reaches(double level, double least) {
     return level >= least - TOLERANCE;
   }
 
-  /** Tells whether any hold is at a level or above. */
+  /** Returns whether any hold is at a level or above. */
   boolean reaches(double least) {
     return holds > 0 && reaches(greatest, least);
   }
 
   /**
-   * Returns the level of a hold of which neither a written share nor a maximum is known: it counts
-   * as hard unless the exercise is known to be light.
+   * Returns the level of a hold without a written share or a known maximum, which counts as hard
+   * unless the exercise is known to be light.
    */
   private static double ifUnknown(PlannedExercise exercise) {
     return exercise.hard() ? WHOLE_MAXIMUM : 0;
   }
 
-  /** Goes through the steps of an exercise once. */
+  /** Counts the steps of an exercise in one pass. */
   private static final class Count {
     private final PlannedExercise exercise;
     private final double maximum;

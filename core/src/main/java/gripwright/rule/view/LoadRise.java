@@ -4,6 +4,7 @@ import gripwright.athlete.Equipment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -11,19 +12,23 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How the load of an athlete's weeks rises, over the blocks and plans that follow each other, each
- * beside its {@link RecentWeeks}. What a week lacks on the way back from time off is counted as if
- * it were there, so that the way back is no rise. Where a test came between, levels are compared.
+ * The rise of an athlete's weekly load across consecutive blocks and plans, each week compared with
+ * its {@link RecentWeeks}. A week that returns from time off counts with its full load, so that the
+ * return is no rise. If there was a test between two weeks, levels are compared instead of loads.
  *
- * <p>Within a block loads are compared; at its edge the athlete may begin something else, so each
- * protocol on a grip is compared with itself, and only what is new is held to the greatest level
- * and the week's load together. What is light before and after an edge makes no rise there.
+ * <p>Within a block the loads of weeks are compared. At the start of a block the athlete may change
+ * protocols, so each protocol on a grip is compared with itself; a new one is compared with both
+ * the highest level and the load of the week. Work that is light before and after the start is
+ * ignored there.
  */
 final class LoadRise {
 
   private static final int RECENT = 3;
 
-  /** The most that one smallest step of one exercise adds to a week; our own number. */
+  /**
+   * The largest rise of a week that one smallest step of one exercise may cause; the library's own
+   * choice.
+   */
   private static final double LARGEST_STEP = 0.35;
 
   private static final double SLACK = 1e-9;
@@ -51,7 +56,7 @@ final class LoadRise {
     return weeks.stream().mapToDouble(number).max().orElse(Double.NaN);
   }
 
-  /** Returns the most weeks in a row of heavy training that this plan is part of. */
+  /** Returns the longest row of weeks of heavy training that includes a week of this plan. */
   double longestRow() {
     return recent.longestRow();
   }
@@ -61,8 +66,8 @@ final class LoadRise {
   }
 
   /**
-   * Returns the highest load, of what a week trains, among the last three whole weeks; not a number
-   * where the block has none before it.
+   * Returns the highest load of the exercises of a week in the last three complete weeks; NaN if
+   * the block has none before it.
    */
   double recentLoad(WeekView view) {
     RecentWeeks.Compared compared = recent.of(view);
@@ -74,8 +79,9 @@ final class LoadRise {
   }
 
   /**
-   * Returns the load of a week before another: of what both train if they are of two blocks, and as
-   * it would be with the maximum of today where a test came between.
+   * Returns the load of an earlier week, comparable with a later one. Across blocks only the
+   * exercises of both count, and if there was a test in between, the load is converted to the new
+   * maximum.
    */
   private double inTermsOf(TrainedWeek week, TrainedWeek before) {
     boolean inBlock = before.view.block == week.view.block;
@@ -95,7 +101,7 @@ final class LoadRise {
     return line.load() * (tested(now, week, line, before) ? now.maximumFrom(line) : 1);
   }
 
-  /** Tells whether loads follow a test made since, so that levels and not loads are compared. */
+  /** Returns whether loads changed with a test in between, so that levels must be compared. */
   private boolean tested(TrainedLine now, TrainedWeek week, TrainedLine line, TrainedWeek before) {
     return now.hasMaximum()
         && line.hasMaximum()
@@ -108,9 +114,9 @@ final class LoadRise {
   }
 
   /**
-   * Tells whether a week differs from the last three whole ones by one smallest step of one
-   * exercise, and by no more than that may add. A step of what is and was light is no rise: each
-   * may take one.
+   * Returns whether a week exceeds the last three complete ones by one smallest step of one
+   * exercise only, within the rise that such a step may cause. Steps of light exercises do not
+   * count.
    */
   boolean isOneStep(WeekView view) {
     RecentWeeks.Compared compared = recent.of(view);
@@ -138,7 +144,10 @@ final class LoadRise {
         && week.load - light <= (1 + LARGEST_STEP) * recentLoad(view) + SLACK;
   }
 
-  /** Returns the fewest steps from what a line was in a week before; a session more is many. */
+  /**
+   * Returns the lowest number of steps from any earlier week to this one; an additional session
+   * counts as many steps.
+   */
   private int stepsOf(TrainedLine line, RecentWeeks.Compared compared) {
     int fewest = RECENT;
     for (TrainedWeek before : compared.recent()) {
@@ -161,37 +170,51 @@ final class LoadRise {
     return compared == null || compared.inBlock() || compared.recent().isEmpty() ? null : compared;
   }
 
-  /** Returns the highest load of the weeks before a block; not a number in other weeks. */
+  /** Returns the highest load of the weeks before a block; NaN unless the week is its first. */
   double loadBefore(WeekView view) {
     RecentWeeks.Compared join = join(view);
     return join == null ? Double.NaN : most(join.recent(), w -> w.load);
   }
 
   /**
-   * Returns how much more a block begins with than the last three whole weeks had: the greatest
-   * rise of the load a session of a protocol on a grip, but for one smallest step of one of them,
-   * which may come on top of the plan's weekly rise; of what is new, the lesser of the rises of the
-   * greatest level and of the week's load, and of what has only a new name, the lesser of its own
-   * rise and the week's. What is and was light is left out. Not a number in other weeks.
+   * Returns the rise from the last three complete weeks to the first week of a block; NaN for other
+   * weeks. It is the highest rise of the load per session of any protocol on a grip. One of them
+   * may add one smallest step to the plan's weekly rise. For a new protocol it is the smaller of
+   * the rises of the highest level and of the week's load; for one with only a new name it is the
+   * smaller of its own rise and the week's. Exercises that are and were light are ignored.
    */
   double joinRise(WeekView view) {
     RecentWeeks.Compared join = join(view);
-    if (join == null) {
-      return Double.NaN;
+    return join == null ? Double.NaN : steepest(join).rise();
+  }
+
+  /** Returns the exercise that rises most where a block begins; empty in other weeks. */
+  Optional<TrainedLine> steepestAtJoin(WeekView view) {
+    RecentWeeks.Compared join = join(view);
+    return join == null ? Optional.empty() : Optional.ofNullable(steepest(join).line());
+  }
+
+  /** The greatest rise at the beginning of a block, and the exercise that has it. */
+  private record Steepest(double rise, @Nullable TrainedLine line) {
+    Steepest or(double other, TrainedLine of) {
+      return other > rise ? new Steepest(other, of) : this;
     }
+  }
+
+  private Steepest steepest(RecentWeeks.Compared join) {
     plan.evaluation.take((long) join.week().lines.size() * linesOf(join.recent()));
     double ofWeek = join.week().load / most(join.recent(), w -> w.load) - 1;
     double ofLevel = join.week().level / most(join.recent(), w -> w.level) - 1;
-    double rise = 0;
+    Steepest rise = new Steepest(0, null);
     int steps = 0;
     for (TrainedLine line : join.week().together) {
       List<TrainedLine> same = before(join, line::isSame);
-      List<TrainedLine> before = same.isEmpty() ? before(join, line::isAlike) : same;
+      List<TrainedLine> before = same.isEmpty() ? before(join, line::hasSameContent) : same;
       if (isLight(line, before)) {
         continue;
       }
       if (before.isEmpty()) {
-        rise = Math.max(rise, Math.min(ofLevel, ofWeek));
+        rise = rise.or(Math.min(ofLevel, ofWeek), line);
         continue;
       }
       boolean relative = tested(join, line, before);
@@ -203,12 +226,12 @@ final class LoadRise {
         continue;
       }
       boolean milder = same.isEmpty() && before.stream().allMatch(line::isMilderThan);
-      rise = Math.max(rise, !same.isEmpty() ? own : Math.min(milder ? ofLevel : own, ofWeek));
+      rise = rise.or(!same.isEmpty() ? own : Math.min(milder ? ofLevel : own, ofWeek), line);
     }
     return rise;
   }
 
-  /** Tells whether a line is light, and was so where there was anything like it. */
+  /** Returns whether a line is light and all similar lines before it were. */
   private static boolean isLight(TrainedLine line, List<TrainedLine> before) {
     return line.isLight() && before.stream().allMatch(TrainedLine::isLight);
   }
@@ -217,7 +240,7 @@ final class LoadRise {
     return join.recent().stream().flatMap(week -> week.together.stream()).filter(which).toList();
   }
 
-  /** Tells the same of a line and all that it is compared with at a join. */
+  /** Returns the same for a line and all lines that it is compared with at the start of a block. */
   private boolean tested(RecentWeeks.Compared join, TrainedLine line, List<TrainedLine> before) {
     LocalDate since = join.recent().get(0).view.week.from();
     LocalDate until = join.week().view.week.to();
@@ -231,8 +254,8 @@ final class LoadRise {
   }
 
   /**
-   * Tells whether a line has one smallest step more and beyond it no more than the plan's weekly
-   * rise, and the week no more by both than one step may add.
+   * Returns whether a line rises by at most one smallest step plus the plan's weekly rise, and the
+   * week by at most the rise that one step may cause.
    */
   private boolean isOneStep(
       TrainedLine line, List<TrainedLine> before, boolean relative, RecentWeeks.Compared join) {
@@ -248,8 +271,8 @@ final class LoadRise {
   }
 
   /**
-   * Returns how many sessions a week more a block begins with, of a protocol on a grip that the
-   * last three whole weeks had as well, and that is not light in both; not a number in other weeks.
+   * Returns the increase in sessions a week, at the start of a block, of any protocol on a grip
+   * that the last three complete weeks had too, unless it is light in both; NaN for other weeks.
    */
   double moreSessions(WeekView view) {
     RecentWeeks.Compared join = join(view);

@@ -14,9 +14,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * The athlete's days that are in the log and in no plan: an athlete is one body, whoever wrote down
- * the training. Of the weeks before a plan these are sessions, tests and hard climbing; of the
- * plan's own days, sessions that are not among its past.
+ * Logged days of the athlete that belong to no plan. Before the plan these are sessions, tests and
+ * days of hard climbing; during the plan, sessions that match none of its own.
  */
 final class LoggedDays {
 
@@ -24,16 +23,15 @@ final class LoggedDays {
 
   private final PlanView plan;
 
-  /** Before the plan, by date. */
+  /** Sessions before the plan, by date. */
   final List<SessionView> before = new ArrayList<>();
 
-  /** In the plan, by date. */
+  /** Sessions during the plan, by date. */
   final List<SessionView> within = new ArrayList<>();
 
   /**
-   * Weeks before the plan of which sessions are known, by date. Those without a line are unknown;
-   * of those in which one was skipped, or which another plan has in part, it isn't known what they
-   * were to be.
+   * Weeks before the plan with logged sessions, by date. Weeks with a skipped session, or partly
+   * covered by another plan, are left out, because their planned load is not known.
    */
   final List<WeekView> weeks = new ArrayList<>();
 
@@ -78,7 +76,7 @@ final class LoggedDays {
     return tests;
   }
 
-  /** Tells whether a test is one that an earlier plan asked for. */
+  /** Returns whether an earlier plan has planned this test. */
   private boolean isOfAPlan(LogEntry.Tested line) {
     return plan.before.stream()
         .flatMap(other -> other.schedule.retests().stream())

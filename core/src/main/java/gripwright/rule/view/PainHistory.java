@@ -20,22 +20,21 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The pain of an athlete as rules ask for it: which fingers it stops on a day, which came back
- * after it, and which hurt too much for rehabilitation. What stops is decided by {@link FeltPain};
- * here it is only kept so that a question looks at few of many scores.
+ * The pain of an athlete, indexed for rules: fingers that must stop on a day, fingers that returned
+ * after pain, and fingers too painful for rehabilitation. {@link FeltPain} decides the stops.
  */
 final class PainHistory {
 
-  /** Scores of this many days before the last one are looked at, its own day included. */
+  /** Number of days of scores that are read, up to and including the last one. */
   private static final int DAYS = 14;
 
-  /** What sharp or sudden pain counts as in rehabilitation. */
+  /** The score of sharp or sudden pain in rehabilitation. */
   private static final double TOO_MUCH = Pain.LIMIT + 1;
 
   /**
-   * Fingers of a hand that may hurt together.
+   * The fingers of a hand that one pain report covers.
    *
-   * @param named true if a line names the finger and leaves open of which hand it is
+   * @param named true if the report names the finger but not the hand
    */
   private record Place(FingerSet fingers, Side side, boolean named) {
 
@@ -54,23 +53,23 @@ final class PainHistory {
     }
   }
 
-  /** A finger of a hand, or any while climbing. */
+  /** A finger of a hand; empty for unspecified pain while climbing. */
   private record Spot(Optional<Finger> finger, Side side) {}
 
-  /** The worst scores by day: those of training count from the next day on. */
-  private record Scores(TreeMap<LocalDate, Double> told, TreeMap<LocalDate, Double> trained) {
+  /** The worst scores by day; those reported with training count from the next day on. */
+  private record Scores(TreeMap<LocalDate, Double> reported, TreeMap<LocalDate, Double> trained) {
 
-    /** Tells whether what was felt up to a day is too much for rehabilitation. */
+    /** Returns whether the scores up to a day rule out rehabilitation. */
     boolean areTooMuchOn(LocalDate day) {
       TreeMap<LocalDate, Double> late = new TreeMap<>();
       Optional<LocalDate> last =
-          Optional.ofNullable(told.floorKey(day))
+          Optional.ofNullable(reported.floorKey(day))
               .map(one -> later(one, trained.lowerKey(day)))
               .or(() -> Optional.ofNullable(trained.lowerKey(day)));
       last.ifPresent(
           end -> {
             LocalDate begin = end.minusDays(DAYS - 1);
-            told.subMap(begin, true, end, true).forEach((d, s) -> late.merge(d, s, Math::max));
+            reported.subMap(begin, true, end, true).forEach((d, s) -> late.merge(d, s, Math::max));
             trained
                 .subMap(begin, true, end, !end.equals(day))
                 .forEach((d, s) -> late.merge(d, s, Math::max));
@@ -85,16 +84,16 @@ final class PainHistory {
 
   private final List<FeltPain> pains;
 
-  /** Those that explain pain: of anything but skin. */
+  /** Injuries that can explain pain, which excludes those of the skin. */
   private final List<Injury> injuries;
 
-  /** By their end, the earliest day on which a stop of that end or a later one begins. */
+  /** Earliest start of all stops that end on or after a day, by that day. */
   private final Map<Place, TreeMap<LocalDate, LocalDate>> stops = new HashMap<>();
 
-  /** What came back when a stop ended with its scores, by day. */
+  /** Fingers that returned when a stop ended, by day. */
   private final Map<Place, TreeMap<LocalDate, FingerReturn>> returns = new HashMap<>();
 
-  /** By how the injuries stand. */
+  /** Scores by the state of all injuries. */
   private final Map<List<Integer>, Map<Spot, Scores>> scores = new HashMap<>();
 
   PainHistory(List<FeltPain> pains, List<Injury> injuries) {
@@ -128,7 +127,7 @@ final class PainHistory {
     return injury.cleared().filter(on::equals).isPresent();
   }
 
-  /** The session that hurt is over. */
+  /** Pain during a session stops the finger from the next day on, because that session is over. */
   private static LocalDate begin(FeltPain pain) {
     return pain.done().isPresent() ? pain.date().plusDays(1) : pain.date();
   }
@@ -145,7 +144,7 @@ final class PainHistory {
     }
   }
 
-  /** Tells whether pain of a finger in use stops it on the day, see {@link FeltPain#stopsOn}. */
+  /** Returns whether pain stops a finger in use on the day, see {@link FeltPain#stopsOn}. */
   boolean stops(ExerciseView exercise) {
     LocalDate day = exercise.session.date;
     exercise.plan().evaluation.take(stops.size());
@@ -159,7 +158,7 @@ final class PainHistory {
         .anyMatch(each -> injuries.stream().noneMatch(i -> i.openOn(day) && each.getKey().isOf(i)));
   }
 
-  /** Notes the level of an exercise, or of what was logged of one like it. */
+  /** Records the level of an exercise, or of a logged exercise with the same setup. */
   void note(ExerciseView exercise, LocalDate day, long week, double level) {
     exercise.plan().evaluation.take(returns.size());
     returns.values().stream()
@@ -168,7 +167,7 @@ final class PainHistory {
         .forEach(last -> last.getValue().note(day, week, level));
   }
 
-  /** Tells whether any finger came back after pain. */
+  /** Returns whether any finger returned after pain. */
   boolean hasReturns() {
     return !returns.isEmpty();
   }
@@ -184,15 +183,15 @@ final class PainHistory {
   }
 
   /**
-   * Tells whether a finger in use hurts too much for rehabilitation on a day: above 5, sharp or
-   * sudden, or above 2 and rising week on week, of the seven days up to its last score. What was
-   * felt up to the day of an injury is the injury itself, and is over with its clearance.
+   * Returns whether pain in a finger in use rules out rehabilitation on a day: if it is above 5,
+   * sharp or sudden, or above 2 and rising from week to week, in the seven days up to its last
+   * score. Pain up to the day of an injury belongs to the injury and ends with its clearance.
    */
   boolean isTooMuch(ExerciseView exercise) {
     LocalDate day = exercise.session.date;
     Map<Spot, Scores> known =
         scores.computeIfAbsent(
-            standing(day),
+            injuryStates(day),
             standing -> {
               exercise.plan().evaluation.take(pains.size());
               return spots(day);
@@ -204,8 +203,8 @@ final class PainHistory {
         .anyMatch(each -> each.getValue().areTooMuchOn(day));
   }
 
-  /** Returns of each injury whether it has not happened yet, is open or is cleared. */
-  private List<Integer> standing(LocalDate day) {
+  /** Returns the state of each injury: not yet happened, open or cleared. */
+  private List<Integer> injuryStates(LocalDate day) {
     List<Integer> all = new ArrayList<>();
     for (Injury injury : injuries) {
       all.add(day.isBefore(injury.from()) ? 0 : injury.openOn(day) ? 1 : 2);
@@ -213,7 +212,7 @@ final class PainHistory {
     return all;
   }
 
-  /** Returns the scores by where they were felt, without those that injuries explain on a day. */
+  /** Returns the scores by finger, without those that injuries explain on a day. */
   private Map<Spot, Scores> spots(LocalDate day) {
     Map<Spot, Scores> all = new HashMap<>();
     for (FeltPain pain : pains) {
@@ -233,7 +232,8 @@ final class PainHistory {
           Scores of =
               all.computeIfAbsent(
                   new Spot(finger, side), spot -> new Scores(new TreeMap<>(), new TreeMap<>()));
-          (pain.done().isPresent() ? of.trained() : of.told()).merge(pain.date(), score, Math::max);
+          (pain.done().isPresent() ? of.trained() : of.reported())
+              .merge(pain.date(), score, Math::max);
         }
       }
     }

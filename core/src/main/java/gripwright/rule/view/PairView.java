@@ -3,12 +3,12 @@ package gripwright.rule.view;
 import gripwright.finding.ModelPath;
 import java.time.LocalDate;
 
-/** Two sessions as rules see them, the earlier first. */
+/** Two sessions, the earlier first, as read by rules. */
 public record PairView(SessionView earlier, SessionView later) implements Subject {
 
   private static final double SECONDS_PER_DAY = 86_400;
 
-  /** Returns whole calendar days of 24 h each, in seconds. */
+  /** Returns the calendar days between them, of 24 h each, in seconds. */
   double gap() {
     return (later.day - earlier.day) * SECONDS_PER_DAY;
   }
@@ -21,7 +21,10 @@ public record PairView(SessionView earlier, SessionView later) implements Subjec
     return (earlier.hardFingerBits & later.hardFingerBits) != 0;
   }
 
-  /** Returns the session that a finding about the pair stands at: a trained one, if one is. */
+  /**
+   * Returns the session that a finding about the pair refers to, a training session if there is
+   * one.
+   */
   public SessionView place() {
     if (later.what == SessionView.What.TRAINING) {
       return later;

@@ -39,12 +39,12 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A schedule as rules see it: blocks, weeks, days, sessions and exercises that know each other,
- * with their sums calculated once.
+ * A schedule as read by rules: linked views of its blocks, weeks, days, sessions and exercises,
+ * with their sums computed once.
  */
 public final class PlanView implements Subject {
 
-  /** How long what was logged before the plan is spoken of; the library's own choice. */
+  /** How many months of the log before the plan are reported on; the library's own choice. */
   private static final int LOG_MATTERS_MONTHS = 6;
 
   public final Schedule schedule;
@@ -55,7 +55,7 @@ public final class PlanView implements Subject {
   /** Work by finger, computed only if a rule reads it. */
   final FingerLedger ledger = new FingerLedger();
 
-  /** What checking this plan took. */
+  /** The cost of checking this plan. */
   public final Evaluation evaluation;
 
   /** Counts the places where rules are broken. */
@@ -71,13 +71,13 @@ public final class PlanView implements Subject {
   /** Sessions, retests and days of hard climbing by date. */
   final List<SessionView> events;
 
-  /** The athlete's days that only the log knows. */
+  /** Logged days of the athlete that belong to no plan. */
   final LoggedDays logged;
 
   final List<DayView> days;
   final List<ExerciseView> exercises;
 
-  /** Exercises, and what is tested, by date. */
+  /** Exercises and tests, by date. */
   private final List<ExerciseView> exercisesAndTests;
 
   final AthleteView athlete;
@@ -95,17 +95,17 @@ public final class PlanView implements Subject {
   private @Nullable Efforts efforts;
   private @Nullable List<FingerView> atWork;
 
-  /** Returns what rules see, for a check without a bound. */
+  /** Creates a view without a limit on the work. */
   public PlanView(Schedule schedule, LogTimeline timeline) {
     this(schedule, timeline, List.of(), Meter.unbounded());
   }
 
   /**
-   * Returns what rules see.
+   * Creates a view.
    *
-   * @param before other plans of the athlete that began before this one: an athlete is one body,
-   *     whatever number of plans there is. What they alone break is not looked for.
-   * @param meter counts what is looked at
+   * @param before other plans of the athlete that began before this one, because they strain the
+   *     same body; rules that only they break are not reported
+   * @param meter counts the work
    */
   public PlanView(Schedule schedule, LogTimeline timeline, List<Schedule> before, Meter meter) {
     this.meter = meter;
@@ -203,13 +203,13 @@ public final class PlanView implements Subject {
     return all;
   }
 
-  /** Returns the week of this plan that a day lies in; null if there is none. */
+  /** Returns the week of this plan that includes a day; null if there is none. */
   @Nullable WeekView weekOf(LocalDate day) {
     long days = ChronoUnit.DAYS.between(schedule.plan().from(), day);
     return days < 0 ? null : weeksByNumber.get((int) (days / 7) + 1);
   }
 
-  /** Returns the events, and those of the plan's days that only the log knows, by date. */
+  /** Returns the events and the sessions only known from the log during the plan, by date. */
   List<SessionView> happenings() {
     return logged.within.isEmpty()
         ? events
@@ -236,13 +236,13 @@ public final class PlanView implements Subject {
     return all;
   }
 
-  /** Returns the athlete as things stand on a day. */
+  /** Returns the state of the athlete on a day. */
   AthleteView athleteOn(LocalDate day) {
     return athletes.computeIfAbsent(
         day, d -> new AthleteView(schedule.athlete(), bodyMasses, d, schedule.plan().from()));
   }
 
-  /** Returns what rules of a scope look at, in order; pairs are {@link #pairs} instead. */
+  /** Returns the subjects of a scope, in order; for pairs see {@link #pairs}. */
   public Subjects subjects(Scope scope) {
     return subjects.computeIfAbsent(
         scope,
@@ -261,10 +261,7 @@ public final class PlanView implements Subject {
                 evaluation));
   }
 
-  /**
-   * Returns the exercises, and what is tested, by date: planned tests are held to the built-in
-   * rules as exercises are.
-   */
+  /** Returns the exercises and planned tests by date, because the built-in rules apply to both. */
   public Subjects exercisesAndTests() {
     Subjects all = withTests;
     if (all == null) {
@@ -275,17 +272,17 @@ public final class PlanView implements Subject {
   }
 
   /**
-   * Returns the pairs of sessions within reach: each with those that follow, by date, as long as
-   * they are near. Two days of climbing are no pair, since neither is planned.
+   * Returns the pairs of sessions within a gap, by date. Two days of climbing are no pair, because
+   * neither is planned.
    *
-   * @param reach greatest gap, in seconds
+   * @param reach maximum gap, in seconds
    */
   public Subjects pairs(double reach) {
     return pairs.computeIfAbsent(
         reach, r -> new Subjects(new SessionPairs(this).within(r), evaluation));
   }
 
-  /** Returns the weeks of this plan in which the athlete is tested, counted from 0; any before. */
+  /** Returns the weeks with a test, numbered from this plan's first; earlier ones are negative. */
   private NavigableSet<Long> testWeeks() {
     NavigableSet<Long> known = testWeeks;
     if (known == null) {
@@ -306,8 +303,8 @@ public final class PlanView implements Subject {
   }
 
   /**
-   * Returns the time from the last earlier week with a test to that of a day, in seconds; NaN if
-   * there is none.
+   * Returns the time from the last earlier week with a test to the week of a day, in seconds; NaN
+   * if there is none.
    */
   double sinceTest(LocalDate day) {
     long week = weekIndex(day);
@@ -315,7 +312,7 @@ public final class PlanView implements Subject {
     return last == null ? Double.NaN : Unit.WEEK.toBase((double) (week - last));
   }
 
-  /** Tells whether a setup that is to be tested on a day was tested in that week of the plan. */
+  /** Returns whether a setup with a planned test on a day was tested in that week of the plan. */
   boolean isTested(Setup setup, LocalDate day) {
     evaluation.take(timeline.log().tests().size());
     return timeline.log().tests().stream()
@@ -325,9 +322,7 @@ public final class PlanView implements Subject {
                     && test.setup().toString().equals(setup.toString()));
   }
 
-  /**
-   * Returns how many sessions of the athlete's earlier plans lie between two days, both included.
-   */
+  /** Returns the number of sessions of earlier plans between two days, both included. */
   double sessionsOfOtherPlans(LocalDate first, LocalDate last) {
     long count = 0;
     for (PlanView other : before) {
@@ -341,7 +336,8 @@ public final class PlanView implements Subject {
   }
 
   /**
-   * Returns how often the athlete was tested under 16 within half a year before the plan, or in it.
+   * Returns the number of tests of the athlete under 16, from half a year before the plan to its
+   * end.
    */
   double testsUnder16() {
     return timeline.log().tests().stream()
@@ -357,8 +353,8 @@ public final class PlanView implements Subject {
   }
 
   /**
-   * Returns how many sessions with hard work, or on a grip that is none for this age, were logged
-   * under 16 within half a year before the plan, or in it.
+   * Returns the number of sessions logged under 16 with hard work or a grip not allowed at that
+   * age, from half a year before the plan to its end.
    */
   double hardWorkUnder16() {
     List<LogEntry.Trained> trained = timeline.log().of(LogEntry.Trained.class);
@@ -377,7 +373,7 @@ public final class PlanView implements Subject {
         || grip.structure() == GripStructure.SPLIT;
   }
 
-  /** Returns the athlete's days over all plans, gathered when they are first asked for. */
+  /** Returns the athlete's days over all plans, computed on first use. */
   AthleteDays athleteDays() {
     AthleteDays known = athleteDays;
     if (known == null) {
@@ -387,7 +383,7 @@ public final class PlanView implements Subject {
     return known;
   }
 
-  /** Returns how the load of weeks rises, worked out when it is first asked for. */
+  /** Returns the rise of the weekly load, computed on first use. */
   LoadRise loadRise() {
     LoadRise known = loadRise;
     if (known == null) {
@@ -397,7 +393,7 @@ public final class PlanView implements Subject {
     return known;
   }
 
-  /** Returns the efforts that were logged, read when they are first asked for. */
+  /** Returns the logged efforts, read on first use. */
   Efforts efforts() {
     Efforts known = efforts;
     if (known == null) {
@@ -407,17 +403,17 @@ public final class PlanView implements Subject {
     return known;
   }
 
-  /** Returns how much more a week's load may be than before; 0.1 where the plan does not say. */
+  /** Returns the permitted weekly rise of load; 0.1 if the plan sets none. */
   double weeklyRise() {
     return schedule.plan().weeklyRise().orElse(Plan.STANDARD_WEEKLY_RISE);
   }
 
-  /** Tells whether all days of a place are past: what stands there has happened. */
+  /** Returns whether all days of a place are in the past. */
   public boolean isPast(ModelPath place) {
     return timeline.isPast(place, schedule.weeks());
   }
 
-  /** Returns the fingers at work; computed on first use. */
+  /** Returns the fingers that hold, computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

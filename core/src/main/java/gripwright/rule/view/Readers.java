@@ -12,10 +12,10 @@ import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
-/** How every property of the catalogue is read from a view of a schedule. */
+/** The readers of every property of the catalogue from views of a schedule. */
 public final class Readers implements PropertyReaders {
 
-  /** Reads all properties. */
+  /** The readers of all properties. */
   public static final Readers ALL = new Readers();
 
   private final Map<Kind, Map<String, Access>> byKind = new EnumMap<>(Kind.class);
@@ -29,7 +29,7 @@ public final class Readers implements PropertyReaders {
   }
 
   /**
-   * Returns how a property is read.
+   * Returns the reader of a property.
    *
    * @throws IllegalArgumentException if nothing reads it
    */
@@ -43,7 +43,7 @@ public final class Readers implements PropertyReaders {
     return access;
   }
 
-  /** Returns the names of what is read of a kind. */
+  /** Returns the names of the readable properties of a kind. */
   Set<String> names(Kind kind) {
     return Set.copyOf(byKind.getOrDefault(kind, Map.of()).keySet());
   }
@@ -52,7 +52,7 @@ public final class Readers implements PropertyReaders {
     return new Of<>(byKind.computeIfAbsent(kind, k -> new HashMap<>()));
   }
 
-  /** Collects the readers of one kind, whose things are of one class. */
+  /** Collects the readers of one kind, whose views all have the same class. */
   @SuppressWarnings("unchecked") // expressions are typed before anything is read
   static final class Of<V> {
 

@@ -13,10 +13,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The weeks of an athlete, over the plans that follow each other and what the log alone knows, each
- * beside the last three before it that are whole: not eased, nothing missed in them, nothing that
- * lost its day to the log, and none cut short by time away. A session of which less was done than
- * planned counts as it was planned: the plan that goes on unchanged does not rise by it.
+ * The weeks of an athlete, across consecutive plans and weeks only known from the log, each with
+ * the last three complete weeks before it. A complete week is not eased, not shortened by time
+ * away, and no session of it was missed or displaced by the log. A session that was cut short
+ * counts as planned, so that continuing an unchanged plan is no rise.
  */
 final class RecentWeeks {
 
@@ -24,17 +24,19 @@ final class RecentWeeks {
 
   private static final double SLACK = 1e-9;
 
-  /** A week trains heavily that has work at 60 % or more on so many days; our own number. */
+  /**
+   * Minimum number of days at 60 % or more in a week of heavy training; the library's own choice.
+   */
   private static final int HEAVY_DAYS = 2;
 
-  /** A week is eased that has at most this share of the load before it; our own number. */
+  /** Maximum load of an eased week, as a share of the load before it; the library's own choice. */
   private static final double EASED = 0.7;
 
   private final PlanView plan;
   private final Map<WeekView, Compared> weeks = new HashMap<>();
   private int longestRow;
 
-  /** A week and those that it is compared with, the latest first. */
+  /** A week and the weeks that it is compared with, the latest first. */
   record Compared(TrainedWeek week, List<TrainedWeek> recent, boolean inBlock) {}
 
   RecentWeeks(PlanView plan) {
@@ -42,12 +44,12 @@ final class RecentWeeks {
     compareAll();
   }
 
-  /** Returns a week of the plan with those before it; null where nothing is trained in it. */
+  /** Returns a week of the plan with those before it; null if it has no training. */
   @Nullable Compared of(WeekView view) {
     return weeks.get(view);
   }
 
-  /** Returns the most weeks in a row of heavy training that the plan is part of. */
+  /** Returns the longest row of weeks of heavy training that includes a week of the plan. */
   double longestRow() {
     return longestRow;
   }
@@ -94,14 +96,14 @@ final class RecentWeeks {
         Stream.of(plan));
   }
 
-  /** Returns their weeks, and those that the log alone knows, by date. */
+  /** Returns the weeks of these plans and those only known from the log, by date. */
   private List<WeekView> following() {
     return Stream.concat(plans().flatMap(some -> some.weeks.stream()), plan.logged.weeks.stream())
         .sorted(Comparator.comparing(view -> view.week.from()))
         .toList();
   }
 
-  /** Returns the weeks that have less than was planned: a session was missed, or lost its day. */
+  /** Returns the weeks in which a session was missed or lost its day. */
   private Set<WeekView> incomplete() {
     Set<WeekView> incomplete = new HashSet<>();
     plans()
@@ -128,8 +130,8 @@ final class RecentWeeks {
   }
 
   /**
-   * Tells whether a week goes on training heavily; one that is eased does not. Our own measure: a
-   * week is eased that has less load, and no higher level, than those before it.
+   * Returns whether a week continues heavy training. A week with less load and no higher level than
+   * those before it is eased and does not; this measure is the library's own choice.
    */
   private boolean trainsOn(TrainedWeek week, List<TrainedWeek> uneased) {
     if (week.view.sessions.isEmpty()) {

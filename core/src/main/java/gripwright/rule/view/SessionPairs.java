@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The pairs of sessions of a plan within reach of each other, and of its sessions with those of
- * plans that ended before it, and with what was logged before it and no plan has.
+ * The pairs of sessions within a gap: within a plan, with sessions of plans that ended before it,
+ * and with sessions before it that only the log has.
  */
 final class SessionPairs {
 
-  /** What a pair of sessions counts as among the values that are kept. */
+  /** The number of stored values that a pair of sessions counts as. */
   private static final long VALUES_OF_A_PAIR = 4;
 
   private final PlanView plan;
@@ -18,7 +18,7 @@ final class SessionPairs {
     this.plan = plan;
   }
 
-  /** Returns all pairs, by date, and then those with what was before the plan. */
+  /** Returns all pairs by date, then those with sessions before the plan. */
   List<PairView> within(double reach) {
     List<PairView> all = new ArrayList<>();
     List<SessionView> happenings = plan.happenings();
@@ -42,8 +42,8 @@ final class SessionPairs {
   }
 
   /**
-   * Returns the pairs of which the earlier is part of a plan that ended before this one began: of
-   * plans over the same weeks, one finding asks whether both are meant.
+   * Returns the pairs whose earlier session belongs to a plan that ended before this one began.
+   * Plans over the same weeks have one finding of their own.
    */
   private List<PairView> pairsAcrossPlans(List<SessionView> happenings, double reach) {
     List<PairView> all = new ArrayList<>();
@@ -56,7 +56,7 @@ final class SessionPairs {
     return all;
   }
 
-  /** Adds the pairs of what lies before this plan with what is trained and tested in it. */
+  /** Adds the pairs of a session before this plan with a session or test in it. */
   private void addPairs(
       List<SessionView> earlier, List<SessionView> later, double reach, List<PairView> into) {
     for (SessionView event : later) {

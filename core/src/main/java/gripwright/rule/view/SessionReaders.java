@@ -5,7 +5,7 @@ import gripwright.quantity.Unit;
 import java.time.LocalDate;
 import java.util.List;
 
-/** How the properties are read of sessions, days and pairs of sessions. */
+/** Readers of the properties of sessions, days and pairs of sessions. */
 final class SessionReaders {
 
   private static final List<String> WEEKDAY_WORDS =

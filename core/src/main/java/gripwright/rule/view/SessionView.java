@@ -22,10 +22,10 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** A session as rules see it; a retest and a day of hard climbing count as one. */
+/** A session, retest or day of hard climbing, as read by rules. */
 public final class SessionView implements Named, Subject {
 
-  /** What a session is. */
+  /** The kind of a session. */
   enum What {
     /** A session of the plan. */
     TRAINING,
@@ -60,10 +60,10 @@ public final class SessionView implements Named, Subject {
   private final AthleteView athlete;
   final List<ExerciseView> exercises = new ArrayList<>();
 
-  /** What is tested, of a retest; not among the exercises, since it adds to no sum. */
+  /** The tests of a retest, kept apart from the exercises because they add to no sum. */
   final List<ExerciseView> tests = new ArrayList<>();
 
-  /** What a session of the past was to be, before it was trained; else nothing. */
+  /** The planned exercises of a past session; otherwise empty. */
   final List<PlannedExercise> planned;
 
   double load;
@@ -76,7 +76,7 @@ public final class SessionView implements Named, Subject {
   /** The fingers worked hard, one bit each. */
   int hardFingerBits;
 
-  /** What a session is by itself; minutes and body mass are not numbers where there are none. */
+  /** The data of a session; minutes and body mass are NaN if there are none. */
   private record Facts(
       What what,
       LocalDate date,
@@ -86,7 +86,7 @@ public final class SessionView implements Named, Subject {
       boolean eased,
       double minutes,
       double bodyMass) {
-    /** Returns those of a test or of climbing. */
+    /** Returns the data of a test or of climbing. */
     static Facts unplanned(What what, LocalDate date, ModelPath path) {
       return new Facts(what, date, what.toString(), path, true, false, Double.NaN, Double.NaN);
     }
@@ -140,7 +140,7 @@ public final class SessionView implements Named, Subject {
     return session;
   }
 
-  /** Exercises of a hand that follow each other with hardly a rest go on with its hold. */
+  /** Joins the holds of consecutive exercises of a hand that have almost no rest between them. */
   private void joinHolds() {
     BlockView block = block();
     double between = block == null ? Double.NaN : block.restBetween(name);
@@ -180,25 +180,24 @@ public final class SessionView implements Named, Subject {
     return session;
   }
 
-  /**
-   * Returns its exercises, each at least as it was planned: what was done less of, or not at all,
-   * as it was to be. What was done more of counts as it was done.
-   */
+  /** Returns the exercises, each as done or as planned, whichever is more. */
   List<ExerciseView> atLeastPlanned() {
     List<ExerciseView> left = new ArrayList<>(exercises);
     List<ExerciseView> all = new ArrayList<>();
     for (PlannedExercise each : planned) {
       plan.evaluation.take(1 + left.size());
-      ExerciseView asked = new ExerciseView(each, this);
-      Optional<ExerciseView> done = left.stream().filter(asked::isSameWork).findFirst();
+      ExerciseView plannedView = new ExerciseView(each, this);
+      Optional<ExerciseView> done = left.stream().filter(plannedView::isSameWork).findFirst();
       done.ifPresent(left::remove);
-      all.add(done.filter(d -> d.load > asked.load / asked.returnShare()).orElse(asked));
+      all.add(
+          done.filter(d -> d.load > plannedView.load / plannedView.returnShare())
+              .orElse(plannedView));
     }
     all.addAll(left);
     return all;
   }
 
-  /** Returns a day on which something was tested, as the log tells. */
+  /** Returns a day with a logged test. */
   static SessionView tested(LocalDate day, int fingerBits, PlanView plan) {
     SessionView session =
         new SessionView(
@@ -211,15 +210,15 @@ public final class SessionView implements Named, Subject {
     return session;
   }
 
-  /** Tells whether it is of the plan: training or a test, not climbing. */
+  /** Returns whether this is planned training or a planned test, not climbing. */
   boolean isPlanned() {
     return what != What.CLIMBING;
   }
 
   /**
-   * Returns what comes before the first hold at 80 % of the maximum, in seconds: the written
-   * warm-up, work below 60 % and climbing of that day. Not a number where nothing is that hard, or
-   * where nothing is written of the warm-up, as of a session that was not planned.
+   * Returns the warm-up before the first hold at 80 % of the maximum, in seconds: the written
+   * warm-up, work below 60 % and the climbing of that day. NaN if no hold is that hard or if no
+   * warm-up is known, as for unplanned sessions.
    */
   double warmUp() {
     double seconds = plan.athleteDays().climbing(date).toSeconds() + writtenWarmUp();
@@ -245,12 +244,12 @@ public final class SessionView implements Named, Subject {
     return week == null ? null : week.block;
   }
 
-  /** Returns how many holds the hand has that has more of them. */
+  /** Returns the number of holds of the hand with more of them. */
   double mostHolds() {
     return ofOneHand(e -> e.sets * e.repetitions);
   }
 
-  /** Returns the time of all holds of the hand that holds longer, in seconds. */
+  /** Returns the time of all holds of the hand with the longer time, in seconds. */
   double mostTimeUnderLoad() {
     return ofOneHand(e -> e.timeUnderLoad);
   }
@@ -267,7 +266,7 @@ public final class SessionView implements Named, Subject {
         .orElse(0);
   }
 
-  /** Returns the fingers at work; computed on first use. */
+  /** Returns the fingers that hold, computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

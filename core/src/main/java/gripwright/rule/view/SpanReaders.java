@@ -3,7 +3,7 @@ package gripwright.rule.view;
 import gripwright.expression.Kind;
 import gripwright.quantity.Unit;
 
-/** How the properties are read of weeks, blocks and plans. */
+/** Readers of the properties of weeks, blocks and plans. */
 final class SpanReaders {
 
   private SpanReaders() {}

@@ -3,11 +3,11 @@ package gripwright.rule.view;
 import gripwright.finding.ModelPath;
 import java.time.LocalDate;
 
-/** What a rule looks at: a thing with a place and a day. */
+/** A subject of rules, with a place and a day. */
 public sealed interface Subject
     permits PlanView, BlockView, WeekView, DayView, SessionView, ExerciseView, PairView {
 
-  /** Returns where it stands. */
+  /** Returns its place. */
   ModelPath path();
 
   /**
@@ -18,6 +18,6 @@ public sealed interface Subject
     return path();
   }
 
-  /** Returns when it is; of more than a day the first, of two sessions the later. */
+  /** Returns its date: the first day of a span, the later day of a pair. */
   LocalDate date();
 }

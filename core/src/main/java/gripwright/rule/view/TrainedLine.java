@@ -1,5 +1,7 @@
 package gripwright.rule.view;
 
+import gripwright.finding.Clause;
+import gripwright.finding.Message;
 import gripwright.hand.Side;
 import gripwright.protocol.Scheme;
 import java.util.EnumMap;
@@ -8,14 +10,17 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * One exercise of a week, in all its sessions: a protocol on a grip. Left and right lines of one
- * exercise are one.
+ * One exercise of a week over all its sessions, identified by protocol and grip. Lines for the left
+ * and right hand are merged.
  */
 final class TrainedLine {
 
   private static final double SLACK = 1e-6;
 
-  /** Levels that differ by less are the same, where protocols have other names; our own number. */
+  /**
+   * Maximum ratio of levels that count as equal if protocols have different names; the library's
+   * own choice.
+   */
   private static final double SAME_LEVEL = 1.1;
 
   private final String grip;
@@ -31,7 +36,7 @@ final class TrainedLine {
   private double level;
   private boolean light = true;
 
-  /** What a session has of it. */
+  /** The part of this exercise in one session. */
   private static final class InSession {
     private final Map<Side, Integer> sets = new EnumMap<>(Side.class);
     private double load;
@@ -52,7 +57,7 @@ final class TrainedLine {
   /**
    * Adds an exercise.
    *
-   * @param share the share of its load that a week on the way back from time off has
+   * @param share the share of the full load, below 1 in a week that returns from time off
    */
   void add(ExerciseView exercise, double share) {
     Scheme scheme = exercise.scheme();
@@ -72,13 +77,20 @@ final class TrainedLine {
         .forEach(side -> in.sets.merge(side, scheme.sets(), Integer::sum));
   }
 
-  /** Tells whether this is the same protocol, by its name, on the same grip. */
+  /** Returns the protocol and the grip in words. */
+  Message words() {
+    return new Clause("breach.exercise", Map.of("protocol", protocol, "grip", grip));
+  }
+
+  /** Returns whether both have the same protocol name and grip. */
   boolean isSame(TrainedLine other) {
     return grip.equals(other.grip) && lifting == other.lifting && protocol.equals(other.protocol);
   }
 
-  /** Tells whether this is the same by its holds, rests and level, so that no name hides it. */
-  boolean isAlike(TrainedLine other) {
+  /**
+   * Returns whether both agree in holds, rests and level, so that a new name alone hides no rise.
+   */
+  boolean hasSameContent(TrainedLine other) {
     return grip.equals(other.grip)
         && lifting == other.lifting
         && holds.equals(other.holds)
@@ -86,12 +98,12 @@ final class TrainedLine {
         && other.level <= SAME_LEVEL * level + SLACK;
   }
 
-  /** Tells whether this is the same as another, by name or by what it is. */
+  /** Returns whether both are the same by name or by content. */
   boolean isLike(TrainedLine other) {
-    return isSame(other) || isAlike(other);
+    return isSame(other) || hasSameContent(other);
   }
 
-  /** Tells whether all of it is known to be light, or below 40 % of the maximum. */
+  /** Returns whether all of it is known to be light or is below 40 % of the maximum. */
   boolean isLight() {
     return light;
   }
@@ -105,9 +117,9 @@ final class TrainedLine {
   }
 
   /**
-   * Returns the greatest load of a session.
+   * Returns the highest load of a session.
    *
-   * @param relative true to count it in shares of the maximum, where that is known
+   * @param relative true to express it as shares of the maximum, if that is known
    */
   double perSession(boolean relative) {
     return sessions.values().stream()
@@ -116,16 +128,16 @@ final class TrainedLine {
         .orElse(0);
   }
 
-  /** Returns by what share the load of a session is above that of another week. */
+  /** Returns the relative rise of the load per session from another week. */
   double riseFrom(TrainedLine before, boolean relative) {
     return perSession(relative) / before.perSession(relative) - 1;
   }
 
   /**
-   * Returns by what share the load of a session is above that of another week but for one smallest
-   * step: that one without which least is left.
+   * Returns the relative rise of the load per session from another week, minus the largest rise
+   * that one smallest step explains.
    *
-   * @param equipmentStep the least by which a load can change, in kg
+   * @param equipmentStep the smallest change of a load, in kg
    */
   double riseBeyondAStep(TrainedLine before, double equipmentStep, boolean relative) {
     double step = 1;
@@ -136,22 +148,26 @@ final class TrainedLine {
     return (1 + riseFrom(before, relative)) / step - 1;
   }
 
-  /** Returns what one smallest step makes of a number, as a factor; 1 where it is no such step. */
+  /**
+   * Returns the factor by which one smallest step changes a number; 1 if it changed differently.
+   */
   private static double oneStep(double now, double before, double step) {
     return steps(now - before, step) == 1 ? now / before : 1;
   }
 
-  /** Returns the greatest load, in terms of another week's maximum where a test came between. */
+  /**
+   * Returns the highest load, converted to another week's maximum if there was a test in between.
+   */
   private double kilograms(TrainedLine before, boolean relative) {
     return relative ? kilograms / maximum * before.maximum : kilograms;
   }
 
-  /** Returns what today's maximum is of that of another week; where both are known. */
+  /** Returns the ratio of the maximum to that of another week; both must be known. */
   double maximumFrom(TrainedLine before) {
     return maximum / before.maximum;
   }
 
-  /** Tells whether its greatest level is below that of another. */
+  /** Returns whether its highest level is below that of another. */
   boolean isMilderThan(TrainedLine other) {
     return level < other.level - SLACK;
   }
@@ -161,12 +177,11 @@ final class TrainedLine {
   }
 
   /**
-   * Counts what got harder since another week in smallest steps: one set, one hold, one second, one
-   * step of the equipment. A rise by more than a step counts two.
+   * Returns the number of smallest steps since another week: one set, one hold, one second or one
+   * step of the equipment each. A rise by more than one step counts as two.
    *
-   * @param equipmentStep the least by which a load can change, in kg
-   * @param relative true where a test came between: loads are then compared as shares of the
-   *     maximum
+   * @param equipmentStep the smallest change of a load, in kg @param relative true to compare loads
+   *     as shares of the maximum, as after a test
    */
   int stepsFrom(TrainedLine before, double equipmentStep, boolean relative) {
     return steps(sets() - before.sets(), 1)

@@ -7,23 +7,23 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** What a week comes to, as it was trained or as it was planned. */
+/** The sums of a week, as trained or as planned. */
 final class TrainedWeek {
   final WeekView view;
 
-  /** One for each exercise of each kind of session. */
+  /** One line for each exercise of each kind of session. */
   final List<TrainedLine> lines;
 
-  /** One for each protocol on a grip that is no rehabilitation. */
+  /** One line for each protocol on a grip, without rehabilitation. */
   final List<TrainedLine> together;
 
   final double load;
   final double level;
 
   /**
-   * Adds up a week.
+   * Computes the sums of a week.
    *
-   * @param exercises returns those of a session that count
+   * @param exercises returns the exercises of a session that count
    */
   TrainedWeek(WeekView view, Function<SessionView, List<ExerciseView>> exercises) {
     this.view = view;
@@ -41,7 +41,7 @@ final class TrainedWeek {
             .computeIfAbsent(
                 append(append(line, session.name), nth), key -> new TrainedLine(exercise))
             .add(exercise, share);
-        if (!exercise.rehabilitation) { // of that, the practitioner's plan decides
+        if (!exercise.rehabilitation) { // the practitioner's plan decides its load
           all.computeIfAbsent(line, key -> new TrainedLine(exercise)).add(exercise, share);
           greatest = Math.max(greatest, exercise.work().greatest());
         }

@@ -9,12 +9,13 @@ import gripwright.tissue.FingerWork;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** A week as rules see it. */
+/** A week, as read by rules. */
 public final class WeekView implements Named, Subject {
 
-  /** How many uneased weeks back the greatest load is looked for. */
+  /** Number of uneased weeks in which the highest load is searched. */
   private static final int RECENT = 3;
 
   final PlanView plan;
@@ -29,7 +30,7 @@ public final class WeekView implements Named, Subject {
   @Nullable WeekView previous;
   private final @Nullable WeekView before;
 
-  /** The last uneased weeks of the block that have a session, the latest first. */
+  /** The last uneased weeks of the block with a session, the latest first. */
   private final List<WeekView> recent = new ArrayList<>(RECENT + 1);
 
   private @Nullable List<FingerWork> work;
@@ -46,12 +47,17 @@ public final class WeekView implements Named, Subject {
     return week.number();
   }
 
+  /** Returns the exercise whose load rises most where a block begins; empty in other weeks. */
+  public Optional<Message> steepestAtJoin() {
+    return plan.loadRise().steepestAtJoin(this).map(TrainedLine::words);
+  }
+
   @Override
   public ModelPath path() {
     return week.path();
   }
 
-  /** Tells whether any session of it was planned and then trained, in whatever way. */
+  /** Returns whether any planned session of it was trained, even if changed. */
   boolean wasPlanned() {
     return sessions.stream().anyMatch(session -> !session.planned.isEmpty());
   }
@@ -64,7 +70,7 @@ public final class WeekView implements Named, Subject {
     minutes += session.minutes;
   }
 
-  /** Looks back once all weeks have their sessions; called in the order of weeks. */
+  /** Finds the recent weeks; called in week order after all weeks have their sessions. */
   void settle() {
     if (before != null) {
       previous = before.sessions.isEmpty() ? before.previous : before;
@@ -82,7 +88,7 @@ public final class WeekView implements Named, Subject {
     }
   }
 
-  /** Returns how many sessions the block asks for in a week. */
+  /** Returns the number of sessions that the block plans for a week. */
   int plannedSessions() {
     return block == null ? 0 : block.sessionsAWeek();
   }
@@ -91,7 +97,7 @@ public final class WeekView implements Named, Subject {
     return plan.athleteOn(week.from());
   }
 
-  /** Returns the fingers at work; computed on first use. */
+  /** Returns the fingers that hold, computed on first use. */
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {

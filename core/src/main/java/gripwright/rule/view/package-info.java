@@ -1,4 +1,4 @@
-/** A schedule as rules see it, and how each property of it is read. */
+/** Views of a schedule for rules, and the readers of their properties. */
 @NullMarked
 package gripwright.rule.view;
 

@@ -91,4 +91,10 @@ record Trial(String protocol, String filledIn, String source, List<Bout> bouts) 
   double heaviest() {
     return bouts.stream().mapToDouble(Bout::ofMvc).max().orElseThrow();
   }
+
+  /** Whether two pools are the standard: holds and some rests of at most 10 s. */
+  boolean shortRests() {
+    return bouts.stream().filter(Bout::isHold).allMatch(b -> b.seconds() <= 10)
+        && bouts.stream().anyMatch(b -> !b.isHold() && b.seconds() <= 10);
+  }
 }

@@ -9,6 +9,7 @@ import gripwright.fatigue.Course;
 import gripwright.fatigue.FatigueRates;
 import gripwright.fatigue.Forecast;
 import gripwright.fatigue.Muscle;
+import gripwright.fatigue.PoolRates;
 import gripwright.fatigue.ReferenceMuscle;
 import java.io.IOException;
 import java.util.List;
@@ -53,6 +54,13 @@ class TrialsTest {
     assertTrue(
         trial.protocol().contains("failure")
             || forecast.shortfall().filter(Forecast.Shortfall::certain).isEmpty());
+    if (trial.shortRests() && !trial.protocol().contains("failure")) {
+      assertTrue(
+          Forecast.of(PoolRates.SHORT_RESTS, trial.bouts())
+              .shortfall()
+              .filter(Forecast.Shortfall::certain)
+              .isEmpty());
+    }
   }
 
   @Test
@@ -60,8 +68,8 @@ class TrialsTest {
     StringBuilder table =
         new StringBuilder(
             """
-            | protocol | assumed by us | source | set | capacity at the end (interval) | mean fails in hold |
-            |---|---|---|---|---|---|
+            | protocol | assumed by us | source | set | capacity at the end (interval) | mean fails in hold | by `SHORT_RESTS` |
+            |---|---|---|---|---|---|---|
             """);
     for (Trial trial : trials()) {
       FatigueRates rates = FatigueRates.forHeaviest(trial.heaviest());
@@ -70,7 +78,7 @@ class TrialsTest {
       table.append(
           String.format(
               Locale.ROOT,
-              "| %s | %s | %s | `%s` | %.0f %% (%.0f to %.0f) | %s |%n",
+              "| %s | %s | %s | `%s` | %.0f %% (%.0f to %.0f) | %s | %s |%n",
               trial.protocol(),
               trial.filledIn(),
               trial.source(),
@@ -78,10 +86,15 @@ class TrialsTest {
               100 * mean.endReserve(),
               100 * forecast.pessimistic().endReserve(),
               100 * forecast.optimistic().endReserve(),
-              mean.firstMissed().isPresent()
-                  ? mean.firstMissed().getAsInt() + 1 + " of " + mean.holds().size()
-                  : "none"));
+              fails(mean),
+              trial.shortRests() ? fails(Course.of(PoolRates.SHORT_RESTS, trial.bouts())) : ""));
     }
     ModelPage.check("fatigue.md", "trials", table.toString());
+  }
+
+  private static String fails(Course course) {
+    return course.firstMissed().isPresent()
+        ? course.firstMissed().getAsInt() + 1 + " of " + course.holds().size()
+        : "none";
   }
 }

@@ -209,7 +209,7 @@ class HandFindingsTest {
                 .get("reason");
     double nearest = fit.flexion(reason.finger(), Joint.PIP).orElseThrow().degrees();
     assertEquals(Angle.ofDegrees(Math.rint(nearest)), reason.nearest());
-    assertEquals(stiff.band(reason.finger(), Joint.PIP).orElseThrow(), reason.asked());
+    assertEquals(stiff.band(reason.finger(), Joint.PIP).orElseThrow(), reason.required());
   }
 
   @Test

@@ -28,7 +28,14 @@ class MixLinksTest {
               limit("back-two", new GripMix.NoLoad("plan.no-test")),
               limit("mono", new GripMix.NoLoad("")),
               limit("full-crimp", new GripMix.NotNamed()),
-              limit("pinch", new GripMix.OutOfReach(Length.ofMillimetres(20)))));
+              limit("pinch", new GripMix.OutOfReach(Length.ofMillimetres(20)))),
+          1.1,
+          Optional.of(
+              new GripMix.Unproven(
+                  List.of("drag"),
+                  Optional.of(
+                      new GripMix.Blend(
+                          new TreeMap<>(Map.of("half-crimp", 1.0)), 0.6, 1, 0.7, 0.6)))));
 
   private static GripMix.Limit limit(String grip, GripMix.Reason reason) {
     return new GripMix.Limit(grip, reason, 0.05);
@@ -53,10 +60,13 @@ class MixLinksTest {
         List.of(
             "share of work 40%: 2 of 5 sets; weights: match 50 %, margin 30 %, carry-over 20 %",
             "match 90%: of the demand is trained directly by drag 40 %, half-crimp 60 %",
-            "margin 1.25: capacity divided by load of the most loaded pulley in the worst slip: a"
-                + " rough estimate, only for comparing mixes",
+            "margin 1.25: capacity divided by load of the most loaded pulley in the worst slip, both"
+                + " in times the own hang; mixes that may reach 1.1 count as equal, since the model"
+                + " can't tell them apart",
             "carry-over 80%: of the work counts for the demand; extrapolated from other joints",
             "score 0.75: match, margin and carry-over, weighted; at most 1",
+            "score gained 0.15: with drag, neither tested nor in the demand; the best mix without"
+                + " has match 60 %, margin 1, carry-over 70 %",
             "next best score 0.6: with half-crimp 100 %",
             "a limit costs 0.05: front-two: the rule split-grip-gate excludes it; without"
                 + " this limit the score would be higher by this",

@@ -9,7 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Athlete;
 import gripwright.grip.Grip;
+import gripwright.grip.HandFits;
 import gripwright.grip.Setup;
+import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.Hand;
 import gripwright.hand.Side;
@@ -21,8 +23,11 @@ import gripwright.planning.load.Prescription;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.GripMix.Blend;
+import gripwright.strength.Posture;
+import gripwright.strength.Transfer;
+import gripwright.tissue.OwnHang;
 import gripwright.tissue.Pulley;
-import gripwright.tissue.Slip;
+import gripwright.tissue.SlipViews;
 import gripwright.tissue.TissueLoad;
 import java.util.Collections;
 import java.util.List;
@@ -48,30 +53,37 @@ class MixQuestionTest {
         .blend(shares);
   }
 
-  /** The least margin of any pulley in any slip if all work is on one grip. */
+  /**
+   * The least margin of any pulley in any slip if all work is on one grip, in times a half crimp on
+   * 20 mm with a body mass of 60 kg.
+   */
   private static double margin(Athlete athlete, double kilograms, Grip grip, Set<Side> sides) {
     double least = Double.POSITIVE_INFINITY;
     for (Side side : sides) {
-      TissueLoad load =
-          TissueLoad.of(
-              new HandFindings(athlete).fits().of(Setup.of(grip, EDGE), side),
-              kilograms * 9.80665 / 2);
+      TissueLoad load = load(athlete, kilograms, Setup.of(grip, EDGE), side);
+      TissueLoad own = load(athlete, 60, OwnHang.SETUP, side);
       for (Pulley pulley : Pulley.values()) {
         for (Finger finger : grip.fingers().fingers()) {
+          if (finger == Finger.LITTLE) {
+            continue; // straight in a half crimp, so there is next to nothing to compare with
+          }
+          double use = load.force(finger, pulley) / own.force(finger, pulley);
           double worst = 0;
-          for (Slip slip : load.slips()) {
-            if (slip.after().containsKey(finger)) {
-              worst = Math.max(worst, load.use(finger, pulley) * slip.ratio(finger));
+          for (SlipViews slip : load.slips()) {
+            if (slip.leaving() != finger) {
+              worst = Math.max(worst, use * slip.momentKept().ratio(finger));
+              worst = Math.max(worst, use * slip.armSwings().ratio(finger));
             }
           }
-          if (worst > 0.01) {
-            double hardened = MixQuestion.HARDENING * load.use(finger, pulley);
-            least = Math.min(least, (1 + hardened) / worst);
-          }
+          least = Math.min(least, (1 + MixQuestion.HARDENING * use) / worst);
         }
       }
     }
     return least;
+  }
+
+  private static TissueLoad load(Athlete athlete, double kilograms, Setup setup, Side side) {
+    return TissueLoad.of(new HandFindings(athlete).fits().of(setup, side), kilograms * 9.80665 / 2);
   }
 
   @Test
@@ -123,5 +135,24 @@ class MixQuestionTest {
     Map<Grip, Double> nothing = Collections.emptyMap();
     assertEquals(1, blend(ylva, Skarvdal.tested(), nothing, two, 0.5, 0.5).match(), 1e-9);
     assertEquals(0.8, blend(ylva, Skarvdal.tested(), nothing, two, 0.7, 0.3).match(), 1e-9);
+  }
+
+  /** A grip that was tested, or that the demand names, counts with its best estimate. */
+  @Test
+  void anUntestedGripOutsideTheDemandCarriesOverAtItsLowEnd() {
+    Athlete ylva = Skarvdal.ylva().build();
+    Map<Grip, Double> drag = Map.of(DRAG, 1.0);
+    List<Grip> line = List.of(StandardGrips.FRONT_THREE, HALF_CRIMP, DRAG);
+    HandFits fits = new HandFindings(ylva).fits();
+    Posture asked = Posture.of(fits.of(Setup.of(DRAG, EDGE)).values());
+    Transfer front =
+        Transfer.between(
+            Posture.of(fits.of(Setup.of(StandardGrips.FRONT_THREE, EDGE)).values()), asked);
+    Transfer half =
+        Transfer.between(Posture.of(fits.of(Setup.of(HALF_CRIMP, EDGE)).values()), asked);
+    Log log = Skarvdal.tested();
+    assertEquals(front.low(), blend(ylva, log, drag, line, 1, 0, 0).carryOver(), 1e-9);
+    assertEquals(half.share(), blend(ylva, log, drag, line, 0, 1, 0).carryOver(), 1e-9);
+    assertTrue(front.low() < front.share());
   }
 }

@@ -147,7 +147,7 @@ class HardDaysTest {
   }
 
   @Test
-  void beforeThePlanWhatIsLoggedStandsForWhatIsUsualToo() {
+  void loggedClimbingReplacesRegularClimbingBeforeThePlan() {
     climbsOnSundays(true);
     log = log.with(climbed(-15, false, OptionalDouble.empty()));
     log = log.with(climbed(-17, true, OptionalDouble.empty()));
@@ -155,7 +155,7 @@ class HardDaysTest {
   }
 
   @Test
-  void theDayOfTheGoalIsHardWhereItIsNear() {
+  void goalDayIsHardIfNear() {
     goal = Optional.of(WEEK.plusDays(14));
     assertEquals(List.of("14 the goal"), near());
     goal = Optional.of(WEEK.plusDays(15));
@@ -296,7 +296,7 @@ class HardDaysTest {
   }
 
   @Test
-  void whatWasLoggedLaterIsNotKnownBefore() {
+  void laterEntriesAreIgnored() {
     log = log.with(climbed(2, true, OptionalDouble.empty()));
     assertEquals(List.of("2 hard climbing"), near());
     assertEquals(List.of(), near(days().before(WEEK.plusDays(2))));

@@ -31,21 +31,21 @@ class PlacementBoundTest {
 
   @SafeVarargs
   private static PlacementBound bound(List<Placement.Request>... weeks) {
-    List<Placement.Asked> asked = new ArrayList<>();
+    List<Placement.WeekDemand> demand = new ArrayList<>();
     TreeSet<String> names = new TreeSet<>();
     for (List<Placement.Request> requests : weeks) {
       requests.forEach(r -> names.add(r.name()));
-      asked.add(
-          new Placement.Asked(
+      demand.add(
+          new Placement.WeekDemand(
               new Placement.Week(
-                  MONDAY.plusWeeks(asked.size()),
+                  MONDAY.plusWeeks(demand.size()),
                   Skarvdal.ylva().build()::availableOn,
                   List.of(),
                   Map.of()),
               requests,
               List.of()));
     }
-    return new PlacementBound(asked, List.copyOf(names));
+    return new PlacementBound(demand, List.copyOf(names));
   }
 
   private static List<Placement.Request> both(

@@ -29,26 +29,26 @@ import net.jqwik.api.statistics.Statistics;
 public class PlacementProperties {
 
   @Provide
-  Arbitrary<List<Placement.Asked>> oneWeek() {
+  Arbitrary<List<Placement.WeekDemand>> oneWeek() {
     return Calendars.weeks(1, 3, 2);
   }
 
   @Provide
-  Arbitrary<List<Placement.Asked>> twoWeeks() {
+  Arbitrary<List<Placement.WeekDemand>> twoWeeks() {
     return Calendars.weeks(2, 2, 2);
   }
 
   @Provide
-  Arbitrary<List<Placement.Asked>> threeWeeks() {
+  Arbitrary<List<Placement.WeekDemand>> threeWeeks() {
     return Calendars.weeks(3, 2, 1);
   }
 
   @Provide
-  Arbitrary<List<Placement.Asked>> fiveWeeks() {
+  Arbitrary<List<Placement.WeekDemand>> fiveWeeks() {
     return Calendars.weeks(5, 3, 3);
   }
 
-  private static void assertBest(List<Placement.Asked> weeks) {
+  private static void assertBest(List<Placement.WeekDemand> weeks) {
     Placement.Found found = new PlacementSearch(weeks).search();
     assertTrue(found.proved());
     assertTrue(Calendars.keepsRules(weeks, found.weeks()), found.toString());
@@ -58,39 +58,39 @@ public class PlacementProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void theDaysOfAWeekAreOptimal(@ForAll("oneWeek") List<Placement.Asked> weeks) {
+  void theDaysOfAWeekAreOptimal(@ForAll("oneWeek") List<Placement.WeekDemand> weeks) {
     assertBest(weeks);
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void theDaysOfTwoWeeksAreOptimal(@ForAll("twoWeeks") List<Placement.Asked> weeks) {
+  void theDaysOfTwoWeeksAreOptimal(@ForAll("twoWeeks") List<Placement.WeekDemand> weeks) {
     assertBest(weeks);
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void theDaysOfThreeWeeksAreOptimal(@ForAll("threeWeeks") List<Placement.Asked> weeks) {
+  void theDaysOfThreeWeeksAreOptimal(@ForAll("threeWeeks") List<Placement.WeekDemand> weeks) {
     assertBest(weeks);
   }
 
   /** The first week of the best solution for all weeks, whether the others were searched or not. */
   @Property(edgeCases = EdgeCasesMode.NONE)
   void laterWeeksAreLeftOutOnlyWhereTheyChangeNothing(
-      @ForAll("threeWeeks") List<Placement.Asked> weeks) {
-    boolean[] asked = {false};
+      @ForAll("threeWeeks") List<Placement.WeekDemand> weeks) {
+    boolean[] lookedAhead = {false};
     Placement.Found found =
         Placement.place(
             weeks.get(0),
             longestGaps(weeks)::get,
             () -> {
-              asked[0] = true;
+              lookedAhead[0] = true;
               return weeks.subList(1, 3);
             });
     assertEquals(new PlacementSearch(weeks).search().first(), found.first());
-    Statistics.label("looked ahead").collect(asked[0]);
+    Statistics.label("looked ahead").collect(lookedAhead[0]);
   }
 
   /** Returns the longest gap of each name, in days. */
-  public static Map<String, Integer> longestGaps(List<Placement.Asked> weeks) {
+  public static Map<String, Integer> longestGaps(List<Placement.WeekDemand> weeks) {
     Map<String, Integer> gaps = new HashMap<>();
     weeks.stream()
         .flatMap(week -> week.requests().stream())
@@ -100,21 +100,21 @@ public class PlacementProperties {
 
   @Property(edgeCases = EdgeCasesMode.NONE)
   void theOrderOfTheRequestsDoesNotMatter(
-      @ForAll("fiveWeeks") List<Placement.Asked> weeks,
+      @ForAll("fiveWeeks") List<Placement.WeekDemand> weeks,
       @ForAll @IntRange(min = 0, max = 1000) int seed) {
-    List<Placement.Asked> shuffled =
+    List<Placement.WeekDemand> shuffled =
         weeks.stream()
             .map(
-                asked -> {
-                  List<Placement.Request> requests = new ArrayList<>(asked.requests());
+                demand -> {
+                  List<Placement.Request> requests = new ArrayList<>(demand.requests());
                   Collections.shuffle(requests, new Random(seed));
-                  return new Placement.Asked(asked.week(), requests, asked.tests());
+                  return new Placement.WeekDemand(demand.week(), requests, demand.tests());
                 })
             .toList();
     assertEquals(days(weeks), days(shuffled));
   }
 
-  private static List<String> days(List<Placement.Asked> weeks) {
+  private static List<String> days(List<Placement.WeekDemand> weeks) {
     Placement.Found found = new PlacementSearch(weeks).search();
     List<String> words = new ArrayList<>();
     for (int w = 0; w < weeks.size(); w++) {
@@ -128,21 +128,21 @@ public class PlacementProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void theSameInputGivesTheSameResult(@ForAll("fiveWeeks") List<Placement.Asked> weeks) {
+  void theSameInputGivesTheSameResult(@ForAll("fiveWeeks") List<Placement.WeekDemand> weeks) {
     assertEquals(new PlacementSearch(weeks).search(), new PlacementSearch(weeks).search());
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
   void lessTimeNeverAddsASession(
-      @ForAll("fiveWeeks") List<Placement.Asked> weeks,
+      @ForAll("fiveWeeks") List<Placement.WeekDemand> weeks,
       @ForAll @IntRange(min = 0, max = 34) int day,
       @ForAll @IntRange(min = 0, max = 60) int minutes) {
     LocalDate cut = Calendars.MONDAY.plusDays(day);
-    List<Placement.Asked> shorter =
+    List<Placement.WeekDemand> shorter =
         weeks.stream()
             .map(
-                asked -> {
-                  Placement.Week week = asked.week();
+                demand -> {
+                  Placement.Week week = demand.week();
                   Placement.Week less =
                       new Placement.Week(
                           week.first(),
@@ -153,7 +153,7 @@ public class PlacementProperties {
                           },
                           week.hardDays(),
                           week.lastOfName());
-                  return new Placement.Asked(less, asked.requests(), asked.tests());
+                  return new Placement.WeekDemand(less, demand.requests(), demand.tests());
                 })
             .toList();
     long[] before = Calendars.cost(weeks, new PlacementSearch(weeks).search().weeks());
@@ -163,7 +163,7 @@ public class PlacementProperties {
 
   /** States dropped by the second search never lead to a better solution. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void aPoorFirstSolutionChangesNothing(@ForAll("fiveWeeks") List<Placement.Asked> weeks) {
+  void aPoorFirstSolutionChangesNothing(@ForAll("fiveWeeks") List<Placement.WeekDemand> weeks) {
     Placement.Found found = new PlacementSearch(weeks, 2, PlacementSearch.WIDTH).search();
     assertTrue(found.proved());
     assertEquals(new PlacementSearch(weeks).search().weeks(), found.weeks());
@@ -171,7 +171,7 @@ public class PlacementProperties {
 
   @Property(edgeCases = EdgeCasesMode.NONE)
   void anUnprovedSolutionStatesItsLargestPossibleError(
-      @ForAll("fiveWeeks") List<Placement.Asked> weeks) {
+      @ForAll("fiveWeeks") List<Placement.WeekDemand> weeks) {
     Placement.Found poor = new PlacementSearch(weeks, 2, 3).search();
     long best = Calendars.cost(weeks, new PlacementSearch(weeks).search().weeks())[0];
     long missing = Calendars.cost(weeks, poor.weeks())[0];
@@ -182,22 +182,23 @@ public class PlacementProperties {
 
   /** Every fact of a conflict is necessary. */
   @Property(edgeCases = EdgeCasesMode.NONE)
-  void withoutOneFactOfAConflictAllSessionsFit(@ForAll("oneWeek") List<Placement.Asked> weeks) {
-    Placement.Asked asked = weeks.get(0);
+  void withoutOneFactOfAConflictAllSessionsFit(
+      @ForAll("oneWeek") List<Placement.WeekDemand> weeks) {
+    Placement.WeekDemand demand = weeks.get(0);
     Placement.Days days = new PlacementSearch(weeks).search().first();
-    for (int i = 0; i < asked.requests().size(); i++) {
-      Placement.Request request = asked.requests().get(i);
+    for (int i = 0; i < demand.requests().size(); i++) {
+      Placement.Request request = demand.requests().get(i);
       if (days.sessions().get(i).isEmpty()) {
         List<Placement.Request> others = new ArrayList<>();
-        for (int j = 0; j < asked.requests().size(); j++) {
-          Placement.Request other = asked.requests().get(j);
+        for (int j = 0; j < demand.requests().size(); j++) {
+          Placement.Request other = demand.requests().get(j);
           if (days.sessions().get(j).isPresent() && !other.name().equals(request.name())) {
             others.add(other);
           }
         }
         int wanted =
-            (int) asked.requests().stream().filter(r -> r.name().equals(request.name())).count();
-        Conflict conflict = new Conflict(asked.week(), request, wanted, others);
+            (int) demand.requests().stream().filter(r -> r.name().equals(request.name())).count();
+        Conflict conflict = new Conflict(demand.week(), request, wanted, others);
         Set<Conflict.Fact> facts = conflict.fewest();
         assertFalse(facts.isEmpty());
         assertFalse(conflict.fits(facts));

@@ -37,9 +37,9 @@ class PlacementSearchTest {
     return new Placement.Request(name, minutes, Duration.ofHours(gap), hard, List.of(prefer));
   }
 
-  private Placement.Asked asked(
+  private Placement.WeekDemand demand(
       int week, List<Placement.Tests> tests, List<Placement.Request> requests) {
-    return new Placement.Asked(
+    return new Placement.WeekDemand(
         new Placement.Week(
             MONDAY.plusWeeks(week), YLVA::availableOn, hardDays, week == 0 ? last : Map.of()),
         requests,
@@ -54,7 +54,7 @@ class PlacementSearchTest {
 
   private String place(Placement.Request... requests) {
     Placement.Found found =
-        new PlacementSearch(List.of(asked(0, List.of(), List.of(requests)))).search();
+        new PlacementSearch(List.of(demand(0, List.of(), List.of(requests)))).search();
     assertEquals(true, found.proved());
     assertEquals(0, found.more());
     return days(found.first().sessions());
@@ -109,7 +109,7 @@ class PlacementSearchTest {
   }
 
   @Test
-  void hardSessionsOnTheSameFingersLieTwoDaysApart() {
+  void hardSessionsOnTheSameFingersAreTwoDaysApart() {
     Placement.Request drag = request("d", 30, 24, Optional.of(DRAG.fingers()));
     FingerSet little = new FingerSet(FingerSet.FOUR.bits() & ~DRAG.fingers().bits());
     assertEquals("TUE THU SAT -", place(times(3, request("s", 30, 24, HARD))) + " " + place4(drag));
@@ -131,7 +131,7 @@ class PlacementSearchTest {
 
   private String tested(List<Placement.Tests> tests, Placement.Request... requests) {
     Placement.Days days =
-        new PlacementSearch(List.of(asked(0, tests, List.of(requests)))).search().first();
+        new PlacementSearch(List.of(demand(0, tests, List.of(requests)))).search().first();
     return days(days.sessions()) + " / " + days(days.tests());
   }
 
@@ -155,8 +155,8 @@ class PlacementSearchTest {
   @Test
   void nothingHardComesTheDayAfterATest() {
     Athlete always = always();
-    Placement.Asked week =
-        new Placement.Asked(
+    Placement.WeekDemand week =
+        new Placement.WeekDemand(
             new Placement.Week(MONDAY, always::availableOn, List.of(), Map.of()),
             List.of(request("s", 30, 24, HARD)),
             List.of(new Placement.Tests(30, FingerSet.FOUR)));
@@ -176,7 +176,7 @@ class PlacementSearchTest {
   void aGapReachesIntoTheNextWeek() {
     List<Placement.Request> two = List.of(times(2, request("s", 60, 96, EASY)));
     Placement.Found found =
-        new PlacementSearch(List.of(asked(0, List.of(), two), asked(1, List.of(), two))).search();
+        new PlacementSearch(List.of(demand(0, List.of(), two), demand(1, List.of(), two))).search();
     assertEquals("TUE SAT", days(found.weeks().get(0).sessions()));
     assertEquals("THU -", days(found.weeks().get(1).sessions()));
   }
@@ -187,7 +187,7 @@ class PlacementSearchTest {
     List<Placement.Request> one = List.of(request("s", 80, 96, EASY, DayOfWeek.SATURDAY));
     List<Placement.Request> two = List.of(times(2, request("s", 80, 96, EASY)));
     Placement.Found found =
-        new PlacementSearch(List.of(asked(0, List.of(), one), asked(1, List.of(), two))).search();
+        new PlacementSearch(List.of(demand(0, List.of(), one), demand(1, List.of(), two))).search();
     assertEquals("TUE", days(found.weeks().get(0).sessions()), "a place next week counts more");
     assertEquals("TUE SAT", days(found.weeks().get(1).sessions()));
   }
@@ -198,8 +198,9 @@ class PlacementSearchTest {
     for (String name : List.of("a", "b", "c", "d", "e")) {
       many.addAll(List.of(times(3, request(name, 20, 24, EASY))));
     }
-    Placement.Found narrow = new PlacementSearch(List.of(asked(0, List.of(), many)), 1, 1).search();
-    Placement.Found wide = new PlacementSearch(List.of(asked(0, List.of(), many))).search();
+    Placement.Found narrow =
+        new PlacementSearch(List.of(demand(0, List.of(), many)), 1, 1).search();
+    Placement.Found wide = new PlacementSearch(List.of(demand(0, List.of(), many))).search();
     long placed = wide.first().sessions().stream().filter(Optional::isPresent).count();
     assertEquals(true, wide.proved());
     assertEquals(11, placed, "four on each of the long days and three on the short one");

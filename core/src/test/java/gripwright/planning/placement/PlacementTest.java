@@ -92,17 +92,17 @@ class PlacementTest {
 
   private static boolean looksAhead(
       Optional<FingerSet> hard, int gapDays, Placement.Tests... tests) {
-    List<Boolean> asked = new ArrayList<>();
+    List<Boolean> demand = new ArrayList<>();
     Placement.Found found =
         Placement.place(
-            new Placement.Asked(week(), List.of(request(45, 24, hard)), List.of(tests)),
+            new Placement.WeekDemand(week(), List.of(request(45, 24, hard)), List.of(tests)),
             name -> gapDays,
             () -> {
-              asked.add(true);
+              demand.add(true);
               return List.of();
             });
     assertEquals(true, found.tries() > 0);
-    return !asked.isEmpty();
+    return !demand.isEmpty();
   }
 
   /** The session lies on Tuesday, the next day to train is the Tuesday after it. */

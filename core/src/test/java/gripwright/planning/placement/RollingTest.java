@@ -36,7 +36,7 @@ class RollingTest {
   }
 
   /** An athlete's usual week, with times away, climbing, and up to three kinds of session. */
-  static List<Placement.Asked> season(long seed, int weeks) {
+  static List<Placement.WeekDemand> season(long seed, int weeks) {
     Random random = new Random(seed);
     int[] usual = new int[7];
     for (int d = 0; d < 7; d++) {
@@ -53,7 +53,7 @@ class RollingTest {
     for (int kind = 0; kind <= random.nextInt(3); kind++) {
       requests.addAll(kind("abc".substring(kind, kind + 1), random));
     }
-    List<Placement.Asked> all = new ArrayList<>();
+    List<Placement.WeekDemand> all = new ArrayList<>();
     for (int w = 0; w < weeks; w++) {
       LocalDate first = Calendars.MONDAY.plusWeeks(w);
       List<Placement.HardDay> hard = new ArrayList<>();
@@ -75,7 +75,7 @@ class RollingTest {
               Map.of());
       List<Placement.Tests> tests =
           w % 6 == 5 ? List.of(new Placement.Tests(30, FingerSet.FOUR)) : List.of();
-      all.add(new Placement.Asked(week, requests, tests));
+      all.add(new Placement.WeekDemand(week, requests, tests));
     }
     return all;
   }
@@ -95,7 +95,7 @@ class RollingTest {
   }
 
   /** Decides week after week; counts how often later weeks were needed. */
-  static List<Placement.Days> rolling(List<Placement.Asked> weeks, int horizon, int[] count) {
+  static List<Placement.Days> rolling(List<Placement.WeekDemand> weeks, int horizon, int[] count) {
     List<Placement.Days> settled = new ArrayList<>();
     List<Placement.HardDay> hard = new ArrayList<>();
     Map<String, LocalDate> last = new HashMap<>();
@@ -136,20 +136,20 @@ class RollingTest {
     return settled;
   }
 
-  private static Placement.Asked known(
-      Placement.Asked asked, List<Placement.HardDay> more, Map<String, LocalDate> last) {
-    List<Placement.HardDay> hard = new ArrayList<>(asked.week().hardDays());
+  private static Placement.WeekDemand known(
+      Placement.WeekDemand demand, List<Placement.HardDay> more, Map<String, LocalDate> last) {
+    List<Placement.HardDay> hard = new ArrayList<>(demand.week().hardDays());
     hard.addAll(more);
-    return new Placement.Asked(
-        new Placement.Week(asked.week().first(), asked.week().available(), hard, last),
-        asked.requests(),
-        asked.tests());
+    return new Placement.WeekDemand(
+        new Placement.Week(demand.week().first(), demand.week().available(), hard, last),
+        demand.requests(),
+        demand.tests());
   }
 
   private static Tally rolled(int horizon) {
     Tally tally = new Tally(0, 0, 0);
     for (int seed = 0; seed < SEASONS; seed++) {
-      List<Placement.Asked> weeks = season(seed, WEEKS);
+      List<Placement.WeekDemand> weeks = season(seed, WEEKS);
       tally = tally.plus(Calendars.cost(weeks, rolling(weeks, horizon, new int[3])), WEEKS);
     }
     return tally;
@@ -161,7 +161,7 @@ class RollingTest {
   void eightWeeksAheadAreAsGoodAsAllAndOneIsNot() {
     Tally best = new Tally(0, 0, 0);
     for (int seed = 0; seed < SEASONS; seed++) {
-      List<Placement.Asked> weeks = season(seed, WEEKS);
+      List<Placement.WeekDemand> weeks = season(seed, WEEKS);
       Placement.Found found = new PlacementSearch(weeks).search();
       assertTrue(found.proved());
       best = best.plus(Calendars.cost(weeks, found.weeks()), WEEKS);
@@ -195,10 +195,10 @@ class RollingTest {
     Placement.Request request =
         new Placement.Request(
             "a", 60, Duration.ofHours(48), Optional.of(FingerSet.FOUR), List.of());
-    List<Placement.Asked> weeks = new ArrayList<>();
+    List<Placement.WeekDemand> weeks = new ArrayList<>();
     for (int w = 0; w < 52; w++) {
       weeks.add(
-          new Placement.Asked(
+          new Placement.WeekDemand(
               new Placement.Week(
                   Calendars.MONDAY.plusWeeks(w),
                   day ->
@@ -231,9 +231,9 @@ class RollingTest {
               new Placement.Request(
                   "kind" + kind, 30 + kind, Duration.ofHours(72), Optional.empty(), List.of())));
     }
-    List<Placement.Asked> weeks =
+    List<Placement.WeekDemand> weeks =
         List.of(
-            new Placement.Asked(
+            new Placement.WeekDemand(
                 new Placement.Week(
                     Calendars.MONDAY, day -> Duration.ofMinutes(90), List.of(), Map.of()),
                 requests,

@@ -32,11 +32,11 @@ class SolverTest {
   void asManySessionsAndTestsAsTheSolverFinds() {
     int missing = 0;
     for (int seed = 0; seed < 40; seed++) {
-      List<Placement.Asked> weeks = RollingTest.season(seed, WEEKS);
-      List<Placement.Asked> withTests = new ArrayList<>(weeks.subList(0, WEEKS - 1));
-      Placement.Asked last = weeks.get(WEEKS - 1);
+      List<Placement.WeekDemand> weeks = RollingTest.season(seed, WEEKS);
+      List<Placement.WeekDemand> withTests = new ArrayList<>(weeks.subList(0, WEEKS - 1));
+      Placement.WeekDemand last = weeks.get(WEEKS - 1);
       withTests.add(
-          new Placement.Asked(
+          new Placement.WeekDemand(
               last.week(), last.requests(), List.of(new Placement.Tests(30, FingerSet.FOUR))));
       Placement.Found found = new PlacementSearch(withTests).search();
       long[] cost = Calendars.cost(withTests, found.weeks());
@@ -48,27 +48,27 @@ class SolverTest {
   }
 
   /** A thousand for each session and one for each test that finds no day. */
-  private static long leastMissing(List<Placement.Asked> weeks) {
+  private static long leastMissing(List<Placement.WeekDemand> weeks) {
     ExpressionsBasedModel model = new ExpressionsBasedModel();
     model.options.integer(IntegerStrategy.DEFAULT.withParallelism(() -> 1)); // repeatable
     List<Cell> cells = new ArrayList<>();
     int all = 0;
     for (int w = 0; w < weeks.size(); w++) {
-      Placement.Asked asked = weeks.get(w);
+      Placement.WeekDemand demand = weeks.get(w);
       Map<String, Integer> wanted = new TreeMap<>();
       Map<String, Placement.Request> kinds = new TreeMap<>();
-      for (Placement.Request request : asked.requests()) {
+      for (Placement.Request request : demand.requests()) {
         wanted.merge(request.name(), 1, Integer::sum);
         kinds.put(request.name(), request);
         all += 1000;
       }
       Expression[] minutes = new Expression[7];
       for (int d = 0; d < 7; d++) {
-        LocalDate day = asked.week().first().plusDays(d);
+        LocalDate day = demand.week().first().plusDays(d);
         minutes[d] =
             model
                 .newExpression("minutes " + day)
-                .upper(asked.week().available().apply(day).toMinutes());
+                .upper(demand.week().available().apply(day).toMinutes());
       }
       for (Placement.Request request : kinds.values()) {
         Expression count =
@@ -76,8 +76,8 @@ class SolverTest {
                 .newExpression("count " + w + request.name())
                 .upper(wanted.getOrDefault(request.name(), 0));
         for (int d = 0; d < 7; d++) {
-          LocalDate day = asked.week().first().plusDays(d);
-          if (Placement.isOpen(asked.week(), request, day)) {
+          LocalDate day = demand.week().first().plusDays(d);
+          if (Placement.isOpen(demand.week(), request, day)) {
             Variable x = model.newVariable(request.name() + day).binary().weight(-1000);
             minutes[d].set(x, request.minutes());
             count.set(x, 1);
@@ -86,12 +86,12 @@ class SolverTest {
           }
         }
       }
-      for (Placement.Tests tests : asked.tests()) {
+      for (Placement.Tests tests : demand.tests()) {
         all += 1;
         Expression once = model.newExpression("tests " + w).upper(1);
         for (int d = 0; d < 7; d++) {
-          LocalDate day = asked.week().first().plusDays(d);
-          if (Placement.restsBefore(asked.week(), tests, day)) {
+          LocalDate day = demand.week().first().plusDays(d);
+          if (Placement.restsBefore(demand.week(), tests, day)) {
             Variable x = model.newVariable("tests" + day).binary().weight(-1);
             once.set(x, 1);
             cells.add(new Cell(x, w, day, "", 1, tests.fingers().bits(), true));

@@ -144,7 +144,7 @@ class ProgressionBlockersTest {
   private static int earned(Advance.WhenLogged pace, Log log) {
     return blockers(log, List.of())
         .earned(
-            new ProgressionBlockers.Asked(LINE, HALF_CRIMP, Optional.of(pace)),
+            new ProgressionBlockers.Candidate(LINE, HALF_CRIMP, Optional.of(pace)),
             pace,
             MONDAY.plusDays(28));
   }
@@ -237,8 +237,8 @@ class ProgressionBlockersTest {
         "trouble a week later does not count twice either");
   }
 
-  private static final ProgressionBlockers.Asked WEEKLY =
-      new ProgressionBlockers.Asked(LINE, HALF_CRIMP, Optional.empty());
+  private static final ProgressionBlockers.Candidate WEEKLY =
+      new ProgressionBlockers.Candidate(LINE, HALF_CRIMP, Optional.empty());
 
   private static CompiledPlan compiled(Log log) {
     return Planner.compile(PLAN, Skarvdal.ylva().build(), log, List.of());
@@ -252,7 +252,7 @@ class ProgressionBlockersTest {
 
   private static double mostEffort(Exercise line, OptionalDouble atMost) {
     Advance.Pace pace = new Advance.WhenLogged(true, atMost, UNWRITTEN, 2);
-    return new ProgressionBlockers.Asked(line, HALF_CRIMP, Optional.of(pace)).mostEffort();
+    return new ProgressionBlockers.Candidate(line, HALF_CRIMP, Optional.of(pace)).mostEffort();
   }
 
   @Test

@@ -93,11 +93,11 @@ class ProgressionTest {
     return dose(LINE, HALF_CRIMP, weeks, b -> b.advance(advance));
   }
 
-  private static String told(Dose dose) {
-    return dose.why().stream().map(ProgressionTest::told).collect(Collectors.joining(" | "));
+  private static String derivation(Dose dose) {
+    return dose.why().stream().map(ProgressionTest::derivation).collect(Collectors.joining(" | "));
   }
 
-  private static String told(Derivation link) {
+  private static String derivation(Derivation link) {
     return Words.step(link)
         + " "
         + gripwright.quantity.Numbers.plain(link.value(), 3)
@@ -107,14 +107,14 @@ class ProgressionTest {
   }
 
   @Test
-  void aLoadGrowsByAShareOfWhatItWas() {
+  void loadGrowsByAShareOfThePreviousLoad() {
     Advance advance = Advance.weekly(new Advance.LoadByShare(0.02));
     assertEquals(1, dose(0, advance).loadFactor());
-    assertEquals("", told(dose(0, advance)));
+    assertEquals("", derivation(dose(0, advance)));
     assertEquals(1.02, dose(1, advance).loadFactor(), 1e-12);
-    assertEquals("advance load 102 %: 1 step of 2 %", told(dose(1, advance)));
+    assertEquals("advance load 102 %: 1 step of 2 %", derivation(dose(1, advance)));
     assertEquals(1.0404, dose(2, advance).loadFactor(), 1e-12);
-    assertEquals("advance load 104.04 %: 2 steps of 2 %", told(dose(2, advance)));
+    assertEquals("advance load 104.04 %: 2 steps of 2 %", derivation(dose(2, advance)));
   }
 
   @Test
@@ -122,17 +122,17 @@ class ProgressionTest {
     Dose dose = dose(3, Advance.weekly(new Advance.LoadBy(Load.ofKilograms(1.25))));
     assertEquals(3.75, dose.loadStep().kilograms(), 1e-12);
     assertEquals(1, dose.loadFactor());
-    assertEquals("advance load 3.75 kg: 3 steps of 1.25 kg", told(dose));
+    assertEquals("advance load 3.75 kg: 3 steps of 1.25 kg", derivation(dose));
   }
 
   @Test
   void setsGrowUpToTheirLimit() {
     Advance advance = Advance.weekly(new Advance.SetsTo(8, 2));
     assertEquals(7, dose(1, advance).scheme().sets());
-    assertEquals("advance sets 7: 1 step of 2", told(dose(1, advance)));
+    assertEquals("advance sets 7: 1 step of 2", derivation(dose(1, advance)));
     assertEquals(8, dose(2, advance).scheme().sets());
     assertEquals(8, dose(5, advance).scheme().sets());
-    assertEquals("advance sets 8: 2 steps of 2", told(dose(5, advance)));
+    assertEquals("advance sets 8: 2 steps of 2", derivation(dose(5, advance)));
   }
 
   private static double seconds(Dose dose) {
@@ -144,10 +144,10 @@ class ProgressionTest {
     Advance advance =
         Advance.weekly(new Advance.HoldTo(Duration.ofSeconds(13), Duration.ofMillis(1500)));
     assertEquals(11.5, seconds(dose(1, advance)));
-    assertEquals("advance hold 11.5 s: 1 step of 1.5 s", told(dose(1, advance)));
+    assertEquals("advance hold 11.5 s: 1 step of 1.5 s", derivation(dose(1, advance)));
     assertEquals(13, seconds(dose(2, advance)), "exactly");
     assertEquals(13, seconds(dose(9, advance)));
-    assertEquals("advance hold 13 s: 2 steps of 1.5 s", told(dose(9, advance)));
+    assertEquals("advance hold 13 s: 2 steps of 1.5 s", derivation(dose(9, advance)));
     Exercise longer = LINE.with("work", new Argument.Time(Duration.ofSeconds(20)));
     assertEquals(20, seconds(dose(longer, HALF_CRIMP, 3, b -> b.advance(advance))));
   }
@@ -157,10 +157,10 @@ class ProgressionTest {
     Advance advance =
         Advance.weekly(new Advance.EdgeTo(Length.ofMillimetres(15), Length.ofMillimetres(2)));
     assertEquals(16, dose(2, advance).edge().millimetres());
-    assertEquals("advance edge 16 mm: 2 steps of 2 mm", told(dose(2, advance)));
+    assertEquals("advance edge 16 mm: 2 steps of 2 mm", derivation(dose(2, advance)));
     assertEquals(15, dose(3, advance).edge().millimetres());
     assertEquals(15, dose(7, advance).edge().millimetres());
-    assertEquals("advance edge 15 mm: 3 steps of 2 mm", told(dose(7, advance)));
+    assertEquals("advance edge 15 mm: 3 steps of 2 mm", derivation(dose(7, advance)));
   }
 
   @Test
@@ -178,21 +178,21 @@ class ProgressionTest {
         b ->
             b.advance(Advance.weekly(new Advance.SetsTo(9, 1)).on("half-crimp"))
                 .advance(Advance.weekly(new Advance.LoadByShare(0.02)).on("three-finger-drag"));
-    assertEquals("advance sets 6: 1 step of 1", told(dose(LINE, HALF_CRIMP, 1, both)));
-    assertEquals("advance load 102 %: 1 step of 2 %", told(dose(LINE, DRAG, 1, both)));
+    assertEquals("advance sets 6: 1 step of 1", derivation(dose(LINE, HALF_CRIMP, 1, both)));
+    assertEquals("advance load 102 %: 1 step of 2 %", derivation(dose(LINE, DRAG, 1, both)));
     UnaryOperator<Block.Builder> one =
         b -> b.advance(Advance.weekly(new Advance.LoadByShare(0.02)).on("three-finger-drag"));
-    assertEquals("", told(dose(LINE, HALF_CRIMP, 1, one)));
+    assertEquals("", derivation(dose(LINE, HALF_CRIMP, 1, one)));
   }
 
   @Test
   void doubleProgressionAlternatesTwoVariables() {
     Advance advance = Advance.weekly(new Advance.SetsTo(7, 1)).then(new Advance.LoadByShare(0.025));
-    assertEquals("advance sets 7: 2 steps of 1", told(dose(2, advance)));
-    assertEquals("advance load 102.5 %: 1 step of 2.5 %", told(dose(3, advance)));
+    assertEquals("advance sets 7: 2 steps of 1", derivation(dose(2, advance)));
+    assertEquals("advance load 102.5 %: 1 step of 2.5 %", derivation(dose(3, advance)));
     assertEquals(
         "advance load 102.5 %: 1 step of 2.5 % | advance sets 6: 1 step of 1",
-        told(dose(4, advance)));
+        derivation(dose(4, advance)));
   }
 
   @Test
@@ -217,7 +217,7 @@ class ProgressionTest {
     returning = 0.8;
     Dose dose = dose(0, Advance.weekly(new Advance.LoadByShare(0.02)));
     assertEquals(0.8, dose.loadFactor(), 1e-12);
-    assertEquals("return 80 %: first weeks after pain that stopped training", told(dose));
+    assertEquals("return 80 %: first weeks after pain that stopped training", derivation(dose));
   }
 
   @Test
@@ -225,7 +225,7 @@ class ProgressionTest {
     easedTo = Optional.of(0.6);
     Advance advance = Advance.weekly(new Advance.SetsTo(9, 1));
     assertEquals(3, dose(0, advance).scheme().sets());
-    assertEquals("deload 3: 60 % of 5", told(dose(0, advance)));
+    assertEquals("deload 3: 60 % of 5", derivation(dose(0, advance)));
     easedTo = Optional.of(0.1);
     assertEquals(1, dose(0, advance).scheme().sets());
   }
@@ -262,7 +262,7 @@ class ProgressionTest {
   void anEasedSingleSetKeepsAShareOfItsHold() {
     Dose dose = easedHold(9_000, 0.5);
     assertEquals(4, seconds(dose), "whole seconds");
-    assertEquals("deload 4 s: 50 % of the hold of the one set", told(dose));
+    assertEquals("deload 4 s: 50 % of the hold of the one set", derivation(dose));
     assertEquals(9, dose.whole().orElseThrow().holds().get(0).seconds());
     assertEquals(1, seconds(easedHold(2_000, 0.5)));
     assertEquals(0.9, seconds(easedHold(1_800, 0.5)), 1e-12, "below a second it is not rounded");
@@ -297,22 +297,22 @@ class ProgressionTest {
     lost = weeks(1);
     assertEquals(
         "held back 1 step: week 1 was not trained | advance load 102 %: 1 step of 2 %",
-        told(dose(1, advance)));
+        derivation(dose(1, advance)));
     lost = weeks(1, 2, 3);
     assertEquals(
         "held back 3 steps: week 1 was not trained; week 2 was not trained;"
             + " week 3 was not trained",
-        told(dose(0, advance)));
+        derivation(dose(0, advance)));
     lost = weeks(1, 2, 3, 4, 5);
     assertEquals(
         "held back 5 steps: week 1 was not trained; week 2 was not trained; week 3 was not trained;"
             + " and 2 more",
-        told(dose(0, advance)));
+        derivation(dose(0, advance)));
     lost = weeks(1);
     trained(1, 4);
     assertEquals(
         "held back 2 steps: week 1 was not trained; 4 of 5 sets on 2027-03-02 | advance load 102 %: 1 step of 2 %",
-        told(dose(2, advance)));
+        derivation(dose(2, advance)));
   }
 
   @Test
@@ -325,9 +325,9 @@ class ProgressionTest {
             Optional.empty(),
             Optional.empty());
     lost = weeks(1);
-    assertEquals("", told(dose(2, earned)));
+    assertEquals("", derivation(dose(2, earned)));
     trained(1, 5);
-    assertEquals("advance load 102.5 %: 1 step of 2.5 %", told(dose(2, earned)));
-    assertEquals("", told(dose(LINE, FRONT_THREE, 2, b -> b.advance(earned))));
+    assertEquals("advance load 102.5 %: 1 step of 2.5 %", derivation(dose(2, earned)));
+    assertEquals("", derivation(dose(LINE, FRONT_THREE, 2, b -> b.advance(earned))));
   }
 }

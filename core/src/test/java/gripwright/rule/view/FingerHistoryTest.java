@@ -47,7 +47,7 @@ class FingerHistoryTest {
   }
 
   @Test
-  void painThatAnOpenInjuryExplainsIsNoSecondReason() {
+  void openInjuryReplacesTheStopForItsPain() {
     Optional<Side> left = Optional.of(Side.LEFT);
     Optional<Side> right = Optional.of(Side.RIGHT);
     Optional<LocalDate> open = Optional.empty();
@@ -72,7 +72,7 @@ class FingerHistoryTest {
   }
 
   @Test
-  void theLevelBeforeIsThatOfTheFingerClearedLast() {
+  void levelBeforeIsThatOfTheLastClearedFinger() {
     Winter winter =
         new Winter()
             .athlete(
@@ -138,7 +138,7 @@ class FingerHistoryTest {
   }
 
   @Test
-  void painAboveFiveOnALineOfTrainingOrClimbingCountsFromItsDayOn() {
+  void painAboveFiveInTrainingOrClimbingCountsFromItsDay() {
     assertEquals(true, painful(trained(MONDAY.minusDays(130), 6)), "it never lapses");
     assertEquals(false, painful(trained(MONDAY.minusDays(1), 5)));
     assertEquals(true, painful(trained(MONDAY.minusDays(1), 5.1)));
@@ -160,7 +160,7 @@ class FingerHistoryTest {
   }
 
   @Test
-  void aLaterStopThatEndsSoonerHidesNoEarlierOne() {
+  void laterStopThatEndsSoonerDoesNotHideAnEarlierOne() {
     PlanView plan =
         Views.of(
             new Winter()

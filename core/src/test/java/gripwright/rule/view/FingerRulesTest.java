@@ -58,7 +58,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void aCapOnTimeIsAskedOfEachFinger() {
+  void limitOnTimeAppliesToEachFinger() {
     // 30 s on all fingers and 30 s on two: 60 s on the front two, 30 s on the others
     Winter winter = new Winter().rules("club");
     winter.session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 50));
@@ -74,7 +74,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void handsAreCalculatedEachByItself() {
+  void eachHandIsCalculatedSeparately() {
     Winter winter = new Winter();
     winter.session(
         0, line(HALF_CRIMP, 40).hands(Hands.LEFT), line(BACK_TWO, 40).hands(Hands.RIGHT));
@@ -85,7 +85,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void ofALoadOnBothHandsEachBearsHalf() {
+  void loadOnBothHandsIsHalvedForEachHand() {
     Winter both = new Winter().session(0, line(HALF_CRIMP, 80));
     Winter one = new Winter().session(0, line(HALF_CRIMP, 40).hands(Hands.LEFT));
     FingerView ofBoth = finger(both, 1, Side.LEFT, Finger.RING);
@@ -95,7 +95,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void exposureIsTheTissueModelsForceTimesTime() {
+  void exposureIsForceOfTheTissueModelTimesTime() {
     Winter winter = new Winter().session(0, line(HALF_CRIMP, 80));
     PlannedExercise exercise = winter.compiled().sessions().get(0).exercises().get(0);
     double newtons = Unit.NEWTONS_PER_KILOGRAM * 80 / 2;
@@ -110,7 +110,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void recentIsTheHighestOfTheLastThreeUneasedWeeksInWhichItHeld() {
+  void recentIsTheHighestOfTheLastThreeUneasedWeeksWithTheFinger() {
     Winter winter = new Winter().eased(3);
     winter.session(0, line(HALF_CRIMP, 50).sets(4));
     winter.session(7, line(FRONT_TWO, 50).sets(2));
@@ -159,7 +159,7 @@ class FingerRulesTest {
   }
 
   @Test
-  void sumsOfPartsAreThoseOfTheWhole() {
+  void sumsOfPartsEqualTheWhole() {
     Winter winter = new Winter();
     winter.session(0, line(HALF_CRIMP, 50), line(FRONT_TWO, 60)).session(3, line(BACK_TWO, 30));
     winter.session(30, line(HALF_CRIMP, 50));

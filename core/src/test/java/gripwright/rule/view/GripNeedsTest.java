@@ -36,7 +36,7 @@ class GripNeedsTest {
     "36, 7a, half-crimp, 5.9, false",
     "36, 7a, full-crimp, 6, false"
   })
-  void whatIsAskedIsEnough(
+  void meetingThePrerequisitesExactlyIsEnough(
       double trained, String grade, String grip, double familiar, boolean meets) {
     PlanView plan =
         Views.of(

@@ -64,7 +64,7 @@ final class PropertyReader {
             .retest(20, HALF_CRIMP));
   }
 
-  /** Writes what every property of a thing says. */
+  /** Writes the value of every property of a thing. */
   static String all(Kind kind, Object thing) {
     return Property.of(kind).stream()
         .map(p -> p.name() + " " + value(p, thing) + "\n")

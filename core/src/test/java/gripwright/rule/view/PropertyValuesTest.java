@@ -247,7 +247,7 @@ class PropertyValuesTest {
   }
 
   @Test
-  void whatIsOtherwiseElsewhere() {
+  void propertiesOfOtherExercises() {
     assertEquals("yes", value(Kind.EXERCISE, plan.exercises.get(1), "uses-injured-finger"));
     assertEquals("yes", value(Kind.EXERCISE, plan.exercises.get(3), "hard"));
     assertEquals("yes", value(Kind.ATHLETE, plan.athlete, "injured"));
@@ -269,7 +269,7 @@ class PropertyValuesTest {
   }
 
   @Test
-  void theLevelIsTheGreaterOfWhatIsWrittenAndWhatIsLifted() {
+  void levelIsTheHigherOfWrittenLevelAndLoadShare() {
     assertEquals("0.55", level(line(HALF_CRIMP, 50).lifted(55)));
     assertEquals("0.5", level(line(HALF_CRIMP, 50).lifted(49)));
     assertEquals("0.5", level(line(HALF_CRIMP, 50).lifted(55).untested()));

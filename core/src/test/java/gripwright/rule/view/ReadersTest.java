@@ -26,7 +26,7 @@ class ReadersTest {
 
   @ParameterizedTest
   @EnumSource
-  void aReaderReadsWhatTheTypeOfItsPropertySays(Kind kind) {
+  void readerReturnsTheTypeOfItsProperty(Kind kind) {
     for (Property property : Property.of(kind)) {
       assertEquals(
           expected(property.type()), Readers.ALL.of(property).getClass(), property.toString());
@@ -41,7 +41,7 @@ class ReadersTest {
   }
 
   @Test
-  void aPropertyThatIsNotOfTheCatalogueIsRefused() {
+  void unknownPropertyIsRefused() {
     Property unknown = new Property(Kind.WEEK, "colour", Type.Plain.TRUTH, "Not there.");
     assertThrows(IllegalArgumentException.class, () -> Readers.ALL.of(unknown));
   }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class SessionViewTest {
 
   @Test
-  void aDayOfClimbingStandsInItsWeek() {
+  void dayOfClimbingBelongsToItsWeek() {
     PlanView plan = Views.of(new Winter().climbing(8));
     assertEquals(Winter.weekPath(2).then("date", "2027-01-12"), plan.events.get(0).path);
   }

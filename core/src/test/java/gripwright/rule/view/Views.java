@@ -20,7 +20,7 @@ public final class Views {
     return new PlanView(plan.schedule(), plan.timeline());
   }
 
-  /** Returns the thing of a kind that comes first in a plan with at least two sessions. */
+  /** Returns the first thing of a kind in a plan with at least two sessions. */
   public static Object first(PlanView plan, Kind kind) {
     return switch (kind) {
       case EXERCISE -> exercise(plan, 1);

@@ -13,10 +13,13 @@ import gripwright.hand.FingerPose;
 import gripwright.hand.HandShape;
 import gripwright.hand.Sex;
 import gripwright.quantity.Length;
+import gripwright.quantity.Load;
 import gripwright.statics.TendonModel;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
+import gripwright.tissue.OwnHang;
 import gripwright.tissue.Pulley;
+import gripwright.tissue.RelativeLoad;
 import gripwright.tissue.Sheath;
 import gripwright.tissue.TissueLoad;
 import gripwright.tissue.TissueModel;
@@ -281,6 +284,11 @@ class ClimbingForcesTest {
 
   @Test
   void byFinger() throws IOException {
+    OwnHang hang =
+        OwnHang.of(
+            GripFit.of(OwnHang.SETUP.grip(), HAND, OwnHang.SETUP.edge()),
+            Load.ofKilograms(70),
+            TissueModel.STANDARD);
     StringBuilder table = new StringBuilder();
     table.append("| grip | finger | MCP/PIP/DIP | share | FDP | FDS | A2 | A4 | FDP by FDS |\n");
     table.append("|---|---|---|---|---|---|---|---|---|\n");
@@ -293,7 +301,9 @@ class ClimbingForcesTest {
             StandardGrips.FRONT_THREE,
             StandardGrips.BACK_THREE)) {
       GripFit fit = GripFit.of(grip, HAND, PractisedGrips.EDGE);
-      for (FingerLoad load : TissueLoad.of(fit, 4 * NEWTONS).fingers()) {
+      TissueLoad held = TissueLoad.of(fit, hang.bodyMass().newtons() / 2);
+      for (RelativeLoad relative : hang.relative(held)) {
+        FingerLoad load = held.finger(relative.finger()).orElseThrow();
         FingerPose pose = fit.pose().finger(load.finger()).orElseThrow();
         table.append(
             String.format(
@@ -305,10 +315,10 @@ class ClimbingForcesTest {
                 Math.round(pose.pip().degrees()),
                 Math.round(pose.dip().degrees()),
                 100 * load.share().value(),
-                range(load.fdp()),
-                range(load.fds()),
-                range(load.a2()),
-                range(load.a4()),
+                range(relative.fdp()),
+                range(relative.fds()),
+                range(relative.a2()),
+                range(relative.a4()),
                 load.fdpToFds()));
       }
     }
@@ -317,7 +327,7 @@ class ClimbingForcesTest {
 
   private static String range(Estimate estimate) {
     return String.format(
-        Locale.ROOT, "%.0f (%.0f to %.0f)", estimate.value(), estimate.low(), estimate.high());
+        Locale.ROOT, "%.2f (%.1f to %.1f)", estimate.value(), estimate.low(), estimate.high());
   }
 
   @Test

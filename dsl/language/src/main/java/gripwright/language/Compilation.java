@@ -40,7 +40,7 @@ public final class Compilation {
     return findings.located();
   }
 
-  /** Tells whether the sessions may be used: there is no unwaived error. */
+  /** Returns whether the sessions may be used: there is no unwaived error. */
   public boolean usable() {
     return findings.usable();
   }

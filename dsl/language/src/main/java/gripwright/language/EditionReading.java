@@ -180,12 +180,12 @@ public final class EditionReading {
     return located;
   }
 
-  /** Tells whether every file that was named or found could be read. */
+  /** Returns whether every file that was named or found could be read. */
   public boolean fileRead() {
     return fileRead;
   }
 
-  /** Tells whether there is no unwaived error. */
+  /** Returns whether there is no unwaived error. */
   public boolean usable() {
     return usable;
   }

@@ -76,7 +76,7 @@ public final class Reading {
     return new Reading(model, fileRead, options, all);
   }
 
-  /** Tells whether the main file could be read. */
+  /** Returns whether the main file could be read. */
   public boolean fileRead() {
     return fileRead;
   }
@@ -91,7 +91,7 @@ public final class Reading {
     return findings.located();
   }
 
-  /** Tells whether there is no error, not even one left out because of the limit. */
+  /** Returns whether there is no error, not even one left out because of the limit. */
   public boolean usable() {
     return findings.usable();
   }

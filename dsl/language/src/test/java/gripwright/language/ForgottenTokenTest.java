@@ -77,7 +77,7 @@ class ForgottenTokenTest {
     return counts;
   }
 
-  /** Tells whether a sentence expects what it says was found. */
+  /** Returns whether a sentence expects what it says was found. */
   private static boolean isAtOdds(String message) {
     Matcher sentence = EXPECTED_FOUND.matcher(message);
     return sentence.matches()

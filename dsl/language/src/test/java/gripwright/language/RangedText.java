@@ -114,7 +114,7 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
     return matcher.appendTail(text).toString();
   }
 
-  /** Tells whether a value can be written. */
+  /** Returns whether a value can be written. */
   boolean canSay(double base) {
     return sayable.test(base);
   }

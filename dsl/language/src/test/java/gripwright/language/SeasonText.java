@@ -289,7 +289,7 @@ final class SeasonText {
         + ": sets "
         + done.sets().orElseThrow()
         + " of "
-        + done.setsAsked().orElseThrow()
+        + done.setsPlanned().orElseThrow()
         + ", load "
         + kg(done.load().orElseThrow())
         + ", effort "

@@ -170,8 +170,8 @@ public final class Main {
   }
 
   /**
-   * Tells whether a format was requested, so that a caller that wants JSON gets JSON even if other
-   * arguments are wrong.
+   * Returns whether a format was requested, so that a caller that wants JSON gets JSON even if
+   * other arguments are wrong.
    */
   private static boolean asksFor(String format, List<String> arguments) {
     int as = arguments.lastIndexOf("--as");

@@ -9,14 +9,14 @@ final class Terminal {
 
   private Terminal() {}
 
-  /** Tells whether to use colours: on a terminal, unless the user disabled them. */
+  /** Returns whether to use colours: on a terminal, unless the user disabled them. */
   static boolean showsColours(Map<String, String> environment) {
     return environment.getOrDefault("NO_COLOR", "").isEmpty()
         && !"dumb".equals(environment.get("TERM"))
         && isTerminal();
   }
 
-  /** Tells whether messages about the run are shown on a terminal that can erase a line. */
+  /** Returns whether messages about the run are shown on a terminal that can erase a line. */
   static boolean showsMessages(Map<String, String> environment) {
     if ("dumb".equals(environment.get("TERM"))) {
       return false;

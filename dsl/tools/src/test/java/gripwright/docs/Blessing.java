@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,6 +36,14 @@ final class Blessing {
   /** Compares or rewrites the inside of a fenced block. */
   static void block(Page page, Page.Block block, String text) {
     replace(page, block.first(), block.end(), text);
+  }
+
+  /** Compares or rewrites a whole file. */
+  static void file(Path file, String text) throws IOException {
+    if (blesses()) {
+      Files.writeString(file, text);
+    }
+    assertEquals(text, Files.readString(file), file + ": bless to write it anew");
   }
 
   private static void replace(Page page, int first, int end, String text) {

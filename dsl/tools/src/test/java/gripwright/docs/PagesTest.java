@@ -24,6 +24,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Keeps all pages up to date: outputs are real, quoted code is in its file, and links have a
@@ -136,6 +137,26 @@ class PagesTest {
       }
     }
     assertEquals(List.of(), broken);
+  }
+
+  /**
+   * Every picture of a grip in docs is the one that the command writes for the README's athlete.
+   */
+  @TestFactory
+  Stream<DynamicTest> everyPictureIsReal(@TempDir Path folder) throws IOException {
+    output("grips examples/plans/first-weeks.grip --athlete randi --to " + folder);
+    List<Path> pictures;
+    try (Stream<Path> files = Files.list(Page.root().resolve("docs").resolve("pictures"))) {
+      pictures = files.sorted().toList();
+    }
+    return pictures.stream()
+        .map(
+            picture ->
+                DynamicTest.dynamicTest(
+                    picture.getFileName().toString(),
+                    () ->
+                        Blessing.file(
+                            picture, Files.readString(folder.resolve(picture.getFileName())))));
   }
 
   private record Found(String page, Page.Block block, String argument) {}

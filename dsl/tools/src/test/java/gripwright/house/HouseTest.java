@@ -1,6 +1,7 @@
 package gripwright.house;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -26,6 +27,8 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import gripwright.strength.CompletedHold;
+import gripwright.strength.StrengthCourse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -145,6 +148,17 @@ final class HouseTest {
     }
     Assertions.assertEquals(Set.of(), found, "more than six parameters are a type of their own");
   }
+
+  @ArchTest
+  static final ArchRule loadsFollowTestsAlone =
+      noClasses()
+          .that()
+          .resideInAnyPackage("gripwright.planning..", "gripwright.rule..", "gripwright.fatigue..")
+          .should()
+          .dependOnClassesThat(
+              assignableTo(StrengthCourse.class).or(assignableTo(CompletedHold.class)))
+          .because(
+              "a completed hold that raised a load would make the next one heavier, and so on");
 
   @ArchTest
   static final ArchRule noCycles =

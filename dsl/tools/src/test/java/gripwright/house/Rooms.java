@@ -86,12 +86,12 @@ public final class Rooms {
     return ROOMS.getOrDefault(room, List.of());
   }
 
-  /** Tells whether every room of the core may use a room without an arrow. */
+  /** Returns whether every room of the core may use a room without an arrow. */
   public static boolean isOpen(String room) {
     return OPEN.contains(room);
   }
 
-  /** Tells whether a room is one of the core. */
+  /** Returns whether a room is one of the core. */
   public static boolean isCore(String room) {
     return ROOMS.containsKey(room)
         && Stream.of("language", "export", "testkit", "tools")

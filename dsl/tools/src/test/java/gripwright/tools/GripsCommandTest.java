@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.grip.StandardGrips;
 import gripwright.schedule.Caution;
 import gripwright.wording.Wording;
 import java.io.IOException;
@@ -72,6 +73,43 @@ final class GripsCommandTest extends CommandLine {
       assertTrue(flat.contains(Wording.english().say(caution)), caution.key());
     }
     assertEquals("", err());
+  }
+
+  @Test
+  void picturesAreWrittenIntoAFolderThatIsCreated() throws IOException {
+    assertEquals(0, run("grips", "club.grip", "--athlete", "eir", "--to", "pictures"), err());
+    assertEquals((StandardGrips.all().size() + 1) + " pictures written to pictures\n", out());
+    String bent = Files.readString(folder.resolve("pictures").resolve("bent.svg"));
+    assertTrue(bent.contains(">Bent four, 20 mm<"), bent);
+    assertTrue(bent.contains("Eir \u00C5s"), bent);
+    // A second run replaces them, and leaves other files alone.
+    Files.writeString(folder.resolve("pictures").resolve("notes.txt"), "mine");
+    assertEquals(0, run("grips", "club.grip", "--athlete", "eir", "--to", "pictures"), err());
+    assertEquals(bent, Files.readString(folder.resolve("pictures").resolve("bent.svg")));
+    assertEquals("mine", Files.readString(folder.resolve("pictures").resolve("notes.txt")));
+  }
+
+  @Test
+  void picturesNeedAFolder() {
+    refuses(
+        "cannot write into `" + folder.resolve("club.grip") + "`: it is not a folder",
+        "grips",
+        "club.grip",
+        "--athlete",
+        "eir",
+        "--to",
+        "club.grip");
+    refuses(
+        "--to writes pictures, --as chooses text or JSON: give one of the two",
+        "grips",
+        "club.grip",
+        "--athlete",
+        "eir",
+        "--to",
+        "pictures",
+        "--as",
+        "text");
+    assertFalse(Files.exists(folder.resolve("pictures")));
   }
 
   @Test

@@ -90,10 +90,11 @@ final class ReviewCommandTest extends CommandLine {
     String flat = out().replaceAll("\\s+", " ");
     assertTrue(
         flat.contains(
-            "1. Stop every grip that uses the ring finger and see a licensed practitioner: pain in"
-                + " ring a2 left was 6 of 10 on 2027-01-15, above the limit of 5; the stop ends with"
-                + " scores of 2 or less on two days at least 48 h apart, or when an injury is cleared:"
-                + " log how it is."),
+            "1. Stop every grip that uses the left ring finger, and see a licensed practitioner: pain"
+                + " logged for ring a2 left was 6 of 10 on 2027-01-15, above the limit of 5; the stop"
+                + " ends when pain of the left ring finger was 2 or less on two days at least 48 h"
+                + " apart (log both, such as `pain ring left 1`), or when an injury of it is written"
+                + " and cleared."),
         flat);
     assertTrue(flat.contains("2 of 4 planned sessions trained"), flat);
     assertTrue(flat.contains("planned for Thu 7 Jan, 1 day later"), flat);
@@ -272,6 +273,6 @@ final class ReviewCommandTest extends CommandLine {
   void theExampleIsReviewed() throws IOException {
     Path plans = Path.of("../../examples/plans").toAbsolutePath();
     assertEquals(0, run("review", plans.resolve("reviewed.grip").toString(), "--athlete", "signe"));
-    assertTrue(out().contains("NEXT\n1. Stop every grip that uses the ring finger"), out());
+    assertTrue(out().contains("NEXT\n1. Stop every grip that uses the left ring finger"), out());
   }
 }

@@ -138,7 +138,7 @@ final class Facts {
   }
 
   /**
-   * Tells whether several types of statement are possible here, so that the type must be written.
+   * Returns whether several types of statement are possible here, so that the type must be written.
    */
   private static boolean isOneOfSeveralTypes(Class<? extends Syntax> type) {
     return !List.of(type.getInterfaces()).equals(List.of(Syntax.class));

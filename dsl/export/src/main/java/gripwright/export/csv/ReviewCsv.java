@@ -49,7 +49,7 @@ public final class ReviewCsv {
     /** True for a lift. */
     LIFTING("lifting"),
     /** Planned sets. */
-    SETS_ASKED("setsAsked"),
+    SETS_PLANNED("setsAsked"),
     /** Completed sets. */
     SETS("sets"),
     /** Planned load. */
@@ -151,13 +151,13 @@ public final class ReviewCsv {
   }
 
   private static void exercise(ReviewedSession.Work work, Map<Column, String> cells) {
-    Optional<PlannedExercise> asked = work.match().asked();
+    Optional<PlannedExercise> asked = work.match().planned();
     Optional<Done> done = work.match().done();
     cells.put(
         Column.PROTOCOL,
         done.map(Done::protocol).or(() -> asked.map(PlannedExercise::protocol)).orElse(""));
     setup(cells, done.map(Done::setup).or(() -> asked.map(PlannedExercise::setup)).orElseThrow());
-    count(cells, Column.SETS_ASKED, work.match().setsAsked());
+    count(cells, Column.SETS_PLANNED, work.match().setsPlanned());
     count(cells, Column.SETS, work.match().setsDone());
     asked.ifPresent(a -> load(cells, Column.LOAD_ASKED, a.totalLoad().kilograms()));
     done.flatMap(Done::load).ifPresent(l -> load(cells, Column.LOAD, l.kilograms()));

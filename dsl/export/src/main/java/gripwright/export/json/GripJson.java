@@ -24,7 +24,9 @@ import gripwright.survey.Gate;
 import gripwright.survey.GripSurvey;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
-import gripwright.tissue.Slip;
+import gripwright.tissue.OwnHang;
+import gripwright.tissue.RelativeLoad;
+import gripwright.tissue.SlipViews;
 import gripwright.tissue.TissueModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,6 +82,7 @@ final class GripJson {
     json.field("edgeMm", survey.edge().millimetres(), MILLIMETRES);
     json.field("totalLoadKg", survey.total().kilograms(), KILOGRAMS);
     json.object("model", this::model);
+    json.object("ownHang", this::ownHang);
     if (survey.alike()) {
       json.object("hand", () -> hand(survey.left()));
     } else {
@@ -104,6 +107,23 @@ final class GripJson {
     json.field("stream", model.stream());
     json.field("handDraws", FitSpread.DRAWS);
     json.field("handStream", FitSpread.STREAM);
+  }
+
+  /** Writes the hang that forces are given relative to. */
+  private void ownHang() {
+    json.field("grip", OwnHang.SETUP.grip().name());
+    json.field("edgeMm", OwnHang.SETUP.edge().millimetres(), MILLIMETRES);
+    json.field("hands", OwnHang.SETUP.hands().word());
+    json.field("bodyMassKg", survey.bodyMass().kilograms(), KILOGRAMS);
+    json.list(
+        "sides",
+        survey.hangs().entrySet(),
+        hang ->
+            json.line(
+                () -> {
+                  json.field("side", hang.getKey().word());
+                  json.field("taken", hang.getValue().taken());
+                }));
   }
 
   private static String word(Enum<?> constant) {
@@ -176,8 +196,11 @@ final class GripJson {
   private void pose(GripSurvey.Row row) {
     boolean taken = row.fit().reachable();
     List<FingerLoad> loads = row.load().fingers();
+    List<RelativeLoad> relative = row.relative();
     json.list(
-        "fingers", taken ? loads : List.<FingerLoad>of(), f -> json.object(() -> finger(row, f)));
+        "fingers",
+        taken ? relative : List.<RelativeLoad>of(),
+        f -> json.object(() -> finger(row, f)));
     json.list(
         "nearestPose",
         taken ? List.<FingerLoad>of() : loads,
@@ -189,7 +212,8 @@ final class GripJson {
     } else {
       nothing("wristRollDeg", "wristRollLowDeg", "wristRollHighDeg");
     }
-    json.list("slip", taken ? row.slips() : List.<Slip>of(), s -> json.line(() -> slip(row, s)));
+    json.list(
+        "slip", taken ? row.slips() : List.<SlipViews>of(), s -> json.line(() -> slip(row, s)));
     for (String name : List.of("lumbricalIndex", "lumbricalIndexPulledLow")) {
       if (taken) {
         boolean low = name.endsWith("PulledLow");
@@ -231,10 +255,10 @@ final class GripJson {
     json.field("finger", miss.finger().word());
     Missed missed = miss.accept(MISSED);
     json.field("reason", missed.reason());
-    Band asked = missed.asked();
+    Band required = missed.required();
     FlexionRange limit = missed.limit();
-    degrees("askedLowDeg", asked == null ? null : asked.low());
-    degrees("askedHighDeg", asked == null ? null : asked.high());
+    degrees("askedLowDeg", required == null ? null : required.low());
+    degrees("askedHighDeg", required == null ? null : required.high());
     degrees("nearestFlexionDeg", missed.nearest());
     degrees("limitLowDeg", limit == null ? null : limit.low());
     degrees("limitHighDeg", limit == null ? null : limit.high());
@@ -248,7 +272,7 @@ final class GripJson {
 
   private record Missed(
       String reason,
-      @Nullable Band asked,
+      @Nullable Band required,
       @Nullable Angle nearest,
       @Nullable FlexionRange limit,
       @Nullable Length by) {}
@@ -262,12 +286,12 @@ final class GripJson {
 
         @Override
         public Missed outOfBand(FitMiss.OutOfBand miss) {
-          return new Missed("out-of-band", miss.asked(), miss.nearest(), null, null);
+          return new Missed("out-of-band", miss.required(), miss.nearest(), null, null);
         }
 
         @Override
         public Missed beyondLimit(FitMiss.BeyondLimit miss) {
-          return new Missed("beyond-joint-limit", miss.asked(), null, miss.limit(), null);
+          return new Missed("beyond-joint-limit", miss.required(), null, miss.limit(), null);
         }
       };
 
@@ -279,7 +303,8 @@ final class GripJson {
     }
   }
 
-  private void finger(GripSurvey.Row row, FingerLoad load) {
+  private void finger(GripSurvey.Row row, RelativeLoad relative) {
+    FingerLoad load = row.load().finger(relative.finger()).orElseThrow();
     json.field("finger", load.finger().word());
     for (Joint joint : Joint.values()) {
       range(
@@ -298,6 +323,10 @@ final class GripJson {
     estimate("a4", "N", load.a4(), NEWTONS);
     estimate("a2Use", "", load.a2Utilization(), RATIO);
     estimate("a4Use", "", load.a4Utilization(), RATIO);
+    estimate("fdpTimesOwnHang", "", relative.fdp(), RATIO);
+    estimate("fdsTimesOwnHang", "", relative.fds(), RATIO);
+    estimate("a2TimesOwnHang", "", relative.a2(), RATIO);
+    estimate("a4TimesOwnHang", "", relative.a4(), RATIO);
   }
 
   private void range(String name, Angle angle, FlexionRange range) {
@@ -315,13 +344,20 @@ final class GripJson {
     json.field(name + "High" + unit, estimate.high(), decimals);
   }
 
-  private void slip(GripSurvey.Row row, Slip slip) {
-    Map<Finger, Estimate> ratios = row.load().ratios(slip);
+  private void slip(GripSurvey.Row row, SlipViews slip) {
     json.field("finger", slip.leaving().word());
-    ratios("ratios", ratios, Estimate::value);
-    ratios("ratiosLow", ratios, Estimate::low);
-    ratios("ratiosHigh", ratios, Estimate::high);
-    json.field("momentKept", slip.momentKept());
+    ratios("", row.load().ratios(slip.momentKept()));
+    json.field("momentKept", slip.momentKept().momentKept());
+    ratios("ArmSwings", row.load().ratios(slip.armSwings()));
+    json.object(
+        "ratiosWorse",
+        () -> slip.remaining().forEach(f -> json.field(f.word(), slip.ratio(f), RATIO)));
+  }
+
+  private void ratios(String view, Map<Finger, Estimate> ratios) {
+    ratios("ratios" + view, ratios, Estimate::value);
+    ratios("ratios" + view + "Low", ratios, Estimate::low);
+    ratios("ratios" + view + "High", ratios, Estimate::high);
   }
 
   private void ratios(String name, Map<Finger, Estimate> ratios, ToDoubleFunction<Estimate> end) {
@@ -332,6 +368,7 @@ final class GripJson {
 
   private void capacity(GripSurvey.Row row) {
     json.field("exclusion", FingerLoss.EXCLUSION.capacity(row.grip().fingers()), SHARE);
+    json.field("gripWeights", FingerLoss.GRIP_WEIGHTS.capacity(row.grip().fingers()), SHARE);
     json.field("forceDeficit", FingerLoss.FORCE_DEFICIT.capacity(row.grip().fingers()), SHARE);
   }
 
@@ -350,7 +387,7 @@ final class GripJson {
     MissingWords said = MissingWords.of(missing, words);
     json.field("what", said.what());
     json.field("has", said.has());
-    json.field("asked", said.asked());
+    json.field("asked", said.required());
   }
 
   private @Nullable String argument(Finding finding, String name) {

@@ -51,13 +51,13 @@ final class LogJson {
 
   private static void match(JsonText json, ExerciseMatch match) {
     Optional<Setup> setup =
-        match.done().map(Done::setup).or(() -> match.asked().map(PlannedExercise::setup));
+        match.done().map(Done::setup).or(() -> match.planned().map(PlannedExercise::setup));
     json.field(
         "protocol",
         match
             .done()
             .map(Done::protocol)
-            .or(() -> match.asked().map(PlannedExercise::protocol))
+            .or(() -> match.planned().map(PlannedExercise::protocol))
             .orElse(null));
     json.field("grip", setup.map(s -> s.grip().name()).orElse(null));
     json.field(
@@ -65,9 +65,10 @@ final class LogJson {
         setup.map(s -> OptionalDouble.of(s.edge().millimetres())).orElse(OptionalDouble.empty()),
         MILLIMETRES);
     json.field("hands", setup.map(s -> s.hands().word()).orElse(null));
-    json.field("setsAsked", number(match.setsAsked()), 0);
+    json.field("setsAsked", number(match.setsPlanned()), 0);
     json.field("setsDone", number(match.setsDone()), 0);
-    json.field("loadAskedKg", kilograms(match.asked().map(PlannedExercise::totalLoad)), KILOGRAMS);
+    json.field(
+        "loadAskedKg", kilograms(match.planned().map(PlannedExercise::totalLoad)), KILOGRAMS);
     json.field("loadDoneKg", kilograms(match.done().flatMap(Done::load)), KILOGRAMS);
     json.field("effort", match.done().map(Done::effort).orElse(OptionalDouble.empty()), SCORE);
     json.field("pain", match.done().map(Done::pain).orElse(OptionalDouble.empty()), SCORE);

@@ -144,6 +144,9 @@ final class PlanJson {
             next -> json.object("nextBest", () -> blend(json, next)),
             () -> json.nothing("nextBest"));
     json.list("limits", mix.limits(), limit -> json.line(() -> limit(json, limit)));
+    json.field("equalMargin", mix.equalMargin(), SHARE);
+    json.list(
+        "unproven", mix.unproven().map(GripMix.Unproven::grips).orElse(List.of()), json::text);
   }
 
   private static void blend(JsonText json, GripMix.Blend blend) {

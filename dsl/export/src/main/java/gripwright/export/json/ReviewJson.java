@@ -7,6 +7,7 @@ import gripwright.log.LogEntry;
 import gripwright.log.LogEntry.Done;
 import gripwright.review.Exposure;
 import gripwright.review.PainCourse;
+import gripwright.review.PainStops;
 import gripwright.review.Progress;
 import gripwright.review.Review;
 import gripwright.review.ReviewedSession;
@@ -20,6 +21,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
 
 /** Writes a review as JSON. */
 final class ReviewJson {
@@ -56,7 +58,8 @@ final class ReviewJson {
               "work", review.exposure().weeks(), week -> json.object(() -> writer.work(week)));
           json.list("tests", review.progress(), each -> json.object(() -> writer.progress(each)));
           json.list("sides", review.sides(), each -> json.line(() -> writer.side(each)));
-          json.list("pain", review.pain(), each -> json.object(() -> writer.pain(each)));
+          PainStops stops = review.stops();
+          json.list("pain", review.pain(), each -> json.object(() -> writer.pain(each, stops)));
           json.list("cautions", Caution.general(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, findings);
         });
@@ -80,7 +83,7 @@ final class ReviewJson {
   }
 
   private void work(ReviewedSession.Work work) {
-    Optional<PlannedExercise> asked = work.match().asked();
+    Optional<PlannedExercise> asked = work.match().planned();
     Optional<Done> done = work.match().done();
     json.field(
         "protocol",
@@ -88,7 +91,7 @@ final class ReviewJson {
     setup(done.map(Done::setup).or(() -> asked.map(PlannedExercise::setup)).orElseThrow());
     json.field("asked", asked.isPresent());
     json.field("done", done.isPresent());
-    count("setsAsked", work.match().setsAsked());
+    count("setsAsked", work.match().setsPlanned());
     count("sets", work.match().setsDone());
     json.field("loadAskedKg", number(asked.map(a -> a.totalLoad().kilograms())), KILOGRAMS);
     json.field("loadKg", number(done.flatMap(Done::load).map(l -> l.kilograms())), KILOGRAMS);
@@ -163,6 +166,20 @@ final class ReviewJson {
     estimate("impulse", finger.impulse());
     estimate("a2", finger.a2());
     estimate("a4", finger.a4());
+    ownHang("a2", finger.a2OwnHang());
+    ownHang("a4", finger.a4OwnHang());
+  }
+
+  private void ownHang(String pulley, Optional<Estimate> hang) {
+    json.field(pulley + "OwnHangSeconds", seconds(hang, Estimate::value), SECONDS);
+    json.field(pulley + "OwnHangLowSeconds", seconds(hang, Estimate::low), SECONDS);
+    json.field(pulley + "OwnHangHighSeconds", seconds(hang, Estimate::high), SECONDS);
+  }
+
+  private static OptionalDouble seconds(Optional<Estimate> hang, ToDoubleFunction<Estimate> end) {
+    return hang.isPresent()
+        ? OptionalDouble.of(end.applyAsDouble(hang.get()))
+        : OptionalDouble.empty();
   }
 
   private void estimate(String name, Estimate estimate) {
@@ -176,6 +193,7 @@ final class ReviewJson {
     json.field("holdSeconds", progress.how(), SECONDS);
     json.field("series", progress.series());
     json.list("points", progress.points(), point -> json.line(() -> point(point)));
+    StrengthJson.change(json, progress.change());
     change("sinceFirst", progress.sinceFirst());
     change("sinceLast", progress.sinceLast());
     json.field("trendKgPerMonth", progress.trend(), KILOGRAMS);
@@ -217,7 +235,7 @@ final class ReviewJson {
     json.field("beyondNoise", side.beyondNoise());
   }
 
-  private void pain(PainCourse course) {
+  private void pain(PainCourse course, PainStops stops) {
     json.field("place", course.place().toString());
     if (course.place() instanceof PainCourse.InFinger finger) {
       json.field("finger", finger.finger().toString());
@@ -230,6 +248,13 @@ final class ReviewJson {
     }
     json.field("rule", word(course.rule()));
     json.field("because", word(course.because()));
+    json.field(
+        "stoppedBy",
+        Optional.of(course)
+            .filter(each -> each.rule() != PainCourse.Rule.STOP)
+            .flatMap(each -> stops.of(each.place()))
+            .map(Object::toString)
+            .orElse(null));
     json.list(
         "scores",
         course.scores(),

@@ -7,6 +7,7 @@ import gripwright.schedule.Caution;
 import gripwright.strength.CriticalForce;
 import gripwright.strength.ForceTime;
 import gripwright.strength.LoadEstimate;
+import gripwright.strength.StrengthChange;
 import gripwright.strength.StrengthMap.Weight;
 import gripwright.strength.StrengthTest;
 import gripwright.survey.StrengthSurvey;
@@ -28,13 +29,15 @@ final class StrengthJson {
   private static final int SECONDS = 3;
   private static final int SHARE = 4;
   private static final int IMPULSE = 1;
+  private static final int PERCENT = 2;
+  private static final int PROBABILITY = 4;
 
-  /** Hold times in seconds at which curves are written, where they are valid. */
+  /** Hold times in seconds at which curves are written, if valid there. */
   private static final List<Double> TIMES =
       List.of(
           2.0, 3.0, 5.0, 7.0, 10.0, 15.0, 20.0, 30.0, 45.0, 60.0, 90.0, 120.0, 180.0, 300.0, 600.0);
 
-  /** Fields that are null where no test gives a critical force. */
+  /** Fields that are null if no test gives a critical force. */
   private static final List<String> CRITICAL_FORCE =
       List.of(
           "criticalForceKg",
@@ -62,7 +65,7 @@ final class StrengthJson {
     json.object(
         () -> {
           strength.head();
-          json.list("unreckoned", strength.unreckoned(), json::line);
+          json.list("unreckoned", strength.withoutEstimate(), json::line);
           json.list("grips", strength.rows(), row -> json.object(() -> strength.row(row)));
           json.list("curves", strength.curves(), c -> json.object(() -> strength.curve(c)));
           strength.criticalForce();
@@ -93,14 +96,16 @@ final class StrengthJson {
     setup(test.setup());
   }
 
-  /** Returns what writes each edge that no test tells of. */
-  private List<Runnable> unreckoned() {
+  /** Returns a writer for each edge without an estimate. */
+  private List<Runnable> withoutEstimate() {
     return survey.sections().stream()
-        .flatMap(section -> section.unreckoned().stream().map(edge -> unreckoned(section, edge)))
+        .flatMap(
+            section ->
+                section.withoutEstimate().stream().map(edge -> withoutEstimate(section, edge)))
         .toList();
   }
 
-  private Runnable unreckoned(Section section, Length edge) {
+  private Runnable withoutEstimate(Section section, Length edge) {
     return () -> {
       json.field("edgeMm", edge.millimetres(), MILLIMETRES);
       json.field("hands", section.hands().word());
@@ -134,10 +139,35 @@ final class StrengthJson {
     json.field("reachable", row.reachable());
     load(row.estimate().load());
     json.field("tests", row.tests());
+    change(json, row.change());
+    if (row.withHolds().isPresent()) {
+      json.object("withHolds", () -> load(row.withHolds().get()));
+    } else {
+      json.nothing("withHolds");
+    }
     json.list(
         "basis",
         row.estimate().basis().stream().filter(w -> Math.abs(w.share()) >= LEAST_WEIGHT).toList(),
         weight -> json.line(() -> weight(weight)));
+  }
+
+  /** Writes a change of strength as the field {@code change}, null if there is none. */
+  static void change(JsonText json, Optional<StrengthChange> change) {
+    if (change.isEmpty()) {
+      json.nothing("change");
+      return;
+    }
+    json.object(
+        "change",
+        () -> {
+          json.field("from", change.get().from().toString());
+          json.field("to", change.get().to().toString());
+          json.field("percent", change.get().percent(), PERCENT);
+          json.field("lowPercent", change.get().lowPercent(), PERCENT);
+          json.field("highPercent", change.get().highPercent(), PERCENT);
+          json.field("probabilityOfRise", change.get().probabilityOfRise(), PROBABILITY);
+          json.field("verdict", word(change.get().verdict()));
+        });
   }
 
   private void weight(Weight weight) {

@@ -49,7 +49,7 @@ record ChangeGroup(List<PlanChange> changes) {
     return first().date();
   }
 
-  /** Tells whether an exercise is less work than before. */
+  /** Returns whether an exercise is less work than before. */
   static boolean isLower(SessionChange.ExerciseChanged change) {
     return change.after().loadIndex() <= change.before().loadIndex();
   }

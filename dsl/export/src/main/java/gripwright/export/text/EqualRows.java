@@ -11,9 +11,11 @@ import java.util.Optional;
  */
 final class EqualRows {
 
+  private final boolean newtons;
   private final Words words;
 
-  EqualRows(Words words) {
+  EqualRows(boolean newtons, Words words) {
+    this.newtons = newtons;
     this.words = words;
   }
 
@@ -34,6 +36,7 @@ final class EqualRows {
         survey.total(),
         survey.left(),
         survey.right(),
+        survey.hangs(),
         rows,
         survey.notes());
   }
@@ -54,7 +57,7 @@ final class EqualRows {
     printed.addAll(grips.misses(row));
     printed.addAll(grips.advice(row));
     if (row.fit().reachable()) {
-      printed.add(ForceTable.body(survey, row, words));
+      printed.add(ForceTable.body(survey, row, newtons, words));
     }
     return printed;
   }
@@ -64,6 +67,7 @@ final class EqualRows {
         Optional.empty(),
         row.fit(),
         row.load(),
+        row.relative(),
         row.slips(),
         row.lumbrical(),
         row.lumbricalPulledLow(),

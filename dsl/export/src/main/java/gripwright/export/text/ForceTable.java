@@ -12,26 +12,34 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.strength.LoadEstimate;
 import gripwright.survey.GripSurvey;
-import gripwright.survey.ModelCaveat;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
+import gripwright.tissue.OwnHang;
 import gripwright.tissue.Pulley;
+import gripwright.tissue.RelativeLoad;
+import gripwright.tissue.Slip;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Writes the forces of each grip by finger, all tables with the same columns. */
+/**
+ * Writes the forces of each grip by finger, all tables with the same columns: in times the
+ * athlete's own hang, or in newtons.
+ */
 final class ForceTable {
 
   private static final String INDENT = "  ";
 
   private final GripSurvey survey;
+  private final boolean newtons;
   private final Words words;
   private final String[] head;
   private final int[] widths;
 
-  ForceTable(GripSurvey survey, List<GripSurvey.Row> rows, Words words) {
+  ForceTable(GripSurvey survey, List<GripSurvey.Row> rows, boolean newtons, Words words) {
     this.survey = survey;
+    this.newtons = newtons;
     this.words = words;
     head =
         new String[] {
@@ -44,8 +52,7 @@ final class ForceTable {
         };
     widths = Stream.of(head).mapToInt(String::length).toArray();
     for (GripSurvey.Row row : rows) {
-      for (FingerLoad load : row.load().fingers()) {
-        String[] cells = cells(load);
+      for (String[] cells : cells(row)) {
         for (int i = 0; i < widths.length; i++) {
           widths[i] = Math.max(widths[i], cells[i].length());
         }
@@ -62,15 +69,14 @@ final class ForceTable {
   /** Adds the lines below a grip's name. */
   private void addBody(Page page, GripSurvey.Row row) {
     page.line(line(head));
-    for (FingerLoad load : row.load().fingers()) {
-      page.line(line(cells(load)));
+    for (String[] cells : cells(row)) {
+      page.line(line(cells));
     }
     held(row).ifPresent(held -> page.wrapped(INDENT, held));
-    if (row.slips().isEmpty()) {
-      page.wrapped(INDENT, words.of("grips.caveat", ModelCaveat.SINGLE_FINGER));
-    } else {
-      page.wrapped(INDENT, use(row));
-      page.wrapped(INDENT + words.say("grips.slips") + " ", new SlipWords(words).all(row));
+    highest(row).ifPresent(highest -> page.wrapped(INDENT, highest));
+    SlipWords slips = new SlipWords(words);
+    for (Slip.View view : row.slips().isEmpty() ? new Slip.View[0] : Slip.View.values()) {
+      page.wrapped(INDENT + words.of("grips.slips", view) + " ", slips.all(row, view));
     }
     page.wrapped(INDENT, ownBands(row));
     if (row.grip().structure() == GripStructure.SPLIT) {
@@ -84,9 +90,9 @@ final class ForceTable {
   }
 
   /** Returns the lines printed below a grip's name. */
-  static String body(GripSurvey survey, GripSurvey.Row row, Words words) {
+  static String body(GripSurvey survey, GripSurvey.Row row, boolean newtons, Words words) {
     Page page = new Page();
-    new ForceTable(survey, List.of(row), words).addBody(page, row);
+    new ForceTable(survey, List.of(row), newtons, words).addBody(page, row);
     return page.toString();
   }
 
@@ -150,24 +156,39 @@ final class ForceTable {
     return line.toString();
   }
 
-  private String[] cells(FingerLoad load) {
-    return new String[] {
-      words.of(load.finger()),
-      percent(load.share().value()) + " %",
-      force(load.fdp()),
-      force(load.fds()),
-      force(load.a2()),
-      force(load.a4())
-    };
+  private List<String[]> cells(GripSurvey.Row row) {
+    List<String[]> all = new ArrayList<>();
+    for (RelativeLoad relative : row.relative()) {
+      FingerLoad load = row.load().finger(relative.finger()).orElseThrow();
+      all.add(
+          new String[] {
+            words.of(load.finger()),
+            percent(load.share().value()) + " %",
+            newtons ? whole(load.fdp()) : times(relative.fdp()),
+            newtons ? whole(load.fds()) : times(relative.fds()),
+            newtons ? whole(load.a2()) : times(relative.a2()),
+            newtons ? whole(load.a4()) : times(relative.a4())
+          });
+    }
+    return all;
   }
 
-  private static String force(Estimate estimate) {
-    return whole(estimate.value())
-        + " ("
-        + whole(estimate.low())
-        + "-"
-        + whole(estimate.high())
-        + ")";
+  private static String whole(Estimate estimate) {
+    return ranged(whole(estimate.value()), whole(estimate.low()), whole(estimate.high()));
+  }
+
+  /** Returns times the own hang; an interval to a tenth is as good as the model knows it. */
+  private static String times(Estimate estimate) {
+    return ranged(
+        below10(estimate.value(), 2), below10(estimate.low(), 1), below10(estimate.high(), 1));
+  }
+
+  private static String below10(double times, int decimals) {
+    return Numbers.plain(times, times < 9.95 ? decimals : 0);
+  }
+
+  private static String ranged(String value, String low, String high) {
+    return value + " (" + low + "-" + high + ")";
   }
 
   private static String whole(double newtons) {
@@ -178,39 +199,42 @@ final class ForceTable {
     return Numbers.plain(share * 100, 0);
   }
 
-  /** Returns the pulley closest to its breaking load. */
-  private String use(GripSurvey.Row row) {
-    FingerLoad most = row.load().fingers().get(0);
+  /**
+   * Returns the pulley with the highest load relative to the own hang, of those that the hang loads
+   * enough to compare with.
+   */
+  private Optional<String> highest(GripSurvey.Row row) {
+    OwnHang hang = survey.hang(row);
+    RelativeLoad most = null;
     Pulley pulley = Pulley.A2;
-    for (FingerLoad load : row.load().fingers()) {
+    for (RelativeLoad load : row.relative()) {
       for (Pulley each : Pulley.values()) {
-        if (load.use(each).value() > most.use(pulley).value()) {
+        if (hang.loads(load.finger(), each)
+            && (most == null || load.of(each).value() > most.of(pulley).value())) {
           most = load;
           pulley = each;
         }
       }
     }
-    Estimate use = most.use(pulley);
-    return words.say(
-        "grips.most-used",
-        "finger",
-        most.finger(),
-        "pulley",
-        pulley,
-        "percent",
-        percent(use.value()),
-        "low",
-        percent(use.low()),
-        "high",
-        percent(use.high()));
+    return most == null
+        ? Optional.empty()
+        : Optional.of(
+            words.say(
+                "grips.highest",
+                "finger",
+                most.finger(),
+                "pulley",
+                pulley,
+                "times",
+                times(most.of(pulley))));
   }
 
   private String lumbrical(GripSurvey.Row row) {
     return words.say(
         "grips.lumbrical",
         "excursion",
-        force(row.lumbrical()),
+        whole(row.lumbrical()),
         "pulled-low",
-        force(row.lumbricalPulledLow()));
+        whole(row.lumbricalPulledLow()));
   }
 }

@@ -84,7 +84,7 @@ final class GateWords {
 
     @Override
     public String familiarity(Gate.Familiarity missing) {
-      return needed("grips.needed-grip", missing);
+      return needed(missing.months() < 1 ? "grips.needed-grip-none" : "grips.needed-grip", missing);
     }
 
     @Override
@@ -109,7 +109,7 @@ final class GateWords {
 
     private String needed(String key, Gate.Missing missing) {
       MissingWords said = MissingWords.of(missing, words);
-      return words.say(key, "asked", said.asked(), "has", said.has(), "grip", said.what());
+      return words.say(key, "asked", said.required(), "has", said.has(), "grip", said.what());
     }
   }
 }

@@ -4,11 +4,13 @@ import gripwright.athlete.Athlete;
 import gripwright.export.words.MissingWords;
 import gripwright.export.words.Words;
 import gripwright.grip.FitSpread;
+import gripwright.grip.GripStructure;
 import gripwright.hand.Side;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.Caution;
 import gripwright.survey.GripSurvey;
 import gripwright.survey.ModelCaveat;
+import gripwright.tissue.OwnHang;
 import gripwright.tissue.TissueModel;
 import gripwright.wording.Wording;
 import java.util.LinkedHashMap;
@@ -30,22 +32,33 @@ import java.util.stream.Stream;
 public final class GripText {
 
   private final GripSurvey survey;
+  private final boolean newtons;
   private final Words words;
   private final GripWords grips;
   private final GateWords gates;
   private final Page page = new Page();
 
-  private GripText(GripSurvey survey, Words words) {
+  private GripText(GripSurvey survey, boolean newtons, Words words) {
     this.survey = survey;
+    this.newtons = newtons;
     this.words = words;
     grips = new GripWords(words);
     gates = new GateWords(words);
   }
 
-  /** Returns the survey as text, in the words of a bundle. */
+  /** Returns the survey as text, in the words of a bundle; forces in times the own hang. */
   public static String of(GripSurvey survey, Wording wording) {
+    return of(survey, false, wording);
+  }
+
+  /** Returns the survey as text, in the words of a bundle; forces in newtons. */
+  public static String withNewtons(GripSurvey survey, Wording wording) {
+    return of(survey, true, wording);
+  }
+
+  private static String of(GripSurvey survey, boolean newtons, Wording wording) {
     Words words = new Words(wording);
-    return new GripText(new EqualRows(words).of(survey), words).write();
+    return new GripText(new EqualRows(newtons, words).of(survey), newtons, words).write();
   }
 
   private String write() {
@@ -98,12 +111,14 @@ public final class GripText {
     labelled(words.say("grips.edge"), survey.edge().toString());
     labelled(
         words.say("grips.load"),
-        words.say(
-            "grips.total",
-            "total",
-            survey.total(),
-            "newtons",
-            Numbers.plain(survey.newtonsPerHand(), 0)));
+        newtons
+            ? words.say(
+                "grips.total-newtons",
+                "total",
+                survey.total(),
+                "newtons",
+                Numbers.plain(survey.newtonsPerHand(), 0))
+            : words.say("grips.total", "total", survey.total()));
   }
 
   /** Adds a line after a label; all labels are as wide as the longest. */
@@ -199,7 +214,16 @@ public final class GripText {
     }
     page.gap();
     page.line(words.say("grips.forces"));
-    page.wrapped("", words.say("grips.forces-legend"));
+    page.wrapped(
+        "",
+        words.say(
+            newtons ? "grips.forces-legend-newtons" : "grips.forces-legend",
+            "hang-grip",
+            OwnHang.SETUP.grip().name(),
+            "hang-edge",
+            OwnHang.SETUP.edge(),
+            "body-mass",
+            survey.bodyMass()));
     page.wrapped("", model());
     if (taken.stream().anyMatch(r -> !r.slips().isEmpty())) {
       page.wrapped("", words.say("grips.slips-legend"));
@@ -207,7 +231,10 @@ public final class GripText {
         page.wrapped("", words.say("grips.tilts-legend"));
       }
     }
-    ForceTable table = new ForceTable(survey, taken, words);
+    if (taken.stream().anyMatch(r -> r.grip().structure() == GripStructure.SPLIT)) {
+      page.wrapped("", words.say("grips.lumbrical-legend"));
+    }
+    ForceTable table = new ForceTable(survey, taken, newtons, words);
     for (GripSurvey.Row row : taken) {
       page.gap();
       table.add(page, row);

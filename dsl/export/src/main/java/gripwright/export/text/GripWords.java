@@ -64,7 +64,7 @@ final class GripWords {
           "nearest",
           degrees(out.nearest().degrees()),
           "asked",
-          band(out.asked()));
+          band(out.required()));
     }
 
     @Override
@@ -78,7 +78,7 @@ final class GripWords {
           "high",
           degrees(stiff.limit().high().degrees()),
           "asked",
-          band(stiff.asked()));
+          band(stiff.required()));
     }
   }
 

@@ -145,7 +145,7 @@ final class LogNotes {
   private String line(ExerciseMatch match) {
     List<String> facts = new ArrayList<>();
     match
-        .asked()
+        .planned()
         .filter(asked -> match.done().isEmpty() || isOther(match, asked))
         .ifPresent(
             asked ->
@@ -173,7 +173,7 @@ final class LogNotes {
         match
             .done()
             .map(Done::setup)
-            .or(() -> match.asked().map(PlannedExercise::setup))
+            .or(() -> match.planned().map(PlannedExercise::setup))
             .map(words::setup)
             .orElse("");
     return words.say(

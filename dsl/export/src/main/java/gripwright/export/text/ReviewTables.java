@@ -167,17 +167,26 @@ final class ReviewTables {
           words.say("reviewed.finger", "side", finger.side(), "finger", finger.finger()),
           Numbers.plain(finger.seconds(), 0) + " s",
           kilonewtons(finger.impulse().value()),
-          kilonewtons(finger.a2().value()),
-          range(finger.a2()),
-          kilonewtons(finger.a4().value()),
-          range(finger.a4()),
+          seconds(finger.a2OwnHang()),
+          range(finger.a2OwnHang()),
+          seconds(finger.a4OwnHang()),
+          range(finger.a4OwnHang()),
           Sparkline.of(byWeek(finger.side(), finger.finger()), BARS));
     }
     table.add(page);
   }
 
-  private String range(Estimate estimate) {
-    return words.range(kilonewtons(estimate.low()), kilonewtons(estimate.high()));
+  private static String seconds(Optional<Estimate> hang) {
+    return hang.map(estimate -> whole(estimate.value()) + " s").orElse("-");
+  }
+
+  private String range(Optional<Estimate> hang) {
+    return hang.map(estimate -> words.range(whole(estimate.low()), whole(estimate.high())))
+        .orElse("");
+  }
+
+  private static String whole(double seconds) {
+    return Numbers.plain(seconds, 0);
   }
 
   private List<Double> byWeek(Side side, Finger finger) {
@@ -207,7 +216,7 @@ final class ReviewTables {
               Numbers.plain(each.how(), 1),
               "loads",
               shown(each.points())));
-      each.sinceFirst().ifPresent(change -> page.wrapped("  ", change(change)));
+      each.change().ifPresent(change -> page.wrapped("  ", StrengthText.change(change, words)));
       OptionalDouble trend = each.trend();
       if (trend.isPresent()) {
         page.wrapped("  ", words.say("reviewed.trend", "change", signed(trend.getAsDouble())));
@@ -246,17 +255,6 @@ final class ReviewTables {
                             words.day(point.date())))
                 .toList());
     return last.size() < points.size() ? words.say("reviewed.tests-last", "loads", loads) : loads;
-  }
-
-  private String change(Progress.Change change) {
-    return words.say(
-        "reviewed.change",
-        "change",
-        signed(change.change()),
-        "verdict",
-        words.of("reviewed.verdict", change.verdict()),
-        "detectable",
-        Numbers.plain(change.detectable(), 1));
   }
 
   private static String signed(double value) {
@@ -313,8 +311,47 @@ final class ReviewTables {
           words.day(course.last().date()),
           Sparkline.of(
               course.scores().stream().map(PainCourse.Score::value).toList(), BARS, WORST_PAIN),
-          words.of("reviewed.because", course.because()));
+          action(course));
     }
     table.add(page);
+    List<String> stopped = review.stoppedGrips();
+    if (!stopped.isEmpty()) {
+      page.wrapped("", words.say("reviewed.stopped", "grips", words.commas(stopped)));
+    }
+  }
+
+  /** Returns what follows from the scores of a place, or from those of the place that stops it. */
+  private String action(PainCourse course) {
+    return Optional.of(course)
+        .filter(each -> each.rule() != PainCourse.Rule.STOP)
+        .flatMap(each -> review.stops().of(each.place()))
+        .map(by -> course.place().accept(new StoppedBy(by)))
+        .orElseGet(() -> words.of("reviewed.because", course.because()));
+  }
+
+  /** Says that a place is stopped because of another one. */
+  private final class StoppedBy implements PainCourse.Place.Visitor<String> {
+    private final PainCourse.Place by;
+
+    StoppedBy(PainCourse.Place by) {
+      this.by = by;
+    }
+
+    @Override
+    public String inFinger(PainCourse.InFinger place) {
+      return words.say("reviewed.because-stopped", "place", by);
+    }
+
+    @Override
+    public String inGrip(PainCourse.InGrip place) {
+      return by instanceof PainCourse.InFinger finger
+          ? words.say("reviewed.because-finger-stopped", "finger", finger.finger())
+          : words.say("reviewed.because-stopped", "place", by);
+    }
+
+    @Override
+    public String whileClimbing(PainCourse.WhileClimbing place) {
+      return words.say("reviewed.because-climbing");
+    }
   }
 }

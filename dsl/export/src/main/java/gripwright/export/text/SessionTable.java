@@ -42,7 +42,10 @@ final class SessionTable {
 
   private String head(ReviewedSession session) {
     List<String> parts = new ArrayList<>();
-    parts.add(words.of("reviewed.outcome", session.outcome()));
+    parts.add(
+        session.outcome() == ReviewedSession.Outcome.PARTLY
+            ? words.say("reviewed.outcome-partly", "short", words.commas(lacking(session)))
+            : words.of("reviewed.outcome", session.outcome()));
     if (session.planned().isPresent() && session.logged().isPresent()) {
       long days =
           ChronoUnit.DAYS.between(session.planned().get().date(), session.logged().get().date());
@@ -78,12 +81,38 @@ final class SessionTable {
         words.commas(parts));
   }
 
+  /** Returns what a session lacks: exercises, sets or load. */
+  private List<String> lacking(ReviewedSession session) {
+    List<ExerciseMatch> lacking =
+        session.work().stream()
+            .map(ReviewedSession.Work::match)
+            .filter(match -> match.planned().isPresent() && !match.inFull())
+            .toList();
+    long leftOut = lacking.stream().filter(match -> match.setsDone().orElse(0) == 0).count();
+    long fewerSets =
+        lacking.stream()
+            .filter(match -> match.setsDone().orElse(0) > 0)
+            .filter(match -> match.setsDone().orElse(0) < match.setsPlanned().orElse(0))
+            .count();
+    List<String> parts = new ArrayList<>();
+    if (leftOut > 0) {
+      parts.add(words.count("reviewed.lacking-exercise", leftOut));
+    }
+    if (fewerSets > 0) {
+      parts.add(words.say("reviewed.lacking-sets"));
+    }
+    if (lacking.size() > leftOut + fewerSets) {
+      parts.add(words.say("reviewed.lacking-load"));
+    }
+    return parts;
+  }
+
   private String line(ExerciseMatch match) {
     String name =
         match
             .done()
             .map(done -> exercise(done.protocol(), done.setup()))
-            .or(() -> match.asked().map(asked -> exercise(asked.protocol(), asked.setup())))
+            .or(() -> match.planned().map(asked -> exercise(asked.protocol(), asked.setup())))
             .orElse("");
     List<String> parts = new ArrayList<>();
     if (match.done().isEmpty()) {
@@ -94,7 +123,7 @@ final class SessionTable {
       done.load().ifPresent(load -> parts.add(load(load, match)));
       score("reviewed.effort", done.effort(), parts);
       score("reviewed.pain", done.pain(), parts);
-      if (match.asked().isEmpty()) {
+      if (match.planned().isEmpty()) {
         parts.add(words.say("reviewed.not-asked"));
       }
     }
@@ -113,20 +142,20 @@ final class SessionTable {
       return "";
     }
     int done = match.setsDone().getAsInt();
-    return match.setsAsked().isPresent()
+    return match.setsPlanned().isPresent()
         ? words.say(
             "reviewed.sets-of",
             "done",
             done,
             "asked",
-            words.count("page.sets", match.setsAsked().getAsInt()))
+            words.count("page.sets", match.setsPlanned().getAsInt()))
         : words.count("page.sets", done);
   }
 
   private String load(Load load, ExerciseMatch match) {
     String done = Numbers.plain(load.kilograms(), 1) + " kg";
     return match
-        .asked()
+        .planned()
         .map(
             asked ->
                 words.say(

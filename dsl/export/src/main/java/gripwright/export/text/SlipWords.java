@@ -17,19 +17,21 @@ final class SlipWords {
     this.words = words;
   }
 
-  /** Returns all slips of a grip. */
-  String all(GripSurvey.Row row) {
+  /** Returns all slips of a grip by one view of the arm. */
+  String all(GripSurvey.Row row, Slip.View view) {
     return words.semicolons(
         row.slips().stream()
+            .map(slip -> view == Slip.View.MOMENT_KEPT ? slip.momentKept() : slip.armSwings())
             .map(
                 slip ->
-                    slip.momentKept()
-                        ? words(slip)
-                        : words.say("grips.slip-tilts", "slip", words(slip)))
+                    slip.tilts() ? words.say("grips.slip-tilts", "slip", words(slip)) : words(slip))
             .toList());
   }
 
-  /** Returns the slip with the highest load on one finger, as in {@code little off: ring x1.7}. */
+  /**
+   * Returns the slip with the highest load on one finger by the worse of the two views, as in
+   * {@code little off: ring x1.7}.
+   */
   Optional<String> worst(GripSurvey.Row row) {
     return worstSlip(row).map(this::words);
   }
@@ -49,7 +51,9 @@ final class SlipWords {
   }
 
   private static Optional<Slip> worstSlip(GripSurvey.Row row) {
-    return row.slips().stream().max(Comparator.comparingDouble(slip -> slip.ratio(most(slip))));
+    return row.slips().stream()
+        .flatMap(slip -> slip.both().stream())
+        .max(Comparator.comparingDouble(slip -> slip.ratio(most(slip))));
   }
 
   private String words(Slip slip) {
@@ -71,6 +75,6 @@ final class SlipWords {
   }
 
   static boolean tilts(GripSurvey.Row row) {
-    return row.slips().stream().anyMatch(slip -> !slip.momentKept());
+    return row.slips().stream().anyMatch(slip -> slip.momentKept().tilts());
   }
 }

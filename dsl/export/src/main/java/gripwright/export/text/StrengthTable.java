@@ -57,7 +57,7 @@ final class StrengthTable {
   }
 
   /**
-   * Tells whether the hand can take the grip by the model, or was tested in it, which counts for
+   * Returns whether the hand can take the grip by the model, or was tested in it, which counts for
    * more than the model.
    */
   private static boolean isReachableOrTested(Row row) {

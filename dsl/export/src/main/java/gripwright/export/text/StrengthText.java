@@ -5,6 +5,8 @@ import gripwright.quantity.Length;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.Caution;
 import gripwright.strength.CriticalForce;
+import gripwright.strength.LoadEstimate;
+import gripwright.strength.StrengthChange;
 import gripwright.survey.StrengthSurvey;
 import gripwright.survey.StrengthSurvey.Critical;
 import gripwright.survey.StrengthSurvey.Reason;
@@ -23,6 +25,15 @@ import java.util.Locale;
  * come from a message bundle. Stateless and thread-safe.
  */
 public final class StrengthText {
+
+  private static final double PER_CENT = 100;
+  private static final double HALF = 0.5;
+
+  /** No probability is shown as certain, in per cent. */
+  private static final double MOST_PROBABLE = 99;
+
+  /** A lower bound that completed holds raise by less than this share is not shown. */
+  private static final double WORTH_SAYING = 0.02;
 
   private final StrengthSurvey survey;
   private final Words words;
@@ -111,8 +122,9 @@ public final class StrengthText {
       page.gap();
       page.line(words.say("strength.on-edge", "hands", way, "edge", edge));
       table.add(page, on(section, edge));
+      changes(on(section, edge));
     }
-    section.unreckoned().forEach(edge -> unreckoned(section, way, edge));
+    section.withoutEstimate().forEach(edge -> withoutEstimate(section, way, edge));
     List<String> others =
         edges(section).stream()
             .filter(edge -> !shown.contains(edge))
@@ -132,18 +144,82 @@ public final class StrengthText {
     }
   }
 
+  /** Adds how tested grips changed, and what completed holds show of the others. */
+  private void changes(List<Row> rows) {
+    for (Row row : rows) {
+      String grip = row.setup().grip().name();
+      row.change()
+          .ifPresent(
+              change ->
+                  page.wrapped(
+                      "",
+                      words.say(
+                          "strength.changed",
+                          "grip",
+                          grip,
+                          "from",
+                          words.dayAndYear(change.from()),
+                          "to",
+                          words.dayAndYear(change.to()),
+                          "change",
+                          change(change, words))));
+      row.withHolds()
+          .filter(told -> isShown(row) && narrows(row.estimate().load(), told))
+          .ifPresent(
+              told ->
+                  page.wrapped(
+                      "",
+                      words.say(
+                          "strength.with-holds",
+                          "grip",
+                          grip,
+                          "low",
+                          kilograms(told.low().kilograms()),
+                          "best",
+                          kilograms(told.best().kilograms()),
+                          "high",
+                          kilograms(told.high().kilograms()))));
+    }
+  }
+
+  private static boolean isShown(Row row) {
+    return row.reachable() || row.tests() > 0;
+  }
+
+  private static boolean narrows(LoadEstimate tests, LoadEstimate withHolds) {
+    return withHolds.low().kilograms() > tests.low().kilograms() * (1 + WORTH_SAYING);
+  }
+
+  /** Returns a change with its interval and the probability that it is real. */
+  static String change(StrengthChange change, Words words) {
+    double probability = Math.floor(PER_CENT * change.probability());
+    return words.say(
+        "strength.change",
+        "change",
+        (change.percent() >= HALF ? "+" : "") + Numbers.plain(change.percent(), 0),
+        "low",
+        Numbers.plain(change.lowPercent(), 0),
+        "high",
+        Numbers.plain(change.highPercent(), 0),
+        "probability",
+        Numbers.plain(Math.min(MOST_PROBABLE, probability), 0),
+        "verdict",
+        words.of("strength.verdict", change.verdict()));
+  }
+
   /**
    * Adds that there is no estimate for an edge, under a heading of its own if it is the only edge.
    */
-  private void unreckoned(Section section, String way, Length edge) {
+  private void withoutEstimate(Section section, String way, Length edge) {
     if (section.rows().isEmpty()) {
       page.gap();
       page.line(words.say("strength.on-edge", "hands", way, "edge", edge));
-      page.wrapped("", words.capital(words.say("strength.unreckoned")));
+      page.wrapped("", words.capital(words.say("strength.withoutEstimate")));
     } else {
       page.wrapped(
           "",
-          words.say("page.said-of", "what", edge, "sentence", words.say("strength.unreckoned")));
+          words.say(
+              "page.said-of", "what", edge, "sentence", words.say("strength.withoutEstimate")));
     }
   }
 

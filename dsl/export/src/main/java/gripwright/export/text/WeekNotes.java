@@ -4,6 +4,8 @@ import gripwright.export.words.Words;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
+import gripwright.finding.Severity;
+import gripwright.finding.Topic;
 import gripwright.schedule.PlanWeek;
 import gripwright.season.CompiledPlan;
 import java.time.DateTimeException;
@@ -21,8 +23,9 @@ import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
- * The findings of a plan by week. A finding about several weeks appears in full in the first week
- * and in short form in the others.
+ * The findings of a plan by week. A finding about several weeks appears in full in the first week.
+ * Errors and warnings appear in short form in the others; advice and reminders appear once, with
+ * their weeks.
  */
 final class WeekNotes {
 
@@ -31,10 +34,16 @@ final class WeekNotes {
    *
    * @param finding the finding with its sentences
    * @param source file and line; empty if there are none
+   * @param advice how to correct it; empty if there is none
+   * @param once whether it appears in its first week only
    * @param weeks plan weeks it concerns; empty if it concerns the plan as a whole
    */
   private record Note(
-      ReportedFinding finding, Optional<String> source, NavigableSet<Integer> weeks) {}
+      ReportedFinding finding,
+      Optional<String> source,
+      Optional<String> advice,
+      boolean once,
+      NavigableSet<Integer> weeks) {}
 
   private final List<Note> notes = new ArrayList<>();
   private final CompiledPlan plan;
@@ -55,7 +64,10 @@ final class WeekNotes {
           finding.places().isEmpty() ? List.of(finding.place()) : finding.places();
       NavigableSet<Integer> shown = new TreeSet<>();
       places.forEach(place -> weekOf(place).ifPresent(shown::add));
-      notes.add(new Note(words.report(finding), source.apply(finding), shown));
+      boolean once = finding.severity() == Severity.ADVICE || finding.isAbout(Topic.REHABILITATION);
+      notes.add(
+          new Note(
+              words.report(finding), source.apply(finding), words.advice(finding), once, shown));
     }
   }
 
@@ -68,7 +80,7 @@ final class WeekNotes {
     }
   }
 
-  /** Tells whether there are findings about the plan as a whole. */
+  /** Returns whether there are findings about the plan as a whole. */
   boolean hasWhole() {
     return notes.stream().anyMatch(n -> n.weeks().isEmpty());
   }
@@ -80,7 +92,7 @@ final class WeekNotes {
       if (note.weeks().contains(week)) {
         if (note.weeks().first() == week) {
           tell(page, "  ", note);
-        } else {
+        } else if (!note.once()) {
           recalled.add(
               "  "
                   + words.say(
@@ -98,11 +110,46 @@ final class WeekNotes {
   private void tell(Page page, String indent, Note note) {
     ReportedFinding finding = note.finding();
     String file = note.source().map(s -> " (" + s + ")").orElse("");
-    page.wrapped(indent, sentence(finding, words) + Page.clean(file));
+    String head = head(finding, words);
+    if (note.once() && note.weeks().size() > 1) {
+      head = words.say("page.finding-in-weeks", "finding", head, "weeks", ranges(note.weeks()));
+    }
+    page.wrapped(indent, sentence(head, finding, words) + Page.clean(file));
     if (finding.waivedBecause() != null) {
       page.wrapped(
           indent + "  ", words.say("page.because", "reason", Page.clean(finding.waivedBecause())));
+      return;
     }
+    note.advice()
+        .ifPresent(
+            advice ->
+                page.wrapped(
+                    indent + "  ",
+                    words.say(
+                        "page.said-of",
+                        "what",
+                        words.say("common.fix"),
+                        "sentence",
+                        Page.clean(advice))));
+  }
+
+  /** Writes numbers of weeks, as in {@code 1-4, 6}. */
+  private String ranges(NavigableSet<Integer> weeks) {
+    List<String> ranges = new ArrayList<>();
+    for (Integer first : weeks) {
+      if (weeks.contains(first - 1)) {
+        continue;
+      }
+      int last = first;
+      while (weeks.contains(last + 1)) {
+        last++;
+      }
+      ranges.add(
+          last == first
+              ? first.toString()
+              : words.say("page.week-range", "from", first, "to", last));
+    }
+    return words.commas(ranges);
   }
 
   /** Returns the severity and code of a finding. */
@@ -117,8 +164,11 @@ final class WeekNotes {
 
   /** Returns a finding in one line: severity, code and sentence. */
   static String sentence(ReportedFinding finding, Words words) {
-    return words.say(
-        "page.said-of", "what", head(finding, words), "sentence", Page.clean(finding.message()));
+    return sentence(head(finding, words), finding, words);
+  }
+
+  private static String sentence(String head, ReportedFinding finding, Words words) {
+    return words.say("page.said-of", "what", head, "sentence", Page.clean(finding.message()));
   }
 
   private OptionalInt weekOf(ModelPath place) {

@@ -12,9 +12,9 @@ import gripwright.survey.Gate.Missing;
  *     a2 left}, or the property that a rule looks at, such as {@code edge}: the same in every
  *     language
  * @param has what the athlete has, such as {@code 14 months}
- * @param asked what is required, such as {@code 24 months}
+ * @param required what is required, such as {@code 24 months}
  */
-public record MissingWords(String what, String has, String asked) {
+public record MissingWords(String what, String has, String required) {
 
   /** Returns the words for what is missing. */
   public static MissingWords of(Missing missing, Words words) {
@@ -25,19 +25,19 @@ public record MissingWords(String what, String has, String asked) {
     @Override
     public MissingWords training(Gate.Training training) {
       return new MissingWords(
-          "training", months(training.months(), words), months(training.asked(), words));
+          "training", months(training.months(), words), months(training.required(), words));
     }
 
     @Override
     public MissingWords level(Gate.Level level) {
       return new MissingWords(
-          "ability", graded(level.ability(), words), graded(level.asked(), words));
+          "ability", graded(level.ability(), words), graded(level.required(), words));
     }
 
     @Override
     public MissingWords familiarity(Gate.Familiarity with) {
       return new MissingWords(
-          with.grip(), months(with.months(), words), months(with.asked(), words));
+          with.grip(), months(with.months(), words), months(with.required(), words));
     }
 
     @Override

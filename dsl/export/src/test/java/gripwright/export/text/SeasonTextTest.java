@@ -69,7 +69,7 @@ final class SeasonTextTest {
     }
     assertEquals(1, alike.lines().filter(line -> line.equals(row.toString())).count(), alike);
     assertTrue(alike.indexOf("HAND: ") < alike.indexOf("WEEK 1"), alike);
-    assertTrue(alike.replaceAll("\\s+", " ").contains("an estimate from measures"), alike);
+    assertTrue(alike.replaceAll("\\s+", " ").contains("HAND: estimated flexion"), alike);
     assertFalse(text(Season.empty()).contains("HAND"), "no grip, no hand");
     List<String> unlike =
         text(Season.thaw(Season.unlike()))

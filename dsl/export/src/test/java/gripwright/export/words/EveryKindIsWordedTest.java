@@ -14,13 +14,13 @@ import gripwright.hand.Joint;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.review.PainCourse;
-import gripwright.review.Progress;
 import gripwright.review.ReviewedSession;
 import gripwright.schedule.Happened;
 import gripwright.schedule.MissedSession;
 import gripwright.statics.MomentArms;
 import gripwright.strength.CriticalForce;
 import gripwright.strength.ForceTime;
+import gripwright.strength.StrengthChange;
 import gripwright.survey.ModelCaveat;
 import gripwright.survey.StrengthSurvey;
 import gripwright.wording.Messages;
@@ -48,7 +48,7 @@ final class EveryKindIsWordedTest {
           Map.entry("strength.form", ForceTime.Form.values()),
           Map.entry("strength.definition", CriticalForce.Definition.values()),
           Map.entry("reviewed.outcome", ReviewedSession.Outcome.values()),
-          Map.entry("reviewed.verdict", Progress.Verdict.values()),
+          Map.entry("strength.verdict", StrengthChange.Verdict.values()),
           Map.entry("reviewed.because", PainCourse.Because.values()),
           Map.entry("diff.fact", FactChange.Fact.values()),
           Map.entry("diff.kind", Redefinition.Kind.values()),

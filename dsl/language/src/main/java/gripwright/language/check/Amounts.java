@@ -25,13 +25,13 @@ final class Amounts {
     this.diagnostics = diagnostics;
   }
 
-  /** Returns an amount as it is written. */
+  /** Returns an amount as written. */
   static String written(Amount amount) {
     Unit unit = amount.unit();
     return Numbers.plain(amount.value(), 6) + (unit == null ? "" : " " + unit.symbol());
   }
 
-  /** Returns what an amount measures. */
+  /** Returns the dimension of an amount. */
   static Message measured(Amount amount) {
     return Terms.measured(amount.unit());
   }
@@ -84,12 +84,16 @@ final class Amounts {
     if (percents && dimension.equals(slot.dimension())) {
       return true;
     }
-    mismatch(amount, slot, slot.expected(), slot.dimension());
+    mismatch(amount, slot, slot.expected(), slot.dimension(), slot.example());
     return false;
   }
 
-  /** Reports an amount of the wrong dimension. */
-  void mismatch(Amount amount, Message slot, Message expected, Dimension wanted) {
+  /**
+   * Reports an amount of the wrong dimension.
+   *
+   * @param example what could be written instead
+   */
+  void mismatch(Amount amount, Message slot, Message expected, Dimension wanted, String example) {
     Unit unit = amount.unit();
     Dimension found = unit == null ? Dimension.NUMBER : unit.dimension();
     boolean forceForMass =
@@ -108,7 +112,9 @@ final class Amounts {
           "found",
           measured(amount),
           "gravity",
-          Numbers.plain(Unit.NEWTONS_PER_KILOGRAM, 5));
+          Numbers.plain(Unit.NEWTONS_PER_KILOGRAM, 5),
+          "example",
+          example);
     } else {
       diagnostics.error(
           amount,
@@ -120,7 +126,9 @@ final class Amounts {
           "amount",
           written(amount),
           "found",
-          measured(amount));
+          measured(amount),
+          "example",
+          example);
     }
   }
 

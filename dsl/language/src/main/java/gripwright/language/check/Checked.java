@@ -21,7 +21,7 @@ import java.util.SortedMap;
  * @param ruleSets rule sets
  * @param plans plans
  * @param comparisons comparisons
- * @param logs every log that was written, line by line
+ * @param logs every log, line by line
  * @param unsettled athletes whose log lacks a test because that line has a mistake, so that their
  *     plans would get misleading findings
  * @param findings findings about declarations

@@ -8,13 +8,13 @@ import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.SessionPart;
 import java.util.List;
 
-/** Tells where something could not be parsed, so that nothing is reported as missing there. */
+/** Finds parts that could not be parsed, so that nothing is reported as missing there. */
 final class Damage {
 
   private Damage() {}
 
   /**
-   * Tells whether something in a plan could not be parsed.
+   * Returns whether something in a plan could not be parsed.
    *
    * @param meter counts the statements visited
    */
@@ -28,7 +28,7 @@ final class Damage {
                         && (block.damaged() || in(block.parts())));
   }
 
-  /** Tells whether something in the statements of a block could not be parsed. */
+  /** Returns whether something in the statements of a block could not be parsed. */
   static boolean in(List<BlockPart> parts) {
     BlockParts sorted = BlockParts.of(parts);
     return sorted.sessions().stream()

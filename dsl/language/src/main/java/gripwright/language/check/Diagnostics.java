@@ -48,7 +48,7 @@ final class Diagnostics {
     }
   }
 
-  /** Tells whether the declaration is valid so far. */
+  /** Returns whether the declaration is valid so far. */
   boolean sound() {
     return sound;
   }
@@ -101,12 +101,12 @@ final class Diagnostics {
     findings.add(related.map(r -> located.related(r.key(), r.file(), r.span())).orElse(located));
   }
 
-  /** Tells whether a word was already reported as not written like a name. */
+  /** Returns whether a word was already reported as not written like a name. */
   private boolean isMiswritten(Word word) {
     return miswritten().anyMatch(f -> word.text().equals(f.arguments().get("name")));
   }
 
-  /** Tells whether a name is written as it should be, unlike the declaration that it means. */
+  /** Returns whether a name is written as it should be, unlike the declaration that it means. */
   private boolean isMiswrittenWhereDeclared(Word word, String declared) {
     return miswritten()
         .anyMatch(
@@ -155,6 +155,15 @@ final class Diagnostics {
           Listing.of(Listing.Style.COMMAS, List.copyOf(known)));
     } else {
       error(word, "name.unknown", "kind", kind, "name", word.text());
+    }
+  }
+
+  /** Records an unknown name for which no known one fits, with a value that would be right. */
+  void unknownValue(Word word, String kind, String value) {
+    if (isMiswritten(word)) {
+      markInvalid();
+    } else {
+      error(word, "name.unknown", "kind", Terms.kind(kind), "name", word.text(), "value", value);
     }
   }
 

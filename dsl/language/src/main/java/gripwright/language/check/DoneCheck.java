@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** Checks what is noted about one exercise of a logged session. */
+/** Checks the log entry of one exercise of a session. */
 final class DoneCheck {
 
   private final Diagnostics diagnostics;

@@ -36,7 +36,7 @@ final class Expansion {
     }
   }
 
-  /** Tells whether an exercise is too large to write out, and reports it. */
+  /** Returns whether an exercise is too large to write out, and reports it. */
   static boolean tooLarge(Diagnostics diagnostics, Syntax at, long size, Budget budget) {
     long most = PlanSize.most(budget, Limit.EXERCISE);
     if (size <= most) {

@@ -3,7 +3,7 @@ package gripwright.language.check;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Syntax;
 
-/** Quotes parts of a file as they are written, in one line and not too long. */
+/** Quotes parts of a file as written, in one line and shortened if long. */
 final class ExpressionText {
 
   private static final int LONGEST = 60;

@@ -24,7 +24,7 @@ final class ExpressionWords {
     this.names = names;
   }
 
-  /** Tells whether words can follow: the value is a word, or a subject with a name. */
+  /** Returns whether words can follow: the value is a word, or a subject with a name. */
   static boolean takesWords(Expression value) {
     return value.type() instanceof Type.Word
         || (value.type() instanceof Type.One one && Property.find(one.kind(), "name").isPresent());

@@ -67,7 +67,7 @@ final class Flexions {
     return Optional.of(FlexionRange.degrees(low, high));
   }
 
-  /** Tells whether a joint can bend this far, by the middle of the range. */
+  /** Returns whether a joint can bend this far, by the middle of the range. */
   boolean possible(Joint joint, FlexionRange range, AngleRange at) {
     if (joint.middleOfRange().contains(range.centre())) {
       return true;
@@ -84,7 +84,7 @@ final class Flexions {
     return false;
   }
 
-  /** Tells whether a joint can hold this flexion, by the greater end of the band. */
+  /** Returns whether a joint can hold this flexion, by the greater end of the band. */
   boolean holds(Joint joint, FlexionRange range, AngleRange at) {
     Range end = joint.greaterEndOfBand();
     if (end.contains(range.high().degrees())) {

@@ -120,7 +120,7 @@ final class HandCheck {
     return Optional.empty();
   }
 
-  /** Tells whether a knuckle is in front of the wrist crease. */
+  /** Returns whether a knuckle is in front of the wrist crease. */
   private boolean aboveWrist(Measures measures, Length length) {
     Length wrist = HandShape.middleKnuckle(length);
     boolean above = true;
@@ -274,7 +274,7 @@ final class HandCheck {
   }
 
   /**
-   * Tells whether a knuckle's distance is valid: it is measured from the middle finger's knuckle,
+   * Returns whether a knuckle's distance is valid: it is measured from the middle finger's knuckle,
    * whose own distance is 0 mm.
    */
   private boolean counts(Finger finger, Length distance, HandPart.KnuckleOffset written) {

@@ -30,10 +30,10 @@ final class HandNorms {
   /**
    * A measure as it is written.
    *
-   * @param at where
+   * @param at its place
    * @param what its description, such as {@code the index finger's proximal bone}
    * @param value the written value, if it can be read
-   * @param of returns the measure of a hand, if it was taken
+   * @param of returns the measure of a hand, if measured
    * @param usual returns the value that the hand's length suggests
    * @param side the hand it is for; empty if for both
    */
@@ -97,7 +97,7 @@ final class HandNorms {
     }
   }
 
-  /** Adds advice if a measure that applies to a hand is unusual there; tells whether it did. */
+  /** Adds advice if a measure that applies to a hand is unusual there; returns whether it did. */
   private boolean tells(Written measure, Hand hand, Hand other) {
     Optional<Length> there = measure.of().apply(other);
     Optional<Length> found =

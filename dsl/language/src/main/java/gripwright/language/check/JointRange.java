@@ -8,9 +8,9 @@ import gripwright.hand.Joint;
  * <p>Norms: American Academy of Orthopaedic Surgeons, Joint Motion: Method of Measuring and
  * Recording, 1965: MCP 90, PIP 100, DIP 90. The bounds are those of {@link Joint#middleOfRange}.
  *
- * @param least the least flexion that a band, or an athlete's own limit, may be centred on
+ * @param least the lowest flexion that a band, or an athlete's own limit, may be centred on
  * @param norm the norm
- * @param greatest the greatest flexion that a band, or an athlete's own limit, may be centred on
+ * @param greatest the highest flexion that a band, or an athlete's own limit, may be centred on
  */
 record JointRange(double least, double norm, double greatest) {
 

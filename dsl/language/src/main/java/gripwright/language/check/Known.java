@@ -26,7 +26,7 @@ final class Known<T> {
   /**
    * Returns an empty table.
    *
-   * @param kind the kind of object, in a word or two
+   * @param kind the name of the kind of object
    * @param complete false if there may be more in unreadable files, or in declarations without a
    *     name
    * @param lost words that may be names of declarations whose keyword is missing
@@ -68,8 +68,8 @@ final class Known<T> {
   }
 
   /**
-   * Tells whether there is a declaration of a name. An unknown name is reported, unless an earlier
-   * mistake may have hidden its declaration.
+   * Returns whether there is a declaration of a name. An unknown name is reported, unless an
+   * earlier mistake may have hidden its declaration.
    */
   boolean declares(Diagnostics diagnostics, Word name) {
     if (made.containsKey(name.text()) || broken.contains(name.text())) {

@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Checks a log. Lines are independent: one with a mistake is left out and the others are kept,
- * since a log is a record of what happened.
+ * because a log is a record of past training.
  */
 final class LogCheck {
 

@@ -19,7 +19,7 @@ final class Once {
     this.diagnostics = diagnostics;
   }
 
-  /** Tells whether this is the first of its kind and name; reports it if it is not. */
+  /** Returns whether this is the first of its kind and name; reports it if it is not. */
   boolean first(Syntax at, String kind, String name) {
     return first(at, Terms.kind(kind), name);
   }
@@ -35,7 +35,7 @@ final class Once {
     return false;
   }
 
-  /** Tells whether this is the first statement of its keyword; reports it if it is not. */
+  /** Returns whether this is the first statement of its keyword; reports it if it is not. */
   boolean first(Syntax item, String keyword) {
     return first(item, "statement", keyword);
   }
@@ -45,7 +45,7 @@ final class Once {
     seen.putIfAbsent(statement(keyword), item);
   }
 
-  /** Tells whether a statement with this keyword was seen. */
+  /** Returns whether a statement with this keyword was seen. */
   boolean has(String keyword) {
     return seen.containsKey(statement(keyword));
   }

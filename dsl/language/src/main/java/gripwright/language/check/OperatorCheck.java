@@ -19,7 +19,7 @@ import java.util.function.Function;
  */
 final class OperatorCheck {
 
-  /** Tells whether a value is a literal, so that a mistake can be shown there. */
+  /** Returns whether a value is a literal, so that a mistake can be shown there. */
   private static final Expr.Visitor<Boolean> LITERAL =
       new Expr.Visitor<>() {
         @Override
@@ -127,7 +127,7 @@ final class OperatorCheck {
         : Optional.empty();
   }
 
-  /** Tells whether two values can be compared; reports it if they can't. */
+  /** Returns whether two values can be compared; reports it if they can't. */
   boolean comparable(Expr whole, Expr left, Expression one, Expr right, Expression other) {
     boolean fits = one.type().comparesWith(other.type());
     if (!fits) {

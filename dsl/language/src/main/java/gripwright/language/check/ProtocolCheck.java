@@ -230,7 +230,9 @@ final class ProtocolCheck {
           "expected",
           Terms.of("or-parameter", "value", kind),
           "found",
-          Values.kind(value));
+          Values.kind(value),
+          "example",
+          kind.example());
       return Optional.empty();
     }
     Word word = path.words().get(0);
@@ -239,7 +241,7 @@ final class ProtocolCheck {
       if (damaged) {
         diagnostics.markInvalid();
       } else {
-        diagnostics.unknown(word, "parameter", parameters.keySet());
+        unknown(word, kind);
       }
       return Optional.empty();
     }
@@ -262,8 +264,27 @@ final class ProtocolCheck {
         "expected",
         kind,
         "found",
-        found);
+        found,
+        "example",
+        kind.example());
     return Optional.empty();
+  }
+
+  /** Reports an unknown parameter beside those of the kind that fits here. */
+  private void unknown(Word word, Values.Kind kind) {
+    List<String> fitting =
+        parameters.keySet().stream()
+            .filter(
+                name -> {
+                  Argument argument = defaults.get(name);
+                  return argument != null && Values.Kind.of(argument) == kind;
+                })
+            .toList();
+    if (fitting.isEmpty()) {
+      diagnostics.unknownValue(word, "parameter", kind.example());
+    } else {
+      diagnostics.unknown(word, "parameter", fitting);
+    }
   }
 
   private void unusedParameters() {

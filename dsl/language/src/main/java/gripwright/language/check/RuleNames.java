@@ -22,7 +22,7 @@ final class RuleNames {
   /**
    * Returns names for a project.
    *
-   * @param grips tells whether there is a grip of this name; reports it if not
+   * @param grips returns whether there is a grip of this name; reports it if not
    * @param protocols the same for protocols
    * @param builtIn the rule sets whose rule names no file may use again; empty when the catalogue
    *     itself is read

@@ -77,7 +77,26 @@ enum Slot implements Message {
     return Terms.measured(unit());
   }
 
-  /** Tells whether a value in the base unit lies within the bounds. */
+  /** Returns an amount as a coach might write it here, such as {@code 10 s}. */
+  String example() {
+    Unit unit = unit();
+    if (unit == null) {
+      return "3";
+    }
+    int number =
+        switch (unit) {
+          case MINUTE, KILOGRAM -> 60;
+          case HOUR -> 48;
+          case WEEK -> 4;
+          case MONTH -> 12;
+          case MILLIMETRE -> 20;
+          case DEGREE -> 90;
+          default -> 10;
+        };
+    return allows(unit.toBase(number)) ? number + " " + unit.symbol() : high();
+  }
+
+  /** Returns whether a value in the base unit is within the bounds. */
   boolean allows(double base) {
     return range.contains(base);
   }

@@ -39,7 +39,7 @@ final class TestCheck implements TestResult.Visitor<Optional<Result>> {
   }
 
   /**
-   * Reads how long the load was held; advises if the test can't be used as a measure of strength.
+   * Returns the hold time of a test; advises if the test can't be used as a measure of strength.
    */
   private Optional<Duration> time(Amount written, Slot slot) {
     Optional<Duration> time = amounts.time(written, slot);

@@ -35,6 +35,15 @@ final class Values {
     TIME,
     LEVEL;
 
+    /** Returns a value of this kind as a coach might write it. */
+    String example() {
+      return switch (this) {
+        case COUNT -> "3";
+        case TIME -> "10 s";
+        case LEVEL -> "60 % max";
+      };
+    }
+
     static Kind of(Argument argument) {
       return argument.accept(OF_ARGUMENT);
     }
@@ -122,14 +131,14 @@ final class Values {
     return kind(value).equals(Kind.LEVEL);
   }
 
-  /** Tells whether a value is the athlete's body mass. */
+  /** Returns whether a value is the athlete's body mass. */
   static boolean isBodyMass(Expr value) {
     return value instanceof Expr.PathExpr path
         && path.words().size() == 1
         && path.words().get(0).text().equals(BODY_MASS);
   }
 
-  /** Tells whether a value is a name, such as that of a parameter. */
+  /** Returns whether a value is a name, such as that of a parameter. */
   static boolean isName(Expr value) {
     return value instanceof Expr.PathExpr && !isBodyMass(value);
   }
@@ -178,7 +187,17 @@ final class Values {
     if (kind == Kind.LEVEL && isLevel(value)) {
       return level(value).map(Argument.AtLevel::new);
     }
-    diagnostics.error(value, "type.mismatch", "slot", slot, "expected", kind, "found", kind(value));
+    diagnostics.error(
+        value,
+        "type.mismatch",
+        "slot",
+        slot,
+        "expected",
+        kind,
+        "found",
+        kind(value),
+        "example",
+        kind.example());
     return Optional.empty();
   }
 
@@ -255,7 +274,9 @@ final class Values {
         "expected",
         Kind.LEVEL,
         "found",
-        kind(value));
+        kind(value),
+        "example",
+        Kind.LEVEL.example());
     return Optional.empty();
   }
 
@@ -277,7 +298,8 @@ final class Values {
       return Optional.empty();
     }
     if (unit != null && !unit.dimension().equals(Dimension.MASS)) {
-      amounts.mismatch(amount, Terms.of("level-of-hold"), Kind.LEVEL, Dimension.MASS);
+      amounts.mismatch(
+          amount, Terms.of("level-of-hold"), Kind.LEVEL, Dimension.MASS, Kind.LEVEL.example());
       return Optional.empty();
     }
     return amounts.load(amount, Slot.LOAD).map(Level.Total::new);
@@ -300,7 +322,9 @@ final class Values {
         "expected",
         Kind.LEVEL,
         "found",
-        Terms.of("calculation"));
+        Terms.of("calculation"),
+        "example",
+        Kind.LEVEL.example());
     return Optional.empty();
   }
 }

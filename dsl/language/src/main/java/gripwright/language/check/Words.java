@@ -36,7 +36,7 @@ final class Words {
     MODERATE,
     HARD;
 
-    /** Tells whether the day counts as hard. */
+    /** Returns whether the day counts as hard. */
     boolean hard() {
       return this == HARD;
     }

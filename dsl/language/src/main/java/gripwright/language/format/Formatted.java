@@ -31,7 +31,7 @@ public record Formatted(
     return new Formatted(source, Optional.empty(), findings, fileRead);
   }
 
-  /** Tells whether formatting changed the file; false if it could not be read. */
+  /** Returns whether formatting changed the file; false if it could not be read. */
   public boolean changed() {
     return text.isPresent() && !text.get().equals(source.text());
   }

@@ -24,7 +24,7 @@ record Gap(Optional<String> trailing, List<Comment> comments, boolean blank) {
    */
   record Comment(String text, boolean blank) {}
 
-  /** Tells whether there is a comment between the two words. */
+  /** Returns whether there is a comment between the two words. */
   boolean breaks() {
     return trailing.isPresent() || !comments.isEmpty();
   }

@@ -53,7 +53,7 @@ record Word(SyntaxToken token, NodeKind in, Gap gap) {
     return means || (token.kind() == TokenKind.KEYWORD && CLAUSES.contains(token.text()));
   }
 
-  /** Tells whether there is a space between the previous word and this one. */
+  /** Returns whether there is a space between the previous word and this one. */
   boolean spaced(@Nullable Word before) {
     if (before == null || is(",") || is(")") || is(":") || is(".")) {
       return false;
@@ -65,7 +65,7 @@ record Word(SyntaxToken token, NodeKind in, Gap gap) {
   }
 
   /**
-   * Tells whether a line may be broken before this word.
+   * Returns whether a line may be broken before this word.
    *
    * @param before the previous word
    * @param second whether it follows the first word of its statement

@@ -34,7 +34,7 @@ public record Span(int start, int length) {
     return between(Math.min(start, other.start), Math.max(end(), other.end()));
   }
 
-  /** Tells whether the other span lies within this one. */
+  /** Returns whether the other span lies within this one. */
   public boolean contains(Span other) {
     return start <= other.start && other.end() <= end();
   }

@@ -15,7 +15,7 @@ public record AngleRange(
     int id, boolean included, Amount first, @Nullable Amount to, @Nullable Amount within)
     implements Syntax {
 
-  /** Tells whether nothing but one amount is written. */
+  /** Returns whether nothing but one amount is written. */
   public boolean single() {
     return !included && to == null && within == null;
   }

@@ -74,7 +74,7 @@ public sealed interface HandPart extends Syntax {
     }
   }
 
-  /** A finger and how far its knuckle lies towards the wrist from the middle finger's. */
+  /** A finger and the distance of its knuckle from the middle finger's towards the wrist. */
   record KnuckleOffset(int id, Word finger, Amount distance) implements Syntax {}
 
   /** {@code left { ... }}: measures of one hand only. */

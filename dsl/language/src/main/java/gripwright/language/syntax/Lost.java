@@ -66,7 +66,7 @@ public record Lost(Set<NodeKind> nameless, Set<String> names, boolean file) {
         && (token.kind() == TokenKind.WORD || token.kind() == TokenKind.KEYWORD);
   }
 
-  /** Tells whether a body begins here, possibly after a title. */
+  /** Returns whether a body begins here, possibly after a title. */
   private static boolean opens(List<SyntaxElement> parts, int from) {
     int at = from;
     while (at < parts.size()

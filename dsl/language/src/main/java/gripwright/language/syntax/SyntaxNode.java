@@ -73,8 +73,8 @@ public final class SyntaxNode implements SyntaxElement {
   }
 
   /**
-   * Tells whether something directly in this node was missing or misplaced, and reported. Mistakes
-   * inside the braces of a block count for the statements there, not for the block.
+   * Returns whether something directly in this node was missing or misplaced, and reported.
+   * Mistakes inside the braces of a block count for the statements there, not for the block.
    */
   public boolean broken() {
     return broken;
@@ -106,7 +106,7 @@ public final class SyntaxNode implements SyntaxElement {
     return Optional.empty();
   }
 
-  /** Tells whether a keyword or sign is directly in this node. */
+  /** Returns whether a keyword or sign is directly in this node. */
   public boolean has(String keyword) {
     for (SyntaxElement child : children) {
       if (child instanceof SyntaxToken token

@@ -198,7 +198,7 @@ final class ExpressionWriter {
         : value + (not ? " not in " : " in ") + String.join(", ", is.words());
   }
 
-  /** Tells whether a product is written as a percentage of something. */
+  /** Returns whether a product is written as a percentage of something. */
   private static boolean isShare(Expression.Arithmetic a) {
     return a.operation() == Operation.TIMES
         && a.left() instanceof Literal.Amount amount
@@ -252,7 +252,7 @@ final class ExpressionWriter {
     throw unnamed(e);
   }
 
-  /** Tells whether a word is read as a property of the wanted subject, or as the subject. */
+  /** Returns whether a word is read as a property of the wanted subject, or as the subject. */
   private boolean finds(String word, Expression.Subject wanted, boolean property) {
     for (int depth = 0; depth < subjects.size(); depth++) {
       Kind kind = subjects.get(subjects.size() - 1 - depth);

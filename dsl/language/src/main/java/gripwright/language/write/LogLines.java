@@ -156,9 +156,9 @@ final class LogLines {
   private static String done(LogEntry.Done done) {
     List<String> parts = new ArrayList<>();
     if (done.sets().isPresent()) {
-      String of = done.setsAsked().isPresent() ? " of " + done.setsAsked().getAsInt() : "";
+      String of = done.setsPlanned().isPresent() ? " of " + done.setsPlanned().getAsInt() : "";
       parts.add("sets " + done.sets().getAsInt() + of);
-    } else if (done.setsAsked().isPresent()) {
+    } else if (done.setsPlanned().isPresent()) {
       throw new Unwritable("sets that were asked for without those that were done");
     }
     done.load().ifPresent(load -> parts.add("load " + Written.load(load)));

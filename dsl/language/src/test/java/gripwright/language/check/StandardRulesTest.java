@@ -34,17 +34,19 @@ class StandardRulesTest {
 
   /** Topics of breaches: data for other code that the language can't express. */
   private static final Map<String, Topic> TOPICS =
-      Map.of(
-          "split-grip-gate", Topic.EXPERIENCE,
-          "single-finger-gate", Topic.EXPERIENCE,
-          "grip-needs-gate", Topic.PREREQUISITES,
-          "injured-finger", Topic.INJURY,
-          "injured-climbing", Topic.INJURY,
-          "youth-level", Topic.YOUTH,
-          "youth-hard", Topic.YOUTH,
-          "youth-failure", Topic.YOUTH,
-          "youth-light-work", Topic.SUPERVISION,
-          "youth-supervision", Topic.SUPERVISION);
+      Map.ofEntries(
+          Map.entry("split-grip-gate", Topic.EXPERIENCE),
+          Map.entry("single-finger-gate", Topic.EXPERIENCE),
+          Map.entry("grip-needs-gate", Topic.PREREQUISITES),
+          Map.entry("injured-finger", Topic.INJURY),
+          Map.entry("injured-climbing", Topic.INJURY),
+          Map.entry("youth-level", Topic.YOUTH),
+          Map.entry("youth-hard", Topic.YOUTH),
+          Map.entry("youth-failure", Topic.YOUTH),
+          Map.entry("youth-light-work", Topic.SUPERVISION),
+          Map.entry("youth-supervision", Topic.SUPERVISION),
+          Map.entry("rehabilitation-exercise", Topic.REHABILITATION),
+          Map.entry("join-load-rise", Topic.JOIN));
 
   @Test
   void theJavaFormEqualsTheText() throws IOException {

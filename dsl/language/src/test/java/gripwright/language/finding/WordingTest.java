@@ -121,13 +121,22 @@ final class WordingTest {
   }
 
   @Test
+  void aTimeSinceATestNamesTheTest() {
+    Shortfall since =
+        shortfall(Optional.empty(), "since-test", "3 weeks", Bound.AT_LEAST, "4 weeks");
+    assertEquals(
+        "too much (was 3 weeks since the previous test, at least 4 weeks)",
+        WORDING.sentence(broken(List.of(since))));
+  }
+
+  @Test
   void theNumbersOfARiseNameNoIdentifier() {
     Finding rise =
         Finding.warning("rule.rise", PLAN)
             .with("message", "too steep")
             .with("missing", List.of(above("recent-load")));
     assertEquals(
-        "too steep (was 12 % above the highest of the last three uneased weeks, at most 10 %)",
+        "too steep (was 12 % above the highest of the last three weeks, deload weeks left out, at most 10 %)",
         WORDING.sentence(rise));
     assertEquals(
         "too steep (was 12 % above the load-time of the week before, at most 10 %)",
@@ -259,7 +268,7 @@ final class WordingTest {
         "too much (trained 14 months, at least 24 months; ability IRCRA 16, over IRCRA 18)",
         WORDING.sentence(broken(List.of(time, grade))));
     Finding twice = broken(List.of(time)).alsoAt(PLAN.then("week", 1)).alsoAt(PLAN.then("week", 2));
-    assertEquals("too much (first: 14 months, at least 24 months)", WORDING.sentence(twice));
+    assertEquals("too much (first time: 14 months, at least 24 months)", WORDING.sentence(twice));
     assertEquals(
         "too much (worst in week 2: 14 months, at least 24 months)",
         WORDING.sentence(twice.with("worst", PLAN.then("week", 2))));

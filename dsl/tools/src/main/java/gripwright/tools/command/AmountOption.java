@@ -54,7 +54,7 @@ final class AmountOption {
   }
 
   /**
-   * Tells whether arguments end in an option's number without a unit, as in {@code --edge 20} or
+   * Returns whether arguments end in an option's number without a unit, as in {@code --edge 20} or
    * {@code =20}.
    */
   private static boolean lacksUnit(List<String> arguments, List<String> options) {

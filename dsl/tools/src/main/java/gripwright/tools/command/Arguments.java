@@ -34,10 +34,12 @@ final class Arguments {
   static final Spec CHECK = new Spec("check", "");
   static final Spec PLAN = new Spec("plan", "NAME");
   static final Spec OUTPUT = new Spec("output", "PATH");
+  static final Spec TO = new Spec("to", "FOLDER");
   static final Spec ATHLETE = new Spec("athlete", "NAME");
   static final Spec EDGE = new Spec("edge", "DEPTH");
   static final Spec LOAD = new Spec("load", "LOAD");
   static final Spec ON = new Spec("on", "DATE");
+  static final Spec NEWTONS = new Spec("newtons", "");
   static final Spec DATE = new Spec("date", "DATE");
 
   /** Options that take a number with a unit. */

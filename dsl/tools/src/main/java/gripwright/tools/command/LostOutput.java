@@ -12,7 +12,7 @@ public final class LostOutput extends RuntimeException {
     super(cause.getMessage(), cause);
   }
 
-  /** Tells whether the reader closed the pipe on purpose, as `head` does. */
+  /** Returns whether the reader closed the pipe on purpose, as `head` does. */
   public boolean isUnwanted() {
     String reason = getMessage();
     return reason != null && reason.toLowerCase(Locale.ROOT).contains("broken pipe");

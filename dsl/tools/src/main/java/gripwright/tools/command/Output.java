@@ -59,8 +59,27 @@ final class Output {
   }
 
   /**
-   * Tells whether a path is a device, a pipe or a file descriptor of a process, rather than a file
-   * in a folder.
+   * Returns a folder, which is created if its parent exists.
+   *
+   * @throws UsageException if it is a file or can't be created
+   */
+  static Path folder(Path path) throws UsageException {
+    if (Files.isDirectory(path)) {
+      return path;
+    }
+    if (Files.exists(path)) {
+      throw new UsageException("cannot write into `" + path + "`: it is not a folder");
+    }
+    try {
+      return Files.createDirectory(path);
+    } catch (IOException e) {
+      throw new UsageException("cannot create the folder `" + path + "`: " + reason(e));
+    }
+  }
+
+  /**
+   * Returns whether a path is a device, a pipe or a file descriptor of a process, rather than a
+   * file in a folder.
    */
   private static boolean isStream(Path target) throws IOException {
     if (!Files.exists(target)) {

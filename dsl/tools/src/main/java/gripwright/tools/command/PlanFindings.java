@@ -27,7 +27,7 @@ final class PlanFindings {
     return finding.report(Console.wording());
   }
 
-  /** Tells whether a finding is about a plan, and not about another athlete's part of it. */
+  /** Returns whether a finding is about a plan, and not about another athlete's part of it. */
   static boolean isAbout(LocatedFinding located, CompiledPlan plan) {
     Finding finding = located.finding();
     if (!plan.plan().path().contains(finding.place())) {

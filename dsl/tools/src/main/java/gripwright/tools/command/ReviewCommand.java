@@ -30,7 +30,7 @@ public final class ReviewCommand {
 
       Summarises an athlete's log: sessions compared with the plan, load by week with
       monotony and strain, time under tension and impulse by grip, finger and pulley,
-      change between tests compared with noise, left compared with right, pain by place,
+      change by all tests and how likely it is real, left against right, pain by place,
       and at most five next steps for the coach, each with its reason.
 
         --athlete NAME      whose log

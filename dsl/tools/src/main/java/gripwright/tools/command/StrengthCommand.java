@@ -2,6 +2,7 @@ package gripwright.tools.command;
 
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.StrengthText;
+import gripwright.history.CompletedHolds;
 import gripwright.language.finding.FindingText;
 import gripwright.quantity.Length;
 import gripwright.survey.StrengthSurvey;
@@ -20,7 +21,9 @@ public final class StrengthCommand {
       Estimates an athlete's strength on a day from the tests in the log: the greatest load
       held for 7 s in every grip, from the catalogue and from the file, with an interval;
       the greatest load by hold time; and critical force. One hand, two hands and lifts
-      are separate. Plans and rules are not used.
+      are separate. Of a grip tested on two days it shows the change and how likely it is
+      real; completed training holds narrow the interval of a grip without tests, and
+      raise no load. Plans and rules are not used.
 
         --athlete NAME  whose strength
         --edge DEPTH    the only edge to estimate, such as 15mm or 0.5inch, for loads by
@@ -62,7 +65,15 @@ public final class StrengthCommand {
         console,
         (athlete, log, day, reading) -> {
           StrengthSurvey survey =
-              day.map(on -> StrengthSurvey.of(athlete, log, reading.grips().values(), edge, on))
+              day.map(
+                      on ->
+                          StrengthSurvey.of(
+                              athlete,
+                              log,
+                              reading.grips().values(),
+                              edge,
+                              on,
+                              CompletedHolds.in(log, reading.protocols())))
                   .orElseGet(() -> StrengthSurvey.untested(athlete));
           if (given.asJson()) {
             console.out(JsonDocuments.strength(survey, reading.findings(), Console.wording()));

@@ -37,7 +37,7 @@ final class Bodies {
       return first.contains(type);
     }
 
-    /** Tells whether a statement may begin with these two tokens. */
+    /** Returns whether a statement may begin with these two tokens. */
     boolean mayBegin(int type, int next) {
       return follows(start, type).contains(next);
     }
@@ -99,7 +99,7 @@ final class Bodies {
     bodies.put(rule, new Body(rule, owner, first, state));
   }
 
-  /** Tells whether a declaration may begin with these two tokens. */
+  /** Returns whether a declaration may begin with these two tokens. */
   static boolean mayDeclare(int type, int next) {
     ATN atn = GripParser._ATN;
     return follows(atn.ruleToStartState[GripParser.RULE_declaration], type).contains(next);
@@ -145,7 +145,7 @@ final class Bodies {
     return at;
   }
 
-  /** Tells whether reading continues at the end of this rule after a mistake. */
+  /** Returns whether reading continues at the end of this rule after a mistake. */
   static boolean isItem(int rule) {
     return ITEMS.contains(rule);
   }
@@ -175,7 +175,7 @@ final class Bodies {
         : Clause.of("term.home", "owners", Listing.of(Listing.Style.OR, owners));
   }
 
-  /** Tells whether two statements belong in the same kind of body. */
+  /** Returns whether two statements belong in the same kind of body. */
   static boolean shareHome(int type, int other) {
     for (Body body : BODIES.values()) {
       if (body.rule() != GripParser.RULE_sessionLineBody
@@ -187,7 +187,7 @@ final class Bodies {
     return type == other;
   }
 
-  /** Tells whether a word is the keyword of a log line. */
+  /** Returns whether a word is the keyword of a log line. */
   static boolean isLogWord(int type) {
     return type == GripParser.TEST
         || type == GripParser.SESSION
@@ -197,7 +197,7 @@ final class Bodies {
         || type == GripParser.PAIN;
   }
 
-  /** Tells whether a body around this one, but not this one, may hold a statement. */
+  /** Returns whether a body around this one, but not this one, may hold a statement. */
   static boolean outerMayBegin(RuleContext body, int type) {
     RuleContext outer = contextAround(body.parent);
     while (outer != null) {

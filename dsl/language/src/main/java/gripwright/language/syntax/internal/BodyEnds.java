@@ -20,7 +20,7 @@ final class BodyEnds {
     this.braces = braces;
   }
 
-  /** Tells whether a closing brace is one too many rather than the end of this body. */
+  /** Returns whether a closing brace is one too many rather than the end of this body. */
   boolean isExtra(Parser parser, Bodies.Body body, ParserRuleContext context, Token token) {
     if (braces.balance(token) >= 0) {
       return false;
@@ -59,7 +59,7 @@ final class BodyEnds {
   }
 
   /**
-   * Tells whether a statement belongs to an enclosing block, so that the brace of this one is
+   * Returns whether a statement belongs to an enclosing block, so that the brace of this one is
    * missing.
    */
   boolean endsEarly(ParserRuleContext context, Bodies.Body body, Token token) {

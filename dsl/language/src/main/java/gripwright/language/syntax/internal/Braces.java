@@ -71,17 +71,17 @@ final class Braces {
     return at >= 0 ? at + 1 : -at - 1;
   }
 
-  /** Tells whether no declaration begins between two tokens. */
+  /** Returns whether no declaration begins between two tokens. */
   boolean sameDeclaration(Token one, Token other) {
     return part(one) == part(other);
   }
 
-  /** Tells whether a declaration begins with this token. */
+  /** Returns whether a declaration begins with this token. */
   boolean isHeading(Token token) {
     return Arrays.binarySearch(headings, token.getTokenIndex()) >= 0;
   }
 
-  /** Returns the number of opening less closing braces in the declaration around a token. */
+  /** Returns the number of opening minus closing braces in the declaration around a token. */
   int balance(Token token) {
     return balances[part(token)];
   }
@@ -92,8 +92,8 @@ final class Braces {
   }
 
   /**
-   * Tells whether a declaration is closed before the one around it, and so is nested in it. If so,
-   * what follows belongs to the outer one.
+   * Returns whether a declaration is nested in the one around it, because it is closed first. If
+   * so, the following text belongs to the outer one.
    */
   boolean isNested(Token heading) {
     int inner = part(heading);

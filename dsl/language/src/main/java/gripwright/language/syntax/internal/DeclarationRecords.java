@@ -64,7 +64,7 @@ final class DeclarationRecords {
     return declarations;
   }
 
-  /** Tells whether the language line is misplaced, which was already reported. */
+  /** Returns whether the language line is misplaced, which was already reported. */
   private static boolean saysElsewhere(SyntaxNode file) {
     for (SyntaxElement child : file.children()) {
       if (child instanceof SyntaxToken token && token.readAs().equals("language")) {

@@ -182,7 +182,7 @@ final class ErrorRecovery {
     }
   }
 
-  /** Tells whether a word continues the previous statement, which lacks a comma. */
+  /** Returns whether a word continues the previous statement, which lacks a comma. */
   private boolean isLeftover(Parser parser, ParserRuleContext context, Token token) {
     int type = token.getType();
     if (context.getRuleIndex() == GripParser.RULE_sessionLineBody) {
@@ -270,13 +270,14 @@ final class ErrorRecovery {
   }
 
   /**
-   * Tells whether a line only looks like a declaration because the heading of its plan is missing.
+   * Returns whether a line only looks like a declaration because the heading of its plan is
+   * missing.
    */
   private boolean onlyLooksLikeDeclaration(Token token) {
     return lost && token.getType() == GripParser.RULES && !braces.isHeading(token);
   }
 
-  /** Tells whether a misplaced statement belongs to a previous one that was reported. */
+  /** Returns whether a misplaced statement belongs to a previous one that was reported. */
   private boolean goesWithStray(Token token, RuleContext body) {
     return strayBody == body
         && (strayEnd == token.getTokenIndex() || braces.balance(token) < 0)

@@ -9,8 +9,8 @@ import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A way of writing that is usual elsewhere, such as {@code 3x10}, {@code 2x per week} or {@code rpe
- * 8}. It gets its own sentence instead of a list of what is possible.
+ * A notation that is common elsewhere, such as {@code 3x10}, {@code 2x per week} or {@code rpe 8}.
+ * It gets its own sentence instead of a list of what is possible.
  *
  * @param kind the argument that chooses the wording, such as {@code decimal} or {@code per-week}
  * @param written the correct form, or the word in question
@@ -106,14 +106,16 @@ record Habit(String kind, String written, Span span) {
     return new Habit("per-week", sessions + " per week", Span.between(at, times.end()));
   }
 
-  /** Tells whether a token comes right after the name of a session, as how often does. */
+  /**
+   * Returns whether a token follows the name of a session directly, where its frequency is written.
+   */
   private static boolean followsName(Scan scan, Token token) {
     Token name = scan.before(token);
     Token keyword = name == null ? null : scan.before(name);
     return keyword != null && keyword.getType() == GripParser.SESSION;
   }
 
-  /** Finds habits in what follows the protocol or edge of an exercise: sets, loads and effort. */
+  /** Finds habits in the sets, loads and effort that follow the protocol or edge of an exercise. */
   private static @Nullable Habit exercise(Scan scan, Token token) {
     if (scan.firstOnLine(token)) {
       return null;

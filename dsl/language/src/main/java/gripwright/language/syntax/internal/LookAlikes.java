@@ -77,7 +77,7 @@ final class LookAlikes {
     return at < 0 ? character : THEIR_LATIN.charAt(at);
   }
 
-  /** Tells whether a word has a letter that looks like a Latin one but is not. */
+  /** Returns whether a word has a letter that looks like a Latin one but is not. */
   static boolean anyIn(String word) {
     return word.codePoints().anyMatch(c -> latin(c) != c);
   }

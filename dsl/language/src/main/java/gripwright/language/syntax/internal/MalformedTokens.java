@@ -52,7 +52,7 @@ final class MalformedTokens {
             });
   }
 
-  /** Tells whether a token itself is reported. */
+  /** Returns whether a token itself is reported. */
   static boolean isOdd(Token token) {
     int type = token.getType();
     return type == GripLexer.BAD_WORD

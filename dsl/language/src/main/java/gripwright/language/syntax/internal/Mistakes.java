@@ -33,7 +33,7 @@ final class Mistakes {
     }
   }
 
-  /** Tells whether there are already more findings than will be reported. */
+  /** Returns whether there are already more findings than will be reported. */
   boolean isFull() {
     return findings.size() >= most;
   }

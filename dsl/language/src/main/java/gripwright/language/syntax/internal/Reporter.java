@@ -14,8 +14,8 @@ import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reports what was expected and what was found instead, once for each place. Keeps the alternatives
- * tried at a token before it turned out to fit none.
+ * Reports the expected and the actual token, once for each place. Keeps the alternatives tried at a
+ * token until it is known to fit none.
  */
 final class Reporter {
 
@@ -134,7 +134,7 @@ final class Reporter {
     }
   }
 
-  /** Tells whether a mistake was reported at a token. */
+  /** Returns whether a mistake was reported at a token. */
   boolean isReported(Token token) {
     return reportedAt == token.getTokenIndex();
   }

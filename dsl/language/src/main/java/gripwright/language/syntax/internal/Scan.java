@@ -13,8 +13,8 @@ import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A text cut into tokens, with what is known about them before parsing: their places, which are
- * first on their line, and which braces match.
+ * A text cut into tokens, with what is known before parsing: their places, the first tokens of
+ * lines, and matching braces.
  */
 final class Scan {
 
@@ -213,7 +213,7 @@ final class Scan {
     return tokens;
   }
 
-  /** Tells whether the whole text was cut into tokens, without reaching the limit. */
+  /** Returns whether the whole text was cut into tokens, without reaching the limit. */
   boolean complete() {
     return complete;
   }
@@ -288,7 +288,7 @@ final class Scan {
     return mate < 0 ? null : tokens.get(mate);
   }
 
-  /** Tells whether there is an invalid character between a token and the one before it. */
+  /** Returns whether there is an invalid character between a token and the one before it. */
   boolean oddBefore(Token token) {
     for (int i = token.getTokenIndex() - 1; i > previous[token.getTokenIndex()]; i--) {
       if (tokens.get(i).getChannel() == GripLexer.ODD

@@ -233,7 +233,7 @@ final class Vocabulary {
         .orElse(null);
   }
 
-  /** Tells whether a word is a common name of a unit rather than a typing mistake. */
+  /** Returns whether a word is a common name of a unit rather than a typing mistake. */
   static boolean isUnitWord(String word) {
     return UNIT_WORDS.containsKey(plain(word));
   }

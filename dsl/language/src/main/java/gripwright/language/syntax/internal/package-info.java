@@ -1,6 +1,6 @@
 /**
- * How text becomes a tree and the tree becomes records. The parser generator is used in this
- * package only, so that it can be replaced.
+ * Parses text into a tree and reads records from the tree. Only this package uses the parser
+ * generator, so that it can be replaced.
  */
 @NullMarked
 package gripwright.language.syntax.internal;
