@@ -41,8 +41,6 @@ final class CodesAreNamesTest {
           "a finding that was settled is found again by the same code, whatever it is",
           "GripSurvey",
           "two breaches are of the same rule, whichever it is",
-          "NextSteps",
-          "the rule of a course of pain, which is an enumeration and no name",
           "CodePages",
           "finds the page of a code that somebody wants explained",
           "ExplainCommand",

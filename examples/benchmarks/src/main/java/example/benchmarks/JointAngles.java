@@ -200,7 +200,7 @@ final class JointAngles {
       double pip = unknowns[at + 1];
       double dip = unknowns[at + 2];
       cost += cost(chain, unknowns, mcp, pip, dip);
-      left += shares[i] * left(chain, unknowns, mcp, pip, dip);
+      left += shares[i] * moment(chain, unknowns, mcp, pip, dip);
     }
     return (cost + squares(left / BALANCE_SCALE)) / 2;
   }
@@ -221,14 +221,14 @@ final class JointAngles {
     return chain.reach().low().degrees() <= 0 ? Math.min(off, chain.geometry().padToSpare()) : 0;
   }
 
-  private static double left(Chain chain, double[] palm, double mcp, double pip, double dip) {
+  private static double moment(Chain chain, double[] palm, double mcp, double pip, double dip) {
     double rise = Math.toRadians(mcp + pip - 90);
     double lost = lost(chain, off(chain, palm, mcp, pip));
     double contact = FingerStatics.contact(chain.geometry().endBone(), lost, TendonModel.STANDARD);
     return chain
         .statics()
         .knuckle(new Attitude(Math.toRadians(pip), rise, Math.toRadians(dip) + rise, contact))
-        .left();
+        .moment();
   }
 
   private double cost(Chain chain, double[] palm, double mcp, double pip, double dip) {
