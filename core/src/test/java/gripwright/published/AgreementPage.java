@@ -85,7 +85,7 @@ final class AgreementPage {
       line(text, "quantity", "published", "accepted", "model", "ratio", "inside", "source");
       line(text, "---", "---", "---", "---", "---", "---", "---");
       models.forEach(each -> model(text, each));
-      remarks(text, models);
+      notes(text, models);
     }
     return text.append('\n').toString();
   }
@@ -103,7 +103,7 @@ final class AgreementPage {
         source(row));
   }
 
-  private void remarks(StringBuilder text, List<Compared> models) {
+  private void notes(StringBuilder text, List<Compared> models) {
     Map<String, List<String>> byReason = new LinkedHashMap<>();
     for (Compared each : models) {
       Disagreement miss = disagreements.get(each.row().id());
