@@ -180,8 +180,8 @@ final class TrainedLine {
    * Returns the number of smallest steps since another week: one set, one hold, one second or one
    * step of the equipment each. A rise by more than one step counts as two.
    *
-   * @param equipmentStep the smallest change of a load, in kg @param relative true to compare loads
-   *     as shares of the maximum, as after a test
+   * @param equipmentStep the smallest change of a load, in kg
+   * @param relative true to compare loads as shares of the maximum, as after a test
    */
   int stepsFrom(TrainedLine before, double equipmentStep, boolean relative) {
     return steps(sets() - before.sets(), 1)

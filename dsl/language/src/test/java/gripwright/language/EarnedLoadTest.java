@@ -77,7 +77,7 @@ class EarnedLoadTest {
   @Test
   void aStepFollowsAWeekThatTrainedIt() {
     assertEquals(
-        List.of(62.0, 63.0),
+        List.of(63.0, 64.5),
         heavyFrom(
             compiled(
                 "2027-01-11 session heavy { tens on half-crimp edge 20 mm: sets 4 of 4, effort 6 }",
@@ -88,7 +88,7 @@ class EarnedLoadTest {
   @Test
   void aLightSessionEarnsNoStepForTheHeavySession() {
     assertEquals(
-        List.of(60.5, 62.0),
+        List.of(62.0, 63.0),
         heavyFrom(
             compiled(
                 "2027-01-11 skipped heavy",
@@ -99,7 +99,7 @@ class EarnedLoadTest {
   @Test
   void noStepFollowsALoadThatWasNotLifted() {
     assertEquals(
-        List.of(60.5, 62.0),
+        List.of(62.0, 63.0),
         heavyFrom(
             compiled(
                 "2027-01-11 session heavy {",
