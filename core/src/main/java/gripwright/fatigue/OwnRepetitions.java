@@ -2,6 +2,7 @@ package gripwright.fatigue;
 
 import gripwright.quantity.Load;
 import gripwright.schedule.PlannedExercise.LoadedStep;
+import gripwright.schedule.PlannedExercise.Maximum;
 import gripwright.strength.AllOutTest;
 import gripwright.strength.ImpulseBalance;
 import java.util.Optional;
@@ -19,6 +20,12 @@ final class OwnRepetitions {
    * 44(8):1526-1532).
    */
   private static final double RECOVERY_SECONDS = PoolRates.SHORT_RESTS.slowSeconds();
+
+  /** Today's maximum as a share of the strongest hold of the series; the library's own choice. */
+  private static final double STILL_AS_STRONG = 0.95;
+
+  /** Critical force as a share of today's maximum that nobody exceeds; the library's own choice. */
+  private static final double HIGHEST_CRITICAL = 0.8;
 
   private OwnRepetitions() {}
 
@@ -48,12 +55,19 @@ final class OwnRepetitions {
 
   /**
    * Tells whether the test alone judges an exercise of fresh fingers: no hold longer, no rest
-   * shorter than in the test, and nothing heavier than any set was fitted to, since the impulse
-   * knows no maximum.
+   * shorter than in the test, nothing heavier than any set was fitted to, since the impulse knows
+   * no maximum, and an athlete who is as strong as on the day of the test.
    */
   static boolean covers(Work work, AllOutTest test) {
     return work.longestHold() <= test.workSeconds()
         && work.shortestRest() >= test.restSeconds()
-        && PoolRates.SHORT_RESTS.ofMvc(work.heaviest()) <= FatigueRates.HEAVY;
+        && PoolRates.SHORT_RESTS.ofMvc(work.heaviest()) <= FatigueRates.HEAVY
+        && work.maximum().filter(maximum -> isAsStrong(maximum, test)).isPresent();
+  }
+
+  private static boolean isAsStrong(Maximum maximum, AllOutTest test) {
+    double today = maximum.mean().kilograms();
+    return today >= STILL_AS_STRONG * test.series().greatest().kilograms()
+        && test.critical().force().best().kilograms() <= HIGHEST_CRITICAL * today;
   }
 }

@@ -115,7 +115,7 @@ final class TestFacts {
                   line)
               .with("load", Known.rounded(load))
               .with("mass", Known.rounded(known.bodyMassOn(line.date())))
-              .with("most", Known.rounded(load.times(1 / plausible.share(test))))
+              .with("most", Known.rounded(plausible.counted(test).result().greatest()))
               .with("time", Numbers.plain(test.effort().orElseThrow().seconds(), 1) + " s");
       findings.add(
           KnownLight.isUnder16(known.athlete(), line.date()) ? finding.with("young", "") : finding);

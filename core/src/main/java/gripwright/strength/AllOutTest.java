@@ -17,8 +17,8 @@ import java.util.Optional;
  */
 public record AllOutTest(LocalDate date, StrengthTest.Series series, CriticalForce critical) {
 
-  /** How old a test may be to serve for a plan, in days; our own number. */
-  public static final long OLDEST_DAYS = 365;
+  /** How old a test may be to serve for a plan, in days; the choice of this library. */
+  public static final long OLDEST_DAYS = 84;
 
   /** Refuses null. */
   public AllOutTest {

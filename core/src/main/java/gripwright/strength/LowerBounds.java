@@ -40,7 +40,7 @@ final class LowerBounds {
    * @param mean added to its mean
    * @param variance added to its variance; 0 or less
    */
-  record Told(double mean, double variance) {}
+  record Effect(double mean, double variance) {}
 
   /**
    * Applies bounds.
@@ -108,7 +108,7 @@ final class LowerBounds {
   /** Returns the density of the standard normal distribution divided by its distribution. */
   private static double ratio(double z) {
     if (z < FAR_BELOW) {
-      return -z - 1 / z;
+      return -z - 1 / z + 2 / (z * z * z);
     }
     double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
     return density / (Erf.erfc(-z / Math.sqrt(2)) / 2);
@@ -119,7 +119,7 @@ final class LowerBounds {
    *
    * @param covariances of that number with those that have bounds
    */
-  Told tell(double[] covariances) {
+  Effect effectOn(double[] covariances) {
     RealVector with = new ArrayRealVector(covariances);
     RealVector pull = new ArrayRealVector(covariances.length);
     RealVector weighed = new ArrayRealVector(covariances.length);
@@ -127,6 +127,6 @@ final class LowerBounds {
       pull.setEntry(i, shift[i] - precision[i] * means.getEntry(i));
       weighed.setEntry(i, precision[i] * covariances[i]);
     }
-    return new Told(with.dotProduct(solver.solve(pull)), -with.dotProduct(solver.solve(weighed)));
+    return new Effect(with.dotProduct(solver.solve(pull)), -with.dotProduct(solver.solve(weighed)));
   }
 }

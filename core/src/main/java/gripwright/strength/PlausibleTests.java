@@ -84,19 +84,23 @@ public final class PlausibleTests {
    */
   public double share(StrengthTest test) {
     Objects.requireNonNull(test, "test");
+    return share(test, FLAT_FADE);
+  }
+
+  private double share(StrengthTest test, double fade) {
     return test.effort()
         .map(
             effort ->
-                atReference(effort).kilograms()
+                atReference(effort, fade).kilograms()
                     / most(test.setup(), bodyMass.apply(test.date())).kilograms())
         .orElse(0.0);
   }
 
-  private static Load atReference(Effort effort) {
+  private static Load atReference(Effort effort, double longFade) {
     double seconds =
         Math.max(ForceTime.SHORTEST_SECONDS, Math.min(ForceTime.LONGEST_SECONDS, effort.seconds()));
     double allowed = FadingForce.allowed(EnduranceLaw.ROHMERT, seconds);
-    double fade = seconds > ForceTime.REFERENCE_SECONDS ? FLAT_FADE : 1;
+    double fade = seconds > ForceTime.REFERENCE_SECONDS ? longFade : 1;
     return effort.load().times(Math.exp(-fade * allowed));
   }
 
@@ -126,8 +130,8 @@ public final class PlausibleTests {
         || !same(other.setup(), test.setup())) {
       return false;
     }
-    double a = atReference(one.get()).kilograms();
-    double b = atReference(two.get()).kilograms();
+    double a = atReference(one.get(), FLAT_FADE).kilograms();
+    double b = atReference(two.get(), FLAT_FADE).kilograms();
     return Math.min(a, b) >= Math.max(a, b) * (BELIEVED_SHARE - TOLERANCE);
   }
 
@@ -138,11 +142,14 @@ public final class PlausibleTests {
         && one.grip().name().equals(other.grip().name());
   }
 
-  /** Returns a test as it counts: a doubtful one is reduced to the greatest plausible load. */
+  /**
+   * Returns a test as it counts: a doubtful one is reduced so that the maximum that follows from
+   * it, by the average fade, is no more than the greatest plausible load.
+   */
   public StrengthTest counted(StrengthTest test) {
     return doubtful(test)
         ? new StrengthTest(
-            test.date(), test.setup(), test.result().accept(new Less(1 / share(test))))
+            test.date(), test.setup(), test.result().accept(new Less(1 / share(test, 1))))
         : test;
   }
 

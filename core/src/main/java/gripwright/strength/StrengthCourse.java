@@ -67,13 +67,13 @@ public final class StrengthCourse {
       for (int i = 0; i < withHolds.length; i++) {
         withHolds[i] = field.covariance(unknown, held.get(i), covariance.apply(holds.get(i)));
       }
-      Optional<LowerBounds.Told> told = bounds.map(known -> known.tell(withHolds));
+      Optional<LowerBounds.Effect> effect = bounds.map(known -> known.effectOn(withHolds));
       return new Normal(
-          field.mean(unknown) + told.map(LowerBounds.Told::mean).orElse(0.0),
+          field.mean(unknown) + effect.map(LowerBounds.Effect::mean).orElse(0.0),
           Math.max(
               0,
               field.covariance(unknown, unknown, variance)
-                  + told.map(LowerBounds.Told::variance).orElse(0.0)));
+                  + effect.map(LowerBounds.Effect::variance).orElse(0.0)));
     }
 
     double[] withTests(Function<State, Double> covariance) {

@@ -59,8 +59,8 @@ class AllOutTestTest {
 
   @Test
   void whatIsOldShortOrStillFallingDoesNotServe() {
-    assertEquals(true, found(SETUP, series(DAY.minusDays(365), SETUP, 24, 4)).isPresent());
-    assertEquals(Optional.empty(), found(SETUP, series(DAY.minusDays(366), SETUP, 24, 4)));
+    assertEquals(true, found(SETUP, series(DAY.minusDays(84), SETUP, 24, 4)).isPresent());
+    assertEquals(Optional.empty(), found(SETUP, series(DAY.minusDays(85), SETUP, 24, 4)));
     assertEquals(Optional.empty(), found(SETUP, series(DAY, SETUP, 17, 4)), "under 3 min");
     assertEquals(Optional.empty(), found(SETUP, series(DAY, SETUP, 24, 12)), "still falling");
     assertEquals(

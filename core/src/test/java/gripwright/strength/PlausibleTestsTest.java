@@ -116,6 +116,20 @@ class PlausibleTestsTest {
     assertTrue(all.share(held(BOTH, DAY, 120, 60)) < 1);
   }
 
+  /**
+   * Seven minutes written for seven seconds: the maximum that follows is no more than is likely.
+   */
+  @Test
+  void aDoubtfulLongHoldGivesNoMaximumAboveTheGreatestPlausibleLoad() {
+    StrengthTest minutes = held(BOTH, DAY, 420, 78);
+    PlausibleTests all = among(minutes);
+    assertTrue(all.doubtful(minutes));
+    double counted = all.counted(minutes).result().greatest().kilograms();
+    double atSeven =
+        counted * Math.exp(-FadingForce.allowed(EnduranceLaw.ROHMERT, 420)); // the average fade
+    assertEquals(PlausibleTests.most(BOTH, MASS).kilograms(), atSeven, 1e-6);
+  }
+
   @Test
   void bodyMassIsThatOfTheDayOfTheTest() {
     PlausibleTests growing =

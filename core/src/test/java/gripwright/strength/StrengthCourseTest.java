@@ -150,12 +150,12 @@ class StrengthCourseTest {
     RealMatrix prior = MatrixUtils.createRealMatrix(3, 3).scalarAdd(variance);
     double[] means = {Math.log(80), Math.log(80), Math.log(80)};
     double noise = 0.028 * 0.028;
-    LowerBounds.Told told =
+    LowerBounds.Effect effect =
         new LowerBounds(means, prior, logs, new double[] {noise, noise, noise})
-            .tell(new double[] {variance, variance, variance});
+            .effectOn(new double[] {variance, variance, variance});
     double[] exact = moments(means[0], Math.sqrt(variance), List.of(70.0, 74.0, 78.0));
-    assertEquals(exact[0], means[0] + told.mean(), 0.01);
-    assertEquals(exact[1], Math.sqrt(variance + told.variance()), exact[1] / 8);
+    assertEquals(exact[0], means[0] + effect.mean(), 0.01);
+    assertEquals(exact[1], Math.sqrt(variance + effect.variance()), exact[1] / 8);
   }
 
   /** Repeating a hold shows nothing new. */
@@ -173,14 +173,14 @@ class StrengthCourseTest {
   private static void assertMoments(List<Double> kilograms, double tolerance) {
     List<StrengthTest> tests = List.of(held(FOUR, 7, 80, DAY));
     LoadEstimate prior = Trials.map(tests).maximum(OPEN).orElseThrow().load();
-    LoadEstimate told =
+    LoadEstimate effect =
         course(tests, kilograms.stream().map(kg -> hold(OPEN, kg, DAY)).toList())
             .maximum(OPEN)
             .orElseThrow();
     double centre = Math.log(prior.best().kilograms());
     double[] exact = moments(centre, prior.spread(), kilograms);
-    assertEquals(exact[0], Math.log(told.best().kilograms()), tolerance);
-    assertEquals(exact[1], told.spread(), tolerance);
+    assertEquals(exact[0], Math.log(effect.best().kilograms()), tolerance);
+    assertEquals(exact[1], effect.spread(), tolerance);
   }
 
   /** Mean and spread of a normal number that with each noise was at least a load. */
