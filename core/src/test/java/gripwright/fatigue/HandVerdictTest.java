@@ -168,6 +168,30 @@ class HandVerdictTest {
     assertFalse(later.completes(1), "after other work");
   }
 
+  /** A series of better days must not silence the doubt. */
+  @Test
+  void aSeriesOfAStrongerAthleteDoesNotJudgeAlone() {
+    AllOutTest strongest =
+        new AllOutTest(
+            OWN.date(),
+            new StrengthTest.Series(
+                Duration.ofSeconds(7),
+                Duration.ofSeconds(3),
+                Collections.nCopies(24, Load.ofKilograms(MAX.kilograms() / 0.94))),
+            OWN.critical());
+    assertFalse(completes(tested(repeaters(10, 79), strongest)), "stronger holds than today's");
+    CriticalForce high =
+        new CriticalForce(
+            CriticalForce.Definition.MEAN_OF_LAST_THREE,
+            new LoadEstimate(Load.ofKilograms(0.81 * MAX.kilograms()), 0.21),
+            2970,
+            0.13,
+            true);
+    assertFalse(
+        completes(tested(repeaters(10, 79), new AllOutTest(OWN.date(), OWN.series(), high))),
+        "critical force near the maximum");
+  }
+
   /** 6 holds at 75 kg use 1428 kg s; with 180 s more than the series' rest, exp(-0.3) is left. */
   @Test
   void onlyRestsLongerThanThoseOfTheSeriesRestoreImpulse() {
