@@ -3,6 +3,7 @@ package gripwright.history;
 import gripwright.grip.Setup;
 import gripwright.log.LogEntry.Done;
 import gripwright.log.LogEntry.Trained;
+import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import java.util.ArrayList;
@@ -93,6 +94,26 @@ public record ExerciseMatch(Optional<PlannedExercise> planned, Optional<Done> do
                 .orElse(true);
     return done.isPresent() && sets > 0 && sets >= setsPlanned().orElse(1) && heavyEnough;
   }
+
+  /** Returns whether clearly more than the planned load was used. */
+  public boolean heavier() {
+    return planned.isPresent()
+        && done.flatMap(Done::load)
+            .filter(load -> isMore(load, planned.get().totalLoad()))
+            .isPresent();
+  }
+
+  /**
+   * Returns whether a load is clearly above a planned one: by more than 5 %, and by more than one
+   * small step of the equipment. Both limits are the library's own choice.
+   */
+  static boolean isMore(Load load, Load planned) {
+    return load.compareTo(planned.times(MOST_SHARE)) > 0
+        && load.minus(planned).compareTo(SMALL_STEP) > 0;
+  }
+
+  private static final double MOST_SHARE = 1.05;
+  private static final Load SMALL_STEP = Load.ofKilograms(0.5);
 
   /**
    * Share of the planned load that counts as the full load, because the exact plate is not always

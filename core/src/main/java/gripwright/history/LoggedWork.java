@@ -97,6 +97,13 @@ public record LoggedWork(
         && load.get().compareTo(plannedLoad.get().times(LEAST_SHARE)) < 0;
   }
 
+  /** Returns whether clearly more than the planned load was used. */
+  public boolean heavier() {
+    return load.isPresent()
+        && plannedLoad.isPresent()
+        && ExerciseMatch.isMore(load.get(), plannedLoad.get());
+  }
+
   public boolean missedSets() {
     return done.isPresent()
         && sets.isPresent()

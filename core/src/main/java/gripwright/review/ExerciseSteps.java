@@ -72,7 +72,8 @@ final class ExerciseSteps {
   }
 
   /**
-   * Returns exercises that were too much twice: sets were missed, or the effort was too high.
+   * Returns exercises that were too much twice: sets were missed, or the effort was too high. If
+   * the load was above the planned one, going back to that comes first, as {@link #heavier} says.
    *
    * @param stopped tells whether pain stops a setup, so that a lower load comes after the stop
    */
@@ -80,9 +81,11 @@ final class ExerciseSteps {
     List<Finding> steps = new ArrayList<>();
     exercises.forEach(
         (name, all) -> {
-          if (all.size() >= TWICE) {
+          Done last = all.get(all.size() - 1);
+          if (all.size() >= TWICE
+              && (!last.match().heavier() || stopped.test(last.line().setup()))) {
             Done one = all.get(all.size() - 2);
-            Done other = all.get(all.size() - 1);
+            Done other = last;
             Finding step = Finding.advice("review.lighter", place);
             Finding about =
                 (stopped.test(other.line().setup()) ? step.with("stopped", "") : step)
@@ -150,6 +153,30 @@ final class ExerciseSteps {
   }
 
   /**
+   * Returns exercises that were last done with more load than planned.
+   *
+   * @param stopped tells whether pain stops a setup, so that no load applies to it
+   */
+  List<Finding> heavier(Predicate<Setup> stopped) {
+    List<Finding> steps = new ArrayList<>();
+    exercises.forEach(
+        (name, all) -> {
+          Done last = all.get(all.size() - 1);
+          if (last.match().heavier() && !stopped.test(last.line().setup())) {
+            steps.add(
+                Finding.advice("review.heavier", place)
+                    .with("exercise", name)
+                    .with("date", last.date())
+                    .with("load", NextSteps.rounded(last.line().load().orElseThrow()))
+                    .with(
+                        "planned",
+                        NextSteps.rounded(last.match().planned().orElseThrow().totalLoad())));
+          }
+        });
+    return steps;
+  }
+
+  /**
    * Returns exercises that may get harder, since they were easy twice.
    *
    * @param forbidden tells whether an exercise must not get harder
@@ -181,6 +208,7 @@ final class ExerciseSteps {
 
   private static boolean easy(Done done) {
     return done.match().inFull()
+        && !done.match().heavier()
         && done.line().effort().isPresent()
         && done.line().effort().getAsDouble() <= EARNED_EFFORT
         && done.line().pain().orElse(0) <= PainCourse.MILD;

@@ -89,6 +89,7 @@ final class NextSteps {
     oddTests();
     ExerciseSteps exercises = new ExerciseSteps(place, trainedLately());
     steps.addAll(exercises.tooMuch(setup -> stops.of(setup).isPresent()));
+    steps.addAll(exercises.heavier(setup -> stops.of(setup).isPresent()));
     weaker();
     loads();
     habits();
@@ -114,12 +115,30 @@ final class NextSteps {
     if (KnownLight.forbidsTests(athlete, setup, day)) {
       return step(code).with("untestable", setup);
     }
-    return stops.of(setup).isPresent() ? step(code).with("stopped", setup) : step(code);
+    if (stops.of(setup).isPresent()) {
+      return step(code).with("stopped", setup);
+    }
+    return held(setup) ? step(code).with("held", setup) : step(code);
   }
 
-  /** Starts a step that advises a test of any grip, which waits for the end of every stop. */
+  /** Starts a step that advises a test of any grip, which waits for the end of all pain. */
   private Finding testStep(String code) {
-    return stops.isEmpty() ? step(code) : step(code).with("stopped", "");
+    if (!stops.isEmpty()) {
+      return step(code).with("stopped", "");
+    }
+    boolean held = pain.stream().anyMatch(course -> course.rule() == PainCourse.Rule.HOLD);
+    return held ? step(code).with("held", "") : step(code);
+  }
+
+  /**
+   * Tells whether pain keeps a setup the same or lighter: a test is a maximal load, so it waits.
+   */
+  private boolean held(Setup setup) {
+    return pain.stream()
+        .anyMatch(
+            course ->
+                course.rule() == PainCourse.Rule.HOLD
+                    && course.place().isUsedBy(setup.grip().fingers(), setup.hands()));
   }
 
   /** Tells whether a test may be advised for any grip. */
@@ -150,8 +169,10 @@ final class NextSteps {
     for (OutlierTests.Odd each : odd) {
       if (ChronoUnit.DAYS.between(each.test().date(), day) <= RETEST_DAYS) {
         Finding step = step("review.odd-test", each.test().setup());
+        // A low test invites another one, so a reason against a test goes first.
+        boolean waits = !step.arguments().isEmpty();
         steps.add(
-            (each.deviations() < 0 ? step.with("low", "") : step)
+            (each.deviations() < 0 && !waits ? step.with("low", "") : step)
                 .with("setup", each.test().setup())
                 .with("date", each.test().date())
                 .with("load", rounded(each.test().effort().orElseThrow().load()))

@@ -77,24 +77,25 @@ final class PainSteps {
   }
 
   /**
-   * Returns what to stop or hold: with a finger also the grips whose own pain is a reason to stop,
-   * as another of their fingers may be the one that hurts.
+   * Returns what to stop or hold: with a finger also the grips whose own pain has the same
+   * consequence, as another of their fingers may be the one that hurts.
    */
   private Clause what(PainCourse course) {
     Clause work = course.place().accept(WORK);
-    if (course.rule() != Rule.STOP || !(course.place() instanceof InFinger finger)) {
+    if (!(course.place() instanceof InFinger finger)) {
       return work;
     }
     List<Place> grips =
         pain.stream()
-            .filter(other -> other.rule() == Rule.STOP)
+            .filter(other -> other.rule() == course.rule())
             .map(PainCourse::place)
             .filter(other -> other instanceof InGrip grip && grip.fingers().has(finger.finger()))
             .toList();
     return grips.isEmpty()
         ? work
         : new Clause(
-            "review.grips-too", Map.of("what", work, "grips", Listing.of(Listing.Style.OR, grips)));
+            course.rule() == Rule.STOP ? "review.grips-too" : "review.grips-too-held",
+            Map.of("what", work, "grips", Listing.of(Listing.Style.OR, grips)));
   }
 
   private static Clause ofFinger(String key, InFinger place) {

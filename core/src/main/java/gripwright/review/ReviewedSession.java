@@ -34,7 +34,7 @@ public record ReviewedSession(
   public enum Outcome {
     /** Trained as planned. */
     DONE,
-    /** Trained, with sets, load or exercises missing. */
+    /** Trained, with sets, load or exercises missing, or with more load than planned. */
     PARTLY,
     /** Not trained, and the log says so. */
     SKIPPED,

@@ -106,7 +106,9 @@ final class SessionReviewer {
               - exercise.planned().map(a -> a.scheme().duration().toSeconds() / 60.0).orElse(0.0);
     }
     boolean whole =
-        exercises.stream().filter(e -> e.planned().isPresent()).allMatch(ExerciseMatch::inFull);
+        exercises.stream()
+            .filter(e -> e.planned().isPresent())
+            .allMatch(e -> e.inFull() && !e.heavier());
     return new ReviewedSession(
         whole ? Outcome.DONE : Outcome.PARTLY,
         Optional.of(planned),

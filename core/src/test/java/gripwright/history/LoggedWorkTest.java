@@ -86,4 +86,13 @@ class LoggedWorkTest {
     assertEquals(true, loaded(97.9, 100).lighter());
     assertEquals(false, work(5, 5, 7).lighter(), "no load is known");
   }
+
+  @Test
+  void moreThanFivePerCentAndHalfAKilogramAboveThePlannedLoadIsHeavier() {
+    assertEquals(false, loaded(105, 100).heavier());
+    assertEquals(true, loaded(105.1, 100).heavier());
+    assertEquals(false, loaded(5.5, 5).heavier(), "one small step of a small load");
+    assertEquals(true, loaded(5.6, 5).heavier());
+    assertEquals(false, work(5, 5, 7).heavier(), "no load is known");
+  }
 }

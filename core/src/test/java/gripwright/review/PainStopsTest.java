@@ -88,6 +88,46 @@ final class PainStopsTest {
     assertTrue(Wording.english().sentence(retest).startsWith("when the stop"), retest.toString());
   }
 
+  @Test
+  void testsWaitWhilePainKeepsAGripTheSameOrLighter() {
+    LogEntry sore = Logs.pain(19, 5, Kind.DULL);
+    LogEntry[] tests = {
+      Logs.test(0, CRIMP, 80), Logs.test(8, CRIMP, 118), Logs.test(16, CRIMP, 82)
+    };
+    Finding odd = step(Logs.review(DAY, tests[0], tests[1], tests[2], sore), "review.odd-test");
+    assertWaits(odd);
+    Finding low =
+        step(
+            Logs.review(DAY, tests[0], tests[2], Logs.test(17, CRIMP, 45), sore),
+            "review.odd-test");
+    assertWaits(low);
+    assertWaits(
+        step(Logs.review(DAY, Logs.test(0, CRIMP, 80), Logs.test(16, CRIMP, 70), sore), FALL));
+    assertWaits(
+        step(Logs.review(DAY, Logs.trained(10, "half-crimp", 6, 0), sore), "review.first-test"));
+    assertWaits(step(Logs.review(DAY, Logs.test(-60, CRIMP, 80), sore), "review.retest"));
+  }
+
+  private static final String FALL = "review.weaker";
+
+  private static void assertWaits(Finding step) {
+    String sentence = Wording.english().sentence(step);
+    assertTrue(sentence.contains("after two sessions with pain of 2 or less"), sentence);
+    assertFalse(sentence.contains("test half-crimp edge 20 mm again:"), sentence);
+  }
+
+  @Test
+  void aGripThatHurtIsNamedWithItsFingerThatIsKeptTheSame() {
+    Review review =
+        Logs.review(DAY, Logs.trained(18, "half-crimp", 6, 4), Logs.pain(19, 5, Kind.DULL));
+    String sentence = Wording.english().sentence(step(review, "review.hold"));
+    assertTrue(
+        sentence.startsWith(
+            "keep every grip that uses the left ring finger or another finger of half-crimp"),
+        sentence);
+    assertEquals(1, review.next().stream().filter(s -> s.code().equals("review.hold")).count());
+  }
+
   private static LogEntry tooMuch(int day, double kilograms, int sets, double effort) {
     LogEntry.Trained trained = Logs.trained(day, "half-crimp", effort, 0);
     LogEntry.Done done = trained.done().get(0);

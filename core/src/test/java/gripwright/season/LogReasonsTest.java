@@ -72,6 +72,24 @@ class LogReasonsTest {
     return trained(day, "strength", 5, 7);
   }
 
+  private static LogEntry trained(int day, Load load) {
+    LogEntry.Trained line = (LogEntry.Trained) trained(day);
+    LogEntry.Done done = line.done().get(0);
+    return new LogEntry.Trained(
+        line.date(),
+        line.session(),
+        List.of(
+            new LogEntry.Done(
+                done.protocol(),
+                done.setup(),
+                done.sets(),
+                done.setsPlanned(),
+                Optional.of(load),
+                done.effort(),
+                done.pain())),
+        line.note());
+  }
+
   private static LogEntry climbed(int day, boolean hard) {
     return new LogEntry.Climbed(
         MONDAY.plusDays(day),
@@ -165,6 +183,29 @@ class LogReasonsTest {
     assertEquals(
         List.of("earned in training: 1 step of 1"),
         because(compile(sets, trained(1), trained(5)), SessionChange.ExerciseChanged.class));
+  }
+
+  @Test
+  void moreLoadThanPlannedEarnsNoStep() {
+    Advance earned =
+        new Advance(
+            new Advance.Progress(
+                new Advance.LoadByShare(0.025),
+                new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 2)),
+            Optional.empty(),
+            Optional.empty());
+    Load planned = compile(earned).sessions().get(0).exercises().get(0).totalLoad();
+    assertEquals(
+        List.of("earned in training: 1 step of 2.5 %"),
+        because(
+            compile(earned, trained(1, planned), trained(5, planned)),
+            SessionChange.ExerciseChanged.class));
+    Load more = planned.times(1.2);
+    CompiledPlan after = compile(earned, trained(1, more), trained(5, more));
+    assertEquals(
+        planned,
+        after.sessions().get(after.sessions().size() - 1).exercises().get(0).totalLoad(),
+        after.changes().toString());
   }
 
   @Test

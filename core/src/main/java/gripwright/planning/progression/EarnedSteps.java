@@ -65,8 +65,13 @@ final class EarnedSteps {
   private void trained(LoggedWork fact) {
     cooling = Math.max(0, cooling - 1);
     boolean trouble = fact.trouble(mostEffort).isPresent();
+    // More load than planned is not the planned work, so it earns no more of it.
     boolean good =
-        cooling == 0 && !trouble && fact.done().isPresent() && deserves(fact.done().get());
+        cooling == 0
+            && !trouble
+            && !fact.heavier()
+            && fact.done().isPresent()
+            && deserves(fact.done().get());
     row = good ? row + 1 : 0;
     if (trouble) {
       lose(fact.date());

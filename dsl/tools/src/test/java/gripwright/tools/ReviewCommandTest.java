@@ -192,6 +192,24 @@ final class ReviewCommandTest extends CommandLine {
   }
 
   @Test
+  void moreLoadThanPlannedIsNotAsPlannedAndEarnsNothing() throws IOException {
+    String line =
+        "2027-01-%s session fingers { ones on half-crimp edge 20 mm: sets 4 of 4, load %s kg,"
+            + " effort 6, pain 0 }\n";
+    String test = "2026-12-28 test half-crimp edge 20 mm hold 7 s load 80 kg\n";
+    writeLog(test + line.formatted("05", 53) + line.formatted("07", 53));
+    assertEquals(0, run("review", "own.grip", "--athlete", "eir"), err());
+    assertTrue(out().contains("2 of them as planned"), out());
+    assertTrue(out().contains("Take the next step of ones"), out());
+    writeLog(test + line.formatted("05", 66) + line.formatted("07", 66));
+    assertEquals(0, run("review", "own.grip", "--athlete", "eir"), err());
+    assertTrue(out().contains("0 of them as planned"), out());
+    assertTrue(out().contains("trained, with more load than planned"), out());
+    assertTrue(out().contains("Go back to the planned load of ones"), out());
+    assertFalse(out().contains("next step of ones"), out());
+  }
+
+  @Test
   void anOddTestIsReportedAtItsLine() throws IOException {
     writeLog(
         """

@@ -44,7 +44,7 @@ final class SessionTable {
     List<String> parts = new ArrayList<>();
     parts.add(
         session.outcome() == ReviewedSession.Outcome.PARTLY
-            ? words.say("reviewed.outcome-partly", "short", words.commas(lacking(session)))
+            ? words.say("reviewed.outcome-partly", "short", words.commas(differences(session)))
             : words.of("reviewed.outcome", session.outcome()));
     if (session.planned().isPresent() && session.logged().isPresent()) {
       long days =
@@ -81,8 +81,8 @@ final class SessionTable {
         words.commas(parts));
   }
 
-  /** Returns what a session lacks: exercises, sets or load. */
-  private List<String> lacking(ReviewedSession session) {
+  /** Returns how a session differs from the plan: in exercises, sets or load. */
+  private List<String> differences(ReviewedSession session) {
     List<ExerciseMatch> lacking =
         session.work().stream()
             .map(ReviewedSession.Work::match)
@@ -103,6 +103,9 @@ final class SessionTable {
     }
     if (lacking.size() > leftOut + fewerSets) {
       parts.add(words.say("reviewed.lacking-load"));
+    }
+    if (session.work().stream().anyMatch(work -> work.match().heavier())) {
+      parts.add(words.say("reviewed.more-load"));
     }
     return parts;
   }
