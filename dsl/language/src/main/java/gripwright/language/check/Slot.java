@@ -95,6 +95,7 @@ enum Slot implements Message {
       case RAMP -> 3;
       case TAPER -> 1;
       case REST_BETWEEN -> 5;
+      case ANGLE_WITHIN -> 10;
       case WARM_UP -> 15;
       default ->
           switch (unit) {
