@@ -1,6 +1,7 @@
 package gripwright.grip;
 
 import gripwright.hand.Finger;
+import gripwright.hand.FingerPose;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.HandPose;
 import gripwright.hand.HandVariation;
@@ -78,6 +79,21 @@ public final class FitSpread {
                         .flatMap(pose -> pose.finger(finger).stream())
                         .mapToDouble(drawn -> drawn.flexion(joint).degrees())
                         .toArray()));
+  }
+
+  /**
+   * Returns how far a range of a joint extends from the fit at most, over the fingers that hold.
+   */
+  public Angle largestDeviation(Joint joint) {
+    double largest = 0;
+    for (FingerPose finger : fit.pose().fingers()) {
+      double angle = finger.flexion(joint).degrees();
+      FlexionRange range = flexion(finger.finger(), joint).orElseThrow();
+      largest =
+          Math.max(
+              largest, Math.max(range.high().degrees() - angle, angle - range.low().degrees()));
+    }
+    return Angle.ofDegrees(largest);
   }
 
   /** Returns the range of the palm's roll about the forearm's axis. */

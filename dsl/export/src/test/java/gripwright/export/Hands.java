@@ -5,6 +5,7 @@ import gripwright.grip.Band;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
+import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
@@ -12,14 +13,17 @@ import gripwright.hand.Hand;
 import gripwright.hand.Joint;
 import gripwright.hand.Side;
 import gripwright.log.Log;
+import gripwright.log.LogEntry;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
+import gripwright.strength.StrengthTest;
 import gripwright.survey.GripSurvey;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Grips on hands, for the tests of their documents. */
 public final class Hands {
@@ -29,13 +33,12 @@ public final class Hands {
   private Hands() {}
 
   private static GripSurvey survey(Athlete athlete, List<Grip> grips) {
+    return survey(athlete, Log.empty(athlete.name()), grips);
+  }
+
+  private static GripSurvey survey(Athlete athlete, Log log, List<Grip> grips) {
     return GripSurvey.of(
-        athlete,
-        Log.empty(athlete.name()),
-        grips,
-        Length.ofMillimetres(20),
-        Load.ofKilograms(68.5),
-        DAY);
+        athlete, log, grips, Length.ofMillimetres(20), Load.ofKilograms(68.5), DAY);
   }
 
   /** Four straight fingers: no hand can take this grip. */
@@ -54,6 +57,18 @@ public final class Hands {
     List<Grip> grips = new ArrayList<>(StandardGrips.all());
     grips.set(grips.indexOf(StandardGrips.RING_SINGLE), STRAIGHT_FOUR);
     return survey(Season.SUNNIVA, grips);
+  }
+
+  /** The catalogue on the hands of an athlete with one test of a half crimp. */
+  public static GripSurvey tested() {
+    Athlete athlete = athlete(Hand.ofLength(Length.ofMillimetres(182))).build();
+    StrengthTest test =
+        new StrengthTest(
+            DAY.minusDays(7),
+            Setup.of(StandardGrips.HALF_CRIMP, Length.ofMillimetres(20)),
+            new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(72)));
+    Log log = Log.empty(athlete.name()).with(new LogEntry.Tested(test, Optional.empty()));
+    return survey(athlete, log, StandardGrips.all());
   }
 
   /** A left index finger that bends no further than 40 deg, and 18 months of training. */

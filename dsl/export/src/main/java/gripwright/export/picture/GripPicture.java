@@ -4,7 +4,10 @@ import gripwright.export.words.Words;
 import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.HandPose;
+import gripwright.hand.Joint;
+import gripwright.quantity.Numbers;
 import gripwright.schedule.Caution;
+import gripwright.survey.Gate;
 import gripwright.survey.GripSurvey;
 import gripwright.wording.Wording;
 import java.util.ArrayList;
@@ -47,7 +50,8 @@ public final class GripPicture {
 
   /**
    * Returns the picture of a grip as an SVG document. A grip that the hand can't take is drawn in
-   * the nearest pose, and the picture says so; so it does of a grip that is closed to the athlete.
+   * the nearest pose, and the picture says so; so it does of a grip that is closed to the athlete
+   * or limited.
    *
    * @param survey the survey that has the row
    * @param row a grip on one hand
@@ -68,14 +72,19 @@ public final class GripPicture {
     double height = foot + notes.size() * LINE;
     String title =
         row.grip().title().orElse(row.grip().name()) + ", " + words.edge(survey.edge(), row.side());
-    Svg svg = new Svg(width, height, title, String.join(" ", notes(row, words)));
+    Svg svg = new Svg(width, height, title, description(row, words));
     svg.text(MARGIN, 28, "bold", 18, title);
     svg.text(
         MARGIN,
         48,
         "normal",
         12,
-        words.say("grips.picture-of", "athlete", survey.athlete().title()));
+        words.say(
+            "grips.picture-of",
+            "athlete",
+            survey.athlete().title(),
+            "date",
+            words.dayAndYear(survey.day())));
     lines(svg, warnings, "bold", HEAD + 4);
     for (Finger finger : Finger.values()) {
       double left = MARGIN + finger.ordinal() * panel;
@@ -108,7 +117,22 @@ public final class GripPicture {
     if (!row.open()) {
       warnings.add(words.say("grips.picture-closed"));
     }
+    if (row.limited()) {
+      List<String> limits =
+          row.limits().stream()
+              .filter(Gate::closes)
+              .map(limit -> words.written(limit.message()))
+              .toList();
+      warnings.add(words.say("grips.picture-limited", "limits", words.semicolons(limits)));
+    }
     return warnings;
+  }
+
+  /** Returns all text below the title, with the warnings first, as a screen reader reads it. */
+  private static String description(GripSurvey.Row row, Words words) {
+    List<String> sentences = new ArrayList<>(warnings(row, words));
+    sentences.addAll(notes(row, words));
+    return String.join(" ", sentences);
   }
 
   private static List<String> notes(GripSurvey.Row row, Words words) {
@@ -121,7 +145,9 @@ public final class GripPicture {
                 ? "grips.picture-estimated"
                 : "grips.picture-measured",
             "length",
-            fit.pose().shape().length()));
+            fit.pose().shape().length(),
+            "degrees",
+            Numbers.plain(fit.spread().largestDeviation(Joint.PIP).degrees(), 0)));
     row.grip()
         .cautions()
         .forEach(caution -> notes.add(words.capital(words.written(caution)) + "."));

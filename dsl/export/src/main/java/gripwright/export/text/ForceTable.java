@@ -11,6 +11,7 @@ import gripwright.hand.Joint;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.strength.LoadEstimate;
+import gripwright.strength.StrengthMap;
 import gripwright.survey.GripSurvey;
 import gripwright.tissue.Estimate;
 import gripwright.tissue.FingerLoad;
@@ -98,20 +99,18 @@ final class ForceTable {
 
   /**
    * Returns what the athlete can hold according to the tests; without tests, the share of a
-   * four-finger hold.
+   * four-finger hold. Nothing for a closed grip, because a load reads as permission.
    */
   private Optional<String> held(GripSurvey.Row row) {
+    if (!row.open()) {
+      return Optional.empty();
+    }
     if (row.maximum().isPresent()) {
-      LoadEstimate load = row.maximum().get().load();
+      String held = held(row.maximum().get());
       return Optional.of(
-          words.say(
-              survey.aboveMaximum(row).orElse(false) ? "grips.holds-less" : "grips.holds",
-              "best",
-              load(load.best()),
-              "low",
-              load(load.low()),
-              "high",
-              load(load.high())));
+          survey.aboveMaximum(row).orElse(false)
+              ? words.say("grips.holds-less", "holds", held)
+              : held);
     }
     FingerSet fingers = row.grip().fingers();
     return fingers.equals(FingerSet.FOUR)
@@ -123,6 +122,18 @@ final class ForceTable {
                 percent(FingerLoss.EXCLUSION.capacity(fingers)),
                 "high",
                 percent(FingerLoss.FORCE_DEFICIT.capacity(fingers))));
+  }
+
+  private String held(StrengthMap.Estimate maximum) {
+    LoadEstimate load = maximum.load();
+    return words.say(
+        maximum.tested() ? "grips.holds" : "grips.holds-untested",
+        "best",
+        load(load.best()),
+        "low",
+        load(load.low()),
+        "high",
+        load(load.high()));
   }
 
   private static String load(Load load) {

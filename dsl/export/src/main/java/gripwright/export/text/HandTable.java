@@ -4,7 +4,6 @@ import gripwright.export.words.Words;
 import gripwright.grip.GripFit;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
-import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
 import gripwright.hand.Side;
 import gripwright.quantity.Numbers;
@@ -53,27 +52,15 @@ final class HandTable {
                     .computeIfAbsent(key(exercise), key -> new EnumMap<>(Side.class))
                     .putAll(exercise.fits()));
     for (Map<Side, GripFit> fits : bySetup.values()) {
-      fits.values().forEach(fit -> farthest = Math.max(farthest, farthest(fit)));
+      for (GripFit fit : fits.values()) {
+        farthest = Math.max(farthest, fit.spread().largestDeviation(Joint.PIP).degrees());
+      }
       if (equal || (fits.size() > 1 && haveEqualAngles(fits.values()))) {
         fits.values().stream().findFirst().ifPresent(fit -> rows.add(row(fit, Optional.empty())));
       } else {
         fits.forEach((side, fit) -> rows.add(row(fit, Optional.of(side))));
       }
     }
-  }
-
-  /** Returns the largest uncertainty of a middle joint's printed angle, in degrees. */
-  private static double farthest(GripFit fit) {
-    double farthest = 0;
-    for (FingerPose finger : fit.pose().fingers()) {
-      double flexion = finger.pip().degrees();
-      FlexionRange range = fit.spread().flexion(finger.finger(), Joint.PIP).orElseThrow();
-      farthest =
-          Math.max(
-              farthest,
-              Math.max(range.high().degrees() - flexion, flexion - range.low().degrees()));
-    }
-    return farthest;
   }
 
   private static boolean haveEqualAngles(Collection<GripFit> fits) {

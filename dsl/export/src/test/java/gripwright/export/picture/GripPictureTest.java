@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.export.Hands;
 import gripwright.hand.Finger;
 import gripwright.hand.FingerPose;
+import gripwright.hand.FlexionRange;
+import gripwright.hand.Joint;
 import gripwright.schedule.Caution;
 import gripwright.survey.GripSurvey;
 import gripwright.wording.Wording;
@@ -142,6 +144,38 @@ class GripPictureTest {
     String svg = drawn.svg();
     assertEquals(!drawn.row().open(), svg.contains("CLOSED TO THIS ATHLETE"));
     assertEquals(!drawn.row().fit().reachable(), svg.contains("CAN'T TAKE THIS GRIP"));
+    assertEquals(drawn.row().limited(), svg.contains("LIMITED: some work in this grip"));
+  }
+
+  @Test
+  void aLimitedGripNamesTheExcludedWorkFirst() throws Exception {
+    GripSurvey survey = Hands.ofAge(15);
+    GripSurvey.Row row =
+        survey.rows().stream().filter(GripSurvey.Row::limited).findFirst().orElseThrow();
+    String text =
+        parsed(new Drawn(survey, row).svg()).getElementsByTagName("desc").item(0).getTextContent();
+    assertTrue(text.startsWith("LIMITED: some work in this grip is excluded: "), text);
+    assertTrue(text.contains("added load for an athlete under 16"), text);
+  }
+
+  /** The largest distance from the angle drawn to an end of its 90 % range, by hand. */
+  @ParameterizedTest
+  @MethodSource("drawn")
+  void theUncertaintyIsThatOfTheFit(Drawn drawn) {
+    double largest = 0;
+    for (FingerPose finger : drawn.row().fit().pose().fingers()) {
+      FlexionRange range =
+          drawn.row().fit().spread().flexion(finger.finger(), Joint.PIP).orElseThrow();
+      largest = Math.max(largest, range.high().degrees() - finger.pip().degrees());
+      largest = Math.max(largest, finger.pip().degrees() - range.low().degrees());
+    }
+    String svg = drawn.svg().replaceAll("<[^>]*>\\s*", " ").replaceAll("\\s+", " ");
+    assertTrue(svg.contains("differ by at most " + Math.round(largest) + "\u00b0"), svg);
+  }
+
+  @Test
+  void theDayOfTheSurveyIsOnThePicture() {
+    assertTrue(DRAWN.get(0).svg().contains(", Mon 11 Jan 2027, from the side"));
   }
 
   @ParameterizedTest

@@ -124,6 +124,26 @@ final class GripTextTest {
     assertTrue(text.contains("angle ranges for this hand: index "), text);
   }
 
+  /** A load printed for a grip that is closed reads as permission. */
+  @Test
+  void onlyOpenGripsSayWhatTheyHold() {
+    String text = flat(Hands.tested());
+    String tested = part(text, "HALF-CRIMP share", "FULL-CRIMP");
+    assertTrue(tested.contains("by its tests: a maximum, not a training load"), tested);
+    assertFalse(tested.contains("estimated from tests"), tested);
+    String other = part(text, "THREE-FINGER-DRAG share", "FRONT-THREE");
+    assertTrue(
+        other.contains("estimated from tests of other grips or edges to hold about "), other);
+    assertTrue(other.contains("not a training load; the stated load is above it"), other);
+    String closed = part(text, "MIDDLE-SINGLE closed", "* Angles");
+    assertFalse(closed.contains(" hold"), closed);
+  }
+
+  private static String part(String text, String from, String to) {
+    int start = text.indexOf(from);
+    return text.substring(start, text.indexOf(to, start + from.length()));
+  }
+
   @Test
   void caveatsAndCautionsAreAtTheEnd() {
     String text = flat(Hands.alike());

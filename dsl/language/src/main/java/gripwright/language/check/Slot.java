@@ -80,20 +80,34 @@ enum Slot implements Message {
   /** Returns an amount as a coach might write it here, such as {@code 10 s}. */
   String example() {
     Unit unit = unit();
-    if (unit == null) {
-      return "3";
-    }
-    int number =
-        switch (unit) {
-          case MINUTE, KILOGRAM -> 60;
-          case HOUR -> 48;
-          case WEEK -> 4;
-          case MONTH -> 12;
-          case MILLIMETRE -> 20;
-          case DEGREE -> 90;
-          default -> 10;
-        };
-    return allows(unit.toBase(number)) ? number + " " + unit.symbol() : high();
+    return unit == null ? "3" : usual(unit) + " " + unit.symbol();
+  }
+
+  /** Returns a usual number in a unit, which is within the bounds. */
+  private int usual(Unit unit) {
+    return switch (this) {
+      case HAND_LENGTH -> 180;
+      case HAND_BREADTH -> 80;
+      case BONE -> 40;
+      case KNUCKLE -> 5;
+      case EDGE_STEP, LOAD_STEP, LOAD_PERCENT -> 2;
+      case EASE -> 50;
+      case RAMP -> 3;
+      case TAPER -> 1;
+      case REST_BETWEEN -> 5;
+      case ANGLE_WITHIN -> 10;
+      case WARM_UP -> 15;
+      default ->
+          switch (unit) {
+            case MINUTE, KILOGRAM -> 60;
+            case HOUR -> 48;
+            case WEEK -> 4;
+            case MONTH -> 12;
+            case MILLIMETRE -> 20;
+            case DEGREE -> 90;
+            default -> 10;
+          };
+    };
   }
 
   /** Returns whether a value in the base unit is within the bounds. */

@@ -92,6 +92,7 @@ class HabitTest {
           do tens on half-crimp edge 20 mm -5 lbs     | level body-mass - 5 lb on
           do tens on half-crimp edge 20 mm with sets 3 | `with`
           do tens half-crimp edge 20 mm               | write it like this
+          on tue                                      | `prefer`
           """)
   void habitsInAnExercise(String line, String hint) {
     if (hint.equals("`with`")) {

@@ -8,6 +8,7 @@ import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.InputMismatchException;
@@ -24,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class ErrorRecovery {
 
+  private static final Pattern WEEKDAY =
+      Pattern.compile("(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*", Pattern.CASE_INSENSITIVE);
   private static final Message TOP = Clause.of("term.home-file");
   private static final List<String> DECLARATIONS =
       List.of("use", "athlete", "grip", "protocol", "plan", "rules", "log", "compare");
@@ -219,6 +222,10 @@ final class ErrorRecovery {
         && (Bodies.isLogWord(type) || !Vocabulary.isWord(type))) {
       reporter.expectedHere(
           token, Clause.of("term.date-such-as-2027-01-11"), "2027-01-08 body-mass 61 kg");
+    } else if (isWeekdayOfSession(body, token)) {
+      unknownStatement(token, Optional.of("prefer"));
+      token.setType(GripParser.PREFER);
+      return false;
     } else if (Vocabulary.isKeyword(type) && Bodies.home(type) != null) {
       stray = true;
       if (!goesWithStray(token, context)) {
@@ -250,6 +257,13 @@ final class ErrorRecovery {
       strayBody = context;
     }
     return true;
+  }
+
+  /** Returns whether {@code on tue} stands in a session for {@code prefer tue}. */
+  private boolean isWeekdayOfSession(Bodies.Body body, Token token) {
+    return body.rule() == GripParser.RULE_sessionBody
+        && token.getType() == GripParser.ON
+        && WEEKDAY.matcher(scan.text(scan.after(token))).matches();
   }
 
   /** Returns a similar keyword that fits what follows. */
