@@ -41,6 +41,8 @@ final class CodesAreNamesTest {
           "a finding that was settled is found again by the same code, whatever it is",
           "GripSurvey",
           "two breaches are of the same rule, whichever it is",
+          "PainSteps",
+          "the rule of a course of pain, which is an enumeration and no name",
           "CodePages",
           "finds the page of a code that somebody wants explained",
           "ExplainCommand",
