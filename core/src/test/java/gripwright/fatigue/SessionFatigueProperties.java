@@ -58,12 +58,20 @@ class SessionFatigueProperties {
       return works.get(index % works.size());
     }
 
-    /** Returns the session with every exercise on the hands of the first. */
+    /** Returns the session with every exercise on the hands of the first, and all maxima known. */
     Session onSameHands() {
       Hands hands = works.get(0).hands();
+      Maximum known = new Maximum(load(80), load(100), load(120));
       return new Session(
           works.stream()
-              .map(w -> new Work(w.steps(), hands, w.maximum(), w.curve(), w.allOut()))
+              .map(
+                  w ->
+                      new Work(
+                          w.steps(),
+                          hands,
+                          w.maximum().or(() -> Optional.of(known)),
+                          w.curve(),
+                          w.allOut()))
               .toList(),
           rest);
     }

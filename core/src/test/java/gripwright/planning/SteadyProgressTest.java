@@ -19,7 +19,6 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
-import gripwright.quantity.Load;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
@@ -66,7 +65,7 @@ class SteadyProgressTest {
               Setup.of(HALF_CRIMP, EDGE),
               OptionalInt.of(5),
               OptionalInt.of(5),
-              Optional.of(Load.ofKilograms(80)),
+              Optional.empty(),
               OptionalDouble.of(7),
               OptionalDouble.empty());
       log = log.with(new LogEntry.Trained(day, "strength", List.of(done), Optional.empty()));
