@@ -128,19 +128,19 @@ final class DiffCommandTest extends CommandLine {
 
   @Test
   void aLevelOfAnotherKindIsShownAsWritten() throws IOException {
-    both("winter.grip", PLAN, PLAN.replace("70 % max", "53 kg"));
+    both("winter.grip", PLAN, PLAN.replace("70 % max", "54 kg"));
     diff();
     assertEquals(
         """
         WINTER for Eir Moe
-          every fingers session: half-crimp 20 mm, level 53 kg instead of 70 %, and the
+          every fingers session: half-crimp 20 mm, level 54 kg instead of 70 %, and the
           load stays
         """,
         out());
     diff("--as", "json");
     JsonNode change = new ObjectMapper().readTree(out()).get("changes").get(0);
     assertEquals("70 %", change.get("before").asText());
-    assertEquals("53 kg", change.get("after").asText());
+    assertEquals("54 kg", change.get("after").asText());
   }
 
   @Test

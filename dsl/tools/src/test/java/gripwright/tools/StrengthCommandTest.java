@@ -139,7 +139,7 @@ final class StrengthCommandTest extends CommandLine {
     assertFalse(out().contains("BY TIME"), out());
     run("strength", "club.grip", "--athlete", "eir", "--edge", "4mm", "--as", "json");
     assertKeeps("strength");
-    assertTrue(out().contains("\"withoutEstimate\": ["), out());
+    assertTrue(out().contains("\"unreckoned\": ["), out());
   }
 
   @Test

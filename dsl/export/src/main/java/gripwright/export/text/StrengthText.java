@@ -214,12 +214,12 @@ public final class StrengthText {
     if (section.rows().isEmpty()) {
       page.gap();
       page.line(words.say("strength.on-edge", "hands", way, "edge", edge));
-      page.wrapped("", words.capital(words.say("strength.withoutEstimate")));
+      page.wrapped("", words.capital(words.say("strength.without-estimate")));
     } else {
       page.wrapped(
           "",
           words.say(
-              "page.said-of", "what", edge, "sentence", words.say("strength.withoutEstimate")));
+              "page.said-of", "what", edge, "sentence", words.say("strength.without-estimate")));
     }
   }
 
