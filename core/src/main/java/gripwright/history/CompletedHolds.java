@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 
 /**
  * Finds the holds of training that a log shows to have been completed: all sets done, with load and
- * effort written. The holds of the exercise have to be alike, since a log has one load for all.
+ * effort written. The holds of the exercise have to be equal, since a log has one load for all.
  */
 public final class CompletedHolds {
 
@@ -81,7 +81,7 @@ public final class CompletedHolds {
         .flatMap(Scheme::holdTime);
   }
 
-  /** Returns the time of all holds if they are alike and no parameter sets it. */
+  /** Returns the time of all holds if they are equal and no parameter sets it. */
   private static Optional<Duration> fixed(List<Part> steps) {
     List<Part.Hold> holds = holds(steps).distinct().toList();
     return holds.size() == 1 && holds.get(0).time() instanceof Term.Fixed<Duration> fixed
