@@ -29,7 +29,7 @@ final class ExpressionKey {
   public boolean equals(Object other) {
     return other instanceof ExpressionKey written
         && hash == written.hash
-        && alike(expression, written.expression);
+        && areEqual(expression, written.expression);
   }
 
   private static int hash(Object part) {
@@ -43,7 +43,7 @@ final class ExpressionKey {
     return hash;
   }
 
-  private static boolean alike(Object one, Object other) {
+  private static boolean areEqual(Object one, Object other) {
     if (one == other) {
       return true;
     }
@@ -52,11 +52,11 @@ final class ExpressionKey {
     }
     Object[] parts = e.accept(PARTS);
     Object[] others = f.accept(PARTS);
-    boolean alike = e.getClass() == f.getClass() && parts.length == others.length;
-    for (int i = 0; alike && i < parts.length; i++) {
-      alike = alike(parts[i], others[i]);
+    boolean equal = e.getClass() == f.getClass() && parts.length == others.length;
+    for (int i = 0; equal && i < parts.length; i++) {
+      equal = areEqual(parts[i], others[i]);
     }
-    return alike;
+    return equal;
   }
 
   /** Returns whether a property of a kind is read in an expression. */

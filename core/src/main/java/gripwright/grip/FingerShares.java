@@ -11,7 +11,7 @@ import java.util.Map;
 /**
  * How the fingers share the force of a grip.
  *
- * <p>Open and half crimped, the middle finger leads, index and ring are alike and the little finger
+ * <p>Open and half crimped, the middle finger leads, index and ring are equal and the little finger
  * is last: index, middle, ring and little 25, 35, 25 and 14 % (MacDermid JC et al. 2004, J Hand
  * Ther 17(3):364-367, gripping; good to 5 points). In a closed crimp the index finger leads and the
  * order is that of the hand (Finger load distribution in different types of climbing grips 2012,
@@ -65,7 +65,7 @@ public final class FingerShares {
   }
 
   /**
-   * Returns the shares of fingers bent alike; they sum to 1.
+   * Returns the shares of equally bent fingers; they sum to 1.
    *
    * @param fingers the fingers that hold
    * @param flexion mean flexion of their middle joints in degrees

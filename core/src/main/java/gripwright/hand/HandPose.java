@@ -42,9 +42,10 @@ public record HandPose(
 
   /**
    * Returns the joint centres of a finger, for a picture: knuckle, middle joint, end joint and tip.
-   * End joints lie on one level, 0 upwards. Tips do only where the end bones are tipped alike: the
-   * solver tips each end bone after it has found the palm, so in a crimp the tips come to lie up to
-   * 0.7 end bones below the edge's level, and a finger whose end bone stays level above the others.
+   * End joints lie on one level, 0 upwards. Tips do only where the end bones are tipped equally:
+   * the solver tips each end bone after it has found the palm, so in a crimp the tips come to lie
+   * up to 0.7 end bones below the edge's level, and a finger whose end bone stays level above the
+   * others.
    *
    * @param finger a finger that holds
    * @param side which hand it is; the other one is its mirror image

@@ -115,7 +115,7 @@ final class PainSteps {
 
         @Override
         public Clause inGrip(InGrip place) {
-          return Clause.of("review.grips-alike", "grip", place.grip());
+          return Clause.of("review.grips-sharing", "grip", place.grip());
         }
 
         @Override

@@ -99,7 +99,8 @@ public final class OutlierTests {
       // Newest first, so that of two tests that contradict each other the later one is reported.
       Optional<Odd> worst =
           left.stream()
-              .filter(test -> tests.stream().noneMatch(other -> PlausibleTests.alike(other, test)))
+              .filter(
+                  test -> tests.stream().noneMatch(other -> PlausibleTests.confirm(other, test)))
               .flatMap(test -> odd(test, left).stream())
               .filter(each -> Math.abs(each.deviations()) > MOST_DEVIATIONS)
               .reduce(

@@ -109,7 +109,7 @@ public final class PlausibleTests {
     double share = share(test);
     return share > 1 + TOLERANCE
         && (share >= IMPOSSIBLE - TOLERANCE
-            || tests.stream().noneMatch(other -> alike(other, test)));
+            || tests.stream().noneMatch(other -> confirm(other, test)));
   }
 
   /** Tells whether a test is impossible, even if others agree with it. */
@@ -121,7 +121,7 @@ public final class PlausibleTests {
    * Tells whether two tests of one setup speak for each other: on two days, and by what they stand
    * for at 7 s within 10 %.
    */
-  static boolean alike(StrengthTest other, StrengthTest test) {
+  static boolean confirm(StrengthTest other, StrengthTest test) {
     Optional<Effort> one = other.effort();
     Optional<Effort> two = test.effort();
     if (one.isEmpty()

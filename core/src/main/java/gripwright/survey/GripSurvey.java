@@ -199,7 +199,7 @@ public record GripSurvey(
         hangs.put(side, other);
       }
     }
-    boolean sameHang = alike(hang.apply(Side.LEFT).fit(), hang.apply(Side.RIGHT).fit());
+    boolean sameHang = areEqual(hang.apply(Side.LEFT).fit(), hang.apply(Side.RIGHT).fit());
     List<Row> rows = new ArrayList<>();
     Map<String, Gate> notes = new LinkedHashMap<>();
     for (Grip grip : grips.stream().sorted(order()).toList()) {
@@ -215,7 +215,7 @@ public record GripSurvey(
       GripFit leftFit = fits.of(setup, Side.LEFT);
       GripFit rightFit = fits.of(setup, Side.RIGHT);
       Optional<StrengthMap.Estimate> maximum = strength.maximum(setup);
-      boolean same = sameHang && alike(leftFit, rightFit);
+      boolean same = sameHang && areEqual(leftFit, rightFit);
       for (Side side : same ? List.of(Side.LEFT) : List.of(Side.LEFT, Side.RIGHT)) {
         rows.add(
             row(
@@ -277,17 +277,17 @@ public record GripSurvey(
   }
 
   /** Tells whether a grip has the same fit and load on both hands. */
-  private static boolean alike(GripFit left, GripFit right) {
+  private static boolean areEqual(GripFit left, GripFit right) {
     HandShape one = left.pose().shape();
     HandShape other = right.pose().shape();
     return left.pose().fingers().equals(right.pose().fingers())
         && left.misses().equals(right.misses())
         && left.advice().equals(right.advice())
         && one.breadth().equals(other.breadth())
-        && left.grip().fingers().fingers().stream().allMatch(f -> alike(one, other, f));
+        && left.grip().fingers().fingers().stream().allMatch(f -> isEqual(one, other, f));
   }
 
-  private static boolean alike(HandShape left, HandShape right, Finger finger) {
+  private static boolean isEqual(HandShape left, HandShape right, Finger finger) {
     for (Segment segment : Segment.values()) {
       if (!left.bone(finger, segment).equals(right.bone(finger, segment))
           || left.measured(finger, segment) != right.measured(finger, segment)) {
@@ -303,7 +303,7 @@ public record GripSurvey(
   }
 
   /** Tells whether the hands are equal in every measure. */
-  public boolean alike() {
+  public boolean handsAreEqual() {
     return athlete.left().equals(athlete.right());
   }
 

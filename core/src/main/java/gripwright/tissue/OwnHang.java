@@ -14,8 +14,8 @@ import java.util.function.Function;
  * hands, in a half crimp on an edge of 20 mm. Immutable.
  *
  * <p>1 is what the same tendon or pulley of the same finger carries in that hang. Both sides of the
- * quotient have the same draws, so what is wrong with both alike cancels. The little finger of a
- * half crimp carries little on its pulleys, so its quotients are large in a grip that bends it, and
+ * quotient have the same draws, so an error that both share cancels. The little finger of a half
+ * crimp carries little on its pulleys, so its quotients are large in a grip that bends it, and
  * their intervals wide.
  */
 public final class OwnHang {

@@ -13,8 +13,8 @@ import java.util.Map;
  * The instant one finger leaves the hold: what the others take over.
  *
  * <p>Total force is kept. The change has the least sum of squared change over capacity, a finger's
- * capacity being its share of a whole hand bent alike, and no finger pulls the wrong way. Statics
- * only: what a jerk adds is outside.
+ * capacity being its share of a whole, equally bent hand, and no finger pulls the wrong way.
+ * Statics only: what a jerk adds is outside.
  *
  * @param view what is assumed of the arm
  * @param leaving the finger that leaves

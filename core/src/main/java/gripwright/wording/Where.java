@@ -59,14 +59,18 @@ final class Where {
     for (ModelPath place : places) {
       byAthlete.computeIfAbsent(place.athlete().orElse(""), a -> new Blocks()).add(place);
     }
-    Map<Map<String, SortedMap<Integer, Set<LocalDate>>>, List<String>> alike =
+    Map<Map<String, SortedMap<Integer, Set<LocalDate>>>, List<String>> athletesByWeeks =
         new LinkedHashMap<>();
     byAthlete.forEach(
         (athlete, blocks) ->
-            alike.computeIfAbsent(blocks.byBlock, b -> new ArrayList<>()).add(athlete));
-    int weeks = alike.keySet().stream().flatMap(b -> b.values().stream()).mapToInt(Map::size).sum();
+            athletesByWeeks.computeIfAbsent(blocks.byBlock, b -> new ArrayList<>()).add(athlete));
+    int weeks =
+        athletesByWeeks.keySet().stream()
+            .flatMap(b -> b.values().stream())
+            .mapToInt(Map::size)
+            .sum();
     List<String> parts = new ArrayList<>();
-    alike.forEach(
+    athletesByWeeks.forEach(
         (blocks, athletes) -> {
           String when = when(blocks, weeks > WEEKS_WITH_DAYS);
           List<String> names = athletes.stream().filter(name -> !name.isEmpty()).toList();

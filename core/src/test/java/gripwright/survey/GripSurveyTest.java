@@ -317,7 +317,7 @@ class GripSurveyTest {
     Hand hand = Hand.ofLength(Length.ofMillimetres(180));
     Hand shortLittle = hand.withBone(Finger.LITTLE, Segment.PROXIMAL, Length.ofMillimetres(30));
     GripSurvey survey = survey(Skarvdal.ylva().hand(hand).hand(Side.LEFT, shortLittle));
-    assertFalse(survey.alike());
+    assertFalse(survey.handsAreEqual());
     assertEquals(
         2, survey.rows().stream().filter(r -> r.grip().name().equals("half-crimp")).count());
     assertEquals(Optional.of(Side.LEFT), row(survey, "half-crimp").side());

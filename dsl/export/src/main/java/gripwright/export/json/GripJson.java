@@ -83,7 +83,7 @@ final class GripJson {
     json.field("totalLoadKg", survey.total().kilograms(), KILOGRAMS);
     json.object("model", this::model);
     json.object("ownHang", this::ownHang);
-    if (survey.alike()) {
+    if (survey.handsAreEqual()) {
       json.object("hand", () -> hand(survey.left()));
     } else {
       json.object(

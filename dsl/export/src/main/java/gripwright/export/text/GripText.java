@@ -102,7 +102,7 @@ public final class GripText {
             "ircra",
             athlete.ability().ircra()));
     HandWords hands = new HandWords(words);
-    if (survey.alike()) {
+    if (survey.handsAreEqual()) {
       labelled(words.say("grips.hand"), hands.of(athlete.left(), survey.left()));
     } else {
       labelled(words.of(Side.LEFT), hands.of(athlete.left(), survey.left()));
