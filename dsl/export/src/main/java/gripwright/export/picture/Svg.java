@@ -84,27 +84,15 @@ final class Svg {
 
   /** Draws a line with ends that are {@code butt} or {@code round}. */
   void line(double[] from, double[] to, double width, String colour, String ends) {
-    newLine();
-    empty(
-        "line",
-        "x1",
-        number(from[0]),
-        "y1",
-        number(from[1]),
-        "x2",
-        number(to[0]),
-        "y2",
-        number(to[1]),
-        "stroke",
-        colour,
-        "stroke-width",
-        number(width),
-        "stroke-linecap",
-        ends);
+    line(from, to, "stroke", colour, "stroke-width", number(width), "stroke-linecap", ends);
   }
 
   /** Draws a thin dashed line. */
   void dashed(double[] from, double[] to) {
+    line(from, to, "stroke", "gray", "stroke-dasharray", "4 3");
+  }
+
+  private void line(double[] from, double[] to, String... style) {
     newLine();
     empty(
         "line",
@@ -115,11 +103,8 @@ final class Svg {
         "x2",
         number(to[0]),
         "y2",
-        number(to[1]),
-        "stroke",
-        "gray",
-        "stroke-dasharray",
-        "4 3");
+        number(to[1]));
+    attributes(style);
   }
 
   /** Draws the outline of a path. */
