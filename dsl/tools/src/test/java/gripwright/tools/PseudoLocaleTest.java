@@ -72,7 +72,7 @@ final class PseudoLocaleTest {
 
   /** Codes and files, which are not part of sentences. */
   private static final Pattern CODE =
-      Pattern.compile("(?<=[( ])[a-z]+\\.[a-z0-9-]+(?=[): ])|[\\w./~-]+\\.grip(:[0-9:]+)?");
+      Pattern.compile("(?<=[( ])[a-z]+\\.[a-z0-9-]+(?=[):, ])|[\\w./~-]+\\.grip(:[0-9:]+)?");
 
   /** Texts that are not words: units, signs of tables, what is in backticks, dates. */
   private static final Pattern NO_WORD =
