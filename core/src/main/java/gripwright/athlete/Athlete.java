@@ -233,7 +233,12 @@ public record Athlete(
 
   /** Returns whether a day is spent away. */
   public boolean isAway(LocalDate day) {
-    return away.stream().anyMatch(a -> a.covers(day));
+    for (Absence each : away) {
+      if (each.covers(day)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Returns the hand of a side. */
