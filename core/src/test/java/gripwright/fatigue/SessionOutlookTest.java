@@ -32,7 +32,6 @@ import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,14 +61,7 @@ class SessionOutlookTest {
   private static Exercise withHands(Exercise exercise, Hands hands, double kilograms) {
     Exercise loaded =
         exercise.with("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(kilograms))));
-    return new Exercise(
-        loaded.protocol(),
-        loaded.with(),
-        loaded.target(),
-        loaded.edge(),
-        hands,
-        false,
-        Optional.empty());
+    return loaded.toBuilder().hands(hands).lifting(false).rehabilitation(Optional.empty()).build();
   }
 
   private static CompiledPlan compile(Block block) {
@@ -238,16 +230,15 @@ class SessionOutlookTest {
   void theRestBetweenExercisesCounts() {
     SessionPlan session = SessionPlan.of("strength", 1, holds(60, 50, 2), holds(10, 50, 1));
     SessionPlan hurried =
-        new SessionPlan(
-            session.name(),
-            1,
-            session.gap(),
-            new SessionPlan.Content(
-                session.content().exercises(),
-                Optional.empty(),
-                Optional.of(Duration.ofSeconds(20))),
-            List.of(),
-            Map.of());
+        SessionPlan.builder(
+                session.name(),
+                1,
+                new SessionPlan.Content(
+                    session.content().exercises(),
+                    Optional.empty(),
+                    Optional.of(Duration.ofSeconds(20))))
+            .gap(session.gap())
+            .build();
     double usual = reserve(first(compile(Block.named("base", 1).session(session).build())).get(1));
     double shorter =
         reserve(first(compile(Block.named("base", 1).session(hurried).build())).get(1));

@@ -218,16 +218,9 @@ class LogTimelineTest {
     List<PlanWeek> weeks = new ArrayList<>();
     for (int week = 1; week <= 2; week++) {
       weeks.add(
-          new PlanWeek(
-              week,
-              "base",
-              week,
-              MONDAY.plusWeeks(week - 1L),
-              false,
-              false,
-              0,
-              0,
-              block.then("week", week)));
+          PlanWeek.builder(
+                  week, "base", week, MONDAY.plusWeeks(week - 1L), block.then("week", week))
+              .build());
     }
     ModelPath session = block.then("week", 2).then("session", "strength");
     assertEquals(true, timeline.isPast(session.then("date", "2027-03-07"), weeks));

@@ -328,18 +328,7 @@ class ChangedSeasonInvariantProperties {
             .toList();
     List<DatedSession> shuffled = new ArrayList<>(plan.sessions());
     Collections.shuffle(shuffled, random);
-    Schedule again =
-        new Schedule(
-            plan.plan(),
-            plan.athlete(),
-            shuffled,
-            plan.weeks(),
-            plan.retests(),
-            plan.climbing(),
-            plan.missed(),
-            plan.schedule().notMadeUp(),
-            plan.schedule().beside(),
-            plan.schedule().withoutLog());
+    Schedule again = plan.schedule().toBuilder().sessions(shuffled).build();
     assertEquals(first, checked(plan.schedule(), plan.timeline()));
     assertEquals(first, checked(again, plan.timeline()));
     assertEquals(plan, season.compile());

@@ -197,16 +197,14 @@ final class SeasonPlan {
       with.put("sets", new Argument.Count(draw.between(1, careful ? 4 : 6)));
     }
     boolean hurt = trainee.hurt(grip, from);
-    return new Exercise(
-        protocol,
-        with,
-        choice ? bestOf() : new Exercise.On(grip),
-        edge,
-        hands,
-        false,
-        hurt && (careful || draw.chance(50))
-            ? Optional.of("plan of Hedda Lund, hand therapist")
-            : Optional.empty());
+    return Exercise.builder(protocol, choice ? bestOf() : new Exercise.On(grip), edge)
+        .with(with)
+        .hands(hands)
+        .rehabilitation(
+            hurt && (careful || draw.chance(50))
+                ? Optional.of("plan of Hedda Lund, hand therapist")
+                : Optional.empty())
+        .build();
   }
 
   private Exercise.Target bestOf() {

@@ -13,7 +13,6 @@ import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
-import gripwright.hand.Hands;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
@@ -46,14 +45,8 @@ class SessionExpansionTest {
   }
 
   private static Exercise best(Length edge, Grip... grips) {
-    return new Exercise(
-        HOLDS,
-        Map.of(),
-        new Exercise.BestOf(List.of(grips), Optional.empty()),
-        edge,
-        Hands.BOTH,
-        false,
-        Optional.empty());
+    return Exercise.builder(HOLDS, new Exercise.BestOf(List.of(grips), Optional.empty()), edge)
+        .build();
   }
 
   private static Exercise timed(Duration hold) {

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
-import gripwright.hand.Hands;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
@@ -25,7 +24,6 @@ import gripwright.season.Planner;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -167,13 +165,7 @@ class SteadyProgressTest {
   }
 
   private static Exercise bestOf(Grip... grips) {
-    return new Exercise(
-        HOLDS,
-        Map.of(),
-        new Exercise.BestOf(List.of(grips), Optional.empty()),
-        EDGE,
-        Hands.BOTH,
-        false,
-        Optional.empty());
+    return Exercise.builder(HOLDS, new Exercise.BestOf(List.of(grips), Optional.empty()), EDGE)
+        .build();
   }
 }

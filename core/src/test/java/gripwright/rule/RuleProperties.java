@@ -133,18 +133,7 @@ public class RuleProperties {
     CompiledPlan plan = winter(seed).compiled();
     List<DatedSession> shuffled = new ArrayList<>(plan.sessions());
     Collections.shuffle(shuffled, new Random(seed));
-    Schedule other =
-        new Schedule(
-            plan.plan(),
-            plan.athlete(),
-            shuffled,
-            plan.weeks(),
-            plan.retests(),
-            plan.climbing(),
-            plan.missed(),
-            plan.schedule().notMadeUp(),
-            plan.schedule().beside(),
-            plan.schedule().withoutLog());
+    Schedule other = plan.schedule().toBuilder().sessions(shuffled).build();
     assertEquals(
         RuleCheck.check(plan.schedule(), plan.timeline(), List.of(SETS)),
         RuleCheck.check(other, plan.timeline(), List.of(SETS)));

@@ -11,7 +11,6 @@ import gripwright.change.PlanChange;
 import gripwright.change.SessionChange;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
-import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -26,7 +25,6 @@ import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -236,7 +234,7 @@ class LogReasonsTest {
   private static CompiledPlan choosing(Advance advance, LogEntry... entries) {
     Exercise.Target both =
         new Exercise.BestOf(List.of(HALF_CRIMP, Skarvdal.DRAG), Optional.empty());
-    Exercise line = new Exercise(HOLDS, Map.of(), both, EDGE, Hands.BOTH, false, Optional.empty());
+    Exercise line = Exercise.builder(HOLDS, both, EDGE).build();
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

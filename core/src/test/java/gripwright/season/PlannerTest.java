@@ -389,14 +389,10 @@ class PlannerTest {
   @Test
   void oneHandIsNeverEstimatedFromTwo() {
     Exercise left =
-        new Exercise(
-            HOLDS,
-            java.util.Map.of(),
-            new Exercise.On(HALF_CRIMP),
-            EDGE,
-            gripwright.hand.Hands.LEFT,
-            false,
-            Optional.empty());
+        Exercise.builder(HOLDS, new Exercise.On(HALF_CRIMP), EDGE)
+            .with(java.util.Map.of())
+            .hands(gripwright.hand.Hands.LEFT)
+            .build();
     CompiledPlan plan = compile(Skarvdal.ylva().build(), Skarvdal.tested(), block(1, left).build());
     assertEquals(List.of("plan.no-test"), codes(plan));
     assertFalse(plan.usable());
@@ -494,14 +490,11 @@ class PlannerTest {
   @Test
   void theBestOfSeveralGripsSharesTheSetsByDemand() {
     Exercise best =
-        new Exercise(
-            HOLDS,
-            java.util.Map.of(),
-            new Exercise.BestOf(List.of(HALF_CRIMP, DRAG), Optional.empty()),
-            EDGE,
-            gripwright.hand.Hands.BOTH,
-            false,
-            Optional.empty());
+        Exercise.builder(
+                HOLDS, new Exercise.BestOf(List.of(HALF_CRIMP, DRAG), Optional.empty()), EDGE)
+            .with(java.util.Map.of())
+            .hands(gripwright.hand.Hands.BOTH)
+            .build();
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

@@ -67,14 +67,11 @@ class HandFindingsTest {
   private static final Grip ROLLED = PractisedGrips.BACK_THREE_MIDDLE_OPEN;
 
   private static Exercise kilograms(Exercise.Target target, Hands hands, double load) {
-    return new Exercise(
-        HOLDS,
-        Map.of("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(load)))),
-        target,
-        EDGE,
-        hands,
-        true,
-        Optional.empty());
+    return Exercise.builder(HOLDS, target, EDGE)
+        .with(Map.of("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(load)))))
+        .hands(hands)
+        .lifting(true)
+        .build();
   }
 
   private static Exercise on(Grip grip, Hands hands) {
@@ -148,22 +145,7 @@ class HandFindingsTest {
   }
 
   private static PlannedExercise withFits(PlannedExercise exercise, Map<Side, GripFit> fits) {
-    return new PlannedExercise(
-        exercise.order(),
-        exercise.protocol(),
-        exercise.setup(),
-        fits,
-        exercise.scheme(),
-        exercise.steps(),
-        exercise.percentOfMax(),
-        exercise.maximum(),
-        exercise.bodyMass(),
-        exercise.hard(),
-        exercise.endReserve(),
-        exercise.rehabilitation(),
-        exercise.mix(),
-        exercise.why(),
-        exercise.path());
+    return exercise.toBuilder().fits(fits).build();
   }
 
   @Test
@@ -245,17 +227,15 @@ class HandFindingsTest {
                             SessionPlan.of(
                                 "strength",
                                 1,
-                                new Exercise(
-                                    HOLDS,
-                                    Map.of(
-                                        "level",
-                                        new Argument.AtLevel(
-                                            new Level.Total(Load.ofKilograms(10)))),
-                                    new Exercise.On(StandardGrips.HALF_CRIMP),
-                                    SHALLOW,
-                                    Hands.BOTH,
-                                    true,
-                                    Optional.empty())))
+                                Exercise.builder(
+                                        HOLDS, new Exercise.On(StandardGrips.HALF_CRIMP), SHALLOW)
+                                    .with(
+                                        Map.of(
+                                            "level",
+                                            new Argument.AtLevel(
+                                                new Level.Total(Load.ofKilograms(10)))))
+                                    .lifting(true)
+                                    .build()))
                         .build()));
     Map<Side, GripFit> fits = shallow.sessions().get(0).exercises().get(0).fits();
     assertNotEquals(fits.get(Side.LEFT), fits.get(Side.RIGHT));
@@ -273,14 +253,10 @@ class HandFindingsTest {
   void anAdvancingEdgeIsCheckedWhereItLeads() {
     Athlete athlete = Skarvdal.ylva().hand(SHORT_LITTLE).edge(Length.ofMillimetres(25)).build();
     Exercise shallower =
-        new Exercise(
-            HOLDS,
-            Map.of("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(10)))),
-            new Exercise.On(StandardGrips.HALF_CRIMP),
-            Length.ofMillimetres(20),
-            Hands.BOTH,
-            true,
-            Optional.empty());
+        Exercise.builder(HOLDS, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
+            .with(Map.of("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(10)))))
+            .lifting(true)
+            .build();
     CompiledPlan plan =
         compile(
             athlete,

@@ -218,14 +218,11 @@ class PrescriptionTest {
   }
 
   private static Exercise lifted(Level level) {
-    return new Exercise(
-        HOLDS,
-        Map.of("level", new Argument.AtLevel(level)),
-        new Exercise.On(HALF_CRIMP),
-        EDGE,
-        Hands.LEFT,
-        true,
-        Optional.empty());
+    return Exercise.builder(HOLDS, new Exercise.On(HALF_CRIMP), EDGE)
+        .with(Map.of("level", new Argument.AtLevel(level)))
+        .hands(Hands.LEFT)
+        .lifting(true)
+        .build();
   }
 
   @Test

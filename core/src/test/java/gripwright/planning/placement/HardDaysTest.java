@@ -250,15 +250,16 @@ class HardDaysTest {
     for (boolean done : new boolean[] {true, false}) {
       retests.clear();
       retests.add(
-          new DatedRetest(
-              WEEK.plusDays(3),
-              3,
-              "base",
-              List.of(Setup.of(DRAG, EDGE)),
-              Duration.ofSeconds(7),
-              "",
-              done ? new PlacementReason.TestedOnDay() : new PlacementReason.Unplaced(),
-              ModelPath.of("plan", "spring").then("retest", 1)));
+          DatedRetest.builder(
+                  WEEK.plusDays(3),
+                  3,
+                  "base",
+                  List.of(Setup.of(DRAG, EDGE)),
+                  Duration.ofSeconds(7),
+                  ModelPath.of("plan", "spring").then("retest", 1))
+              .placedBecause(
+                  done ? new PlacementReason.TestedOnDay() : new PlacementReason.Unplaced())
+              .build());
       assertEquals(
           done
               ? List.of("5 a logged test 3", "3 tests 3")
@@ -280,17 +281,16 @@ class HardDaysTest {
   void plannedTestsAreHardOnTheFingersOfAllTheirGrips() {
     for (int day : new int[] {-8, -7, 3}) {
       retests.add(
-          new DatedRetest(
-              WEEK.plusDays(day),
-              3,
-              "base",
-              day == 3
-                  ? List.of(Setup.of(DRAG, EDGE), Setup.of(HALF_CRIMP, EDGE))
-                  : List.of(Setup.of(DRAG, EDGE)),
-              Duration.ofSeconds(7),
-              "",
-              new PlacementReason.Unplaced(),
-              ModelPath.of("plan", "spring").then("retest", 1)));
+          DatedRetest.builder(
+                  WEEK.plusDays(day),
+                  3,
+                  "base",
+                  day == 3
+                      ? List.of(Setup.of(DRAG, EDGE), Setup.of(HALF_CRIMP, EDGE))
+                      : List.of(Setup.of(DRAG, EDGE)),
+                  Duration.ofSeconds(7),
+                  ModelPath.of("plan", "spring").then("retest", 1))
+              .build());
     }
     assertEquals(List.of("-7 tests 3", "3 tests"), near());
   }

@@ -306,14 +306,14 @@ final class Inventions {
     Optional<Exercise.Weights> weights = sometimes() ? Optional.of(weights()) : Optional.empty();
     SessionPlan.Content content = content(own, weights);
     SessionPlan session =
-        new SessionPlan(
-            name,
-            1 + random.nextInt(3),
-            sometimes() ? Duration.ofHours(24L * (1 + random.nextInt(4))) : Duration.ofHours(48),
-            content,
-            sometimes() ? List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY) : List.of(),
-            Map.of(),
-            sometimes() ? Optional.of("somebody") : Optional.empty());
+        SessionPlan.builder(name, 1 + random.nextInt(3), content)
+            .gap(
+                sometimes()
+                    ? Duration.ofHours(24L * (1 + random.nextInt(4)))
+                    : Duration.ofHours(48))
+            .prefer(sometimes() ? List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY) : List.of())
+            .supervisedBy(sometimes() ? Optional.of("somebody") : Optional.empty())
+            .build();
     if (!sometimes()) {
       return session;
     }
@@ -329,27 +329,23 @@ final class Inventions {
   private SessionPlan.Content content(Protocol own, Optional<Exercise.Weights> weights) {
     List<Exercise> exercises = new ArrayList<>();
     exercises.add(
-        new Exercise(
-            own,
-            sometimes() ? Map.of("level", new Argument.AtLevel(level())) : Map.of(),
-            new Exercise.On(StandardGrips.HALF_CRIMP),
-            Length.ofMillimetres(20),
-            one(Hands.values()),
-            sometimes(),
-            text().filter(WrittenReason::hasWord)));
+        Exercise.builder(own, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
+            .with(sometimes() ? Map.of("level", new Argument.AtLevel(level())) : Map.of())
+            .hands(one(Hands.values()))
+            .lifting(sometimes())
+            .rehabilitation(text().filter(WrittenReason::hasWord))
+            .build());
     exercises.add(
         Exercise.of(
             StandardProtocols.MAX_HOLDS, StandardGrips.OPEN_FOUR, Length.ofMillimetres(20)));
     exercises.add(
-        new Exercise(
-            own,
-            Map.of("sets", new Argument.Count(3)),
-            new Exercise.BestOf(
-                List.of(StandardGrips.HALF_CRIMP, StandardGrips.FRONT_THREE), weights),
-            Length.ofMillimetres(20),
-            Hands.BOTH,
-            false,
-            Optional.empty()));
+        Exercise.builder(
+                own,
+                new Exercise.BestOf(
+                    List.of(StandardGrips.HALF_CRIMP, StandardGrips.FRONT_THREE), weights),
+                Length.ofMillimetres(20))
+            .with(Map.of("sets", new Argument.Count(3)))
+            .build());
     return new SessionPlan.Content(
         exercises,
         sometimes() ? Optional.of(time(300, 900)) : Optional.empty(),
