@@ -22,7 +22,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Up to which day a log covers a plan of two weeks, and what of it counts. */
@@ -59,25 +58,12 @@ class LogTimelineTest {
   }
 
   private static LogEntry climbed(int day) {
-    return new LogEntry.Climbed(
-        MONDAY.plusDays(day),
-        false,
-        "easy",
-        Duration.ofHours(1),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        Optional.empty());
+    return LogEntry.Climbed.builder(MONDAY.plusDays(day), false, "easy", Duration.ofHours(1))
+        .build();
   }
 
   private static LogEntry pain(int day, double score) {
-    return new LogEntry.Pain(
-        MONDAY.plusDays(day),
-        Finger.RING,
-        Optional.empty(),
-        Optional.empty(),
-        score,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(MONDAY.plusDays(day), Finger.RING, score).build();
   }
 
   private static Optional<LocalDate> day(int day) {

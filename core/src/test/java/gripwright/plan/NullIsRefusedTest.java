@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Injury;
 import gripwright.finding.Clause;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
@@ -13,10 +14,12 @@ import gripwright.grip.GripFit;
 import gripwright.grip.Prerequisites;
 import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
+import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.hand.JointLimits;
+import gripwright.hand.Structure;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.pose.PalmLimits;
@@ -148,6 +151,10 @@ class NullIsRefusedTest {
           Log.empty("runa"),
           new StrengthTest(day, setup, held),
           new LogEntry.BodyMass(day, load),
+          LogEntry.Done.builder("own", setup).build(),
+          LogEntry.Climbed.builder(day, true, "hard", Duration.ofHours(2)).build(),
+          LogEntry.Pain.builder(day, Finger.RING, 3).build(),
+          Injury.builder(Finger.RING, Structure.A2, day).cleared(day).build(),
           Exercise.Weights.STANDARD,
           athlete.equipment()
         }) {
@@ -208,10 +215,12 @@ class NullIsRefusedTest {
   private static Object builder(Executable of) throws ReflectiveOperationException {
     Class<?> type = of.getDeclaringClass();
     Class<?> built = type.getDeclaringClass();
-    if (WRITTEN_BY_A_COACH.contains(built) && built != Plan.class) {
-      return built.getMethod("toBuilder").invoke(sample(built, 0));
-    }
-    return built.getMethod("named", String.class).invoke(null, "own");
+    boolean named =
+        Arrays.stream(built.getMethods())
+            .anyMatch(m -> m.getName().equals("named") && m.getParameterCount() == 1);
+    return named
+        ? built.getMethod("named", String.class).invoke(null, "own")
+        : built.getMethod("toBuilder").invoke(sample(built, 0));
   }
 
   private static List<Executable> executables(Class<?> type) {

@@ -75,13 +75,10 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
   }
 
   private static Injury later(Injury injury, Function<LocalDate, LocalDate> moved) {
-    return new Injury(
-        injury.finger(),
-        injury.structure(),
-        injury.side(),
-        moved.apply(injury.from()),
-        injury.cleared().map(moved),
-        injury.note());
+    return injury.toBuilder()
+        .from(moved.apply(injury.from()))
+        .cleared(injury.cleared().map(moved))
+        .build();
   }
 
   private static LogEntry later(LogEntry entry, Function<LocalDate, LocalDate> moved) {
@@ -94,27 +91,13 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
       return new LogEntry.Trained(day, trained.session(), trained.done(), trained.note());
     }
     if (entry instanceof LogEntry.Climbed climbed) {
-      return new LogEntry.Climbed(
-          day,
-          climbed.hard(),
-          climbed.how(),
-          climbed.time(),
-          climbed.effort(),
-          climbed.pain(),
-          climbed.note());
+      return climbed.toBuilder().date(day).build();
     }
     if (entry instanceof LogEntry.Skipped skipped) {
       return new LogEntry.Skipped(day, skipped.session(), skipped.note());
     }
     if (entry instanceof LogEntry.Pain pain) {
-      return new LogEntry.Pain(
-          day,
-          pain.finger(),
-          pain.structure(),
-          pain.side(),
-          pain.score(),
-          pain.kind(),
-          pain.note());
+      return pain.toBuilder().date(day).build();
     }
     return new LogEntry.BodyMass(day, ((LogEntry.BodyMass) entry).mass());
   }

@@ -276,14 +276,12 @@ class PlanFindingsTest {
   @Test
   void weekWithMissingSessionsIsNoErrorAfterALog() {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(HALF_CRIMP, EDGE),
-            java.util.OptionalInt.of(5),
-            java.util.OptionalInt.empty(),
-            Optional.empty(),
-            java.util.OptionalDouble.of(7),
-            java.util.OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+            .sets(java.util.OptionalInt.of(5))
+            .setsPlanned(java.util.OptionalInt.empty())
+            .effort(java.util.OptionalDouble.of(7))
+            .pain(java.util.OptionalDouble.empty())
+            .build();
     Log log =
         Skarvdal.tested()
             .with(

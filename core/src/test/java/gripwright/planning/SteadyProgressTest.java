@@ -26,7 +26,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** One thing at a time gets harder, and nothing in an eased week: cases that were once wrong. */
@@ -58,14 +57,11 @@ class SteadyProgressTest {
     Log log = Skarvdal.tested();
     for (LocalDate day : days) {
       LogEntry.Done done =
-          new LogEntry.Done(
-              HOLDS.name(),
-              Setup.of(HALF_CRIMP, EDGE),
-              OptionalInt.of(5),
-              OptionalInt.of(5),
-              Optional.empty(),
-              OptionalDouble.of(7),
-              OptionalDouble.empty());
+          LogEntry.Done.builder(HOLDS.name(), Setup.of(HALF_CRIMP, EDGE))
+              .sets(5)
+              .setsPlanned(5)
+              .effort(7)
+              .build();
       log = log.with(new LogEntry.Trained(day, "strength", List.of(done), Optional.empty()));
     }
     return log;

@@ -103,8 +103,12 @@ class WeekReconciliationTest {
     }
 
     private LogEntry.Done done() {
-      return new LogEntry.Done(
-          protocol, Setup.of(grip, edge), sets, OptionalInt.empty(), load, effort, pain);
+      return LogEntry.Done.builder(protocol, Setup.of(grip, edge))
+          .sets(sets)
+          .load(load)
+          .effort(effort)
+          .pain(pain)
+          .build();
     }
   }
 

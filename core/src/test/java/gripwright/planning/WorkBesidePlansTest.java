@@ -28,8 +28,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What was logged and no plan has: as it was done, and what it takes from the plan. */
@@ -67,14 +65,10 @@ class WorkBesidePlansTest {
         MONDAY.plusDays(day),
         name,
         List.of(
-            new LogEntry.Done(
-                "single-holds",
-                Setup.of(grip, EDGE),
-                OptionalInt.of(2),
-                OptionalInt.empty(),
-                Optional.of(Load.ofKilograms(kilograms)),
-                OptionalDouble.empty(),
-                OptionalDouble.empty())),
+            LogEntry.Done.builder("single-holds", Setup.of(grip, EDGE))
+                .sets(2)
+                .load(Load.ofKilograms(kilograms))
+                .build()),
         Optional.empty());
   }
 

@@ -115,16 +115,7 @@ class LinearWorkTest {
               .timeUnderLoadSeconds(180)
               .loadIndex(180 * 70)
               .build());
-      log =
-          log.with(
-              new LogEntry.Pain(
-                  monday,
-                  Finger.RING,
-                  Optional.empty(),
-                  Optional.of(Side.LEFT),
-                  7,
-                  LogEntry.Pain.Kind.DULL,
-                  Optional.empty()));
+      log = log.with(LogEntry.Pain.builder(monday, Finger.RING, 7).side(Side.LEFT).build());
       for (String rule : List.of("sets", "pair", "hard-days-apart")) {
         plan.waive(
             new Plan.Waiver(

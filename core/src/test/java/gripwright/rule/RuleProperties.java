@@ -90,15 +90,7 @@ public class RuleProperties {
       Optional<LocalDate> cleared =
           random.nextBoolean() ? Optional.of(from.plusDays(random.nextInt(120))) : Optional.empty();
       winter.athlete(
-          a ->
-              a.injury(
-                  new Injury(
-                      Finger.RING,
-                      Structure.A4,
-                      Optional.empty(),
-                      from,
-                      cleared,
-                      Optional.empty())));
+          a -> a.injury(Injury.builder(Finger.RING, Structure.A4, from).cleared(cleared).build()));
     }
     for (int day = 0; day < 50; day += 1 + random.nextInt(5)) {
       Winter.Line[] lines = new Winter.Line[1 + random.nextInt(2)];

@@ -31,13 +31,9 @@ class AfterInjuryTest {
   private static final LocalDate TESTED = MONDAY.minusDays(40);
 
   private static Injury injury(Structure structure, int from, Integer cleared) {
-    return new Injury(
-        Finger.LITTLE,
-        structure,
-        Optional.empty(),
-        MONDAY.plusDays(from),
-        Optional.ofNullable(cleared).map(MONDAY::plusDays),
-        Optional.empty());
+    return Injury.builder(Finger.LITTLE, structure, MONDAY.plusDays(from))
+        .cleared(Optional.ofNullable(cleared).map(MONDAY::plusDays))
+        .build();
   }
 
   private static CompiledPlan compile(

@@ -27,7 +27,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Why days ahead are others than they were before the log was read. */
@@ -55,14 +54,10 @@ class LogReasonsTest {
 
   private static LogEntry trained(int day, String session, int sets, double effort) {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(HALF_CRIMP, EDGE),
-            OptionalInt.of(sets),
-            OptionalInt.empty(),
-            Optional.empty(),
-            OptionalDouble.of(effort),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+            .sets(sets)
+            .effort(effort)
+            .build();
     return new LogEntry.Trained(MONDAY.plusDays(day), session, List.of(done), Optional.empty());
   }
 
@@ -76,27 +71,13 @@ class LogReasonsTest {
     return new LogEntry.Trained(
         line.date(),
         line.session(),
-        List.of(
-            new LogEntry.Done(
-                done.protocol(),
-                done.setup(),
-                done.sets(),
-                done.setsPlanned(),
-                Optional.of(load),
-                done.effort(),
-                done.pain())),
+        List.of(done.toBuilder().load(Optional.of(load)).build()),
         line.note());
   }
 
   private static LogEntry climbed(int day, boolean hard) {
-    return new LogEntry.Climbed(
-        MONDAY.plusDays(day),
-        hard,
-        "much",
-        Duration.ofHours(2),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        Optional.empty());
+    return LogEntry.Climbed.builder(MONDAY.plusDays(day), hard, "much", Duration.ofHours(2))
+        .build();
   }
 
   private static List<String> because(CompiledPlan plan, Class<? extends PlanChange> kind) {
@@ -259,14 +240,10 @@ class LogReasonsTest {
   void painIsTheReasonForAChangedChoiceOfGrips() {
     LogEntry skipped = new LogEntry.Skipped(MONDAY.plusDays(1), "strength", Optional.empty());
     LogEntry pain =
-        new LogEntry.Pain(
-            MONDAY.plusDays(2),
-            Finger.LITTLE,
-            Optional.empty(),
-            Optional.of(Side.LEFT),
-            7,
-            LogEntry.Pain.Kind.SHARP,
-            Optional.empty());
+        LogEntry.Pain.builder(MONDAY.plusDays(2), Finger.LITTLE, 7)
+            .side(Side.LEFT)
+            .kind(LogEntry.Pain.Kind.SHARP)
+            .build();
     CompiledPlan plan = choosing(WEEKLY, skipped, pain);
     assertEquals(
         List.of("pain little 7, sharp, on 2027-03-03"),
@@ -282,14 +259,7 @@ class LogReasonsTest {
   @Test
   void fewerSetsOfAChoiceAreNotReportedAsEarned() {
     LogEntry.Done drag =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(Skarvdal.DRAG, EDGE),
-            OptionalInt.of(5),
-            OptionalInt.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(Skarvdal.DRAG, EDGE)).sets(5).build();
     LogEntry trained =
         new LogEntry.Trained(MONDAY.plusDays(1), "strength", List.of(drag), Optional.empty());
     CompiledPlan plan = choosing(Advance.weekly(new Advance.SetsTo(9, 1)), trained);

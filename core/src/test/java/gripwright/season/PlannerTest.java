@@ -39,7 +39,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What a plan becomes, line by line, against what the language says it means. */
@@ -339,14 +338,11 @@ class PlannerTest {
         date,
         "strength",
         List.of(
-            new LogEntry.Done(
-                "single-holds",
-                Setup.of(HALF_CRIMP, EDGE),
-                OptionalInt.of(sets),
-                OptionalInt.of(5),
-                Optional.empty(),
-                OptionalDouble.of(effort),
-                OptionalDouble.empty())),
+            LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+                .sets(sets)
+                .setsPlanned(5)
+                .effort(effort)
+                .build()),
         Optional.empty());
   }
 

@@ -25,8 +25,6 @@ import gripwright.season.Planner;
 import gripwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** How a load comes back that a log held down. */
@@ -97,14 +95,12 @@ class HeldLoadTest {
 
   private static LogEntry trained(int day, Grip grip, int sets, double kilograms) {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(grip, EDGE),
-            OptionalInt.of(sets),
-            OptionalInt.of(5),
-            Optional.of(Load.ofKilograms(kilograms)),
-            OptionalDouble.of(7),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(grip, EDGE))
+            .sets(sets)
+            .setsPlanned(5)
+            .load(Load.ofKilograms(kilograms))
+            .effort(7)
+            .build();
     return new LogEntry.Trained(
         MONDAY.plusDays(day), "strength", List.of(done, done), Optional.empty());
   }

@@ -20,8 +20,6 @@ import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Work that no plan asked for: five holds of 10 s at 84 % max with 3 min between. */
@@ -32,14 +30,10 @@ class UnplannedWorkTest {
     Athlete ylva = Skarvdal.ylva().build();
     HandFindings hands = new HandFindings(ylva);
     LogEntry.Done done =
-        new LogEntry.Done(
-            protocol,
-            new Setup(HALF_CRIMP, EDGE, Hands.BOTH, lifting),
-            OptionalInt.of(2),
-            OptionalInt.empty(),
-            load,
-            OptionalDouble.empty(),
-            OptionalDouble.empty());
+        LogEntry.Done.builder(protocol, new Setup(HALF_CRIMP, EDGE, Hands.BOTH, lifting))
+            .sets(2)
+            .load(load)
+            .build();
     return new UnplannedWork(
             Map.of(HOLDS.name(), HOLDS), new Prescription(ylva, log, MONDAY, hands), hands.fits())
         .of(done, Map.of(), MONDAY, ModelPath.of("plan", "spring"));

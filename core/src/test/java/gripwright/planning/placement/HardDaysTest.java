@@ -37,7 +37,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Which days near a week are hard, and on which fingers. */
@@ -99,14 +98,9 @@ class HardDaysTest {
   }
 
   private LogEntry climbed(int day, boolean hard, OptionalDouble effort) {
-    return new LogEntry.Climbed(
-        WEEK.plusDays(day),
-        hard,
-        "much",
-        Duration.ofHours(2),
-        effort,
-        OptionalDouble.empty(),
-        Optional.empty());
+    return LogEntry.Climbed.builder(WEEK.plusDays(day), hard, "much", Duration.ofHours(2))
+        .effort(effort)
+        .build();
   }
 
   @Test
@@ -192,14 +186,10 @@ class HardDaysTest {
   }
 
   private static LogEntry.Done done(Grip grip, OptionalDouble effort) {
-    return new LogEntry.Done(
-        "single-holds",
-        Setup.of(grip, EDGE),
-        OptionalInt.of(3),
-        OptionalInt.empty(),
-        Optional.empty(),
-        effort,
-        OptionalDouble.empty());
+    return LogEntry.Done.builder("single-holds", Setup.of(grip, EDGE))
+        .sets(3)
+        .effort(effort)
+        .build();
   }
 
   private LogEntry extra(int day, LogEntry.Done... lines) {

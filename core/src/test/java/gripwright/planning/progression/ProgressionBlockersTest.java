@@ -105,7 +105,14 @@ class ProgressionBlockersTest {
       return new LogEntry.Trained(
           MONDAY.plusDays(day),
           "strength",
-          List.of(new LogEntry.Done(protocol, setup, sets, OptionalInt.of(5), load, effort, pain)),
+          List.of(
+              LogEntry.Done.builder(protocol, setup)
+                  .sets(sets)
+                  .setsPlanned(5)
+                  .load(load)
+                  .effort(effort)
+                  .pain(pain)
+                  .build()),
           Optional.empty());
     }
   }
@@ -123,14 +130,7 @@ class ProgressionBlockersTest {
   }
 
   private static LogEntry ache(int day, double score) {
-    return new LogEntry.Pain(
-        MONDAY.plusDays(day),
-        Finger.RING,
-        Optional.empty(),
-        Optional.empty(),
-        score,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(MONDAY.plusDays(day), Finger.RING, score).build();
   }
 
   private static ProgressionBlockers blockers(Log log, List<DatedSession> soFar) {

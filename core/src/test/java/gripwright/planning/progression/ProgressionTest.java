@@ -36,7 +36,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -280,14 +279,10 @@ class ProgressionTest {
                 MONDAY.plusDays(7L * (week - 1) + 1),
                 "strength",
                 List.of(
-                    new LogEntry.Done(
-                        "single-holds",
-                        Setup.of(HALF_CRIMP, EDGE),
-                        OptionalInt.of(sets),
-                        OptionalInt.of(5),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty())),
+                    LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+                        .sets(sets)
+                        .setsPlanned(5)
+                        .build()),
                 Optional.empty()));
   }
 

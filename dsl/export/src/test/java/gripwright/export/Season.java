@@ -376,19 +376,21 @@ public final class Season {
 
   /** Puts a finding into very short words. */
   public static ReportedFinding worded(Finding finding) {
-    return new ReportedFinding(
-        finding.code(),
-        finding.severity(),
-        "the words of " + finding.code() + ", a sentence that may well be longer than one line is",
-        null,
-        "club/thaw.grip",
-        12,
-        3,
-        12,
-        9,
-        finding.rule().orElse(null),
-        finding.waivedBecause().orElse(null),
-        finding.place().toString(),
-        finding.athletes());
+    return ReportedFinding.builder(
+            finding.code(),
+            finding.severity(),
+            "the words of "
+                + finding.code()
+                + ", a sentence that may well be longer than one line is")
+        .file("club/thaw.grip")
+        .line(12)
+        .column(3)
+        .endLine(12)
+        .endColumn(9)
+        .rule(finding.rule().orElse(null))
+        .waivedBecause(finding.waivedBecause().orElse(null))
+        .place(finding.place().toString())
+        .athletes(finding.athletes())
+        .build();
   }
 }

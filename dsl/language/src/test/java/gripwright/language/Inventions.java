@@ -126,22 +126,14 @@ final class Inventions {
     if (sometimes()) {
       LocalDate from = day();
       athlete.injury(
-          new Injury(
-              one(Finger.values()),
-              one(Structure.values()),
-              sometimes() ? Optional.of(one(Side.values())) : Optional.empty(),
-              from,
-              Optional.of(from.plusDays(60)),
-              sometimes() ? Optional.of("a \"hand\" therapist") : Optional.empty(),
-              text()));
+          Injury.builder(one(Finger.values()), one(Structure.values()), from)
+              .side(sometimes() ? Optional.of(one(Side.values())) : Optional.empty())
+              .cleared(from.plusDays(60))
+              .clearedBy(sometimes() ? Optional.of("a \"hand\" therapist") : Optional.empty())
+              .note(text())
+              .build());
       athlete.injury(
-          new Injury(
-              one(Finger.values()),
-              one(Structure.values()),
-              Optional.empty(),
-              from,
-              Optional.empty(),
-              text()));
+          Injury.builder(one(Finger.values()), one(Structure.values()), from).note(text()).build());
       athlete.away(new Athlete.Absence(from, from.plusDays(random.nextInt(9)), text()));
       athlete.climbing(
           new Athlete.ClimbingDay(DayOfWeek.SUNDAY, true, "hard", Duration.ofMinutes(120)));

@@ -123,41 +123,32 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
 
   private static LogEntry.Done done(
       OptionalInt sets, OptionalInt asked, Optional<Load> load, OptionalDouble effort) {
-    return new LogEntry.Done("own", SETUP, sets, asked, load, effort, OptionalDouble.empty());
+    return LogEntry.Done.builder("own", SETUP)
+        .sets(sets)
+        .setsPlanned(asked)
+        .load(load)
+        .effort(effort)
+        .build();
   }
 
   private static LogEntry.Done felt(OptionalDouble effort, OptionalDouble pain) {
-    return new LogEntry.Done(
-        "own", SETUP, OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), effort, pain);
+    return LogEntry.Done.builder("own", SETUP).effort(effort).pain(pain).build();
   }
 
   private static LogEntry.Climbed climbed(
       Duration time, OptionalDouble effort, OptionalDouble pain) {
-    return new LogEntry.Climbed(DAY, true, "hard", time, effort, pain, Optional.empty());
+    return LogEntry.Climbed.builder(DAY, true, "hard", time).effort(effort).pain(pain).build();
   }
 
   private static LogEntry.Pain pain(LocalDate day, double score) {
-    return new LogEntry.Pain(
-        day,
-        Finger.RING,
-        Optional.empty(),
-        Optional.empty(),
-        score,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(day, Finger.RING, score).build();
   }
 
   private static Comparison comparison(int perWeek, int weeks) {
-    return new Comparison(
-        "two",
-        Optional.empty(),
-        "runa",
-        SETUP,
-        StandardProtocols.all().subList(0, 2),
-        Optional.empty(),
-        perWeek,
-        weeks,
-        List.of(Measure.values()[0]));
+    return Comparison.builder(
+            "two", "runa", SETUP, StandardProtocols.all().subList(0, 2), perWeek, weeks)
+        .measures(List.of(Measure.values()[0]))
+        .build();
   }
 
   private static Grip grip(Joint joint, Band band) {
