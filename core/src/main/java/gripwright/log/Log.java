@@ -82,6 +82,11 @@ public record Log(String athlete, List<LogEntry> entries) {
     return new Log(athlete, more);
   }
 
+  /** Returns this log with a test that has no note. */
+  public Log with(StrengthTest test) {
+    return with(new LogEntry.Tested(test, Optional.empty()));
+  }
+
   /**
    * Checks that this is the log of an athlete.
    *

@@ -5,10 +5,12 @@ import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Range;
+import java.time.Duration;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -188,11 +190,41 @@ public final class Exercise {
     return builder(protocol, new On(grip), edge).build();
   }
 
-  /** Returns this exercise with one parameter set. */
+  /**
+   * Returns this exercise with one parameter set.
+   *
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
   public Exercise with(String parameter, Argument value) {
-    Map<String, Argument> more = new LinkedHashMap<>(parts.with);
-    more.put(parameter, value);
-    return toBuilder().with(more).build();
+    return toBuilder().with(parameter, value).build();
+  }
+
+  /**
+   * Returns this exercise with a number of repeats, such as of sets.
+   *
+   * @param times 1 to 1000
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
+  public Exercise with(String parameter, int times) {
+    return with(parameter, Argument.of(times));
+  }
+
+  /**
+   * Returns this exercise with a time.
+   *
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
+  public Exercise with(String parameter, Duration time) {
+    return with(parameter, Argument.of(time));
+  }
+
+  /**
+   * Returns this exercise with a level.
+   *
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
+  public Exercise with(String parameter, Level level) {
+    return with(parameter, Argument.of(level));
   }
 
   /** Returns this exercise as part of a rehabilitation that a named practitioner planned. */
@@ -260,6 +292,16 @@ public final class Exercise {
     public Builder protocol(Protocol value) {
       Objects.requireNonNull(value, "value");
       protocol = value;
+      return this;
+    }
+
+    /** Sets the value of one parameter of the protocol. */
+    public Builder with(String parameter, Argument value) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(value, "value");
+      Map<String, Argument> more = new LinkedHashMap<>(with);
+      more.put(parameter, value);
+      with = more;
       return this;
     }
 

@@ -77,9 +77,7 @@ final class WorkAsDone {
     return PlannedExercise.builder(
             like.protocol(),
             setup,
-            asPlanned
-                ? scheme
-                : scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
+            asPlanned ? scheme : scheme.mapHolds(h -> new Scheme.Hold(h.time(), Level.total(load))),
             steps,
             setup.lifting() ? Load.ZERO : bodyMass,
             place.path())

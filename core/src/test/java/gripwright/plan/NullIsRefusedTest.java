@@ -144,7 +144,7 @@ class NullIsRefusedTest {
           new Plan.Retest(List.of(setup), Duration.ofSeconds(7), 4),
           FingerSet.FOUR,
           Prerequisites.NONE,
-          new Scheme.Hold(Duration.ofSeconds(7), new Level.OfMax(0.5)),
+          new Scheme.Hold(Duration.ofSeconds(7), Level.ofMax(50)),
           line.scheme(),
           new Effort(7, load),
           athlete.ability(),

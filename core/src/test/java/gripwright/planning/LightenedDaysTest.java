@@ -16,7 +16,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
@@ -39,9 +38,7 @@ class LightenedDaysTest {
   private static final int WEEKS = 5;
 
   private static CompiledPlan compile(UnaryOperator<Block.Builder> more, double level, Log log) {
-    Exercise line =
-        Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+    Exercise line = Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", new Level.OfMax(level));
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

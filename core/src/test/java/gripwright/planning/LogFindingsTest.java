@@ -15,7 +15,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
@@ -130,9 +129,7 @@ class LogFindingsTest {
 
   @Test
   void sessionTooSoonAfterLoggedWorkIsNotMadeUp() {
-    Exercise light =
-        Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("level", new Argument.AtLevel(new Level.OfMax(0.5)));
+    Exercise light = Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", Level.ofMax(50));
     Block.Builder apart =
         Block.named("base", 2)
             .session(SessionPlan.of("strength", 2, light).atLeastApart(Duration.ofHours(96)));

@@ -23,7 +23,6 @@ import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Rise;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.schedule.PlannedExercise;
@@ -40,8 +39,7 @@ import org.junit.jupiter.api.Test;
 class SessionExpansionTest {
 
   private static Exercise line(Grip grip, double level) {
-    return Exercise.of(HOLDS, grip, EDGE)
-        .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+    return Exercise.of(HOLDS, grip, EDGE).with("level", new Level.OfMax(level));
   }
 
   private static Exercise best(Length edge, Grip... grips) {
@@ -50,9 +48,7 @@ class SessionExpansionTest {
   }
 
   private static Exercise timed(Duration hold) {
-    return line(HALF_CRIMP, 0.6)
-        .with("sets", new Argument.Count(1))
-        .with("work", new Argument.Time(hold));
+    return line(HALF_CRIMP, 0.6).with("sets", 1).with("work", hold);
   }
 
   private static Plan.Builder plan(UnaryOperator<Block.Builder> more, Exercise... lines) {

@@ -16,7 +16,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
@@ -95,8 +94,8 @@ class SteadyProgressTest {
   void anEasedHoldThatIsShorterIsNotHeavier() {
     Exercise exercise =
         Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("sets", new Argument.Count(1))
-            .with("level", new Argument.AtLevel(new Level.Reserve(Duration.ofSeconds(6))));
+            .with("sets", 1)
+            .with("level", Level.reserve(Duration.ofSeconds(6)));
     List<PlannedExercise> weeks =
         weekly(block(2, exercise).ease(2, 0.5).build(), Skarvdal.tested());
     assertEquals(5, weeks.get(1).timeUnderLoadSeconds());
@@ -123,7 +122,7 @@ class SteadyProgressTest {
 
   @Test
   void aMixSharesMoreSetsInAnEasedWeekThanOneOfItsGripsHasByItself() {
-    Exercise exercise = bestOf(HALF_CRIMP, DRAG).with("sets", new Argument.Count(1));
+    Exercise exercise = bestOf(HALF_CRIMP, DRAG).with("sets", 1);
     Advance ofOneGrip = Advance.weekly(new Advance.SetsTo(7, 1)).on(HALF_CRIMP.name());
     Block block = block(7, exercise).advance(ofOneGrip).ease(7, 0.8).build();
     Plan plan = Plan.named("winter").athlete("ylva").from(MONDAY).block(block).build();
@@ -138,8 +137,7 @@ class SteadyProgressTest {
 
   @Test
   void aMixOfOneSetIsEasedByAShorterHoldWhicheverGripTakesIt() {
-    Exercise exercise =
-        bestOf(HALF_CRIMP, DRAG).with("sets", new Argument.Count(1)); // which half crimp leads
+    Exercise exercise = bestOf(HALF_CRIMP, DRAG).with("sets", 1); // which half crimp leads
     Advance ofTheOther = Advance.weekly(new Advance.SetsTo(7, 1)).on(DRAG.name());
     Plan plan =
         Plan.named("winter")

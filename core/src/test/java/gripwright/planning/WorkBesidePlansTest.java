@@ -15,7 +15,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
@@ -40,8 +39,8 @@ class WorkBesidePlansTest {
     }
     Exercise line =
         Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("work", new Argument.Time(Duration.ofSeconds(12)))
-            .with("level", new Argument.AtLevel(new Level.OfMax(0.84)));
+            .with("work", Duration.ofSeconds(12))
+            .with("level", Level.ofMax(84));
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

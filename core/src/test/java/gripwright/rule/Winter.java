@@ -181,8 +181,7 @@ public final class Winter {
         }
         steps.add(new PlannedExercise.LoadedStep(10, Optional.of(Load.ofKilograms(lifted))));
       }
-      Level level =
-          inKilograms ? new Level.Total(Load.ofKilograms(lifted)) : new Level.OfMax(percent / 100);
+      Level level = inKilograms ? Level.total(Load.ofKilograms(lifted)) : Level.ofMax(percent);
       Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(10), level);
       Load maximum = Load.ofKilograms(100);
       Setup setup = new Setup(grip, Length.ofMillimetres(edge), hands, false);

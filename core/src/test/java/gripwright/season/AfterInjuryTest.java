@@ -46,7 +46,7 @@ class AfterInjuryTest {
                 Block.named("base", 3)
                     .session(
                         SessionPlan.of("strength", 1, line.apply(Exercise.of(HOLDS, grip, EDGE))))
-                    .advance(Advance.weekly(new Advance.LoadByShare(0.05)))
+                    .advance(Advance.weekly(Advance.loadByPercent(5)))
                     .build())
             .build();
     var athlete = Skarvdal.ylva();

@@ -50,7 +50,7 @@ class LogReasonsTest {
     return Planner.compile(plan, Skarvdal.ylva().build(), log, List.of());
   }
 
-  private static final Advance WEEKLY = Advance.weekly(new Advance.LoadByShare(0.02));
+  private static final Advance WEEKLY = Advance.weekly(Advance.loadByPercent(2));
 
   private static LogEntry trained(int day, String session, int sets, double effort) {
     LogEntry.Done done =
@@ -145,7 +145,7 @@ class LogReasonsTest {
     Advance earned =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.025),
+                Advance.loadByPercent(2.5),
                 new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 2)),
             Optional.empty(),
             Optional.empty());
@@ -169,7 +169,7 @@ class LogReasonsTest {
     Advance earned =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.025),
+                Advance.loadByPercent(2.5),
                 new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 2)),
             Optional.empty(),
             Optional.empty());

@@ -17,7 +17,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
@@ -198,7 +197,7 @@ class LoggedSeasonProperties {
   private static Arbitrary<Plan> plans() {
     Arbitrary<Advance> advance =
         Arbitraries.of(
-            Advance.weekly(new Advance.LoadByShare(0.02)),
+            Advance.weekly(Advance.loadByPercent(2)),
             Advance.every(2, new Advance.LoadBy(Load.ofKilograms(1.25))),
             Advance.weekly(new Advance.SetsTo(7, 1)),
             Advance.weekly(new Advance.HoldTo(Duration.ofSeconds(14), Duration.ofSeconds(1))),
@@ -215,7 +214,7 @@ class LoggedSeasonProperties {
             (step, which, level, perWeek, eased, introduced) -> {
               Exercise exercise =
                   Exercise.of(Skarvdal.HOLDS, which, Skarvdal.EDGE)
-                      .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+                      .with("level", new Level.OfMax(level));
               Block.Builder block =
                   Block.named("base", 7)
                       .session(SessionPlan.of("strength", perWeek, exercise))

@@ -48,7 +48,7 @@ class LoggedSeasonTest {
 
   /** Tuesday and Saturday of each week, 5 sets of 10 s at 84 % max, 2 % more a week. */
   private static CompiledPlan compile(Log log) {
-    return compile(log, Advance.weekly(new Advance.LoadByShare(0.02)));
+    return compile(log, Advance.weekly(Advance.loadByPercent(2)));
   }
 
   private static CompiledPlan compile(Log log, Advance advance) {
@@ -309,7 +309,7 @@ class LoggedSeasonTest {
     Advance earned =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.025),
+                Advance.loadByPercent(2.5),
                 new Advance.WhenLogged(true, OptionalDouble.of(8), OptionalDouble.empty(), 2)),
             Optional.empty(),
             Optional.empty());

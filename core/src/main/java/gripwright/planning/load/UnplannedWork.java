@@ -80,7 +80,7 @@ public final class UnplannedWork {
         PlannedExercise.builder(
                 done.protocol(),
                 done.setup(),
-                scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
+                scheme.mapHolds(h -> new Scheme.Hold(h.time(), Level.total(load))),
                 LoadedSteps.of(scheme, hold -> load),
                 mass,
                 path)

@@ -68,7 +68,7 @@ class HandFindingsTest {
 
   private static Exercise kilograms(Exercise.Target target, Hands hands, double load) {
     return Exercise.builder(HOLDS, target, EDGE)
-        .with(Map.of("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(load)))))
+        .with(Map.of("level", Argument.of(Level.total(Load.ofKilograms(load)))))
         .hands(hands)
         .lifting(true)
         .build();
@@ -232,8 +232,7 @@ class HandFindingsTest {
                                     .with(
                                         Map.of(
                                             "level",
-                                            new Argument.AtLevel(
-                                                new Level.Total(Load.ofKilograms(10)))))
+                                            Argument.of(Level.total(Load.ofKilograms(10)))))
                                     .lifting(true)
                                     .build()))
                         .build()));
@@ -254,7 +253,7 @@ class HandFindingsTest {
     Athlete athlete = Skarvdal.ylva().hand(SHORT_LITTLE).edge(Length.ofMillimetres(25)).build();
     Exercise shallower =
         Exercise.builder(HOLDS, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
-            .with(Map.of("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(10)))))
+            .with(Map.of("level", Argument.of(Level.total(Load.ofKilograms(10)))))
             .lifting(true)
             .build();
     CompiledPlan plan =
@@ -280,8 +279,7 @@ class HandFindingsTest {
   @Test
   void aFingerIsNotForcedInWhatIsHard() {
     Athlete athlete = Skarvdal.ylva().build();
-    Exercise hard =
-        Exercise.of(HOLDS, ROLLED, EDGE).with("level", new Argument.AtLevel(new Level.OfMax(0.9)));
+    Exercise hard = Exercise.of(HOLDS, ROLLED, EDGE).with("level", Level.ofMax(90));
     Finding finding = one(compile(athlete, hard), "plan.finger-not-forced");
     assertEquals(Severity.ADVICE, finding.severity());
     assertEquals(4, finding.places().size());
@@ -292,8 +290,7 @@ class HandFindingsTest {
     assertEquals(Finger.MIDDLE, first.finger());
     assertEquals(FitAdvice.Reason.WRIST_ROLL, first.reason());
     assertEquals(Math.rint(first.degrees()), first.degrees());
-    Exercise light =
-        Exercise.of(HOLDS, ROLLED, EDGE).with("level", new Argument.AtLevel(new Level.OfMax(0.5)));
+    Exercise light = Exercise.of(HOLDS, ROLLED, EDGE).with("level", Level.ofMax(50));
     CompiledPlan easy = compile(athlete, light);
     assertFalse(easy.sessions().get(0).hard());
     assertEquals(List.of(), reported(easy, "plan.finger-not-forced"));

@@ -17,7 +17,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.season.CompiledPlan;
@@ -75,7 +74,7 @@ class HeldLoadTest {
   /** Two lines of the same work, the second lighter, and one of another grip. */
   private static CompiledPlan compiled(LogEntry... entries) {
     Exercise heavy = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
-    Exercise light = heavy.with("level", new Argument.AtLevel(new Level.OfMax(0.7)));
+    Exercise light = heavy.with("level", Level.ofMax(70));
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

@@ -57,7 +57,7 @@ class UnplannedWorkTest {
     assertEquals(70, written.totalLoad().kilograms());
     assertEquals(60, written.bodyMass().kilograms());
     assertEquals(true, written.hard(), "nothing is known of the maximum");
-    assertEquals(new Level.Total(Load.ofKilograms(70)), written.scheme().holds().get(0).level());
+    assertEquals(Level.total(Load.ofKilograms(70)), written.scheme().holds().get(0).level());
     assertEquals(
         List.of(10.0, 180.0, 10.0),
         written.steps().subList(0, 3).stream().map(LoadedStep::seconds).toList());

@@ -20,7 +20,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
@@ -52,8 +51,7 @@ class HardDaysTest {
   private final Map<ModelPath, FingerSet> withoutLogLimits = new HashMap<>();
 
   private static Exercise holds(double level) {
-    return Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-        .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+    return Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", new Level.OfMax(level));
   }
 
   private static Plan.Builder plan(Exercise... lines) {

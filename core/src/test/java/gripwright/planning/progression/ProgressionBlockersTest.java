@@ -22,7 +22,6 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.planning.load.HeldLoad;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
@@ -259,7 +258,7 @@ class ProgressionBlockersTest {
   void effortUpToNineIsAcceptedUnlessTheLineOrItsLevelHasALimit() {
     assertEquals(9, WEEKLY.mostEffort());
     assertEquals(8, mostEffort(LINE, OptionalDouble.of(8)));
-    Exercise hard = LINE.with("level", new Argument.AtLevel(new Level.Effort(9.5)));
+    Exercise hard = LINE.with("level", Level.effort(9.5));
     assertEquals(9.5, mostEffort(hard, OptionalDouble.empty()));
     assertEquals(8, mostEffort(hard, OptionalDouble.of(8)), "the line on progress counts first");
   }

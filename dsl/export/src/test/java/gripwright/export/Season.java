@@ -143,8 +143,7 @@ public final class Season {
                 new Scheme.Repeat(
                     sets,
                     Duration.ofMinutes(3),
-                    List.of(
-                        new Scheme.Hold(Duration.ofSeconds(10), new Level.OfMax(percent / 100)))))),
+                    List.of(new Scheme.Hold(Duration.ofSeconds(10), Level.ofMax(percent)))))),
         total,
         OptionalDouble.of(percent),
         path);
@@ -168,7 +167,7 @@ public final class Season {
                             List.of(
                                 new Scheme.Hold(
                                     Duration.ofSeconds(7),
-                                    new Level.Reserve(Duration.ofSeconds(5))))))))),
+                                    Level.reserve(Duration.ofSeconds(5))))))))),
         54.5,
         OptionalDouble.empty(),
         path);
@@ -181,8 +180,7 @@ public final class Season {
         "lift",
         new Setup(HALF, Length.ofMillimetres(20), Hands.LEFT, true),
         new Scheme(
-            List.of(
-                new Scheme.Hold(Duration.ofMillis(2500), new Level.Total(Load.ofKilograms(30))))),
+            List.of(new Scheme.Hold(Duration.ofMillis(2500), Level.total(Load.ofKilograms(30))))),
         30,
         OptionalDouble.empty(),
         path);

@@ -217,10 +217,10 @@ final class Inventions {
   private Level level() {
     return switch (random.nextInt(5)) {
       case 0 -> new Level.OfMax(share());
-      case 1 -> new Level.Total(Load.ofKilograms(anyOf(20, 90)));
-      case 2 -> new Level.BodyMass(Load.ofKilograms(tenths(-30, 30)));
-      case 3 -> new Level.Reserve(time(1, 20));
-      default -> new Level.Effort(tenths(1, 10));
+      case 1 -> Level.total(Load.ofKilograms(anyOf(20, 90)));
+      case 2 -> Level.bodyMassPlus(Load.ofKilograms(tenths(-30, 30)));
+      case 3 -> Level.reserve(time(1, 20));
+      default -> Level.effort(tenths(1, 10));
     };
   }
 
@@ -322,7 +322,7 @@ final class Inventions {
     List<Exercise> exercises = new ArrayList<>();
     exercises.add(
         Exercise.builder(own, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
-            .with(sometimes() ? Map.of("level", new Argument.AtLevel(level())) : Map.of())
+            .with(sometimes() ? Map.of("level", Argument.of(level())) : Map.of())
             .hands(one(Hands.values()))
             .lifting(sometimes())
             .rehabilitation(text().filter(WrittenReason::hasWord))
@@ -336,7 +336,7 @@ final class Inventions {
                 new Exercise.BestOf(
                     List.of(StandardGrips.HALF_CRIMP, StandardGrips.FRONT_THREE), weights),
                 Length.ofMillimetres(20))
-            .with(Map.of("sets", new Argument.Count(3)))
+            .with(Map.of("sets", Argument.of(3)))
             .build());
     return new SessionPlan.Content(
         exercises,
@@ -355,7 +355,7 @@ final class Inventions {
             : new Advance.EveryWeeks(1 + random.nextInt(3));
     Advance.Change first =
         switch (random.nextInt(4)) {
-          case 0 -> new Advance.LoadByShare(0.07);
+          case 0 -> Advance.loadByPercent(7);
           case 1 -> new Advance.LoadBy(Load.ofKilograms(0.5));
           case 2 -> new Advance.SetsTo(6, 1);
           default -> new Advance.EdgeTo(Length.ofMillimetres(14), Length.ofMillimetres(2));

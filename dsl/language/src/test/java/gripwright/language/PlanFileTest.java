@@ -151,7 +151,7 @@ class PlanFileTest {
                     List.of(
                         new Protocol.Part.Hold(
                             gripwright.protocol.Term.of(Duration.ofSeconds(10)),
-                            gripwright.protocol.Term.of(new Level.OfMax(0.07))))))
+                            gripwright.protocol.Term.of(Level.ofMax(7))))))
             .build();
     ReadOptions beside =
         ReadOptions.standard().withFiles(SourceLoader.of(Map.of("club.grip", TOVE)));

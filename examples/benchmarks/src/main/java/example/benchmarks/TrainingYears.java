@@ -194,8 +194,7 @@ final class TrainingYears {
 
   private static Scheme scheme(
       int sets, int repetitions, int seconds, int percent, Duration rest, Duration setRest) {
-    Scheme.Hold hold =
-        new Scheme.Hold(Duration.ofSeconds(seconds), new Level.OfMax(percent / 100.0));
+    Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(seconds), Level.ofMax(percent));
     return new Scheme(
         List.of(
             new Scheme.Repeat(
