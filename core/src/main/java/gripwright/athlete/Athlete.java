@@ -23,42 +23,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
-/**
- * Who a plan is for. Immutable.
- *
- * @param name kebab-case, unique in a project
- * @param title the displayed name
- * @param born date of birth
- * @param bodyMass as last weighed when this was written; the log may have newer values
- * @param trained structured finger training so far
- * @param ability level on a published scale
- * @param sex as published norms report it, if given
- * @param left the left hand
- * @param right the right hand
- * @param familiar grips already used in training
- * @param injuries past and present, in the order written
- * @param available time to train by weekday; a missing day is not available
- * @param climbing regular climbing, by weekday
- * @param away times without training
- * @param equipment training equipment
- */
-public record Athlete(
-    String name,
-    String title,
-    LocalDate born,
-    Load bodyMass,
-    Experience trained,
-    Ability ability,
-    Optional<Sex> sex,
-    Hand left,
-    Hand right,
-    List<Familiarity> familiar,
-    List<Injury> injuries,
-    Map<DayOfWeek, Duration> available,
-    List<ClimbingDay> climbing,
-    List<Absence> away,
-    Equipment equipment) {
+/** Who a plan is for. Immutable. */
+public final class Athlete {
 
   /**
    * Time in training, as of a day.
@@ -161,52 +129,147 @@ public record Athlete(
     }
   }
 
-  /**
-   * Copies and checks the parts.
-   *
-   * @throws IllegalArgumentException if body mass, a time or a year is outside its {@link Range},
-   *     there is no available day, a grip is familiar twice, or an event is before the date of
-   *     birth
-   */
-  public Athlete {
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(title, "title");
-    Objects.requireNonNull(born, "born");
-    Objects.requireNonNull(bodyMass, "bodyMass");
-    Objects.requireNonNull(trained, "trained");
-    Objects.requireNonNull(ability, "ability");
-    Objects.requireNonNull(sex, "sex");
-    Objects.requireNonNull(left, "left");
-    Objects.requireNonNull(right, "right");
-    Objects.requireNonNull(familiar, "familiar");
-    Objects.requireNonNull(injuries, "injuries");
-    Objects.requireNonNull(available, "available");
-    Objects.requireNonNull(climbing, "climbing");
-    Objects.requireNonNull(away, "away");
-    Objects.requireNonNull(equipment, "equipment");
-    familiar = List.copyOf(familiar);
-    injuries = List.copyOf(injuries);
-    available =
-        available.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(available));
-    climbing = List.copyOf(climbing);
-    away = List.copyOf(away);
-    Range.BIRTH.check(born);
-    Range.BODY_MASS.check(bodyMass);
-    if (available.isEmpty()) {
-      throw new IllegalArgumentException("athlete " + name + " has no available day");
-    }
-    available.values().forEach(Range.AVAILABLE::check);
-    Set<String> grips = new HashSet<>();
-    for (Familiarity each : familiar) {
-      if (!grips.add(each.grip())) {
-        throw new IllegalArgumentException(
-            "athlete " + name + ": " + each.grip() + " is familiar twice");
+  /** The components, checked. */
+  private record Parts(
+      String name,
+      String title,
+      LocalDate born,
+      Load bodyMass,
+      Experience trained,
+      Ability ability,
+      Optional<Sex> sex,
+      Hand left,
+      Hand right,
+      List<Familiarity> familiar,
+      List<Injury> injuries,
+      Map<DayOfWeek, Duration> available,
+      List<ClimbingDay> climbing,
+      List<Absence> away,
+      Equipment equipment) {
+    Parts {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(title, "title");
+      Objects.requireNonNull(born, "born");
+      Objects.requireNonNull(bodyMass, "bodyMass");
+      Objects.requireNonNull(trained, "trained");
+      Objects.requireNonNull(ability, "ability");
+      Objects.requireNonNull(sex, "sex");
+      Objects.requireNonNull(left, "left");
+      Objects.requireNonNull(right, "right");
+      Objects.requireNonNull(familiar, "familiar");
+      Objects.requireNonNull(injuries, "injuries");
+      Objects.requireNonNull(available, "available");
+      Objects.requireNonNull(climbing, "climbing");
+      Objects.requireNonNull(away, "away");
+      Objects.requireNonNull(equipment, "equipment");
+      familiar = List.copyOf(familiar);
+      injuries = List.copyOf(injuries);
+      available =
+          available.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(available));
+      climbing = List.copyOf(climbing);
+      away = List.copyOf(away);
+      Range.BIRTH.check(born);
+      Range.BODY_MASS.check(bodyMass);
+      if (available.isEmpty()) {
+        throw new IllegalArgumentException("athlete " + name + " has no available day");
       }
-      each.experience().asOf().ifPresent(day -> notBefore(born, day, "time with " + each.grip()));
+      available.values().forEach(Range.AVAILABLE::check);
+      Set<String> grips = new HashSet<>();
+      for (Familiarity each : familiar) {
+        if (!grips.add(each.grip())) {
+          throw new IllegalArgumentException(
+              "athlete " + name + ": " + each.grip() + " is familiar twice");
+        }
+        each.experience().asOf().ifPresent(day -> notBefore(born, day, "time with " + each.grip()));
+      }
+      trained.asOf().ifPresent(day -> notBefore(born, day, "training"));
+      injuries.forEach(injury -> notBefore(born, injury.from(), "injury"));
+      away.forEach(absence -> notBefore(born, absence.from(), "away"));
     }
-    trained.asOf().ifPresent(day -> notBefore(born, day, "training"));
-    injuries.forEach(injury -> notBefore(born, injury.from(), "injury"));
-    away.forEach(absence -> notBefore(born, absence.from(), "away"));
+  }
+
+  private final Parts parts;
+
+  private Athlete(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns the name: kebab-case, unique in a project. */
+  public String name() {
+    return parts.name;
+  }
+
+  /** Returns the displayed name. */
+  public String title() {
+    return parts.title;
+  }
+
+  /** Returns the date of birth. */
+  public LocalDate born() {
+    return parts.born;
+  }
+
+  /**
+   * Returns the body mass as last weighed when this was written, 15 to 300 kg; the log may have
+   * newer values.
+   */
+  public Load bodyMass() {
+    return parts.bodyMass;
+  }
+
+  /** Returns the structured finger training so far. */
+  public Experience trained() {
+    return parts.trained;
+  }
+
+  /** Returns the level on a published scale. */
+  public Ability ability() {
+    return parts.ability;
+  }
+
+  /** Returns the sex as published norms report it, if given. */
+  public Optional<Sex> sex() {
+    return parts.sex;
+  }
+
+  /** Returns the left hand. */
+  public Hand left() {
+    return parts.left;
+  }
+
+  /** Returns the right hand. */
+  public Hand right() {
+    return parts.right;
+  }
+
+  /** Returns the grips already used in training. */
+  public List<Familiarity> familiar() {
+    return parts.familiar;
+  }
+
+  /** Returns the injuries, past and present, in the order written. */
+  public List<Injury> injuries() {
+    return parts.injuries;
+  }
+
+  /** Returns the time to train by weekday; a missing day is not available. */
+  public Map<DayOfWeek, Duration> available() {
+    return parts.available;
+  }
+
+  /** Returns the regular climbing, by weekday. */
+  public List<ClimbingDay> climbing() {
+    return parts.climbing;
+  }
+
+  /** Returns the times without training. */
+  public List<Absence> away() {
+    return parts.away;
+  }
+
+  /** Returns the training equipment. */
+  public Equipment equipment() {
+    return parts.equipment;
   }
 
   private static void notBefore(LocalDate born, LocalDate day, String what) {
@@ -218,22 +281,24 @@ public record Athlete(
 
   /** Returns the path of this athlete. */
   public ModelPath path() {
-    return ModelPath.of("athlete", name);
+    return ModelPath.of("athlete", parts.name);
   }
 
   /** Returns the age on a day in completed months; 192 is the sixteenth birthday. */
   public long ageInMonths(LocalDate day) {
-    return java.time.temporal.ChronoUnit.MONTHS.between(born, day);
+    return java.time.temporal.ChronoUnit.MONTHS.between(parts.born, day);
   }
 
   /** Returns the time available on a day, zero when away or on a weekday not listed. */
   public Duration availableOn(LocalDate day) {
-    return isAway(day) ? Duration.ZERO : available.getOrDefault(day.getDayOfWeek(), Duration.ZERO);
+    return isAway(day)
+        ? Duration.ZERO
+        : parts.available.getOrDefault(day.getDayOfWeek(), Duration.ZERO);
   }
 
   /** Returns whether a day is spent away. */
   public boolean isAway(LocalDate day) {
-    for (Absence each : away) {
+    for (Absence each : parts.away) {
       if (each.covers(day)) {
         return true;
       }
@@ -243,25 +308,45 @@ public record Athlete(
 
   /** Returns the hand of a side. */
   public Hand hand(Side side) {
-    return side == Side.LEFT ? left : right;
+    return side == Side.LEFT ? parts.left : parts.right;
   }
 
   /**
    * Returns the shape of a side's hand; a breadth that was not measured is estimated from the sex.
    */
   public HandShape shape(Side side) {
-    return HandShape.of(hand(side), sex);
+    return HandShape.of(hand(side), parts.sex);
   }
 
   /** Returns the injuries of a finger. */
   public List<Injury> injuriesOf(Finger finger) {
-    return injuries.stream().filter(i -> i.finger() == finger).toList();
+    return parts.injuries.stream().filter(i -> i.finger() == finger).toList();
+  }
+
+  /** Starts an athlete with everything this one has; what a builder adds comes after it. */
+  public Builder toBuilder() {
+    return new Builder(parts);
   }
 
   /** Starts an athlete. */
   public static Builder named(String name) {
     Objects.requireNonNull(name, "name");
     return new Builder(name);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Athlete that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Athlete" + parts.toString().substring("Parts".length());
   }
 
   /** Collects the parts of an athlete. Not thread-safe. */
@@ -287,6 +372,26 @@ public record Athlete(
     private Builder(String name) {
       this.name = name;
       this.title = name;
+    }
+
+    private Builder(Parts copied) {
+      this(copied.name);
+      title = copied.title;
+      born = Optional.of(copied.born);
+      bodyMass = Optional.of(copied.bodyMass);
+      trained = Optional.of(copied.trained);
+      ability = Optional.of(copied.ability);
+      sex = copied.sex;
+      left = Optional.of(copied.left);
+      right = Optional.of(copied.right);
+      familiar.addAll(copied.familiar);
+      injuries.addAll(copied.injuries);
+      available.putAll(copied.available);
+      climbing.addAll(copied.climbing);
+      away.addAll(copied.away);
+      edges.addAll(copied.equipment.edges());
+      added = copied.equipment.added();
+      assist = copied.equipment.assist();
     }
 
     /** Sets the displayed name. */
@@ -376,6 +481,46 @@ public record Athlete(
       return this;
     }
 
+    /** Sets all grips already used in training, in place of those already there. */
+    public Builder familiar(List<Familiarity> all) {
+      Objects.requireNonNull(all, "all");
+      familiar.clear();
+      familiar.addAll(all);
+      return this;
+    }
+
+    /** Sets all injuries, in place of those already there. */
+    public Builder injuries(List<Injury> all) {
+      Objects.requireNonNull(all, "all");
+      injuries.clear();
+      injuries.addAll(all);
+      return this;
+    }
+
+    /** Sets all regular climbing, in place of those already there. */
+    public Builder climbing(List<ClimbingDay> all) {
+      Objects.requireNonNull(all, "all");
+      climbing.clear();
+      climbing.addAll(all);
+      return this;
+    }
+
+    /** Sets all days away, in place of those already there. */
+    public Builder away(List<Absence> all) {
+      Objects.requireNonNull(all, "all");
+      away.clear();
+      away.addAll(all);
+      return this;
+    }
+
+    /** Sets the available time of all weekdays; a missing day is not available. */
+    public Builder available(Map<DayOfWeek, Duration> all) {
+      Objects.requireNonNull(all, "all");
+      available.clear();
+      available.putAll(all);
+      return this;
+    }
+
     /** Sets the time available on a weekday. */
     public Builder available(DayOfWeek day, Duration time) {
       Objects.requireNonNull(day, "day");
@@ -426,6 +571,8 @@ public record Athlete(
      *
      * @throws IllegalStateException if date of birth, body mass, training, ability, a hand, an
      *     available day or an edge is missing
+     * @throws IllegalArgumentException if body mass, a time or a year is outside its {@link Range},
+     *     a grip is familiar twice, or an event is before the date of birth
      */
     public Athlete build() {
       if (available.isEmpty() || edges.isEmpty()) {
@@ -433,21 +580,22 @@ public record Athlete(
             "athlete " + name + " has no " + (edges.isEmpty() ? "edge" : "available day"));
       }
       return new Athlete(
-          name,
-          title,
-          required(born, "date of birth"),
-          required(bodyMass, "body mass"),
-          required(trained, "training"),
-          required(ability, "ability"),
-          sex,
-          required(left, "left hand"),
-          required(right, "right hand"),
-          familiar,
-          injuries,
-          available,
-          climbing,
-          away,
-          new Equipment(edges, added, assist));
+          new Parts(
+              name,
+              title,
+              required(born, "date of birth"),
+              required(bodyMass, "body mass"),
+              required(trained, "training"),
+              required(ability, "ability"),
+              sex,
+              required(left, "left hand"),
+              required(right, "right hand"),
+              familiar,
+              injuries,
+              available,
+              climbing,
+              away,
+              new Equipment(edges, added, assist)));
     }
 
     private <T> T required(Optional<T> value, String what) {

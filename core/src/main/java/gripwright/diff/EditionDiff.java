@@ -22,40 +22,86 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The changes in meaning from one edition to another. White space, comments, the order of
  * declarations, and the file of a declaration do not matter. Immutable.
- *
- * @param definitions declarations that were added, removed or changed, by kind and name
- * @param facts changed data of athletes, by athlete
- * @param added added plans
- * @param dropped removed plans
- * @param plans changed plans, by name and athlete
- * @param findingsNew findings of the later edition only
- * @param findingsGone findings of the earlier edition only
  */
-public record EditionDiff(
-    List<Redefinition> definitions,
-    List<FactChange> facts,
-    List<CompiledPlan> added,
-    List<CompiledPlan> dropped,
-    List<PlanDiff> plans,
-    List<ReportedFinding> findingsNew,
-    List<ReportedFinding> findingsGone) {
+public final class EditionDiff {
 
   private static final Pattern FOR_ATHLETE =
       Pattern.compile("(?:^|/ )(?:for|athlete|log) ([^ /]+)");
 
-  /** Copies the lists. */
-  public EditionDiff {
-    definitions = List.copyOf(definitions);
-    facts = List.copyOf(facts);
-    added = List.copyOf(added);
-    dropped = List.copyOf(dropped);
-    plans = List.copyOf(plans);
-    findingsNew = List.copyOf(findingsNew);
-    findingsGone = List.copyOf(findingsGone);
+  /** The components, checked. */
+  private record Parts(
+      List<Redefinition> definitions,
+      List<FactChange> facts,
+      List<CompiledPlan> added,
+      List<CompiledPlan> dropped,
+      List<PlanDiff> plans,
+      List<ReportedFinding> findingsNew,
+      List<ReportedFinding> findingsGone) {
+    Parts {
+      definitions = List.copyOf(definitions);
+      facts = List.copyOf(facts);
+      added = List.copyOf(added);
+      dropped = List.copyOf(dropped);
+      plans = List.copyOf(plans);
+      findingsNew = List.copyOf(findingsNew);
+      findingsGone = List.copyOf(findingsGone);
+    }
+  }
+
+  private final Parts parts;
+
+  private EditionDiff(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Starts a comparison in which nothing changed. */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** Returns a builder with these components. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /** Returns the declarations that were added, removed or changed, by kind and name. */
+  public List<Redefinition> definitions() {
+    return parts.definitions;
+  }
+
+  /** Returns the changed data of athletes, by athlete. */
+  public List<FactChange> facts() {
+    return parts.facts;
+  }
+
+  /** Returns the added plans. */
+  public List<CompiledPlan> added() {
+    return parts.added;
+  }
+
+  /** Returns the removed plans. */
+  public List<CompiledPlan> dropped() {
+    return parts.dropped;
+  }
+
+  /** Returns the changed plans, by name and athlete. */
+  public List<PlanDiff> plans() {
+    return parts.plans;
+  }
+
+  /** Returns the findings of the later edition only. */
+  public List<ReportedFinding> findingsNew() {
+    return parts.findingsNew;
+  }
+
+  /** Returns the findings of the earlier edition only. */
+  public List<ReportedFinding> findingsGone() {
+    return parts.findingsGone;
   }
 
   /**
@@ -87,31 +133,32 @@ public record EditionDiff(
       }
     }
     return new EditionDiff(
-        definitions,
-        AthleteFacts.changes(before, after),
-        added,
-        dropped,
-        plans,
-        FindingPairs.without(after.findings(), before.findings()),
-        FindingPairs.without(before.findings(), after.findings()));
+        new Parts(
+            definitions,
+            AthleteFacts.changes(before, after),
+            added,
+            dropped,
+            plans,
+            FindingPairs.without(after.findings(), before.findings()),
+            FindingPairs.without(before.findings(), after.findings())));
   }
 
   /** Returns whether nothing changed in meaning. */
   public boolean isEmpty() {
-    return definitions.isEmpty()
-        && facts.isEmpty()
-        && added.isEmpty()
-        && dropped.isEmpty()
-        && plans.isEmpty()
-        && findingsNew.isEmpty()
-        && findingsGone.isEmpty();
+    return parts.definitions.isEmpty()
+        && parts.facts.isEmpty()
+        && parts.added.isEmpty()
+        && parts.dropped.isEmpty()
+        && parts.plans.isEmpty()
+        && parts.findingsNew.isEmpty()
+        && parts.findingsGone.isEmpty();
   }
 
   /** Returns the part of this about one plan, including its athletes and findings. */
   public EditionDiff ofPlan(String name) {
     String place = "plan " + name;
     Set<String> athletes = new HashSet<>();
-    Stream.of(added, dropped, plans.stream().map(PlanDiff::after).toList())
+    Stream.of(parts.added, parts.dropped, parts.plans.stream().map(PlanDiff::after).toList())
         .flatMap(List::stream)
         .filter(p -> p.plan().name().equals(name))
         .forEach(p -> athletes.addAll(p.plan().athletes()));
@@ -141,13 +188,14 @@ public record EditionDiff(
       Predicate<CompiledPlan> ofPlan,
       Predicate<ReportedFinding> ofFinding) {
     return new EditionDiff(
-        definitions,
-        facts.stream().filter(ofFact).toList(),
-        added.stream().filter(ofPlan).toList(),
-        dropped.stream().filter(ofPlan).toList(),
-        plans.stream().filter(p -> ofPlan.test(p.after())).toList(),
-        findingsNew.stream().filter(ofFinding).toList(),
-        findingsGone.stream().filter(ofFinding).toList());
+        new Parts(
+            parts.definitions,
+            parts.facts.stream().filter(ofFact).toList(),
+            parts.added.stream().filter(ofPlan).toList(),
+            parts.dropped.stream().filter(ofPlan).toList(),
+            parts.plans.stream().filter(p -> ofPlan.test(p.after())).toList(),
+            parts.findingsNew.stream().filter(ofFinding).toList(),
+            parts.findingsGone.stream().filter(ofFinding).toList()));
   }
 
   private static SortedMap<String, List<CompiledPlan>> byName(Edition edition) {
@@ -243,5 +291,98 @@ public record EditionDiff(
         set ->
             set.rules().forEach(r -> rules.computeIfAbsent(r.name(), k -> new HashSet<>()).add(r)));
     return new TreeMap<>(rules);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof EditionDiff that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "EditionDiff" + parts.toString().substring("Parts".length());
+  }
+
+  /** Collects the components. Not thread-safe. */
+  public static final class Builder {
+    private List<Redefinition> definitions = List.of();
+    private List<FactChange> facts = List.of();
+    private List<CompiledPlan> added = List.of();
+    private List<CompiledPlan> dropped = List.of();
+    private List<PlanDiff> plans = List.of();
+    private List<ReportedFinding> findingsNew = List.of();
+    private List<ReportedFinding> findingsGone = List.of();
+
+    private Builder() {}
+
+    private Builder(Parts copied) {
+      definitions = copied.definitions;
+      facts = copied.facts;
+      added = copied.added;
+      dropped = copied.dropped;
+      plans = copied.plans;
+      findingsNew = copied.findingsNew;
+      findingsGone = copied.findingsGone;
+    }
+
+    /** Sets the declarations that were added, removed or changed, by kind and name. */
+    public Builder definitions(List<Redefinition> value) {
+      Objects.requireNonNull(value, "value");
+      definitions = value;
+      return this;
+    }
+
+    /** Sets the changed data of athletes, by athlete. */
+    public Builder facts(List<FactChange> value) {
+      Objects.requireNonNull(value, "value");
+      facts = value;
+      return this;
+    }
+
+    /** Sets the added plans. */
+    public Builder added(List<CompiledPlan> value) {
+      Objects.requireNonNull(value, "value");
+      added = value;
+      return this;
+    }
+
+    /** Sets the removed plans. */
+    public Builder dropped(List<CompiledPlan> value) {
+      Objects.requireNonNull(value, "value");
+      dropped = value;
+      return this;
+    }
+
+    /** Sets the changed plans, by name and athlete. */
+    public Builder plans(List<PlanDiff> value) {
+      Objects.requireNonNull(value, "value");
+      plans = value;
+      return this;
+    }
+
+    /** Sets the findings of the later edition only. */
+    public Builder findingsNew(List<ReportedFinding> value) {
+      Objects.requireNonNull(value, "value");
+      findingsNew = value;
+      return this;
+    }
+
+    /** Sets the findings of the earlier edition only. */
+    public Builder findingsGone(List<ReportedFinding> value) {
+      Objects.requireNonNull(value, "value");
+      findingsGone = value;
+      return this;
+    }
+
+    /** Returns the {result}. */
+    public EditionDiff build() {
+      return new EditionDiff(
+          new Parts(definitions, facts, added, dropped, plans, findingsNew, findingsGone));
+    }
   }
 }

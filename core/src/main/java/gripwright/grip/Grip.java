@@ -8,27 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A way to hold an edge: the fingers, how far each joint is bent, the family, and what to be
  * careful of. A joint without a band is free. Immutable.
- *
- * @param name kebab-case, unique in a project
- * @param title for people, if it differs from the name
- * @param family how it is grouped for people; rules go by {@link #structure}
- * @param fingers the fingers that hold
- * @param bands flexion by finger and joint, in the order written
- * @param needs what an athlete should bring by this declaration; see {@link #allNeeds}
- * @param cautions sentences for the athlete
  */
-public record Grip(
-    String name,
-    Optional<String> title,
-    GripFamily family,
-    FingerSet fingers,
-    Map<At, Band> bands,
-    Prerequisites needs,
-    List<String> cautions) {
+public final class Grip {
 
   /**
    * A joint of a finger.
@@ -44,48 +30,99 @@ public record Grip(
     }
   }
 
-  /**
-   * Copies and checks the parts.
-   *
-   * @throws IllegalArgumentException if the family does not allow so many fingers, a band is for a
-   *     finger that does not hold, its middle is outside {@link Joint#middleOfRange}, or its
-   *     greater end outside {@link Joint#greaterEndOfBand}
-   */
-  public Grip {
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(title, "title");
-    Objects.requireNonNull(family, "family");
-    Objects.requireNonNull(fingers, "fingers");
-    Objects.requireNonNull(bands, "bands");
-    Objects.requireNonNull(needs, "needs");
-    Objects.requireNonNull(cautions, "cautions");
-    bands = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(bands));
-    cautions = List.copyOf(cautions);
-    if (!family.allows(fingers.count())) {
-      throw new IllegalArgumentException(
-          "grip " + name + ": family " + family + " does not have " + fingers.count() + " fingers");
-    }
-    for (At at : bands.keySet()) {
-      if (!fingers.has(at.finger())) {
-        throw new IllegalArgumentException("grip " + name + ": " + at.finger() + " does not hold");
+  /** The components, checked. */
+  private record Parts(
+      String name,
+      Optional<String> title,
+      GripFamily family,
+      FingerSet fingers,
+      Map<At, Band> bands,
+      Prerequisites needs,
+      List<String> cautions) {
+    Parts {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(title, "title");
+      Objects.requireNonNull(family, "family");
+      Objects.requireNonNull(fingers, "fingers");
+      Objects.requireNonNull(bands, "bands");
+      Objects.requireNonNull(needs, "needs");
+      Objects.requireNonNull(cautions, "cautions");
+      bands = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(bands));
+      cautions = List.copyOf(cautions);
+      if (!family.allows(fingers.count())) {
+        throw new IllegalArgumentException(
+            "grip "
+                + name
+                + ": family "
+                + family
+                + " does not have "
+                + fingers.count()
+                + " fingers");
       }
+      for (At at : bands.keySet()) {
+        if (!fingers.has(at.finger())) {
+          throw new IllegalArgumentException(
+              "grip " + name + ": " + at.finger() + " does not hold");
+        }
+      }
+      bands.forEach(
+          (at, band) -> {
+            at.joint().middleOfRange().check(band.centre().degrees());
+            at.joint().greaterEndOfBand().check(band.high().degrees());
+          });
     }
-    bands.forEach(
-        (at, band) -> {
-          at.joint().middleOfRange().check(band.centre().degrees());
-          at.joint().greaterEndOfBand().check(band.high().degrees());
-        });
+  }
+
+  private final Parts parts;
+
+  private Grip(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns the name: kebab-case, unique in a project. */
+  public String name() {
+    return parts.name;
+  }
+
+  /** Returns the title for people, if it differs from the name. */
+  public Optional<String> title() {
+    return parts.title;
+  }
+
+  /** Returns how it is grouped for people; rules go by {@link #structure}. */
+  public GripFamily family() {
+    return parts.family;
+  }
+
+  /** Returns the fingers that hold. */
+  public FingerSet fingers() {
+    return parts.fingers;
+  }
+
+  /** Returns the flexion by finger and joint, in the order written. */
+  public Map<At, Band> bands() {
+    return parts.bands;
+  }
+
+  /** Returns what an athlete should bring by this declaration; see {@link #allNeeds}. */
+  public Prerequisites needs() {
+    return parts.needs;
+  }
+
+  /** Returns the sentences for the athlete. */
+  public List<String> cautions() {
+    return parts.cautions;
   }
 
   /** Returns the hash of the name, which grips of a project do not share. */
   @Override
   public int hashCode() {
-    return name.hashCode();
+    return parts.name.hashCode();
   }
 
   /** Returns the band of a joint; empty if the joint is free. */
   public Optional<Band> band(Finger finger, Joint joint) {
-    return Optional.ofNullable(bands.get(new At(finger, joint)));
+    return Optional.ofNullable(parts.bands.get(new At(finger, joint)));
   }
 
   /**
@@ -94,7 +131,7 @@ public record Grip(
    */
   public Optional<Grip> replaced() {
     for (Grip standard : StandardGrips.all()) {
-      if (standard.name.equals(name)) {
+      if (standard.parts.name.equals(parts.name)) {
         return standard.equals(this) ? Optional.empty() : Optional.of(standard);
       }
     }
@@ -112,7 +149,7 @@ public record Grip(
 
   /** Returns what its own fingers and bands make of it, whatever it replaces. */
   public GripStructure ownStructure() {
-    return GripStructure.of(fingers, bands);
+    return GripStructure.of(parts.fingers, parts.bands);
   }
 
   /**
@@ -121,8 +158,10 @@ public record Grip(
    * more, or the middle joint's lies wholly above 100 deg. Our own numbers.
    */
   public boolean fullCrimp() {
-    return GripStructure.isFullCrimp(fingers, bands)
-        || replaced().filter(r -> GripStructure.isFullCrimp(r.fingers, r.bands)).isPresent();
+    return GripStructure.isFullCrimp(parts.fingers, parts.bands)
+        || replaced()
+            .filter(r -> GripStructure.isFullCrimp(r.parts.fingers, r.parts.bands))
+            .isPresent();
   }
 
   /**
@@ -130,13 +169,32 @@ public record Grip(
    * catalogue's grip asks for that it replaces.
    */
   public Prerequisites allNeeds() {
-    return replaced().map(standard -> needs.and(standard.needs)).orElse(needs);
+    return replaced().map(standard -> parts.needs.and(standard.parts.needs)).orElse(parts.needs);
   }
 
-  /** Starts a grip. */
+  /** Starts a grip with everything this one has; what a builder adds comes after it. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /**
+   * Starts a grip.
+   *
+   * @param name kebab-case, unique in a project
+   */
   public static Builder named(String name) {
     Objects.requireNonNull(name, "name");
     return new Builder(name);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Grip that && parts.equals(that.parts);
+  }
+
+  @Override
+  public String toString() {
+    return "Grip" + parts.toString().substring("Parts".length());
   }
 
   /** Collects the parts of a grip. Not thread-safe. */
@@ -151,6 +209,16 @@ public record Grip(
 
     private Builder(String name) {
       this.name = name;
+    }
+
+    private Builder(Parts copied) {
+      this(copied.name);
+      title = copied.title;
+      family = Optional.of(copied.family);
+      fingers = Optional.of(copied.fingers);
+      bands.putAll(copied.bands);
+      needs = copied.needs;
+      cautions.addAll(copied.cautions);
     }
 
     /** Sets the title for people. */
@@ -197,6 +265,14 @@ public record Grip(
       return this;
     }
 
+    /** Sets all sentences for the athlete, in place of those already there. */
+    public Builder cautions(List<String> all) {
+      Objects.requireNonNull(all, "all");
+      cautions.clear();
+      cautions.addAll(all);
+      return this;
+    }
+
     /** Adds a sentence for the athlete. */
     public Builder caution(String sentence) {
       Objects.requireNonNull(sentence, "sentence");
@@ -208,16 +284,22 @@ public record Grip(
      * Returns the grip.
      *
      * @throws IllegalStateException if family or fingers are missing
+     * @throws IllegalArgumentException if the family does not allow so many fingers, a band is for
+     *     a finger that does not hold, its middle is outside {@link Joint#middleOfRange}, or its
+     *     greater end outside {@link Joint#greaterEndOfBand}
      */
     public Grip build() {
       return new Grip(
-          name,
-          title,
-          family.orElseThrow(() -> new IllegalStateException("grip " + name + " has no family")),
-          fingers.orElseThrow(() -> new IllegalStateException("grip " + name + " has no fingers")),
-          bands,
-          needs,
-          cautions);
+          new Parts(
+              name,
+              title,
+              family.orElseThrow(
+                  () -> new IllegalStateException("grip " + name + " has no family")),
+              fingers.orElseThrow(
+                  () -> new IllegalStateException("grip " + name + " has no fingers")),
+              bands,
+              needs,
+              cautions));
     }
   }
 }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A pain score of a log, from any kind of entry, and its consequences. Only this class decides
@@ -28,33 +29,76 @@ import java.util.stream.Stream;
  * progression but never stops training. Sources: Thomee R 1997, Phys Ther 77(12):1690-1703;
  * Silbernagel KG et al. 2007, Am J Sports Med 35(6):897-906; the end of a stop is the library's own
  * choice.
- *
- * @param line the log entry
- * @param done the exercise, if the entry is a session
- * @param fingers the fingers that may hurt: the one named, those of the grip, or all while climbing
- * @param hands the hands that may hurt
- * @param score 0 to 10
- * @param rising true if it rises for the second week in a row, to above 2
- * @param ends for each hand whose training the pain stops, the first day on which it may continue,
- *     if known
  */
-public record FeltPain(
-    LogEntry line,
-    Optional<LogEntry.Done> done,
-    FingerSet fingers,
-    Hands hands,
-    double score,
-    boolean rising,
-    Map<Side, LocalDate> ends) {
+public final class FeltPain {
 
-  /** Refuses null. */
-  public FeltPain {
-    Objects.requireNonNull(line, "line");
-    Objects.requireNonNull(done, "done");
-    Objects.requireNonNull(fingers, "fingers");
-    Objects.requireNonNull(hands, "hands");
-    Objects.requireNonNull(ends, "ends");
-    ends = Map.copyOf(ends);
+  /** The components, checked. */
+  private record Parts(
+      LogEntry line,
+      Optional<LogEntry.Done> done,
+      FingerSet fingers,
+      Hands hands,
+      double score,
+      boolean rising,
+      Map<Side, LocalDate> ends) {
+    Parts {
+      Objects.requireNonNull(line, "line");
+      Objects.requireNonNull(done, "done");
+      Objects.requireNonNull(fingers, "fingers");
+      Objects.requireNonNull(hands, "hands");
+      Objects.requireNonNull(ends, "ends");
+      ends = Map.copyOf(ends);
+    }
+  }
+
+  private final Parts parts;
+
+  private FeltPain(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns pain of which only the score is known so far. */
+  static FeltPain undecided(
+      LogEntry line, Optional<LogEntry.Done> done, FingerSet fingers, Hands hands, double score) {
+    return new FeltPain(new Parts(line, done, fingers, hands, score, false, Map.of()));
+  }
+
+  /** Returns the log entry. */
+  public LogEntry line() {
+    return parts.line;
+  }
+
+  /** Returns the exercise, if the entry is a session. */
+  public Optional<LogEntry.Done> done() {
+    return parts.done;
+  }
+
+  /** Returns the fingers that may hurt: the one named, those of the grip, or all while climbing. */
+  public FingerSet fingers() {
+    return parts.fingers;
+  }
+
+  /** Returns the hands that may hurt. */
+  public Hands hands() {
+    return parts.hands;
+  }
+
+  /** Returns the score, 0 to 10. */
+  public double score() {
+    return parts.score;
+  }
+
+  /** Returns whether it rises for the second week in a row, to above 2. */
+  public boolean rising() {
+    return parts.rising;
+  }
+
+  /**
+   * Returns for each hand whose training the pain stops, the first day on which it may continue, if
+   * known.
+   */
+  public Map<Side, LocalDate> ends() {
+    return parts.ends;
   }
 
   /**
@@ -73,40 +117,42 @@ public record FeltPain(
    * unknown.
    */
   public Optional<LocalDate> until() {
-    return until(hands);
+    return until(parts.hands);
   }
 
   /** Returns the first day on which training with some hands may continue; empty if unknown. */
   public Optional<LocalDate> until(Hands by) {
-    List<Side> hurt = hands.sides().stream().filter(by.sides()::contains).toList();
-    return ends.keySet().containsAll(hurt)
-        ? hurt.stream().flatMap(side -> Stream.ofNullable(ends.get(side))).max(LocalDate::compareTo)
+    List<Side> hurt = parts.hands.sides().stream().filter(by.sides()::contains).toList();
+    return parts.ends.keySet().containsAll(hurt)
+        ? hurt.stream()
+            .flatMap(side -> Stream.ofNullable(parts.ends.get(side)))
+            .max(LocalDate::compareTo)
         : Optional.empty();
   }
 
   /** Returns the day. */
   public LocalDate date() {
-    return line.date();
+    return parts.line.date();
   }
 
   /** Returns the painful structure, if the entry names it. */
   public Optional<Structure> structure() {
-    return line instanceof Pain pain ? pain.structure() : Optional.empty();
+    return parts.line instanceof Pain pain ? pain.structure() : Optional.empty();
   }
 
   /** Returns the painful finger, if the entry names it. */
   public Optional<Finger> finger() {
-    return line instanceof Pain pain ? Optional.of(pain.finger()) : Optional.empty();
+    return parts.line instanceof Pain pain ? Optional.of(pain.finger()) : Optional.empty();
   }
 
   /** Returns whether the pain was sharp, sudden or neither. */
   public Kind kind() {
-    return line instanceof Pain pain ? pain.kind() : Kind.DULL;
+    return parts.line instanceof Pain pain ? pain.kind() : Kind.DULL;
   }
 
   /** Returns whether it was felt while climbing, in an unspecified finger. */
   public boolean whileClimbing() {
-    return line instanceof LogEntry.Climbed;
+    return parts.line instanceof LogEntry.Climbed;
   }
 
   /** Returns whether it is of the skin. */
@@ -116,12 +162,12 @@ public record FeltPain(
 
   /** Returns whether it stops training by itself: above 5, sharp or sudden, and not of the skin. */
   public boolean isStrong() {
-    return !ofSkin() && (score > Pain.LIMIT || kind() != Kind.DULL);
+    return !ofSkin() && (parts.score > Pain.LIMIT || kind() != Kind.DULL);
   }
 
   /** Returns whether it stops training. */
   public boolean stops() {
-    return isStrong() || rising;
+    return isStrong() || parts.rising;
   }
 
   /**
@@ -131,11 +177,13 @@ public record FeltPain(
   public boolean stopsOn(LocalDate day, List<Injury> injuries) {
     return stops()
         && !day.isBefore(date())
-        && hands.sides().stream()
+        && parts.hands.sides().stream()
             .filter(side -> injuries.stream().noneMatch(i -> i.openOn(day) && explains(i, side)))
             .anyMatch(
                 side ->
-                    Optional.ofNullable(ends.get(side)).filter(e -> !day.isBefore(e)).isEmpty());
+                    Optional.ofNullable(parts.ends.get(side))
+                        .filter(e -> !day.isBefore(e))
+                        .isEmpty());
   }
 
   /**
@@ -146,12 +194,12 @@ public record FeltPain(
    */
   public boolean explains(Injury injury, Side side) {
     return injury.structure() != Structure.SKIN
-        && fingers.has(injury.finger())
+        && parts.fingers.has(injury.finger())
         && injury.side().filter(hurt -> hurt != side && !isOfEither(hurt)).isEmpty();
   }
 
   private boolean isOfEither(Side hurt) {
-    return finger().isPresent() && hands.sides().contains(hurt);
+    return finger().isPresent() && parts.hands.sides().contains(hurt);
   }
 
   /**
@@ -159,15 +207,31 @@ public record FeltPain(
    * counts.
    */
   public boolean touches(FingerSet used, Hands by) {
-    return fingers.overlaps(used) && !Collections.disjoint(hands.sides(), by.sides());
+    return parts.fingers.overlaps(used) && !Collections.disjoint(parts.hands.sides(), by.sides());
   }
 
   /** Returns whether this finger may hurt. */
   boolean mayBeOf(Finger finger, Side side) {
-    return fingers.has(finger) && hands.sides().contains(side);
+    return parts.fingers.has(finger) && parts.hands.sides().contains(side);
   }
 
   FeltPain decided(boolean rises, Map<Side, LocalDate> known) {
-    return new FeltPain(line, done, fingers, hands, score, rises, known);
+    return new FeltPain(
+        new Parts(parts.line, parts.done, parts.fingers, parts.hands, parts.score, rises, known));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof FeltPain that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "FeltPain" + parts.toString().substring("Parts".length());
   }
 }

@@ -107,6 +107,11 @@ public final class Log {
     return new Log(athlete, more);
   }
 
+  /** Returns this log with a test that has no note. */
+  public Log with(StrengthTest test) {
+    return with(new LogEntry.Tested(test, Optional.empty()));
+  }
+
   /**
    * Checks that this is the log of an athlete.
    *

@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 
 /** One dated line of a log. */
 public sealed interface LogEntry {
@@ -147,88 +148,290 @@ public sealed interface LogEntry {
     }
   }
 
-  /**
-   * Completed work of one exercise.
-   *
-   * @param protocol name of the protocol
-   * @param setup grip, edge and hands
-   * @param sets sets done, 0 to 1000, if written
-   * @param setsPlanned sets planned, 1 to 1000, if written
-   * @param load total load, above 0 kg and up to 1000 kg, if written
-   * @param effort 0 to 10, if written
-   * @param pain 0 to 10, if written
-   */
-  record Done(
-      String protocol,
-      Setup setup,
-      OptionalInt sets,
-      OptionalInt setsPlanned,
-      Optional<Load> load,
-      OptionalDouble effort,
-      OptionalDouble pain) {
-    /**
-     * Checks the range.
-     *
-     * @throws IllegalArgumentException if a value is present and outside its {@link Range}
-     */
-    public Done {
-      Objects.requireNonNull(protocol, "protocol");
-      Objects.requireNonNull(setup, "setup");
-      Objects.requireNonNull(sets, "sets");
-      Objects.requireNonNull(setsPlanned, "setsPlanned");
-      Objects.requireNonNull(load, "load");
-      Objects.requireNonNull(effort, "effort");
-      Objects.requireNonNull(pain, "pain");
-      Range.SETS.check(sets);
-      Range.REPEATS.check(setsPlanned);
-      load.ifPresent(Range.LOAD::check);
-      Range.EFFORT.check(effort);
-      Range.PAIN.check(pain);
+  /** Completed work of one exercise. */
+  final class Done {
+    /** The components, checked. */
+    private record Parts(
+        String protocol,
+        Setup setup,
+        OptionalInt sets,
+        OptionalInt setsPlanned,
+        Optional<Load> load,
+        OptionalDouble effort,
+        OptionalDouble pain) {
+      Parts {
+        Objects.requireNonNull(protocol, "protocol");
+        Objects.requireNonNull(setup, "setup");
+        Objects.requireNonNull(sets, "sets");
+        Objects.requireNonNull(setsPlanned, "setsPlanned");
+        Objects.requireNonNull(load, "load");
+        Objects.requireNonNull(effort, "effort");
+        Objects.requireNonNull(pain, "pain");
+        Range.SETS.check(sets);
+        Range.REPEATS.check(setsPlanned);
+        load.ifPresent(Range.LOAD::check);
+        Range.EFFORT.check(effort);
+        Range.PAIN.check(pain);
+      }
+    }
+
+    private final Parts parts;
+
+    private Done(Parts parts) {
+      this.parts = parts;
+    }
+
+    /** Starts work of one exercise. */
+    public static Builder builder(String protocol, Setup setup) {
+      return new Builder(protocol, setup);
+    }
+
+    /** Returns a builder with these components. */
+    public Builder toBuilder() {
+      return new Builder(parts);
+    }
+
+    /** Returns the name of the protocol. */
+    public String protocol() {
+      return parts.protocol;
+    }
+
+    /** Returns the grip, edge and hands. */
+    public Setup setup() {
+      return parts.setup;
+    }
+
+    /** Returns the sets done, 0 to 1000, if written. */
+    public OptionalInt sets() {
+      return parts.sets;
+    }
+
+    /** Returns the sets planned, 1 to 1000, if written. */
+    public OptionalInt setsPlanned() {
+      return parts.setsPlanned;
+    }
+
+    /** Returns the total load, above 0 kg and up to 1000 kg, if written. */
+    public Optional<Load> load() {
+      return parts.load;
+    }
+
+    /** Returns the effort, 0 to 10, if written. */
+    public OptionalDouble effort() {
+      return parts.effort;
+    }
+
+    /** Returns the pain, 0 to 10, if written. */
+    public OptionalDouble pain() {
+      return parts.pain;
     }
 
     /** Returns whether all planned sets are logged as done. */
     public boolean inFull() {
-      return sets.isPresent()
-          && (setsPlanned.isEmpty() || sets.getAsInt() >= setsPlanned.getAsInt());
+      return parts.sets.isPresent()
+          && (parts.setsPlanned.isEmpty() || parts.sets.getAsInt() >= parts.setsPlanned.getAsInt());
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Done that && parts.equals(that.parts);
+    }
+
+    @Override
+    public int hashCode() {
+      return parts.hashCode();
+    }
+
+    @Override
+    public String toString() {
+      return "Done" + parts.toString().substring("Parts".length());
+    }
+
+    /** Collects the components. Not thread-safe. */
+    public static final class Builder {
+      private String protocol;
+      private Setup setup;
+      private OptionalInt sets = OptionalInt.empty();
+      private OptionalInt setsPlanned = OptionalInt.empty();
+      private Optional<Load> load = Optional.empty();
+      private OptionalDouble effort = OptionalDouble.empty();
+      private OptionalDouble pain = OptionalDouble.empty();
+
+      private Builder(String protocol, Setup setup) {
+        this.protocol = Objects.requireNonNull(protocol, "protocol");
+        this.setup = Objects.requireNonNull(setup, "setup");
+      }
+
+      private Builder(Parts copied) {
+        protocol = copied.protocol;
+        setup = copied.setup;
+        sets = copied.sets;
+        setsPlanned = copied.setsPlanned;
+        load = copied.load;
+        effort = copied.effort;
+        pain = copied.pain;
+      }
+
+      /** Sets the name of the protocol. */
+      public Builder protocol(String value) {
+        Objects.requireNonNull(value, "value");
+        protocol = value;
+        return this;
+      }
+
+      /** Sets the grip, edge and hands. */
+      public Builder setup(Setup value) {
+        Objects.requireNonNull(value, "value");
+        setup = value;
+        return this;
+      }
+
+      /** Sets the sets done, 0 to 1000, if written. */
+      public Builder sets(int value) {
+        return sets(OptionalInt.of(value));
+      }
+
+      /** Sets the sets done, 0 to 1000, if written. */
+      public Builder sets(OptionalInt value) {
+        Objects.requireNonNull(value, "value");
+        sets = value;
+        return this;
+      }
+
+      /** Sets the sets planned, 1 to 1000, if written. */
+      public Builder setsPlanned(int value) {
+        return setsPlanned(OptionalInt.of(value));
+      }
+
+      /** Sets the sets planned, 1 to 1000, if written. */
+      public Builder setsPlanned(OptionalInt value) {
+        Objects.requireNonNull(value, "value");
+        setsPlanned = value;
+        return this;
+      }
+
+      /** Sets the total load, above 0 kg and up to 1000 kg, if written. */
+      public Builder load(Load value) {
+        Objects.requireNonNull(value, "value");
+        return load(Optional.of(value));
+      }
+
+      /** Sets the total load, above 0 kg and up to 1000 kg, if written. */
+      public Builder load(Optional<Load> value) {
+        Objects.requireNonNull(value, "value");
+        load = value;
+        return this;
+      }
+
+      /** Sets the effort, 0 to 10, if written. */
+      public Builder effort(double value) {
+        return effort(OptionalDouble.of(value));
+      }
+
+      /** Sets the effort, 0 to 10, if written. */
+      public Builder effort(OptionalDouble value) {
+        Objects.requireNonNull(value, "value");
+        effort = value;
+        return this;
+      }
+
+      /** Sets the pain, 0 to 10, if written. */
+      public Builder pain(double value) {
+        return pain(OptionalDouble.of(value));
+      }
+
+      /** Sets the pain, 0 to 10, if written. */
+      public Builder pain(OptionalDouble value) {
+        Objects.requireNonNull(value, "value");
+        pain = value;
+        return this;
+      }
+
+      /**
+       * Returns the {result}.
+       *
+       * @throws IllegalArgumentException if a value is present and outside its {@link Range}
+       */
+      public Done build() {
+        return new Done(new Parts(protocol, setup, sets, setsPlanned, load, effort, pain));
+      }
     }
   }
 
-  /**
-   * Climbing outside the plan.
-   *
-   * @param date when
-   * @param hard true if it was hard on the fingers
-   * @param how the word in the log, such as {@code hard}
-   * @param time how long
-   * @param effort 0 to 10, if written
-   * @param pain 0 to 10, if written
-   * @param note in the athlete's words
-   */
-  record Climbed(
-      LocalDate date,
-      boolean hard,
-      String how,
-      Duration time,
-      OptionalDouble effort,
-      OptionalDouble pain,
-      Optional<String> note)
-      implements LogEntry {
-    /**
-     * Checks the range.
-     *
-     * @throws IllegalArgumentException if a value is outside its {@link Range}
-     */
-    public Climbed {
-      Objects.requireNonNull(date, "date");
-      Objects.requireNonNull(how, "how");
-      Objects.requireNonNull(time, "time");
-      Objects.requireNonNull(effort, "effort");
-      Objects.requireNonNull(pain, "pain");
-      Objects.requireNonNull(note, "note");
-      Range.YEAR.check(date);
-      Range.CLIMBING.check(time);
-      Range.EFFORT.check(effort);
-      Range.PAIN.check(pain);
+  /** Climbing outside the plan. */
+  final class Climbed implements LogEntry {
+    /** The components, checked. */
+    private record Parts(
+        LocalDate date,
+        boolean hard,
+        String how,
+        Duration time,
+        OptionalDouble effort,
+        OptionalDouble pain,
+        Optional<String> note) {
+      Parts {
+        Objects.requireNonNull(date, "date");
+        Objects.requireNonNull(how, "how");
+        Objects.requireNonNull(time, "time");
+        Objects.requireNonNull(effort, "effort");
+        Objects.requireNonNull(pain, "pain");
+        Objects.requireNonNull(note, "note");
+        Range.YEAR.check(date);
+        Range.CLIMBING.check(time);
+        Range.EFFORT.check(effort);
+        Range.PAIN.check(pain);
+      }
+    }
+
+    private final Parts parts;
+
+    private Climbed(Parts parts) {
+      this.parts = parts;
+    }
+
+    /** Starts climbing outside the plan. */
+    public static Builder builder(LocalDate date, boolean hard, String how, Duration time) {
+      return new Builder(date, hard, how, time);
+    }
+
+    /** Returns a builder with these components. */
+    public Builder toBuilder() {
+      return new Builder(parts);
+    }
+
+    /** Returns the day. */
+    public LocalDate date() {
+      return parts.date;
+    }
+
+    /** Returns whether it was hard on the fingers. */
+    public boolean hard() {
+      return parts.hard;
+    }
+
+    /** Returns the word in the log, such as {@code hard}. */
+    public String how() {
+      return parts.how;
+    }
+
+    /** Returns how long it was, above 0 and up to 16 h. */
+    public Duration time() {
+      return parts.time;
+    }
+
+    /** Returns the effort, 0 to 10, if written. */
+    public OptionalDouble effort() {
+      return parts.effort;
+    }
+
+    /** Returns the pain, 0 to 10, if written. */
+    public OptionalDouble pain() {
+      return parts.pain;
+    }
+
+    /** Returns a note in the athlete's words. */
+    public Optional<String> note() {
+      return parts.note;
     }
 
     @Override
@@ -238,7 +441,123 @@ public sealed interface LogEntry {
 
     @Override
     public void pain(PainReader reader) {
-      pain.ifPresent(score -> reader.whileClimbing(this, score));
+      parts.pain.ifPresent(score -> reader.whileClimbing(this, score));
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Climbed that && parts.equals(that.parts);
+    }
+
+    @Override
+    public int hashCode() {
+      return parts.hashCode();
+    }
+
+    @Override
+    public String toString() {
+      return "Climbed" + parts.toString().substring("Parts".length());
+    }
+
+    /** Collects the components. Not thread-safe. */
+    public static final class Builder {
+      private LocalDate date;
+      private boolean hard;
+      private String how;
+      private Duration time;
+      private OptionalDouble effort = OptionalDouble.empty();
+      private OptionalDouble pain = OptionalDouble.empty();
+      private Optional<String> note = Optional.empty();
+
+      private Builder(LocalDate date, boolean hard, String how, Duration time) {
+        this.date = Objects.requireNonNull(date, "date");
+        this.hard = hard;
+        this.how = Objects.requireNonNull(how, "how");
+        this.time = Objects.requireNonNull(time, "time");
+      }
+
+      private Builder(Parts copied) {
+        date = copied.date;
+        hard = copied.hard;
+        how = copied.how;
+        time = copied.time;
+        effort = copied.effort;
+        pain = copied.pain;
+        note = copied.note;
+      }
+
+      /** Sets the day. */
+      public Builder date(LocalDate value) {
+        Objects.requireNonNull(value, "value");
+        date = value;
+        return this;
+      }
+
+      /** Sets whether it was hard on the fingers. */
+      public Builder hard(boolean value) {
+        hard = value;
+        return this;
+      }
+
+      /** Sets the word in the log, such as {@code hard}. */
+      public Builder how(String value) {
+        Objects.requireNonNull(value, "value");
+        how = value;
+        return this;
+      }
+
+      /** Sets how long it was, above 0 and up to 16 h. */
+      public Builder time(Duration value) {
+        Objects.requireNonNull(value, "value");
+        time = value;
+        return this;
+      }
+
+      /** Sets the effort, 0 to 10, if written. */
+      public Builder effort(double value) {
+        return effort(OptionalDouble.of(value));
+      }
+
+      /** Sets the effort, 0 to 10, if written. */
+      public Builder effort(OptionalDouble value) {
+        Objects.requireNonNull(value, "value");
+        effort = value;
+        return this;
+      }
+
+      /** Sets the pain, 0 to 10, if written. */
+      public Builder pain(double value) {
+        return pain(OptionalDouble.of(value));
+      }
+
+      /** Sets the pain, 0 to 10, if written. */
+      public Builder pain(OptionalDouble value) {
+        Objects.requireNonNull(value, "value");
+        pain = value;
+        return this;
+      }
+
+      /** Sets a note in the athlete's words. */
+      public Builder note(String value) {
+        Objects.requireNonNull(value, "value");
+        return note(Optional.of(value));
+      }
+
+      /** Sets a note in the athlete's words. */
+      public Builder note(Optional<String> value) {
+        Objects.requireNonNull(value, "value");
+        note = value;
+        return this;
+      }
+
+      /**
+       * Returns the {result}.
+       *
+       * @throws IllegalArgumentException if a value is outside its {@link Range}
+       */
+      public Climbed build() {
+        return new Climbed(new Parts(date, hard, how, time, effort, pain, note));
+      }
     }
   }
 
@@ -304,41 +623,78 @@ public sealed interface LogEntry {
     }
   }
 
-  /**
-   * Pain.
-   *
-   * @param date when
-   * @param finger where
-   * @param structure what hurts, if known
-   * @param side which hand; empty if both or not said
-   * @param score 0 to 10
-   * @param kind sharp, sudden or neither
-   * @param note in the athlete's words
-   */
-  record Pain(
-      LocalDate date,
-      Finger finger,
-      Optional<Structure> structure,
-      Optional<Side> side,
-      double score,
-      Kind kind,
-      Optional<String> note)
-      implements LogEntry {
-    /**
-     * Checks the range.
-     *
-     * @throws IllegalArgumentException if the score is outside 0 to 10, or the year is outside 1900
-     *     to 2199
-     */
-    public Pain {
-      Objects.requireNonNull(date, "date");
-      Objects.requireNonNull(finger, "finger");
-      Objects.requireNonNull(structure, "structure");
-      Objects.requireNonNull(side, "side");
-      Objects.requireNonNull(kind, "kind");
-      Objects.requireNonNull(note, "note");
-      Range.YEAR.check(date);
-      Range.PAIN.check(score);
+  /** Pain. */
+  final class Pain implements LogEntry {
+    /** The components, checked. */
+    private record Parts(
+        LocalDate date,
+        Finger finger,
+        Optional<Structure> structure,
+        Optional<Side> side,
+        double score,
+        Kind kind,
+        Optional<String> note) {
+      Parts {
+        Objects.requireNonNull(date, "date");
+        Objects.requireNonNull(finger, "finger");
+        Objects.requireNonNull(structure, "structure");
+        Objects.requireNonNull(side, "side");
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(note, "note");
+        Range.YEAR.check(date);
+        Range.PAIN.check(score);
+      }
+    }
+
+    private final Parts parts;
+
+    private Pain(Parts parts) {
+      this.parts = parts;
+    }
+
+    /** Starts pain that is neither sharp nor sudden unless set. */
+    public static Builder builder(LocalDate date, Finger finger, double score) {
+      return new Builder(date, finger, score);
+    }
+
+    /** Returns a builder with these components. */
+    public Builder toBuilder() {
+      return new Builder(parts);
+    }
+
+    /** Returns the day. */
+    public LocalDate date() {
+      return parts.date;
+    }
+
+    /** Returns the finger. */
+    public Finger finger() {
+      return parts.finger;
+    }
+
+    /** Returns what hurts, if known. */
+    public Optional<Structure> structure() {
+      return parts.structure;
+    }
+
+    /** Returns which hand; empty if both or not said. */
+    public Optional<Side> side() {
+      return parts.side;
+    }
+
+    /** Returns the score, 0 to 10. */
+    public double score() {
+      return parts.score;
+    }
+
+    /** Returns whether it was sharp, sudden or neither. */
+    public Kind kind() {
+      return parts.kind;
+    }
+
+    /** Returns a note in the athlete's words. */
+    public Optional<String> note() {
+      return parts.note;
     }
 
     /** Kinds of pain. */
@@ -362,6 +718,124 @@ public sealed interface LogEntry {
     @Override
     public void pain(PainReader reader) {
       reader.ofFinger(this);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Pain that && parts.equals(that.parts);
+    }
+
+    @Override
+    public int hashCode() {
+      return parts.hashCode();
+    }
+
+    @Override
+    public String toString() {
+      return "Pain" + parts.toString().substring("Parts".length());
+    }
+
+    /** Collects the components. Not thread-safe. */
+    public static final class Builder {
+      private LocalDate date;
+      private Finger finger;
+      private Optional<Structure> structure = Optional.empty();
+      private Optional<Side> side = Optional.empty();
+      private double score;
+      private Kind kind = Kind.DULL;
+      private Optional<String> note = Optional.empty();
+
+      private Builder(LocalDate date, Finger finger, double score) {
+        this.date = Objects.requireNonNull(date, "date");
+        this.finger = Objects.requireNonNull(finger, "finger");
+        this.score = score;
+      }
+
+      private Builder(Parts copied) {
+        date = copied.date;
+        finger = copied.finger;
+        structure = copied.structure;
+        side = copied.side;
+        score = copied.score;
+        kind = copied.kind;
+        note = copied.note;
+      }
+
+      /** Sets the day. */
+      public Builder date(LocalDate value) {
+        Objects.requireNonNull(value, "value");
+        date = value;
+        return this;
+      }
+
+      /** Sets the finger. */
+      public Builder finger(Finger value) {
+        Objects.requireNonNull(value, "value");
+        finger = value;
+        return this;
+      }
+
+      /** Sets what hurts, if known. */
+      public Builder structure(Structure value) {
+        Objects.requireNonNull(value, "value");
+        return structure(Optional.of(value));
+      }
+
+      /** Sets what hurts, if known. */
+      public Builder structure(Optional<Structure> value) {
+        Objects.requireNonNull(value, "value");
+        structure = value;
+        return this;
+      }
+
+      /** Sets which hand; empty if both or not said. */
+      public Builder side(Side value) {
+        Objects.requireNonNull(value, "value");
+        return side(Optional.of(value));
+      }
+
+      /** Sets which hand; empty if both or not said. */
+      public Builder side(Optional<Side> value) {
+        Objects.requireNonNull(value, "value");
+        side = value;
+        return this;
+      }
+
+      /** Sets the score, 0 to 10. */
+      public Builder score(double value) {
+        score = value;
+        return this;
+      }
+
+      /** Sets whether it was sharp, sudden or neither. */
+      public Builder kind(Kind value) {
+        Objects.requireNonNull(value, "value");
+        kind = value;
+        return this;
+      }
+
+      /** Sets a note in the athlete's words. */
+      public Builder note(String value) {
+        Objects.requireNonNull(value, "value");
+        return note(Optional.of(value));
+      }
+
+      /** Sets a note in the athlete's words. */
+      public Builder note(Optional<String> value) {
+        Objects.requireNonNull(value, "value");
+        note = value;
+        return this;
+      }
+
+      /**
+       * Returns the {result}.
+       *
+       * @throws IllegalArgumentException if the score is outside 0 to 10, or the year is outside
+       *     1900 to 2199
+       */
+      public Pain build() {
+        return new Pain(new Parts(date, finger, structure, side, score, kind, note));
+      }
     }
   }
 }

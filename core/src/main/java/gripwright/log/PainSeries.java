@@ -65,7 +65,7 @@ final class PainSeries {
 
     private void add(
         LogEntry line, Optional<LogEntry.Done> done, FingerSet fingers, Hands hands, double score) {
-      felt.add(new FeltPain(line, done, fingers, hands, score, false, Map.of()));
+      felt.add(FeltPain.undecided(line, done, fingers, hands, score));
     }
   }
 

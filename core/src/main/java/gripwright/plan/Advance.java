@@ -291,6 +291,16 @@ public record Advance(Progress first, Optional<Progress> then, Optional<String> 
     }
   }
 
+  /**
+   * Returns a step of load by a share of itself.
+   *
+   * @param percent above 0 and up to 100
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  public static Change loadByPercent(double percent) {
+    return new LoadByShare(percent / 100);
+  }
+
   /** Returns an advance of one variable each week, for every exercise of the block. */
   public static Advance weekly(Change change) {
     return every(1, change);

@@ -11,16 +11,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
-/**
- * A number of weeks of a plan with the same sessions. Immutable.
- *
- * @param name kebab-case, unique in its plan
- * @param weeks number of weeks, 1 to 520
- * @param content the training in it
- * @param only other content for some athletes, by athlete name
- */
-public record Block(String name, int weeks, Content content, Map<String, Content> only) {
+/** A number of weeks of a plan with the same sessions. Immutable. */
+public final class Block {
 
   /**
    * The training in a block.
@@ -131,20 +125,43 @@ public record Block(String name, int weeks, Content content, Map<String, Content
     }
   }
 
-  /**
-   * Checks the length.
-   *
-   * @throws IllegalArgumentException if the weeks are outside 1 to 520, or an eased week is beyond
-   *     them
-   */
-  public Block {
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(content, "content");
-    Objects.requireNonNull(only, "only");
-    only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
-    Range.BLOCK.checkIn(Unit.WEEK, weeks);
-    checkEases(name, weeks, content);
-    only.values().forEach(each -> checkEases(name, weeks, each));
+  /** The components, checked. */
+  private record Parts(String name, int weeks, Content content, Map<String, Content> only) {
+    Parts {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(content, "content");
+      Objects.requireNonNull(only, "only");
+      only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
+      Range.BLOCK.checkIn(Unit.WEEK, weeks);
+      checkEases(name, weeks, content);
+      only.values().forEach(each -> checkEases(name, weeks, each));
+    }
+  }
+
+  private final Parts parts;
+
+  private Block(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns the name: kebab-case, unique in its plan. */
+  public String name() {
+    return parts.name;
+  }
+
+  /** Returns the number of weeks, 1 to 520. */
+  public int weeks() {
+    return parts.weeks;
+  }
+
+  /** Returns the training in it. */
+  public Content content() {
+    return parts.content;
+  }
+
+  /** Returns other content for some athletes, by athlete name. */
+  public Map<String, Content> only() {
+    return parts.only;
   }
 
   private static void checkEases(String name, int weeks, Content content) {
@@ -158,13 +175,38 @@ public record Block(String name, int weeks, Content content, Map<String, Content
 
   /** Returns the content for an athlete. */
   public Content contentFor(String athlete) {
-    return only.getOrDefault(athlete, content);
+    return parts.only.getOrDefault(athlete, parts.content);
   }
 
-  /** Starts a block of this many weeks. */
+  /** Starts a block with everything this one has; what a builder adds comes after it. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /**
+   * Starts a block of this many weeks.
+   *
+   * @param name kebab-case, unique in its plan
+   * @param weeks 1 to 520
+   */
   public static Builder named(String name, int weeks) {
     Objects.requireNonNull(name, "name");
     return new Builder(name, weeks);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Block that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Block" + parts.toString().substring("Parts".length());
   }
 
   /** Collects the parts of a block. Not thread-safe. */
@@ -180,6 +222,26 @@ public record Block(String name, int weeks, Content content, Map<String, Content
     private Builder(String name, int weeks) {
       this.name = name;
       this.weeks = weeks;
+    }
+
+    private Builder(Parts copied) {
+      this(copied.name, copied.weeks);
+      content(copied.content);
+      only.putAll(copied.only);
+    }
+
+    /** Sets the training of all athletes, in place of what is already there. */
+    public Builder content(Content content) {
+      Objects.requireNonNull(content, "content");
+      sessions.clear();
+      sessions.addAll(content.sessions());
+      advances.clear();
+      advances.addAll(content.advances());
+      eases.clear();
+      eases.addAll(content.eases());
+      introductions.clear();
+      introductions.addAll(content.introductions());
+      return this;
     }
 
     /** Adds a kind of session. */
@@ -209,6 +271,14 @@ public record Block(String name, int weeks, Content content, Map<String, Content
       return this;
     }
 
+    /** Sets other content for some athletes, in place of what is already there. */
+    public Builder only(Map<String, Content> byAthlete) {
+      Objects.requireNonNull(byAthlete, "byAthlete");
+      only.clear();
+      only.putAll(byAthlete);
+      return this;
+    }
+
     /** Sets other content for one athlete. */
     public Builder onlyFor(String athlete, Content content) {
       Objects.requireNonNull(athlete, "athlete");
@@ -217,9 +287,15 @@ public record Block(String name, int weeks, Content content, Map<String, Content
       return this;
     }
 
-    /** Returns the block. */
+    /**
+     * Returns the block.
+     *
+     * @throws IllegalArgumentException if the weeks are outside 1 to 520, an eased week is beyond
+     *     them, or the content is refused as {@link Content} says
+     */
     public Block build() {
-      return new Block(name, weeks, new Content(sessions, advances, eases, introductions), only);
+      return new Block(
+          new Parts(name, weeks, new Content(sessions, advances, eases, introductions), only));
     }
   }
 }

@@ -5,10 +5,12 @@ import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Length;
 import gripwright.quantity.Range;
+import java.time.Duration;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -17,26 +19,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
-/**
- * One line of a session: a protocol, on a grip, on an edge.
- *
- * @param protocol the protocol
- * @param with values for the protocol's parameters
- * @param target the grip, or the grips to choose from
- * @param edge depth of the edge
- * @param hands which hands hold
- * @param lifting true if a weight is lifted from the floor
- * @param rehabilitation whose plan it follows, where the exercise is part of a rehabilitation
- */
-public record Exercise(
-    Protocol protocol,
-    Map<String, Argument> with,
-    Target target,
-    Length edge,
-    Hands hands,
-    boolean lifting,
-    Optional<String> rehabilitation) {
+/** One line of a session: a protocol, on a grip, on an edge. */
+public final class Exercise {
 
   /** The grip to train: one grip, or the best of several. */
   public sealed interface Target {
@@ -125,56 +111,250 @@ public record Exercise(
     }
   }
 
-  /**
-   * Copies the values and checks them against the protocol.
-   *
-   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind,
-   *     the edge is outside 1 to 200 mm, the name of the rehabilitation plan has no letter and no
-   *     digit, or there are more than 10,000 holds and rests
-   */
-  public Exercise {
-    Objects.requireNonNull(protocol, "protocol");
-    Objects.requireNonNull(with, "with");
-    Objects.requireNonNull(target, "target");
-    Objects.requireNonNull(edge, "edge");
-    Objects.requireNonNull(hands, "hands");
-    Objects.requireNonNull(rehabilitation, "rehabilitation");
-    rehabilitation.ifPresent(whose -> WrittenReason.check(whose, "whose rehabilitation"));
-    with = Collections.unmodifiableMap(new LinkedHashMap<>(with));
-    Range.EDGE.check(edge);
-    Range.STEPS.check(protocol.bind(with).size());
+  /** The components, checked. */
+  private record Parts(
+      Protocol protocol,
+      Map<String, Argument> with,
+      Target target,
+      Length edge,
+      Hands hands,
+      boolean lifting,
+      Optional<String> rehabilitation) {
+    Parts {
+      Objects.requireNonNull(protocol, "protocol");
+      Objects.requireNonNull(with, "with");
+      Objects.requireNonNull(target, "target");
+      Objects.requireNonNull(edge, "edge");
+      Objects.requireNonNull(hands, "hands");
+      Objects.requireNonNull(rehabilitation, "rehabilitation");
+      rehabilitation.ifPresent(whose -> WrittenReason.check(whose, "whose rehabilitation"));
+      with = Collections.unmodifiableMap(new LinkedHashMap<>(with));
+      Range.EDGE.check(edge);
+      Range.STEPS.check(protocol.bind(with).size());
+    }
+  }
+
+  private final Parts parts;
+
+  private Exercise(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Starts an exercise with both hands, hanging, with the protocol's defaults. */
+  public static Builder builder(Protocol protocol, Target target, Length edge) {
+    return new Builder(protocol, target, edge);
+  }
+
+  /** Returns a builder with these components. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /** Returns the protocol. */
+  public Protocol protocol() {
+    return parts.protocol;
+  }
+
+  /** Returns the values for the protocol's parameters. */
+  public Map<String, Argument> with() {
+    return parts.with;
+  }
+
+  /** Returns the grip, or the grips to choose from. */
+  public Target target() {
+    return parts.target;
+  }
+
+  /** Returns the depth of the edge, 1 to 200 mm. */
+  public Length edge() {
+    return parts.edge;
+  }
+
+  /** Returns which hands hold. */
+  public Hands hands() {
+    return parts.hands;
+  }
+
+  /** Returns whether a weight is lifted from the floor. */
+  public boolean lifting() {
+    return parts.lifting;
+  }
+
+  /** Returns whose plan it follows, where the exercise is part of a rehabilitation. */
+  public Optional<String> rehabilitation() {
+    return parts.rehabilitation;
   }
 
   /** Returns an exercise with both hands, hanging, with the protocol's defaults. */
   public static Exercise of(Protocol protocol, Grip grip, Length edge) {
-    return new Exercise(
-        protocol, Map.of(), new On(grip), edge, Hands.BOTH, false, Optional.empty());
+    return builder(protocol, new On(grip), edge).build();
   }
 
-  /** Returns this exercise with one parameter set. */
+  /**
+   * Returns this exercise with one parameter set.
+   *
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
   public Exercise with(String parameter, Argument value) {
-    Map<String, Argument> more = new LinkedHashMap<>(with);
-    more.put(parameter, value);
-    return new Exercise(protocol, more, target, edge, hands, lifting, rehabilitation);
+    return toBuilder().with(parameter, value).build();
+  }
+
+  /**
+   * Returns this exercise with a number of repeats, such as of sets.
+   *
+   * @param times 1 to 1000
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
+  public Exercise with(String parameter, int times) {
+    return with(parameter, Argument.of(times));
+  }
+
+  /**
+   * Returns this exercise with a time.
+   *
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
+  public Exercise with(String parameter, Duration time) {
+    return with(parameter, Argument.of(time));
+  }
+
+  /**
+   * Returns this exercise with a level.
+   *
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   */
+  public Exercise with(String parameter, Level level) {
+    return with(parameter, Argument.of(level));
   }
 
   /** Returns this exercise as part of a rehabilitation that a named practitioner planned. */
   public Exercise rehabilitation(String whosePlan) {
-    return new Exercise(protocol, with, target, edge, hands, lifting, Optional.of(whosePlan));
+    return toBuilder().rehabilitation(Optional.of(whosePlan)).build();
   }
 
   /** Returns the scheme before any progression. */
   public Scheme scheme() {
-    return protocol.bind(with);
+    return parts.protocol.bind(parts.with);
   }
 
   /** Returns the names of the grips. */
   List<String> gripNames() {
-    return target.grips().stream().map(Grip::name).toList();
+    return parts.target.grips().stream().map(Grip::name).toList();
   }
 
   /** Returns the setup of a grip of this exercise on its edge. */
   public Setup setup(Grip grip) {
-    return new Setup(grip, edge, hands, lifting);
+    return new Setup(grip, parts.edge, parts.hands, parts.lifting);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Exercise that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Exercise" + parts.toString().substring("Parts".length());
+  }
+
+  /** Collects the components. Not thread-safe. */
+  public static final class Builder {
+    private Protocol protocol;
+    private Map<String, Argument> with = Map.of();
+    private Target target;
+    private Length edge;
+    private Hands hands = Hands.BOTH;
+    private boolean lifting;
+    private Optional<String> rehabilitation = Optional.empty();
+
+    private Builder(Protocol protocol, Target target, Length edge) {
+      this.protocol = Objects.requireNonNull(protocol, "protocol");
+      this.target = Objects.requireNonNull(target, "target");
+      this.edge = Objects.requireNonNull(edge, "edge");
+    }
+
+    private Builder(Parts copied) {
+      protocol = copied.protocol;
+      with = copied.with;
+      target = copied.target;
+      edge = copied.edge;
+      hands = copied.hands;
+      lifting = copied.lifting;
+      rehabilitation = copied.rehabilitation;
+    }
+
+    /** Sets the protocol. */
+    public Builder protocol(Protocol value) {
+      Objects.requireNonNull(value, "value");
+      protocol = value;
+      return this;
+    }
+
+    /** Sets the value of one parameter of the protocol. */
+    public Builder with(String parameter, Argument value) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(value, "value");
+      Map<String, Argument> more = new LinkedHashMap<>(with);
+      more.put(parameter, value);
+      with = more;
+      return this;
+    }
+
+    /** Sets the values for the protocol's parameters. */
+    public Builder with(Map<String, Argument> value) {
+      Objects.requireNonNull(value, "value");
+      with = value;
+      return this;
+    }
+
+    /** Sets the grip, or the grips to choose from. */
+    public Builder target(Target value) {
+      Objects.requireNonNull(value, "value");
+      target = value;
+      return this;
+    }
+
+    /** Sets the depth of the edge, 1 to 200 mm. */
+    public Builder edge(Length value) {
+      Objects.requireNonNull(value, "value");
+      edge = value;
+      return this;
+    }
+
+    /** Sets which hands hold. */
+    public Builder hands(Hands value) {
+      Objects.requireNonNull(value, "value");
+      hands = value;
+      return this;
+    }
+
+    /** Sets whether a weight is lifted from the floor. */
+    public Builder lifting(boolean value) {
+      lifting = value;
+      return this;
+    }
+
+    /** Sets whose plan it follows, where the exercise is part of a rehabilitation. */
+    public Builder rehabilitation(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      rehabilitation = value;
+      return this;
+    }
+
+    /**
+     * Returns the exercise.
+     *
+     * @throws IllegalArgumentException if the protocol has no such parameter, or one of another
+     *     kind, the edge is outside 1 to 200 mm, the name of the rehabilitation plan has no letter
+     *     and no digit, or there are more than 10,000 holds and rests
+     */
+    public Exercise build() {
+      return new Exercise(new Parts(protocol, with, target, edge, hands, lifting, rehabilitation));
+    }
   }
 }

@@ -19,45 +19,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A plan as written by a coach: blocks of weeks for one or more athletes from a first day on.
  * Immutable.
- *
- * @param name kebab-case, unique in a project
- * @param title for people
- * @param athletes names of the athletes, at least one
- * @param from the first day; every seventh day from it begins a plan week
- * @param towards the goal
- * @param taper less work in the weeks before the goal, if written
- * @param demand share of the climbing ahead by grip; adds up to 1, or empty
- * @param ruleSets names of the rule sets that apply in addition to the built-in rules
- * @param blocks in order, at least one
- * @param retests regular tests
- * @param waivers findings the coach accepts
- * @param warmUp duration of the warm-up, unless a session has its own
- * @param restBetween rest between two exercises, unless a session has its own
- * @param weeklyRise greatest rise of the week's load, if written, 0 to 0.3; 0.1 is 10 %
- * @param weights weights for choosing grips, unless a session has its own
- * @param supervisedBy who supervises the sessions, unless a session names somebody
  */
-public record Plan(
-    String name,
-    Optional<String> title,
-    List<String> athletes,
-    LocalDate from,
-    Optional<Goal> towards,
-    Optional<Taper> taper,
-    Map<Grip, Double> demand,
-    List<String> ruleSets,
-    List<Block> blocks,
-    List<Retest> retests,
-    List<Waiver> waivers,
-    Duration warmUp,
-    Duration restBetween,
-    OptionalDouble weeklyRise,
-    Exercise.Weights weights,
-    Optional<String> supervisedBy) {
+public final class Plan {
 
   /** The default warm-up. */
   public static final Duration STANDARD_WARM_UP = Duration.ofMinutes(12);
@@ -196,65 +164,161 @@ public record Plan(
     }
   }
 
-  /**
-   * Copies and checks the parts.
-   *
-   * @throws IllegalArgumentException if there is no athlete or no block, there are more than 1000
-   *     athletes or 520 weeks, one of them or a block appears twice, the demand does not add up to
-   *     100 %, there is a taper without a goal, the goal is before the first day, content is for
-   *     another athlete, the place of a waiver is not in the plan, the supervisor's name has no
-   *     letter and no digit, or a value is outside its {@link Range}
-   */
-  public Plan {
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(title, "title");
-    Objects.requireNonNull(athletes, "athletes");
-    Objects.requireNonNull(from, "from");
-    Objects.requireNonNull(towards, "towards");
-    Objects.requireNonNull(taper, "taper");
-    Objects.requireNonNull(demand, "demand");
-    Objects.requireNonNull(ruleSets, "ruleSets");
-    Objects.requireNonNull(blocks, "blocks");
-    Objects.requireNonNull(retests, "retests");
-    Objects.requireNonNull(waivers, "waivers");
-    Objects.requireNonNull(warmUp, "warmUp");
-    Objects.requireNonNull(restBetween, "restBetween");
-    Objects.requireNonNull(weeklyRise, "weeklyRise");
-    Objects.requireNonNull(weights, "weights");
-    Objects.requireNonNull(supervisedBy, "supervisedBy");
-    supervisedBy.ifPresent(who -> WrittenReason.check(who, "who supervises plan " + name));
-    athletes = List.copyOf(athletes);
-    demand = Collections.unmodifiableMap(new LinkedHashMap<>(demand));
-    ruleSets = List.copyOf(ruleSets);
-    blocks = List.copyOf(blocks);
-    retests = List.copyOf(retests);
-    waivers = List.copyOf(waivers);
-    if (athletes.isEmpty() || blocks.isEmpty()) {
-      throw new IllegalArgumentException(
-          "plan " + name + " has no " + (athletes.isEmpty() ? "athlete" : "block"));
+  /** The components, checked. */
+  private record Parts(
+      String name,
+      Optional<String> title,
+      List<String> athletes,
+      LocalDate from,
+      Optional<Goal> towards,
+      Optional<Taper> taper,
+      Map<Grip, Double> demand,
+      List<String> ruleSets,
+      List<Block> blocks,
+      List<Retest> retests,
+      List<Waiver> waivers,
+      Duration warmUp,
+      Duration restBetween,
+      OptionalDouble weeklyRise,
+      Exercise.Weights weights,
+      Optional<String> supervisedBy) {
+    Parts {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(title, "title");
+      Objects.requireNonNull(athletes, "athletes");
+      Objects.requireNonNull(from, "from");
+      Objects.requireNonNull(towards, "towards");
+      Objects.requireNonNull(taper, "taper");
+      Objects.requireNonNull(demand, "demand");
+      Objects.requireNonNull(ruleSets, "ruleSets");
+      Objects.requireNonNull(blocks, "blocks");
+      Objects.requireNonNull(retests, "retests");
+      Objects.requireNonNull(waivers, "waivers");
+      Objects.requireNonNull(warmUp, "warmUp");
+      Objects.requireNonNull(restBetween, "restBetween");
+      Objects.requireNonNull(weeklyRise, "weeklyRise");
+      Objects.requireNonNull(weights, "weights");
+      Objects.requireNonNull(supervisedBy, "supervisedBy");
+      supervisedBy.ifPresent(who -> WrittenReason.check(who, "who supervises plan " + name));
+      athletes = List.copyOf(athletes);
+      demand = Collections.unmodifiableMap(new LinkedHashMap<>(demand));
+      ruleSets = List.copyOf(ruleSets);
+      blocks = List.copyOf(blocks);
+      retests = List.copyOf(retests);
+      waivers = List.copyOf(waivers);
+      if (athletes.isEmpty() || blocks.isEmpty()) {
+        throw new IllegalArgumentException(
+            "plan " + name + " has no " + (athletes.isEmpty() ? "athlete" : "block"));
+      }
+      Range.YEAR.check(from);
+      Range.ATHLETES.check(athletes.size());
+      Range.PLAN_WEEKS.check(blocks.stream().mapToLong(Block::weeks).sum());
+      Range.WARM_UP.check(warmUp);
+      Range.REST_BETWEEN.check(restBetween);
+      Range.WEEKLY_RISE.check(weeklyRise);
+      demand.values().forEach(Range.SHARE::check);
+      double sum = demand.values().stream().mapToDouble(Double::doubleValue).sum();
+      if (!demand.isEmpty() && Math.abs(sum - 1) > 1e-9) {
+        throw new IllegalArgumentException("plan " + name + ": demand adds to " + sum * 100 + " %");
+      }
+      if (taper.isPresent() && towards.isEmpty()) {
+        throw new IllegalArgumentException("plan " + name + ": a taper towards no day");
+      }
+      if (towards.isPresent() && towards.get().date().isBefore(from)) {
+        throw new IllegalArgumentException(
+            "plan " + name + ": towards " + towards.get().date() + " before its first day " + from);
+      }
+      distinct(name, "athlete", athletes);
+      distinct(name, "block", blocks.stream().map(Block::name).toList());
+      distinct(name, "rule set", ruleSets);
+      new PlanPlaces(name, athletes, blocks).check(waivers);
     }
-    Range.YEAR.check(from);
-    Range.ATHLETES.check(athletes.size());
-    Range.PLAN_WEEKS.check(blocks.stream().mapToLong(Block::weeks).sum());
-    Range.WARM_UP.check(warmUp);
-    Range.REST_BETWEEN.check(restBetween);
-    Range.WEEKLY_RISE.check(weeklyRise);
-    demand.values().forEach(Range.SHARE::check);
-    double sum = demand.values().stream().mapToDouble(Double::doubleValue).sum();
-    if (!demand.isEmpty() && Math.abs(sum - 1) > 1e-9) {
-      throw new IllegalArgumentException("plan " + name + ": demand adds to " + sum * 100 + " %");
-    }
-    if (taper.isPresent() && towards.isEmpty()) {
-      throw new IllegalArgumentException("plan " + name + ": a taper towards no day");
-    }
-    if (towards.isPresent() && towards.get().date().isBefore(from)) {
-      throw new IllegalArgumentException(
-          "plan " + name + ": towards " + towards.get().date() + " before its first day " + from);
-    }
-    distinct(name, "athlete", athletes);
-    distinct(name, "block", blocks.stream().map(Block::name).toList());
-    distinct(name, "rule set", ruleSets);
-    new PlanPlaces(name, athletes, blocks).check(waivers);
+  }
+
+  private final Parts parts;
+
+  private Plan(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns the name: kebab-case, unique in a project. */
+  public String name() {
+    return parts.name;
+  }
+
+  /** Returns the title for people. */
+  public Optional<String> title() {
+    return parts.title;
+  }
+
+  /** Returns the names of the athletes, at least one. */
+  public List<String> athletes() {
+    return parts.athletes;
+  }
+
+  /** Returns the first day; every seventh day from it begins a plan week. */
+  public LocalDate from() {
+    return parts.from;
+  }
+
+  /** Returns the goal. */
+  public Optional<Goal> towards() {
+    return parts.towards;
+  }
+
+  /** Returns less work in the weeks before the goal, if written. */
+  public Optional<Taper> taper() {
+    return parts.taper;
+  }
+
+  /** Returns the share of the climbing ahead by grip; adds up to 1, or empty. */
+  public Map<Grip, Double> demand() {
+    return parts.demand;
+  }
+
+  /** Returns the names of the rule sets that apply in addition to the built-in rules. */
+  public List<String> ruleSets() {
+    return parts.ruleSets;
+  }
+
+  /** Returns the blocks in order, at least one. */
+  public List<Block> blocks() {
+    return parts.blocks;
+  }
+
+  /** Returns the regular tests. */
+  public List<Retest> retests() {
+    return parts.retests;
+  }
+
+  /** Returns the findings the coach accepts. */
+  public List<Waiver> waivers() {
+    return parts.waivers;
+  }
+
+  /** Returns the duration of the warm-up, unless a session has its own. */
+  public Duration warmUp() {
+    return parts.warmUp;
+  }
+
+  /** Returns the rest between two exercises, unless a session has its own. */
+  public Duration restBetween() {
+    return parts.restBetween;
+  }
+
+  /** Returns the greatest rise of the week's load, if written, 0 to 0.3; 0.1 is 10 %. */
+  public OptionalDouble weeklyRise() {
+    return parts.weeklyRise;
+  }
+
+  /** Returns the weights for choosing grips, unless a session has its own. */
+  public Exercise.Weights weights() {
+    return parts.weights;
+  }
+
+  /** Returns who supervises the sessions, unless a session names somebody. */
+  public Optional<String> supervisedBy() {
+    return parts.supervisedBy;
   }
 
   private static void distinct(String plan, String what, List<String> names) {
@@ -268,17 +332,17 @@ public record Plan(
 
   /** Returns the path of this plan. */
   public ModelPath path() {
-    return ModelPath.of("plan", name);
+    return ModelPath.of("plan", parts.name);
   }
 
   /** Returns the number of weeks of all blocks. */
   public int weeks() {
-    return blocks.stream().mapToInt(Block::weeks).sum();
+    return parts.blocks.stream().mapToInt(Block::weeks).sum();
   }
 
   /** Returns the last day: the end of the last week. */
   public LocalDate to() {
-    return from.plusDays(7L * weeks() - 1);
+    return parts.from.plusDays(7L * weeks() - 1);
   }
 
   /**
@@ -289,7 +353,7 @@ public record Plan(
    * @param athlete whose session it is
    */
   public Optional<String> supervisorOf(String block, String session, String athlete) {
-    return blocks.stream()
+    return parts.blocks.stream()
         .filter(b -> b.name().equals(block))
         .flatMap(b -> b.contentFor(athlete).sessions().stream())
         .filter(s -> s.name().equals(session))
@@ -304,18 +368,39 @@ public record Plan(
    * @param first first day of the week
    */
   public Optional<Taper> taperIn(LocalDate first) {
-    return taper.filter(
+    return parts.taper.filter(
         t ->
-            towards
+            parts
+                .towards
                 .map(Goal::date)
                 .filter(day -> first.isBefore(day) && !first.isBefore(day.minusWeeks(t.weeks())))
                 .isPresent());
+  }
+
+  /** Starts a plan with everything this one has; what a builder adds comes after it. */
+  public Builder toBuilder() {
+    return new Builder(parts);
   }
 
   /** Starts a plan. */
   public static Builder named(String name) {
     Objects.requireNonNull(name, "name");
     return new Builder(name);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Plan that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Plan" + parts.toString().substring("Parts".length());
   }
 
   /** Collects the parts of a plan. Not thread-safe. */
@@ -339,6 +424,25 @@ public record Plan(
 
     private Builder(String name) {
       this.name = name;
+    }
+
+    private Builder(Parts copied) {
+      this(copied.name);
+      title = copied.title;
+      athletes.addAll(copied.athletes);
+      from = Optional.of(copied.from);
+      towards = copied.towards;
+      taper = copied.taper;
+      demand.putAll(copied.demand);
+      ruleSets.addAll(copied.ruleSets);
+      blocks.addAll(copied.blocks);
+      retests.addAll(copied.retests);
+      waivers.addAll(copied.waivers);
+      warmUp = copied.warmUp;
+      restBetween = copied.restBetween;
+      weeklyRise = copied.weeklyRise;
+      weights = copied.weights;
+      supervisedBy = copied.supervisedBy;
     }
 
     /** Sets the title for people. */
@@ -403,6 +507,46 @@ public record Plan(
       return this;
     }
 
+    /** Sets all athletes by name, in place of those already there. */
+    public Builder athletes(List<String> all) {
+      Objects.requireNonNull(all, "all");
+      athletes.clear();
+      athletes.addAll(all);
+      return this;
+    }
+
+    /** Sets all rule sets by name, in place of those already there. */
+    public Builder ruleSets(List<String> all) {
+      Objects.requireNonNull(all, "all");
+      ruleSets.clear();
+      ruleSets.addAll(all);
+      return this;
+    }
+
+    /** Sets all blocks, in place of those already there. */
+    public Builder blocks(List<Block> all) {
+      Objects.requireNonNull(all, "all");
+      blocks.clear();
+      blocks.addAll(all);
+      return this;
+    }
+
+    /** Sets all regular tests, in place of those already there. */
+    public Builder retests(List<Retest> all) {
+      Objects.requireNonNull(all, "all");
+      retests.clear();
+      retests.addAll(all);
+      return this;
+    }
+
+    /** Sets all waivers, in place of those already there. */
+    public Builder waivers(List<Waiver> all) {
+      Objects.requireNonNull(all, "all");
+      waivers.clear();
+      waivers.addAll(all);
+      return this;
+    }
+
     /** Adds regular tests. */
     public Builder retest(Retest retest) {
       Objects.requireNonNull(retest, "retest");
@@ -455,26 +599,32 @@ public record Plan(
      * Returns the plan.
      *
      * @throws IllegalStateException if the first day is missing
-     * @throws IllegalArgumentException as the constructor does
+     * @throws IllegalArgumentException if there is no athlete or no block, there are more than 1000
+     *     athletes or 520 weeks, one of them or a block appears twice, the demand does not add up
+     *     to 100 %, there is a taper without a goal, the goal is before the first day, content is
+     *     for another athlete, the place of a waiver is not in the plan, the supervisor's name has
+     *     no letter and no digit, or a value is outside its {@link Range}
      */
     public Plan build() {
       return new Plan(
-          name,
-          title,
-          athletes,
-          from.orElseThrow(() -> new IllegalStateException("plan " + name + " has no first day")),
-          towards,
-          taper,
-          demand,
-          ruleSets,
-          blocks,
-          retests,
-          waivers,
-          warmUp,
-          restBetween,
-          weeklyRise,
-          weights,
-          supervisedBy);
+          new Parts(
+              name,
+              title,
+              athletes,
+              from.orElseThrow(
+                  () -> new IllegalStateException("plan " + name + " has no first day")),
+              towards,
+              taper,
+              demand,
+              ruleSets,
+              blocks,
+              retests,
+              waivers,
+              warmUp,
+              restBetween,
+              weeklyRise,
+              weights,
+              supervisedBy));
     }
   }
 }

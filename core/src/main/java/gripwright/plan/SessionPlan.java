@@ -12,26 +12,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
-/**
- * A kind of session in a block, with a number of times a week. Immutable.
- *
- * @param name kebab-case, unique in its block
- * @param perWeek times a week, 1 to 7
- * @param gap least time between two of them, up to 31 days; whole days count
- * @param content the exercises
- * @param prefer weekdays to use first, if any are free
- * @param only other content for some athletes, by athlete name
- * @param supervisedBy who supervises it, instead of the person the plan names
- */
-public record SessionPlan(
-    String name,
-    int perWeek,
-    Duration gap,
-    Content content,
-    List<DayOfWeek> prefer,
-    Map<String, Content> only,
-    Optional<String> supervisedBy) {
+/** A kind of session in a block, with a number of times a week. Immutable. */
+public final class SessionPlan {
 
   /** The default gap. */
   public static final Duration STANDARD_GAP = Duration.ofHours(48);
@@ -68,48 +52,89 @@ public record SessionPlan(
     }
   }
 
-  /**
-   * Copies and checks the parts.
-   *
-   * @throws IllegalArgumentException if it is not done 1 to 7 times a week, the gap is outside 0 to
-   *     31 days, a weekday is preferred twice, or the supervisor's name has no letter and no digit
-   */
-  public SessionPlan {
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(gap, "gap");
-    Objects.requireNonNull(content, "content");
-    Objects.requireNonNull(prefer, "prefer");
-    Objects.requireNonNull(only, "only");
-    Objects.requireNonNull(supervisedBy, "supervisedBy");
-    prefer = List.copyOf(prefer);
-    only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
-    Range.PER_WEEK.check(perWeek);
-    Range.GAP.check(gap);
-    supervisedBy.ifPresent(who -> WrittenReason.check(who, "who supervises session " + name));
-    if (Set.copyOf(prefer).size() < prefer.size()) {
-      throw new IllegalArgumentException("session " + name + " prefers a weekday twice: " + prefer);
-    }
-  }
-
-  /**
-   * Creates a session without its own supervision.
-   *
-   * @throws IllegalArgumentException as the other constructor does
-   */
-  public SessionPlan(
+  /** The components, checked. */
+  private record Parts(
       String name,
       int perWeek,
       Duration gap,
       Content content,
       List<DayOfWeek> prefer,
-      Map<String, Content> only) {
-    this(name, perWeek, gap, content, prefer, only, Optional.empty());
+      Map<String, Content> only,
+      Optional<String> supervisedBy) {
+    Parts {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(gap, "gap");
+      Objects.requireNonNull(content, "content");
+      Objects.requireNonNull(prefer, "prefer");
+      Objects.requireNonNull(only, "only");
+      Objects.requireNonNull(supervisedBy, "supervisedBy");
+      prefer = List.copyOf(prefer);
+      only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
+      Range.PER_WEEK.check(perWeek);
+      Range.GAP.check(gap);
+      supervisedBy.ifPresent(who -> WrittenReason.check(who, "who supervises session " + name));
+      if (Set.copyOf(prefer).size() < prefer.size()) {
+        throw new IllegalArgumentException(
+            "session " + name + " prefers a weekday twice: " + prefer);
+      }
+    }
+  }
+
+  private final Parts parts;
+
+  private SessionPlan(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Starts a session with the standard gap. */
+  public static Builder builder(String name, int perWeek, Content content) {
+    return new Builder(name, perWeek, content);
+  }
+
+  /** Returns a builder with these components. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /** Returns the name: kebab-case, unique in its block. */
+  public String name() {
+    return parts.name;
+  }
+
+  /** Returns how many times a week it is done, 1 to 7. */
+  public int perWeek() {
+    return parts.perWeek;
+  }
+
+  /** Returns the least time between two of them, up to 31 days; whole days count. */
+  public Duration gap() {
+    return parts.gap;
+  }
+
+  /** Returns the exercises. */
+  public Content content() {
+    return parts.content;
+  }
+
+  /** Returns the weekdays to use first, if any are free. */
+  public List<DayOfWeek> prefer() {
+    return parts.prefer;
+  }
+
+  /** Returns other content for some athletes, by athlete name. */
+  public Map<String, Content> only() {
+    return parts.only;
+  }
+
+  /** Returns who supervises it, instead of the person the plan names. */
+  public Optional<String> supervisedBy() {
+    return parts.supervisedBy;
   }
 
   /** Returns the exercises of all athletes. */
   List<Exercise> exercises() {
-    List<Exercise> all = new ArrayList<>(content.exercises());
-    only.values().forEach(own -> all.addAll(own.exercises()));
+    List<Exercise> all = new ArrayList<>(parts.content.exercises());
+    parts.only.values().forEach(own -> all.addAll(own.exercises()));
     return all;
   }
 
@@ -117,26 +142,26 @@ public record SessionPlan(
   public static SessionPlan of(String name, int perWeek, Exercise... exercises) {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(exercises, "exercises");
-    return new SessionPlan(name, perWeek, STANDARD_GAP, Content.of(exercises), List.of(), Map.of());
+    return builder(name, perWeek, Content.of(exercises)).build();
   }
 
   /** Returns this session with another gap. */
   public SessionPlan atLeastApart(Duration time) {
-    return new SessionPlan(name, perWeek, time, content, prefer, only, supervisedBy);
+    return toBuilder().gap(time).build();
   }
 
   /** Returns this session with weekdays to use first. */
   public SessionPlan preferring(DayOfWeek... days) {
-    List<DayOfWeek> more = new ArrayList<>(prefer);
+    List<DayOfWeek> more = new ArrayList<>(parts.prefer);
     more.addAll(List.of(days));
-    return new SessionPlan(name, perWeek, gap, content, more, only, supervisedBy);
+    return toBuilder().prefer(more).build();
   }
 
   /** Returns this session with other content for one athlete. */
   public SessionPlan onlyFor(String athlete, Content other) {
-    Map<String, Content> more = new TreeMap<>(only);
+    Map<String, Content> more = new TreeMap<>(parts.only);
     more.put(athlete, other);
-    return new SessionPlan(name, perWeek, gap, content, prefer, more, supervisedBy);
+    return toBuilder().only(more).build();
   }
 
   /**
@@ -146,11 +171,112 @@ public record SessionPlan(
    * @throws IllegalArgumentException if that has no letter and no digit
    */
   public SessionPlan supervisedBy(String who) {
-    return new SessionPlan(name, perWeek, gap, content, prefer, only, Optional.of(who));
+    return toBuilder().supervisedBy(Optional.of(who)).build();
   }
 
   /** Returns the content for an athlete. */
   public Content contentFor(String athlete) {
-    return only.getOrDefault(athlete, content);
+    return parts.only.getOrDefault(athlete, parts.content);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SessionPlan that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "SessionPlan" + parts.toString().substring("Parts".length());
+  }
+
+  /** Collects the components. Not thread-safe. */
+  public static final class Builder {
+    private String name;
+    private int perWeek;
+    private Duration gap = STANDARD_GAP;
+    private Content content;
+    private List<DayOfWeek> prefer = List.of();
+    private Map<String, Content> only = Map.of();
+    private Optional<String> supervisedBy = Optional.empty();
+
+    private Builder(String name, int perWeek, Content content) {
+      this.name = Objects.requireNonNull(name, "name");
+      this.perWeek = perWeek;
+      this.content = Objects.requireNonNull(content, "content");
+    }
+
+    private Builder(Parts copied) {
+      name = copied.name;
+      perWeek = copied.perWeek;
+      gap = copied.gap;
+      content = copied.content;
+      prefer = copied.prefer;
+      only = copied.only;
+      supervisedBy = copied.supervisedBy;
+    }
+
+    /** Sets the name: kebab-case, unique in its block. */
+    public Builder name(String value) {
+      Objects.requireNonNull(value, "value");
+      name = value;
+      return this;
+    }
+
+    /** Sets how many times a week it is done, 1 to 7. */
+    public Builder perWeek(int value) {
+      perWeek = value;
+      return this;
+    }
+
+    /** Sets the least time between two of them, up to 31 days; whole days count. */
+    public Builder gap(Duration value) {
+      Objects.requireNonNull(value, "value");
+      gap = value;
+      return this;
+    }
+
+    /** Sets the exercises. */
+    public Builder content(Content value) {
+      Objects.requireNonNull(value, "value");
+      content = value;
+      return this;
+    }
+
+    /** Sets the weekdays to use first, if any are free. */
+    public Builder prefer(List<DayOfWeek> value) {
+      Objects.requireNonNull(value, "value");
+      prefer = value;
+      return this;
+    }
+
+    /** Sets other content for some athletes, by athlete name. */
+    public Builder only(Map<String, Content> value) {
+      Objects.requireNonNull(value, "value");
+      only = value;
+      return this;
+    }
+
+    /** Sets who supervises it, instead of the person the plan names. */
+    public Builder supervisedBy(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      supervisedBy = value;
+      return this;
+    }
+
+    /**
+     * Returns the session.
+     *
+     * @throws IllegalArgumentException if it is not done 1 to 7 times a week, the gap is outside 0
+     *     to 31 days, a weekday is preferred twice, or the supervisor's name has no letter and no
+     *     digit
+     */
+    public SessionPlan build() {
+      return new SessionPlan(new Parts(name, perWeek, gap, content, prefer, only, supervisedBy));
+    }
   }
 }

@@ -218,16 +218,10 @@ final class LineExpansion {
             line.day(),
             List.of(candidate.get()),
             new PlacementReason.Unplaced()),
-        new PlanWeek(
-            week.number(),
-            week.block().name(),
-            week.blockWeek(),
-            week.first(),
-            week.eased(),
-            false,
-            0,
-            0,
-            line.path()));
+        PlanWeek.builder(
+                week.number(), week.block().name(), week.blockWeek(), week.first(), line.path())
+            .eased(week.eased())
+            .build());
   }
 
   /** Prescribes the share of the sets of each grip in a mix. */

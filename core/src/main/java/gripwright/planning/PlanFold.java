@@ -125,17 +125,15 @@ public final class PlanFold {
     FindingList logged = new FindingList();
     new LogFindings(timeline, athlete, state.past()).all().forEach(logged::add);
     return new Planned(
-        new Schedule(
-            plan,
-            athlete,
-            state.work().sessions(),
-            state.weeks(),
-            state.work().retests(),
-            hardDays.climbing(plan.from(), plan.to()),
-            state.past().missed(),
-            state.past().notMadeUp(),
-            beside,
-            Optional.empty()),
+        Schedule.builder(plan, athlete)
+            .sessions(state.work().sessions())
+            .weeks(state.weeks())
+            .retests(state.work().retests())
+            .climbing(hardDays.climbing(plan.from(), plan.to()))
+            .missed(state.past().missed())
+            .notMadeUp(state.past().notMadeUp())
+            .beside(beside)
+            .build(),
         state.findings().plus(logged).all(),
         expansion.unloaded());
   }

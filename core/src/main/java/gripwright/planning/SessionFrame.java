@@ -10,7 +10,6 @@ import gripwright.schedule.PlannedExercise;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 
 /** The parts of a session around its exercises: duration, hardness and place. */
 final class SessionFrame {
@@ -32,20 +31,17 @@ final class SessionFrame {
       LocalDate day,
       List<PlannedExercise> exercises,
       PlacementReason because) {
-    return new DatedSession(
-        day,
-        week.number(),
-        week.block().name(),
-        week.blockWeek(),
-        session.name(),
-        minutes(session, exercises),
-        exercises.stream().anyMatch(PlannedExercise::hard),
-        week.eased(),
-        prescription.bodyMassOn(day),
-        because,
-        exercises,
-        week.path(session.name(), day),
-        Optional.empty());
+    return DatedSession.builder(
+            day, session.name(), prescription.bodyMassOn(day), week.path(session.name(), day))
+        .week(week.number())
+        .block(week.block().name())
+        .blockWeek(week.blockWeek())
+        .minutes(minutes(session, exercises))
+        .hard(exercises.stream().anyMatch(PlannedExercise::hard))
+        .eased(week.eased())
+        .placedBecause(because)
+        .exercises(exercises)
+        .build();
   }
 
   /** Returns the duration of a session with these exercises, in minutes, rounded up. */

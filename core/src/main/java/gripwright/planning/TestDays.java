@@ -124,14 +124,15 @@ final class TestDays {
 
   private static DatedRetest dated(
       WeekContext week, Plan.Retest retest, ModelPath place, RetestDay.Found found) {
-    return new DatedRetest(
-        found.day(),
-        week.number(),
-        week.block().name(),
-        retest.setups(),
-        retest.hold(),
-        found.displaced().map(DatedSession::name).orElse(""),
-        found.because(),
-        place.then("date", found.day().toString()));
+    return DatedRetest.builder(
+            found.day(),
+            week.number(),
+            week.block().name(),
+            retest.setups(),
+            retest.hold(),
+            place.then("date", found.day().toString()))
+        .insteadOf(found.displaced().map(DatedSession::name).orElse(""))
+        .placedBecause(found.because())
+        .build();
   }
 }

@@ -38,15 +38,11 @@ final class TestsAsDone {
       Optional<LocalDate> done = logged.dayOf(test, first, before);
       if (done.isPresent()) {
         tests.add(
-            new DatedRetest(
-                done.get(),
-                test.week(),
-                test.block(),
-                test.setups(),
-                test.hold(),
-                test.insteadOf(),
-                new PlacementReason.TestedOnDay(),
-                test.path().without("date").then("date", done.get().toString())));
+            test.toBuilder()
+                .date(done.get())
+                .placedBecause(new PlacementReason.TestedOnDay())
+                .path(test.path().without("date").then("date", done.get().toString()))
+                .build());
       } else if (!timeline.isPast(test.date())) {
         tests.add(test);
       } else {

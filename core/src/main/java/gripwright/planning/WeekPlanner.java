@@ -115,16 +115,14 @@ final class WeekPlanner {
               .with("to", week.first().plusDays(6)));
     }
     return new Filled(
-        new PlanWeek(
-            week.number(),
-            week.block().name(),
-            week.blockWeek(),
-            week.first(),
-            week.eased(),
-            away,
-            kept.stream().mapToDouble(DatedSession::timeUnderLoadSeconds).sum(),
-            kept.stream().mapToDouble(DatedSession::loadIndex).sum(),
-            week.path()),
+        PlanWeek.builder(
+                week.number(), week.block().name(), week.blockWeek(), week.first(), week.path())
+            .eased(week.eased())
+            .away(away)
+            .timeUnderLoadSeconds(
+                kept.stream().mapToDouble(DatedSession::timeUnderLoadSeconds).sum())
+            .loadIndex(kept.stream().mapToDouble(DatedSession::loadIndex).sum())
+            .build(),
         dated.work(),
         dated.past().withNotMadeUp(placed.notMadeUp()),
         kept.isEmpty() ? planned ? Outcome.SKIPPED : Outcome.EMPTY : Outcome.TRAINED,

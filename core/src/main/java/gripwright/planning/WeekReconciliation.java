@@ -161,23 +161,21 @@ final class WeekReconciliation {
                 mass));
       }
     }
-    return new DatedSession(
-        line.date(),
-        week.number(),
-        week.block().name(),
-        week.blockWeek(),
-        line.session(),
-        happened
-            .planned()
-            .map(DatedSession::minutes)
-            .orElse(minutes(week.block(), line, exercises)),
-        exercises.stream().anyMatch(PlannedExercise::hard),
-        week.eased(),
-        mass,
-        because,
-        exercises,
-        path,
-        Optional.of(happened));
+    return DatedSession.builder(line.date(), line.session(), mass, path)
+        .week(week.number())
+        .block(week.block().name())
+        .blockWeek(week.blockWeek())
+        .minutes(
+            happened
+                .planned()
+                .map(DatedSession::minutes)
+                .orElse(minutes(week.block(), line, exercises)))
+        .hard(exercises.stream().anyMatch(PlannedExercise::hard))
+        .eased(week.eased())
+        .placedBecause(because)
+        .exercises(exercises)
+        .happened(Optional.of(happened))
+        .build();
   }
 
   /**

@@ -74,22 +74,21 @@ final class WorkAsDone {
     boolean sameSetup = setup.toString().equals(like.setup().toString());
     boolean felt = done.effort().orElse(0) >= Hardness.EFFORT;
     boolean hard = felt || isHard(like, setup, load, place.day(), match.planned().isPresent());
-    return new PlannedExercise(
-        place.order(),
-        like.protocol(),
-        setup,
-        fits.of(setup),
-        asPlanned ? scheme : scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
-        steps,
-        asPlanned && sameSetup ? like.percentOfMax() : OptionalDouble.empty(),
-        sameSetup ? like.maximum() : Optional.empty(),
-        setup.lifting() ? Load.ZERO : bodyMass,
-        hard,
-        Optional.empty(),
-        like.rehabilitation(),
-        Optional.empty(),
-        why(like, done, sets, load, match.planned().isPresent()),
-        place.path());
+    return PlannedExercise.builder(
+            like.protocol(),
+            setup,
+            asPlanned ? scheme : scheme.mapHolds(h -> new Scheme.Hold(h.time(), Level.total(load))),
+            steps,
+            setup.lifting() ? Load.ZERO : bodyMass,
+            place.path())
+        .order(place.order())
+        .fits(fits.of(setup))
+        .percentOfMax(asPlanned && sameSetup ? like.percentOfMax() : OptionalDouble.empty())
+        .maximum(sameSetup ? like.maximum() : Optional.empty())
+        .hard(hard)
+        .rehabilitation(like.rehabilitation())
+        .why(why(like, done, sets, load, match.planned().isPresent()))
+        .build();
   }
 
   /**

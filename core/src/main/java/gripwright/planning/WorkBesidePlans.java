@@ -70,22 +70,18 @@ final class WorkBesidePlans {
           .map(like -> asDone(like, done, place))
           .ifPresent(exercises::addAll);
     }
-    return new DatedSession(
-        day,
-        0,
-        "",
-        0,
-        line.session(),
-        exercises.stream()
-            .mapToInt(e -> (int) ((e.scheme().duration().toSeconds() + 59) / 60))
-            .sum(),
-        exercises.stream().anyMatch(PlannedExercise::hard),
-        false,
-        expansion.bodyMassOn(day),
-        new PlacementReason.NotPlanned(),
-        exercises,
-        path,
-        Optional.of(new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line))));
+    return DatedSession.builder(day, line.session(), expansion.bodyMassOn(day), path)
+        .minutes(
+            exercises.stream()
+                .mapToInt(e -> (int) ((e.scheme().duration().toSeconds() + 59) / 60))
+                .sum())
+        .hard(exercises.stream().anyMatch(PlannedExercise::hard))
+        .placedBecause(new PlacementReason.NotPlanned())
+        .exercises(exercises)
+        .happened(
+            Optional.of(
+                new Happened(Happened.Kind.UNPLANNED, Optional.empty(), timeline.entry(line))))
+        .build();
   }
 
   /**

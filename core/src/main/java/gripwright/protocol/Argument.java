@@ -7,6 +7,31 @@ import java.util.Objects;
 /** A value of a protocol's parameter. */
 public sealed interface Argument {
 
+  /**
+   * Returns a count.
+   *
+   * @param times 1 to 1000
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  static Argument of(int times) {
+    return new Count(times);
+  }
+
+  /**
+   * Returns a time.
+   *
+   * @param time above 0 s for a hold, 0 s to a day for a rest
+   * @throws IllegalArgumentException if it is outside 0 s to a day
+   */
+  static Argument of(Duration time) {
+    return new Time(time);
+  }
+
+  /** Returns a level. */
+  static Argument of(Level level) {
+    return new AtLevel(level);
+  }
+
   /** Returns what the visitor returns for this kind. */
   <R> R accept(Visitor<R> visitor);
 

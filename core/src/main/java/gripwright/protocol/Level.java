@@ -11,6 +11,61 @@ import java.util.Objects;
 /** The planned intensity of a hold. */
 public sealed interface Level extends Message {
 
+  /**
+   * Returns a share of the reference maximum.
+   *
+   * @param percent above 0 and at most 100; 80 is {@code 80 % max}
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  static Level ofMax(double percent) {
+    return new OfMax(percent / 100);
+  }
+
+  /**
+   * Returns a total load, body mass included.
+   *
+   * @param load above 0 kg and up to 1000 kg
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  static Level total(Load load) {
+    return new Total(load);
+  }
+
+  /** Returns body mass with nothing added and nothing removed. */
+  static Level bodyMass() {
+    return new BodyMass(Load.ZERO);
+  }
+
+  /**
+   * Returns body mass with a load added.
+   *
+   * @param added -1000 to 1000 kg; negative if load is removed
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  static Level bodyMassPlus(Load added) {
+    return new BodyMass(added);
+  }
+
+  /**
+   * Returns the load that could be held this much longer than it is.
+   *
+   * @param time 0 to 600 s
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  static Level reserve(Duration time) {
+    return new Reserve(time);
+  }
+
+  /**
+   * Returns an effort.
+   *
+   * @param outOfTen above 0 and at most 10
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  static Level effort(double outOfTen) {
+    return new Effort(outOfTen);
+  }
+
   /** Returns whether the load follows from how long it could be held. */
   boolean byTime();
 

@@ -313,21 +313,21 @@ public record Protocol(
     /** Adds a parameter that is a number of repeats. */
     public Builder given(String parameter, int times) {
       Objects.requireNonNull(parameter, "parameter");
-      return given(parameter, new Argument.Count(times));
+      return given(parameter, Argument.of(times));
     }
 
     /** Adds a parameter that is a time. */
     public Builder given(String parameter, Duration time) {
       Objects.requireNonNull(parameter, "parameter");
       Objects.requireNonNull(time, "time");
-      return given(parameter, new Argument.Time(time));
+      return given(parameter, Argument.of(time));
     }
 
     /** Adds a parameter that is a level. */
     public Builder given(String parameter, Level level) {
       Objects.requireNonNull(parameter, "parameter");
       Objects.requireNonNull(level, "level");
-      return given(parameter, new Argument.AtLevel(level));
+      return given(parameter, Argument.of(level));
     }
 
     /** Adds a step. */

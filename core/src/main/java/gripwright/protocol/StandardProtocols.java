@@ -20,7 +20,7 @@ public final class StandardProtocols {
           .title("long light holds for tissue")
           .aim("tissue-tolerance")
           .given("work", Duration.ofMillis(30000))
-          .given("level", new Level.OfMax(0.35))
+          .given("level", Level.ofMax(35))
           .given("sets", 4)
           .given("pause", Duration.ofMinutes(2))
           .step(
@@ -35,7 +35,7 @@ public final class StandardProtocols {
       Protocol.named("first-tens")
           .title("light holds for beginners")
           .aim("foundation")
-          .given("level", new Level.OfMax(0.45))
+          .given("level", Level.ofMax(45))
           .given("sets", 6)
           .given("pause", Duration.ofMinutes(2))
           .step(
@@ -50,7 +50,7 @@ public final class StandardProtocols {
       Protocol.named("long-repeaters")
           .title("many light holds with short rests")
           .aim("local-endurance")
-          .given("level", new Level.OfMax(0.4))
+          .given("level", Level.ofMax(40))
           .given("sets", 3)
           .given("repetitions", 12)
           .given("pause", Duration.ofMinutes(4))
@@ -73,7 +73,7 @@ public final class StandardProtocols {
           .title("single strong holds with long rests")
           .aim("maximal-strength")
           .given("work", Duration.ofMillis(10000))
-          .given("level", new Level.OfMax(0.85))
+          .given("level", Level.ofMax(85))
           .given("sets", 5)
           .given("pause", Duration.ofMinutes(3))
           .step(
@@ -88,7 +88,7 @@ public final class StandardProtocols {
       Protocol.named("repeaters")
           .title("7 s on and 3 s off, in sets")
           .aim("strength-endurance")
-          .given("level", new Level.OfMax(0.6))
+          .given("level", Level.ofMax(60))
           .given("sets", 4)
           .given("repetitions", 6)
           .given("pause", Duration.ofMinutes(3))
@@ -110,9 +110,9 @@ public final class StandardProtocols {
       Protocol.named("return-ladder")
           .title("three rungs of light holds on the way back")
           .aim("rehabilitation")
-          .given("first", new Level.OfMax(0.2))
-          .given("second", new Level.OfMax(0.3))
-          .given("third", new Level.OfMax(0.4))
+          .given("first", Level.ofMax(20))
+          .given("second", Level.ofMax(30))
+          .given("third", Level.ofMax(40))
           .given("pause", Duration.ofMinutes(2))
           .step(
               new Part.Repeat(
@@ -139,7 +139,7 @@ public final class StandardProtocols {
           .title("short holds with a little in reserve")
           .aim("maximal-strength")
           .given("work", Duration.ofMillis(5000))
-          .given("level", new Level.Reserve(Duration.ofMillis(4000)))
+          .given("level", Level.reserve(Duration.ofMillis(4000)))
           .given("sets", 6)
           .given("pause", Duration.ofMinutes(3))
           .step(

@@ -32,8 +32,13 @@ public record Angle(double degrees) implements Comparable<Angle> {
     return new Angle(flexion);
   }
 
-  /** Returns the flexion for an included angle between the two bones: 180 minus it. */
-  public static Angle included(double betweenTheBones) {
+  /**
+   * Returns the flexion for an included angle between the two bones: 180 minus it.
+   *
+   * @param betweenTheBones in degrees, 0 to 360; 180 is a straight joint
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  public static Angle ofIncludedDegrees(double betweenTheBones) {
     return new Angle(180 - betweenTheBones);
   }
 

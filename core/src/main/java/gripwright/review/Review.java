@@ -30,6 +30,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A review of an athlete's log on a day, compared with its plans. Immutable; the same input gives
@@ -37,49 +38,106 @@ import java.util.stream.Stream;
  *
  * <p>Loads on fingers and pulleys are estimates. No number here predicts an injury or is a
  * diagnosis.
- *
- * @param athlete whose log
- * @param log lines up to the day
- * @param day the day; empty if nothing is logged and no day was given
- * @param sessions planned and logged sessions, by date
- * @param climbing logged climbing, by date
- * @param load session load by day and week
- * @param exposure time under tension and impulse by grip, finger and pulley
- * @param progress change between tests
- * @param sides differences between the hands
- * @param pain pain by place, the worst first
- * @param next the next steps for a coach, the most important first, at most {@value #MOST_STEPS},
- *     as findings
- * @param findings findings about the log, such as a test that doesn't fit the others
  */
-public record Review(
-    Athlete athlete,
-    Log log,
-    Optional<LocalDate> day,
-    List<ReviewedSession> sessions,
-    List<LogEntry.Climbed> climbing,
-    TrainingLoad load,
-    Exposure exposure,
-    List<Progress> progress,
-    List<SideDifference> sides,
-    List<PainCourse> pain,
-    List<Finding> next,
-    List<Finding> findings) {
+public final class Review {
 
   /** Most next steps. */
   public static final int MOST_STEPS = 5;
 
   private static final double SECONDS_PER_MINUTE = 60;
 
-  /** Copies the lists. */
-  public Review {
-    sessions = List.copyOf(sessions);
-    climbing = List.copyOf(climbing);
-    progress = List.copyOf(progress);
-    sides = List.copyOf(sides);
-    pain = List.copyOf(pain);
-    next = List.copyOf(next);
-    findings = List.copyOf(findings);
+  /** The components, checked. */
+  private record Parts(
+      Athlete athlete,
+      Log log,
+      Optional<LocalDate> day,
+      List<ReviewedSession> sessions,
+      List<LogEntry.Climbed> climbing,
+      TrainingLoad load,
+      Exposure exposure,
+      List<Progress> progress,
+      List<SideDifference> sides,
+      List<PainCourse> pain,
+      List<Finding> next,
+      List<Finding> findings) {
+    Parts {
+      sessions = List.copyOf(sessions);
+      climbing = List.copyOf(climbing);
+      progress = List.copyOf(progress);
+      sides = List.copyOf(sides);
+      pain = List.copyOf(pain);
+      next = List.copyOf(next);
+      findings = List.copyOf(findings);
+    }
+  }
+
+  private final Parts parts;
+
+  private Review(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns whose log it is. */
+  public Athlete athlete() {
+    return parts.athlete;
+  }
+
+  /** Returns the lines up to the day. */
+  public Log log() {
+    return parts.log;
+  }
+
+  /** Returns the day; empty if nothing is logged and no day was given. */
+  public Optional<LocalDate> day() {
+    return parts.day;
+  }
+
+  /** Returns the planned and logged sessions, by date. */
+  public List<ReviewedSession> sessions() {
+    return parts.sessions;
+  }
+
+  /** Returns the logged climbing, by date. */
+  public List<LogEntry.Climbed> climbing() {
+    return parts.climbing;
+  }
+
+  /** Returns the session load by day and week. */
+  public TrainingLoad load() {
+    return parts.load;
+  }
+
+  /** Returns the time under tension and impulse by grip, finger and pulley. */
+  public Exposure exposure() {
+    return parts.exposure;
+  }
+
+  /** Returns the change between tests. */
+  public List<Progress> progress() {
+    return parts.progress;
+  }
+
+  /** Returns the differences between the hands. */
+  public List<SideDifference> sides() {
+    return parts.sides;
+  }
+
+  /** Returns the pain by place, the worst first. */
+  public List<PainCourse> pain() {
+    return parts.pain;
+  }
+
+  /**
+   * Returns the next steps for a coach, the most important first, at most {@value #MOST_STEPS}, as
+   * findings.
+   */
+  public List<Finding> next() {
+    return parts.next;
+  }
+
+  /** Returns the findings about the log, such as a test that doesn't fit the others. */
+  public List<Finding> findings() {
+    return parts.findings;
   }
 
   /**
@@ -122,42 +180,51 @@ public record Review(
     List<SideDifference> sides = SideDifference.of(progress);
     List<PainCourse> pain = PainCourse.of(known, athlete.injuries(), day);
     return new Review(
-        athlete,
-        known,
-        Optional.of(day),
-        sessions,
-        climbing,
-        load,
-        Exposure.of(
-            athlete, sessions, known.bodyMassOn(day).orElse(athlete.bodyMass()), day, weekStart),
-        progress,
-        sides,
-        pain,
-        new NextSteps(
-                athlete, known, day, new NextSteps.Seen(sessions, load, progress, sides, pain, odd))
-            .steps(),
-        Stream.concat(
-                Doubts.of(
+        new Parts(
+            athlete,
+            known,
+            Optional.of(day),
+            sessions,
+            climbing,
+            load,
+            Exposure.of(
+                athlete,
+                sessions,
+                known.bodyMassOn(day).orElse(athlete.bodyMass()),
+                day,
+                weekStart),
+            progress,
+            sides,
+            pain,
+            new NextSteps(
                     athlete,
                     known,
-                    plans,
-                    odd.stream().map(each -> OddTests.finding(each, log)).toList())
-                    .stream(),
-                plans.stream()
-                    .flatMap(plan -> plan.findings().stream())
-                    .filter(f -> f.isAbout(Topic.TEST_NOT_LOGGED)))
-            .toList());
+                    day,
+                    new NextSteps.Seen(sessions, load, progress, sides, pain, odd))
+                .steps(),
+            Stream.concat(
+                    Doubts.of(
+                        athlete,
+                        known,
+                        plans,
+                        odd.stream().map(each -> OddTests.finding(each, log)).toList())
+                        .stream(),
+                    plans.stream()
+                        .flatMap(plan -> plan.findings().stream())
+                        .filter(f -> f.isAbout(Topic.TEST_NOT_LOGGED)))
+                .toList()));
   }
 
   /** Returns the places whose pain stops training on the day. */
   public PainStops stops() {
-    return PainStops.of(pain, GrowthPain.of(athlete, log), day.orElse(LocalDate.MIN));
+    return PainStops.of(
+        parts.pain, GrowthPain.of(parts.athlete, parts.log), parts.day.orElse(LocalDate.MIN));
   }
 
   /** Returns the names of the planned or logged grips that are stopped, in alphabetical order. */
   public List<String> stoppedGrips() {
     PainStops stops = stops();
-    return sessions.stream()
+    return parts.sessions.stream()
         .flatMap(ReviewedSession::setups)
         .filter(setup -> stops.of(setup).isPresent())
         .map(setup -> setup.grip().name())
@@ -209,18 +276,19 @@ public record Review(
   /** Returns the review of an empty log, without a day. */
   public static Review unlogged(Athlete athlete) {
     return new Review(
-        athlete,
-        Log.empty(athlete.name()),
-        Optional.empty(),
-        List.of(),
-        List.of(),
-        new TrainingLoad(List.of(), List.of()),
-        new Exposure(List.of()),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(NextSteps.begin(athlete)),
-        List.of());
+        new Parts(
+            athlete,
+            Log.empty(athlete.name()),
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            new TrainingLoad(List.of(), List.of()),
+            new Exposure(List.of()),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(NextSteps.begin(athlete)),
+            List.of()));
   }
 
   /** Returns the day on which weeks begin: that of the first plan, else Monday. */
@@ -259,7 +327,22 @@ public record Review(
 
   /** Returns how many sessions and days of climbing have no effort and so count as 0. */
   public long withoutEffort() {
-    return sessions.stream().filter(s -> s.trained() && s.effort().isEmpty()).count()
-        + climbing.stream().filter(climbed -> climbed.effort().isEmpty()).count();
+    return parts.sessions.stream().filter(s -> s.trained() && s.effort().isEmpty()).count()
+        + parts.climbing.stream().filter(climbed -> climbed.effort().isEmpty()).count();
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Review that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Review" + parts.toString().substring("Parts".length());
   }
 }

@@ -105,15 +105,12 @@ record BreachGroup(List<Breach> breaches) {
     Rule rule = first.rule();
     List<ModelPath> places = breaches.stream().map(Breach::path).distinct().toList();
     Finding finding =
-        new Finding(
-                "rule." + rule.name(),
-                rule.severity(),
-                first.path(),
-                Map.of(),
-                tellsMore(places) ? places : List.of(),
-                Optional.empty(),
-                rule.topic())
+        Finding.of("rule." + rule.name(), rule.severity(), first.path())
+            .withPlaces(first.path(), tellsMore(places) ? places : List.of())
             .with("message", rule.message());
+    if (rule.topic().isPresent()) {
+      finding = finding.about(rule.topic().get());
+    }
     if (rule.source().isPresent()) {
       finding = finding.with("source", rule.source().get());
     }

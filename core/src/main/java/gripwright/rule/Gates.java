@@ -16,7 +16,6 @@ import gripwright.protocol.Protocol;
 import gripwright.protocol.Term;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
@@ -78,32 +77,16 @@ public final class Gates {
       WaiverIndex waivers,
       LogTimeline timeline) {
     DatedSession alone =
-        new DatedSession(
-            session.date(),
-            session.week(),
-            session.block(),
-            session.blockWeek(),
-            session.name(),
-            session.minutes(),
-            exercise.hard(),
-            session.eased(),
-            session.bodyMass(),
-            session.placedBecause(),
-            List.of(exercise),
-            session.path(),
-            Optional.empty());
+        session.toBuilder()
+            .hard(exercise.hard())
+            .exercises(List.of(exercise))
+            .happened(Optional.empty())
+            .build();
     return RuleCheck.stopping(
-        new Schedule(
-            timeline.plan(),
-            timeline.athlete(),
-            List.of(alone),
-            List.of(week),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty()),
+        Schedule.builder(timeline.plan(), timeline.athlete())
+            .sessions(List.of(alone))
+            .weeks(List.of(week))
+            .build(),
         timeline,
         waivers);
   }
@@ -150,52 +133,29 @@ public final class Gates {
     ModelPath path = athlete.path().then("grip", name);
     Load mass = log.bodyMassOn(day).orElse(athlete.bodyMass());
     PlannedExercise hold =
-        new PlannedExercise(
-            1,
-            name,
-            setup,
-            fits.of(setup),
-            line.scheme(),
-            List.of(
-                new PlannedExercise.LoadedStep(
-                    HOLD.toSeconds(), Optional.of(mass.times(byBodyMass)))),
-            OptionalDouble.of(level * 100),
-            Optional.empty(),
-            mass,
-            false,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            List.of(),
-            path.then("exercise", 1));
+        PlannedExercise.builder(
+                name,
+                setup,
+                line.scheme(),
+                List.of(
+                    new PlannedExercise.LoadedStep(
+                        HOLD.toSeconds(), Optional.of(mass.times(byBodyMass)))),
+                mass,
+                path.then("exercise", 1))
+            .fits(fits.of(setup))
+            .percentOfMax(OptionalDouble.of(level * 100))
+            .build();
     DatedSession session =
-        new DatedSession(
-            day,
-            1,
-            name,
-            1,
-            name,
-            1,
-            false,
-            false,
-            mass,
-            new PlacementReason.Unplaced(),
-            List.of(hold),
-            path,
-            Optional.empty());
-    PlanWeek week = new PlanWeek(1, name, 1, day, false, false, 0, 0, path);
+        DatedSession.builder(day, name, mass, path)
+            .week(1)
+            .block(name)
+            .blockWeek(1)
+            .minutes(1)
+            .exercises(List.of(hold))
+            .build();
+    PlanWeek week = PlanWeek.builder(1, name, 1, day, path).build();
     Schedule schedule =
-        new Schedule(
-            plan,
-            athlete,
-            List.of(session),
-            List.of(week),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty());
+        Schedule.builder(plan, athlete).sessions(List.of(session)).weeks(List.of(week)).build();
     return RuleCheck.check(schedule, LogTimeline.of(plan, athlete, log), List.of()).stream()
         .filter(finding -> finding.rule().isPresent())
         .toList();

@@ -7,47 +7,101 @@ import gripwright.expression.Scope;
 import gripwright.finding.Severity;
 import gripwright.finding.Topic;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/**
- * A condition that a compiled plan must meet. Immutable.
- *
- * @param name kebab-case, unique in a project
- * @param severity severity of a breach
- * @param scope the subjects it checks
- * @param when where it applies; empty means everywhere
- * @param require the condition that must be met there
- * @param message what a coach reads when it is broken
- * @param source where the rule comes from
- * @param neverWaived true if it can't be waived
- * @param topic the topic of a breach, for built-in rules
- */
-public record Rule(
-    String name,
-    Severity severity,
-    Scope scope,
-    Optional<Expression> when,
-    Expression require,
-    String message,
-    Optional<String> source,
-    boolean neverWaived,
-    Optional<Topic> topic) {
+/** A condition that a compiled plan must meet. Immutable. */
+public final class Rule {
 
-  /**
-   * Checks that condition and requirement are conditions on the scope.
-   *
-   * @throws IllegalArgumentException if one is not, or its subjects are not those of the scope
-   */
-  public Rule {
-    when.ifPresent(condition -> ExpressionCompiler.check(condition, scope.kind()));
-    ExpressionCompiler.check(require, scope.kind());
+  /** The components, checked. */
+  private record Parts(
+      String name,
+      Severity severity,
+      Scope scope,
+      Optional<Expression> when,
+      Expression require,
+      String message,
+      Optional<String> source,
+      boolean neverWaived,
+      Optional<Topic> topic) {
+    Parts {
+      when.ifPresent(condition -> ExpressionCompiler.check(condition, scope.kind()));
+      ExpressionCompiler.check(require, scope.kind());
+    }
+  }
+
+  private final Parts parts;
+
+  private Rule(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns the name: kebab-case, unique in a project. */
+  public String name() {
+    return parts.name;
+  }
+
+  /** Returns the severity of a breach. */
+  public Severity severity() {
+    return parts.severity;
+  }
+
+  /** Returns the subjects it checks. */
+  public Scope scope() {
+    return parts.scope;
+  }
+
+  /** Returns where it applies; empty means everywhere. */
+  public Optional<Expression> when() {
+    return parts.when;
+  }
+
+  /** Returns the condition that must be met there. */
+  public Expression require() {
+    return parts.require;
+  }
+
+  /** Returns what a coach reads when it is broken. */
+  public String message() {
+    return parts.message;
+  }
+
+  /** Returns where the rule comes from. */
+  public Optional<String> source() {
+    return parts.source;
+  }
+
+  /** Returns whether it can't be waived. */
+  public boolean neverWaived() {
+    return parts.neverWaived;
+  }
+
+  /** Returns the topic of a breach, for built-in rules. */
+  public Optional<Topic> topic() {
+    return parts.topic;
   }
 
   /**
    * Returns whether the rule reads the property that distinguishes planned tests from exercises.
    */
   boolean readsTests() {
-    return require.reads(Kind.EXERCISE, "test")
-        || when.filter(condition -> condition.reads(Kind.EXERCISE, "test")).isPresent();
+    return parts.require.reads(Kind.EXERCISE, "test")
+        || parts.when.filter(condition -> condition.reads(Kind.EXERCISE, "test")).isPresent();
+  }
+
+  /** Starts a rule with everything this one has. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /**
+   * Starts a rule.
+   *
+   * @param name kebab-case, unique in a project
+   * @param severity severity of a breach
+   * @param scope the subjects it checks
+   */
+  public static Builder of(String name, Severity severity, Scope scope) {
+    return new Builder(name, severity, scope);
   }
 
   /** Starts a rule whose breach is an error. */
@@ -63,6 +117,21 @@ public record Rule(
   /** Starts a rule whose breach is advice. */
   public static Builder advice(String name, Scope scope) {
     return new Builder(name, Severity.ADVICE, scope);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Rule that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Rule" + parts.toString().substring("Parts".length());
   }
 
   /** Collects the parts of a rule. Not thread-safe. */
@@ -81,6 +150,16 @@ public record Rule(
       this.name = name;
       this.severity = severity;
       this.scope = scope;
+    }
+
+    private Builder(Parts copied) {
+      this(copied.name, copied.severity, copied.scope);
+      when = copied.when;
+      require = Optional.of(copied.require);
+      message = Optional.of(copied.message);
+      source = copied.source;
+      neverWaived = copied.neverWaived;
+      topic = copied.topic;
     }
 
     /** Sets where the rule applies. */
@@ -107,8 +186,8 @@ public record Rule(
       return this;
     }
 
-    /** Sets the topic of a breach, for other code. */
-    Builder about(Topic what) {
+    /** Sets the topic of a breach; built-in rules have one, by which other code knows them. */
+    public Builder about(Topic what) {
       topic = Optional.of(what);
       return this;
     }
@@ -127,15 +206,16 @@ public record Rule(
      */
     public Rule build() {
       return new Rule(
-          name,
-          severity,
-          scope,
-          when,
-          require.orElseThrow(() -> new IllegalStateException(name + " requires nothing")),
-          message.orElseThrow(() -> new IllegalStateException(name + " has no message")),
-          source,
-          neverWaived,
-          topic);
+          new Parts(
+              name,
+              severity,
+              scope,
+              when,
+              require.orElseThrow(() -> new IllegalStateException(name + " requires nothing")),
+              message.orElseThrow(() -> new IllegalStateException(name + " has no message")),
+              source,
+              neverWaived,
+              topic));
     }
   }
 }

@@ -5,41 +5,200 @@ import gripwright.grip.Setup;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
-/**
- * Tests on a day. They count as hard.
- *
- * @param date the day
- * @param week plan week, from 1
- * @param block name of the block
- * @param setups setups to test, in order
- * @param hold how long each is held
- * @param insteadOf name of the session it replaces; empty if it has a day of its own
- * @param placedBecause the reason for its day
- * @param path its place in the model
- */
-public record DatedRetest(
-    LocalDate date,
-    int week,
-    String block,
-    List<Setup> setups,
-    Duration hold,
-    String insteadOf,
-    PlacementReason placedBecause,
-    ModelPath path) {
+/** Tests on a day. They count as hard. */
+public final class DatedRetest {
 
-  /** Copies the setups. */
-  public DatedRetest {
-    setups = List.copyOf(setups);
+  /** The components, checked. */
+  private record Parts(
+      LocalDate date,
+      int week,
+      String block,
+      List<Setup> setups,
+      Duration hold,
+      String insteadOf,
+      PlacementReason placedBecause,
+      ModelPath path) {
+    Parts {
+      setups = List.copyOf(setups);
+    }
+  }
+
+  private final Parts parts;
+
+  private DatedRetest(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Starts tests on a day of their own unless set. */
+  public static Builder builder(
+      LocalDate date, int week, String block, List<Setup> setups, Duration hold, ModelPath path) {
+    return new Builder(date, week, block, setups, hold, path);
+  }
+
+  /** Returns a builder with these components. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /** Returns the day. */
+  public LocalDate date() {
+    return parts.date;
+  }
+
+  /** Returns the plan week, from 1. */
+  public int week() {
+    return parts.week;
+  }
+
+  /** Returns the name of the block. */
+  public String block() {
+    return parts.block;
+  }
+
+  /** Returns the setups to test, in order. */
+  public List<Setup> setups() {
+    return parts.setups;
+  }
+
+  /** Returns how long each is held. */
+  public Duration hold() {
+    return parts.hold;
+  }
+
+  /** Returns the name of the session it replaces; empty if it has a day of its own. */
+  public String insteadOf() {
+    return parts.insteadOf;
+  }
+
+  /** Returns the reason for its day. */
+  public PlacementReason placedBecause() {
+    return parts.placedBecause;
+  }
+
+  /** Returns its place in the model. */
+  public ModelPath path() {
+    return parts.path;
   }
 
   /** Returns whether a setup is one of those that are tested. */
   public boolean tests(Setup setup) {
-    return setups.stream().anyMatch(s -> s.toString().equals(setup.toString()));
+    return parts.setups.stream().anyMatch(s -> s.toString().equals(setup.toString()));
   }
 
   /** Returns whether it was done according to the log. */
   public boolean done() {
-    return placedBecause instanceof PlacementReason.TestedOnDay;
+    return parts.placedBecause instanceof PlacementReason.TestedOnDay;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DatedRetest that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "DatedRetest" + parts.toString().substring("Parts".length());
+  }
+
+  /** Collects the components. Not thread-safe. */
+  public static final class Builder {
+    private LocalDate date;
+    private int week;
+    private String block;
+    private List<Setup> setups;
+    private Duration hold;
+    private String insteadOf = "";
+    private PlacementReason placedBecause = new PlacementReason.Unplaced();
+    private ModelPath path;
+
+    private Builder(
+        LocalDate date, int week, String block, List<Setup> setups, Duration hold, ModelPath path) {
+      this.date = Objects.requireNonNull(date, "date");
+      this.week = week;
+      this.block = Objects.requireNonNull(block, "block");
+      this.setups = Objects.requireNonNull(setups, "setups");
+      this.hold = Objects.requireNonNull(hold, "hold");
+      this.path = Objects.requireNonNull(path, "path");
+    }
+
+    private Builder(Parts copied) {
+      date = copied.date;
+      week = copied.week;
+      block = copied.block;
+      setups = copied.setups;
+      hold = copied.hold;
+      insteadOf = copied.insteadOf;
+      placedBecause = copied.placedBecause;
+      path = copied.path;
+    }
+
+    /** Sets the day. */
+    public Builder date(LocalDate value) {
+      Objects.requireNonNull(value, "value");
+      date = value;
+      return this;
+    }
+
+    /** Sets the plan week, from 1. */
+    public Builder week(int value) {
+      week = value;
+      return this;
+    }
+
+    /** Sets the name of the block. */
+    public Builder block(String value) {
+      Objects.requireNonNull(value, "value");
+      block = value;
+      return this;
+    }
+
+    /** Sets the setups to test, in order. */
+    public Builder setups(List<Setup> value) {
+      Objects.requireNonNull(value, "value");
+      setups = value;
+      return this;
+    }
+
+    /** Sets how long each is held. */
+    public Builder hold(Duration value) {
+      Objects.requireNonNull(value, "value");
+      hold = value;
+      return this;
+    }
+
+    /** Sets the name of the session it replaces; empty if it has a day of its own. */
+    public Builder insteadOf(String value) {
+      Objects.requireNonNull(value, "value");
+      insteadOf = value;
+      return this;
+    }
+
+    /** Sets the reason for its day. */
+    public Builder placedBecause(PlacementReason value) {
+      Objects.requireNonNull(value, "value");
+      placedBecause = value;
+      return this;
+    }
+
+    /** Sets its place in the model. */
+    public Builder path(ModelPath value) {
+      Objects.requireNonNull(value, "value");
+      path = value;
+      return this;
+    }
+
+    /** Returns the tests. */
+    public DatedRetest build() {
+      return new DatedRetest(
+          new Parts(date, week, block, setups, hold, insteadOf, placedBecause, path));
+    }
   }
 }

@@ -12,46 +12,13 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
-/**
- * An exercise with its loads. Immutable.
- *
- * @param order position in the session as the coach wrote it, from 1
- * @param protocol name of the protocol
- * @param setup grip, edge and hands
- * @param fits the fit of each hand in use on the edge, by side, left first; two equal hands share
- *     one fit
- * @param scheme sets, holds and rests after progression
- * @param steps holds with their loads and rests, in the order they happen
- * @param percentOfMax the written level after progression, in per cent, if all holds share one;
- *     {@link #builtPercentOfMax} returns the built share
- * @param maximum the maximum that levels were calculated from, if known
- * @param bodyMass zero for a weight lifted from the floor
- * @param hard true if it counts as hard
- * @param endReserve estimated capacity left after the last hold, where the maximum is known
- * @param rehabilitation whose plan it follows, if it is part of a rehabilitation
- * @param mix how it was chosen among several grips, if the line has a choice
- * @param why the derivation of each number, in order
- * @param path its place in the model
- */
-public record PlannedExercise(
-    int order,
-    String protocol,
-    Setup setup,
-    Map<Side, GripFit> fits,
-    Scheme scheme,
-    List<LoadedStep> steps,
-    OptionalDouble percentOfMax,
-    Optional<Maximum> maximum,
-    Load bodyMass,
-    boolean hard,
-    Optional<EndReserve> endReserve,
-    Optional<String> rehabilitation,
-    Optional<GripMix> mix,
-    List<Derivation> why,
-    ModelPath path) {
+/** An exercise with its loads. Immutable. */
+public final class PlannedExercise {
 
   /**
    * A load more than this many percentage points below the plan is well below it; our own number.
@@ -106,24 +73,140 @@ public record PlannedExercise(
     }
   }
 
+  /** The components, checked. */
+  private record Parts(
+      int order,
+      String protocol,
+      Setup setup,
+      Map<Side, GripFit> fits,
+      Scheme scheme,
+      List<LoadedStep> steps,
+      OptionalDouble percentOfMax,
+      Optional<Maximum> maximum,
+      Load bodyMass,
+      boolean hard,
+      Optional<EndReserve> endReserve,
+      Optional<String> rehabilitation,
+      Optional<GripMix> mix,
+      List<Derivation> why,
+      ModelPath path) {
+    Parts {
+      boolean fitting = fits.size() == setup.hands().sides().size();
+      for (Side side : setup.hands().sides()) {
+        GripFit fit = fits.get(side);
+        fitting &=
+            fit != null && fit.grip().equals(setup.grip()) && fit.edge().equals(setup.edge());
+      }
+      if (!fitting) {
+        throw new IllegalArgumentException("not the fits of " + setup + ": " + fits);
+      }
+      fits = Collections.unmodifiableMap(new EnumMap<>(fits));
+      steps = List.copyOf(steps);
+      why = List.copyOf(why);
+    }
+  }
+
+  private final Parts parts;
+
+  private PlannedExercise(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Starts an exercise with its loads, first in its session and not hard unless set. */
+  public static Builder builder(
+      String protocol,
+      Setup setup,
+      Scheme scheme,
+      List<LoadedStep> steps,
+      Load bodyMass,
+      ModelPath path) {
+    return new Builder(protocol, setup, scheme, steps, bodyMass, path);
+  }
+
+  /** Returns a builder with these components. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /** Returns the position in the session as the coach wrote it, from 1. */
+  public int order() {
+    return parts.order;
+  }
+
+  /** Returns the name of the protocol. */
+  public String protocol() {
+    return parts.protocol;
+  }
+
+  /** Returns the grip, edge and hands. */
+  public Setup setup() {
+    return parts.setup;
+  }
+
   /**
-   * Copies the parts.
-   *
-   * @throws IllegalArgumentException unless there is a fit of this grip on this edge for each hand
-   *     in use, and for no other
+   * Returns the fit of each hand in use on the edge, by side, left first; two equal hands share one
+   * fit.
    */
-  public PlannedExercise {
-    boolean fitting = fits.size() == setup.hands().sides().size();
-    for (Side side : setup.hands().sides()) {
-      GripFit fit = fits.get(side);
-      fitting &= fit != null && fit.grip().equals(setup.grip()) && fit.edge().equals(setup.edge());
-    }
-    if (!fitting) {
-      throw new IllegalArgumentException("not the fits of " + setup + ": " + fits);
-    }
-    fits = Collections.unmodifiableMap(new EnumMap<>(fits));
-    steps = List.copyOf(steps);
-    why = List.copyOf(why);
+  public Map<Side, GripFit> fits() {
+    return parts.fits;
+  }
+
+  /** Returns the sets, holds and rests after progression. */
+  public Scheme scheme() {
+    return parts.scheme;
+  }
+
+  /** Returns the holds with their loads and the rests, in the order they happen. */
+  public List<LoadedStep> steps() {
+    return parts.steps;
+  }
+
+  /**
+   * Returns the written level after progression, in per cent, if all holds share one; {@link
+   * #builtPercentOfMax} is the built share.
+   */
+  public OptionalDouble percentOfMax() {
+    return parts.percentOfMax;
+  }
+
+  /** Returns the maximum that levels were calculated from, if known. */
+  public Optional<Maximum> maximum() {
+    return parts.maximum;
+  }
+
+  /** Returns the body mass; zero for a weight lifted from the floor. */
+  public Load bodyMass() {
+    return parts.bodyMass;
+  }
+
+  /** Returns whether it counts as hard. */
+  public boolean hard() {
+    return parts.hard;
+  }
+
+  /** Returns the estimated capacity left after the last hold, where the maximum is known. */
+  public Optional<EndReserve> endReserve() {
+    return parts.endReserve;
+  }
+
+  /** Returns whose plan it follows, if it is part of a rehabilitation. */
+  public Optional<String> rehabilitation() {
+    return parts.rehabilitation;
+  }
+
+  /** Returns how it was chosen among several grips, if the line has a choice. */
+  public Optional<GripMix> mix() {
+    return parts.mix;
+  }
+
+  /** Returns the derivation of each number, in order. */
+  public List<Derivation> why() {
+    return parts.why;
+  }
+
+  /** Returns its place in the model. */
+  public ModelPath path() {
+    return parts.path;
   }
 
   /**
@@ -132,9 +215,9 @@ public record PlannedExercise(
    * maximum is unknown.
    */
   public OptionalDouble builtPercentOfMax() {
-    return maximum.isEmpty() || maximum.get().used().kilograms() <= 0
+    return parts.maximum.isEmpty() || parts.maximum.get().used().kilograms() <= 0
         ? OptionalDouble.empty()
-        : OptionalDouble.of(totalLoad().kilograms() / maximum.get().used().kilograms() * 100);
+        : OptionalDouble.of(totalLoad().kilograms() / parts.maximum.get().used().kilograms() * 100);
   }
 
   /**
@@ -144,13 +227,13 @@ public record PlannedExercise(
   public boolean builtWellBelowLevel() {
     OptionalDouble built = builtPercentOfMax();
     return built.isPresent()
-        && percentOfMax.isPresent()
-        && percentOfMax.getAsDouble() - built.getAsDouble() > WELL_BELOW + 1e-9;
+        && parts.percentOfMax.isPresent()
+        && parts.percentOfMax.getAsDouble() - built.getAsDouble() > WELL_BELOW + 1e-9;
   }
 
   /** Returns this exercise as one that was chosen. */
   public PlannedExercise chosenBy(GripMix chosen) {
-    return with(hard, endReserve, Optional.of(chosen), why);
+    return toBuilder().mix(Optional.of(chosen)).build();
   }
 
   /**
@@ -161,38 +244,19 @@ public record PlannedExercise(
    * @param countsAsHard true to make the exercise hard, if it is not already
    */
   public PlannedExercise leaving(EndReserve reserve, Derivation link, boolean countsAsHard) {
-    List<Derivation> longer = new ArrayList<>(why);
+    List<Derivation> longer = new ArrayList<>(parts.why);
     longer.add(link);
-    return with(hard || countsAsHard, Optional.of(reserve), mix, longer);
-  }
-
-  private PlannedExercise with(
-      boolean asHard,
-      Optional<EndReserve> reserve,
-      Optional<GripMix> chosen,
-      List<Derivation> chain) {
-    return new PlannedExercise(
-        order,
-        protocol,
-        setup,
-        fits,
-        scheme,
-        steps,
-        percentOfMax,
-        maximum,
-        bodyMass,
-        asHard,
-        reserve,
-        rehabilitation,
-        chosen,
-        chain,
-        path);
+    return toBuilder()
+        .hard(parts.hard || countsAsHard)
+        .endReserve(Optional.of(reserve))
+        .why(longer)
+        .build();
   }
 
   /** Returns the greatest total load of any hold. */
   public Load totalLoad() {
     Load greatest = Load.ZERO;
-    for (LoadedStep step : steps) {
+    for (LoadedStep step : parts.steps) {
       Load load = step.load().orElse(Load.ZERO);
       greatest = load.compareTo(greatest) > 0 ? load : greatest;
     }
@@ -201,13 +265,13 @@ public record PlannedExercise(
 
   /** Returns the load added to body mass at the greatest load; negative if load is removed. */
   public Load added() {
-    return totalLoad().minus(bodyMass);
+    return totalLoad().minus(parts.bodyMass);
   }
 
   /** Returns the time under tension, in seconds. */
   public double timeUnderLoadSeconds() {
     double seconds = 0;
-    for (LoadedStep step : steps) {
+    for (LoadedStep step : parts.steps) {
       seconds += step.isHold() ? step.seconds() : 0;
     }
     return seconds;
@@ -216,7 +280,7 @@ public record PlannedExercise(
   /** Returns the load-time: the sum of total load times hold time, in kg s. */
   public double loadIndex() {
     double sum = 0;
-    for (LoadedStep step : steps) {
+    for (LoadedStep step : parts.steps) {
       sum += step.load().isPresent() ? step.load().get().kilograms() * step.seconds() : 0;
     }
     return sum;
@@ -225,5 +289,207 @@ public record PlannedExercise(
   /** Returns the impulse on the hands together, in N s. */
   public double impulse() {
     return loadIndex() * Unit.NEWTONS_PER_KILOGRAM;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PlannedExercise that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "PlannedExercise" + parts.toString().substring("Parts".length());
+  }
+
+  /** Collects the components. Not thread-safe. */
+  public static final class Builder {
+    private int order = 1;
+    private String protocol;
+    private Setup setup;
+    private Map<Side, GripFit> fits = Map.of();
+    private Scheme scheme;
+    private List<LoadedStep> steps;
+    private OptionalDouble percentOfMax = OptionalDouble.empty();
+    private Optional<Maximum> maximum = Optional.empty();
+    private Load bodyMass;
+    private boolean hard;
+    private Optional<EndReserve> endReserve = Optional.empty();
+    private Optional<String> rehabilitation = Optional.empty();
+    private Optional<GripMix> mix = Optional.empty();
+    private List<Derivation> why = List.of();
+    private ModelPath path;
+
+    private Builder(
+        String protocol,
+        Setup setup,
+        Scheme scheme,
+        List<LoadedStep> steps,
+        Load bodyMass,
+        ModelPath path) {
+      this.protocol = Objects.requireNonNull(protocol, "protocol");
+      this.setup = Objects.requireNonNull(setup, "setup");
+      this.scheme = Objects.requireNonNull(scheme, "scheme");
+      this.steps = Objects.requireNonNull(steps, "steps");
+      this.bodyMass = Objects.requireNonNull(bodyMass, "bodyMass");
+      this.path = Objects.requireNonNull(path, "path");
+    }
+
+    private Builder(Parts copied) {
+      order = copied.order;
+      protocol = copied.protocol;
+      setup = copied.setup;
+      fits = copied.fits;
+      scheme = copied.scheme;
+      steps = copied.steps;
+      percentOfMax = copied.percentOfMax;
+      maximum = copied.maximum;
+      bodyMass = copied.bodyMass;
+      hard = copied.hard;
+      endReserve = copied.endReserve;
+      rehabilitation = copied.rehabilitation;
+      mix = copied.mix;
+      why = copied.why;
+      path = copied.path;
+    }
+
+    /** Sets the position in the session as the coach wrote it, from 1. */
+    public Builder order(int value) {
+      order = value;
+      return this;
+    }
+
+    /** Sets the name of the protocol. */
+    public Builder protocol(String value) {
+      Objects.requireNonNull(value, "value");
+      protocol = value;
+      return this;
+    }
+
+    /** Sets the grip, edge and hands. */
+    public Builder setup(Setup value) {
+      Objects.requireNonNull(value, "value");
+      setup = value;
+      return this;
+    }
+
+    /**
+     * Sets the fit of each hand in use on the edge, by side, left first; two equal hands share one
+     * fit.
+     */
+    public Builder fits(Map<Side, GripFit> value) {
+      Objects.requireNonNull(value, "value");
+      fits = value;
+      return this;
+    }
+
+    /** Sets the sets, holds and rests after progression. */
+    public Builder scheme(Scheme value) {
+      Objects.requireNonNull(value, "value");
+      scheme = value;
+      return this;
+    }
+
+    /** Sets the holds with their loads and the rests, in the order they happen. */
+    public Builder steps(List<LoadedStep> value) {
+      Objects.requireNonNull(value, "value");
+      steps = value;
+      return this;
+    }
+
+    /**
+     * Sets the written level after progression, in per cent, if all holds share one; {@link
+     * #builtPercentOfMax} is the built share.
+     */
+    public Builder percentOfMax(OptionalDouble value) {
+      Objects.requireNonNull(value, "value");
+      percentOfMax = value;
+      return this;
+    }
+
+    /** Sets the maximum that levels were calculated from, if known. */
+    public Builder maximum(Optional<Maximum> value) {
+      Objects.requireNonNull(value, "value");
+      maximum = value;
+      return this;
+    }
+
+    /** Sets the body mass; zero for a weight lifted from the floor. */
+    public Builder bodyMass(Load value) {
+      Objects.requireNonNull(value, "value");
+      bodyMass = value;
+      return this;
+    }
+
+    /** Sets whether it counts as hard. */
+    public Builder hard(boolean value) {
+      hard = value;
+      return this;
+    }
+
+    /** Sets the estimated capacity left after the last hold, where the maximum is known. */
+    public Builder endReserve(Optional<EndReserve> value) {
+      Objects.requireNonNull(value, "value");
+      endReserve = value;
+      return this;
+    }
+
+    /** Sets whose plan it follows, if it is part of a rehabilitation. */
+    public Builder rehabilitation(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      rehabilitation = value;
+      return this;
+    }
+
+    /** Sets how it was chosen among several grips, if the line has a choice. */
+    public Builder mix(Optional<GripMix> value) {
+      Objects.requireNonNull(value, "value");
+      mix = value;
+      return this;
+    }
+
+    /** Sets the derivation of each number, in order. */
+    public Builder why(List<Derivation> value) {
+      Objects.requireNonNull(value, "value");
+      why = value;
+      return this;
+    }
+
+    /** Sets its place in the model. */
+    public Builder path(ModelPath value) {
+      Objects.requireNonNull(value, "value");
+      path = value;
+      return this;
+    }
+
+    /**
+     * Returns the exercise.
+     *
+     * @throws IllegalArgumentException unless there is a fit of this grip on this edge for each
+     *     hand in use, and for no other
+     */
+    public PlannedExercise build() {
+      return new PlannedExercise(
+          new Parts(
+              order,
+              protocol,
+              setup,
+              fits,
+              scheme,
+              steps,
+              percentOfMax,
+              maximum,
+              bodyMass,
+              hard,
+              endReserve,
+              rehabilitation,
+              mix,
+              why,
+              path));
+    }
   }
 }

@@ -21,73 +21,114 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A compiled plan for one athlete: dated sessions, weeks, tests, and the findings about them.
  * Immutable.
- *
- * @param schedule sessions, weeks and tests by date
- * @param timeline plan and log of the athlete, read together
- * @param changes changes in the days ahead that log entries since the plan's start caused, by date
- * @param findings from planning and rules, in order of place
  */
-public record CompiledPlan(
-    Schedule schedule, LogTimeline timeline, List<LogChange> changes, List<Finding> findings) {
+public final class CompiledPlan {
 
-  /** Copies the lists. */
-  public CompiledPlan {
-    changes = List.copyOf(changes);
-    findings = List.copyOf(findings);
+  /** The components, checked. */
+  private record Parts(
+      Schedule schedule, LogTimeline timeline, List<LogChange> changes, List<Finding> findings) {
+    Parts {
+      changes = List.copyOf(changes);
+      findings = List.copyOf(findings);
+    }
+  }
+
+  private final Parts parts;
+
+  private CompiledPlan(Parts parts) {
+    this.parts = parts;
+  }
+
+  /**
+   * Returns a compiled plan without changes and findings.
+   *
+   * @param schedule sessions, weeks and tests by date
+   * @param timeline plan and log of the athlete, read together
+   */
+  public static CompiledPlan of(Schedule schedule, LogTimeline timeline) {
+    return new CompiledPlan(new Parts(schedule, timeline, List.of(), List.of()));
+  }
+
+  /** Returns this result with other changes by the log. */
+  public CompiledPlan withChanges(List<LogChange> others) {
+    return new CompiledPlan(new Parts(parts.schedule, parts.timeline, others, parts.findings));
+  }
+
+  /** Returns the sessions, weeks and tests by date. */
+  public Schedule schedule() {
+    return parts.schedule;
+  }
+
+  /** Returns the plan and log of the athlete, read together. */
+  public LogTimeline timeline() {
+    return parts.timeline;
+  }
+
+  /**
+   * Returns the changes in the days ahead that log entries since the plan's start caused, by date.
+   */
+  public List<LogChange> changes() {
+    return parts.changes;
+  }
+
+  /** Returns the findings from planning and rules, in order of place. */
+  public List<Finding> findings() {
+    return parts.findings;
   }
 
   /** Returns the plan as written. */
   public Plan plan() {
-    return schedule.plan();
+    return parts.schedule.plan();
   }
 
   /** Returns the athlete. */
   public Athlete athlete() {
-    return schedule.athlete();
+    return parts.schedule.athlete();
   }
 
   /** Returns the log used. */
   public Log log() {
-    return timeline.log();
+    return parts.timeline.log();
   }
 
   /** Returns the sessions by date: past ones as trained, then planned ones. */
   public List<DatedSession> sessions() {
-    return schedule.sessions();
+    return parts.schedule.sessions();
   }
 
   /** Returns every week of the plan, in order. */
   public List<PlanWeek> weeks() {
-    return schedule.weeks();
+    return parts.schedule.weeks();
   }
 
   /** Returns the dated tests. */
   public List<DatedRetest> retests() {
-    return schedule.retests();
+    return parts.schedule.retests();
   }
 
   /** Returns the days of hard climbing within the plan, by date. */
   public List<LocalDate> climbing() {
-    return schedule.climbing();
+    return parts.schedule.climbing();
   }
 
   /** Returns past sessions that were planned but not done, by date. */
   public List<MissedSession> missed() {
-    return schedule.missed();
+    return parts.schedule.missed();
   }
 
   /** Returns the sessions of a plan week, from 1, by date. */
   public List<DatedSession> sessionsOf(int week) {
-    return schedule.sessionsOf(week);
+    return parts.schedule.sessionsOf(week);
   }
 
   /** Returns the sessions of a day. */
   public List<DatedSession> sessionsOn(LocalDate day) {
-    return schedule.sessionsOn(day);
+    return parts.schedule.sessionsOn(day);
   }
 
   /** Returns the injuries whose weeks of return after clearance overlap the plan. */
@@ -107,17 +148,17 @@ public record CompiledPlan(
 
   /** Returns the last day whose sessions are known; empty if the log covers none of the plan. */
   public Optional<LocalDate> lastKnownDay() {
-    return timeline.lastKnownDay();
+    return parts.timeline.lastKnownDay();
   }
 
   /** Returns this result with other findings. */
   public CompiledPlan withFindings(List<Finding> others) {
-    return new CompiledPlan(schedule, timeline, changes, others);
+    return new CompiledPlan(new Parts(parts.schedule, parts.timeline, parts.changes, others));
   }
 
   /** Returns this result with a finding before the others. */
   CompiledPlan withFinding(Finding first) {
-    return withFindings(Stream.concat(Stream.of(first), findings.stream()).toList());
+    return withFindings(Stream.concat(Stream.of(first), parts.findings.stream()).toList());
   }
 
   /**
@@ -126,10 +167,11 @@ public record CompiledPlan(
    */
   public CompiledPlan on(LocalDate day) {
     return new CompiledPlan(
-        schedule.on(day),
-        timeline,
-        changes.stream().filter(c -> c.change().date().equals(day)).toList(),
-        findings);
+        new Parts(
+            parts.schedule.on(day),
+            parts.timeline,
+            parts.changes.stream().filter(c -> c.change().date().equals(day)).toList(),
+            parts.findings));
   }
 
   /**
@@ -155,11 +197,26 @@ public record CompiledPlan(
 
   /** Returns whether the sessions may be used, which no error prevents. */
   public boolean usable() {
-    return findings.stream().noneMatch(Finding::blocks);
+    return parts.findings.stream().noneMatch(Finding::blocks);
   }
 
   /** Returns whether all days of a place in this plan are in the past. */
   public boolean isPast(ModelPath place) {
-    return timeline.isPast(place, schedule.weeks());
+    return parts.timeline.isPast(place, parts.schedule.weeks());
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CompiledPlan that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "CompiledPlan" + parts.toString().substring("Parts".length());
   }
 }

@@ -63,6 +63,6 @@ final class PlanCompiler {
     ScheduleSize size = ScheduleSize.of(schedule);
     meter.take(Limit.SESSIONS, size.sessions());
     meter.take(Limit.HOLDS, size.holds());
-    return new CompiledPlan(schedule, timeline, changes, findings);
+    return CompiledPlan.of(schedule, timeline).withChanges(changes).withFindings(findings);
   }
 }

@@ -68,6 +68,15 @@ public final class Season {
   }
 
   /**
+   * Returns the season of one plan for one athlete, with the built-in rules alone.
+   *
+   * @throws IllegalArgumentException if the log is not the athlete's
+   */
+  public static Season of(Plan plan, Athlete athlete, Log log) {
+    return of(List.of(plan), List.of(athlete), List.of(log), List.of());
+  }
+
+  /**
    * Returns a season. Protocols for unplanned logged work are those of the catalogue and of the
    * plans.
    *

@@ -12,7 +12,6 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -53,17 +52,10 @@ final class UnloadedLines {
     }
     Set<ModelPath> places = places(ahead, PlannedExercise::path);
     Schedule alone =
-        new Schedule(
-            schedule.plan(),
-            schedule.athlete(),
-            ahead,
-            schedule.weeks(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty());
+        Schedule.builder(schedule.plan(), schedule.athlete())
+            .sessions(ahead)
+            .weeks(schedule.weeks())
+            .build();
     List<Finding> ofLines = RuleCheck.check(alone, timeline, List.of(), ruleSets, meter);
     Set<Finding> unused =
         ofLines.stream().filter(f -> f.isAbout(Topic.UNUSED_WAIVER)).collect(Collectors.toSet());

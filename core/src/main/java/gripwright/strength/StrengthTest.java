@@ -25,6 +25,19 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
   }
 
   /**
+   * Returns a test of the greatest load held for a set time.
+   *
+   * @param date when
+   * @param setup grip, edge and hands
+   * @param hold how long, above 0 s and up to 3600 s
+   * @param load total load, above 0 kg and up to 1000 kg
+   * @throws IllegalArgumentException if hold or load is outside its range
+   */
+  public static StrengthTest held(LocalDate date, Setup setup, Duration hold, Load load) {
+    return new StrengthTest(date, setup, new Held(hold, load));
+  }
+
+  /**
    * Returns the effort behind the greatest load by time: for a hold to failure its duration, for a
    * series the best mean. Empty if there was no load.
    */

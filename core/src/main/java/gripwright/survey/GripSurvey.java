@@ -40,6 +40,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Every grip fitted to one athlete's hands on one edge: whether the hands can take it, the load on
@@ -50,29 +51,8 @@ import java.util.function.Function;
  * relative to the athlete's {@linkplain OwnHang own hang}. Rules are checked for a light hold,
  * where a broken rule closes the grip, and for a maximal hold, where a further broken rule is a
  * limit.
- *
- * @param athlete whose hands
- * @param day the day for which rules are checked
- * @param edge depth of the edge
- * @param total load on both hands together; each holds half
- * @param left the left hand
- * @param right the right hand
- * @param hangs the athlete's own hang on the day by hand, which forces are given relative to; that
- *     of the other hand where only that one takes the grip
- * @param rows one row a grip, or one a hand if the two differ; the catalogue's grips come first,
- *     crimps before open, split and single ones
- * @param notes rules broken by the athlete with any grip
  */
-public record GripSurvey(
-    Athlete athlete,
-    LocalDate day,
-    Length edge,
-    Load total,
-    HandShape left,
-    HandShape right,
-    Map<Side, OwnHang> hangs,
-    List<Row> rows,
-    List<Gate> notes) {
+public final class GripSurvey {
 
   /** Age in months at which the youth rules end. */
   private static final int YOUTH_MONTHS = 16 * 12;
@@ -150,14 +130,97 @@ public record GripSurvey(
    * @return empty without an estimate
    */
   public Optional<Boolean> aboveMaximum(Row row) {
-    return row.maximum().map(estimate -> total.compareTo(estimate.load().best()) > 0);
+    return row.maximum().map(estimate -> parts.total.compareTo(estimate.load().best()) > 0);
   }
 
-  /** Copies the lists. */
-  public GripSurvey {
-    hangs = Collections.unmodifiableMap(new EnumMap<>(hangs));
-    rows = List.copyOf(rows);
-    notes = List.copyOf(notes);
+  /** The components, checked. */
+  private record Parts(
+      Athlete athlete,
+      LocalDate day,
+      Length edge,
+      Load total,
+      HandShape left,
+      HandShape right,
+      Map<Side, OwnHang> hangs,
+      List<Row> rows,
+      List<Gate> notes) {
+    Parts {
+      hangs = Collections.unmodifiableMap(new EnumMap<>(hangs));
+      rows = List.copyOf(rows);
+      notes = List.copyOf(notes);
+    }
+  }
+
+  private final Parts parts;
+
+  private GripSurvey(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns this survey with other rows. */
+  public GripSurvey withRows(List<Row> others) {
+    return new GripSurvey(
+        new Parts(
+            parts.athlete,
+            parts.day,
+            parts.edge,
+            parts.total,
+            parts.left,
+            parts.right,
+            parts.hangs,
+            others,
+            parts.notes));
+  }
+
+  /** Returns the athlete whose hands these are. */
+  public Athlete athlete() {
+    return parts.athlete;
+  }
+
+  /** Returns the day for which rules are checked. */
+  public LocalDate day() {
+    return parts.day;
+  }
+
+  /** Returns the depth of the edge. */
+  public Length edge() {
+    return parts.edge;
+  }
+
+  /** Returns the load on both hands together; each holds half. */
+  public Load total() {
+    return parts.total;
+  }
+
+  /** Returns the left hand. */
+  public HandShape left() {
+    return parts.left;
+  }
+
+  /** Returns the right hand. */
+  public HandShape right() {
+    return parts.right;
+  }
+
+  /**
+   * Returns the athlete's own hang on the day by hand, which forces are given relative to; that of
+   * the other hand where only that one takes the grip.
+   */
+  public Map<Side, OwnHang> hangs() {
+    return parts.hangs;
+  }
+
+  /**
+   * Returns one row a grip, or one a hand if the two differ; the catalogue's grips come first,
+   * crimps before open, split and single ones.
+   */
+  public List<Row> rows() {
+    return parts.rows;
+  }
+
+  /** Returns the rules broken by the athlete with any grip. */
+  public List<Gate> notes() {
+    return parts.notes;
   }
 
   /**
@@ -228,15 +291,16 @@ public record GripSurvey(
       }
     }
     return new GripSurvey(
-        athlete,
-        day,
-        edge,
-        total,
-        athlete.shape(Side.LEFT),
-        athlete.shape(Side.RIGHT),
-        hangs,
-        rows,
-        List.copyOf(notes.values()));
+        new Parts(
+            athlete,
+            day,
+            edge,
+            total,
+            athlete.shape(Side.LEFT),
+            athlete.shape(Side.RIGHT),
+            hangs,
+            rows,
+            List.copyOf(notes.values())));
   }
 
   /** Tells whether a breach depends on the grip, not on the athlete alone. */
@@ -304,22 +368,22 @@ public record GripSurvey(
 
   /** Tells whether the hands are equal in every measure. */
   public boolean handsAreEqual() {
-    return athlete.left().equals(athlete.right());
+    return parts.athlete.left().equals(parts.athlete.right());
   }
 
   /** Returns the own hang that a row is given relative to. */
   public OwnHang hang(Row row) {
-    return Objects.requireNonNull(hangs.get(row.side().orElse(Side.LEFT)));
+    return Objects.requireNonNull(parts.hangs.get(row.side().orElse(Side.LEFT)));
   }
 
   /** Returns the body mass of the athlete on the day. */
   public Load bodyMass() {
-    return Objects.requireNonNull(hangs.get(Side.LEFT)).bodyMass();
+    return Objects.requireNonNull(parts.hangs.get(Side.LEFT)).bodyMass();
   }
 
   /** Returns what each hand holds, in N. */
   public double newtonsPerHand() {
-    return perHand(total);
+    return perHand(parts.total);
   }
 
   private static double perHand(Load total) {
@@ -328,19 +392,19 @@ public record GripSurvey(
 
   /** Returns the months of structured finger training on the day. */
   public double trainedMonths() {
-    return Gate.trained(athlete, day);
+    return Gate.trained(parts.athlete, parts.day);
   }
 
   /** Tells whether the athlete is under 16 on the day and must not train fingers intensively. */
   public boolean underSixteen() {
-    return athlete.ageInMonths(day) < YOUTH_MONTHS;
+    return parts.athlete.ageInMonths(parts.day) < YOUTH_MONTHS;
   }
 
   /** Returns the caveats for a reader of these rows. */
   public List<ModelCaveat> reservations() {
-    boolean estimated = left.bonesEstimated() || right.bonesEstimated();
-    boolean missed = rows.stream().anyMatch(row -> !row.fit().reachable());
-    double depth = edge.millimetres();
+    boolean estimated = parts.left.bonesEstimated() || parts.right.bonesEstimated();
+    boolean missed = parts.rows.stream().anyMatch(row -> !row.fit().reachable());
+    double depth = parts.edge.millimetres();
     boolean unmodelled = depth <= EdgeDepth.SHALLOWEST_ESTIMATED;
     boolean shallow = !unmodelled && depth < longestPad();
     return List.of(ModelCaveat.values()).stream()
@@ -354,17 +418,32 @@ public record GripSurvey(
 
   /** Tells whether a hand takes the grip of the own hang. */
   private boolean hangTaken() {
-    return hangs.values().stream().allMatch(OwnHang::taken);
+    return parts.hangs.values().stream().allMatch(OwnHang::taken);
   }
 
   /** Returns the length of the longest end bone, in mm. */
   private double longestPad() {
     double longest = 0;
-    for (HandShape shape : List.of(left, right)) {
+    for (HandShape shape : List.of(parts.left, parts.right)) {
       for (Finger finger : Finger.values()) {
         longest = Math.max(longest, shape.bone(finger, Segment.DISTAL).millimetres());
       }
     }
     return longest;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof GripSurvey that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "GripSurvey" + parts.toString().substring("Parts".length());
   }
 }

@@ -20,29 +20,14 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One athlete's strength on a day, estimated from tests: the greatest load in every grip on every
  * edge that the athlete owns or was tested on, the greatest load by time, and critical force.
  * Immutable.
- *
- * @param athlete the athlete
- * @param day the day, after which tests are ignored; empty if there is no log and no day was given
- * @param tests the tests used, as they count ({@link PlausibleTests}), oldest first
- * @param unused tests up to the day that were not used, oldest first
- * @param lowered tests above the plausible limit, as logged, oldest first; they count as that limit
- * @param sections one for each tested way of holding, two hands first and hanging before lifting
- * @param criticalForces critical forces in the order of the sections; within one section the most
- *     certain first, by spread and age
  */
-public record StrengthSurvey(
-    Athlete athlete,
-    Optional<LocalDate> day,
-    List<StrengthTest> tests,
-    List<Unused> unused,
-    List<StrengthTest> lowered,
-    List<Section> sections,
-    List<Critical> criticalForces) {
+public final class StrengthSurvey {
 
   /**
    * One way of holding, which is never estimated from another.
@@ -135,13 +120,72 @@ public record StrengthSurvey(
     DOUBTED
   }
 
-  /** Copies the lists. */
-  public StrengthSurvey {
-    tests = List.copyOf(tests);
-    unused = List.copyOf(unused);
-    lowered = List.copyOf(lowered);
-    sections = List.copyOf(sections);
-    criticalForces = List.copyOf(criticalForces);
+  /** The components, checked. */
+  record Parts(
+      Athlete athlete,
+      Optional<LocalDate> day,
+      List<StrengthTest> tests,
+      List<Unused> unused,
+      List<StrengthTest> lowered,
+      List<Section> sections,
+      List<Critical> criticalForces) {
+    Parts {
+      tests = List.copyOf(tests);
+      unused = List.copyOf(unused);
+      lowered = List.copyOf(lowered);
+      sections = List.copyOf(sections);
+      criticalForces = List.copyOf(criticalForces);
+    }
+  }
+
+  private final Parts parts;
+
+  StrengthSurvey(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns the athlete. */
+  public Athlete athlete() {
+    return parts.athlete;
+  }
+
+  /**
+   * Returns the day, after which tests are ignored; empty if there is no log and no day was given.
+   */
+  public Optional<LocalDate> day() {
+    return parts.day;
+  }
+
+  /** Returns the tests used, as they count ({@link PlausibleTests}), oldest first. */
+  public List<StrengthTest> tests() {
+    return parts.tests;
+  }
+
+  /** Returns the tests up to the day that were not used, oldest first. */
+  public List<Unused> unused() {
+    return parts.unused;
+  }
+
+  /**
+   * Returns the tests above the plausible limit, as logged, oldest first; they count as that limit.
+   */
+  public List<StrengthTest> lowered() {
+    return parts.lowered;
+  }
+
+  /**
+   * Returns one section for each tested way of holding, two hands first and hanging before lifting.
+   */
+  public List<Section> sections() {
+    return parts.sections;
+  }
+
+  /**
+   * Returns the critical forces in the order of the sections; within one section the most certain
+   * first, by spread and age.
+   */
+  public List<Critical> criticalForces() {
+    return parts.criticalForces;
   }
 
   /**
@@ -188,6 +232,22 @@ public record StrengthSurvey(
   /** Returns the empty survey of an athlete without a log. */
   public static StrengthSurvey untested(Athlete athlete) {
     return new StrengthSurvey(
-        athlete, Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of());
+        new Parts(
+            athlete, Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of()));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof StrengthSurvey that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "StrengthSurvey" + parts.toString().substring("Parts".length());
   }
 }

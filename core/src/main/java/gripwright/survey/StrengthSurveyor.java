@@ -102,7 +102,8 @@ final class StrengthSurveyor {
             .map(way -> section(way, grips))
             .toList();
     return new StrengthSurvey(
-        athlete, Optional.of(day), tests, unused, lowered, sections, criticalForces());
+        new StrengthSurvey.Parts(
+            athlete, Optional.of(day), tests, unused, lowered, sections, criticalForces()));
   }
 
   /** Returns why a test is not used; empty if it is. */

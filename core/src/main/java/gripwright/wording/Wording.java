@@ -81,20 +81,18 @@ public final class Wording {
   public ReportedFinding report(
       Finding finding, @Nullable String file, int line, int column, int endLine, int endColumn) {
     String place = finding.place().toString();
-    return new ReportedFinding(
-        finding.code(),
-        finding.severity(),
-        sentence(finding),
-        hint(finding).orElse(null),
-        file,
-        line,
-        column,
-        endLine,
-        endColumn,
-        finding.rule().orElse(null),
-        finding.waivedBecause().orElse(null),
-        place.isEmpty() ? null : place,
-        finding.athletes());
+    return ReportedFinding.builder(finding.code(), finding.severity(), sentence(finding))
+        .hint(hint(finding).orElse(null))
+        .file(file)
+        .line(line)
+        .column(column)
+        .endLine(endLine)
+        .endColumn(endColumn)
+        .rule(finding.rule().orElse(null))
+        .waivedBecause(finding.waivedBecause().orElse(null))
+        .place(place.isEmpty() ? null : place)
+        .athletes(finding.athletes())
+        .build();
   }
 
   /** Puts a message into words. */

@@ -84,42 +84,21 @@ class AthleteTest {
   void anInjuryIsOpenUntilTheDayItIsCleared() {
     LocalDate hurt = LocalDate.of(2027, 2, 3);
     LocalDate cleared = LocalDate.of(2027, 6, 20);
-    Injury injury =
-        new Injury(
-            Finger.RING,
-            Structure.A2,
-            Optional.empty(),
-            hurt,
-            Optional.of(cleared),
-            Optional.empty());
+    Injury injury = Injury.builder(Finger.RING, Structure.A2, hurt).cleared(cleared).build();
     assertFalse(injury.openOn(hurt.minusDays(1)));
     assertTrue(injury.openOn(hurt));
     assertTrue(injury.openOn(cleared.minusDays(1)));
     assertFalse(injury.openOn(cleared));
     assertThrows(
         IllegalArgumentException.class,
-        () ->
-            new Injury(
-                Finger.RING,
-                Structure.A2,
-                Optional.empty(),
-                cleared,
-                Optional.of(hurt),
-                Optional.empty()));
+        () -> Injury.builder(Finger.RING, Structure.A2, cleared).cleared(hurt).build());
   }
 
   @Test
   void anInjuryReturnsForTwelveWeeksAndNamesWhoClearedIt() {
     LocalDate hurt = LocalDate.of(2027, 2, 3);
     LocalDate cleared = LocalDate.of(2027, 6, 20);
-    Injury injury =
-        new Injury(
-            Finger.RING,
-            Structure.A2,
-            Optional.empty(),
-            hurt,
-            Optional.of(cleared),
-            Optional.empty());
+    Injury injury = Injury.builder(Finger.RING, Structure.A2, hurt).cleared(cleared).build();
     assertFalse(injury.isReturning(cleared.minusDays(1)));
     assertTrue(injury.isReturning(cleared));
     assertTrue(injury.isReturning(cleared.plusDays(83)));
@@ -128,18 +107,9 @@ class AthleteTest {
     assertFalse(injury.isReturning(hurt, cleared.minusDays(1)));
     assertEquals(Optional.of("therapist"), injury.clearedBy("therapist").clearedBy());
     assertThrows(IllegalArgumentException.class, () -> injury.clearedBy(" . "));
-    Injury skin =
-        new Injury(
-            Finger.RING,
-            Structure.SKIN,
-            Optional.empty(),
-            hurt,
-            Optional.of(cleared),
-            Optional.empty());
+    Injury skin = Injury.builder(Finger.RING, Structure.SKIN, hurt).cleared(cleared).build();
     assertFalse(skin.isReturning(cleared));
-    Injury open =
-        new Injury(
-            Finger.RING, Structure.A2, Optional.empty(), hurt, Optional.empty(), Optional.empty());
+    Injury open = Injury.builder(Finger.RING, Structure.A2, hurt).build();
     assertFalse(open.isReturning(cleared));
     assertThrows(IllegalArgumentException.class, () -> open.clearedBy("therapist"));
   }

@@ -24,7 +24,6 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.GeneratedSeason;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.PlannedExercise;
@@ -85,7 +84,7 @@ class PlanChangesTest {
     List<PlanChange> changes =
         between(
             plan(MONDAY, base(1, HOLD)),
-            plan(MONDAY, base(1, HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7))))));
+            plan(MONDAY, base(1, HOLD.with("level", Level.ofMax(70)))));
     assertEquals(2, changes.size(), changes.toString());
     for (PlanChange change : changes) {
       SessionChange.ExerciseChanged load =
@@ -98,9 +97,7 @@ class PlanChangesTest {
   @Test
   void moreSetsAreReportedAsSets() {
     List<PlanChange> changes =
-        between(
-            plan(MONDAY, base(1, HOLD)),
-            plan(MONDAY, base(1, HOLD.with("sets", new Argument.Count(6)))));
+        between(plan(MONDAY, base(1, HOLD)), plan(MONDAY, base(1, HOLD.with("sets", 6))));
     assertEquals(
         List.of(Measure.SETS, Measure.SETS),
         changes.stream().map(c -> ((SessionChange.ExerciseChanged) c).measure()).toList());
@@ -239,8 +236,8 @@ class PlanChangesTest {
   void aLevelThatTheEquipmentCantBuildIsReportedWithoutALoad() {
     List<PlanChange> changes =
         between(
-            plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7))))),
-            plan(MONDAY, peak(HOLD.with("level", new Argument.AtLevel(new Level.OfMax(0.7001))))));
+            plan(MONDAY, peak(HOLD.with("level", Level.ofMax(70)))),
+            plan(MONDAY, peak(HOLD.with("level", new Level.OfMax(0.7001)))));
     assertEquals(
         List.of(Measure.LEVEL),
         changes.stream().map(c -> ((SessionChange.ExerciseChanged) c).measure()).toList());
@@ -251,7 +248,7 @@ class PlanChangesTest {
     Advance later =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.02),
+                Advance.loadByPercent(2),
                 new Advance.WhenLogged(true, OptionalDouble.of(8), OptionalDouble.empty(), 2)),
             Optional.empty(),
             Optional.empty());

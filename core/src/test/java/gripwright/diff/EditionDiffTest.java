@@ -38,20 +38,16 @@ class EditionDiffTest {
 
   private static ReportedFinding finding(
       String place, String message, int line, @Nullable String waived) {
-    return new ReportedFinding(
-        "rule.x",
-        Severity.WARNING,
-        message,
-        null,
-        "a.grip",
-        line,
-        1,
-        line,
-        9,
-        "x",
-        waived,
-        place,
-        List.of());
+    return ReportedFinding.builder("rule.x", Severity.WARNING, message)
+        .file("a.grip")
+        .line(line)
+        .column(1)
+        .endLine(line)
+        .endColumn(9)
+        .rule("x")
+        .waivedBecause(waived)
+        .place(place)
+        .build();
   }
 
   private static EditionDiff between(Edition.Builder before, Edition.Builder after) {
@@ -91,14 +87,7 @@ class EditionDiffTest {
   }
 
   private static Grip with(Grip grip, List<String> cautions) {
-    return new Grip(
-        grip.name(),
-        grip.title(),
-        grip.family(),
-        grip.fingers(),
-        grip.bands(),
-        grip.needs(),
-        cautions);
+    return grip.toBuilder().cautions(cautions).build();
   }
 
   @Test

@@ -65,8 +65,7 @@ class CourseTest {
                         new Scheme.Repeat(
                             2,
                             Duration.ofSeconds(3),
-                            List.of(
-                                new Scheme.Hold(Duration.ofSeconds(7), new Level.OfMax(0.6))))))));
+                            List.of(new Scheme.Hold(Duration.ofSeconds(7), Level.ofMax(60))))))));
     List<Bout> bouts = Bout.of(scheme, level -> RATES.ofMvc(((Level.OfMax) level).fraction()));
     double load = 0.6 * RATES.greatestLoad(7);
     assertEquals(

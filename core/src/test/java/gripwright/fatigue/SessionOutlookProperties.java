@@ -10,7 +10,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
@@ -46,13 +45,13 @@ class SessionOutlookProperties {
     Exercise exercise() {
       Exercise exercise =
           Exercise.of(series ? Skarvdal.SERIES : Skarvdal.HOLDS, Skarvdal.HALF_CRIMP, Skarvdal.EDGE)
-              .with("level", new Argument.AtLevel(new Level.OfMax(percent / 100.0)))
-              .with("sets", new Argument.Count(sets));
+              .with("level", Level.ofMax(percent))
+              .with("sets", sets);
       return series
           ? exercise
           : exercise
-              .with("work", new Argument.Time(Duration.ofSeconds(seconds)))
-              .with("pause", new Argument.Time(Duration.ofSeconds(pause)));
+              .with("work", Duration.ofSeconds(seconds))
+              .with("pause", Duration.ofSeconds(pause));
     }
 
     CompiledPlan compile() {

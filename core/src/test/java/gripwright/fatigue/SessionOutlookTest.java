@@ -32,7 +32,6 @@ import gripwright.wording.Words;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,33 +42,23 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SessionOutlookTest {
 
   private static Exercise series(double percent, int sets) {
-    return Exercise.of(SERIES, HALF_CRIMP, EDGE)
-        .with("level", level(percent))
-        .with("sets", new Argument.Count(sets));
+    return Exercise.of(SERIES, HALF_CRIMP, EDGE).with("level", level(percent)).with("sets", sets);
   }
 
   private static Exercise holds(double seconds, double percent, int sets) {
     return Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-        .with("work", new Argument.Time(Duration.ofMillis((long) (seconds * 1000))))
+        .with("work", Duration.ofMillis((long) (seconds * 1000)))
         .with("level", level(percent))
-        .with("sets", new Argument.Count(sets));
+        .with("sets", sets);
   }
 
   private static Argument level(double percent) {
-    return new Argument.AtLevel(new Level.OfMax(percent / 100));
+    return Argument.of(Level.ofMax(percent));
   }
 
   private static Exercise withHands(Exercise exercise, Hands hands, double kilograms) {
-    Exercise loaded =
-        exercise.with("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(kilograms))));
-    return new Exercise(
-        loaded.protocol(),
-        loaded.with(),
-        loaded.target(),
-        loaded.edge(),
-        hands,
-        false,
-        Optional.empty());
+    Exercise loaded = exercise.with("level", Level.total(Load.ofKilograms(kilograms)));
+    return loaded.toBuilder().hands(hands).lifting(false).rehabilitation(Optional.empty()).build();
   }
 
   private static CompiledPlan compile(Block block) {
@@ -156,16 +145,10 @@ class SessionOutlookTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 3, 8})
   void aReserveOrAnEffortLeavesWhatItSays(int seconds) {
-    Exercise exercise =
-        holds(10, 50, 5)
-            .with("level", new Argument.AtLevel(new Level.Reserve(Duration.ofSeconds(seconds))));
+    Exercise exercise = holds(10, 50, 5).with("level", Level.reserve(Duration.ofSeconds(seconds)));
     assertEquals(List.of(), reported(compile(exercise)));
     assertEquals(
-        List.of(),
-        reported(
-            compile(
-                holds(10, 50, 5)
-                    .with("level", new Argument.AtLevel(new Level.Effort(10 - seconds))))));
+        List.of(), reported(compile(holds(10, 50, 5).with("level", Level.effort(10 - seconds)))));
   }
 
   @Test
@@ -201,8 +184,7 @@ class SessionOutlookTest {
 
   @Test
   void aLoadInKilogramsIsReportedWithTheNeededReduction() {
-    Exercise heavy =
-        series(85, 5).with("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(78))));
+    Exercise heavy = series(85, 5).with("level", Level.total(Load.ofKilograms(78)));
     Finding finding = reported(compile(heavy)).get(0);
     String less = (String) finding.arguments().get("less");
     double percent = Double.parseDouble(less.substring(0, less.indexOf(' ')));
@@ -212,10 +194,7 @@ class SessionOutlookTest {
         List.of(),
         reported(
             compile(
-                series(85, 5)
-                    .with(
-                        "level",
-                        new Argument.AtLevel(new Level.Total(Load.ofKilograms(lighter)))))));
+                series(85, 5).with("level", Argument.of(Level.total(Load.ofKilograms(lighter)))))));
   }
 
   @Test
@@ -238,16 +217,15 @@ class SessionOutlookTest {
   void theRestBetweenExercisesCounts() {
     SessionPlan session = SessionPlan.of("strength", 1, holds(60, 50, 2), holds(10, 50, 1));
     SessionPlan hurried =
-        new SessionPlan(
-            session.name(),
-            1,
-            session.gap(),
-            new SessionPlan.Content(
-                session.content().exercises(),
-                Optional.empty(),
-                Optional.of(Duration.ofSeconds(20))),
-            List.of(),
-            Map.of());
+        SessionPlan.builder(
+                session.name(),
+                1,
+                new SessionPlan.Content(
+                    session.content().exercises(),
+                    Optional.empty(),
+                    Optional.of(Duration.ofSeconds(20))))
+            .gap(session.gap())
+            .build();
     double usual = reserve(first(compile(Block.named("base", 1).session(session).build())).get(1));
     double shorter =
         reserve(first(compile(Block.named("base", 1).session(hurried).build())).get(1));
@@ -284,7 +262,7 @@ class SessionOutlookTest {
     Block.Builder growing =
         Block.named("base", 3)
             .session(SessionPlan.of("strength", 1, series(80, 5)))
-            .advance(Advance.weekly(new Advance.LoadByShare(0.04)));
+            .advance(Advance.weekly(Advance.loadByPercent(4)));
     List<Finding> reported = reported(compile(growing.build()));
     assertEquals(1, reported.size());
     Finding last = reported(compile(series(80 * 1.04 * 1.04, 5))).get(0);

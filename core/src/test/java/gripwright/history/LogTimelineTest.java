@@ -22,7 +22,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Up to which day a log covers a plan of two weeks, and what of it counts. */
@@ -59,25 +58,12 @@ class LogTimelineTest {
   }
 
   private static LogEntry climbed(int day) {
-    return new LogEntry.Climbed(
-        MONDAY.plusDays(day),
-        false,
-        "easy",
-        Duration.ofHours(1),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        Optional.empty());
+    return LogEntry.Climbed.builder(MONDAY.plusDays(day), false, "easy", Duration.ofHours(1))
+        .build();
   }
 
   private static LogEntry pain(int day, double score) {
-    return new LogEntry.Pain(
-        MONDAY.plusDays(day),
-        Finger.RING,
-        Optional.empty(),
-        Optional.empty(),
-        score,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(MONDAY.plusDays(day), Finger.RING, score).build();
   }
 
   private static Optional<LocalDate> day(int day) {
@@ -218,16 +204,9 @@ class LogTimelineTest {
     List<PlanWeek> weeks = new ArrayList<>();
     for (int week = 1; week <= 2; week++) {
       weeks.add(
-          new PlanWeek(
-              week,
-              "base",
-              week,
-              MONDAY.plusWeeks(week - 1L),
-              false,
-              false,
-              0,
-              0,
-              block.then("week", week)));
+          PlanWeek.builder(
+                  week, "base", week, MONDAY.plusWeeks(week - 1L), block.then("week", week))
+              .build());
     }
     ModelPath session = block.then("week", 2).then("session", "strength");
     assertEquals(true, timeline.isPast(session.then("date", "2027-03-07"), weeks));

@@ -10,7 +10,6 @@ import gripwright.log.LogEntry;
 import gripwright.quantity.Load;
 import gripwright.wording.Words;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
@@ -19,14 +18,10 @@ class LoggedWorkTest {
 
   private static LoggedWork work(int sets, int asked, double effort) {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(HALF_CRIMP, EDGE),
-            OptionalInt.of(sets),
-            OptionalInt.empty(),
-            Optional.empty(),
-            OptionalDouble.of(effort),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+            .sets(sets)
+            .effort(effort)
+            .build();
     return new LoggedWork(
         MONDAY, Optional.of(done), OptionalInt.of(asked), Optional.empty(), Optional.empty());
   }

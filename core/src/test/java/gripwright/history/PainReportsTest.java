@@ -26,14 +26,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Which logged pain an exercise has to do with, and how it is reported. */
 class PainReportsTest {
 
   private static Pain pain(LocalDate day, Finger finger, double score, Pain.Kind kind) {
-    return new Pain(day, finger, Optional.empty(), Optional.empty(), score, kind, Optional.empty());
+    return Pain.builder(day, finger, score).kind(kind).build();
   }
 
   private static Pain dull(int day, double score) {
@@ -45,27 +44,14 @@ class PainReportsTest {
     return new LogEntry.Trained(
         MONDAY.plusDays(day),
         "strength",
-        List.of(
-            new LogEntry.Done(
-                "single-holds",
-                setup,
-                OptionalInt.of(5),
-                OptionalInt.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                pain)),
+        List.of(LogEntry.Done.builder("single-holds", setup).sets(5).pain(pain).build()),
         Optional.empty());
   }
 
   private static LogEntry climbed(int day, OptionalDouble pain) {
-    return new LogEntry.Climbed(
-        MONDAY.plusDays(day),
-        false,
-        "easy",
-        Duration.ofHours(1),
-        OptionalDouble.empty(),
-        pain,
-        Optional.empty());
+    return LogEntry.Climbed.builder(MONDAY.plusDays(day), false, "easy", Duration.ofHours(1))
+        .pain(pain)
+        .build();
   }
 
   /**
@@ -103,14 +89,11 @@ class PainReportsTest {
             pain(day, Finger.RING, 3, Pain.Kind.DULL),
             pain(day, Finger.RING, 3.5, Pain.Kind.SHARP),
             pain(day, Finger.RING, 4, Pain.Kind.SUDDEN),
-            new Pain(
-                day,
-                Finger.INDEX,
-                Optional.of(Structure.A2),
-                Optional.of(Side.LEFT),
-                1,
-                Pain.Kind.DULL,
-                Optional.empty())));
+            Pain.builder(day, Finger.INDEX, 1)
+                .structure(Structure.A2)
+                .side(Side.LEFT)
+                .kind(Pain.Kind.DULL)
+                .build()));
   }
 
   @Test
@@ -122,15 +105,7 @@ class PainReportsTest {
 
   @Test
   void painInOtherHandIsIgnored() {
-    Pain left =
-        new Pain(
-            MONDAY,
-            Finger.RING,
-            Optional.empty(),
-            Optional.of(Side.LEFT),
-            4,
-            Pain.Kind.DULL,
-            Optional.empty());
+    Pain left = Pain.builder(MONDAY, Finger.RING, 4).side(Side.LEFT).kind(Pain.Kind.DULL).build();
     assertEquals(1, aches(Hands.LEFT, left).size());
     assertEquals(1, aches(Hands.BOTH, left).size());
     assertEquals(0, aches(Hands.RIGHT, left).size());

@@ -8,7 +8,6 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlacementReason;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -30,20 +29,17 @@ class SessionMatchesProperties {
   private static final LocalDate END = MONDAY.plusDays(40);
 
   private static DatedSession planned(int day) {
-    return new DatedSession(
-        MONDAY.plusDays(day),
-        day / 7 + 1,
-        "base",
-        day / 7 + 1,
-        "strength",
-        30,
-        true,
-        false,
-        Load.ofKilograms(60),
-        new PlacementReason.Unplaced(),
-        List.of(),
-        ModelPath.of("plan", "winter").then("date", day),
-        Optional.empty());
+    return DatedSession.builder(
+            MONDAY.plusDays(day),
+            "strength",
+            Load.ofKilograms(60),
+            ModelPath.of("plan", "winter").then("date", day))
+        .week(day / 7 + 1)
+        .block("base")
+        .blockWeek(day / 7 + 1)
+        .minutes(30)
+        .hard(true)
+        .build();
   }
 
   /** Even numbers are trained, odd ones skipped. */

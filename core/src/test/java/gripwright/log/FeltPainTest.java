@@ -20,8 +20,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -44,14 +42,11 @@ class FeltPainTest {
   }
 
   private static Pain pain(int day, Structure structure, Side side, double score, Kind kind) {
-    return new Pain(
-        DAY.plusDays(day),
-        Finger.RING,
-        Optional.ofNullable(structure),
-        Optional.ofNullable(side),
-        score,
-        kind,
-        Optional.empty());
+    return Pain.builder(DAY.plusDays(day), Finger.RING, score)
+        .structure(Optional.ofNullable(structure))
+        .side(Optional.ofNullable(side))
+        .kind(kind)
+        .build();
   }
 
   private static Pain ring(int day, double score) {
@@ -59,14 +54,10 @@ class FeltPainTest {
   }
 
   private static Pain index(int day, double score) {
-    return new Pain(
-        DAY.plusDays(day),
-        Finger.INDEX,
-        Optional.empty(),
-        Optional.of(Side.LEFT),
-        score,
-        Kind.DULL,
-        Optional.empty());
+    return Pain.builder(DAY.plusDays(day), Finger.INDEX, score)
+        .side(Side.LEFT)
+        .kind(Kind.DULL)
+        .build();
   }
 
   private static LogEntry trained(int day, Grip grip, Hands hands, double score) {
@@ -74,26 +65,16 @@ class FeltPainTest {
         DAY.plusDays(day),
         "strength",
         List.of(
-            new LogEntry.Done(
-                "tens",
-                new Setup(grip, Length.ofMillimetres(20), hands, false),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(score))),
+            LogEntry.Done.builder("tens", new Setup(grip, Length.ofMillimetres(20), hands, false))
+                .pain(score)
+                .build()),
         Optional.empty());
   }
 
   private static LogEntry climbed(int day, double score) {
-    return new LogEntry.Climbed(
-        DAY.plusDays(day),
-        false,
-        "easy",
-        Duration.ofHours(1),
-        OptionalDouble.empty(),
-        OptionalDouble.of(score),
-        Optional.empty());
+    return LogEntry.Climbed.builder(DAY.plusDays(day), false, "easy", Duration.ofHours(1))
+        .pain(score)
+        .build();
   }
 
   private static List<FeltPain> felt(List<Injury> injuries, LogEntry... entries) {
@@ -250,13 +231,10 @@ class FeltPainTest {
   }
 
   private static Injury injury(Structure structure, Integer cleared) {
-    return new Injury(
-        Finger.RING,
-        structure,
-        Optional.of(Side.LEFT),
-        DAY.plusDays(2),
-        Optional.ofNullable(cleared).map(DAY::plusDays),
-        Optional.empty());
+    return Injury.builder(Finger.RING, structure, DAY.plusDays(2))
+        .side(Side.LEFT)
+        .cleared(Optional.ofNullable(cleared).map(DAY::plusDays))
+        .build();
   }
 
   private static List<Boolean> stopsOn(Injury injury, int... days) {

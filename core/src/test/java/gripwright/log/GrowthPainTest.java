@@ -13,7 +13,6 @@ import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.planning.Skarvdal;
 import java.time.LocalDate;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class GrowthPainTest {
@@ -22,14 +21,10 @@ class GrowthPainTest {
 
   /** Pain of the left ring finger this many days after the Monday. */
   private static LogEntry.Pain pain(Structure structure, int day, double score) {
-    return new LogEntry.Pain(
-        MONDAY.plusDays(day),
-        Finger.RING,
-        Optional.of(structure),
-        Optional.of(Side.LEFT),
-        score,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(MONDAY.plusDays(day), Finger.RING, score)
+        .structure(structure)
+        .side(Side.LEFT)
+        .build();
   }
 
   private static GrowthPain of(Athlete athlete, LogEntry... entries) {
@@ -72,13 +67,10 @@ class GrowthPainTest {
             Skarvdal.ylva()
                 .born(MONDAY.minusYears(17))
                 .injury(
-                    new Injury(
-                        Finger.RING,
-                        Structure.GROWTH_PLATE,
-                        Optional.of(Side.LEFT),
-                        MONDAY.plusDays(5),
-                        Optional.of(MONDAY.plusDays(30)),
-                        Optional.empty()))
+                    Injury.builder(Finger.RING, Structure.GROWTH_PLATE, MONDAY.plusDays(5))
+                        .side(Side.LEFT)
+                        .cleared(MONDAY.plusDays(30))
+                        .build())
                 .build(),
             pain(Structure.GROWTH_PLATE, 3, 1),
             pain(Structure.GROWTH_PLATE, 40, 1));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Injury;
 import gripwright.finding.Clause;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
@@ -13,10 +14,12 @@ import gripwright.grip.GripFit;
 import gripwright.grip.Prerequisites;
 import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
+import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
 import gripwright.hand.HandShape;
 import gripwright.hand.JointLimits;
+import gripwright.hand.Structure;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.pose.PalmLimits;
@@ -141,13 +144,17 @@ class NullIsRefusedTest {
           new Plan.Retest(List.of(setup), Duration.ofSeconds(7), 4),
           FingerSet.FOUR,
           Prerequisites.NONE,
-          new Scheme.Hold(Duration.ofSeconds(7), new Level.OfMax(0.5)),
+          new Scheme.Hold(Duration.ofSeconds(7), Level.ofMax(50)),
           line.scheme(),
           new Effort(7, load),
           athlete.ability(),
           Log.empty("runa"),
           new StrengthTest(day, setup, held),
           new LogEntry.BodyMass(day, load),
+          LogEntry.Done.builder("own", setup).build(),
+          LogEntry.Climbed.builder(day, true, "hard", Duration.ofHours(2)).build(),
+          LogEntry.Pain.builder(day, Finger.RING, 3).build(),
+          Injury.builder(Finger.RING, Structure.A2, day).cleared(day).build(),
           Exercise.Weights.STANDARD,
           athlete.equipment()
         }) {
@@ -207,10 +214,13 @@ class NullIsRefusedTest {
 
   private static Object builder(Executable of) throws ReflectiveOperationException {
     Class<?> type = of.getDeclaringClass();
-    if (type == Block.Builder.class) {
-      return Block.named("base", 4);
-    }
-    return type.getDeclaringClass().getMethod("named", String.class).invoke(null, "own");
+    Class<?> built = type.getDeclaringClass();
+    boolean named =
+        Arrays.stream(built.getMethods())
+            .anyMatch(m -> m.getName().equals("named") && m.getParameterCount() == 1);
+    return named
+        ? built.getMethod("named", String.class).invoke(null, "own")
+        : built.getMethod("toBuilder").invoke(sample(built, 0));
   }
 
   private static List<Executable> executables(Class<?> type) {

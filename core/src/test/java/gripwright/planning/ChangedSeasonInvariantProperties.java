@@ -251,7 +251,7 @@ class ChangedSeasonInvariantProperties {
     LocalDate from = season.plan().from().plusDays(day);
     Optional<LocalDate> cleared =
         clearedAfter < 30 ? Optional.empty() : Optional.of(from.plusDays(clearedAfter));
-    Injury injury = new Injury(finger, Structure.A2, side, from, cleared, Optional.empty());
+    Injury injury = Injury.builder(finger, Structure.A2, from).side(side).cleared(cleared).build();
     // With other grips chosen, another exercise would be the one that a log holds back.
     CompiledPlan plan = season.withoutSessionsLogged().compile();
     CompiledPlan injured = season.withoutSessionsLogged().injured(injury).compile();
@@ -328,18 +328,7 @@ class ChangedSeasonInvariantProperties {
             .toList();
     List<DatedSession> shuffled = new ArrayList<>(plan.sessions());
     Collections.shuffle(shuffled, random);
-    Schedule again =
-        new Schedule(
-            plan.plan(),
-            plan.athlete(),
-            shuffled,
-            plan.weeks(),
-            plan.retests(),
-            plan.climbing(),
-            plan.missed(),
-            plan.schedule().notMadeUp(),
-            plan.schedule().beside(),
-            plan.schedule().withoutLog());
+    Schedule again = plan.schedule().toBuilder().sessions(shuffled).build();
     assertEquals(first, checked(plan.schedule(), plan.timeline()));
     assertEquals(first, checked(again, plan.timeline()));
     assertEquals(plan, season.compile());

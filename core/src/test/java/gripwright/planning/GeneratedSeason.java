@@ -20,7 +20,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -43,26 +42,22 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
   GeneratedSeason later(int weeks) {
     Function<LocalDate, LocalDate> moved = day -> day.plusWeeks(weeks);
     Athlete shifted =
-        new Athlete(
-            athlete.name(),
-            athlete.title(),
-            moved.apply(athlete.born()),
-            athlete.bodyMass(),
-            later(athlete.trained(), moved),
-            athlete.ability(),
-            athlete.sex(),
-            athlete.left(),
-            athlete.right(),
-            athlete.familiar().stream()
-                .map(f -> new Athlete.Familiarity(f.grip(), later(f.experience(), moved)))
-                .toList(),
-            athlete.injuries().stream().map(i -> later(i, moved)).toList(),
-            athlete.available(),
-            athlete.climbing(),
-            athlete.away().stream()
-                .map(a -> new Athlete.Absence(moved.apply(a.from()), moved.apply(a.to()), a.note()))
-                .toList(),
-            athlete.equipment());
+        athlete.toBuilder()
+            .born(moved.apply(athlete.born()))
+            .trained(later(athlete.trained(), moved))
+            .familiar(
+                athlete.familiar().stream()
+                    .map(f -> new Athlete.Familiarity(f.grip(), later(f.experience(), moved)))
+                    .toList())
+            .injuries(athlete.injuries().stream().map(i -> later(i, moved)).toList())
+            .away(
+                athlete.away().stream()
+                    .map(
+                        a ->
+                            new Athlete.Absence(
+                                moved.apply(a.from()), moved.apply(a.to()), a.note()))
+                    .toList())
+            .build();
     Log log2 = new Log(log.athlete(), log.entries().stream().map(e -> later(e, moved)).toList());
     return new GeneratedSeason(
         shifted,
@@ -80,13 +75,10 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
   }
 
   private static Injury later(Injury injury, Function<LocalDate, LocalDate> moved) {
-    return new Injury(
-        injury.finger(),
-        injury.structure(),
-        injury.side(),
-        moved.apply(injury.from()),
-        injury.cleared().map(moved),
-        injury.note());
+    return injury.toBuilder()
+        .from(moved.apply(injury.from()))
+        .cleared(injury.cleared().map(moved))
+        .build();
   }
 
   private static LogEntry later(LogEntry entry, Function<LocalDate, LocalDate> moved) {
@@ -99,27 +91,13 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
       return new LogEntry.Trained(day, trained.session(), trained.done(), trained.note());
     }
     if (entry instanceof LogEntry.Climbed climbed) {
-      return new LogEntry.Climbed(
-          day,
-          climbed.hard(),
-          climbed.how(),
-          climbed.time(),
-          climbed.effort(),
-          climbed.pain(),
-          climbed.note());
+      return climbed.toBuilder().date(day).build();
     }
     if (entry instanceof LogEntry.Skipped skipped) {
       return new LogEntry.Skipped(day, skipped.session(), skipped.note());
     }
     if (entry instanceof LogEntry.Pain pain) {
-      return new LogEntry.Pain(
-          day,
-          pain.finger(),
-          pain.structure(),
-          pain.side(),
-          pain.score(),
-          pain.kind(),
-          pain.note());
+      return pain.toBuilder().date(day).build();
     }
     return new LogEntry.BodyMass(day, ((LogEntry.BodyMass) entry).mass());
   }
@@ -171,22 +149,10 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
   public GeneratedSeason mirrored() {
     Athlete mirror = athlete(athlete.injuries(), athlete.available());
     return new GeneratedSeason(
-        new Athlete(
-            mirror.name(),
-            mirror.title(),
-            mirror.born(),
-            mirror.bodyMass(),
-            mirror.trained(),
-            mirror.ability(),
-            mirror.sex(),
-            mirror.hand(Side.RIGHT),
-            mirror.hand(Side.LEFT),
-            mirror.familiar(),
-            mirror.injuries(),
-            mirror.available(),
-            mirror.climbing(),
-            mirror.away(),
-            mirror.equipment()),
+        mirror.toBuilder()
+            .hand(Side.LEFT, mirror.hand(Side.RIGHT))
+            .hand(Side.RIGHT, mirror.hand(Side.LEFT))
+            .build(),
         log,
         plan);
   }
@@ -204,43 +170,14 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
   }
 
   private Athlete athlete(List<Injury> injuries, Map<DayOfWeek, Duration> available) {
-    return new Athlete(
-        athlete.name(),
-        athlete.title(),
-        athlete.born(),
-        athlete.bodyMass(),
-        athlete.trained(),
-        athlete.ability(),
-        athlete.sex(),
-        athlete.left(),
-        athlete.right(),
-        athlete.familiar(),
-        injuries,
-        available,
-        athlete.climbing(),
-        athlete.away(),
-        athlete.equipment());
+    return athlete.toBuilder().injuries(injuries).available(available).build();
   }
 
   private Plan planned(
       LocalDate from, Optional<Plan.Goal> towards, List<Block> blocks, List<Plan.Retest> retests) {
-    return new Plan(
-        plan.name(),
-        plan.title(),
-        plan.athletes(),
-        from,
-        towards,
-        plan.taper(),
-        plan.demand(),
-        plan.ruleSets(),
-        blocks,
-        retests,
-        plan.waivers(),
-        plan.warmUp(),
-        plan.restBetween(),
-        plan.weeklyRise(),
-        plan.weights(),
-        plan.supervisedBy());
+    Plan.Builder changed = plan.toBuilder().from(from).blocks(blocks).retests(retests);
+    towards.ifPresent(changed::towards);
+    return changed.build();
   }
 
   /** Returns seasons with one thing less: what fails is reported with as little as fails. */
@@ -295,15 +232,14 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
     if (block.weeks() > 1) {
       int weeks = block.weeks() - 1;
       less.add(
-          new Block(
-              block.name(),
-              weeks,
-              new Block.Content(
-                  all.sessions(),
-                  all.advances(),
-                  all.eases().stream().filter(e -> e.week() <= weeks).toList(),
-                  all.introductions()),
-              new TreeMap<>()));
+          Block.named(block.name(), weeks)
+              .content(
+                  new Block.Content(
+                      all.sessions(),
+                      all.advances(),
+                      all.eases().stream().filter(e -> e.week() <= weeks).toList(),
+                      all.introductions()))
+              .build());
     }
     List<Supplier<Block.Content>> contents = new ArrayList<>();
     without(all.sessions())
@@ -330,7 +266,7 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
                     () -> new Block.Content(all.sessions(), all.advances(), all.eases(), l)));
     for (Supplier<Block.Content> content : contents) {
       try {
-        less.add(new Block(block.name(), block.weeks(), content.get(), Map.of()));
+        less.add(block.toBuilder().content(content.get()).only(Map.of()).build());
       } catch (IllegalArgumentException cannotBe) {
         continue; // such as progress of a grip that is no longer trained
       }

@@ -16,7 +16,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
@@ -27,8 +26,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -41,9 +38,7 @@ class LightenedDaysTest {
   private static final int WEEKS = 5;
 
   private static CompiledPlan compile(UnaryOperator<Block.Builder> more, double level, Log log) {
-    Exercise line =
-        Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+    Exercise line = Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", new Level.OfMax(level));
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")
@@ -61,14 +56,11 @@ class LightenedDaysTest {
 
   private static Log done(Log log, int day, int sets, double load) {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(HALF_CRIMP, EDGE),
-            OptionalInt.of(sets),
-            OptionalInt.empty(),
-            load > 0 ? Optional.of(Load.ofKilograms(load)) : Optional.empty(),
-            OptionalDouble.of(7),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+            .sets(sets)
+            .load(load > 0 ? Optional.of(Load.ofKilograms(load)) : Optional.empty())
+            .effort(7)
+            .build();
     return log.with(
         new LogEntry.Trained(MONDAY.plusDays(day), "strength", List.of(done), Optional.empty()));
   }
@@ -97,16 +89,7 @@ class LightenedDaysTest {
   @Test
   void limitedLoadKeepsItsDays() {
     Log log = done(done(Skarvdal.tested(), 1, 3, 55), 3, 3, 55);
-    log =
-        log.with(
-            new LogEntry.Pain(
-                MONDAY.plusDays(3),
-                Finger.RING,
-                Optional.empty(),
-                Optional.empty(),
-                4,
-                LogEntry.Pain.Kind.DULL,
-                Optional.empty()));
+    log = log.with(LogEntry.Pain.builder(MONDAY.plusDays(3), Finger.RING, 4).build());
     staysWhereItWas(compile(b -> b, 0.84, Skarvdal.tested()), compile(b -> b, 0.84, log), 2, 2);
   }
 

@@ -15,7 +15,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
@@ -23,8 +22,6 @@ import gripwright.wording.Words;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What is reported of days that a log covers. */
@@ -51,14 +48,7 @@ class LogFindingsTest {
 
   private static LogEntry trained(int day, String session) {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(HALF_CRIMP, EDGE),
-            OptionalInt.of(5),
-            OptionalInt.empty(),
-            Optional.empty(),
-            OptionalDouble.of(7),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE)).sets(5).effort(7).build();
     return new LogEntry.Trained(MONDAY.plusDays(day), session, List.of(done), Optional.empty());
   }
 
@@ -139,9 +129,7 @@ class LogFindingsTest {
 
   @Test
   void sessionTooSoonAfterLoggedWorkIsNotMadeUp() {
-    Exercise light =
-        Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("level", new Argument.AtLevel(new Level.OfMax(0.5)));
+    Exercise light = Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", Level.ofMax(50));
     Block.Builder apart =
         Block.named("base", 2)
             .session(SessionPlan.of("strength", 2, light).atLeastApart(Duration.ofHours(96)));
@@ -161,14 +149,7 @@ class LogFindingsTest {
   @Test
   void loggedSessionOnADayWithoutOneIsNoErrorOfThePlan() {
     LogEntry climbing =
-        new LogEntry.Climbed(
-            MONDAY.plusDays(2),
-            true,
-            "much",
-            Duration.ofHours(2),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.empty());
+        LogEntry.Climbed.builder(MONDAY.plusDays(2), true, "much", Duration.ofHours(2)).build();
     LogEntry test =
         new LogEntry.Tested(Skarvdal.test(HALF_CRIMP, MONDAY.plusDays(2), 90), Optional.empty());
     for (LogEntry line : List.of(climbing, test)) {

@@ -18,7 +18,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.schedule.DatedRetest;
@@ -104,19 +103,14 @@ class PlanFindingsTest {
   }
 
   private static Exercise light() {
-    return LINE.with("level", new Argument.AtLevel(new Level.OfMax(0.5)))
-        .with("sets", new Argument.Count(2));
+    return LINE.with("level", Level.ofMax(50)).with("sets", 2);
   }
 
   @Test
   void aLightLoadInsteadOfAShareIsReportedAsItIsBuilt() {
     Block.Builder block =
         Block.named("base", 1)
-            .session(
-                SessionPlan.of(
-                    "strength",
-                    1,
-                    LINE.with("level", new Argument.AtLevel(new Level.OfMax(0.33)))));
+            .session(SessionPlan.of("strength", 1, LINE.with("level", Level.ofMax(33))));
     CompiledPlan plan =
         Planner.compile(plan(block).build(), Skarvdal.ylva().build(), Log.empty("ylva"), List.of());
     assertEquals(
@@ -154,7 +148,7 @@ class PlanFindingsTest {
 
   @Test
   void aSessionLongerThanAnyDayIsReportedWithBothTimes() {
-    Exercise slow = LINE.with("pause", new Argument.Time(Duration.ofMinutes(25)));
+    Exercise slow = LINE.with("pause", Duration.ofMinutes(25));
     Finding tooLong =
         finding(
             compile(
@@ -163,9 +157,7 @@ class PlanFindingsTest {
             "plan.session-too-long");
     assertEquals(113, tooLong.arguments().get("minutes"), "12 min, 50 s and 4 x 25 min");
     assertEquals(90L, tooLong.arguments().get("longest"));
-    Exercise exact =
-        LINE.with("sets", new Argument.Count(4))
-            .with("pause", new Argument.Time(Duration.ofSeconds(1546)));
+    Exercise exact = LINE.with("sets", 4).with("pause", Duration.ofSeconds(1546));
     assertEquals(
         List.of(90),
         compile(
@@ -276,14 +268,12 @@ class PlanFindingsTest {
   @Test
   void weekWithMissingSessionsIsNoErrorAfterALog() {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(HALF_CRIMP, EDGE),
-            java.util.OptionalInt.of(5),
-            java.util.OptionalInt.empty(),
-            Optional.empty(),
-            java.util.OptionalDouble.of(7),
-            java.util.OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+            .sets(java.util.OptionalInt.of(5))
+            .setsPlanned(java.util.OptionalInt.empty())
+            .effort(java.util.OptionalDouble.of(7))
+            .pain(java.util.OptionalDouble.empty())
+            .build();
     Log log =
         Skarvdal.tested()
             .with(

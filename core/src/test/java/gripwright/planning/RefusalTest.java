@@ -129,15 +129,7 @@ class RefusalTest {
   void theMessageQuotesTheValueAndTheRange() {
     refused(
         "pain score NaN is outside 0 to 10",
-        () ->
-            new LogEntry.Pain(
-                MONDAY,
-                Finger.RING,
-                Optional.empty(),
-                Optional.empty(),
-                Double.NaN,
-                LogEntry.Pain.Kind.DULL,
-                Optional.empty()));
+        () -> LogEntry.Pain.builder(MONDAY, Finger.RING, Double.NaN).build());
     refused(
         "effort 11 is outside 0 to 10",
         () -> new Advance.WhenLogged(true, OptionalDouble.of(11), OptionalDouble.empty(), 1));
@@ -251,14 +243,7 @@ class RefusalTest {
         "injury on " + before + " is before the date of birth " + born,
         () ->
             Skarvdal.ylva()
-                .injury(
-                    new Injury(
-                        Finger.RING,
-                        Structure.A2,
-                        Optional.empty(),
-                        before,
-                        Optional.empty(),
-                        Optional.empty()))
+                .injury(Injury.builder(Finger.RING, Structure.A2, before).build())
                 .build());
     refused(
         "training on " + before + " is before the date of birth " + born,

@@ -22,7 +22,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** Draws the log of a trainee: tests before and during a plan, and what was trained and felt. */
@@ -61,14 +60,15 @@ final class SeasonLog {
     if (draw.chance(20)) {
       boolean hard = draw.chance(careful ? 0 : 60);
       entries.add(
-          new LogEntry.Climbed(
-              from.plusDays(draw.between(-5, 30)),
-              hard,
-              hard ? "hard" : "easy",
-              Duration.ofMinutes(90),
-              draw.chance(50) ? OptionalDouble.of(draw.between(3, 9)) : OptionalDouble.empty(),
-              careful ? OptionalDouble.empty() : OptionalDouble.of(draw.between(0, 7)),
-              Optional.empty()));
+          LogEntry.Climbed.builder(
+                  from.plusDays(draw.between(-5, 30)),
+                  hard,
+                  hard ? "hard" : "easy",
+                  Duration.ofMinutes(90))
+              .effort(
+                  draw.chance(50) ? OptionalDouble.of(draw.between(3, 9)) : OptionalDouble.empty())
+              .pain(careful ? OptionalDouble.empty() : OptionalDouble.of(draw.between(0, 7)))
+              .build());
     }
     if (draw.chance(25)) {
       pain();
@@ -170,14 +170,13 @@ final class SeasonLog {
 
   private LogEntry.Done done(Exercise exercise) {
     Grip grip = Choice.grips(exercise).get(0);
-    return new LogEntry.Done(
-        exercise.protocol().name(),
-        exercise.setup(grip),
-        OptionalInt.of(draw.of(4, 4, 4, 3)),
-        OptionalInt.of(4),
-        Optional.of(Load.ofKilograms(Math.round(trainee.tested(grip) * 0.6))),
-        OptionalDouble.of(draw.of(6, 7, 8, 8, 9)),
-        OptionalDouble.of(careful ? draw.of(0, 0, 1, 3) : draw.of(0, 0, 2, 3, 6)));
+    return LogEntry.Done.builder(exercise.protocol().name(), exercise.setup(grip))
+        .sets(draw.of(4, 4, 4, 3))
+        .setsPlanned(4)
+        .load(Load.ofKilograms(Math.round(trainee.tested(grip) * 0.6)))
+        .effort(draw.of(6, 7, 8, 8, 9))
+        .pain(careful ? draw.of(0, 0, 1, 3) : draw.of(0, 0, 2, 3, 6))
+        .build();
   }
 
   private void pain() {
@@ -187,13 +186,16 @@ final class SeasonLog {
     LogEntry.Pain.Kind kind =
         strong ? draw.of(LogEntry.Pain.Kind.values()) : LogEntry.Pain.Kind.DULL;
     entries.add(
-        new LogEntry.Pain(
-            day,
-            draw.of(Finger.values()),
-            draw.chance(60) ? Optional.of(draw.of(Structure.A2, Structure.PIP)) : Optional.empty(),
-            draw.chance(60) ? Optional.of(draw.of(Side.values())) : Optional.empty(),
-            strong && kind == LogEntry.Pain.Kind.DULL ? draw.between(5, 9) : draw.between(1, 5),
-            kind,
-            Optional.empty()));
+        LogEntry.Pain.builder(
+                day,
+                draw.of(Finger.values()),
+                strong && kind == LogEntry.Pain.Kind.DULL ? draw.between(5, 9) : draw.between(1, 5))
+            .structure(
+                draw.chance(60)
+                    ? Optional.of(draw.of(Structure.A2, Structure.PIP))
+                    : Optional.empty())
+            .side(draw.chance(60) ? Optional.of(draw.of(Side.values())) : Optional.empty())
+            .kind(kind)
+            .build());
   }
 }

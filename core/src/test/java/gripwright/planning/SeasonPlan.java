@@ -191,22 +191,20 @@ final class SeasonPlan {
     boolean choice = hands == Hands.BOTH && !light && choosing && draw.chance(60);
     if (protocol.parameters().containsKey("level")
         && (choice || light || capped(grip) || protocol != StandardProtocols.SHORT_HOLDS)) {
-      with.put("level", new Argument.AtLevel(level(protocol, grip, max, choice)));
+      with.put("level", Argument.of(level(protocol, grip, max, choice)));
     }
     if (protocol.parameters().containsKey("sets")) {
-      with.put("sets", new Argument.Count(draw.between(1, careful ? 4 : 6)));
+      with.put("sets", Argument.of(draw.between(1, careful ? 4 : 6)));
     }
     boolean hurt = trainee.hurt(grip, from);
-    return new Exercise(
-        protocol,
-        with,
-        choice ? bestOf() : new Exercise.On(grip),
-        edge,
-        hands,
-        false,
-        hurt && (careful || draw.chance(50))
-            ? Optional.of("plan of Hedda Lund, hand therapist")
-            : Optional.empty());
+    return Exercise.builder(protocol, choice ? bestOf() : new Exercise.On(grip), edge)
+        .with(with)
+        .hands(hands)
+        .rehabilitation(
+            hurt && (careful || draw.chance(50))
+                ? Optional.of("plan of Hedda Lund, hand therapist")
+                : Optional.empty())
+        .build();
   }
 
   private Exercise.Target bestOf() {
@@ -236,16 +234,16 @@ final class SeasonPlan {
       return anyLevel(max);
     }
     if (choice || light || !strong || draw.chance(50)) {
-      return new Level.OfMax(draw.between(light || !strong ? 25 : 55, most) / 100.0);
+      return Level.ofMax(draw.between(light || !strong ? 25 : 55, most));
     }
     double kilograms = Math.round(max * draw.between(0.4, 0.65, 0.05));
     return switch (draw.between(0, 3)) {
-      case 0 -> new Level.Total(Load.ofKilograms(kilograms));
+      case 0 -> Level.total(Load.ofKilograms(kilograms));
       case 1 ->
-          new Level.BodyMass(
+          Level.bodyMassPlus(
               Load.ofKilograms(kilograms - Math.round(trainee.athlete().bodyMass().kilograms())));
-      case 2 -> capped ? new Level.OfMax(0.5) : new Level.Reserve(seconds(4, 9));
-      default -> capped ? new Level.OfMax(0.6) : new Level.Effort(draw.between(4, 7));
+      case 2 -> capped ? Level.ofMax(50) : Level.reserve(seconds(4, 9));
+      default -> capped ? Level.ofMax(60) : Level.effort(draw.between(4, 7));
     };
   }
 
@@ -255,10 +253,10 @@ final class SeasonPlan {
 
   private Level anyLevel(double max) {
     return switch (draw.between(0, 4)) {
-      case 0, 1 -> new Level.OfMax(draw.between(25, 100) / 100.0);
-      case 2 -> new Level.Total(Load.ofKilograms(Math.round(max * draw.between(0.4, 1.1, 0.1))));
-      case 3 -> new Level.Reserve(seconds(0, 9));
-      default -> new Level.Effort(draw.between(3, 10));
+      case 0, 1 -> Level.ofMax(draw.between(25, 100));
+      case 2 -> Level.total(Load.ofKilograms(Math.round(max * draw.between(0.4, 1.1, 0.1))));
+      case 3 -> Level.reserve(seconds(0, 9));
+      default -> Level.effort(draw.between(3, 10));
     };
   }
 

@@ -13,7 +13,6 @@ import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
-import gripwright.hand.Hands;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
@@ -24,7 +23,6 @@ import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Rise;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.schedule.PlannedExercise;
@@ -41,25 +39,16 @@ import org.junit.jupiter.api.Test;
 class SessionExpansionTest {
 
   private static Exercise line(Grip grip, double level) {
-    return Exercise.of(HOLDS, grip, EDGE)
-        .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+    return Exercise.of(HOLDS, grip, EDGE).with("level", new Level.OfMax(level));
   }
 
   private static Exercise best(Length edge, Grip... grips) {
-    return new Exercise(
-        HOLDS,
-        Map.of(),
-        new Exercise.BestOf(List.of(grips), Optional.empty()),
-        edge,
-        Hands.BOTH,
-        false,
-        Optional.empty());
+    return Exercise.builder(HOLDS, new Exercise.BestOf(List.of(grips), Optional.empty()), edge)
+        .build();
   }
 
   private static Exercise timed(Duration hold) {
-    return line(HALF_CRIMP, 0.6)
-        .with("sets", new Argument.Count(1))
-        .with("work", new Argument.Time(hold));
+    return line(HALF_CRIMP, 0.6).with("sets", 1).with("work", hold);
   }
 
   private static Plan.Builder plan(UnaryOperator<Block.Builder> more, Exercise... lines) {

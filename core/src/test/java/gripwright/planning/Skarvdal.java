@@ -52,7 +52,7 @@ public final class Skarvdal {
   public static final Protocol HOLDS =
       Protocol.named("single-holds")
           .given("work", Duration.ofSeconds(10))
-          .given("level", new Level.OfMax(0.84))
+          .given("level", Level.ofMax(84))
           .given("sets", 5)
           .given("pause", Duration.ofMinutes(3))
           .step(
@@ -64,7 +64,7 @@ public final class Skarvdal {
 
   public static final Protocol SERIES =
       Protocol.named("series")
-          .given("level", new Level.OfMax(0.55))
+          .given("level", Level.ofMax(55))
           .given("sets", 3)
           .step(
               new Protocol.Part.Repeat(

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
-import gripwright.hand.Hands;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
@@ -17,7 +16,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
@@ -25,10 +23,8 @@ import gripwright.season.Planner;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** One thing at a time gets harder, and nothing in an eased week: cases that were once wrong. */
@@ -60,14 +56,11 @@ class SteadyProgressTest {
     Log log = Skarvdal.tested();
     for (LocalDate day : days) {
       LogEntry.Done done =
-          new LogEntry.Done(
-              HOLDS.name(),
-              Setup.of(HALF_CRIMP, EDGE),
-              OptionalInt.of(5),
-              OptionalInt.of(5),
-              Optional.empty(),
-              OptionalDouble.of(7),
-              OptionalDouble.empty());
+          LogEntry.Done.builder(HOLDS.name(), Setup.of(HALF_CRIMP, EDGE))
+              .sets(5)
+              .setsPlanned(5)
+              .effort(7)
+              .build();
       log = log.with(new LogEntry.Trained(day, "strength", List.of(done), Optional.empty()));
     }
     return log;
@@ -101,8 +94,8 @@ class SteadyProgressTest {
   void anEasedHoldThatIsShorterIsNotHeavier() {
     Exercise exercise =
         Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("sets", new Argument.Count(1))
-            .with("level", new Argument.AtLevel(new Level.Reserve(Duration.ofSeconds(6))));
+            .with("sets", 1)
+            .with("level", Level.reserve(Duration.ofSeconds(6)));
     List<PlannedExercise> weeks =
         weekly(block(2, exercise).ease(2, 0.5).build(), Skarvdal.tested());
     assertEquals(5, weeks.get(1).timeUnderLoadSeconds());
@@ -129,7 +122,7 @@ class SteadyProgressTest {
 
   @Test
   void aMixSharesMoreSetsInAnEasedWeekThanOneOfItsGripsHasByItself() {
-    Exercise exercise = bestOf(HALF_CRIMP, DRAG).with("sets", new Argument.Count(1));
+    Exercise exercise = bestOf(HALF_CRIMP, DRAG).with("sets", 1);
     Advance ofOneGrip = Advance.weekly(new Advance.SetsTo(7, 1)).on(HALF_CRIMP.name());
     Block block = block(7, exercise).advance(ofOneGrip).ease(7, 0.8).build();
     Plan plan = Plan.named("winter").athlete("ylva").from(MONDAY).block(block).build();
@@ -144,8 +137,7 @@ class SteadyProgressTest {
 
   @Test
   void aMixOfOneSetIsEasedByAShorterHoldWhicheverGripTakesIt() {
-    Exercise exercise =
-        bestOf(HALF_CRIMP, DRAG).with("sets", new Argument.Count(1)); // which half crimp leads
+    Exercise exercise = bestOf(HALF_CRIMP, DRAG).with("sets", 1); // which half crimp leads
     Advance ofTheOther = Advance.weekly(new Advance.SetsTo(7, 1)).on(DRAG.name());
     Plan plan =
         Plan.named("winter")
@@ -167,13 +159,7 @@ class SteadyProgressTest {
   }
 
   private static Exercise bestOf(Grip... grips) {
-    return new Exercise(
-        HOLDS,
-        Map.of(),
-        new Exercise.BestOf(List.of(grips), Optional.empty()),
-        EDGE,
-        Hands.BOTH,
-        false,
-        Optional.empty());
+    return Exercise.builder(HOLDS, new Exercise.BestOf(List.of(grips), Optional.empty()), EDGE)
+        .build();
   }
 }

@@ -55,31 +55,15 @@ class StoppingRuleProperties {
   private static Schedule alone(
       CompiledPlan plan, DatedSession session, PlanWeek week, PlannedExercise exercise) {
     DatedSession only =
-        new DatedSession(
-            session.date(),
-            session.week(),
-            session.block(),
-            session.blockWeek(),
-            session.name(),
-            session.minutes(),
-            exercise.hard(),
-            session.eased(),
-            session.bodyMass(),
-            session.placedBecause(),
-            List.of(exercise),
-            session.path(),
-            Optional.empty());
-    return new Schedule(
-        plan.plan(),
-        plan.athlete(),
-        List.of(only),
-        List.of(week),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        Optional.empty());
+        session.toBuilder()
+            .hard(exercise.hard())
+            .exercises(List.of(exercise))
+            .happened(Optional.empty())
+            .build();
+    return Schedule.builder(plan.plan(), plan.athlete())
+        .sessions(List.of(only))
+        .weeks(List.of(week))
+        .build();
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)

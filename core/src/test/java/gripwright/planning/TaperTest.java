@@ -37,7 +37,7 @@ class TaperTest {
         .block(
             Block.named("base", weeks)
                 .session(SessionPlan.of("strength", 2, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
-                .advance(Advance.weekly(new Advance.LoadByShare(0.01)))
+                .advance(Advance.weekly(Advance.loadByPercent(1)))
                 .ease(4, 0.25)
                 .build());
   }

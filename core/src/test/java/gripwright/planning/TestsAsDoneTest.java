@@ -64,15 +64,16 @@ class TestsAsDoneTest {
 
   /** Planned for Thursday: a half crimp and a drag. */
   private static final DatedRetest THURSDAY =
-      new DatedRetest(
-          MONDAY.plusDays(3),
-          1,
-          "base",
-          List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
-          Duration.ofSeconds(7),
-          "strength",
-          new PlacementReason.Rested(60),
-          ModelPath.of("plan", "spring").then("retest", 1).then("date", "2027-03-04"));
+      DatedRetest.builder(
+              MONDAY.plusDays(3),
+              1,
+              "base",
+              List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
+              Duration.ofSeconds(7),
+              ModelPath.of("plan", "spring").then("retest", 1).then("date", "2027-03-04"))
+          .insteadOf("strength")
+          .placedBecause(new PlacementReason.Rested(60))
+          .build();
 
   private final FindingList findings = new FindingList();
 
@@ -139,15 +140,7 @@ class TestsAsDoneTest {
   }
 
   private static DatedRetest onDay(DatedRetest test, LocalDate day) {
-    return new DatedRetest(
-        day,
-        test.week(),
-        test.block(),
-        test.setups(),
-        test.hold(),
-        test.insteadOf(),
-        test.placedBecause(),
-        test.path());
+    return test.toBuilder().date(day).build();
   }
 
   @Test

@@ -191,25 +191,25 @@ record Trainee(Athlete athlete, double strength, List<Grip> grips, int perWeek) 
         continue;
       }
       athlete.injury(
-          new Injury(
-              draw.of(Finger.values()),
-              draw.of(Structure.A2, Structure.A4, Structure.FDP, Structure.PIP),
-              draw.chance(60) ? Optional.of(draw.of(Side.values())) : Optional.empty(),
-              careful ? day : day.plusDays(draw.of(0, 0, 320)),
-              careful ? cleared : cleared.map(c -> c.plusDays(320)),
-              Optional.empty()));
+          Injury.builder(
+                  draw.of(Finger.values()),
+                  draw.of(Structure.A2, Structure.A4, Structure.FDP, Structure.PIP),
+                  careful ? day : day.plusDays(draw.of(0, 0, 320)))
+              .side(draw.chance(60) ? Optional.of(draw.of(Side.values())) : Optional.empty())
+              .cleared(careful ? cleared : cleared.map(c -> c.plusDays(320)))
+              .build());
     }
   }
 
   private static Injury healed(Draw draw, LocalDate from) {
     LocalDate cleared = from.minusDays(draw.between(0, 50));
-    return new Injury(
-        draw.of(Finger.INDEX, Finger.MIDDLE, Finger.RING),
-        draw.of(Structure.A2, Structure.A4, Structure.FDP, Structure.PIP),
-        draw.chance(60) ? Optional.of(draw.of(Side.values())) : Optional.empty(),
-        cleared.minusDays(draw.between(5, 120)),
-        Optional.of(cleared),
-        Optional.empty());
+    return Injury.builder(
+            draw.of(Finger.INDEX, Finger.MIDDLE, Finger.RING),
+            draw.of(Structure.A2, Structure.A4, Structure.FDP, Structure.PIP),
+            cleared.minusDays(draw.between(5, 120)))
+        .side(draw.chance(60) ? Optional.of(draw.of(Side.values())) : Optional.empty())
+        .cleared(cleared)
+        .build();
   }
 
   /** Whether some injury is not, or not for long, cleared while the plan is trained. */

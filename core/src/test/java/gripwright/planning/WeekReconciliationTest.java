@@ -16,7 +16,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Term;
@@ -42,8 +41,7 @@ import org.junit.jupiter.api.Test;
 class WeekReconciliationTest {
 
   private static final Exercise LIGHT =
-      Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-          .with("level", new Argument.AtLevel(new Level.OfMax(0.6)));
+      Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", Level.ofMax(60));
 
   /** On Tuesday and Saturday: light holds, then a series on a drag. */
   private static Plan plan(Exercise... lines) {
@@ -103,8 +101,12 @@ class WeekReconciliationTest {
     }
 
     private LogEntry.Done done() {
-      return new LogEntry.Done(
-          protocol, Setup.of(grip, edge), sets, OptionalInt.empty(), load, effort, pain);
+      return LogEntry.Done.builder(protocol, Setup.of(grip, edge))
+          .sets(sets)
+          .load(load)
+          .effort(effort)
+          .pain(pain)
+          .build();
     }
   }
 
@@ -185,7 +187,7 @@ class WeekReconciliationTest {
         reported(exercise));
     assertEquals(OptionalDouble.empty(), exercise.percentOfMax());
     assertEquals(planned.maximum(), exercise.maximum());
-    assertEquals(new Level.Total(Load.ofKilograms(50)), exercise.scheme().holds().get(0).level());
+    assertEquals(Level.total(Load.ofKilograms(50)), exercise.scheme().holds().get(0).level());
     assertEquals(
         List.of(10.0, 180.0, 10.0),
         holds(holds().sets(2).load(50)).steps().stream().map(LoadedStep::seconds).toList());

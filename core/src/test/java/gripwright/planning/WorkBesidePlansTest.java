@@ -15,7 +15,6 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
@@ -28,8 +27,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What was logged and no plan has: as it was done, and what it takes from the plan. */
@@ -42,8 +39,8 @@ class WorkBesidePlansTest {
     }
     Exercise line =
         Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("work", new Argument.Time(Duration.ofSeconds(12)))
-            .with("level", new Argument.AtLevel(new Level.OfMax(0.84)));
+            .with("work", Duration.ofSeconds(12))
+            .with("level", Level.ofMax(84));
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")
@@ -67,14 +64,10 @@ class WorkBesidePlansTest {
         MONDAY.plusDays(day),
         name,
         List.of(
-            new LogEntry.Done(
-                "single-holds",
-                Setup.of(grip, EDGE),
-                OptionalInt.of(2),
-                OptionalInt.empty(),
-                Optional.of(Load.ofKilograms(kilograms)),
-                OptionalDouble.empty(),
-                OptionalDouble.empty())),
+            LogEntry.Done.builder("single-holds", Setup.of(grip, EDGE))
+                .sets(2)
+                .load(Load.ofKilograms(kilograms))
+                .build()),
         Optional.empty());
   }
 

@@ -14,13 +14,13 @@ class LevelTest {
 
   @Test
   void levelsAreWrittenAsInAPlan() {
-    assertEquals("62.5 % max", new Level.OfMax(0.625).toString());
-    assertEquals("62.5 kg", new Level.Total(Load.ofKilograms(62.5)).toString());
-    assertEquals("body-mass", new Level.BodyMass(Load.ZERO).toString());
-    assertEquals("body-mass + 5 kg", new Level.BodyMass(Load.ofKilograms(5)).toString());
-    assertEquals("body-mass - 5 kg", new Level.BodyMass(Load.ofKilograms(-5)).toString());
-    assertEquals("reserve 2.5 s", new Level.Reserve(Duration.ofMillis(2500)).toString());
-    assertEquals("effort 7.5", new Level.Effort(7.5).toString());
+    assertEquals("62.5 % max", Level.ofMax(62.5).toString());
+    assertEquals("62.5 kg", Level.total(Load.ofKilograms(62.5)).toString());
+    assertEquals("body-mass", Level.bodyMass().toString());
+    assertEquals("body-mass + 5 kg", Level.bodyMassPlus(Load.ofKilograms(5)).toString());
+    assertEquals("body-mass - 5 kg", Level.bodyMassPlus(Load.ofKilograms(-5)).toString());
+    assertEquals("reserve 2.5 s", Level.reserve(Duration.ofMillis(2500)).toString());
+    assertEquals("effort 7.5", Level.effort(7.5).toString());
   }
 
   @ParameterizedTest
@@ -32,7 +32,7 @@ class LevelTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, -1, 10.1, Double.NaN})
   void anEffortLiesAboveNothingAndUpToTen(double effort) {
-    assertThrows(IllegalArgumentException.class, () -> new Level.Effort(effort));
+    assertThrows(IllegalArgumentException.class, () -> Level.effort(effort));
   }
 
   @Test
@@ -40,7 +40,7 @@ class LevelTest {
     assertEquals(1, new Level.OfMax(1).fraction());
     assertEquals(10, new Level.Effort(10).outOfTen());
     assertEquals(Duration.ZERO, new Level.Reserve(Duration.ZERO).time());
-    assertThrows(IllegalArgumentException.class, () -> new Level.Reserve(Duration.ofMillis(-1)));
-    assertThrows(IllegalArgumentException.class, () -> new Level.Total(Load.ZERO));
+    assertThrows(IllegalArgumentException.class, () -> Level.reserve(Duration.ofMillis(-1)));
+    assertThrows(IllegalArgumentException.class, () -> Level.total(Load.ZERO));
   }
 }

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class ProtocolTest {
 
   private static final Duration WORK = Duration.ofSeconds(10);
-  private static final Level LEVEL = new Level.OfMax(0.7);
+  private static final Level LEVEL = Level.ofMax(70);
 
   private static Protocol.Builder holds() {
     return Protocol.named("holds")
@@ -39,7 +39,7 @@ class ProtocolTest {
     Protocol protocol = holds().step(repeat(hold())).build();
     assertEquals(Optional.of("single holds"), protocol.title());
     assertEquals(Optional.of("maximal-strength"), protocol.aim());
-    Scheme scheme = protocol.bind(Map.of("sets", new Argument.Count(2)));
+    Scheme scheme = protocol.bind(Map.of("sets", Argument.of(2)));
     assertEquals(
         new Scheme(
             List.of(
@@ -71,18 +71,15 @@ class ProtocolTest {
     String reported =
         assertThrows(
                 IllegalArgumentException.class,
-                () -> protocol.bind(Map.of("rounds", new Argument.Count(2))))
+                () -> protocol.bind(Map.of("rounds", Argument.of(2))))
             .getMessage();
     assertTrue(reported.contains("rounds"), reported);
     assertThrows(
-        IllegalArgumentException.class,
-        () -> protocol.bind(Map.of("sets", new Argument.Time(WORK))));
+        IllegalArgumentException.class, () -> protocol.bind(Map.of("sets", Argument.of(WORK))));
     assertThrows(
-        IllegalArgumentException.class,
-        () -> protocol.bind(Map.of("work", new Argument.AtLevel(LEVEL))));
+        IllegalArgumentException.class, () -> protocol.bind(Map.of("work", Argument.of(LEVEL))));
     assertThrows(
-        IllegalArgumentException.class,
-        () -> protocol.bind(Map.of("level", new Argument.Count(1))));
+        IllegalArgumentException.class, () -> protocol.bind(Map.of("level", Argument.of(1))));
   }
 
   @Test
@@ -93,8 +90,8 @@ class ProtocolTest {
 
   @Test
   void argumentsHaveTheirRanges() {
-    assertThrows(IllegalArgumentException.class, () -> new Argument.Count(0));
-    assertThrows(IllegalArgumentException.class, () -> new Argument.Time(Duration.ofMillis(-1)));
+    assertThrows(IllegalArgumentException.class, () -> Argument.of(0));
+    assertThrows(IllegalArgumentException.class, () -> Argument.of(Duration.ofMillis(-1)));
     assertEquals(Duration.ZERO, new Argument.Time(Duration.ZERO).time());
     assertEquals(1, new Argument.Count(1).times());
   }

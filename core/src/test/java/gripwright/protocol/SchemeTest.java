@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 class SchemeTest {
 
-  private static final Level LIGHT = new Level.OfMax(0.6);
+  private static final Level LIGHT = Level.ofMax(60);
 
   private static Scheme sevenAndThree(int sets) {
     return new Scheme(
@@ -89,12 +89,11 @@ class SchemeTest {
                             Term.of(Duration.ofSeconds(10)), Term.given("level")))))
             .build();
     assertEquals(5, protocol.bind(Map.of()).sets());
-    assertEquals(3, protocol.bind(Map.of("sets", new Argument.Count(3))).sets());
+    assertEquals(3, protocol.bind(Map.of("sets", Argument.of(3))).sets());
     assertThrows(
-        IllegalArgumentException.class, () -> protocol.bind(Map.of("reps", new Argument.Count(3))));
+        IllegalArgumentException.class, () -> protocol.bind(Map.of("reps", Argument.of(3))));
     assertThrows(
-        IllegalArgumentException.class,
-        () -> protocol.bind(Map.of("sets", new Argument.AtLevel(LIGHT))));
+        IllegalArgumentException.class, () -> protocol.bind(Map.of("sets", Argument.of(LIGHT))));
   }
 
   @Test
@@ -109,10 +108,10 @@ class SchemeTest {
 
   @Test
   void impossibleLevelsAreRefused() {
-    assertThrows(IllegalArgumentException.class, () -> new Level.OfMax(1.4));
-    assertThrows(IllegalArgumentException.class, () -> new Level.Effort(11));
-    assertThrows(IllegalArgumentException.class, () -> new Level.Reserve(Duration.ofSeconds(-1)));
-    assertThrows(IllegalArgumentException.class, () -> new Argument.Count(0));
+    assertThrows(IllegalArgumentException.class, () -> Level.ofMax(140));
+    assertThrows(IllegalArgumentException.class, () -> Level.effort(11));
+    assertThrows(IllegalArgumentException.class, () -> Level.reserve(Duration.ofSeconds(-1)));
+    assertThrows(IllegalArgumentException.class, () -> Argument.of(0));
   }
 
   @Test

@@ -33,7 +33,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /** Loads of days and weeks, pain, youth, grades, protocols and progression. */
@@ -186,14 +185,7 @@ final class TrainingComparisons {
   private static boolean stopsForGood(int months) {
     Athlete athlete = Skarvdal.ylva().born(DAY.minusMonths(months)).build();
     LogEntry pain =
-        new LogEntry.Pain(
-            DAY,
-            Finger.MIDDLE,
-            Optional.of(Structure.GROWTH_PLATE),
-            Optional.empty(),
-            1,
-            LogEntry.Pain.Kind.DULL,
-            Optional.empty());
+        LogEntry.Pain.builder(DAY, Finger.MIDDLE, 1).structure(Structure.GROWTH_PLATE).build();
     return !GrowthPain.of(athlete, new Log("ylva", List.of(pain))).stopped(DAY).isEmpty();
   }
 

@@ -50,7 +50,7 @@ class QuantityTest {
 
   @Test
   void includedAnglesAre180LessFlexion() {
-    assertEquals(60, Angle.included(120).degrees());
+    assertEquals(60, Angle.ofIncludedDegrees(120).degrees());
     assertEquals(120, Angle.ofDegrees(60).includedDegrees());
     assertThrows(IllegalArgumentException.class, () -> Angle.ofDegrees(Double.NaN));
   }

@@ -22,7 +22,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -69,14 +68,11 @@ final class Logs {
   }
 
   static LogEntry.Pain pain(int day, double score, LogEntry.Pain.Kind kind) {
-    return new LogEntry.Pain(
-        MONDAY.plusDays(day),
-        Finger.RING,
-        Optional.of(Structure.A2),
-        Optional.of(Side.LEFT),
-        score,
-        kind,
-        Optional.empty());
+    return LogEntry.Pain.builder(MONDAY.plusDays(day), Finger.RING, score)
+        .structure(Structure.A2)
+        .side(Side.LEFT)
+        .kind(kind)
+        .build();
   }
 
   static LogEntry.Tested test(int day, Setup setup, double kilograms) {
@@ -93,14 +89,13 @@ final class Logs {
         MONDAY.plusDays(day),
         "fingers",
         List.of(
-            new LogEntry.Done(
-                protocol(),
-                setup(grip),
-                OptionalInt.of(4),
-                OptionalInt.of(4),
-                Optional.of(Load.ofKilograms(60)),
-                OptionalDouble.of(effort),
-                OptionalDouble.of(pain))),
+            LogEntry.Done.builder(protocol(), setup(grip))
+                .sets(4)
+                .setsPlanned(4)
+                .load(Load.ofKilograms(60))
+                .effort(effort)
+                .pain(pain)
+                .build()),
         Optional.empty());
   }
 
@@ -115,14 +110,10 @@ final class Logs {
         Combinators.combine(days, scores, Arbitraries.integers().between(1, 300))
             .as(
                 (day, effort, minutes) ->
-                    new LogEntry.Climbed(
-                        MONDAY.plusDays(day),
-                        effort > 7,
-                        "hard",
-                        Duration.ofMinutes(minutes),
-                        effort > 9 ? OptionalDouble.empty() : OptionalDouble.of(effort),
-                        OptionalDouble.empty(),
-                        Optional.empty()));
+                    LogEntry.Climbed.builder(
+                            MONDAY.plusDays(day), effort > 7, "hard", Duration.ofMinutes(minutes))
+                        .effort(effort > 9 ? OptionalDouble.empty() : OptionalDouble.of(effort))
+                        .build());
     Arbitrary<LogEntry> tests =
         Combinators.combine(
                 days, grips, Arbitraries.of(Hands.class), Arbitraries.doubles().between(20, 150))

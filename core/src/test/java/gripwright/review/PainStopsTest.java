@@ -135,14 +135,11 @@ final class PainStopsTest {
         trained.date(),
         trained.session(),
         List.of(
-            new LogEntry.Done(
-                done.protocol(),
-                done.setup(),
-                OptionalInt.of(sets),
-                done.setsPlanned(),
-                Optional.of(gripwright.quantity.Load.ofKilograms(kilograms)),
-                OptionalDouble.of(effort),
-                done.pain())),
+            done.toBuilder()
+                .sets(OptionalInt.of(sets))
+                .load(Optional.of(gripwright.quantity.Load.ofKilograms(kilograms)))
+                .effort(OptionalDouble.of(effort))
+                .build()),
         Optional.empty());
   }
 

@@ -25,7 +25,6 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
 import gripwright.rule.view.PlanView;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
@@ -33,7 +32,6 @@ import gripwright.season.CompiledPlan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -97,7 +95,7 @@ class LinearWorkTest {
             .athlete("tove")
             .from(Winter.MONDAY)
             .rules("club")
-            .block(new Block("base", weeks, Winter.content(), Map.of()));
+            .block(Block.named("base", weeks).content(Winter.content()).build());
     ModelPath block = ModelPath.of("plan", "long").then("for", "tove").then("block", "base");
     List<DatedSession> sessions = new ArrayList<>();
     List<PlanWeek> planWeeks = new ArrayList<>();
@@ -111,17 +109,13 @@ class LinearWorkTest {
         sessions.add(session(monday.plusDays(day), week, eased, path, exercises));
       }
       climbing.add(monday.plusDays(6));
-      planWeeks.add(new PlanWeek(week, "base", week, monday, eased, false, 180, 180 * 70, path));
-      log =
-          log.with(
-              new LogEntry.Pain(
-                  monday,
-                  Finger.RING,
-                  Optional.empty(),
-                  Optional.of(Side.LEFT),
-                  7,
-                  LogEntry.Pain.Kind.DULL,
-                  Optional.empty()));
+      planWeeks.add(
+          PlanWeek.builder(week, "base", week, monday, path)
+              .eased(eased)
+              .timeUnderLoadSeconds(180)
+              .loadIndex(180 * 70)
+              .build());
+      log = log.with(LogEntry.Pain.builder(monday, Finger.RING, 7).side(Side.LEFT).build());
       for (String rule : List.of("sets", "pair", "hard-days-apart")) {
         plan.waive(
             new Plan.Waiver(
@@ -135,36 +129,29 @@ class LinearWorkTest {
     }
     Plan built = plan.build();
     Schedule schedule =
-        new Schedule(
-            built,
-            pattern.athlete(),
-            sessions,
-            planWeeks,
-            List.of(),
-            climbing,
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty());
+        Schedule.builder(built, pattern.athlete())
+            .sessions(sessions)
+            .weeks(planWeeks)
+            .climbing(climbing)
+            .build();
     return new PlanView(schedule, LogTimeline.of(built, pattern.athlete(), log));
   }
 
   private static DatedSession session(
       LocalDate date, int week, boolean eased, ModelPath path, List<PlannedExercise> exercises) {
-    return new DatedSession(
-        date,
-        week,
-        "base",
-        week,
-        "strength",
-        40,
-        true,
-        eased,
-        Load.ofKilograms(60),
-        new PlacementReason.Unplaced(),
-        exercises,
-        path.then("session", "strength").then("date", date.toString()),
-        Optional.empty());
+    return DatedSession.builder(
+            date,
+            "strength",
+            Load.ofKilograms(60),
+            path.then("session", "strength").then("date", date.toString()))
+        .week(week)
+        .block("base")
+        .blockWeek(week)
+        .minutes(40)
+        .hard(true)
+        .eased(eased)
+        .exercises(exercises)
+        .build();
   }
 
   private static long steps(int weeks) {

@@ -18,7 +18,6 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -65,13 +64,10 @@ class RaisedPainProperties {
     Winter winter = new Winter();
     if (injury > 0) {
       Injury hurt =
-          new Injury(
-              Finger.RING,
-              injury == 1 ? Structure.A2 : Structure.SKIN,
-              Optional.of(Side.LEFT),
-              MONDAY.minusDays(30),
-              Optional.empty(),
-              Optional.empty());
+          Injury.builder(
+                  Finger.RING, injury == 1 ? Structure.A2 : Structure.SKIN, MONDAY.minusDays(30))
+              .side(Side.LEFT)
+              .build();
       winter.athlete(a -> a.injury(hurt));
     }
     long day = MONDAY.toEpochDay() - 1;
@@ -90,14 +86,10 @@ class RaisedPainProperties {
   }
 
   private static LogEntry pain(long day, double score, Kind kind) {
-    return new LogEntry.Pain(
-        LocalDate.ofEpochDay(day),
-        Finger.RING,
-        Optional.empty(),
-        Optional.of(Side.LEFT),
-        score,
-        kind,
-        Optional.empty());
+    return LogEntry.Pain.builder(LocalDate.ofEpochDay(day), Finger.RING, score)
+        .side(Side.LEFT)
+        .kind(kind)
+        .build();
   }
 
   private static Map<ModelPath, Severity> severest(Winter winter) {

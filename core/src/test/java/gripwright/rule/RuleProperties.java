@@ -90,15 +90,7 @@ public class RuleProperties {
       Optional<LocalDate> cleared =
           random.nextBoolean() ? Optional.of(from.plusDays(random.nextInt(120))) : Optional.empty();
       winter.athlete(
-          a ->
-              a.injury(
-                  new Injury(
-                      Finger.RING,
-                      Structure.A4,
-                      Optional.empty(),
-                      from,
-                      cleared,
-                      Optional.empty())));
+          a -> a.injury(Injury.builder(Finger.RING, Structure.A4, from).cleared(cleared).build()));
     }
     for (int day = 0; day < 50; day += 1 + random.nextInt(5)) {
       Winter.Line[] lines = new Winter.Line[1 + random.nextInt(2)];
@@ -133,18 +125,7 @@ public class RuleProperties {
     CompiledPlan plan = winter(seed).compiled();
     List<DatedSession> shuffled = new ArrayList<>(plan.sessions());
     Collections.shuffle(shuffled, new Random(seed));
-    Schedule other =
-        new Schedule(
-            plan.plan(),
-            plan.athlete(),
-            shuffled,
-            plan.weeks(),
-            plan.retests(),
-            plan.climbing(),
-            plan.missed(),
-            plan.schedule().notMadeUp(),
-            plan.schedule().beside(),
-            plan.schedule().withoutLog());
+    Schedule other = plan.schedule().toBuilder().sessions(shuffled).build();
     assertEquals(
         RuleCheck.check(plan.schedule(), plan.timeline(), List.of(SETS)),
         RuleCheck.check(other, plan.timeline(), List.of(SETS)));

@@ -410,14 +410,9 @@ class StandardRulesBoundariesTest {
     @CsvSource({"1, GROWTH_PLATE, false", "0, GROWTH_PLATE, true", "3, PIP, false", "3, A2, true"})
     void painOfAGrowingJoint(double score, Structure structure, boolean allowed) {
       LogEntry pain =
-          new LogEntry.Pain(
-              MONDAY.minusDays(20),
-              Finger.RING,
-              Optional.of(structure),
-              Optional.empty(),
-              score,
-              LogEntry.Pain.Kind.DULL,
-              Optional.empty());
+          LogEntry.Pain.builder(MONDAY.minusDays(20), Finger.RING, score)
+              .structure(structure)
+              .build();
       assertEquals(
           allowed
               ? List.of("warning rule.youth-supervision")
@@ -665,13 +660,9 @@ class StandardRulesBoundariesTest {
     @Test
     void clearedSkinHasNoReturnPeriod() {
       Injury skin =
-          new Injury(
-              Finger.MIDDLE,
-              Structure.SKIN,
-              Optional.empty(),
-              MONDAY.minusDays(20),
-              Optional.of(MONDAY.minusDays(2)),
-              Optional.empty());
+          Injury.builder(Finger.MIDDLE, Structure.SKIN, MONDAY.minusDays(20))
+              .cleared(MONDAY.minusDays(2))
+              .build();
       assertEquals(
           NOTHING,
           new Winter().athlete(a -> a.injury(skin)).session(0, line(HALF_CRIMP, 80)).codes());
@@ -687,8 +678,7 @@ class StandardRulesBoundariesTest {
     }
 
     private LogEntry pain(LocalDate day, double score, LogEntry.Pain.Kind kind) {
-      return new LogEntry.Pain(
-          day, Finger.MIDDLE, Optional.empty(), Optional.empty(), score, kind, Optional.empty());
+      return LogEntry.Pain.builder(day, Finger.MIDDLE, score).kind(kind).build();
     }
 
     private Winter injured(Optional<Side> side, Optional<LocalDate> cleared) {
@@ -701,7 +691,7 @@ class StandardRulesBoundariesTest {
 
     private Winter injured(Optional<Side> side, LocalDate from, Optional<LocalDate> cleared) {
       Injury injury =
-          new Injury(Finger.MIDDLE, Structure.A2, side, from, cleared, Optional.empty());
+          Injury.builder(Finger.MIDDLE, Structure.A2, from).side(side).cleared(cleared).build();
       return new Winter().athlete((Athlete.Builder a) -> a.injury(injury));
     }
   }

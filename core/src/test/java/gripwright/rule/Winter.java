@@ -30,7 +30,6 @@ import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
-import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
@@ -182,30 +181,28 @@ public final class Winter {
         }
         steps.add(new PlannedExercise.LoadedStep(10, Optional.of(Load.ofKilograms(lifted))));
       }
-      Level level =
-          inKilograms ? new Level.Total(Load.ofKilograms(lifted)) : new Level.OfMax(percent / 100);
+      Level level = inKilograms ? Level.total(Load.ofKilograms(lifted)) : Level.ofMax(percent);
       Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(10), level);
       Load maximum = Load.ofKilograms(100);
       Setup setup = new Setup(grip, Length.ofMillimetres(edge), hands, false);
       GripFit fit = GripFit.of(grip, HAND, setup.edge());
-      return new PlannedExercise(
-          order,
-          "single-holds",
-          setup,
-          hands.sides().stream().collect(Collectors.toMap(side -> side, side -> fit)),
-          new Scheme(List.of(new Scheme.Repeat(sets, Duration.ofMinutes(3), List.of(hold)))),
-          steps,
-          oneLevel ? OptionalDouble.of(percent) : OptionalDouble.empty(),
-          tested
-              ? Optional.of(new PlannedExercise.Maximum(maximum, maximum, maximum))
-              : Optional.empty(),
-          Load.ofKilograms(bodyMass),
-          percent >= 80,
-          Optional.empty(),
-          rehabilitation,
-          Optional.empty(),
-          List.of(),
-          session.then("exercise", order));
+      return PlannedExercise.builder(
+              "single-holds",
+              setup,
+              new Scheme(List.of(new Scheme.Repeat(sets, Duration.ofMinutes(3), List.of(hold)))),
+              steps,
+              Load.ofKilograms(bodyMass),
+              session.then("exercise", order))
+          .order(order)
+          .fits(hands.sides().stream().collect(Collectors.toMap(side -> side, side -> fit)))
+          .percentOfMax(oneLevel ? OptionalDouble.of(percent) : OptionalDouble.empty())
+          .maximum(
+              tested
+                  ? Optional.of(new PlannedExercise.Maximum(maximum, maximum, maximum))
+                  : Optional.empty())
+          .hard(percent >= 80)
+          .rehabilitation(rehabilitation)
+          .build();
     }
   }
 
@@ -246,15 +243,14 @@ public final class Winter {
   public Winter retest(int day, Grip grip) {
     LocalDate date = MONDAY.plusDays(day);
     retests.add(
-        new DatedRetest(
-            date,
-            week(date),
-            block(week(date)),
-            List.of(Setup.of(grip, Length.ofMillimetres(20))),
-            Duration.ofSeconds(7),
-            "",
-            new PlacementReason.Unplaced(),
-            ModelPath.of("plan", "winter").then("retest", 1).then("date", date.toString())));
+        DatedRetest.builder(
+                date,
+                week(date),
+                block(week(date)),
+                List.of(Setup.of(grip, Length.ofMillimetres(20))),
+                Duration.ofSeconds(7),
+                ModelPath.of("plan", "winter").then("retest", 1).then("date", date.toString()))
+            .build());
     return this;
   }
 
@@ -272,20 +268,15 @@ public final class Winter {
       exercises.add(lines[i].planned(i + 1, path));
     }
     sessions.add(
-        new DatedSession(
-            date,
-            week,
-            block(week),
-            blockWeek(week),
-            name,
-            40,
-            exercises.stream().anyMatch(PlannedExercise::hard),
-            eased.contains(week),
-            Load.ofKilograms(60),
-            new PlacementReason.Unplaced(),
-            exercises,
-            path,
-            Optional.empty()));
+        DatedSession.builder(date, name, Load.ofKilograms(60), path)
+            .week(week)
+            .block(block(week))
+            .blockWeek(blockWeek(week))
+            .minutes(40)
+            .hard(exercises.stream().anyMatch(PlannedExercise::hard))
+            .eased(eased.contains(week))
+            .exercises(exercises)
+            .build());
     return this;
   }
 
@@ -347,8 +338,13 @@ public final class Winter {
         Plan.named("winter")
             .athlete("tove")
             .from(MONDAY)
-            .block(new Block("base", BLOCK_WEEKS, content, java.util.Map.of()))
-            .block(new Block("build", BLOCK_WEEKS, content, java.util.Map.of()));
+            .block(
+                Block.named("base", BLOCK_WEEKS).content(content).only(java.util.Map.of()).build())
+            .block(
+                Block.named("build", BLOCK_WEEKS)
+                    .content(content)
+                    .only(java.util.Map.of())
+                    .build());
     waivers.forEach(plan::waive);
     ruleSets.forEach(plan::rules);
     weeklyRise.ifPresent(plan::weeklyRise);
@@ -356,32 +352,23 @@ public final class Winter {
     for (int week = 1; week <= 2 * BLOCK_WEEKS; week++) {
       int number = week;
       weeks.add(
-          new PlanWeek(
-              week,
-              block(week),
-              blockWeek(week),
-              MONDAY.plusWeeks(week - 1L),
-              eased.contains(week),
-              false,
-              sum(number, DatedSession::timeUnderLoadSeconds),
-              sum(number, DatedSession::loadIndex),
-              weekPath(week)));
+          PlanWeek.builder(
+                  week, block(week), blockWeek(week), MONDAY.plusWeeks(week - 1L), weekPath(week))
+              .eased(eased.contains(week))
+              .timeUnderLoadSeconds(sum(number, DatedSession::timeUnderLoadSeconds))
+              .loadIndex(sum(number, DatedSession::loadIndex))
+              .build());
     }
     Plan built = plan.build();
     Athlete tove = athlete.build();
     Schedule schedule =
-        new Schedule(
-            built,
-            tove,
-            sessions,
-            weeks,
-            retests,
-            climbing,
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty());
-    return new CompiledPlan(schedule, LogTimeline.of(built, tove, log), List.of(), List.of());
+        Schedule.builder(built, tove)
+            .sessions(sessions)
+            .weeks(weeks)
+            .retests(retests)
+            .climbing(climbing)
+            .build();
+    return CompiledPlan.of(schedule, LogTimeline.of(built, tove, log));
   }
 
   private double sum(int week, java.util.function.ToDoubleFunction<DatedSession> of) {

@@ -31,13 +31,9 @@ class AfterInjuryTest {
   private static final LocalDate TESTED = MONDAY.minusDays(40);
 
   private static Injury injury(Structure structure, int from, Integer cleared) {
-    return new Injury(
-        Finger.LITTLE,
-        structure,
-        Optional.empty(),
-        MONDAY.plusDays(from),
-        Optional.ofNullable(cleared).map(MONDAY::plusDays),
-        Optional.empty());
+    return Injury.builder(Finger.LITTLE, structure, MONDAY.plusDays(from))
+        .cleared(Optional.ofNullable(cleared).map(MONDAY::plusDays))
+        .build();
   }
 
   private static CompiledPlan compile(
@@ -50,7 +46,7 @@ class AfterInjuryTest {
                 Block.named("base", 3)
                     .session(
                         SessionPlan.of("strength", 1, line.apply(Exercise.of(HOLDS, grip, EDGE))))
-                    .advance(Advance.weekly(new Advance.LoadByShare(0.05)))
+                    .advance(Advance.weekly(Advance.loadByPercent(5)))
                     .build())
             .build();
     var athlete = Skarvdal.ylva();

@@ -192,7 +192,7 @@ class BombTest {
   @Test
   @CountedWork
   void longSchemesAreMeasuredWithoutWritingThemOut() {
-    List<Scheme.Step> steps = List.of(new Scheme.Hold(Duration.ofSeconds(3), new Level.OfMax(0.5)));
+    List<Scheme.Step> steps = List.of(new Scheme.Hold(Duration.ofSeconds(3), Level.ofMax(50)));
     for (int depth = 0; depth < 4; depth++) {
       steps = List.of(new Scheme.Repeat(1_000, Duration.ofSeconds(1), steps));
     }
@@ -213,7 +213,7 @@ class BombTest {
             Scheme.ENDLESS,
             46_296_296L,
             34_722_222L,
-            List.of(new Level.OfMax(0.5)),
+            List.of(Level.ofMax(50)),
             Duration.ofSeconds(3),
             1_000_000_000),
         measured);
@@ -234,11 +234,10 @@ class BombTest {
                             Term.of(Duration.ofSeconds(2)),
                             List.of(
                                 new Protocol.Part.Hold(
-                                    Term.of(Duration.ofSeconds(7)),
-                                    Term.of(new Level.OfMax(0.5))))))))
+                                    Term.of(Duration.ofSeconds(7)), Term.of(Level.ofMax(50))))))))
             .build();
     assertEquals(3 * (4 * 2 + 1), protocol.size(Map.of()));
     assertEquals(protocol.bind(Map.of()).size(), protocol.size(Map.of()));
-    assertEquals(3 * (6 * 2 + 1), protocol.size(Map.of("inner", new Argument.Count(6))));
+    assertEquals(3 * (6 * 2 + 1), protocol.size(Map.of("inner", Argument.of(6))));
   }
 }

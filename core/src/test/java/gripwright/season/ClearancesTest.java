@@ -55,13 +55,7 @@ final class ClearancesTest {
   }
 
   private static Injury cleared(LocalDate day) {
-    return new Injury(
-        Finger.RING,
-        Structure.A2,
-        Optional.empty(),
-        day.minusDays(60),
-        Optional.of(day),
-        Optional.empty());
+    return Injury.builder(Finger.RING, Structure.A2, day.minusDays(60)).cleared(day).build();
   }
 
   @Test

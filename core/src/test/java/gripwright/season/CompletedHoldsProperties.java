@@ -77,14 +77,12 @@ class CompletedHoldsProperties {
       DatedSession session = planned.sessions().get(week - 1);
       PlannedExercise asked = session.exercises().get(0);
       LogEntry.Done done =
-          new LogEntry.Done(
-              asked.protocol(),
-              asked.setup(),
-              OptionalInt.of(asked.scheme().sets()),
-              OptionalInt.empty(),
-              Optional.of(asked.totalLoad().times(heavier.get(week - 1))),
-              OptionalDouble.of(effort),
-              OptionalDouble.of(0));
+          LogEntry.Done.builder(asked.protocol(), asked.setup())
+              .sets(asked.scheme().sets())
+              .load(asked.totalLoad().times(heavier.get(week - 1)))
+              .effort(effort)
+              .pain(0)
+              .build();
       trained =
           trained.with(
               new LogEntry.Trained(
@@ -122,14 +120,12 @@ class CompletedHoldsProperties {
   private static List<CompletedHold> found(
       Protocol protocol, int sets, int planned, double kilograms, OptionalDouble effort) {
     LogEntry.Done done =
-        new LogEntry.Done(
-            protocol.name(),
-            Setup.of(HALF_CRIMP, EDGE),
-            OptionalInt.of(sets),
-            planned == 0 ? OptionalInt.empty() : OptionalInt.of(planned),
-            kilograms == 0 ? Optional.empty() : Optional.of(Load.ofKilograms(kilograms)),
-            effort,
-            OptionalDouble.empty());
+        LogEntry.Done.builder(protocol.name(), Setup.of(HALF_CRIMP, EDGE))
+            .sets(sets)
+            .setsPlanned(planned == 0 ? OptionalInt.empty() : OptionalInt.of(planned))
+            .load(kilograms == 0 ? Optional.empty() : Optional.of(Load.ofKilograms(kilograms)))
+            .effort(effort)
+            .build();
     Log log =
         Skarvdal.log()
             .with(new LogEntry.Trained(MONDAY, "strength", List.of(done), Optional.empty()));

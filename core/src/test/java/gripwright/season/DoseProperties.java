@@ -11,7 +11,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import java.time.DayOfWeek;
@@ -75,14 +74,14 @@ class DoseProperties {
     }
 
     Block inKilograms(String name, int weeks) {
-      return block(name, weeks, new Level.Total(Load.ofKilograms(LOADS[level])));
+      return block(name, weeks, Level.total(Load.ofKilograms(LOADS[level])));
     }
 
     private Block block(String name, int weeks, Level atLevel) {
       Exercise exercise =
           Exercise.of(Skarvdal.HOLDS, Skarvdal.HALF_CRIMP, Skarvdal.EDGE)
-              .with("level", new Argument.AtLevel(atLevel))
-              .with("sets", new Argument.Count(sets));
+              .with("level", atLevel)
+              .with("sets", sets);
       Duration gap = Duration.ofHours(perWeek > 3 ? 24 : 48);
       return Block.named(name, weeks)
           .session(SessionPlan.of("s", perWeek, exercise).atLeastApart(gap))

@@ -32,8 +32,6 @@ import gripwright.strength.StrengthTest;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.ForAll;
@@ -99,14 +97,7 @@ class FollowsTestTest {
   }
 
   private static LogEntry.Done done(PlannedExercise asked) {
-    return new LogEntry.Done(
-        "single-holds",
-        asked.setup(),
-        OptionalInt.of(5),
-        OptionalInt.empty(),
-        Optional.empty(),
-        OptionalDouble.of(7),
-        OptionalDouble.of(0));
+    return LogEntry.Done.builder("single-holds", asked.setup()).sets(5).effort(7).pain(0).build();
   }
 
   @Test
@@ -187,13 +178,9 @@ class FollowsTestTest {
   @Test
   void riseAfterAnInjuryIsFivePerCentAWeek() {
     Injury injury =
-        new Injury(
-            Finger.RING,
-            Structure.A2,
-            Optional.empty(),
-            MONDAY.minusDays(60),
-            Optional.of(MONDAY.minusDays(10)),
-            Optional.empty());
+        Injury.builder(Finger.RING, Structure.A2, MONDAY.minusDays(60))
+            .cleared(MONDAY.minusDays(10))
+            .build();
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

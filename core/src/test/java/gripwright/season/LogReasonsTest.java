@@ -11,7 +11,6 @@ import gripwright.change.PlanChange;
 import gripwright.change.SessionChange;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
-import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
@@ -26,10 +25,8 @@ import gripwright.wording.Words;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Why days ahead are others than they were before the log was read. */
@@ -53,18 +50,14 @@ class LogReasonsTest {
     return Planner.compile(plan, Skarvdal.ylva().build(), log, List.of());
   }
 
-  private static final Advance WEEKLY = Advance.weekly(new Advance.LoadByShare(0.02));
+  private static final Advance WEEKLY = Advance.weekly(Advance.loadByPercent(2));
 
   private static LogEntry trained(int day, String session, int sets, double effort) {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(HALF_CRIMP, EDGE),
-            OptionalInt.of(sets),
-            OptionalInt.empty(),
-            Optional.empty(),
-            OptionalDouble.of(effort),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+            .sets(sets)
+            .effort(effort)
+            .build();
     return new LogEntry.Trained(MONDAY.plusDays(day), session, List.of(done), Optional.empty());
   }
 
@@ -78,27 +71,13 @@ class LogReasonsTest {
     return new LogEntry.Trained(
         line.date(),
         line.session(),
-        List.of(
-            new LogEntry.Done(
-                done.protocol(),
-                done.setup(),
-                done.sets(),
-                done.setsPlanned(),
-                Optional.of(load),
-                done.effort(),
-                done.pain())),
+        List.of(done.toBuilder().load(Optional.of(load)).build()),
         line.note());
   }
 
   private static LogEntry climbed(int day, boolean hard) {
-    return new LogEntry.Climbed(
-        MONDAY.plusDays(day),
-        hard,
-        "much",
-        Duration.ofHours(2),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        Optional.empty());
+    return LogEntry.Climbed.builder(MONDAY.plusDays(day), hard, "much", Duration.ofHours(2))
+        .build();
   }
 
   private static List<String> because(CompiledPlan plan, Class<? extends PlanChange> kind) {
@@ -166,7 +145,7 @@ class LogReasonsTest {
     Advance earned =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.025),
+                Advance.loadByPercent(2.5),
                 new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 2)),
             Optional.empty(),
             Optional.empty());
@@ -190,7 +169,7 @@ class LogReasonsTest {
     Advance earned =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.025),
+                Advance.loadByPercent(2.5),
                 new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 2)),
             Optional.empty(),
             Optional.empty());
@@ -236,7 +215,7 @@ class LogReasonsTest {
   private static CompiledPlan choosing(Advance advance, LogEntry... entries) {
     Exercise.Target both =
         new Exercise.BestOf(List.of(HALF_CRIMP, Skarvdal.DRAG), Optional.empty());
-    Exercise line = new Exercise(HOLDS, Map.of(), both, EDGE, Hands.BOTH, false, Optional.empty());
+    Exercise line = Exercise.builder(HOLDS, both, EDGE).build();
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")
@@ -261,14 +240,10 @@ class LogReasonsTest {
   void painIsTheReasonForAChangedChoiceOfGrips() {
     LogEntry skipped = new LogEntry.Skipped(MONDAY.plusDays(1), "strength", Optional.empty());
     LogEntry pain =
-        new LogEntry.Pain(
-            MONDAY.plusDays(2),
-            Finger.LITTLE,
-            Optional.empty(),
-            Optional.of(Side.LEFT),
-            7,
-            LogEntry.Pain.Kind.SHARP,
-            Optional.empty());
+        LogEntry.Pain.builder(MONDAY.plusDays(2), Finger.LITTLE, 7)
+            .side(Side.LEFT)
+            .kind(LogEntry.Pain.Kind.SHARP)
+            .build();
     CompiledPlan plan = choosing(WEEKLY, skipped, pain);
     assertEquals(
         List.of("pain little 7, sharp, on 2027-03-03"),
@@ -284,14 +259,7 @@ class LogReasonsTest {
   @Test
   void fewerSetsOfAChoiceAreNotReportedAsEarned() {
     LogEntry.Done drag =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(Skarvdal.DRAG, EDGE),
-            OptionalInt.of(5),
-            OptionalInt.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(Skarvdal.DRAG, EDGE)).sets(5).build();
     LogEntry trained =
         new LogEntry.Trained(MONDAY.plusDays(1), "strength", List.of(drag), Optional.empty());
     CompiledPlan plan = choosing(Advance.weekly(new Advance.SetsTo(9, 1)), trained);

@@ -17,7 +17,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
@@ -127,14 +126,9 @@ class LoggedSeasonProperties {
 
     private static LogEntry line(LocalDate day, int what) {
       return what < 2
-          ? new LogEntry.Climbed(
-              day,
-              what == 0,
-              what == 0 ? "hard" : "easy",
-              Duration.ofHours(2),
-              OptionalDouble.empty(),
-              OptionalDouble.empty(),
-              Optional.empty())
+          ? LogEntry.Climbed.builder(
+                  day, what == 0, what == 0 ? "hard" : "easy", Duration.ofHours(2))
+              .build()
           : pain(day, what);
     }
 
@@ -143,24 +137,23 @@ class LoggedSeasonProperties {
       for (PlannedExercise exercise : session.exercises()) {
         int planned = exercise.scheme().sets();
         done.add(
-            new Done(
-                exercise.protocol(),
-                exercise.setup(),
-                OptionalInt.of(Math.max(1, planned - how.sets())),
-                OptionalInt.of(planned), // the planned number stays the same, whatever is logged
-                how.load() == 0
-                    ? Optional.empty()
-                    : Optional.of(exercise.totalLoad().times(how.load())),
-                OptionalDouble.of(how.effort()),
-                OptionalDouble.of(how.pain())));
+            Done.builder(exercise.protocol(), exercise.setup())
+                .sets(Math.max(1, planned - how.sets()))
+                .setsPlanned(planned)
+                .load( // the planned number stays the same, whatever is logged
+                    how.load() == 0
+                        ? Optional.empty()
+                        : Optional.of(exercise.totalLoad().times(how.load())))
+                .effort(how.effort())
+                .pain(how.pain())
+                .build());
       }
       return new LogEntry.Trained(day, session.name(), done, Optional.empty());
     }
   }
 
   private static LogEntry pain(LocalDate day, double score) {
-    return new LogEntry.Pain(
-        day, Finger.RING, Optional.empty(), Optional.empty(), score, Kind.DULL, Optional.empty());
+    return LogEntry.Pain.builder(day, Finger.RING, score).kind(Kind.DULL).build();
   }
 
   private static Log log(List<LogEntry> lines) {
@@ -204,7 +197,7 @@ class LoggedSeasonProperties {
   private static Arbitrary<Plan> plans() {
     Arbitrary<Advance> advance =
         Arbitraries.of(
-            Advance.weekly(new Advance.LoadByShare(0.02)),
+            Advance.weekly(Advance.loadByPercent(2)),
             Advance.every(2, new Advance.LoadBy(Load.ofKilograms(1.25))),
             Advance.weekly(new Advance.SetsTo(7, 1)),
             Advance.weekly(new Advance.HoldTo(Duration.ofSeconds(14), Duration.ofSeconds(1))),
@@ -221,7 +214,7 @@ class LoggedSeasonProperties {
             (step, which, level, perWeek, eased, introduced) -> {
               Exercise exercise =
                   Exercise.of(Skarvdal.HOLDS, which, Skarvdal.EDGE)
-                      .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+                      .with("level", new Level.OfMax(level));
               Block.Builder block =
                   Block.named("base", 7)
                       .session(SessionPlan.of("strength", perWeek, exercise))
@@ -414,18 +407,7 @@ class LoggedSeasonProperties {
     return new LogEntry.Trained(
         line.date(),
         line.session(),
-        line.done().stream()
-            .map(
-                d ->
-                    new Done(
-                        d.protocol(),
-                        d.setup(),
-                        OptionalInt.of(1),
-                        d.setsPlanned(),
-                        d.load(),
-                        d.effort(),
-                        d.pain()))
-            .toList(),
+        line.done().stream().map(d -> d.toBuilder().sets(OptionalInt.of(1)).build()).toList(),
         line.note());
   }
 
@@ -434,16 +416,17 @@ class LoggedSeasonProperties {
         line.done().stream()
             .map(
                 d ->
-                    new Done(
-                        d.protocol(),
-                        d.setup(),
-                        how == 0 ? OptionalInt.of(Math.max(1, d.sets().orElse(2) - 1)) : d.sets(),
-                        d.setsPlanned(),
-                        d.load(),
-                        how == 1 ? OptionalDouble.of(10) : d.effort(),
-                        how == 2
-                            ? OptionalDouble.of(Math.min(10, d.pain().orElse(0) + 3))
-                            : d.pain()))
+                    d.toBuilder()
+                        .sets(
+                            how == 0
+                                ? OptionalInt.of(Math.max(1, d.sets().orElse(2) - 1))
+                                : d.sets())
+                        .effort(how == 1 ? OptionalDouble.of(10) : d.effort())
+                        .pain(
+                            how == 2
+                                ? OptionalDouble.of(Math.min(10, d.pain().orElse(0) + 3))
+                                : d.pain())
+                        .build())
             .toList();
     return new LogEntry.Trained(line.date(), line.session(), done, line.note());
   }

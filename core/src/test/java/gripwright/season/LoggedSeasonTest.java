@@ -40,7 +40,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -49,7 +48,7 @@ class LoggedSeasonTest {
 
   /** Tuesday and Saturday of each week, 5 sets of 10 s at 84 % max, 2 % more a week. */
   private static CompiledPlan compile(Log log) {
-    return compile(log, Advance.weekly(new Advance.LoadByShare(0.02)));
+    return compile(log, Advance.weekly(Advance.loadByPercent(2)));
   }
 
   private static CompiledPlan compile(Log log, Advance advance) {
@@ -92,14 +91,13 @@ class LoggedSeasonTest {
         date,
         "strength",
         List.of(
-            new LogEntry.Done(
-                "single-holds",
-                Setup.of(grip, EDGE),
-                OptionalInt.of(felt.sets()),
-                OptionalInt.empty(),
-                felt.load() > 0 ? Optional.of(Load.ofKilograms(felt.load())) : Optional.empty(),
-                OptionalDouble.of(felt.effort()),
-                OptionalDouble.of(felt.pain()))),
+            LogEntry.Done.builder("single-holds", Setup.of(grip, EDGE))
+                .sets(felt.sets())
+                .load(
+                    felt.load() > 0 ? Optional.of(Load.ofKilograms(felt.load())) : Optional.empty())
+                .effort(felt.effort())
+                .pain(felt.pain())
+                .build()),
         Optional.empty());
   }
 
@@ -108,8 +106,7 @@ class LoggedSeasonTest {
   }
 
   private static LogEntry.Pain pain(LocalDate date, double score) {
-    return new LogEntry.Pain(
-        date, Finger.RING, Optional.empty(), Optional.empty(), score, Kind.DULL, Optional.empty());
+    return LogEntry.Pain.builder(date, Finger.RING, score).kind(Kind.DULL).build();
   }
 
   private static Log log(LogEntry... lines) {
@@ -286,15 +283,7 @@ class LoggedSeasonTest {
   void painOfAFingerInUseIsAReasonWhateverTheGrip() {
     Log log =
         week(Skarvdal.tested(), 1, Felt.FINE)
-            .with(
-                new LogEntry.Pain(
-                    day(1, SUN),
-                    Finger.LITTLE,
-                    Optional.empty(),
-                    Optional.empty(),
-                    4,
-                    Kind.DULL,
-                    Optional.empty()));
+            .with(LogEntry.Pain.builder(day(1, SUN), Finger.LITTLE, 4).kind(Kind.DULL).build());
     assertTrue(heldBack(compile(log), 2).contains("little"));
     Log drag =
         week(Skarvdal.tested(), 1, Felt.FINE)
@@ -308,14 +297,7 @@ class LoggedSeasonTest {
         compile(
             log(
                 trained(day(1, TUE), Felt.FINE),
-                new LogEntry.Climbed(
-                    day(1, 4),
-                    true,
-                    "hard",
-                    Duration.ofHours(2),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    Optional.empty())));
+                LogEntry.Climbed.builder(day(1, 4), true, "hard", Duration.ofHours(2)).build()));
     assertEquals("TUE done", days(plan, 1), "hard on Friday leaves no Saturday");
     assertEquals(
         List.of("plan.session-not-made-up"),
@@ -327,7 +309,7 @@ class LoggedSeasonTest {
     Advance earned =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.025),
+                Advance.loadByPercent(2.5),
                 new Advance.WhenLogged(true, OptionalDouble.of(8), OptionalDouble.empty(), 2)),
             Optional.empty(),
             Optional.empty());
@@ -492,14 +474,11 @@ class LoggedSeasonTest {
         date,
         "extra",
         List.of(
-            new LogEntry.Done(
-                protocol,
-                Setup.of(HALF_CRIMP, EDGE),
-                OptionalInt.of(2),
-                OptionalInt.empty(),
-                Optional.of(Load.ofKilograms(70)),
-                effort,
-                OptionalDouble.empty())),
+            LogEntry.Done.builder(protocol, Setup.of(HALF_CRIMP, EDGE))
+                .sets(2)
+                .load(Load.ofKilograms(70))
+                .effort(effort)
+                .build()),
         Optional.empty());
   }
 

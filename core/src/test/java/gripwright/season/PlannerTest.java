@@ -22,7 +22,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Term;
@@ -39,7 +38,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What a plan becomes, line by line, against what the language says it means. */
@@ -126,7 +124,7 @@ class PlannerTest {
 
   @Test
   void removedWeightIsRoundedUp() {
-    Exercise light = holds().with("level", new Argument.AtLevel(new Level.OfMax(0.4)));
+    Exercise light = holds().with("level", Level.ofMax(40));
     CompiledPlan plan =
         compile(Skarvdal.ylva().build(), Skarvdal.tested(), block(1, light).build());
     PlannedExercise exercise = plan.sessions().get(0).exercises().get(0);
@@ -143,7 +141,7 @@ class PlannerTest {
             Skarvdal.ylva().build(),
             Skarvdal.tested(),
             block(5, holds())
-                .advance(Advance.weekly(new Advance.LoadByShare(0.02)))
+                .advance(Advance.weekly(Advance.loadByPercent(2)))
                 .ease(4, 0.6)
                 .build());
     List<Double> weeks = percents(plan);
@@ -162,7 +160,7 @@ class PlannerTest {
         compile(
             athlete,
             Skarvdal.tested(),
-            block(4, holds()).advance(Advance.weekly(new Advance.LoadByShare(0.02))).build());
+            block(4, holds()).advance(Advance.weekly(Advance.loadByPercent(2))).build());
     assertEquals(List.of(), plan.sessionsOf(2));
     assertTrue(plan.weeks().get(1).away());
     assertEquals(List.of("plan.week-away"), codes(plan));
@@ -225,15 +223,14 @@ class PlannerTest {
 
   @Test
   void anIntroducedGripRisesInAStraightLineAndThenAdvances() {
-    Exercise drag =
-        Exercise.of(HOLDS, DRAG, EDGE).with("level", new Argument.AtLevel(new Level.OfMax(0.8)));
+    Exercise drag = Exercise.of(HOLDS, DRAG, EDGE).with("level", Level.ofMax(80));
     CompiledPlan plan =
         compile(
             Skarvdal.ylva().build(),
             Skarvdal.tested(),
             block(4, drag)
                 .introduce(DRAG, 0.5, 3)
-                .advance(Advance.weekly(new Advance.LoadByShare(0.02)))
+                .advance(Advance.weekly(Advance.loadByPercent(2)))
                 .build());
     double[] expected = {50, 65, 80, 81.6};
     for (int week = 0; week < 4; week++) {
@@ -294,8 +291,7 @@ class PlannerTest {
             Skarvdal.ylva().build(),
             Skarvdal.tested(),
             block(5, holds())
-                .advance(
-                    Advance.weekly(new Advance.SetsTo(7, 1)).then(new Advance.LoadByShare(0.025)))
+                .advance(Advance.weekly(new Advance.SetsTo(7, 1)).then(Advance.loadByPercent(2.5)))
                 .build());
     assertEquals(
         List.of(5, 6, 7, 5, 6),
@@ -311,7 +307,7 @@ class PlannerTest {
     Advance earned =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.025),
+                Advance.loadByPercent(2.5),
                 new Advance.WhenLogged(true, OptionalDouble.of(8), OptionalDouble.empty(), 2)),
             Optional.empty(),
             Optional.empty());
@@ -339,14 +335,11 @@ class PlannerTest {
         date,
         "strength",
         List.of(
-            new LogEntry.Done(
-                "single-holds",
-                Setup.of(HALF_CRIMP, EDGE),
-                OptionalInt.of(sets),
-                OptionalInt.of(5),
-                Optional.empty(),
-                OptionalDouble.of(effort),
-                OptionalDouble.empty())),
+            LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+                .sets(sets)
+                .setsPlanned(5)
+                .effort(effort)
+                .build()),
         Optional.empty());
   }
 
@@ -356,7 +349,7 @@ class PlannerTest {
         compile(
             Skarvdal.ylva().build(),
             Skarvdal.tested(),
-            block(6, holds()).advance(Advance.weekly(new Advance.LoadByShare(0.05))).build());
+            block(6, holds()).advance(Advance.weekly(Advance.loadByPercent(5))).build());
     Finding finding =
         plan.findings().stream()
             .filter(f -> f.code().equals("plan.level-over-max"))
@@ -389,14 +382,10 @@ class PlannerTest {
   @Test
   void oneHandIsNeverEstimatedFromTwo() {
     Exercise left =
-        new Exercise(
-            HOLDS,
-            java.util.Map.of(),
-            new Exercise.On(HALF_CRIMP),
-            EDGE,
-            gripwright.hand.Hands.LEFT,
-            false,
-            Optional.empty());
+        Exercise.builder(HOLDS, new Exercise.On(HALF_CRIMP), EDGE)
+            .with(java.util.Map.of())
+            .hands(gripwright.hand.Hands.LEFT)
+            .build();
     CompiledPlan plan = compile(Skarvdal.ylva().build(), Skarvdal.tested(), block(1, left).build());
     assertEquals(List.of("plan.no-test"), codes(plan));
     assertFalse(plan.usable());
@@ -404,8 +393,7 @@ class PlannerTest {
 
   @Test
   void absoluteLoadsNeedNoTest() {
-    Exercise total =
-        holds().with("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(50))));
+    Exercise total = holds().with("level", Level.total(Load.ofKilograms(50)));
     CompiledPlan plan =
         compile(Skarvdal.ylva().build(), Log.empty("ylva"), block(1, total).build());
     assertEquals(50, plan.sessions().get(0).exercises().get(0).totalLoad().kilograms());
@@ -414,9 +402,8 @@ class PlannerTest {
 
   @Test
   void loadOfAReserveFollowsTheTimeToFailure() {
-    Exercise reserve =
-        holds().with("level", new Argument.AtLevel(new Level.Reserve(Duration.ofSeconds(3))));
-    Exercise effort = holds().with("level", new Argument.AtLevel(new Level.Effort(7.6923076923)));
+    Exercise reserve = holds().with("level", Level.reserve(Duration.ofSeconds(3)));
+    Exercise effort = holds().with("level", Level.effort(7.6923076923));
     double three =
         load(compile(Skarvdal.ylva().build(), Skarvdal.tested(), block(1, reserve).build()));
     double same =
@@ -458,7 +445,7 @@ class PlannerTest {
 
   @Test
   void aSessionLongerThanAnyDayIsAnErrorOfItsOwn() {
-    Exercise long60 = holds().with("pause", new Argument.Time(Duration.ofMinutes(25)));
+    Exercise long60 = holds().with("pause", Duration.ofMinutes(25));
     CompiledPlan plan =
         compile(Skarvdal.ylva().build(), Skarvdal.tested(), block(1, long60).build());
     assertEquals(List.of("plan.session-too-long"), codes(plan));
@@ -494,14 +481,11 @@ class PlannerTest {
   @Test
   void theBestOfSeveralGripsSharesTheSetsByDemand() {
     Exercise best =
-        new Exercise(
-            HOLDS,
-            java.util.Map.of(),
-            new Exercise.BestOf(List.of(HALF_CRIMP, DRAG), Optional.empty()),
-            EDGE,
-            gripwright.hand.Hands.BOTH,
-            false,
-            Optional.empty());
+        Exercise.builder(
+                HOLDS, new Exercise.BestOf(List.of(HALF_CRIMP, DRAG), Optional.empty()), EDGE)
+            .with(java.util.Map.of())
+            .hands(gripwright.hand.Hands.BOTH)
+            .build();
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")
@@ -525,7 +509,7 @@ class PlannerTest {
         compile(
             Skarvdal.ylva().build(),
             Skarvdal.tested(),
-            block(2, holds()).advance(Advance.weekly(new Advance.LoadByShare(0.02))).build());
+            block(2, holds()).advance(Advance.weekly(Advance.loadByPercent(2))).build());
     List<String> steps =
         plan.sessionsOf(2).get(0).exercises().get(0).why().stream().map(Words::step).toList();
     assertEquals(
@@ -560,8 +544,7 @@ class PlannerTest {
         Protocol.named("held")
             .step(
                 new Protocol.Part.Hold(
-                    Term.of(Duration.ofSeconds(45)),
-                    Term.of(new Level.Reserve(Duration.ofSeconds(3)))))
+                    Term.of(Duration.ofSeconds(45)), Term.of(Level.reserve(Duration.ofSeconds(3)))))
             .build();
     PlannedExercise exercise =
         compile(Skarvdal.ylva().build(), log, block(1, Exercise.of(held, HALF_CRIMP, EDGE)).build())

@@ -42,7 +42,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
@@ -293,14 +292,10 @@ class SeasonBudgetTest {
                     MONDAY.plusDays(1),
                     "s",
                     List.of(
-                        new LogEntry.Done(
-                            HOLDS.name(),
-                            Setup.of(HALF_CRIMP, EDGE),
-                            OptionalInt.of(sets),
-                            OptionalInt.of(5),
-                            Optional.empty(),
-                            OptionalDouble.empty(),
-                            OptionalDouble.empty())),
+                        LogEntry.Done.builder(HOLDS.name(), Setup.of(HALF_CRIMP, EDGE))
+                            .sets(sets)
+                            .setsPlanned(5)
+                            .build()),
                     Optional.empty()));
     return Season.of(
         List.of(plan("spring", 3, "brit").build()),

@@ -63,13 +63,10 @@ class KnownLightTest {
   }
 
   private static Injury ringOfTheLeft(Structure structure, Optional<LocalDate> cleared) {
-    return new Injury(
-        Finger.RING,
-        structure,
-        Optional.of(Side.LEFT),
-        MONDAY.minusDays(100),
-        cleared,
-        Optional.empty());
+    return Injury.builder(Finger.RING, structure, MONDAY.minusDays(100))
+        .side(Side.LEFT)
+        .cleared(cleared)
+        .build();
   }
 
   private static boolean restricted(Structure structure, Optional<LocalDate> cleared) {

@@ -96,13 +96,10 @@ class GateTest {
   }
 
   private static Injury injury(Finger finger, Optional<LocalDate> cleared) {
-    return new Injury(
-        finger,
-        Structure.A2,
-        Optional.of(Side.LEFT),
-        MONDAY.minusDays(30),
-        cleared,
-        Optional.empty());
+    return Injury.builder(finger, Structure.A2, MONDAY.minusDays(30))
+        .side(Side.LEFT)
+        .cleared(cleared)
+        .build();
   }
 
   @Test

@@ -270,13 +270,7 @@ class GripSurveyTest {
   @Test
   void anUnclearedInjuryClosesGripsWithTheFinger() {
     Injury open =
-        new Injury(
-            Finger.RING,
-            Structure.A2,
-            Optional.of(Side.LEFT),
-            DAY.minusDays(30),
-            Optional.empty(),
-            Optional.empty());
+        Injury.builder(Finger.RING, Structure.A2, DAY.minusDays(30)).side(Side.LEFT).build();
     GripSurvey survey = survey(Skarvdal.ylva().injury(open));
     assertEquals(List.of("injured-finger"), gates(survey, "half-crimp"));
     assertEquals(
@@ -284,29 +278,17 @@ class GripSurveyTest {
     assertTrue(gates(survey, "ring-single").contains("injured-finger"));
     assertFalse(gates(survey, "front-two").contains("injured-finger"));
     Injury cleared =
-        new Injury(
-            Finger.RING,
-            Structure.A2,
-            Optional.of(Side.LEFT),
-            DAY.minusDays(30),
-            Optional.of(DAY),
-            Optional.empty());
+        Injury.builder(Finger.RING, Structure.A2, DAY.minusDays(30))
+            .side(Side.LEFT)
+            .cleared(DAY)
+            .build();
     assertTrue(row(survey(Skarvdal.ylva().injury(cleared)), "half-crimp").open());
   }
 
   @Test
   void strongPainInTheLogClosesGripsWithTheFinger() {
     Log log =
-        Log.empty("ylva")
-            .with(
-                new LogEntry.Pain(
-                    DAY.minusDays(3),
-                    Finger.INDEX,
-                    Optional.empty(),
-                    Optional.empty(),
-                    7,
-                    LogEntry.Pain.Kind.DULL,
-                    Optional.empty()));
+        Log.empty("ylva").with(LogEntry.Pain.builder(DAY.minusDays(3), Finger.INDEX, 7).build());
     GripSurvey survey = survey(Skarvdal.ylva().build(), log, Skarvdal.EDGE);
     assertEquals(List.of("painful-finger"), gates(survey, "half-crimp"));
     assertEquals(List.of(), gates(survey, "back-three"));

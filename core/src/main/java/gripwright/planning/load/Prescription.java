@@ -248,25 +248,22 @@ public final class Prescription {
       hands.notForced(setup, path).ifPresent(findings::add);
     }
     return Optional.of(
-        new PlannedExercise(
-            place.order(),
-            exercise.protocol().name(),
-            setup,
-            hands.fits().of(setup),
-            dose.scheme(),
-            loaded.steps(),
-            loaded.percentOfMax(),
-            estimate.map(
-                e ->
-                    new Maximum(
-                        e.load().low().times(counts.share()), e.load().best(), e.load().high())),
-            mass,
-            loaded.hard(),
-            Optional.empty(),
-            exercise.rehabilitation(),
-            Optional.empty(),
-            loaded.why(),
-            path));
+        PlannedExercise.builder(
+                exercise.protocol().name(), setup, dose.scheme(), loaded.steps(), mass, path)
+            .order(place.order())
+            .fits(hands.fits().of(setup))
+            .percentOfMax(loaded.percentOfMax())
+            .maximum(
+                estimate.map(
+                    e ->
+                        new Maximum(
+                            e.load().low().times(counts.share()),
+                            e.load().best(),
+                            e.load().high())))
+            .hard(loaded.hard())
+            .rehabilitation(exercise.rehabilitation())
+            .why(loaded.why())
+            .build());
   }
 
   /**

@@ -33,23 +33,21 @@ record Unloaded(Optional<Load> light, Load mass) {
     Load load = light.orElse(Load.ZERO).plus(LITTLE);
     List<Scheme.Hold> holds = dose.scheme().holds();
     OptionalDouble percent = percent(dose);
-    return new PlannedExercise(
-        place.order(),
-        line.protocol().name(),
-        setup,
-        fits,
-        dose.scheme(),
-        LoadedSteps.of(dose.scheme(), i -> written(holds.get(i).level()).orElse(load)),
-        percent,
-        Optional.empty(),
-        mass,
-        percent.orElse(0) >= Hardness.SHARE_OF_MAX * 100
-            || holds.stream().map(Scheme.Hold::level).anyMatch(Hardness::isWritten),
-        Optional.empty(),
-        line.rehabilitation(),
-        Optional.empty(),
-        List.of(),
-        place.path());
+    return PlannedExercise.builder(
+            line.protocol().name(),
+            setup,
+            dose.scheme(),
+            LoadedSteps.of(dose.scheme(), i -> written(holds.get(i).level()).orElse(load)),
+            mass,
+            place.path())
+        .order(place.order())
+        .fits(fits)
+        .percentOfMax(percent)
+        .hard(
+            percent.orElse(0) >= Hardness.SHARE_OF_MAX * 100
+                || holds.stream().map(Scheme.Hold::level).anyMatch(Hardness::isWritten))
+        .rehabilitation(line.rehabilitation())
+        .build();
   }
 
   private Optional<Load> written(Level level) {

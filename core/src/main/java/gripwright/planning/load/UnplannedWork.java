@@ -14,10 +14,8 @@ import gripwright.quantity.Load;
 import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Logged work that matches no exercise of the week, calculated from the defaults of its protocol
@@ -56,14 +54,11 @@ public final class UnplannedWork {
     }
     Setup setup = done.setup();
     Exercise exercise =
-        new Exercise(
-            protocol,
-            with,
-            new Exercise.On(setup.grip()),
-            setup.edge(),
-            setup.hands(),
-            setup.lifting(),
-            Optional.empty());
+        Exercise.builder(protocol, new Exercise.On(setup.grip()), setup.edge())
+            .with(with)
+            .hands(setup.hands())
+            .lifting(setup.lifting())
+            .build();
     Dose dose = Dose.written(exercise.scheme(), setup.edge());
     return prescription
         .prescribe(
@@ -82,21 +77,15 @@ public final class UnplannedWork {
     }
     boolean light = prescription.isKnownLight(done.setup(), load, day, false);
     return Optional.of(
-        new PlannedExercise(
-            1,
-            done.protocol(),
-            done.setup(),
-            fits.of(done.setup()),
-            scheme.mapHolds(h -> new Scheme.Hold(h.time(), new Level.Total(load))),
-            LoadedSteps.of(scheme, hold -> load),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            mass,
-            !light,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            List.of(),
-            path));
+        PlannedExercise.builder(
+                done.protocol(),
+                done.setup(),
+                scheme.mapHolds(h -> new Scheme.Hold(h.time(), Level.total(load))),
+                LoadedSteps.of(scheme, hold -> load),
+                mass,
+                path)
+            .fits(fits.of(done.setup()))
+            .hard(!light)
+            .build());
   }
 }

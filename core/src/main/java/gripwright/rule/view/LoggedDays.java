@@ -109,10 +109,7 @@ final class LoggedDays {
       if (!sessions.isEmpty() && isWhole) {
         WeekView week =
             new WeekView(
-                new PlanWeek(1 - back, "", 0, first, false, false, 0, 0, plan.path),
-                plan,
-                null,
-                null);
+                PlanWeek.builder(1 - back, "", 0, first, plan.path).build(), plan, null, null);
         sessions.forEach(week::add);
         all.add(week);
       }

@@ -67,14 +67,11 @@ class HandFindingsTest {
   private static final Grip ROLLED = PractisedGrips.BACK_THREE_MIDDLE_OPEN;
 
   private static Exercise kilograms(Exercise.Target target, Hands hands, double load) {
-    return new Exercise(
-        HOLDS,
-        Map.of("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(load)))),
-        target,
-        EDGE,
-        hands,
-        true,
-        Optional.empty());
+    return Exercise.builder(HOLDS, target, EDGE)
+        .with(Map.of("level", Argument.of(Level.total(Load.ofKilograms(load)))))
+        .hands(hands)
+        .lifting(true)
+        .build();
   }
 
   private static Exercise on(Grip grip, Hands hands) {
@@ -148,22 +145,7 @@ class HandFindingsTest {
   }
 
   private static PlannedExercise withFits(PlannedExercise exercise, Map<Side, GripFit> fits) {
-    return new PlannedExercise(
-        exercise.order(),
-        exercise.protocol(),
-        exercise.setup(),
-        fits,
-        exercise.scheme(),
-        exercise.steps(),
-        exercise.percentOfMax(),
-        exercise.maximum(),
-        exercise.bodyMass(),
-        exercise.hard(),
-        exercise.endReserve(),
-        exercise.rehabilitation(),
-        exercise.mix(),
-        exercise.why(),
-        exercise.path());
+    return exercise.toBuilder().fits(fits).build();
   }
 
   @Test
@@ -245,17 +227,14 @@ class HandFindingsTest {
                             SessionPlan.of(
                                 "strength",
                                 1,
-                                new Exercise(
-                                    HOLDS,
-                                    Map.of(
-                                        "level",
-                                        new Argument.AtLevel(
-                                            new Level.Total(Load.ofKilograms(10)))),
-                                    new Exercise.On(StandardGrips.HALF_CRIMP),
-                                    SHALLOW,
-                                    Hands.BOTH,
-                                    true,
-                                    Optional.empty())))
+                                Exercise.builder(
+                                        HOLDS, new Exercise.On(StandardGrips.HALF_CRIMP), SHALLOW)
+                                    .with(
+                                        Map.of(
+                                            "level",
+                                            Argument.of(Level.total(Load.ofKilograms(10)))))
+                                    .lifting(true)
+                                    .build()))
                         .build()));
     Map<Side, GripFit> fits = shallow.sessions().get(0).exercises().get(0).fits();
     assertNotEquals(fits.get(Side.LEFT), fits.get(Side.RIGHT));
@@ -273,14 +252,10 @@ class HandFindingsTest {
   void anAdvancingEdgeIsCheckedWhereItLeads() {
     Athlete athlete = Skarvdal.ylva().hand(SHORT_LITTLE).edge(Length.ofMillimetres(25)).build();
     Exercise shallower =
-        new Exercise(
-            HOLDS,
-            Map.of("level", new Argument.AtLevel(new Level.Total(Load.ofKilograms(10)))),
-            new Exercise.On(StandardGrips.HALF_CRIMP),
-            Length.ofMillimetres(20),
-            Hands.BOTH,
-            true,
-            Optional.empty());
+        Exercise.builder(HOLDS, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
+            .with(Map.of("level", Argument.of(Level.total(Load.ofKilograms(10)))))
+            .lifting(true)
+            .build();
     CompiledPlan plan =
         compile(
             athlete,
@@ -304,8 +279,7 @@ class HandFindingsTest {
   @Test
   void aFingerIsNotForcedInWhatIsHard() {
     Athlete athlete = Skarvdal.ylva().build();
-    Exercise hard =
-        Exercise.of(HOLDS, ROLLED, EDGE).with("level", new Argument.AtLevel(new Level.OfMax(0.9)));
+    Exercise hard = Exercise.of(HOLDS, ROLLED, EDGE).with("level", Level.ofMax(90));
     Finding finding = one(compile(athlete, hard), "plan.finger-not-forced");
     assertEquals(Severity.ADVICE, finding.severity());
     assertEquals(4, finding.places().size());
@@ -316,8 +290,7 @@ class HandFindingsTest {
     assertEquals(Finger.MIDDLE, first.finger());
     assertEquals(FitAdvice.Reason.WRIST_ROLL, first.reason());
     assertEquals(Math.rint(first.degrees()), first.degrees());
-    Exercise light =
-        Exercise.of(HOLDS, ROLLED, EDGE).with("level", new Argument.AtLevel(new Level.OfMax(0.5)));
+    Exercise light = Exercise.of(HOLDS, ROLLED, EDGE).with("level", Level.ofMax(50));
     CompiledPlan easy = compile(athlete, light);
     assertFalse(easy.sessions().get(0).hard());
     assertEquals(List.of(), reported(easy, "plan.finger-not-forced"));

@@ -17,7 +17,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.season.CompiledPlan;
@@ -25,8 +24,6 @@ import gripwright.season.Planner;
 import gripwright.wording.Words;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** How a load comes back that a log held down. */
@@ -77,7 +74,7 @@ class HeldLoadTest {
   /** Two lines of the same work, the second lighter, and one of another grip. */
   private static CompiledPlan compiled(LogEntry... entries) {
     Exercise heavy = Exercise.of(HOLDS, HALF_CRIMP, EDGE);
-    Exercise light = heavy.with("level", new Argument.AtLevel(new Level.OfMax(0.7)));
+    Exercise light = heavy.with("level", Level.ofMax(70));
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")
@@ -97,14 +94,12 @@ class HeldLoadTest {
 
   private static LogEntry trained(int day, Grip grip, int sets, double kilograms) {
     LogEntry.Done done =
-        new LogEntry.Done(
-            "single-holds",
-            Setup.of(grip, EDGE),
-            OptionalInt.of(sets),
-            OptionalInt.of(5),
-            Optional.of(Load.ofKilograms(kilograms)),
-            OptionalDouble.of(7),
-            OptionalDouble.empty());
+        LogEntry.Done.builder("single-holds", Setup.of(grip, EDGE))
+            .sets(sets)
+            .setsPlanned(5)
+            .load(Load.ofKilograms(kilograms))
+            .effort(7)
+            .build();
     return new LogEntry.Trained(
         MONDAY.plusDays(day), "strength", List.of(done, done), Optional.empty());
   }

@@ -44,11 +44,11 @@ import org.junit.jupiter.api.Test;
 class PrescriptionTest {
 
   private static Exercise line(Level level) {
-    return Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", new Argument.AtLevel(level));
+    return Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", level);
   }
 
   private static Exercise line(Level level, int seconds) {
-    return line(level).with("work", new Argument.Time(Duration.ofSeconds(seconds)));
+    return line(level).with("work", Duration.ofSeconds(seconds));
   }
 
   private static CompiledPlan compile(
@@ -92,7 +92,7 @@ class PrescriptionTest {
 
   @Test
   void aShareOfTheMaximumIsTakenOfItsLowerBound() {
-    PlannedExercise exercise = first(line(new Level.OfMax(0.84)));
+    PlannedExercise exercise = first(line(Level.ofMax(84)));
     assertEquals(84, link(exercise, "level").value(), 1e-9);
     assertEquals("% max", Words.unit(link(exercise, "level")));
     assertEquals(0.84 * maximum(exercise), kilograms(exercise, "load wanted"), 1e-9);
@@ -105,23 +105,23 @@ class PrescriptionTest {
 
   @Test
   void aTotalLoadAndOneAgainstBodyMassAreTakenAsWritten() {
-    PlannedExercise total = first(line(new Level.Total(Load.ofKilograms(50))));
+    PlannedExercise total = first(line(Level.total(Load.ofKilograms(50))));
     assertEquals(50, kilograms(total, "level"));
     assertEquals(10, kilograms(total, "taken off"));
-    PlannedExercise body = first(line(new Level.BodyMass(Load.ofKilograms(5))));
+    PlannedExercise body = first(line(Level.bodyMassPlus(Load.ofKilograms(5))));
     assertEquals(5, kilograms(body, "level"));
     assertEquals(65, kilograms(body, "load wanted"));
     assertEquals(5, kilograms(body, "added"));
-    PlannedExercise bare = first(line(new Level.Total(Load.ofKilograms(60))));
+    PlannedExercise bare = first(line(Level.total(Load.ofKilograms(60))));
     assertEquals(0, kilograms(bare, "added"), "nothing is taken off");
   }
 
   @Test
   void aReserveAndAnEffortAreReportedAsTheTimeThatCouldBeHeld() {
-    PlannedExercise reserve = first(line(new Level.Reserve(Duration.ofMillis(3500))));
+    PlannedExercise reserve = first(line(Level.reserve(Duration.ofMillis(3500))));
     assertEquals(13.5, link(reserve, "level").value(), 1e-9);
     assertEquals("s", Words.unit(link(reserve, "level")));
-    PlannedExercise effort = first(line(new Level.Effort(8)));
+    PlannedExercise effort = first(line(Level.effort(8)));
     assertEquals(12.5, link(effort, "level").value(), 1e-9);
     assertTrue(kilograms(effort, "load wanted") > kilograms(reserve, "load wanted"));
   }
@@ -133,7 +133,7 @@ class PrescriptionTest {
   @Test
   void aTimeBeyondTheCurveIsReportedWithTheHoldAndWhatItWouldNeed() {
     Finding range =
-        finding(compile(line(new Level.Reserve(Duration.ofMinutes(10)), 12)), "plan.hold-range");
+        finding(compile(line(Level.reserve(Duration.ofMinutes(10)), 12)), "plan.hold-range");
     assertEquals("12 s", range.arguments().get("hold"));
     assertEquals("612 s", range.arguments().get("needed"));
   }
@@ -146,7 +146,7 @@ class PrescriptionTest {
             Skarvdal.tested(),
             2,
             b -> b.advance(Advance.weekly(new Advance.LoadBy(Load.ofKilograms(2.5)))),
-            line(new Level.OfMax(0.8)));
+            line(Level.ofMax(80)));
     PlannedExercise second = exercise(plan, 2);
     assertEquals(0.8 * maximum(second) + 2.5, kilograms(second, "load wanted"), 1e-9);
     assertEquals(80 + 250 / maximum(second), second.percentOfMax().orElseThrow(), 1e-9);
@@ -160,7 +160,7 @@ class PrescriptionTest {
             Skarvdal.tested(),
             3,
             b -> b.introduce(HALF_CRIMP, 0.5, 3),
-            line(new Level.OfMax(0.8)));
+            line(Level.ofMax(80)));
     Derivation half = link(exercise(plan, 2), "introduce");
     assertEquals(65, half.value(), 1e-9);
     assertEquals("% max", half.unit());
@@ -176,8 +176,8 @@ class PrescriptionTest {
             Skarvdal.ylva().build(),
             Skarvdal.tested(),
             2,
-            b -> b.advance(Advance.weekly(new Advance.LoadByShare(0.02))),
-            line(new Level.OfMax(1)));
+            b -> b.advance(Advance.weekly(Advance.loadByPercent(2))),
+            line(Level.ofMax(100)));
     Finding over = finding(plan, "plan.level-over-max");
     assertEquals("102 %", over.arguments().get("percent"));
     PlannedExercise second = exercise(plan, 2);
@@ -202,7 +202,7 @@ class PrescriptionTest {
   @Test
   void aLoadThatCannotBeBuiltIsReportedWithTheLeastThatCan() {
     Finding assisted =
-        finding(compile(line(new Level.Total(Load.ofKilograms(15)))), "plan.load-too-small");
+        finding(compile(line(Level.total(Load.ofKilograms(15)))), "plan.load-too-small");
     assertEquals("15 kg", String.valueOf(assisted.arguments().get("wanted")));
     assertEquals("20 kg", String.valueOf(assisted.arguments().get("least")));
     Finding bare =
@@ -212,30 +212,27 @@ class PrescriptionTest {
                 Skarvdal.tested(),
                 1,
                 b -> b,
-                line(new Level.Total(Load.ofKilograms(50)))),
+                line(Level.total(Load.ofKilograms(50)))),
             "plan.load-too-small");
     assertEquals("60 kg", String.valueOf(bare.arguments().get("least")), "body mass");
   }
 
   private static Exercise lifted(Level level) {
-    return new Exercise(
-        HOLDS,
-        Map.of("level", new Argument.AtLevel(level)),
-        new Exercise.On(HALF_CRIMP),
-        EDGE,
-        Hands.LEFT,
-        true,
-        Optional.empty());
+    return Exercise.builder(HOLDS, new Exercise.On(HALF_CRIMP), EDGE)
+        .with(Map.of("level", Argument.of(level)))
+        .hands(Hands.LEFT)
+        .lifting(true)
+        .build();
   }
 
   @Test
   void bodyMassPlaysNoPartInALift() {
-    PlannedExercise lift = first(lifted(new Level.Total(Load.ofKilograms(20))));
+    PlannedExercise lift = first(lifted(Level.total(Load.ofKilograms(20))));
     assertEquals(0, lift.bodyMass().kilograms());
     assertEquals(20, kilograms(lift, "added"), 1e-9);
     assertTrue(lift.why().stream().noneMatch(w -> Words.step(w).equals("body mass")));
     Finding none =
-        finding(compile(lifted(new Level.Total(Load.ofKilograms(0.5)))), "plan.load-too-small");
+        finding(compile(lifted(Level.total(Load.ofKilograms(0.5)))), "plan.load-too-small");
     assertEquals("1.25 kg", String.valueOf(none.arguments().get("least")), "the smallest plate");
   }
 
@@ -248,30 +245,30 @@ class PrescriptionTest {
                 Skarvdal.tested(),
                 1,
                 b -> b,
-                lifted(new Level.Total(Load.ofKilograms(20)))),
+                lifted(Level.total(Load.ofKilograms(20)))),
             "plan.nothing-to-lift");
     assertTrue(finding.arguments().containsKey("setup"), finding.toString());
   }
 
   @Test
   void fromEightyPerCentOnAHoldIsHard() {
-    assertEquals(true, first(line(new Level.OfMax(0.8))).hard());
-    assertEquals(false, first(line(new Level.OfMax(0.79))).hard());
+    assertEquals(true, first(line(Level.ofMax(80))).hard());
+    assertEquals(false, first(line(Level.ofMax(79))).hard());
   }
 
   @Test
   void aLongHoldIsHardWhereLittleTimeIsLeft() {
-    assertEquals(true, first(line(new Level.OfMax(0.7), 45)).hard());
-    assertEquals(false, first(line(new Level.OfMax(0.5), 12)).hard());
+    assertEquals(true, first(line(Level.ofMax(70), 45)).hard());
+    assertEquals(false, first(line(Level.ofMax(50), 12)).hard());
   }
 
   @Test
   void anEffortFromEightOnAndAReserveUpToThreeSecondsAreHard() {
     // So long that its load is far below 80 % and the best estimate leaves seconds.
-    assertEquals(true, first(line(new Level.Effort(8), 120)).hard());
-    assertEquals(false, first(line(new Level.Effort(7.9), 120)).hard());
-    assertEquals(true, first(line(new Level.Reserve(Duration.ofSeconds(3)), 120)).hard());
-    assertEquals(false, first(line(new Level.Reserve(Duration.ofSeconds(30)), 120)).hard());
+    assertEquals(true, first(line(Level.effort(8), 120)).hard());
+    assertEquals(false, first(line(Level.effort(7.9), 120)).hard());
+    assertEquals(true, first(line(Level.reserve(Duration.ofSeconds(3)), 120)).hard());
+    assertEquals(false, first(line(Level.reserve(Duration.ofSeconds(30)), 120)).hard());
   }
 
   @Test
@@ -292,7 +289,7 @@ class PrescriptionTest {
 
   @Test
   void aTestIsReportedWithItsLoadItsTimeAndItsWeight() {
-    PlannedExercise exercise = first(line(new Level.OfMax(0.8)));
+    PlannedExercise exercise = first(line(Level.ofMax(80)));
     Derivation weight = link(exercise, "test's share");
     assertEquals("%", weight.unit());
     assertEquals("92.5 kg for 7 s, half-crimp edge 20 mm on 2027-02-22", Words.say(weight));
@@ -308,7 +305,7 @@ class PrescriptionTest {
   void aFailureCountsForNinetyDaysOnItsOwnSetup() {
     StrengthTest.Result failure =
         new StrengthTest.ToFailure(Load.ofKilograms(55), Duration.ofSeconds(13));
-    Exercise reserve = line(new Level.Reserve(Duration.ofSeconds(3)));
+    Exercise reserve = line(Level.reserve(Duration.ofSeconds(3)));
     // The session lies on Tuesday 2 March.
     assertEquals(
         55,
@@ -346,7 +343,7 @@ class PrescriptionTest {
                   Skarvdal.test(HALF_CRIMP, MONDAY.minusWeeks(i), 90), Optional.empty()));
     }
     PlannedExercise exercise =
-        exercise(compile(Skarvdal.ylva().build(), log, 1, b -> b, line(new Level.OfMax(0.8))), 1);
+        exercise(compile(Skarvdal.ylva().build(), log, 1, b -> b, line(Level.ofMax(80))), 1);
     return exercise.why().stream()
         .filter(
             w ->
@@ -378,7 +375,7 @@ class PrescriptionTest {
 
   @Test
   void aFailureOfAnotherSetupOrOfLongerShowsNothing() {
-    Exercise reserve = line(new Level.Reserve(Duration.ofSeconds(3)));
+    Exercise reserve = line(Level.reserve(Duration.ofSeconds(3)));
     StrengthTest.Result longer =
         new StrengthTest.ToFailure(Load.ofKilograms(55), Duration.ofMillis(13_100));
     StrengthTest.Result sooner =
@@ -410,7 +407,7 @@ class PrescriptionTest {
 
   @Test
   void aLoadWellBeyondTheEquipmentIsReportedWithTheShareThatIsBuilt() {
-    double maximum = maximum(first(line(new Level.OfMax(0.84))));
+    double maximum = maximum(first(line(Level.ofMax(84))));
     double reached = 70 / maximum;
     CompiledPlan far = adding(1, 10, new Level.OfMax(reached + 0.0501));
     PlannedExercise built = exercise(far, 1);
@@ -427,8 +424,8 @@ class PrescriptionTest {
 
   @Test
   void ofLargeStepsLessThanOneIsOrdinary() {
-    assertEquals(List.of(), outOfReach(adding(12, 12, new Level.Total(Load.ofKilograms(83.9)))));
-    assertEquals(1, outOfReach(adding(12, 12, new Level.Total(Load.ofKilograms(84)))).size());
-    assertEquals(List.of(), outOfReach(adding(12, 24, new Level.Total(Load.ofKilograms(84)))));
+    assertEquals(List.of(), outOfReach(adding(12, 12, Level.total(Load.ofKilograms(83.9)))));
+    assertEquals(1, outOfReach(adding(12, 12, Level.total(Load.ofKilograms(84)))).size());
+    assertEquals(List.of(), outOfReach(adding(12, 24, Level.total(Load.ofKilograms(84)))));
   }
 }

@@ -20,8 +20,6 @@ import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Work that no plan asked for: five holds of 10 s at 84 % max with 3 min between. */
@@ -32,14 +30,10 @@ class UnplannedWorkTest {
     Athlete ylva = Skarvdal.ylva().build();
     HandFindings hands = new HandFindings(ylva);
     LogEntry.Done done =
-        new LogEntry.Done(
-            protocol,
-            new Setup(HALF_CRIMP, EDGE, Hands.BOTH, lifting),
-            OptionalInt.of(2),
-            OptionalInt.empty(),
-            load,
-            OptionalDouble.empty(),
-            OptionalDouble.empty());
+        LogEntry.Done.builder(protocol, new Setup(HALF_CRIMP, EDGE, Hands.BOTH, lifting))
+            .sets(2)
+            .load(load)
+            .build();
     return new UnplannedWork(
             Map.of(HOLDS.name(), HOLDS), new Prescription(ylva, log, MONDAY, hands), hands.fits())
         .of(done, Map.of(), MONDAY, ModelPath.of("plan", "spring"));
@@ -63,7 +57,7 @@ class UnplannedWorkTest {
     assertEquals(70, written.totalLoad().kilograms());
     assertEquals(60, written.bodyMass().kilograms());
     assertEquals(true, written.hard(), "nothing is known of the maximum");
-    assertEquals(new Level.Total(Load.ofKilograms(70)), written.scheme().holds().get(0).level());
+    assertEquals(Level.total(Load.ofKilograms(70)), written.scheme().holds().get(0).level());
     assertEquals(
         List.of(10.0, 180.0, 10.0),
         written.steps().subList(0, 3).stream().map(LoadedStep::seconds).toList());

@@ -16,7 +16,6 @@ import gripwright.grip.Grip;
 import gripwright.grip.PractisedGrips;
 import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
-import gripwright.hand.Hands;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
 import gripwright.plan.Block;
@@ -39,14 +38,11 @@ import org.junit.jupiter.api.Test;
 class ChoiceGripsTest {
 
   private static Exercise best(Grip... grips) {
-    return new Exercise(
-        HOLDS,
-        Map.of(),
-        new Exercise.BestOf(List.of(grips), Optional.of(new Exercise.Weights(0.6, 0.2, 0.2))),
-        EDGE,
-        Hands.BOTH,
-        false,
-        Optional.empty());
+    return Exercise.builder(
+            HOLDS,
+            new Exercise.BestOf(List.of(grips), Optional.of(new Exercise.Weights(0.6, 0.2, 0.2))),
+            EDGE)
+        .build();
   }
 
   private static Choice choice(Exercise line, Map<Grip, Double> demand) {

@@ -10,7 +10,6 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.grip.Grip;
 import gripwright.grip.StandardGrips;
-import gripwright.hand.Hands;
 import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -51,14 +50,11 @@ class ChoiceTest {
                         SessionPlan.of(
                             "strength",
                             1,
-                            new Exercise(
-                                HOLDS,
-                                Map.of(),
-                                new Exercise.BestOf(List.of(grips), Optional.of(weights)),
-                                EDGE,
-                                Hands.BOTH,
-                                false,
-                                Optional.empty())))
+                            Exercise.builder(
+                                    HOLDS,
+                                    new Exercise.BestOf(List.of(grips), Optional.of(weights)),
+                                    EDGE)
+                                .build()))
                     .build());
     demand.forEach(plan::demand);
     Log log =
@@ -223,14 +219,11 @@ class ChoiceTest {
                         SessionPlan.of(
                             "strength",
                             1,
-                            new Exercise(
-                                HOLDS,
-                                Map.of(),
-                                new Exercise.BestOf(List.of(HALF, DRAG), Optional.empty()),
-                                EDGE,
-                                Hands.BOTH,
-                                false,
-                                Optional.empty())))
+                            Exercise.builder(
+                                    HOLDS,
+                                    new Exercise.BestOf(List.of(HALF, DRAG), Optional.empty()),
+                                    EDGE)
+                                .build()))
                     .build())
             .build();
     CompiledPlan compiled =

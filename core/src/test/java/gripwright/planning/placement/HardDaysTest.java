@@ -20,7 +20,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
@@ -37,7 +36,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Which days near a week are hard, and on which fingers. */
@@ -53,8 +51,7 @@ class HardDaysTest {
   private final Map<ModelPath, FingerSet> withoutLogLimits = new HashMap<>();
 
   private static Exercise holds(double level) {
-    return Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-        .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+    return Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", new Level.OfMax(level));
   }
 
   private static Plan.Builder plan(Exercise... lines) {
@@ -99,14 +96,9 @@ class HardDaysTest {
   }
 
   private LogEntry climbed(int day, boolean hard, OptionalDouble effort) {
-    return new LogEntry.Climbed(
-        WEEK.plusDays(day),
-        hard,
-        "much",
-        Duration.ofHours(2),
-        effort,
-        OptionalDouble.empty(),
-        Optional.empty());
+    return LogEntry.Climbed.builder(WEEK.plusDays(day), hard, "much", Duration.ofHours(2))
+        .effort(effort)
+        .build();
   }
 
   @Test
@@ -192,14 +184,10 @@ class HardDaysTest {
   }
 
   private static LogEntry.Done done(Grip grip, OptionalDouble effort) {
-    return new LogEntry.Done(
-        "single-holds",
-        Setup.of(grip, EDGE),
-        OptionalInt.of(3),
-        OptionalInt.empty(),
-        Optional.empty(),
-        effort,
-        OptionalDouble.empty());
+    return LogEntry.Done.builder("single-holds", Setup.of(grip, EDGE))
+        .sets(3)
+        .effort(effort)
+        .build();
   }
 
   private LogEntry extra(int day, LogEntry.Done... lines) {
@@ -250,15 +238,16 @@ class HardDaysTest {
     for (boolean done : new boolean[] {true, false}) {
       retests.clear();
       retests.add(
-          new DatedRetest(
-              WEEK.plusDays(3),
-              3,
-              "base",
-              List.of(Setup.of(DRAG, EDGE)),
-              Duration.ofSeconds(7),
-              "",
-              done ? new PlacementReason.TestedOnDay() : new PlacementReason.Unplaced(),
-              ModelPath.of("plan", "spring").then("retest", 1)));
+          DatedRetest.builder(
+                  WEEK.plusDays(3),
+                  3,
+                  "base",
+                  List.of(Setup.of(DRAG, EDGE)),
+                  Duration.ofSeconds(7),
+                  ModelPath.of("plan", "spring").then("retest", 1))
+              .placedBecause(
+                  done ? new PlacementReason.TestedOnDay() : new PlacementReason.Unplaced())
+              .build());
       assertEquals(
           done
               ? List.of("5 a logged test 3", "3 tests 3")
@@ -280,17 +269,16 @@ class HardDaysTest {
   void plannedTestsAreHardOnTheFingersOfAllTheirGrips() {
     for (int day : new int[] {-8, -7, 3}) {
       retests.add(
-          new DatedRetest(
-              WEEK.plusDays(day),
-              3,
-              "base",
-              day == 3
-                  ? List.of(Setup.of(DRAG, EDGE), Setup.of(HALF_CRIMP, EDGE))
-                  : List.of(Setup.of(DRAG, EDGE)),
-              Duration.ofSeconds(7),
-              "",
-              new PlacementReason.Unplaced(),
-              ModelPath.of("plan", "spring").then("retest", 1)));
+          DatedRetest.builder(
+                  WEEK.plusDays(day),
+                  3,
+                  "base",
+                  day == 3
+                      ? List.of(Setup.of(DRAG, EDGE), Setup.of(HALF_CRIMP, EDGE))
+                      : List.of(Setup.of(DRAG, EDGE)),
+                  Duration.ofSeconds(7),
+                  ModelPath.of("plan", "spring").then("retest", 1))
+              .build());
     }
     assertEquals(List.of("-7 tests 3", "3 tests"), near());
   }

@@ -14,7 +14,6 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.HardThing;
@@ -32,9 +31,7 @@ class RetestDayTest {
       new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 1);
 
   private static List<DatedSession> week(double level, int perWeek) {
-    Exercise line =
-        Exercise.of(HOLDS, HALF_CRIMP, EDGE)
-            .with("level", new Argument.AtLevel(new Level.OfMax(level)));
+    Exercise line = Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", new Level.OfMax(level));
     Plan plan =
         Plan.named("spring")
             .athlete("ylva")

@@ -22,7 +22,6 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.planning.load.HeldLoad;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
@@ -105,7 +104,14 @@ class ProgressionBlockersTest {
       return new LogEntry.Trained(
           MONDAY.plusDays(day),
           "strength",
-          List.of(new LogEntry.Done(protocol, setup, sets, OptionalInt.of(5), load, effort, pain)),
+          List.of(
+              LogEntry.Done.builder(protocol, setup)
+                  .sets(sets)
+                  .setsPlanned(5)
+                  .load(load)
+                  .effort(effort)
+                  .pain(pain)
+                  .build()),
           Optional.empty());
     }
   }
@@ -123,14 +129,7 @@ class ProgressionBlockersTest {
   }
 
   private static LogEntry ache(int day, double score) {
-    return new LogEntry.Pain(
-        MONDAY.plusDays(day),
-        Finger.RING,
-        Optional.empty(),
-        Optional.empty(),
-        score,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(MONDAY.plusDays(day), Finger.RING, score).build();
   }
 
   private static ProgressionBlockers blockers(Log log, List<DatedSession> soFar) {
@@ -259,7 +258,7 @@ class ProgressionBlockersTest {
   void effortUpToNineIsAcceptedUnlessTheLineOrItsLevelHasALimit() {
     assertEquals(9, WEEKLY.mostEffort());
     assertEquals(8, mostEffort(LINE, OptionalDouble.of(8)));
-    Exercise hard = LINE.with("level", new Argument.AtLevel(new Level.Effort(9.5)));
+    Exercise hard = LINE.with("level", Level.effort(9.5));
     assertEquals(9.5, mostEffort(hard, OptionalDouble.empty()));
     assertEquals(8, mostEffort(hard, OptionalDouble.of(8)), "the line on progress counts first");
   }

@@ -24,7 +24,6 @@ import gripwright.planning.load.Dose;
 import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Prescription;
 import gripwright.planning.load.Rise;
-import gripwright.protocol.Argument;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.Cause;
@@ -36,7 +35,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -108,7 +106,7 @@ class ProgressionTest {
 
   @Test
   void loadGrowsByAShareOfThePreviousLoad() {
-    Advance advance = Advance.weekly(new Advance.LoadByShare(0.02));
+    Advance advance = Advance.weekly(Advance.loadByPercent(2));
     assertEquals(1, dose(0, advance).loadFactor());
     assertEquals("", derivation(dose(0, advance)));
     assertEquals(1.02, dose(1, advance).loadFactor(), 1e-12);
@@ -148,7 +146,7 @@ class ProgressionTest {
     assertEquals(13, seconds(dose(2, advance)), "exactly");
     assertEquals(13, seconds(dose(9, advance)));
     assertEquals("advance hold 13 s: 2 steps of 1.5 s", derivation(dose(9, advance)));
-    Exercise longer = LINE.with("work", new Argument.Time(Duration.ofSeconds(20)));
+    Exercise longer = LINE.with("work", Duration.ofSeconds(20));
     assertEquals(20, seconds(dose(longer, HALF_CRIMP, 3, b -> b.advance(advance))));
   }
 
@@ -177,17 +175,17 @@ class ProgressionTest {
     UnaryOperator<Block.Builder> both =
         b ->
             b.advance(Advance.weekly(new Advance.SetsTo(9, 1)).on("half-crimp"))
-                .advance(Advance.weekly(new Advance.LoadByShare(0.02)).on("three-finger-drag"));
+                .advance(Advance.weekly(Advance.loadByPercent(2)).on("three-finger-drag"));
     assertEquals("advance sets 6: 1 step of 1", derivation(dose(LINE, HALF_CRIMP, 1, both)));
     assertEquals("advance load 102 %: 1 step of 2 %", derivation(dose(LINE, DRAG, 1, both)));
     UnaryOperator<Block.Builder> one =
-        b -> b.advance(Advance.weekly(new Advance.LoadByShare(0.02)).on("three-finger-drag"));
+        b -> b.advance(Advance.weekly(Advance.loadByPercent(2)).on("three-finger-drag"));
     assertEquals("", derivation(dose(LINE, HALF_CRIMP, 1, one)));
   }
 
   @Test
   void doubleProgressionAlternatesTwoVariables() {
-    Advance advance = Advance.weekly(new Advance.SetsTo(7, 1)).then(new Advance.LoadByShare(0.025));
+    Advance advance = Advance.weekly(new Advance.SetsTo(7, 1)).then(Advance.loadByPercent(2.5));
     assertEquals("advance sets 7: 2 steps of 1", derivation(dose(2, advance)));
     assertEquals("advance load 102.5 %: 1 step of 2.5 %", derivation(dose(3, advance)));
     assertEquals(
@@ -198,7 +196,7 @@ class ProgressionTest {
   @Test
   void aGripIsIntroducedInAStraightLineOverItsOwnWeeks() {
     UnaryOperator<Block.Builder> ramp =
-        b -> b.introduce(HALF_CRIMP, 0.4, 3).advance(Advance.weekly(new Advance.LoadByShare(0.02)));
+        b -> b.introduce(HALF_CRIMP, 0.4, 3).advance(Advance.weekly(Advance.loadByPercent(2)));
     assertEquals(Optional.of(new Dose.Ramp(0.4, 0)), dose(LINE, HALF_CRIMP, 0, ramp).ramp());
     assertEquals(Optional.of(new Dose.Ramp(0.4, 0.5)), dose(LINE, HALF_CRIMP, 1, ramp).ramp());
     assertEquals(Optional.empty(), dose(LINE, HALF_CRIMP, 2, ramp).ramp());
@@ -215,7 +213,7 @@ class ProgressionTest {
   @Test
   void aReturningLoadHasItsReason() {
     returning = 0.8;
-    Dose dose = dose(0, Advance.weekly(new Advance.LoadByShare(0.02)));
+    Dose dose = dose(0, Advance.weekly(Advance.loadByPercent(2)));
     assertEquals(0.8, dose.loadFactor(), 1e-12);
     assertEquals("return 80 %: first weeks after pain that stopped training", derivation(dose));
   }
@@ -245,12 +243,12 @@ class ProgressionTest {
   })
   void easedSetsAreRoundedToTheNearestAndAreFewer(int sets, double keep, int kept) {
     easedTo = Optional.of(keep);
-    Exercise line = LINE.with("sets", new Argument.Count(sets));
+    Exercise line = LINE.with("sets", sets);
     assertEquals(kept, dose(line, HALF_CRIMP, 0, b -> b).scheme().sets());
   }
 
   private static Exercise oneHold(Duration time) {
-    return LINE.with("sets", new Argument.Count(1)).with("work", new Argument.Time(time));
+    return LINE.with("sets", 1).with("work", time);
   }
 
   private Dose easedHold(long millis, double keep) {
@@ -280,20 +278,16 @@ class ProgressionTest {
                 MONDAY.plusDays(7L * (week - 1) + 1),
                 "strength",
                 List.of(
-                    new LogEntry.Done(
-                        "single-holds",
-                        Setup.of(HALF_CRIMP, EDGE),
-                        OptionalInt.of(sets),
-                        OptionalInt.of(5),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty())),
+                    LogEntry.Done.builder("single-holds", Setup.of(HALF_CRIMP, EDGE))
+                        .sets(sets)
+                        .setsPlanned(5)
+                        .build()),
                 Optional.empty()));
   }
 
   @Test
   void preventedStepsHaveAtMostThreeReasons() {
-    Advance advance = Advance.weekly(new Advance.LoadByShare(0.02));
+    Advance advance = Advance.weekly(Advance.loadByPercent(2));
     lost = weeks(1);
     assertEquals(
         "held back 1 step: week 1 was not trained | advance load 102 %: 1 step of 2 %",
@@ -320,7 +314,7 @@ class ProgressionTest {
     Advance earned =
         new Advance(
             new Advance.Progress(
-                new Advance.LoadByShare(0.025),
+                Advance.loadByPercent(2.5),
                 new Advance.WhenLogged(true, OptionalDouble.empty(), OptionalDouble.empty(), 1)),
             Optional.empty(),
             Optional.empty());

@@ -18,26 +18,20 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** What an exercise knows of the fingers it uses. */
 class FingerHistoryTest {
 
   private static Injury injury(Finger finger, Optional<Side> side, Optional<LocalDate> cleared) {
-    return new Injury(finger, Structure.A2, side, MONDAY.minusDays(200), cleared, Optional.empty());
+    return Injury.builder(finger, Structure.A2, MONDAY.minusDays(200))
+        .side(side)
+        .cleared(cleared)
+        .build();
   }
 
   private static LogEntry.Pain pain(Finger finger, Optional<Side> side) {
-    return new LogEntry.Pain(
-        MONDAY.minusDays(1),
-        finger,
-        Optional.empty(),
-        side,
-        8,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(MONDAY.minusDays(1), finger, 8).side(side).build();
   }
 
   private static boolean painful(Injury injury, LogEntry.Pain pain) {
@@ -110,26 +104,15 @@ class FingerHistoryTest {
         day,
         "strength",
         List.of(
-            new LogEntry.Done(
-                "tens",
-                Setup.of(HALF_CRIMP, Length.ofMillimetres(20)),
-                OptionalInt.of(5),
-                OptionalInt.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(pain))),
+            LogEntry.Done.builder("tens", Setup.of(HALF_CRIMP, Length.ofMillimetres(20)))
+                .sets(5)
+                .pain(pain)
+                .build()),
         Optional.empty());
   }
 
   private static LogEntry.Climbed climbed(LocalDate day, double pain) {
-    return new LogEntry.Climbed(
-        day,
-        false,
-        "easy",
-        Duration.ofHours(1),
-        OptionalDouble.empty(),
-        OptionalDouble.of(pain),
-        Optional.empty());
+    return LogEntry.Climbed.builder(day, false, "easy", Duration.ofHours(1)).pain(pain).build();
   }
 
   private static boolean painful(LogEntry line) {
@@ -149,14 +132,10 @@ class FingerHistoryTest {
   }
 
   private static LogEntry.Pain at(int day, Structure structure, double score) {
-    return new LogEntry.Pain(
-        MONDAY.plusDays(day),
-        Finger.RING,
-        Optional.of(structure),
-        Optional.of(Side.LEFT),
-        score,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(MONDAY.plusDays(day), Finger.RING, score)
+        .structure(structure)
+        .side(Side.LEFT)
+        .build();
   }
 
   @Test

@@ -22,7 +22,6 @@ import gripwright.quantity.Numbers;
 import gripwright.rule.Winter;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A plan of which every property is read; {@code -} stands for what is missing. */
@@ -36,23 +35,12 @@ final class PropertyReader {
                     a.sex(Sex.FEMALE)
                         .familiar("first-two", 7)
                         .injury(
-                            new Injury(
-                                Finger.RING,
-                                Structure.A2,
-                                Optional.of(Side.LEFT),
-                                MONDAY.minusDays(90),
-                                Optional.of(MONDAY.plusDays(2)),
-                                Optional.empty())))
+                            Injury.builder(Finger.RING, Structure.A2, MONDAY.minusDays(90))
+                                .side(Side.LEFT)
+                                .cleared(MONDAY.plusDays(2))
+                                .build()))
             .log(new LogEntry.BodyMass(MONDAY.plusDays(7), Load.ofKilograms(61)))
-            .log(
-                new LogEntry.Pain(
-                    MONDAY.plusDays(12),
-                    Finger.INDEX,
-                    Optional.empty(),
-                    Optional.empty(),
-                    8,
-                    LogEntry.Pain.Kind.DULL,
-                    Optional.empty()))
+            .log(LogEntry.Pain.builder(MONDAY.plusDays(12), Finger.INDEX, 8).build())
             .weeklyRise(0.05)
             .eased(2)
             .session(

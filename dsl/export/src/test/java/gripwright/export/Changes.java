@@ -33,8 +33,7 @@ public final class Changes {
 
   /** Nothing changed. */
   public static EditionDiff none() {
-    return new EditionDiff(
-        List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    return EditionDiff.builder().build();
   }
 
   /** Everything changed. */
@@ -42,27 +41,34 @@ public final class Changes {
     CompiledPlan plan = Season.thaw();
     ReportedFinding finding =
         Season.worded(Finding.advice("plan.load-modelled", ModelPath.of("plan", "thaw")));
-    return new EditionDiff(
-        List.of(
-            new Redefinition(Redefinition.Kind.GRIP, "two-and-two", Redefinition.State.NEW),
-            new Redefinition(Redefinition.Kind.RULE, "early-edge", Redefinition.State.CHANGED),
-            new Redefinition(Redefinition.Kind.PROTOCOL, "tens", Redefinition.State.GONE)),
-        List.of(
-            new FactChange(
-                "sunniva", FactChange.Fact.BODY_MASS, written("58 kg"), written("57 kg")),
-            new FactChange(
-                "sunniva", FactChange.Fact.AWAY, List.of(), written("2027-02-01 to 2027-02-07"))),
-        List.of(plan),
-        List.of(Season.empty()),
-        List.of(
-            new PlanDiff(
-                plan,
-                plan,
-                of(plan),
-                List.of(new Caution.OfGrip("half-crimp", "new")),
-                List.of(new Caution.OfGrip("half-crimp", "old")))),
-        List.of(finding),
-        List.of(finding));
+    return EditionDiff.builder()
+        .definitions(
+            List.of(
+                new Redefinition(Redefinition.Kind.GRIP, "two-and-two", Redefinition.State.NEW),
+                new Redefinition(Redefinition.Kind.RULE, "early-edge", Redefinition.State.CHANGED),
+                new Redefinition(Redefinition.Kind.PROTOCOL, "tens", Redefinition.State.GONE)))
+        .facts(
+            List.of(
+                new FactChange(
+                    "sunniva", FactChange.Fact.BODY_MASS, written("58 kg"), written("57 kg")),
+                new FactChange(
+                    "sunniva",
+                    FactChange.Fact.AWAY,
+                    List.of(),
+                    written("2027-02-01 to 2027-02-07"))))
+        .added(List.of(plan))
+        .dropped(List.of(Season.empty()))
+        .plans(
+            List.of(
+                new PlanDiff(
+                    plan,
+                    plan,
+                    of(plan),
+                    List.of(new Caution.OfGrip("half-crimp", "new")),
+                    List.of(new Caution.OfGrip("half-crimp", "old")))))
+        .findingsNew(List.of(finding))
+        .findingsGone(List.of(finding))
+        .build();
   }
 
   private static List<Message> written(String text) {

@@ -143,8 +143,7 @@ public final class Season {
                 new Scheme.Repeat(
                     sets,
                     Duration.ofMinutes(3),
-                    List.of(
-                        new Scheme.Hold(Duration.ofSeconds(10), new Level.OfMax(percent / 100)))))),
+                    List.of(new Scheme.Hold(Duration.ofSeconds(10), Level.ofMax(percent)))))),
         total,
         OptionalDouble.of(percent),
         path);
@@ -168,7 +167,7 @@ public final class Season {
                             List.of(
                                 new Scheme.Hold(
                                     Duration.ofSeconds(7),
-                                    new Level.Reserve(Duration.ofSeconds(5))))))))),
+                                    Level.reserve(Duration.ofSeconds(5))))))))),
         54.5,
         OptionalDouble.empty(),
         path);
@@ -181,8 +180,7 @@ public final class Season {
         "lift",
         new Setup(HALF, Length.ofMillimetres(20), Hands.LEFT, true),
         new Scheme(
-            List.of(
-                new Scheme.Hold(Duration.ofMillis(2500), new Level.Total(Load.ofKilograms(30))))),
+            List.of(new Scheme.Hold(Duration.ofMillis(2500), Level.total(Load.ofKilograms(30))))),
         30,
         OptionalDouble.empty(),
         path);
@@ -203,26 +201,31 @@ public final class Season {
               ? new LoadedStep(hold.seconds(), Optional.of(Load.ofKilograms(total)))
               : new LoadedStep(((Scheme.Rest) step).time().toSeconds(), Optional.empty()));
     }
-    return new PlannedExercise(
-        order,
-        protocol,
-        setup,
-        fits(SUNNIVA, setup),
-        scheme,
-        steps,
-        percent,
-        percent.isPresent()
-            ? Optional.of(
-                new Maximum(
-                    Load.ofKilograms(96.7301234), Load.ofKilograms(101.2), Load.ofKilograms(105.9)))
-            : Optional.empty(),
-        setup.lifting() ? Load.ZERO : SUNNIVA.bodyMass(),
-        percent.orElse(0) >= 80,
-        percent.isPresent() ? Optional.of(new EndReserve(0.7812345, 0.53, 0.9)) : Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        List.of(new LoadLink.Total(Load.ofKilograms(total))),
-        path.then("exercise", order));
+    return PlannedExercise.builder(
+            protocol,
+            setup,
+            scheme,
+            steps,
+            setup.lifting() ? Load.ZERO : SUNNIVA.bodyMass(),
+            path.then("exercise", order))
+        .order(order)
+        .fits(fits(SUNNIVA, setup))
+        .percentOfMax(percent)
+        .maximum(
+            percent.isPresent()
+                ? Optional.of(
+                    new Maximum(
+                        Load.ofKilograms(96.7301234),
+                        Load.ofKilograms(101.2),
+                        Load.ofKilograms(105.9)))
+                : Optional.empty())
+        .hard(percent.orElse(0) >= 80)
+        .endReserve(
+            percent.isPresent()
+                ? Optional.of(new EndReserve(0.7812345, 0.53, 0.9))
+                : Optional.empty())
+        .why(List.of(new LoadLink.Total(Load.ofKilograms(total))))
+        .build();
   }
 
   private static Map<Side, GripFit> fits(Athlete athlete, Setup setup) {
@@ -244,20 +247,16 @@ public final class Season {
                 hangs(1, HALF, eased ? 3 : 5, 80.0 + 1.25 * week, percent, path),
                 hangs(2, DRAG, eased ? 2 : 3, 65.5 + 1.25 * week, percent - 9, path))
             : List.of(repeaters(1, path), lifts(2, path));
-    return new DatedSession(
-        date,
-        week,
-        "base",
-        week,
-        name,
-        tuesday ? 62 : 34,
-        tuesday,
-        eased,
-        SUNNIVA.bodyMass(),
-        new PlacementReason.Rested(90),
-        exercises,
-        path,
-        Optional.empty());
+    return DatedSession.builder(date, name, SUNNIVA.bodyMass(), path)
+        .week(week)
+        .block("base")
+        .blockWeek(week)
+        .minutes(tuesday ? 62 : 34)
+        .hard(tuesday)
+        .eased(eased)
+        .placedBecause(new PlacementReason.Rested(90))
+        .exercises(exercises)
+        .build();
   }
 
   /** Four weeks: two trained, one partly away, one eased; a test, climbing, findings. */
@@ -275,47 +274,40 @@ public final class Season {
       int number = w;
       List<DatedSession> ofWeek = sessions.stream().filter(s -> s.week() == number).toList();
       weeks.add(
-          new PlanWeek(
-              w,
-              "base",
-              w,
-              day(w, 1),
-              w == 4,
-              false,
-              ofWeek.stream().mapToDouble(DatedSession::timeUnderLoadSeconds).sum(),
-              ofWeek.stream().mapToDouble(DatedSession::loadIndex).sum(),
-              week(w)));
+          PlanWeek.builder(w, "base", w, day(w, 1), week(w))
+              .eased(w == 4)
+              .timeUnderLoadSeconds(
+                  ofWeek.stream().mapToDouble(DatedSession::timeUnderLoadSeconds).sum())
+              .loadIndex(ofWeek.stream().mapToDouble(DatedSession::loadIndex).sum())
+              .build());
     }
     DatedRetest retest =
-        new DatedRetest(
-            day(2, 5),
-            2,
-            "base",
-            List.of(
-                Setup.of(HALF, Length.ofMillimetres(20)), Setup.of(DRAG, Length.ofMillimetres(15))),
-            Duration.ofSeconds(7),
-            "strength",
-            new PlacementReason.InsteadOfHardest(2),
-            THAW.path().then("retest", 1).then("week", 2));
+        DatedRetest.builder(
+                day(2, 5),
+                2,
+                "base",
+                List.of(
+                    Setup.of(HALF, Length.ofMillimetres(20)),
+                    Setup.of(DRAG, Length.ofMillimetres(15))),
+                Duration.ofSeconds(7),
+                THAW.path().then("retest", 1).then("week", 2))
+            .insteadOf("strength")
+            .placedBecause(new PlacementReason.InsteadOfHardest(2))
+            .build();
     return compiled(
-        new Schedule(
-            THAW,
-            SUNNIVA,
-            sessions,
-            weeks,
-            List.of(retest),
-            List.of(day(1, 7), day(2, 7)),
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty()),
+        Schedule.builder(THAW, SUNNIVA)
+            .sessions(sessions)
+            .weeks(weeks)
+            .retests(List.of(retest))
+            .climbing(List.of(day(1, 7), day(2, 7)))
+            .build(),
         Log.empty("sunniva"),
         findings());
   }
 
   private static CompiledPlan compiled(Schedule schedule, Log log, List<Finding> findings) {
-    return new CompiledPlan(
-        schedule, LogTimeline.of(schedule.plan(), schedule.athlete(), log), List.of(), findings);
+    return CompiledPlan.of(schedule, LogTimeline.of(schedule.plan(), schedule.athlete(), log))
+        .withFindings(findings);
   }
 
   /** The same with another athlete's hands. */
@@ -327,55 +319,26 @@ public final class Season {
   public static CompiledPlan thaw(Athlete athlete, UnaryOperator<PlannedExercise> change) {
     CompiledPlan thaw = thaw();
     return compiled(
-        new Schedule(
-            thaw.plan(),
-            athlete,
-            thaw.sessions().stream().map(session -> of(session, change)).toList(),
-            thaw.weeks(),
-            thaw.retests(),
-            thaw.climbing(),
-            thaw.missed(),
-            List.of(),
-            List.of(),
-            Optional.empty()),
+        thaw.schedule().toBuilder()
+            .athlete(athlete)
+            .sessions(thaw.sessions().stream().map(session -> of(session, change)).toList())
+            .notMadeUp(List.of())
+            .beside(List.of())
+            .withoutLog(Optional.empty())
+            .build(),
         thaw.log(),
         thaw.findings());
   }
 
   private static DatedSession of(DatedSession session, UnaryOperator<PlannedExercise> change) {
-    return new DatedSession(
-        session.date(),
-        session.week(),
-        session.block(),
-        session.blockWeek(),
-        session.name(),
-        session.minutes(),
-        session.hard(),
-        session.eased(),
-        session.bodyMass(),
-        session.placedBecause(),
-        session.exercises().stream().map(change).toList(),
-        session.path(),
-        Optional.empty());
+    return session.toBuilder()
+        .exercises(session.exercises().stream().map(change).toList())
+        .happened(Optional.empty())
+        .build();
   }
 
   private static PlannedExercise of(Athlete athlete, PlannedExercise exercise) {
-    return new PlannedExercise(
-        exercise.order(),
-        exercise.protocol(),
-        exercise.setup(),
-        fits(athlete, exercise.setup()),
-        exercise.scheme(),
-        exercise.steps(),
-        exercise.percentOfMax(),
-        exercise.maximum(),
-        exercise.bodyMass(),
-        exercise.hard(),
-        exercise.endReserve(),
-        exercise.rehabilitation(),
-        exercise.mix(),
-        exercise.why(),
-        exercise.path());
+    return exercise.toBuilder().fits(fits(athlete, exercise.setup())).build();
   }
 
   private static List<Finding> findings() {
@@ -402,38 +365,30 @@ public final class Season {
             .block(Block.named("rest", 1).session(STRENGTH).build())
             .build();
     PlanWeek week =
-        new PlanWeek(1, "rest", 1, FROM, false, true, 0, 0, plan.path().then("week", 1));
+        PlanWeek.builder(1, "rest", 1, FROM, plan.path().then("week", 1)).away(true).build();
     return compiled(
-        new Schedule(
-            plan,
-            SUNNIVA,
-            List.of(),
-            List.of(week),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty()),
+        Schedule.builder(plan, SUNNIVA).weeks(List.of(week)).build(),
         Log.empty("sunniva"),
         List.of());
   }
 
   /** Puts a finding into very short words. */
   public static ReportedFinding worded(Finding finding) {
-    return new ReportedFinding(
-        finding.code(),
-        finding.severity(),
-        "the words of " + finding.code() + ", a sentence that may well be longer than one line is",
-        null,
-        "club/thaw.grip",
-        12,
-        3,
-        12,
-        9,
-        finding.rule().orElse(null),
-        finding.waivedBecause().orElse(null),
-        finding.place().toString(),
-        finding.athletes());
+    return ReportedFinding.builder(
+            finding.code(),
+            finding.severity(),
+            "the words of "
+                + finding.code()
+                + ", a sentence that may well be longer than one line is")
+        .file("club/thaw.grip")
+        .line(12)
+        .column(3)
+        .endLine(12)
+        .endColumn(9)
+        .rule(finding.rule().orElse(null))
+        .waivedBecause(finding.waivedBecause().orElse(null))
+        .place(finding.place().toString())
+        .athletes(finding.athletes())
+        .build();
   }
 }

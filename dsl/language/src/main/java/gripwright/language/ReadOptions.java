@@ -6,26 +6,10 @@ import gripwright.language.syntax.Limits;
 import gripwright.wording.Wording;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/**
- * How files are read. Immutable.
- *
- * @param root the folder that {@code use} may not leave; empty means the folder of the main file
- * @param files the source of files instead of a folder, for hosts that store them elsewhere
- * @param limits how much of a file is read
- * @param budget how much work reading and compiling may take
- * @param maxFindingsPerFile how many findings of one file are shown, 1 or more
- * @param maxFindings how many findings are shown in all, 1 or more
- * @param wording the words of findings
- */
-public record ReadOptions(
-    Optional<Path> root,
-    Optional<SourceLoader> files,
-    Limits limits,
-    Budget budget,
-    int maxFindingsPerFile,
-    int maxFindings,
-    Wording wording) {
+/** How files are read. Immutable. */
+public final class ReadOptions {
 
   /** The default number of findings shown for one file. */
   public static final int STANDARD_FINDINGS_PER_FILE = 30;
@@ -35,23 +19,70 @@ public record ReadOptions(
 
   private static final ReadOptions STANDARD =
       new ReadOptions(
-          Optional.empty(),
-          Optional.empty(),
-          Limits.standard(),
-          Budget.standard(),
-          STANDARD_FINDINGS_PER_FILE,
-          STANDARD_FINDINGS,
-          Wording.english());
+          new Parts(
+              Optional.empty(),
+              Optional.empty(),
+              Limits.standard(),
+              Budget.standard(),
+              STANDARD_FINDINGS_PER_FILE,
+              STANDARD_FINDINGS,
+              Wording.english()));
 
-  /**
-   * Checks the ranges.
-   *
-   * @throws IllegalArgumentException if a number of findings is less than 1
-   */
-  public ReadOptions {
-    if (maxFindingsPerFile < 1 || maxFindings < 1) {
-      throw new IllegalArgumentException("at least one finding is shown");
+  /** The components, checked. */
+  private record Parts(
+      Optional<Path> root,
+      Optional<SourceLoader> files,
+      Limits limits,
+      Budget budget,
+      int maxFindingsPerFile,
+      int maxFindings,
+      Wording wording) {
+    Parts {
+      if (maxFindingsPerFile < 1 || maxFindings < 1) {
+        throw new IllegalArgumentException("at least one finding is shown");
+      }
     }
+  }
+
+  private final Parts parts;
+
+  private ReadOptions(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns the folder that {@code use} may not leave; empty means the folder of the main file. */
+  public Optional<Path> root() {
+    return parts.root;
+  }
+
+  /** Returns the source of files instead of a folder, for hosts that store them elsewhere. */
+  public Optional<SourceLoader> files() {
+    return parts.files;
+  }
+
+  /** Returns how much of a file is read. */
+  public Limits limits() {
+    return parts.limits;
+  }
+
+  /** Returns how much work reading and compiling may take. */
+  public Budget budget() {
+    return parts.budget;
+  }
+
+  /** Returns how many findings of one file are shown, 1 or more. */
+  public int maxFindingsPerFile() {
+    return parts.maxFindingsPerFile;
+  }
+
+  /** Returns how many findings are shown in all, 1 or more. */
+  public int maxFindings() {
+    return parts.maxFindings;
+  }
+
+  /** Returns the words of findings. */
+  public Wording wording() {
+    return parts.wording;
   }
 
   /** Returns the options for files on disk: 4 MiB a file, 30 findings a file, 100 in all. */
@@ -62,18 +93,40 @@ public record ReadOptions(
   /** Returns these options with a folder that {@code use} may not leave. */
   public ReadOptions withRoot(Path folder) {
     return new ReadOptions(
-        Optional.of(folder), files, limits, budget, maxFindingsPerFile, maxFindings, wording);
+        new Parts(
+            Optional.of(folder),
+            parts.files,
+            parts.limits,
+            parts.budget,
+            parts.maxFindingsPerFile,
+            parts.maxFindings,
+            parts.wording));
   }
 
   /** Returns these options with files from a loader instead of a folder. */
   public ReadOptions withFiles(SourceLoader loader) {
     return new ReadOptions(
-        root, Optional.of(loader), limits, budget, maxFindingsPerFile, maxFindings, wording);
+        new Parts(
+            parts.root,
+            Optional.of(loader),
+            parts.limits,
+            parts.budget,
+            parts.maxFindingsPerFile,
+            parts.maxFindings,
+            parts.wording));
   }
 
   /** Returns these options with file limits that differ from those of the budget. */
   public ReadOptions withLimits(Limits other) {
-    return new ReadOptions(root, files, other, budget, maxFindingsPerFile, maxFindings, wording);
+    return new ReadOptions(
+        new Parts(
+            parts.root,
+            parts.files,
+            other,
+            parts.budget,
+            parts.maxFindingsPerFile,
+            parts.maxFindings,
+            parts.wording));
   }
 
   /**
@@ -82,21 +135,53 @@ public record ReadOptions(
    */
   public ReadOptions withBudget(Budget other) {
     return new ReadOptions(
-        root, files, Limits.of(other), other, maxFindingsPerFile, maxFindings, wording);
+        new Parts(
+            parts.root,
+            parts.files,
+            Limits.of(other),
+            other,
+            parts.maxFindingsPerFile,
+            parts.maxFindings,
+            parts.wording));
   }
 
   /** Returns these options with other numbers of findings shown. */
   public ReadOptions withFindings(int perFile, int inAll) {
-    return new ReadOptions(root, files, limits, budget, perFile, inAll, wording);
+    return new ReadOptions(
+        new Parts(
+            parts.root, parts.files, parts.limits, parts.budget, perFile, inAll, parts.wording));
   }
 
   /** Returns these options with another wording of findings. */
   public ReadOptions withWording(Wording other) {
-    return new ReadOptions(root, files, limits, budget, maxFindingsPerFile, maxFindings, other);
+    return new ReadOptions(
+        new Parts(
+            parts.root,
+            parts.files,
+            parts.limits,
+            parts.budget,
+            parts.maxFindingsPerFile,
+            parts.maxFindings,
+            other));
   }
 
   /** Returns these options with every finding shown. */
   public ReadOptions withAllFindings() {
     return withFindings(Integer.MAX_VALUE, Integer.MAX_VALUE);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ReadOptions that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "ReadOptions" + parts.toString().substring("Parts".length());
   }
 }

@@ -222,10 +222,15 @@ final class CatalogueJava {
 
   private static String level(Level level) {
     if (level instanceof Level.OfMax share) {
-      return "new Level.OfMax(" + BigDecimal.valueOf(share.fraction()).toPlainString() + ")";
+      return "Level.ofMax("
+          + BigDecimal.valueOf(share.fraction())
+              .movePointRight(2)
+              .stripTrailingZeros()
+              .toPlainString()
+          + ")";
     }
     if (level instanceof Level.Reserve reserve) {
-      return "new Level.Reserve(" + duration(reserve.time()) + ")";
+      return "Level.reserve(" + duration(reserve.time()) + ")";
     }
     throw new IllegalStateException("not in the catalogue so far: " + level);
   }

@@ -51,33 +51,35 @@ final class InventedLogs {
               day,
               "s",
               List.of(
-                  new LogEntry.Done(
-                      "max-holds",
-                      setup,
-                      OptionalInt.of(3),
-                      inventions.sometimes() ? OptionalInt.of(4) : OptionalInt.empty(),
-                      inventions.sometimes() ? Optional.of(load) : Optional.empty(),
-                      score(),
-                      score())),
+                  LogEntry.Done.builder("max-holds", setup)
+                      .sets(3)
+                      .setsPlanned(inventions.sometimes() ? OptionalInt.of(4) : OptionalInt.empty())
+                      .load(inventions.sometimes() ? Optional.of(load) : Optional.empty())
+                      .effort(score())
+                      .pain(score())
+                      .build()),
               inventions.text());
       case 2 ->
-          new LogEntry.Climbed(
-              day, true, "hard", Duration.ofMinutes(90), score(), score(), inventions.text());
+          LogEntry.Climbed.builder(day, true, "hard", Duration.ofMinutes(90))
+              .effort(score())
+              .pain(score())
+              .note(inventions.text())
+              .build();
       case 3 -> new LogEntry.Skipped(day, "s", inventions.text());
       case 4 -> new LogEntry.BodyMass(day, load);
       default ->
-          new LogEntry.Pain(
-              day,
-              inventions.one(Finger.values()),
-              inventions.sometimes()
-                  ? Optional.of(inventions.one(Structure.values()))
-                  : Optional.empty(),
-              inventions.sometimes()
-                  ? Optional.of(inventions.one(Side.values()))
-                  : Optional.empty(),
-              inventions.tenths(0, 10),
-              inventions.one(LogEntry.Pain.Kind.values()),
-              inventions.text());
+          LogEntry.Pain.builder(day, inventions.one(Finger.values()), inventions.tenths(0, 10))
+              .structure(
+                  inventions.sometimes()
+                      ? Optional.of(inventions.one(Structure.values()))
+                      : Optional.empty())
+              .side(
+                  inventions.sometimes()
+                      ? Optional.of(inventions.one(Side.values()))
+                      : Optional.empty())
+              .kind(inventions.one(LogEntry.Pain.Kind.values()))
+              .note(inventions.text())
+              .build();
     };
   }
 

@@ -126,22 +126,14 @@ final class Inventions {
     if (sometimes()) {
       LocalDate from = day();
       athlete.injury(
-          new Injury(
-              one(Finger.values()),
-              one(Structure.values()),
-              sometimes() ? Optional.of(one(Side.values())) : Optional.empty(),
-              from,
-              Optional.of(from.plusDays(60)),
-              sometimes() ? Optional.of("a \"hand\" therapist") : Optional.empty(),
-              text()));
+          Injury.builder(one(Finger.values()), one(Structure.values()), from)
+              .side(sometimes() ? Optional.of(one(Side.values())) : Optional.empty())
+              .cleared(from.plusDays(60))
+              .clearedBy(sometimes() ? Optional.of("a \"hand\" therapist") : Optional.empty())
+              .note(text())
+              .build());
       athlete.injury(
-          new Injury(
-              one(Finger.values()),
-              one(Structure.values()),
-              Optional.empty(),
-              from,
-              Optional.empty(),
-              text()));
+          Injury.builder(one(Finger.values()), one(Structure.values()), from).note(text()).build());
       athlete.away(new Athlete.Absence(from, from.plusDays(random.nextInt(9)), text()));
       athlete.climbing(
           new Athlete.ClimbingDay(DayOfWeek.SUNDAY, true, "hard", Duration.ofMinutes(120)));
@@ -225,10 +217,10 @@ final class Inventions {
   private Level level() {
     return switch (random.nextInt(5)) {
       case 0 -> new Level.OfMax(share());
-      case 1 -> new Level.Total(Load.ofKilograms(anyOf(20, 90)));
-      case 2 -> new Level.BodyMass(Load.ofKilograms(tenths(-30, 30)));
-      case 3 -> new Level.Reserve(time(1, 20));
-      default -> new Level.Effort(tenths(1, 10));
+      case 1 -> Level.total(Load.ofKilograms(anyOf(20, 90)));
+      case 2 -> Level.bodyMassPlus(Load.ofKilograms(tenths(-30, 30)));
+      case 3 -> Level.reserve(time(1, 20));
+      default -> Level.effort(tenths(1, 10));
     };
   }
 
@@ -306,14 +298,14 @@ final class Inventions {
     Optional<Exercise.Weights> weights = sometimes() ? Optional.of(weights()) : Optional.empty();
     SessionPlan.Content content = content(own, weights);
     SessionPlan session =
-        new SessionPlan(
-            name,
-            1 + random.nextInt(3),
-            sometimes() ? Duration.ofHours(24L * (1 + random.nextInt(4))) : Duration.ofHours(48),
-            content,
-            sometimes() ? List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY) : List.of(),
-            Map.of(),
-            sometimes() ? Optional.of("somebody") : Optional.empty());
+        SessionPlan.builder(name, 1 + random.nextInt(3), content)
+            .gap(
+                sometimes()
+                    ? Duration.ofHours(24L * (1 + random.nextInt(4)))
+                    : Duration.ofHours(48))
+            .prefer(sometimes() ? List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY) : List.of())
+            .supervisedBy(sometimes() ? Optional.of("somebody") : Optional.empty())
+            .build();
     if (!sometimes()) {
       return session;
     }
@@ -329,27 +321,23 @@ final class Inventions {
   private SessionPlan.Content content(Protocol own, Optional<Exercise.Weights> weights) {
     List<Exercise> exercises = new ArrayList<>();
     exercises.add(
-        new Exercise(
-            own,
-            sometimes() ? Map.of("level", new Argument.AtLevel(level())) : Map.of(),
-            new Exercise.On(StandardGrips.HALF_CRIMP),
-            Length.ofMillimetres(20),
-            one(Hands.values()),
-            sometimes(),
-            text().filter(WrittenReason::hasWord)));
+        Exercise.builder(own, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
+            .with(sometimes() ? Map.of("level", Argument.of(level())) : Map.of())
+            .hands(one(Hands.values()))
+            .lifting(sometimes())
+            .rehabilitation(text().filter(WrittenReason::hasWord))
+            .build());
     exercises.add(
         Exercise.of(
             StandardProtocols.MAX_HOLDS, StandardGrips.OPEN_FOUR, Length.ofMillimetres(20)));
     exercises.add(
-        new Exercise(
-            own,
-            Map.of("sets", new Argument.Count(3)),
-            new Exercise.BestOf(
-                List.of(StandardGrips.HALF_CRIMP, StandardGrips.FRONT_THREE), weights),
-            Length.ofMillimetres(20),
-            Hands.BOTH,
-            false,
-            Optional.empty()));
+        Exercise.builder(
+                own,
+                new Exercise.BestOf(
+                    List.of(StandardGrips.HALF_CRIMP, StandardGrips.FRONT_THREE), weights),
+                Length.ofMillimetres(20))
+            .with(Map.of("sets", Argument.of(3)))
+            .build());
     return new SessionPlan.Content(
         exercises,
         sometimes() ? Optional.of(time(300, 900)) : Optional.empty(),
@@ -367,7 +355,7 @@ final class Inventions {
             : new Advance.EveryWeeks(1 + random.nextInt(3));
     Advance.Change first =
         switch (random.nextInt(4)) {
-          case 0 -> new Advance.LoadByShare(0.07);
+          case 0 -> Advance.loadByPercent(7);
           case 1 -> new Advance.LoadBy(Load.ofKilograms(0.5));
           case 2 -> new Advance.SetsTo(6, 1);
           default -> new Advance.EdgeTo(Length.ofMillimetres(14), Length.ofMillimetres(2));

@@ -102,16 +102,13 @@ class PlanFileTest {
   }
 
   private static Rule renamed(Rule rule) {
-    return new Rule(
-        "our-" + rule.name(),
-        rule.severity(),
-        rule.scope(),
-        rule.when(),
-        rule.require(),
-        rule.message(),
-        rule.source(),
-        rule.neverWaived(),
-        Optional.empty());
+    Rule.Builder renamed =
+        Rule.of("our-" + rule.name(), rule.severity(), rule.scope())
+            .require(rule.require())
+            .message(rule.message());
+    rule.when().ifPresent(renamed::when);
+    rule.source().ifPresent(renamed::source);
+    return (rule.neverWaived() ? renamed.neverWaived() : renamed).build();
   }
 
   private static Plan plan(Protocol protocol) {
@@ -154,7 +151,7 @@ class PlanFileTest {
                     List.of(
                         new Protocol.Part.Hold(
                             gripwright.protocol.Term.of(Duration.ofSeconds(10)),
-                            gripwright.protocol.Term.of(new Level.OfMax(0.07))))))
+                            gripwright.protocol.Term.of(Level.ofMax(7))))))
             .build();
     ReadOptions beside =
         ReadOptions.standard().withFiles(SourceLoader.of(Map.of("club.grip", TOVE)));

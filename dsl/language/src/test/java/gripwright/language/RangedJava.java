@@ -60,7 +60,7 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
   private static final Hand HAND = Hand.ofLength(Length.ofMillimetres(178));
   private static final Protocol PROTOCOL = StandardProtocols.all().get(0);
   private static final Exercise LINE = Exercise.of(PROTOCOL, GRIP, EDGE);
-  private static final Level LIGHT = new Level.OfMax(0.3);
+  private static final Level LIGHT = Level.ofMax(30);
 
   void build(double base) {
     of.apply(base);
@@ -123,41 +123,32 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
 
   private static LogEntry.Done done(
       OptionalInt sets, OptionalInt asked, Optional<Load> load, OptionalDouble effort) {
-    return new LogEntry.Done("own", SETUP, sets, asked, load, effort, OptionalDouble.empty());
+    return LogEntry.Done.builder("own", SETUP)
+        .sets(sets)
+        .setsPlanned(asked)
+        .load(load)
+        .effort(effort)
+        .build();
   }
 
   private static LogEntry.Done felt(OptionalDouble effort, OptionalDouble pain) {
-    return new LogEntry.Done(
-        "own", SETUP, OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), effort, pain);
+    return LogEntry.Done.builder("own", SETUP).effort(effort).pain(pain).build();
   }
 
   private static LogEntry.Climbed climbed(
       Duration time, OptionalDouble effort, OptionalDouble pain) {
-    return new LogEntry.Climbed(DAY, true, "hard", time, effort, pain, Optional.empty());
+    return LogEntry.Climbed.builder(DAY, true, "hard", time).effort(effort).pain(pain).build();
   }
 
   private static LogEntry.Pain pain(LocalDate day, double score) {
-    return new LogEntry.Pain(
-        day,
-        Finger.RING,
-        Optional.empty(),
-        Optional.empty(),
-        score,
-        LogEntry.Pain.Kind.DULL,
-        Optional.empty());
+    return LogEntry.Pain.builder(day, Finger.RING, score).build();
   }
 
   private static Comparison comparison(int perWeek, int weeks) {
-    return new Comparison(
-        "two",
-        Optional.empty(),
-        "runa",
-        SETUP,
-        StandardProtocols.all().subList(0, 2),
-        Optional.empty(),
-        perWeek,
-        weeks,
-        List.of(Measure.values()[0]));
+    return Comparison.builder(
+            "two", "runa", SETUP, StandardProtocols.all().subList(0, 2), perWeek, weeks)
+        .measures(List.of(Measure.values()[0]))
+        .build();
   }
 
   private static Grip grip(Joint joint, Band band) {
@@ -281,9 +272,9 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
           cases
               .whole("rest", v -> new Scheme.Rest(time(v)))
               .whole("resting", v -> new Scheme.Repeat(2, time(v), steps(1).bind(Map.of()).steps()))
-              .whole("argument", v -> new Argument.Time(time(v)))
+              .whole("argument", v -> Argument.of(time(v)))
               .whole("series", v -> new StrengthTest.Series(SEVEN, time(v), List.of(LOAD)));
-      case RESERVE -> cases.whole("reserve", v -> new Level.Reserve(time(v)));
+      case RESERVE -> cases.whole("reserve", v -> Level.reserve(time(v)));
       case FAILURE -> cases.whole("to failure", v -> new StrengthTest.ToFailure(LOAD, time(v)));
       case WARM_UP ->
           cases
@@ -331,12 +322,12 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
               .wide("log", v -> new LogEntry.BodyMass(DAY, load(v)));
       case LOAD ->
           cases
-              .wide("level", v -> new Level.Total(load(v)))
+              .wide("level", v -> Level.total(load(v)))
               .wide("held", v -> new StrengthTest.Held(SEVEN, load(v)))
               .wide("to failure", v -> new StrengthTest.ToFailure(load(v), SEVEN))
               .wide("series", v -> new StrengthTest.Series(SEVEN, SEVEN, List.of(LOAD, load(v))))
               .wide("done", v -> done(NO_COUNT, NO_COUNT, Optional.of(load(v)), NONE));
-      case ADDED -> cases.wide("level", v -> new Level.BodyMass(load(v)));
+      case ADDED -> cases.wide("level", v -> Level.bodyMassPlus(load(v)));
       case LOAD_STEP ->
           cases
               .wide("equipment", v -> new Equipment.Steps(load(v), load(1_000)))
@@ -384,7 +375,7 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
       case WEEKLY_RISE -> cases.wide("plan", v -> plan().weeklyRise(v).build());
       case REPEATS ->
           cases
-              .whole("argument", v -> new Argument.Count((int) v))
+              .whole("argument", v -> Argument.of((int) v))
               .whole(
                   "repeat", v -> new Scheme.Repeat((int) v, SEVEN, steps(1).bind(Map.of()).steps()))
               .whole("planned", v -> done(NO_COUNT, OptionalInt.of((int) v), NO_LOAD, NONE));

@@ -34,6 +34,8 @@ import gripwright.wording.Messages;
 import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.reflect.Field;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -385,10 +387,14 @@ final class PseudoLocaleTest {
         phrases.add(written.text());
       } else if (value instanceof Message message) {
         add(message.arguments());
+      } else if (value != null && hasBuilder(value.getClass())) {
+        add(parts(value));
       } else if (value instanceof Record && seen.add(value)) {
         for (RecordComponent component : value.getClass().getRecordComponents()) {
           try {
-            Object part = component.getAccessor().invoke(value);
+            Method accessor = component.getAccessor();
+            accessor.setAccessible(true);
+            Object part = accessor.invoke(value);
             if (part != null) {
               add(part);
             }
@@ -398,6 +404,22 @@ final class PseudoLocaleTest {
         }
       }
       return this;
+    }
+
+    /** Returns whether a type keeps its components in a record of its own, behind a builder. */
+    private static boolean hasBuilder(Class<?> type) {
+      return Stream.of(type.getDeclaredFields()).anyMatch(field -> field.getName().equals("parts"))
+          && type.getName().startsWith("gripwright.");
+    }
+
+    private static Object parts(Object value) {
+      try {
+        Field parts = value.getClass().getDeclaredField("parts");
+        parts.setAccessible(true);
+        return parts.get(value);
+      } catch (ReflectiveOperationException e) {
+        throw new AssertionError(e);
+      }
     }
 
     Stream<String> phrases() {

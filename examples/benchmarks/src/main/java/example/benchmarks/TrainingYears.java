@@ -89,7 +89,9 @@ final class TrainingYears {
     Plan.Builder plan = Plan.named("years").athlete("tove").from(FROM).rules(ruleSet);
     for (int from = 0; from < weekCount; from += BLOCK_WEEKS) {
       plan.block(
-          new Block(block(from), Math.min(BLOCK_WEEKS, weekCount - from), content, Map.of()));
+          Block.named(block(from), Math.min(BLOCK_WEEKS, weekCount - from))
+              .content(content)
+              .build());
     }
     List<DatedSession> sessions = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -98,26 +100,13 @@ final class TrainingYears {
     List<PlanWeek> weeks = new ArrayList<>();
     for (int week = 0; week < weekCount; week++) {
       LocalDate from = FROM.plusWeeks(week);
-      weeks.add(
-          new PlanWeek(week + 1, block(week), inBlock(week), from, false, false, 0, 0, path(week)));
+      weeks.add(PlanWeek.builder(week + 1, block(week), inBlock(week), from, path(week)).build());
     }
     Plan built = plan.build();
     Athlete tove = athlete();
-    return new CompiledPlan(
-        new Schedule(
-            built,
-            tove,
-            sessions,
-            weeks,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty()),
-        LogTimeline.of(built, tove, Log.empty("tove")),
-        List.of(),
-        List.of());
+    return CompiledPlan.of(
+        Schedule.builder(built, tove).sessions(sessions).weeks(weeks).build(),
+        LogTimeline.of(built, tove, Log.empty("tove")));
   }
 
   private static Athlete athlete() {
@@ -155,20 +144,15 @@ final class TrainingYears {
     String name = strong ? "strength" : "endurance";
     ModelPath path = path(week).then("session", name).then("date", date.toString());
     List<PlannedExercise> exercises = List.of(exercise(1, path, strong), exercise(2, path, strong));
-    return new DatedSession(
-        date,
-        week + 1,
-        block(week),
-        inBlock(week),
-        name,
-        45 + random.nextInt(43),
-        exercises.stream().anyMatch(PlannedExercise::hard),
-        false,
-        Load.ofKilograms(BODY_MASS),
-        new PlacementReason.AsPlanned(),
-        exercises,
-        path,
-        Optional.empty());
+    return DatedSession.builder(date, name, Load.ofKilograms(BODY_MASS), path)
+        .week(week + 1)
+        .block(block(week))
+        .blockWeek(inBlock(week))
+        .minutes(45 + random.nextInt(43))
+        .hard(exercises.stream().anyMatch(PlannedExercise::hard))
+        .placedBecause(new PlacementReason.AsPlanned())
+        .exercises(exercises)
+        .build();
   }
 
   private PlannedExercise exercise(int order, ModelPath session, boolean strong) {
@@ -193,28 +177,24 @@ final class TrainingYears {
       steps.add(new PlannedExercise.LoadedStep(seconds, Optional.of(Load.ofKilograms(kilograms))));
       steps.add(new PlannedExercise.LoadedStep(rest.toSeconds(), Optional.empty()));
     }
-    return new PlannedExercise(
-        order,
-        "holds",
-        setup,
-        fits.computeIfAbsent(setup, TrainingYears::fits),
-        scheme(sets, repetitions, seconds, percent, rest, setRest),
-        steps,
-        OptionalDouble.of(percent),
-        Optional.of(new PlannedExercise.Maximum(known, known, known)),
-        Load.ofKilograms(BODY_MASS),
-        percent >= 80,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        List.of(),
-        session.then("exercise", order));
+    return PlannedExercise.builder(
+            "holds",
+            setup,
+            scheme(sets, repetitions, seconds, percent, rest, setRest),
+            steps,
+            Load.ofKilograms(BODY_MASS),
+            session.then("exercise", order))
+        .order(order)
+        .fits(fits.computeIfAbsent(setup, TrainingYears::fits))
+        .percentOfMax(OptionalDouble.of(percent))
+        .maximum(Optional.of(new PlannedExercise.Maximum(known, known, known)))
+        .hard(percent >= 80)
+        .build();
   }
 
   private static Scheme scheme(
       int sets, int repetitions, int seconds, int percent, Duration rest, Duration setRest) {
-    Scheme.Hold hold =
-        new Scheme.Hold(Duration.ofSeconds(seconds), new Level.OfMax(percent / 100.0));
+    Scheme.Hold hold = new Scheme.Hold(Duration.ofSeconds(seconds), Level.ofMax(percent));
     return new Scheme(
         List.of(
             new Scheme.Repeat(

@@ -7,19 +7,18 @@ import gripwright.grip.Setup;
 import gripwright.grip.StandardGrips;
 import gripwright.hand.Hand;
 import gripwright.log.Log;
-import gripwright.log.LogEntry;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
-import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
+import gripwright.season.CompiledPlan;
 import gripwright.season.CompiledSeason;
 import gripwright.season.Season;
 import gripwright.strength.StrengthTest;
@@ -28,8 +27,6 @@ import java.io.PrintStream;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Builds a plan with Java builders and prints its dated sessions. Nothing here touches the plan
@@ -47,34 +44,23 @@ public final class PlanInJava {
   }
 
   static void print(PrintStream out) {
-    Season season = Season.of(List.of(plan()), List.of(athlete()), List.of(log()), List.of());
-    CompiledSeason compiled = season.compile();
-    compiled.findings().forEach(f -> out.println(f.severity() + " " + f.code() + " " + f.place()));
-    if (!compiled.usable()) {
+    CompiledSeason season = Season.of(plan(), athlete(), log()).compile();
+    season.findings().forEach(f -> out.println(f.severity() + " " + f.code() + " " + f.place()));
+    if (!season.usable()) {
       return;
     }
-    for (DatedSession session : compiled.plans().get(0).sessions()) {
+    CompiledPlan plan = season.plan("first-weeks", "signe");
+    for (DatedSession session : plan.sessions()) {
       out.println(session.date() + " " + session.name() + ", " + session.minutes() + " min");
-      for (PlannedExercise exercise : session.exercises()) {
-        out.println(
-            "  "
-                + exercise.scheme().sets()
-                + " x "
-                + exercise.protocol()
-                + " on "
-                + exercise.setup()
-                + " at "
-                + exercise.totalLoad()
-                + " ("
-                + exercise.added()
-                + " on body mass)");
-      }
+      session.exercises().forEach(exercise -> out.println("  " + line(exercise)));
     }
-    compiled
-        .plans()
-        .get(0)
-        .cautions()
-        .forEach(caution -> out.println("* " + Wording.english().say(caution)));
+    plan.cautions().forEach(caution -> out.println("* " + Wording.english().say(caution)));
+  }
+
+  private static String line(PlannedExercise exercise) {
+    return exercise.scheme().sets()
+        + (" x " + exercise.protocol() + " on " + exercise.setup())
+        + (" at " + exercise.totalLoad() + " (" + exercise.added() + " on body mass)");
   }
 
   static Athlete athlete() {
@@ -94,32 +80,27 @@ public final class PlanInJava {
   }
 
   static Log log() {
-    Setup setup = Setup.of(StandardGrips.HALF_CRIMP, EDGE);
-    StrengthTest test =
-        new StrengthTest(
-            LocalDate.of(2027, 1, 4),
-            setup,
-            new StrengthTest.Held(Duration.ofSeconds(7), Load.ofKilograms(84)));
-    return Log.empty("signe").with(new LogEntry.Tested(test, Optional.empty()));
+    return Log.empty("signe")
+        .with(
+            StrengthTest.held(
+                LocalDate.of(2027, 1, 4),
+                Setup.of(StandardGrips.HALF_CRIMP, EDGE),
+                Duration.ofSeconds(7),
+                Load.ofKilograms(84)));
   }
 
   static Plan plan() {
     Exercise holds =
         Exercise.of(StandardProtocols.MAX_HOLDS, StandardGrips.HALF_CRIMP, EDGE)
-            .with("level", new Argument.AtLevel(new Level.OfMax(0.8)))
-            .with("sets", new Argument.Count(4));
-    Advance heavier =
-        new Advance(
-            new Advance.Progress(new Advance.LoadByShare(0.02), new Advance.EveryWeeks(1)),
-            Optional.empty(),
-            Optional.empty());
+            .with("level", Level.ofMax(80))
+            .with("sets", 4);
     return Plan.named("first-weeks")
         .athlete("signe")
         .from(LocalDate.of(2027, 1, 11))
         .block(
             Block.named("base", 4)
                 .session(SessionPlan.of("strength", 2, holds))
-                .advance(heavier)
+                .advance(Advance.weekly(Advance.loadByPercent(2)))
                 .ease(4, 0.6)
                 .build())
         .build();

@@ -29,16 +29,7 @@ final class EqualRows {
         rows.add(row);
       }
     }
-    return new GripSurvey(
-        survey.athlete(),
-        survey.day(),
-        survey.edge(),
-        survey.total(),
-        survey.left(),
-        survey.right(),
-        survey.hangs(),
-        rows,
-        survey.notes());
+    return survey.withRows(rows);
   }
 
   private boolean areEqual(GripSurvey survey, GripSurvey.Row one, GripSurvey.Row other) {

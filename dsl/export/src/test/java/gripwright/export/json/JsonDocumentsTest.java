@@ -93,20 +93,9 @@ final class JsonDocumentsTest {
   private static List<ReportedFinding> samples() {
     ModelPath place = ModelPath.of("plan", "thaw");
     ReportedFinding withoutText =
-        new ReportedFinding(
-            "name.unknown",
-            Severity.ERROR,
-            "unknown \"grip\"\n\u0001",
-            "did you mean ...?",
-            null,
-            0,
-            0,
-            0,
-            0,
-            null,
-            null,
-            null,
-            List.of());
+        ReportedFinding.builder("name.unknown", Severity.ERROR, "unknown \"grip\"\n\u0001")
+            .hint("did you mean ...?")
+            .build();
     return List.of(
         Season.worded(Finding.error("rule.short-rest-48", place).waived("a trip")),
         Season.worded(Finding.advice("plan.load-modelled", place)),
@@ -146,14 +135,9 @@ final class JsonDocumentsTest {
                 new LogEntry.Trained(
                     first.date(), first.name(), List.of(), Optional.of("a \"note\"")))
             .with(
-                new LogEntry.Pain(
-                    first.date(),
-                    Finger.RING,
-                    Optional.empty(),
-                    Optional.empty(),
-                    4,
-                    LogEntry.Pain.Kind.SHARP,
-                    Optional.empty()));
+                LogEntry.Pain.builder(first.date(), Finger.RING, 4)
+                    .kind(LogEntry.Pain.Kind.SHARP)
+                    .build());
     Review review =
         Review.of(plan.athlete(), log, List.of(plan), Map.of(), first.date().plusDays(9));
     String json = JsonDocuments.review(review, samples(), Wording.english());

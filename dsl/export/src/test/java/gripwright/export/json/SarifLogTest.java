@@ -40,20 +40,16 @@ final class SarifLogTest {
 
   private static SarifResult result(Severity severity, String message, String file, String waived) {
     ReportedFinding finding =
-        new ReportedFinding(
-            "rule.a-" + severity.word(),
-            severity,
-            message,
-            "did you mean `b`?",
-            file,
-            file == null ? 0 : 3,
-            1,
-            3,
-            2,
-            null,
-            waived,
-            "plan p / block b",
-            List.of());
+        ReportedFinding.builder("rule.a-" + severity.word(), severity, message)
+            .hint("did you mean `b`?")
+            .file(file)
+            .line(file == null ? 0 : 3)
+            .column(1)
+            .endLine(3)
+            .endColumn(2)
+            .waivedBecause(waived)
+            .place("plan p / block b")
+            .build();
     SarifResult.Region region = new SarifResult.Region(3, 1, 3, 2);
     return new SarifResult(
         finding,

@@ -155,14 +155,12 @@ final class AthleteCheck {
       var side = words.side(injury.side());
       if (diagnostics.sound() && finger.isPresent() && structure.isPresent() && from.isPresent()) {
         builder.injury(
-            new Injury(
-                finger.get(),
-                structure.get(),
-                side,
-                from.get(),
-                cleared,
-                clearedBy,
-                AthleteCheck.note(injury.note())));
+            Injury.builder(finger.get(), structure.get(), from.get())
+                .side(side)
+                .cleared(cleared)
+                .clearedBy(clearedBy)
+                .note(AthleteCheck.note(injury.note()))
+                .build());
       }
     }
 

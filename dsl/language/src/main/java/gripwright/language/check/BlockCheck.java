@@ -59,7 +59,8 @@ final class BlockCheck {
     if (!diagnostics.sound() || weeks.isEmpty() || base.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new Block(item.name().text(), weeks.get(), base.get(), only));
+    return Optional.of(
+        Block.named(item.name().text(), weeks.get()).content(base.get()).only(only).build());
   }
 
   private void nested(BlockPart.BlockOnlyFor own) {

@@ -64,16 +64,12 @@ final class CompareCheck {
       return Optional.empty();
     }
     return Optional.of(
-        new Comparison(
-            declaration.name().text(),
-            AthleteCheck.note(declaration.title()),
-            athlete.get(),
-            setup.get(),
-            protocols,
-            match,
-            perWeek,
-            weeks,
-            measures));
+        Comparison.builder(
+                declaration.name().text(), athlete.get(), setup.get(), protocols, perWeek, weeks)
+            .title(AthleteCheck.note(declaration.title()))
+            .match(match)
+            .measures(measures)
+            .build());
   }
 
   /** Checks each statement; the quantity to match is checked once all protocols are known. */

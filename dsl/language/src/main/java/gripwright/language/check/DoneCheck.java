@@ -38,14 +38,13 @@ final class DoneCheck {
       return Optional.empty();
     }
     return Optional.of(
-        new Done(
-            line.protocol().text(),
-            setup.get().with(grip.get()),
-            sets,
-            planned,
-            load,
-            effort,
-            pain));
+        Done.builder(line.protocol().text(), setup.get().with(grip.get()))
+            .sets(sets)
+            .setsPlanned(planned)
+            .load(load)
+            .effort(effort)
+            .pain(pain)
+            .build());
   }
 
   /** Checks each part of the line. */

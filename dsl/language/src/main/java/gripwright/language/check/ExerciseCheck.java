@@ -48,14 +48,12 @@ final class ExerciseCheck {
       return Optional.empty();
     }
     return Optional.of(
-        new Exercise(
-            protocol.get(),
-            with.get(),
-            target.get(),
-            setup.get().edge(),
-            setup.get().hands(),
-            setup.get().lifting(),
-            rehabilitation));
+        Exercise.builder(protocol.get(), target.get(), setup.get().edge())
+            .with(with.get())
+            .hands(setup.get().hands())
+            .lifting(setup.get().lifting())
+            .rehabilitation(rehabilitation)
+            .build());
   }
 
   private Optional<Map<String, Argument>> arguments(DoItem item, Protocol protocol, Once once) {

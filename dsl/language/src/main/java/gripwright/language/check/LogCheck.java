@@ -140,14 +140,11 @@ final class LogCheck {
         return Optional.empty();
       }
       return Optional.of(
-          new LogEntry.Climbed(
-              date.get(),
-              how.get().hard(),
-              line.how().text(),
-              time.get(),
-              effort,
-              pain,
-              AthleteCheck.note(line.note())));
+          LogEntry.Climbed.builder(date.get(), how.get().hard(), line.how().text(), time.get())
+              .effort(effort)
+              .pain(pain)
+              .note(AthleteCheck.note(line.note()))
+              .build());
     }
 
     @Override
@@ -191,14 +188,12 @@ final class LogCheck {
         return Optional.empty();
       }
       return Optional.of(
-          new LogEntry.Pain(
-              date.get(),
-              finger.get(),
-              structure,
-              side,
-              score.getAsDouble(),
-              kind.get(),
-              AthleteCheck.note(line.note())));
+          LogEntry.Pain.builder(date.get(), finger.get(), score.getAsDouble())
+              .structure(structure)
+              .side(side)
+              .kind(kind.get())
+              .note(AthleteCheck.note(line.note()))
+              .build());
     }
   }
 }

@@ -136,17 +136,13 @@ final class RuleSetCheck {
         diagnostics.markInvalid();
         return Optional.empty();
       }
-      return Optional.of(
-          new Rule(
-              declaration.name().text(),
-              severity.get(),
-              known,
-              condition,
-              requirement.get(),
-              message.get(),
-              source,
-              neverWaived,
-              Optional.empty()));
+      Rule.Builder rule =
+          Rule.of(declaration.name().text(), severity.get(), known)
+              .require(requirement.get())
+              .message(message.get());
+      condition.ifPresent(rule::when);
+      source.ifPresent(rule::source);
+      return Optional.of((neverWaived ? rule.neverWaived() : rule).build());
     }
   }
 }

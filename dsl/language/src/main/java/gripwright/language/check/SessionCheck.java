@@ -52,14 +52,12 @@ final class SessionCheck {
       return Optional.empty();
     }
     return Optional.of(
-        new SessionPlan(
-            item.name().text(),
-            perWeek.get(),
-            gap.get(),
-            content.get(),
-            prefer.get(),
-            only,
-            supervisedBy));
+        SessionPlan.builder(item.name().text(), perWeek.get(), content.get())
+            .gap(gap.get())
+            .prefer(prefer.get())
+            .only(only)
+            .supervisedBy(supervisedBy)
+            .build());
   }
 
   private void only(

@@ -8,7 +8,6 @@ import gripwright.language.syntax.Text;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.quantity.Dimension;
-import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
@@ -256,7 +255,7 @@ final class Values {
 
     @Override
     public Optional<Level> pathExpr(Expr.PathExpr value) {
-      return isBodyMass(value) ? Optional.of(new Level.BodyMass(Load.ZERO)) : notALevel(value);
+      return isBodyMass(value) ? Optional.of(Level.bodyMass()) : notALevel(value);
     }
 
     @Override
@@ -312,7 +311,7 @@ final class Values {
         && (plus || sum.operator() == Expr.Operator.MINUS)) {
       return amounts
           .load(amount, Slot.LOAD)
-          .map(load -> new Level.BodyMass(plus ? load : load.times(-1)));
+          .map(load -> Level.bodyMassPlus(plus ? load : load.times(-1)));
     }
     diagnostics.error(
         sum,

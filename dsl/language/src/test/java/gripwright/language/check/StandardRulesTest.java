@@ -23,7 +23,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The built-in rules as text and as Java are the same rules. */
@@ -119,15 +118,7 @@ class StandardRulesTest {
   }
 
   private static Rule withTopic(Rule rule) {
-    return new Rule(
-        rule.name(),
-        rule.severity(),
-        rule.scope(),
-        rule.when(),
-        rule.require(),
-        rule.message(),
-        rule.source(),
-        rule.neverWaived(),
-        Optional.ofNullable(TOPICS.get(rule.name())));
+    Topic topic = TOPICS.get(rule.name());
+    return topic == null ? rule : rule.toBuilder().about(topic).build();
   }
 }
