@@ -1,4 +1,4 @@
-package gripwright.tools.prelink;
+package gripwright.launcher.prelink;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
@@ -176,55 +176,10 @@ final class PrelinkerTest {
     assertTellsTheSame(Values.class);
   }
 
-  /** Every class is checked by the verifier when it is initialised. */
-  @Tag("full-build")
-  @Test
-  void javaAcceptsEveryClass() throws Exception {
-    Map<String, byte[]> ours = ours(path -> !path.toString().contains("test"));
-    Map<String, byte[]> linked = Prelinker.prelinked(ours);
-    Loader loader = new Loader(linked);
-    assertTrue(linked.size() > ours.size() + 1000, linked.size() + " classes");
-    for (String name : linked.keySet()) {
-      Class.forName(name.replace('/', '.'), true, loader);
-    }
-    assertEquals(List.of(), unlinked(linked));
-  }
-
-  /** Runs the same command with the original classes and with the prelinked ones. */
-  @Tag("full-build")
-  @Test
-  void aSeasonIsCompiledToTheSameText() throws Exception {
-    String season = Path.of("../../examples/plans/season.grip").toString();
-    Loader loader = new Loader(Prelinker.prelinked(ours()));
-    for (String format : List.of("text", "json")) {
-      List<String> arguments = List.of("compile", "--as", format, season);
-      String plain = output(getClass().getClassLoader(), arguments);
-      assertTrue(plain.length() > 1000, plain);
-      assertEquals(plain, output(loader, arguments));
-    }
-  }
-
-  private static String output(ClassLoader loader, List<String> arguments) throws Exception {
-    Class<?> consoles = loader.loadClass("gripwright.tools.command.Console");
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Object console =
-        consoles
-            .getConstructor(OutputStream.class, OutputStream.class, Path.class, boolean.class)
-            .newInstance(out, err, Path.of(""), false);
-    Object exit =
-        loader
-            .loadClass("gripwright.tools.Main")
-            .getMethod("run", List.class, consoles, Map.class)
-            .invoke(null, arguments, console, Map.of());
-    assertEquals(0, exit, err.toString(StandardCharsets.UTF_8));
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
   @Test
   void jarsKeepEverythingElse() throws IOException {
     byte[] text = "text".getBytes(StandardCharsets.UTF_8);
-    byte[] shapes = withMembers(Shapes.class).get("gripwright/tools/prelink/Shapes");
+    byte[] shapes = withMembers(Shapes.class).get("gripwright/launcher/prelink/Shapes");
     ByteArrayOutputStream jar = new ByteArrayOutputStream();
     try (ZipOutputStream out = new ZipOutputStream(jar)) {
       for (String name : List.of("META-INF/MANIFEST.MF", "META-INF/versions/21/Shapes.class")) {
