@@ -199,8 +199,28 @@ final class PoseResiduals implements MultivariateJacobianFunction {
       }
     }
     return new Pair<>(
-        new ArrayRealVector(rows.values(), false),
-        new Array2DRowRealMatrix(rows.derivatives(), false));
+        new ArrayRealVector(rows.values(), false), new Jacobian(rows.derivatives()));
+  }
+
+  /** A Jacobian that is negated in one step: the optimiser asks for that, and for its numbers. */
+  private static final class Jacobian extends Array2DRowRealMatrix {
+    private static final long serialVersionUID = 1;
+
+    Jacobian(double[][] rows) {
+      super(rows, false);
+    }
+
+    @Override
+    public RealMatrix scalarMultiply(double factor) {
+      double[][] rows = getDataRef();
+      double[][] product = new double[rows.length][UNKNOWNS];
+      for (int i = 0; i < rows.length; i++) {
+        for (int j = 0; j < UNKNOWNS; j++) {
+          product[i][j] = rows[i][j] * factor;
+        }
+      }
+      return new Array2DRowRealMatrix(product, false);
+    }
   }
 
   private void remember(double[] palm, double[] values) {
