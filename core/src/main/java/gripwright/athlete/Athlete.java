@@ -298,7 +298,12 @@ public final class Athlete {
 
   /** Returns whether a day is spent away. */
   public boolean isAway(LocalDate day) {
-    return parts.away.stream().anyMatch(a -> a.covers(day));
+    for (Absence each : parts.away) {
+      if (each.covers(day)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Returns the hand of a side. */

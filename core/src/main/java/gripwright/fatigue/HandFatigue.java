@@ -20,6 +20,7 @@ final class HandFatigue {
   private final List<Work> works;
   private final double restSeconds;
   private final Side side;
+  private final List<FatigueRates> sets;
 
   /**
    * @param works exercises in the order of training
@@ -30,6 +31,14 @@ final class HandFatigue {
     this.works = works;
     this.restSeconds = restSeconds;
     this.side = side;
+    double heaviest = 0;
+    for (Work work : works) {
+      if (work.tires(side)) {
+        heaviest = Math.max(heaviest, work.heaviest());
+      }
+    }
+    FatigueRates valid = FatigueRates.forHeaviest(MODERATE.ofMvc(heaviest));
+    this.sets = valid.equals(MODERATE) ? List.of(MODERATE) : List.of(MODERATE, valid);
   }
 
   /** An end of the interval. */
@@ -94,9 +103,7 @@ final class HandFatigue {
 
   /** Returns the set that is valid for the heaviest load of this hand. */
   FatigueRates valid() {
-    double heaviest =
-        works.stream().filter(w -> w.tires(side)).mapToDouble(Work::heaviest).max().orElse(0);
-    return FatigueRates.forHeaviest(MODERATE.ofMvc(heaviest));
+    return sets.get(sets.size() - 1);
   }
 
   /**
@@ -104,8 +111,7 @@ final class HandFatigue {
    * if loads are heavier.
    */
   List<FatigueRates> sets() {
-    FatigueRates valid = valid();
-    return valid.equals(MODERATE) ? List.of(MODERATE) : List.of(MODERATE, valid);
+    return sets;
   }
 
   /**

@@ -6,9 +6,7 @@ import gripwright.fatigue.SessionFatigue.Violation;
 import gripwright.fatigue.Work.Kind;
 import gripwright.hand.Side;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -26,7 +24,10 @@ final class HandVerdict {
   private final List<Work> works;
   private final Side side;
   private final HandFatigue hand;
-  private final Map<List<Object>, HandFatigue.Run> runs = new HashMap<>();
+  private final List<Known> known = new ArrayList<>();
+
+  /** A simulation and what it was of. */
+  private record Known(FatigueSet set, End end, double cap, HandFatigue.Run run) {}
 
   HandVerdict(List<Work> works, double restSeconds, Side side) {
     this.works = works;
@@ -151,6 +152,13 @@ final class HandVerdict {
   }
 
   private HandFatigue.Run run(FatigueSet set, End end, double cap) {
-    return runs.computeIfAbsent(List.of(set, end, cap), key -> hand.run(set, end, cap));
+    for (Known each : known) {
+      if (each.set == set && each.end == end && each.cap == cap) {
+        return each.run;
+      }
+    }
+    HandFatigue.Run run = hand.run(set, end, cap);
+    known.add(new Known(set, end, cap, run));
+    return run;
   }
 }

@@ -32,8 +32,8 @@ import java.util.function.BinaryOperator;
  * session is heavier than the valid range of a set, the set is used with loads capped at the end of
  * its range; of two sets of three compartments the one with less remaining capacity counts. So a
  * lighter session never leaves less capacity, although the sets disagree where their ranges meet,
- * and rates that were not fitted above 80 % of MVC don't judge such a load as too heavy. Immutable
- * and the same for the same input.
+ * and rates that were not fitted above 80 % of MVC don't judge such a load as too heavy. The result
+ * is the same for the same input. Not thread-safe.
  */
 final class SessionFatigue {
 
@@ -41,6 +41,7 @@ final class SessionFatigue {
 
   private final List<Work> works;
   private final double restSeconds;
+  private final Map<Side, HandVerdict> hands = new EnumMap<>(Side.class);
 
   /**
    * @param works exercises in the order of training
@@ -177,7 +178,7 @@ final class SessionFatigue {
   }
 
   private HandVerdict hand(Side side) {
-    return new HandVerdict(works, restSeconds, side);
+    return hands.computeIfAbsent(side, each -> new HandVerdict(works, restSeconds, each));
   }
 
   private Optional<Violation> beyondCurve(int exercise) {

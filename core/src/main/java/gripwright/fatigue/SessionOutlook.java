@@ -37,6 +37,8 @@ public final class SessionOutlook {
 
   private final Map<List<Object>, Outcome> known = new HashMap<>();
   private final IdentityHashMap<ForceTime, Integer> curves = new IdentityHashMap<>();
+  private final IdentityHashMap<List<LoadedStep>, Integer> seen = new IdentityHashMap<>();
+  private final Map<List<LoadedStep>, Integer> numbers = new HashMap<>();
 
   /** Creates an outlook with no session calculated. */
   public SessionOutlook() {}
@@ -103,12 +105,15 @@ public final class SessionOutlook {
               });
       work.curve().ifPresent(c -> felt.add(curves.computeIfAbsent(c, n -> curves.size())));
       felt.add(work.allOut());
-      for (LoadedStep step : work.steps()) {
-        felt.add(step.seconds());
-        felt.add(step.load().map(Load::kilograms).orElse(-1.0));
-      }
+      felt.add(number(work.steps()));
     }
     return felt;
+  }
+
+  /** Returns a number that equal steps share. */
+  private Integer number(List<LoadedStep> steps) {
+    return seen.computeIfAbsent(
+        steps, same -> numbers.computeIfAbsent(same, others -> numbers.size()));
   }
 
   private static Work work(PlannedExercise exercise, StrengthMap strength) {

@@ -37,13 +37,12 @@ record Work(
   }
 
   Kind kind() {
-    boolean shortRests =
-        steps.stream()
-            .anyMatch(step -> step.load().isEmpty() && step.seconds() <= PoolRates.LONGEST_SECONDS);
-    if (!shortRests) {
-      return Kind.LONG_RESTS;
+    for (LoadedStep step : steps) {
+      if (step.load().isEmpty() && step.seconds() <= PoolRates.LONGEST_SECONDS) {
+        return longestHold() <= PoolRates.LONGEST_SECONDS ? Kind.REPEATERS : Kind.SHORT_RESTS;
+      }
     }
-    return longestHold() <= PoolRates.LONGEST_SECONDS ? Kind.REPEATERS : Kind.SHORT_RESTS;
+    return Kind.LONG_RESTS;
   }
 
   /** Returns the longest time under load, in seconds, that no rest of 2 s or more divides. */
@@ -98,8 +97,12 @@ record Work(
 
   /** Returns the heaviest load as a share of the maximum, by its best estimate. */
   double heaviest() {
-    double most =
-        steps.stream().flatMap(s -> s.load().stream()).mapToDouble(Load::kilograms).max().orElse(0);
+    double most = 0;
+    for (LoadedStep step : steps) {
+      if (step.load().isPresent()) {
+        most = Math.max(most, step.load().get().kilograms());
+      }
+    }
     return most / maximum.orElseThrow().mean().kilograms();
   }
 

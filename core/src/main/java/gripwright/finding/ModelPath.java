@@ -58,9 +58,9 @@ public record ModelPath(List<Step> steps) {
 
   /** Returns this path with a further step. */
   public ModelPath then(String kind, String name) {
-    List<Step> longer = new ArrayList<>(steps);
-    longer.add(new Step(kind, name));
-    return new ModelPath(longer);
+    Step[] longer = steps.toArray(new Step[steps.size() + 1]);
+    longer[steps.size()] = new Step(kind, name);
+    return new ModelPath(List.of(longer));
   }
 
   /** Returns this path with a further numbered step. */
@@ -71,7 +71,13 @@ public record ModelPath(List<Step> steps) {
   /** Returns this path without steps of the given kinds. */
   public ModelPath without(String... kinds) {
     List<String> unwanted = List.of(kinds);
-    return new ModelPath(steps.stream().filter(s -> !unwanted.contains(s.kind())).toList());
+    List<Step> left = new ArrayList<>(steps.size());
+    for (Step step : steps) {
+      if (!unwanted.contains(step.kind())) {
+        left.add(step);
+      }
+    }
+    return new ModelPath(left);
   }
 
   /** Returns this path without its last step; the root stays the root. */

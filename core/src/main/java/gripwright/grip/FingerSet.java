@@ -17,6 +17,8 @@ public record FingerSet(int bits) {
   /** All four fingers. */
   public static final FingerSet FOUR = new FingerSet(0b1111);
 
+  private static final List<List<Finger>> BY_BITS = byBits();
+
   /**
    * Checks the bits.
    *
@@ -70,13 +72,21 @@ public record FingerSet(int bits) {
 
   /** Returns the fingers in the order of the hand. */
   public List<Finger> fingers() {
-    List<Finger> fingers = new ArrayList<>(4);
-    for (Finger finger : Finger.values()) {
-      if (has(finger)) {
-        fingers.add(finger);
+    return BY_BITS.get(bits);
+  }
+
+  private static List<List<Finger>> byBits() {
+    List<List<Finger>> all = new ArrayList<>();
+    for (int bits = 0; bits <= 0b1111; bits++) {
+      List<Finger> fingers = new ArrayList<>(4);
+      for (Finger finger : Finger.values()) {
+        if ((bits & 1 << finger.ordinal()) != 0) {
+          fingers.add(finger);
+        }
       }
+      all.add(List.copyOf(fingers));
     }
-    return List.copyOf(fingers);
+    return List.copyOf(all);
   }
 
   /** Returns the fingers' names with commas. */

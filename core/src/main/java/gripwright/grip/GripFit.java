@@ -53,10 +53,10 @@ public final class GripFit {
   private final HandPose pose;
   private final TendonModel tendons;
   private final List<FitMiss> misses;
-  private final Map<Grip.At, Band> personalBands;
-  private final List<FitAdvice> advice;
 
-  /** Computed on first use; every thread gets the same value. */
+  // Computed on first use; every thread gets the same value.
+  private volatile @Nullable Map<Grip.At, Band> personalBands;
+  private volatile @Nullable List<FitAdvice> advice;
   private volatile @Nullable FitSpread spread;
 
   private GripFit(Grip grip, HandPose pose, TendonModel tendons) {
@@ -64,8 +64,6 @@ public final class GripFit {
     this.pose = pose;
     this.tendons = tendons;
     this.misses = FitReasons.of(grip, pose, tendons);
-    this.personalBands = misses.isEmpty() ? own() : Map.of();
-    this.advice = misses.isEmpty() ? new ForcedFingers(grip, pose, tendons).advice() : List.of();
   }
 
   /** Fits a grip to a hand as it was measured; breadth that was not is that between the sexes. */
@@ -204,12 +202,22 @@ public final class GripFit {
    * if the hand does not take the grip.
    */
   public Map<Grip.At, Band> personalBands() {
-    return personalBands;
+    Map<Grip.At, Band> known = personalBands;
+    if (known == null) {
+      known = misses.isEmpty() ? own() : Map.of();
+      personalBands = known;
+    }
+    return known;
   }
 
   /** Returns which fingers not to force at high intensity, and why. */
   public List<FitAdvice> advice() {
-    return advice;
+    List<FitAdvice> known = advice;
+    if (known == null) {
+      known = misses.isEmpty() ? new ForcedFingers(grip, pose, tendons).advice() : List.of();
+      advice = known;
+    }
+    return known;
   }
 
   /** Returns how far the palm rolls about the forearm's axis. */

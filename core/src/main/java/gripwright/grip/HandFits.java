@@ -47,6 +47,11 @@ public final class HandFits {
 
   /** Returns whether every hand that holds takes the grip on the edge. */
   public boolean takes(Setup setup) {
-    return of(setup).values().stream().allMatch(GripFit::reachable);
+    for (Side side : setup.hands().sides()) {
+      if (!of(setup, side).reachable()) {
+        return false;
+      }
+    }
+    return true;
   }
 }

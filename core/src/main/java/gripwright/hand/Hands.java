@@ -9,21 +9,22 @@ import java.util.Optional;
 /** Which hands hold. */
 public enum Hands implements Message {
   /** Both hands together; the load is the total on the two. */
-  BOTH,
+  BOTH(Side.LEFT, Side.RIGHT),
   /** The left hand alone; the load is all on it. */
-  LEFT,
+  LEFT(Side.LEFT),
   /** The right hand alone; the load is all on it. */
-  RIGHT;
+  RIGHT(Side.RIGHT);
 
   private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+  private final List<Side> sides;
+
+  Hands(Side... sides) {
+    this.sides = List.of(sides);
+  }
 
   /** Returns the sides that hold, left first. */
   public List<Side> sides() {
-    return switch (this) {
-      case BOTH -> List.of(Side.LEFT, Side.RIGHT);
-      case LEFT -> List.of(Side.LEFT);
-      case RIGHT -> List.of(Side.RIGHT);
-    };
+    return sides;
   }
 
   /** Returns the word written in a plan. */

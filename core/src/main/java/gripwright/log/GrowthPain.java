@@ -85,6 +85,9 @@ public final class GrowthPain {
 
   /** Returns whether a finger of some hands is stopped on a day. */
   public boolean stops(FingerSet used, Hands by, LocalDate day) {
+    if (stops.isEmpty()) {
+      return false;
+    }
     return stops.stream()
         .filter(stop -> used.has(stop.finger()))
         .filter(stop -> stop.hands().sides().stream().anyMatch(by.sides()::contains))

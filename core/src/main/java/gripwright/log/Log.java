@@ -6,8 +6,11 @@ import gripwright.strength.StrengthTest;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,17 +20,39 @@ import org.jspecify.annotations.Nullable;
  * Training, tests, pain and body mass of an athlete, oldest first. Entries of one day are sorted by
  * kind and content, so that their written order does not matter; of two body masses on one day the
  * lower is the last, and counts. Immutable.
- *
- * @param athlete name of the athlete
- * @param entries all entries
  */
-public record Log(String athlete, List<LogEntry> entries) {
+public final class Log {
 
-  /** Sorts the entries. */
-  public Log {
-    Objects.requireNonNull(athlete, "athlete");
-    Objects.requireNonNull(entries, "entries");
-    entries = inOrder(entries, Function.identity());
+  private final String athlete;
+  private final List<LogEntry> entries;
+  private final Map<Class<?>, List<LogEntry>> byKind = new HashMap<>();
+  private final List<StrengthTest> tests = new ArrayList<>();
+
+  /**
+   * Creates a log and sorts its entries.
+   *
+   * @param athlete name of the athlete
+   * @param entries all entries, in any order
+   */
+  public Log(String athlete, Collection<LogEntry> entries) {
+    this.athlete = Objects.requireNonNull(athlete, "athlete");
+    this.entries = inOrder(Objects.requireNonNull(entries, "entries"), Function.identity());
+    for (LogEntry entry : this.entries) {
+      byKind.computeIfAbsent(entry.getClass(), kind -> new ArrayList<>()).add(entry);
+      if (entry instanceof LogEntry.Tested tested) {
+        tests.add(tested.test());
+      }
+    }
+  }
+
+  /** Returns the name of the athlete. */
+  public String athlete() {
+    return athlete;
+  }
+
+  /** Returns all entries, oldest first. */
+  public List<LogEntry> entries() {
+    return entries;
   }
 
   /** Something with an entry; the entry's text is created only for equal days, and once. */
@@ -115,20 +140,44 @@ public record Log(String athlete, List<LogEntry> entries) {
   }
 
   /** Returns the entries of one kind, oldest first. */
+  @SuppressWarnings("unchecked") // each list holds entries of its key's class alone
   public <T extends LogEntry> List<T> of(Class<T> kind) {
-    return entries.stream().filter(kind::isInstance).map(kind::cast).toList();
+    return kind.isInterface()
+        ? entries.stream().filter(kind::isInstance).map(kind::cast).toList()
+        : (List<T>) Collections.unmodifiableList(byKind.getOrDefault(kind, List.of()));
   }
 
   /** Returns the tests, oldest first. */
   public List<StrengthTest> tests() {
-    return of(LogEntry.Tested.class).stream().map(LogEntry.Tested::test).toList();
+    return Collections.unmodifiableList(tests);
   }
 
   /** Returns the last body mass logged on or before a day. */
   public Optional<Load> bodyMassOn(LocalDate day) {
-    return of(LogEntry.BodyMass.class).stream()
-        .filter(e -> !e.date().isAfter(day))
-        .reduce((first, second) -> second)
-        .map(LogEntry.BodyMass::mass);
+    List<LogEntry.BodyMass> masses = of(LogEntry.BodyMass.class);
+    for (int i = masses.size() - 1; i >= 0; i--) {
+      if (!masses.get(i).date().isAfter(day)) {
+        return Optional.of(masses.get(i).mass());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns whether another log is of the same athlete and has the same entries. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Log that
+        && athlete.equals(that.athlete)
+        && entries.equals(that.entries);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(athlete, entries);
+  }
+
+  @Override
+  public String toString() {
+    return "Log[athlete=" + athlete + ", entries=" + entries + "]";
   }
 }

@@ -4,21 +4,21 @@ import gripwright.finding.Message;
 import gripwright.quantity.Range;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A protocol with all values: sets, repetitions, holds and rests. Immutable.
  *
  * <p>The sets of a scheme are the repeats of its one outermost step; if it has several outermost
  * steps, the whole is one set.
- *
- * @param steps what is done, in order; at least one
  */
-public record Scheme(List<Step> steps) {
+public final class Scheme {
 
   /** The largest count of holds and rests, so that no count overflows. */
   public static final long ENDLESS = 1L << 40;
@@ -148,17 +148,32 @@ public record Scheme(List<Step> steps) {
     }
   }
 
+  private final List<Step> steps;
+
+  // Computed on first use, since plans share schemes; every thread gets the same value.
+  private volatile @Nullable List<Hold> written;
+  private volatile @Nullable List<Bout> flat;
+  private volatile @Nullable List<Hold> holds;
+  private volatile @Nullable Duration duration;
+  private volatile @Nullable Duration timeUnderLoad;
+
   /**
-   * Copies the steps.
+   * Creates a scheme.
    *
+   * @param steps what is done, in order; at least one
    * @throws IllegalArgumentException if there are none
    */
-  public Scheme {
+  public Scheme(List<? extends Step> steps) {
     Objects.requireNonNull(steps, "steps");
-    steps = List.copyOf(steps);
-    if (steps.isEmpty()) {
+    this.steps = List.copyOf(steps);
+    if (this.steps.isEmpty()) {
       throw new IllegalArgumentException("a scheme has at least one step");
     }
+  }
+
+  /** Returns what is done, in order. */
+  public List<Step> steps() {
+    return steps;
   }
 
   /** Returns the only outermost step if it is a repeat. */
@@ -248,7 +263,12 @@ public record Scheme(List<Step> steps) {
 
   /** Returns every hold in order, written out: see {@link #size} for how many there are. */
   public List<Hold> holds() {
-    return flat(steps).stream().filter(Hold.class::isInstance).map(Hold.class::cast).toList();
+    List<Hold> known = holds;
+    if (known == null) {
+      known = flat().stream().filter(Hold.class::isInstance).map(Hold.class::cast).toList();
+      holds = known;
+    }
+    return known;
   }
 
   /** Returns the levels of all holds as written, in order, each once. */
@@ -264,7 +284,12 @@ public record Scheme(List<Step> steps) {
 
   /** Returns every hold as written, in order: a repeated hold appears once. */
   public List<Hold> written() {
-    return written(steps);
+    List<Hold> known = written;
+    if (known == null) {
+      known = written(steps);
+      written = known;
+    }
+    return known;
   }
 
   private static List<Hold> written(List<Step> steps) {
@@ -294,7 +319,12 @@ public record Scheme(List<Step> steps) {
    * {@link #size} for how many there are.
    */
   public List<Bout> flat() {
-    return flat(steps);
+    List<Bout> known = flat;
+    if (known == null) {
+      known = Collections.unmodifiableList(flat(steps));
+      flat = known;
+    }
+    return known;
   }
 
   private static List<Bout> flat(List<Step> steps) {
@@ -309,9 +339,10 @@ public record Scheme(List<Step> steps) {
         public List<Bout> repeat(Repeat repeat) {
           List<Bout> flat = new ArrayList<>();
           List<Bout> once = flat(repeat.steps());
+          Rest between = new Rest(repeat.resting());
           for (int i = 0; i < repeat.times(); i++) {
             if (i > 0 && !repeat.resting().isZero()) {
-              flat.add(new Rest(repeat.resting()));
+              flat.add(between);
             }
             flat.addAll(once);
           }
@@ -357,12 +388,22 @@ public record Scheme(List<Step> steps) {
 
   /** Returns the time under tension: the sum of all holds. */
   public Duration timeUnderLoad() {
-    return time(steps, false);
+    Duration known = timeUnderLoad;
+    if (known == null) {
+      known = time(steps, false);
+      timeUnderLoad = known;
+    }
+    return known;
   }
 
   /** Returns the sum of holds and rests. */
   public Duration duration() {
-    return time(steps, true);
+    Duration known = duration;
+    if (known == null) {
+      known = time(steps, true);
+      duration = known;
+    }
+    return known;
   }
 
   private static Duration time(List<Step> steps, boolean rests) {
@@ -395,5 +436,21 @@ public record Scheme(List<Step> steps) {
    */
   public long size() {
     return StepCount.of(steps, 1, 1, 1);
+  }
+
+  /** Returns whether another scheme has the same steps. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other || (other instanceof Scheme that && steps.equals(that.steps));
+  }
+
+  @Override
+  public int hashCode() {
+    return steps.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Scheme[steps=" + steps + "]";
   }
 }

@@ -35,6 +35,9 @@ public record AllOutTest(LocalDate date, StrengthTest.Series series, CriticalFor
    * @param day the day; later tests are ignored
    */
   static Optional<AllOutTest> newest(Collection<StrengthTest> tests, LocalDate day) {
+    if (tests.stream().noneMatch(test -> test.result() instanceof StrengthTest.Series)) {
+      return Optional.empty();
+    }
     return tests.stream()
         .filter(test -> !test.date().isAfter(day))
         .filter(test -> ChronoUnit.DAYS.between(test.date(), day) <= OLDEST_DAYS)

@@ -78,7 +78,8 @@ public final class KnownLight {
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(day, "day");
     return isUnder16(athlete, day)
-        || athlete.injuries().stream().anyMatch(i -> uses(setup, i) && restricts(i, day));
+        || (!athlete.injuries().isEmpty()
+            && athlete.injuries().stream().anyMatch(i -> uses(setup, i) && restricts(i, day)));
   }
 
   /**
@@ -89,7 +90,8 @@ public final class KnownLight {
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(day, "day");
     return isUnder16(athlete, day)
-        || athlete.injuries().stream().anyMatch(i -> uses(setup, i) && i.openOn(day));
+        || (!athlete.injuries().isEmpty()
+            && athlete.injuries().stream().anyMatch(i -> uses(setup, i) && i.openOn(day)));
   }
 
   /** Tells whether an athlete is under 16 on a day. */

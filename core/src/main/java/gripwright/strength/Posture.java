@@ -21,7 +21,7 @@ import java.util.function.DoubleUnaryOperator;
 public record Posture(Map<Finger, Angle> flexions) {
 
   /** The weight of each finger: its share of a whole-hand grip. */
-  private static final Map<Finger, Double> WEIGHTS = FingerShares.of(FingerSet.FOUR, 0);
+  private static final double[] WEIGHTS = weights();
 
   /**
    * Copies the flexions.
@@ -98,6 +98,13 @@ public record Posture(Map<Finger, Angle> flexions) {
   }
 
   private static double weight(Finger finger) {
-    return WEIGHTS.getOrDefault(finger, 0.0);
+    return WEIGHTS[finger.ordinal()];
+  }
+
+  private static double[] weights() {
+    double[] weights = new double[Finger.values().length];
+    FingerShares.of(FingerSet.FOUR, 0)
+        .forEach((finger, share) -> weights[finger.ordinal()] = share);
+    return weights;
   }
 }

@@ -98,6 +98,7 @@ public final class StrengthMap {
   private final Map<Region, Field> fields;
   private final LocalDate day;
   private final Map<Setup, Answer> answers = new ConcurrentHashMap<>();
+  private final Map<Setup, Optional<AllOutTest>> allOut = new ConcurrentHashMap<>();
 
   private StrengthMap(Function<Setup, Posture> postures, Map<Region, Field> fields, LocalDate day) {
     this.postures = postures;
@@ -260,6 +261,10 @@ public final class StrengthMap {
    * @return empty if there is none; see {@link AllOutTest#OLDEST_DAYS}
    */
   public Optional<AllOutTest> allOut(Setup setup) {
+    return allOut.computeIfAbsent(setup, this::newestAllOut);
+  }
+
+  private Optional<AllOutTest> newestAllOut(Setup setup) {
     Field field = fields.get(Region.of(setup));
     return field == null
         ? Optional.empty()

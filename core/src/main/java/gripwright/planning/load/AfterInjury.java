@@ -35,6 +35,9 @@ final class AfterInjury {
    */
   static Optional<LocalDate> testsBefore(
       Athlete athlete, Setup setup, LocalDate day, LocalDate planFrom) {
+    if (athlete.injuries().isEmpty()) {
+      return Optional.empty();
+    }
     return athlete.injuries().stream()
         .filter(injury -> injury.structure() != Structure.SKIN)
         .filter(injury -> setup.grip().fingers().has(injury.finger()))

@@ -101,11 +101,11 @@ public final class HandFindings {
 
   /** Returns an error if a hand that holds can't take the grip on the edge. */
   public Optional<Finding> outOfReach(Setup setup, ModelPath path) {
-    Map<Side, GripFit> refused = fits.of(setup);
-    refused.values().removeIf(GripFit::reachable);
-    if (refused.isEmpty()) {
+    if (fits.takes(setup)) {
       return Optional.empty();
     }
+    Map<Side, GripFit> refused = fits.of(setup);
+    refused.values().removeIf(GripFit::reachable);
     FitMiss worst =
         refused.values().stream()
             .flatMap(fit -> fit.misses().stream())

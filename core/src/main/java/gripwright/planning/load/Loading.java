@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Calculates the loads of an exercise's holds, independent of its day and place. */
 final class Loading {
@@ -145,6 +146,9 @@ final class Loading {
     private final Iterator<Scheme.Hold> whole =
         dose.whole().orElse(dose.scheme()).holds().iterator();
     private boolean explained;
+    private Scheme.@Nullable Hold lastHold;
+    private Scheme.@Nullable Hold lastWhole;
+    private Optional<Load> lastLoad = Optional.empty();
 
     Steps(List<Derivation> known) {
       why = new ArrayList<>(known);
@@ -152,10 +156,15 @@ final class Loading {
 
     @Override
     public Boolean hold(Scheme.Hold hold) {
-      Optional<Load> load = loadOf(hold, whole.next(), explained ? new ArrayList<>() : why);
-      explained |= load.isPresent();
-      load.ifPresent(l -> loaded.hold(hold.seconds(), l));
-      return load.isPresent();
+      Scheme.Hold wholeHold = whole.next();
+      if (!hold.equals(lastHold) || !wholeHold.equals(lastWhole)) {
+        lastLoad = loadOf(hold, wholeHold, explained ? new ArrayList<>() : why);
+        lastHold = hold;
+        lastWhole = wholeHold;
+        explained |= lastLoad.isPresent();
+      }
+      lastLoad.ifPresent(l -> loaded.hold(hold.seconds(), l));
+      return lastLoad.isPresent();
     }
 
     @Override

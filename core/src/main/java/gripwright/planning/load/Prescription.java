@@ -37,7 +37,7 @@ public final class Prescription {
   private final Athlete athlete;
   private final Log log;
   private final LocalDate planFrom;
-  private final Map<List<Object>, StrengthMap> maps = new HashMap<>();
+  private final Map<Known, StrengthMap> maps = new HashMap<>();
   private final Map<Setup, Posture> postures = new HashMap<>();
   private final IdentityHashMap<Dose, Map<List<Object>, Loading.Loaded>> loads =
       new IdentityHashMap<>();
@@ -61,7 +61,7 @@ public final class Prescription {
             log,
             planFrom,
             athlete.equipment().added().map(Equipment.Steps::step).orElse(Load.ZERO),
-            new Known());
+            new Knowledge());
   }
 
   /** Returns the body mass used for the loads of a day. */
@@ -85,7 +85,7 @@ public final class Prescription {
   private StrengthMap strengthOn(LocalDate day, Optional<LocalDate> hurt) {
     LocalDate known = knownOn(day);
     return maps.computeIfAbsent(
-        List.of(known, hurt),
+        new Known(known, hurt),
         key -> StrengthMap.of(afterInjury(usable.on(known), hurt), this::postureOf, known));
   }
 
@@ -96,7 +96,15 @@ public final class Prescription {
         : AfterInjury.testsBefore(athlete, setup, day, planFrom);
   }
 
-  private final class Known implements BelievedMaximum.Knowledge {
+  /**
+   * What a map of strength is of.
+   *
+   * @param day the day on which the tests were known
+   * @param hurt tests before this day count at a part of their load
+   */
+  private record Known(LocalDate day, Optional<LocalDate> hurt) {}
+
+  private final class Knowledge implements BelievedMaximum.Knowledge {
     @Override
     public List<StrengthTest> tests(LocalDate day) {
       return usable.on(knownOn(day));
@@ -141,11 +149,17 @@ public final class Prescription {
   }
 
   private LocalDate knownOn(LocalDate day) {
-    return log.tests().stream()
-        .map(StrengthTest::date)
-        .filter(d -> !d.isAfter(day) && d.isAfter(planFrom))
-        .reduce((first, second) -> second)
-        .orElse(planFrom.isAfter(day) ? day : planFrom);
+    List<StrengthTest> tests = log.tests();
+    for (int i = tests.size() - 1; i >= 0; i--) {
+      LocalDate tested = tests.get(i).date();
+      if (!tested.isAfter(day)) {
+        if (tested.isAfter(planFrom)) {
+          return tested;
+        }
+        break; // older tests are no later than the plan's start either
+      }
+    }
+    return planFrom.isAfter(day) ? day : planFrom;
   }
 
   /**

@@ -2,7 +2,6 @@ package gripwright.planning.load;
 
 import gripwright.grip.Setup;
 import gripwright.log.Log;
-import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.strength.StrengthTest;
 import java.time.LocalDate;
@@ -18,9 +17,7 @@ final class RecentFailures {
 
   /** Returns recent failures in tests of exactly this setup, if a level depends on failure. */
   static List<StrengthTest.ToFailure> of(Log log, Setup setup, Dose dose, LocalDate day) {
-    boolean matters =
-        dose.scheme().written().stream().map(Scheme.Hold::level).anyMatch(Level::byTime);
-    if (!matters) {
+    if (!dependsOnFailure(dose.scheme())) {
       return List.of();
     }
     return log.tests().stream()
@@ -31,5 +28,14 @@ final class RecentFailures {
         .filter(StrengthTest.ToFailure.class::isInstance)
         .map(StrengthTest.ToFailure.class::cast)
         .toList();
+  }
+
+  private static boolean dependsOnFailure(Scheme scheme) {
+    for (Scheme.Hold hold : scheme.written()) {
+      if (hold.level().byTime()) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -213,7 +213,12 @@ public final class HardDays {
   }
 
   private boolean isFreshOn(LocalDate day) {
-    return goals.stream().anyMatch(goal -> goal.date().equals(day));
+    for (Placement.HardDay goal : goals) {
+      if (goal.date().equals(day)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean usuallyHard(LocalDate day) {

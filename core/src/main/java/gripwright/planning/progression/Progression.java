@@ -38,7 +38,7 @@ public final class Progression {
 
   private final Block.Content block;
   private final Prescription prescription;
-  private final IdentityHashMap<Week, IdentityHashMap<Exercise, Map<String, Dose>>> known =
+  private final IdentityHashMap<Week, IdentityHashMap<Exercise, Map<OfGrip, Dose>>> known =
       new IdentityHashMap<>();
 
   /**
@@ -136,6 +136,9 @@ public final class Progression {
     public static final Returning NOTHING = new Returning(1, Optional.empty());
   }
 
+  /** A grip of an exercise, and the sets of the whole line if it has several grips. */
+  private record OfGrip(String grip, OptionalInt ofLine) {}
+
   /** Returns the dose of an exercise in a week, for any day; computed once a week. */
   public Dose dose(Exercise exercise, Grip grip, Week week) {
     return dose(exercise, grip, week, OptionalInt.empty());
@@ -146,7 +149,8 @@ public final class Progression {
         .computeIfAbsent(week, w -> new IdentityHashMap<>())
         .computeIfAbsent(exercise, e -> new HashMap<>())
         .computeIfAbsent(
-            grip.name() + ofLine, key -> eased(full(exercise, grip, week), week, ofLine));
+            new OfGrip(grip.name(), ofLine),
+            key -> eased(full(exercise, grip, week), week, ofLine));
   }
 
   /** Returns the number of sets of an exercise in a week before easing. */
@@ -227,16 +231,21 @@ public final class Progression {
 
   /** Returns whether the load already rises to a higher test in the week that could take a step. */
   private boolean follows(Exercise exercise, Grip grip, Week week, StepOpportunity chance) {
-    boolean byStrength =
-        exercise.scheme().written().stream()
-            .map(Scheme.Hold::level)
-            .anyMatch(level -> level.byTime() || level instanceof Level.OfMax);
-    return byStrength
+    return byStrength(exercise)
         && prescription.follows(
             exercise.setup(grip),
             chance.before().minusDays(1),
             exercise.rehabilitation().isPresent(),
             week.rise());
+  }
+
+  private static boolean byStrength(Exercise exercise) {
+    for (Scheme.Hold hold : exercise.scheme().written()) {
+      if (hold.level().byTime() || hold.level() instanceof Level.OfMax) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -273,16 +282,24 @@ public final class Progression {
   }
 
   public Optional<Block.Introduction> introduction(Grip grip) {
-    return block.introductions().stream()
-        .filter(i -> i.grip().name().equals(grip.name()))
-        .findFirst();
+    for (Block.Introduction each : block.introductions()) {
+      if (each.grip().name().equals(grip.name())) {
+        return Optional.of(each);
+      }
+    }
+    return Optional.empty();
   }
 
   private Optional<Advance> advance(Grip grip) {
-    return block.advances().stream()
-        .filter(a -> a.on().isPresent() && a.on().get().equals(grip.name()))
-        .findFirst()
-        .or(() -> block.advances().stream().filter(a -> a.on().isEmpty()).findFirst());
+    Optional<Advance> ofAll = Optional.empty();
+    for (Advance each : block.advances()) {
+      if (each.on().isEmpty()) {
+        ofAll = ofAll.isEmpty() ? Optional.of(each) : ofAll;
+      } else if (each.on().get().equals(grip.name())) {
+        return Optional.of(each);
+      }
+    }
+    return ofAll;
   }
 
   /** The key for the number of step opportunities of an exercise on a grip up to a week. */

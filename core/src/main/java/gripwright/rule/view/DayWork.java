@@ -4,7 +4,6 @@ import gripwright.grip.Grip;
 import gripwright.hand.Side;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -18,7 +17,7 @@ final class DayWork {
   static final DayWork NOTHING = new DayWork();
 
   private final Map<Side, List<HeldWork>> byHand = new EnumMap<>(Side.class);
-  private final Map<Side, Map<Object, Double>> byGrip = new EnumMap<>(Side.class);
+  private final Map<Side, List<OnGrip>> byGrip = new EnumMap<>(Side.class);
   private double greatest;
   private double greatestOfOthers;
   private boolean climbing;
@@ -40,9 +39,8 @@ final class DayWork {
     }
     for (Side side : exercise.handsAtWork().sides()) {
       byHand.computeIfAbsent(side, s -> new ArrayList<>()).add(work);
-      byGrip
-          .computeIfAbsent(side, s -> new HashMap<>())
-          .merge(shape(exercise.grip()), work.secondsAt60(), Double::sum);
+      onGrip(byGrip.computeIfAbsent(side, s -> new ArrayList<>()), exercise.grip()).seconds +=
+          work.secondsAt60();
     }
   }
 
@@ -56,9 +54,25 @@ final class DayWork {
     greatestOfOthers = own ? greatestOfOthers : Math.max(greatestOfOthers, level);
   }
 
-  /** Returns a key that is equal for grips that differ in name only. */
-  private static Object shape(Grip grip) {
-    return List.of(grip.fingers(), grip.bands());
+  /** The time on one grip; grips that differ in name only are one. */
+  private static final class OnGrip {
+    private final Grip grip;
+    private double seconds;
+
+    OnGrip(Grip grip) {
+      this.grip = grip;
+    }
+  }
+
+  private static OnGrip onGrip(List<OnGrip> known, Grip grip) {
+    for (OnGrip each : known) {
+      if (each.grip.fingers().equals(grip.fingers()) && each.grip.bands().equals(grip.bands())) {
+        return each;
+      }
+    }
+    OnGrip added = new OnGrip(grip);
+    known.add(added);
+    return added;
   }
 
   /** Counts a session of this plan ({@code own}) or of an earlier one. */
@@ -117,18 +131,21 @@ final class DayWork {
 
   /** Returns the sum of a number for the hand with the higher sum. */
   double most(ToDoubleFunction<HeldWork> number) {
-    return byHand.values().stream()
-        .mapToDouble(some -> some.stream().mapToDouble(number).sum())
-        .max()
-        .orElse(0);
+    double most = 0;
+    for (List<HeldWork> some : byHand.values()) {
+      most = Math.max(most, some.stream().mapToDouble(number).sum());
+    }
+    return most;
   }
 
   /** Returns the longest time of a hand on one grip at 60 % or more, in seconds. */
   double mostOnOneGrip() {
-    return byGrip.values().stream()
-        .flatMap(some -> some.values().stream())
-        .mapToDouble(seconds -> seconds)
-        .max()
-        .orElse(0);
+    double most = 0;
+    for (List<OnGrip> some : byGrip.values()) {
+      for (OnGrip each : some) {
+        most = Math.max(most, each.seconds);
+      }
+    }
+    return most;
   }
 }

@@ -146,6 +146,9 @@ final class PainHistory {
 
   /** Returns whether pain stops a finger in use on the day, see {@link FeltPain#stopsOn}. */
   boolean stops(ExerciseView exercise) {
+    if (stops.isEmpty()) {
+      return false;
+    }
     LocalDate day = exercise.session.date;
     exercise.plan().evaluation.take(stops.size());
     return stops.entrySet().stream()
@@ -160,6 +163,9 @@ final class PainHistory {
 
   /** Records the level of an exercise, or of a logged exercise with the same setup. */
   void note(ExerciseView exercise, LocalDate day, long week, double level) {
+    if (returns.isEmpty()) {
+      return;
+    }
     exercise.plan().evaluation.take(returns.size());
     returns.values().stream()
         .map(byDay -> byDay.floorEntry(day))
@@ -174,6 +180,9 @@ final class PainHistory {
 
   /** Returns the last return of a finger in use. */
   Optional<FingerReturn> lastReturn(ExerciseView exercise) {
+    if (returns.isEmpty()) {
+      return Optional.empty();
+    }
     exercise.plan().evaluation.take(returns.size());
     return returns.values().stream()
         .flatMap(byDay -> Optional.ofNullable(byDay.floorEntry(exercise.session.date)).stream())
@@ -188,6 +197,9 @@ final class PainHistory {
    * score. Pain up to the day of an injury belongs to the injury and ends with its clearance.
    */
   boolean isTooMuch(ExerciseView exercise) {
+    if (pains.isEmpty()) {
+      return false;
+    }
     LocalDate day = exercise.session.date;
     Map<Spot, Scores> known =
         scores.computeIfAbsent(

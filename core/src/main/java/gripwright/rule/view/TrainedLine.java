@@ -43,7 +43,11 @@ final class TrainedLine {
     private double relativeLoad;
 
     int sets() {
-      return sets.values().stream().mapToInt(n -> n).max().orElse(0);
+      int most = 0;
+      for (int each : sets.values()) {
+        most = Math.max(most, each);
+      }
+      return most;
     }
   }
 
@@ -122,10 +126,11 @@ final class TrainedLine {
    * @param relative true to express it as shares of the maximum, if that is known
    */
   double perSession(boolean relative) {
-    return sessions.values().stream()
-        .mapToDouble(in -> relative ? in.relativeLoad : in.load)
-        .max()
-        .orElse(0);
+    double most = Double.NEGATIVE_INFINITY;
+    for (InSession in : sessions.values()) {
+      most = Math.max(most, relative ? in.relativeLoad : in.load);
+    }
+    return sessions.isEmpty() ? 0 : most;
   }
 
   /** Returns the relative rise of the load per session from another week. */
@@ -173,7 +178,12 @@ final class TrainedLine {
   }
 
   boolean hasMaximum() {
-    return sessions.values().stream().allMatch(in -> Double.isFinite(in.relativeLoad));
+    for (InSession in : sessions.values()) {
+      if (!Double.isFinite(in.relativeLoad)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**
@@ -191,7 +201,11 @@ final class TrainedLine {
   }
 
   private int sets() {
-    return sessions.values().stream().mapToInt(InSession::sets).max().orElse(0);
+    int most = 0;
+    for (InSession in : sessions.values()) {
+      most = Math.max(most, in.sets());
+    }
+    return most;
   }
 
   private static int steps(double rise, double step) {

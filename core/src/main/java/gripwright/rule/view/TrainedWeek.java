@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** The sums of a week, as trained or as planned. */
 final class TrainedWeek {
@@ -27,19 +26,17 @@ final class TrainedWeek {
    */
   TrainedWeek(WeekView view, Function<SessionView, List<ExerciseView>> exercises) {
     this.view = view;
-    Map<List<Object>, TrainedLine> byKey = new LinkedHashMap<>();
-    Map<List<Object>, TrainedLine> all = new LinkedHashMap<>();
+    Map<Nth, TrainedLine> byKey = new LinkedHashMap<>();
+    Map<Line, TrainedLine> all = new LinkedHashMap<>();
     double greatest = 0;
     for (SessionView session : view.sessions) {
-      Map<List<Object>, Integer> count = new HashMap<>();
+      Map<ByHands, Integer> count = new HashMap<>();
       for (ExerciseView exercise : exercises.apply(session)) {
-        List<Object> line =
-            List.of(exercise.protocol, exercise.grip().name(), exercise.setup.lifting());
-        int nth = count.merge(append(line, exercise.hands), 1, Integer::sum);
+        Line line = new Line(exercise.protocol, exercise.grip().name(), exercise.setup.lifting());
+        int nth = count.merge(new ByHands(line, exercise.hands), 1, Integer::sum);
         double share = exercise.returnShare();
         byKey
-            .computeIfAbsent(
-                append(append(line, session.name), nth), key -> new TrainedLine(exercise))
+            .computeIfAbsent(new Nth(line, session.name, nth), key -> new TrainedLine(exercise))
             .add(exercise, share);
         if (!exercise.rehabilitation) { // the practitioner's plan decides its load
           all.computeIfAbsent(line, key -> new TrainedLine(exercise)).add(exercise, share);
@@ -53,7 +50,9 @@ final class TrainedWeek {
     level = greatest;
   }
 
-  private static List<Object> append(List<Object> key, Object more) {
-    return Stream.concat(key.stream(), Stream.of(more)).toList();
-  }
+  private record Line(String protocol, String grip, boolean lifting) {}
+
+  private record ByHands(Line line, Object hands) {}
+
+  private record Nth(Line line, String session, int number) {}
 }

@@ -3,6 +3,8 @@ package gripwright.language.syntax;
 import gripwright.language.source.Span;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -16,15 +18,13 @@ import java.util.function.Consumer;
 public final class SyntaxNode implements SyntaxElement {
 
   private final NodeKind kind;
-  private final List<SyntaxElement> children;
-  private final List<SyntaxNode> nodes;
+  private final SyntaxElement[] children;
   private final Span span;
   private final boolean broken;
 
-  private SyntaxNode(NodeKind kind, List<SyntaxElement> children, Span span, boolean broken) {
+  private SyntaxNode(NodeKind kind, SyntaxElement[] children, Span span, boolean broken) {
     this.kind = kind;
-    this.children = List.copyOf(children);
-    this.nodes = nodesOf(this.children);
+    this.children = children;
     this.span = span;
     this.broken = broken;
   }
@@ -39,22 +39,12 @@ public final class SyntaxNode implements SyntaxElement {
    */
   public static SyntaxNode of(
       NodeKind kind, List<? extends SyntaxElement> children, int at, boolean broken) {
+    SyntaxElement[] copy = children.toArray(new SyntaxElement[0]);
     Span span =
-        children.isEmpty()
+        copy.length == 0
             ? new Span(at, 0)
-            : Span.between(
-                children.get(0).span().start(), children.get(children.size() - 1).span().end());
-    return new SyntaxNode(kind, List.copyOf(children), span, broken);
-  }
-
-  private static List<SyntaxNode> nodesOf(List<SyntaxElement> children) {
-    List<SyntaxNode> nodes = new ArrayList<>(children.size());
-    for (SyntaxElement child : children) {
-      if (child instanceof SyntaxNode node) {
-        nodes.add(node);
-      }
-    }
-    return List.copyOf(nodes);
+            : Span.between(copy[0].span().start(), copy[copy.length - 1].span().end());
+    return new SyntaxNode(kind, copy, span, broken);
   }
 
   /** Returns the kind of node. */
@@ -64,7 +54,7 @@ public final class SyntaxNode implements SyntaxElement {
 
   /** Returns its children, in the order of the text. */
   public List<SyntaxElement> children() {
-    return children;
+    return Collections.unmodifiableList(Arrays.asList(children));
   }
 
   @Override
@@ -82,14 +72,20 @@ public final class SyntaxNode implements SyntaxElement {
 
   /** Returns the nodes directly in this one. */
   public List<SyntaxNode> nodes() {
-    return nodes;
+    List<SyntaxNode> found = new ArrayList<>(children.length);
+    for (SyntaxElement child : children) {
+      if (child instanceof SyntaxNode node) {
+        found.add(node);
+      }
+    }
+    return found;
   }
 
   /** Returns the nodes of a kind directly in this one. */
   public List<SyntaxNode> nodes(NodeKind wanted) {
-    List<SyntaxNode> found = new ArrayList<>(nodes.size());
-    for (SyntaxNode node : nodes) {
-      if (node.kind == wanted) {
+    List<SyntaxNode> found = new ArrayList<>(children.length);
+    for (SyntaxElement child : children) {
+      if (child instanceof SyntaxNode node && node.kind == wanted) {
         found.add(node);
       }
     }
@@ -98,12 +94,30 @@ public final class SyntaxNode implements SyntaxElement {
 
   /** Returns the first node of a kind directly in this one. */
   public Optional<SyntaxNode> node(NodeKind wanted) {
-    for (SyntaxNode node : nodes) {
-      if (node.kind == wanted) {
+    for (SyntaxElement child : children) {
+      if (child instanceof SyntaxNode node && node.kind == wanted) {
         return Optional.of(node);
       }
     }
     return Optional.empty();
+  }
+
+  /** Returns a node directly in this one by its position among them, from 0. */
+  public Optional<SyntaxNode> node(int index) {
+    int left = index;
+    for (SyntaxElement child : children) {
+      if (child instanceof SyntaxNode node && left-- == 0) {
+        return Optional.of(node);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the first child if it is a token. */
+  public Optional<SyntaxToken> firstToken() {
+    return children.length > 0 && children[0] instanceof SyntaxToken token
+        ? Optional.of(token)
+        : Optional.empty();
   }
 
   /** Returns whether a keyword or sign is directly in this node. */
@@ -127,8 +141,8 @@ public final class SyntaxNode implements SyntaxElement {
       if (next instanceof SyntaxToken token) {
         consumer.accept(token);
       } else if (next instanceof SyntaxNode node) {
-        for (int i = node.children.size() - 1; i >= 0; i--) {
-          pending.push(node.children.get(i));
+        for (int i = node.children.length - 1; i >= 0; i--) {
+          pending.push(node.children[i]);
         }
       }
     }

@@ -7,10 +7,8 @@ import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.antlr.v4.runtime.RuleContext;
 import org.antlr.v4.runtime.atn.ATN;
@@ -43,7 +41,7 @@ final class Bodies {
     }
   }
 
-  private static final Map<Integer, Body> BODIES = bodies();
+  private static final @Nullable Body[] BODIES = bodies();
   private static final Set<Integer> ITEMS =
       Set.of(
           GripParser.RULE_declaration,
@@ -65,8 +63,8 @@ final class Bodies {
 
   private Bodies() {}
 
-  private static Map<Integer, Body> bodies() {
-    Map<Integer, Body> bodies = new HashMap<>();
+  private static @Nullable Body[] bodies() {
+    @Nullable Body[] bodies = new Body[GripParser.ruleNames.length];
     add(bodies, GripParser.RULE_athleteBody, "body-athlete");
     add(bodies, GripParser.RULE_handBody, "body-hand");
     add(bodies, GripParser.RULE_equipmentBody, "body-equipment");
@@ -81,10 +79,10 @@ final class Bodies {
     add(bodies, GripParser.RULE_logBody, "body-log");
     add(bodies, GripParser.RULE_sessionLineBody, "body-logged-session");
     add(bodies, GripParser.RULE_compareBody, "body-comparison");
-    return Map.copyOf(bodies);
+    return bodies;
   }
 
-  private static void add(Map<Integer, Body> bodies, int rule, String owner) {
+  private static void add(@Nullable Body[] bodies, int rule, String owner) {
     ATN atn = GripParser._ATN;
     ATNState state = atn.ruleToStartState[rule];
     while (true) {
@@ -96,7 +94,7 @@ final class Bodies {
     }
     IntervalSet first = new IntervalSet(atn.nextTokens(state));
     first.remove(GripParser.RBRACE);
-    bodies.put(rule, new Body(rule, owner, first, state));
+    bodies[rule] = new Body(rule, owner, first, state);
   }
 
   /** Returns whether a declaration may begin with these two tokens. */
@@ -128,7 +126,7 @@ final class Bodies {
 
   /** Returns the body of a grammar rule, or null if it has none. */
   static @Nullable Body of(int rule) {
-    return BODIES.get(rule);
+    return BODIES[rule];
   }
 
   /** Returns the innermost body that contains a context or is it, or null. */
@@ -177,8 +175,9 @@ final class Bodies {
 
   /** Returns whether two statements belong in the same kind of body. */
   static boolean shareHome(int type, int other) {
-    for (Body body : BODIES.values()) {
-      if (body.rule() != GripParser.RULE_sessionLineBody
+    for (Body body : BODIES) {
+      if (body != null
+          && body.rule() != GripParser.RULE_sessionLineBody
           && body.mayBegin(type)
           && body.mayBegin(other)) {
         return true;

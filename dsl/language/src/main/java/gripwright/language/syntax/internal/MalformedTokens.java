@@ -3,8 +3,6 @@ package gripwright.language.syntax.internal;
 import gripwright.finding.Finding;
 import gripwright.finding.Topic;
 import gripwright.language.source.Span;
-import gripwright.language.syntax.SyntaxTree;
-import gripwright.language.syntax.TokenKind;
 import gripwright.language.syntax.internal.grammar.GripLexer;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -33,23 +31,15 @@ final class MalformedTokens {
 
   private final Scan scan;
   private final Mistakes mistakes;
-  private final Set<Integer> skipped = new HashSet<>();
+  private final Set<Integer> skipped;
   private final Set<String> names = new HashSet<>();
-  private final Set<Integer> grades = new HashSet<>();
+  private final Set<Integer> grades;
 
-  MalformedTokens(Scan scan, SyntaxTree tree, Mistakes mistakes) {
+  MalformedTokens(Scan scan, TreeBuilder tree, Mistakes mistakes) {
     this.scan = scan;
     this.mistakes = mistakes;
-    tree.root()
-        .tokens(
-            token -> {
-              if (token.kind() == TokenKind.GRADE) {
-                grades.add(token.span().start());
-              }
-              if (token.skipped()) {
-                skipped.add(token.span().start());
-              }
-            });
+    this.skipped = tree.skipped();
+    this.grades = tree.grades();
   }
 
   /** Returns whether a token itself is reported. */

@@ -93,11 +93,7 @@ final class Parts {
 
   /** Returns one of the nodes in another, counted from 0. */
   static SyntaxNode in(SyntaxNode node, int index) {
-    List<SyntaxNode> nodes = node.nodes();
-    if (index >= nodes.size()) {
-      throw new Incomplete();
-    }
-    return nodes.get(index);
+    return node.node(index).orElseThrow(Incomplete::new);
   }
 
   /** Returns the node that follows a keyword directly in another node, or null. */
@@ -113,13 +109,7 @@ final class Parts {
   }
 
   static SyntaxToken token(SyntaxNode node) {
-    if (!node.children().isEmpty() && node.children().get(0) instanceof SyntaxToken token) {
-      return token;
-    }
-    if (!node.nodes().isEmpty()) {
-      return token(node.nodes().get(0));
-    }
-    throw new Incomplete();
+    return node.firstToken().orElseGet(() -> token(in(node, 0)));
   }
 
   Word word(SyntaxNode node) {

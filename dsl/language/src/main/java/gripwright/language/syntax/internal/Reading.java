@@ -53,9 +53,10 @@ public record Reading(
           scan.span(deep), Mistakes.error("syntax.too-deep").with("most", limits.maxNesting()));
       return refused(new TreeBuilder(scan).flat(), mistakes);
     }
-    SyntaxTree tree = new TreeBuilder(scan).build(parse(scan, mistakes, meter));
+    TreeBuilder builder = new TreeBuilder(scan);
+    SyntaxTree tree = builder.build(parse(scan, mistakes, meter));
     meter.look();
-    new MalformedTokens(scan, tree, mistakes).report();
+    new MalformedTokens(scan, builder, mistakes).report();
     meter.look();
     Parts parts = new Parts();
     List<Declaration> declarations =

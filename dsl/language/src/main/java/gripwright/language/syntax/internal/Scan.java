@@ -234,6 +234,12 @@ final class Scan {
     return source.text().substring(start(token), end(token));
   }
 
+  /** Returns whether a token is written exactly so. */
+  boolean isText(Token token, String text) {
+    int start = start(token);
+    return end(token) - start == text.length() && source.text().startsWith(text, start);
+  }
+
   private int offset(int codePoint) {
     int[] table = utf16;
     return table == null ? codePoint : table[codePoint];

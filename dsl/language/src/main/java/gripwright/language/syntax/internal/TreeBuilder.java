@@ -14,6 +14,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.antlr.v4.runtime.CommonToken;
@@ -58,8 +59,16 @@ final class TreeBuilder {
           NodeKind.UNARY,
           NodeKind.PRIMARY);
 
+  /** White space up to this length is kept once for all its places. */
+  private static final int SHARED_LENGTH = 16;
+
   private final Scan scan;
   private final List<Trivia> leading = new ArrayList<>();
+  private final List<Trivia> trailing = new ArrayList<>();
+  private final List<SyntaxElement> elements = new ArrayList<>();
+  private final Set<Integer> grades = new HashSet<>();
+  private final Set<Integer> skips = new HashSet<>();
+  private final @Nullable WhiteSpace[] shared = new WhiteSpace[SHARED_LENGTH];
   private int next;
   private int at;
 
@@ -67,15 +76,20 @@ final class TreeBuilder {
     this.scan = scan;
   }
 
+  /** White space, and a list of nothing else. */
+  private record WhiteSpace(Trivia piece, List<Trivia> alone) {}
+
   /** A node under construction. */
   private static final class Frame {
     private final ParserRuleContext context;
-    private final List<SyntaxElement> children = new ArrayList<>();
+    private final int from;
     private boolean broken;
     private int done;
 
-    Frame(ParserRuleContext context) {
+    /** Starts a node whose first child is the next element. */
+    Frame(ParserRuleContext context, int from) {
       this.context = context;
+      this.from = from;
       this.broken = context.exception != null;
     }
   }
@@ -86,25 +100,25 @@ final class TreeBuilder {
    */
   SyntaxTree build(ParserRuleContext parsed) {
     Deque<Frame> open = new ArrayDeque<>();
-    Frame frame = new Frame(parsed);
+    Frame frame = new Frame(parsed, 0);
     while (true) {
       if (frame.done < frame.context.getChildCount()) {
         ParseTree child = frame.context.getChild(frame.done++);
         if (child instanceof ParserRuleContext inner) {
-          takeUntil(firstToken(inner), frame.children);
+          takeUntil(firstToken(inner));
           open.push(frame);
-          frame = new Frame(inner);
+          frame = new Frame(inner, elements.size());
         } else if (child instanceof TerminalNode terminal) {
           add(terminal, frame);
         }
       } else if (open.isEmpty()) {
-        takeUntil(scan.tokens().size(), frame.children);
-        return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, frame.children, 0, frame.broken));
+        takeUntil(scan.tokens().size());
+        return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, elements, 0, frame.broken));
       } else {
         SyntaxNode node = node(frame);
         boolean body = Bodies.of(frame.context.getRuleIndex()) != null;
         frame = open.pop();
-        frame.children.add(node);
+        elements.add(node);
         frame.broken |= node.broken() && !body;
       }
     }
@@ -116,16 +130,15 @@ final class TreeBuilder {
     boolean skipped = terminal instanceof ErrorNode;
     frame.broken |= skipped;
     if (token.getTokenIndex() >= next) {
-      takeUntil(token.getTokenIndex(), frame.children);
-      frame.children.add(take(frame.context, skipped));
+      takeUntil(token.getTokenIndex());
+      elements.add(take(frame.context, skipped));
     }
   }
 
   /** Returns a tree of nothing but skipped tokens. */
   SyntaxTree flat() {
-    List<SyntaxElement> children = new ArrayList<>();
-    takeUntil(scan.tokens().size(), children);
-    return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, children, 0, true));
+    takeUntil(scan.tokens().size());
+    return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, elements, 0, true));
   }
 
   /** Returns a tree that holds a text as one token. */
@@ -135,8 +148,25 @@ final class TreeBuilder {
     return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, List.of(all), 0, true));
   }
 
+  /** Returns where the tokens start that are difficulties on a scale. */
+  Set<Integer> grades() {
+    return grades;
+  }
+
+  /** Returns where the tokens start that the parser skipped. */
+  Set<Integer> skipped() {
+    return skips;
+  }
+
+  /** Replaces the elements of a node by the node's own, which the caller adds. */
   private SyntaxNode node(Frame frame) {
-    List<SyntaxElement> children = frame.children;
+    List<SyntaxElement> children = elements.subList(frame.from, elements.size());
+    SyntaxNode node = node(frame, children);
+    children.clear();
+    return node;
+  }
+
+  private SyntaxNode node(Frame frame, List<SyntaxElement> children) {
     NodeKind kind = KINDS[frame.context.getRuleIndex()];
     if (kind == NodeKind.HEAD || kind == NodeKind.RESERVED) {
       kind = NodeKind.NAME;
@@ -154,11 +184,11 @@ final class TreeBuilder {
     return context.getChildCount() == 0 || start == null ? next : start.getTokenIndex();
   }
 
-  private void takeUntil(int end, List<SyntaxElement> children) {
+  private void takeUntil(int end) {
     while (next < end) {
       CommonToken token = scan.tokens().get(next);
       if (token.getChannel() == Token.DEFAULT_CHANNEL) {
-        children.add(take(null, token.getType() != Token.EOF));
+        elements.add(take(null, token.getType() != Token.EOF));
       } else {
         leading.add(trivia(token));
         next++;
@@ -170,9 +200,7 @@ final class TreeBuilder {
     CommonToken token = scan.tokens().get(next++);
     Span span = scan.span(token);
     at = span.end();
-    List<Trivia> before = List.copyOf(leading);
-    leading.clear();
-    List<Trivia> after = new ArrayList<>(1);
+    List<Trivia> before = taken(leading);
     boolean sameLine = true;
     while (sameLine && token.getType() != Token.EOF && next < scan.tokens().size()) {
       CommonToken hidden = scan.tokens().get(next);
@@ -180,12 +208,33 @@ final class TreeBuilder {
         break;
       }
       next++;
-      sameLine = split(hidden, after);
+      sameLine = split(hidden);
     }
-    String text = scan.text(token);
     String spelling = Vocabulary.spelling(token.getType());
+    String text = spelling != null && scan.isText(token, spelling) ? spelling : scan.text(token);
+    TokenKind kind = kind(token, in);
+    if (kind == TokenKind.GRADE) {
+      grades.add(span.start());
+    }
+    if (skipped) {
+      skips.add(span.start());
+    }
     return new SyntaxToken(
-        kind(token, in), text, spelling == null ? text : spelling, span, skipped, before, after);
+        kind, text, spelling == null ? text : spelling, span, skipped, before, taken(trailing));
+  }
+
+  /** Returns what was collected, and starts anew. */
+  private List<Trivia> taken(List<Trivia> collected) {
+    if (collected.isEmpty()) {
+      return List.of();
+    }
+    Trivia first = collected.get(0);
+    int length = first.text().length();
+    WhiteSpace known = collected.size() == 1 && length < SHARED_LENGTH ? shared[length] : null;
+    List<Trivia> taken =
+        known != null && known.piece() == first ? known.alone() : List.copyOf(collected);
+    collected.clear();
+    return taken;
   }
 
   private static TokenKind kind(Token token, @Nullable RuleContext in) {
@@ -207,16 +256,18 @@ final class TreeBuilder {
   /**
    * Adds what follows a token on its line to its trailing text; returns whether the line continues.
    */
-  private boolean split(CommonToken hidden, List<Trivia> after) {
+  private boolean split(CommonToken hidden) {
     Trivia piece = trivia(hidden);
     int lineEnd = piece.kind() == Trivia.Kind.WHITE_SPACE ? lineEnd(piece.text()) : -1;
     if (lineEnd < 0) {
-      after.add(piece);
+      trailing.add(piece);
       return true;
     }
-    if (lineEnd > 0) {
-      after.add(new Trivia(Trivia.Kind.WHITE_SPACE, piece.text().substring(0, lineEnd)));
+    if (lineEnd == 0) {
+      leading.add(piece);
+      return false;
     }
+    trailing.add(new Trivia(Trivia.Kind.WHITE_SPACE, piece.text().substring(0, lineEnd)));
     leading.add(new Trivia(Trivia.Kind.WHITE_SPACE, piece.text().substring(lineEnd)));
     return false;
   }
@@ -227,15 +278,30 @@ final class TreeBuilder {
   }
 
   private Trivia trivia(CommonToken token) {
+    if (token.getType() == GripLexer.WHITE_SPACE) {
+      return whiteSpace(token);
+    }
     String text = scan.text(token);
     Trivia.Kind kind =
         switch (token.getType()) {
-          case GripLexer.WHITE_SPACE -> Trivia.Kind.WHITE_SPACE;
           case GripLexer.COMMENT -> Trivia.Kind.COMMENT;
           case GripLexer.MARK ->
               token.getStartIndex() == 0 ? Trivia.Kind.BYTE_ORDER_MARK : Trivia.Kind.ODD;
           default -> Trivia.Kind.ODD;
         };
     return new Trivia(kind, text);
+  }
+
+  private Trivia whiteSpace(CommonToken token) {
+    int length = scan.end(token) - scan.start(token);
+    WhiteSpace last = length < SHARED_LENGTH ? shared[length] : null;
+    if (last != null && scan.isText(token, last.piece().text())) {
+      return last.piece();
+    }
+    Trivia piece = new Trivia(Trivia.Kind.WHITE_SPACE, scan.text(token));
+    if (length < SHARED_LENGTH) {
+      shared[length] = new WhiteSpace(piece, List.of(piece));
+    }
+    return piece;
   }
 }
