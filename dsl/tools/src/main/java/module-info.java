@@ -5,7 +5,6 @@ module gripwright.tools {
   requires gripwright.language;
   requires gripwright.export;
   requires org.apache.commons.cli;
-  requires static org.objectweb.asm;
 
   exports gripwright.tools;
 }

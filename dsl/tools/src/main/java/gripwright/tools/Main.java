@@ -59,8 +59,6 @@ public final class Main {
   /** Runs a command and ends the program with its exit code. */
   public static void main(String[] arguments) {
     Map<String, String> environment = System.getenv();
-    ClassArchive.dropUnused(
-        System.getProperty("gripwright.archive"), System.getProperty("java.vm.info", ""));
     Console console =
         new Console(
             new FileOutputStream(FileDescriptor.out),

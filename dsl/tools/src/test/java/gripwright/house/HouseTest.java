@@ -172,7 +172,7 @@ final class HouseTest {
   static final ArchRule classFilesAreWrittenInOneRoom =
       noClasses()
           .that()
-          .resideOutsideOfPackage("gripwright.tools.prelink..")
+          .resideOutsideOfPackage("gripwright.launcher.prelink..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.objectweb.asm..")

@@ -66,8 +66,9 @@ public final class Rooms {
     room("export", CORE);
     room("testkit", "language");
     room("tools.command", "export", "language");
-    room("tools.prelink");
     room("tools", "tools.command");
+    room("launcher");
+    room("launcher.prelink");
   }
 
   private Rooms() {}
@@ -94,7 +95,7 @@ public final class Rooms {
   /** Returns whether a room is one of the core. */
   public static boolean isCore(String room) {
     return ROOMS.containsKey(room)
-        && Stream.of("language", "export", "testkit", "tools")
+        && Stream.of("language", "export", "testkit", "tools", "launcher")
             .noneMatch(outer -> room.equals(outer) || room.startsWith(outer + "."));
   }
 

@@ -3,6 +3,7 @@ package example.benchmarks;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.net.URISyntaxException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,7 +16,8 @@ import java.util.stream.Stream;
 /**
  * Measures how long whole processes of the command line take, compared with the start of the JVM
  * itself. Run it in the root of the project, after a build, on a system with a POSIX shell; it
- * prints a table in Markdown.
+ * prints a table in Markdown. With {@code processor} it compares {@link LaunchWays} instead, after
+ * {@code gripwright} has run once.
  */
 public final class StartUp {
 
@@ -30,21 +32,44 @@ public final class StartUp {
   /**
    * Measures and prints.
    *
-   * @param args number of rounds; 20 by default
+   * @param args {@code processor} or nothing; then the number of rounds, 20 by default
    */
   public static void main(String[] args)
       throws IOException, InterruptedException, URISyntaxException {
-    int rounds = args.length == 0 ? ROUNDS : Integer.parseInt(args[0]);
+    boolean ways = args.length > 0 && args[0].equals("processor");
+    int given = ways ? 1 : 0;
+    int rounds = args.length == given ? ROUNDS : Integer.parseInt(args[given]);
     Path root = Path.of("").toAbsolutePath();
     Path folder = Files.createTempDirectory("gripwright-start-up");
-    Path thousand = folder.resolve("thousand.grip");
     try {
-      Files.writeString(thousand, PlanFile.ofLines(PlanFile.STANDARD_LINES));
-      print(Program.run(programs(root, thousand), rounds), System.out);
+      if (ways) {
+        List<String> flags = new ArrayList<>(LAUNCHER_FLAGS);
+        flags.addAll(largePages());
+        new LaunchWays(root, folder, flags).race(empty(flags), rounds, System.out);
+      } else {
+        Path thousand = folder.resolve("thousand.grip");
+        Files.writeString(thousand, PlanFile.ofLines(PlanFile.STANDARD_LINES));
+        print(Program.run(programs(root, thousand), rounds, Program.Measure.ELAPSED), System.out);
+      }
     } finally {
-      Files.deleteIfExists(thousand);
-      Files.deleteIfExists(folder);
+      delete(folder);
     }
+  }
+
+  /** The launcher uses large pages where Linux gives them to those who ask. */
+  private static List<String> largePages() throws IOException {
+    Path pages = Path.of("/sys/kernel/mm/transparent_hugepage/enabled");
+    boolean given = Files.isReadable(pages) && !Files.readString(pages).contains("[never]");
+    return given ? List.of("-XX:+UseTransparentHugePages") : List.of();
+  }
+
+  private static void delete(Path folder) throws IOException {
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+      for (Path file : files) {
+        Files.delete(file);
+      }
+    }
+    Files.delete(folder);
   }
 
   private static List<Program> programs(Path root, Path thousand)

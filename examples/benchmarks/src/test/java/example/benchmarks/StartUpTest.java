@@ -3,10 +3,14 @@ package example.benchmarks;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import example.benchmarks.Program.Measure;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +21,7 @@ final class StartUpTest {
   @Test
   void runsAProgramAndTakesTheTime() throws Exception {
     Program empty = StartUp.empty(List.of());
-    double[] times = Program.run(List.of(empty), 2).get(empty);
+    double[] times = Program.run(List.of(empty), 2, Measure.ELAPSED).get(empty);
     assertEquals(2, times.length);
     assertTrue(0 < times[0] && times[0] <= times[1]);
   }
@@ -25,7 +29,25 @@ final class StartUpTest {
   @Test
   void refusesToTimeAFailure() throws Exception {
     Program failing = StartUp.empty(List.of("-no-such-flag"));
-    assertThrows(IllegalStateException.class, () -> Program.run(List.of(failing), 1));
+    assertThrows(
+        IllegalStateException.class, () -> Program.run(List.of(failing), 1, Measure.ELAPSED));
+  }
+
+  @Test
+  void takesTheProcessorTimeFromAShell() throws Exception {
+    assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "no shell here");
+    Program empty = StartUp.empty(List.of());
+    double[] times = Program.run(List.of(empty), 1, Measure.PROCESSOR).get(empty);
+    assertTrue(0 < times[0] && times[0] < 60_000, times[0] + " ms");
+    Program failing = StartUp.empty(List.of("-no-such-flag"));
+    assertThrows(
+        IllegalStateException.class, () -> Program.run(List.of(failing), 1, Measure.PROCESSOR));
+  }
+
+  @Test
+  void addsUserAndSystemTimeOfChildren() {
+    assertEquals(61_530, Program.processorTime("0m9.00s 0m9.00s\n1m1.500s 0m0,030s\n"), 1e-6);
+    assertThrows(IllegalStateException.class, () -> Program.processorTime("nothing"));
   }
 
   @Test

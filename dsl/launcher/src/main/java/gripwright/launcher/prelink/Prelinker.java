@@ -1,4 +1,4 @@
-package gripwright.tools.prelink;
+package gripwright.launcher.prelink;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -92,7 +92,7 @@ public final class Prelinker {
    * @param classes class files by internal name; the members of a nest are all in it or all missing
    * @return the linked classes and the generated ones
    */
-  static Map<String, byte[]> prelinked(Map<String, byte[]> classes) {
+  public static Map<String, byte[]> prelinked(Map<String, byte[]> classes) {
     Map<String, byte[]> linked = new TreeMap<>();
     Map<String, List<String>> members = new TreeMap<>();
     classes.forEach(

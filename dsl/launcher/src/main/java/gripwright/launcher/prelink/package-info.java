@@ -1,5 +1,5 @@
 /** Jars that start quickly because their call sites are linked at build time. */
 @NullMarked
-package gripwright.tools.prelink;
+package gripwright.launcher.prelink;
 
 import org.jspecify.annotations.NullMarked;

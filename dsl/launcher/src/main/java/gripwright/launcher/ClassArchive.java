@@ -1,4 +1,4 @@
-package gripwright.tools;
+package gripwright.launcher;
 
 import java.io.IOException;
 import java.nio.file.Files;

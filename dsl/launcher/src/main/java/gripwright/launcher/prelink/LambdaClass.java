@@ -1,4 +1,4 @@
-package gripwright.tools.prelink;
+package gripwright.launcher.prelink;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package gripwright.tools;
+package gripwright.launcher;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package gripwright.tools.prelink;
+package gripwright.launcher.prelink;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
@@ -6,11 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,13 +18,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
@@ -36,6 +31,8 @@ import org.objectweb.asm.Opcodes;
 
 /** Prelinked classes behave like classes linked by Java, which is the reference here. */
 final class PrelinkerTest {
+
+  private static final String CLASS = ".class";
 
   /** Defines classes of its own instead of those of the same names that the tests run in. */
   private static final class Loader extends ClassLoader {
@@ -57,50 +54,6 @@ final class PrelinkerTest {
         return known != null ? known : defineClass(name, bytes, 0, bytes.length);
       }
     }
-  }
-
-  private static boolean isClass(Path file) {
-    return file.toString().endsWith(".class") && !file.endsWith("module-info.class");
-  }
-
-  private static Map<String, byte[]> classesIn(Path folder) throws IOException {
-    Map<String, byte[]> classes = new TreeMap<>();
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.filter(PrelinkerTest::isClass).toList()) {
-        String name = folder.relativize(file).toString().replace(File.separatorChar, '/');
-        classes.put(name.substring(0, name.length() - ".class".length()), Files.readAllBytes(file));
-      }
-    }
-    return classes;
-  }
-
-  private static Map<String, byte[]> ours() throws IOException {
-    return ours(path -> true);
-  }
-
-  /** Returns our classes on the class path, whether they lie in folders or in jars. */
-  private static Map<String, byte[]> ours(Predicate<Path> wanted) throws IOException {
-    Map<String, byte[]> classes = new TreeMap<>();
-    for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
-      Path path = Path.of(entry);
-      if (!wanted.test(path.getFileName())) {
-        continue;
-      }
-      if (Files.isDirectory(path)) {
-        classes.putAll(classesIn(path));
-      } else if (path.getFileName().toString().startsWith("gripwright-")) {
-        try (InputStream jar = Files.newInputStream(path)) {
-          entries(jar.readAllBytes())
-              .forEach(
-                  (name, bytes) -> {
-                    if (isClass(Path.of(name))) {
-                      classes.put(name.substring(0, name.length() - ".class".length()), bytes);
-                    }
-                  });
-        }
-      }
-    }
-    return classes;
   }
 
   private static Map<String, byte[]> entries(byte[] jar) throws IOException {
@@ -148,10 +101,22 @@ final class PrelinkerTest {
     return sites;
   }
 
-  private static Map<String, byte[]> withMembers(Class<?> host) throws IOException {
-    Map<String, byte[]> classes = ours();
-    classes.keySet().removeIf(n -> !(n + "$").startsWith(host.getName().replace('.', '/') + "$"));
-    return classes;
+  /** Returns a test class with the classes inside it. */
+  private static Map<String, byte[]> withMembers(Class<?> host) throws Exception {
+    Path classes = Path.of(host.getProtectionDomain().getCodeSource().getLocation().toURI());
+    String prefix = host.getName().replace('.', '/');
+    Path first = classes.resolve(prefix + CLASS);
+    Map<String, byte[]> found = new TreeMap<>();
+    try (DirectoryStream<Path> files =
+        Files.newDirectoryStream(first.getParent(), host.getSimpleName() + "{,$*}" + CLASS)) {
+      for (Path file : files) {
+        String name = file.getFileName().toString();
+        found.put(
+            prefix + name.substring(host.getSimpleName().length(), name.length() - CLASS.length()),
+            Files.readAllBytes(file));
+      }
+    }
+    return found;
   }
 
   private static void assertTellsTheSame(Class<? extends Callable<String>> type) throws Exception {
@@ -176,55 +141,10 @@ final class PrelinkerTest {
     assertTellsTheSame(Values.class);
   }
 
-  /** Every class is checked by the verifier when it is initialised. */
-  @Tag("full-build")
   @Test
-  void javaAcceptsEveryClass() throws Exception {
-    Map<String, byte[]> ours = ours(path -> !path.toString().contains("test"));
-    Map<String, byte[]> linked = Prelinker.prelinked(ours);
-    Loader loader = new Loader(linked);
-    assertTrue(linked.size() > ours.size() + 1000, linked.size() + " classes");
-    for (String name : linked.keySet()) {
-      Class.forName(name.replace('/', '.'), true, loader);
-    }
-    assertEquals(List.of(), unlinked(linked));
-  }
-
-  /** Runs the same command with the original classes and with the prelinked ones. */
-  @Tag("full-build")
-  @Test
-  void aSeasonIsCompiledToTheSameText() throws Exception {
-    String season = Path.of("../../examples/plans/season.grip").toString();
-    Loader loader = new Loader(Prelinker.prelinked(ours()));
-    for (String format : List.of("text", "json")) {
-      List<String> arguments = List.of("compile", "--as", format, season);
-      String plain = output(getClass().getClassLoader(), arguments);
-      assertTrue(plain.length() > 1000, plain);
-      assertEquals(plain, output(loader, arguments));
-    }
-  }
-
-  private static String output(ClassLoader loader, List<String> arguments) throws Exception {
-    Class<?> consoles = loader.loadClass("gripwright.tools.command.Console");
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Object console =
-        consoles
-            .getConstructor(OutputStream.class, OutputStream.class, Path.class, boolean.class)
-            .newInstance(out, err, Path.of(""), false);
-    Object exit =
-        loader
-            .loadClass("gripwright.tools.Main")
-            .getMethod("run", List.class, consoles, Map.class)
-            .invoke(null, arguments, console, Map.of());
-    assertEquals(0, exit, err.toString(StandardCharsets.UTF_8));
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  @Test
-  void jarsKeepEverythingElse() throws IOException {
+  void jarsKeepEverythingElse() throws Exception {
     byte[] text = "text".getBytes(StandardCharsets.UTF_8);
-    byte[] shapes = withMembers(Shapes.class).get("gripwright/tools/prelink/Shapes");
+    byte[] shapes = withMembers(Shapes.class).get("gripwright/launcher/prelink/Shapes");
     ByteArrayOutputStream jar = new ByteArrayOutputStream();
     try (ZipOutputStream out = new ZipOutputStream(jar)) {
       for (String name : List.of("META-INF/MANIFEST.MF", "META-INF/versions/21/Shapes.class")) {

@@ -1,4 +1,4 @@
-package gripwright.tools.prelink;
+package gripwright.launcher.prelink;
 
 import java.util.List;
 import java.util.stream.Stream;

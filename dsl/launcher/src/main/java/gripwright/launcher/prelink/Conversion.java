@@ -1,4 +1,4 @@
-package gripwright.tools.prelink;
+package gripwright.launcher.prelink;
 
 import java.util.Map;
 import org.objectweb.asm.MethodVisitor;

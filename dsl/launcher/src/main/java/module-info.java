@@ -1,0 +1,5 @@
+/** Starts the command line quickly. */
+module gripwright.launcher {
+  requires static org.jspecify;
+  requires org.objectweb.asm;
+}
