@@ -141,9 +141,11 @@ final class ColumnMaker implements ExpressionVisitor<Column<?>> {
   /** Creates the column of a property. */
   private final class Reading implements PropertyReaders.Access.Visitor<Column<?>> {
     private final Expression.Get get;
+    private final ExpressionKey key;
 
     Reading(Expression.Get get) {
       this.get = get;
+      this.key = columns.key(get);
     }
 
     @Override
@@ -151,7 +153,7 @@ final class ColumnMaker implements ExpressionVisitor<Column<?>> {
       return columns.numbers(
           out ->
               System.arraycopy(
-                  subjects.numbers(get, access), columns.from(), out, 0, columns.count()));
+                  subjects.numbers(key, get, access), columns.from(), out, 0, columns.count()));
     }
 
     @Override
@@ -159,7 +161,7 @@ final class ColumnMaker implements ExpressionVisitor<Column<?>> {
       return columns.truths(
           out ->
               System.arraycopy(
-                  subjects.truths(get, access), columns.from(), out, 0, columns.count()));
+                  subjects.truths(key, get, access), columns.from(), out, 0, columns.count()));
     }
 
     @Override
@@ -233,8 +235,9 @@ final class ColumnMaker implements ExpressionVisitor<Column<?>> {
   }
 
   private Consumer<byte[]> oneOf(Expression value, Set<String> wanted) {
+    ExpressionKey key = columns.key(value);
     return out -> {
-      Subjects.Words words = subjects.words(value);
+      Subjects.Words words = subjects.words(key, value);
       List<String> known = words.known;
       byte[] answers = new byte[known.size() + 1];
       answers[0] = ExpressionCompiler.UNDECIDED; // no word
@@ -265,7 +268,7 @@ final class ColumnMaker implements ExpressionVisitor<Column<?>> {
     if (!asked.allMatch(e -> ExpressionCompiler.elementsOnly(e, kind, many.kind()))) {
       return Optional.empty();
     }
-    ExpressionKey key = new ExpressionKey(collection);
+    ExpressionKey key = columns.key(collection);
     ElementColumns known = insides.get(key);
     if (known == null) {
       known = new ElementColumns(columns, subjects.elements(get, access), many.kind(), evaluation);

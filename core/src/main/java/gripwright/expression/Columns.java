@@ -20,6 +20,7 @@ public final class Columns {
   private final Evaluation evaluation;
   private final Map<ExpressionKey, Column<?>> columns = new HashMap<>();
   private final ColumnMaker maker;
+  private ExpressionKeys keys = ExpressionKeys.none();
   private int from;
   private int count;
 
@@ -94,9 +95,17 @@ public final class Columns {
   /**
    * Returns the column of a condition: {@link ExpressionCompiler#NO} and so on.
    *
+   * @param e the condition
+   * @param known the keys of its parts
    * @throws IllegalArgumentException if it is not a condition
    */
-  public Column<byte[]> truth(Expression e) {
+  public Column<byte[]> truth(Expression e, ExpressionKeys known) {
+    keys = known;
+    return truth(e);
+  }
+
+  /** Returns the column of a condition. */
+  Column<byte[]> truth(Expression e) {
     if (column(e) instanceof Truths truths) {
       return truths;
     }
@@ -120,8 +129,13 @@ public final class Columns {
     return new Numbers(fill);
   }
 
+  /** Returns the key of an expression, or of a part of it, whose column is being made. */
+  ExpressionKey key(Expression e) {
+    return keys.of(e);
+  }
+
   private Column<?> column(Expression e) {
-    ExpressionKey key = new ExpressionKey(e);
+    ExpressionKey key = key(e);
     Column<?> known = columns.get(key);
     if (known == null) {
       evaluation.keep(capacity());

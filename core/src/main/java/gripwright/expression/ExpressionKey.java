@@ -1,6 +1,7 @@
 package gripwright.expression;
 
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.Optional;
 
 /**
@@ -16,8 +17,29 @@ final class ExpressionKey {
   private final int hash;
 
   ExpressionKey(Expression expression) {
+    this(expression, hash(expression));
+  }
+
+  private ExpressionKey(Expression expression, int hash) {
     this.expression = expression;
-    this.hash = hash(expression);
+    this.hash = hash;
+  }
+
+  /**
+   * Returns the key of an expression, and adds the keys of its parts and its own to those that are
+   * known.
+   */
+  static ExpressionKey of(Expression expression, IdentityHashMap<Expression, ExpressionKey> known) {
+    ExpressionKey key = known.get(expression);
+    if (key == null) {
+      int hash = expression.getClass().getName().hashCode();
+      for (Object inner : expression.accept(PARTS)) {
+        hash = 31 * hash + (inner instanceof Expression e ? of(e, known).hash : inner.hashCode());
+      }
+      key = new ExpressionKey(expression, hash);
+      known.put(expression, key);
+    }
+    return key;
   }
 
   @Override

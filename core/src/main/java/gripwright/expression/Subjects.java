@@ -66,8 +66,7 @@ public final class Subjects {
   }
 
   /** Returns a numeric property of each subject; NaN if it is missing. */
-  double[] numbers(Expression.Get get, PropertyReaders.NumberAccess access) {
-    ExpressionKey key = new ExpressionKey(get);
+  double[] numbers(ExpressionKey key, Expression.Get get, PropertyReaders.NumberAccess access) {
     double[] known = numbers.get(key);
     if (known == null) {
       evaluation.keep(things.length);
@@ -83,8 +82,7 @@ public final class Subjects {
   }
 
   /** Returns a boolean property of each subject: {@link ExpressionCompiler#NO} and so on. */
-  byte[] truths(Expression.Get get, PropertyReaders.TruthAccess access) {
-    ExpressionKey key = new ExpressionKey(get);
+  byte[] truths(ExpressionKey key, Expression.Get get, PropertyReaders.TruthAccess access) {
     byte[] known = truths.get(key);
     if (known == null) {
       evaluation.keep(things.length);
@@ -104,8 +102,7 @@ public final class Subjects {
   }
 
   /** Returns a word property of each subject. */
-  Words words(Expression e) {
-    ExpressionKey key = new ExpressionKey(e);
+  Words words(ExpressionKey key, Expression e) {
     Words read = words.get(key);
     if (read == null) {
       evaluation.keep(things.length);

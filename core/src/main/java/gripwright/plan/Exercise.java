@@ -130,14 +130,16 @@ public final class Exercise {
       rehabilitation.ifPresent(whose -> WrittenReason.check(whose, "whose rehabilitation"));
       with = Collections.unmodifiableMap(new LinkedHashMap<>(with));
       Range.EDGE.check(edge);
-      Range.STEPS.check(protocol.bind(with).size());
     }
   }
 
   private final Parts parts;
+  private final Scheme scheme;
 
   private Exercise(Parts parts) {
     this.parts = parts;
+    this.scheme = parts.protocol.bind(parts.with);
+    Range.STEPS.check(scheme.size());
   }
 
   /** Starts an exercise with both hands, hanging, with the protocol's defaults. */
@@ -234,7 +236,7 @@ public final class Exercise {
 
   /** Returns the scheme before any progression. */
   public Scheme scheme() {
-    return parts.protocol.bind(parts.with);
+    return scheme;
   }
 
   /** Returns the names of the grips. */

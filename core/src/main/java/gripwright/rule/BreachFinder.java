@@ -152,8 +152,8 @@ final class BreachFinder {
       this.rule = rule;
       this.rank = rank;
       this.columns = columns;
-      when = rule.when().map(columns::truth);
-      require = columns.truth(rule.require());
+      when = rule.when().map(condition -> columns.truth(condition, rule.keys()));
+      require = columns.truth(rule.require(), rule.keys());
     }
   }
 }

@@ -2,6 +2,7 @@ package gripwright.rule;
 
 import gripwright.expression.Expression;
 import gripwright.expression.ExpressionCompiler;
+import gripwright.expression.ExpressionKeys;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.finding.Severity;
@@ -30,9 +31,15 @@ public final class Rule {
   }
 
   private final Parts parts;
+  private final ExpressionKeys keys;
+  private final boolean readsTests;
 
   private Rule(Parts parts) {
     this.parts = parts;
+    this.keys = ExpressionKeys.of(parts.require, parts.when);
+    this.readsTests =
+        parts.require.reads(Kind.EXERCISE, "test")
+            || parts.when.filter(condition -> condition.reads(Kind.EXERCISE, "test")).isPresent();
   }
 
   /** Returns the name: kebab-case, unique in a project. */
@@ -84,8 +91,12 @@ public final class Rule {
    * Returns whether the rule reads the property that distinguishes planned tests from exercises.
    */
   boolean readsTests() {
-    return parts.require.reads(Kind.EXERCISE, "test")
-        || parts.when.filter(condition -> condition.reads(Kind.EXERCISE, "test")).isPresent();
+    return readsTests;
+  }
+
+  /** Returns the keys of its conditions and all their parts. */
+  ExpressionKeys keys() {
+    return keys;
   }
 
   /** Starts a rule with everything this one has. */
