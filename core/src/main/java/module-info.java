@@ -10,12 +10,10 @@ module gripwright.core {
   exports gripwright.ability;
   exports gripwright.hand;
   exports gripwright.statics;
-  exports gripwright.pose;
   exports gripwright.grip;
   exports gripwright.tissue;
   exports gripwright.strength;
   exports gripwright.protocol;
-  exports gripwright.fatigue;
   exports gripwright.athlete;
   exports gripwright.log;
   exports gripwright.plan;

@@ -7,7 +7,5 @@ module gripwright.language {
   exports gripwright.language.source;
   exports gripwright.language.finding;
   exports gripwright.language.format;
-  exports gripwright.language.syntax;
-  exports gripwright.language.resolve;
   exports gripwright.language.write;
 }

@@ -1,4 +1,10 @@
-/** Comparisons of protocols for one athlete. */
+/**
+ * Comparisons of protocols for one athlete.
+ *
+ * <p>Stability: may change before 2.0.
+ *
+ * @since 1.0
+ */
 @NullMarked
 package gripwright.compare;
 

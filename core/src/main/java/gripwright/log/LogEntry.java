@@ -151,7 +151,7 @@ public sealed interface LogEntry {
   /** Completed work of one exercise. */
   final class Done {
     /** The components, checked. */
-    private record Parts(
+    private record DoneParts(
         String protocol,
         Setup setup,
         OptionalInt sets,
@@ -159,7 +159,7 @@ public sealed interface LogEntry {
         Optional<Load> load,
         OptionalDouble effort,
         OptionalDouble pain) {
-      Parts {
+      DoneParts {
         Objects.requireNonNull(protocol, "protocol");
         Objects.requireNonNull(setup, "setup");
         Objects.requireNonNull(sets, "sets");
@@ -175,9 +175,9 @@ public sealed interface LogEntry {
       }
     }
 
-    private final Parts parts;
+    private final DoneParts parts;
 
-    private Done(Parts parts) {
+    private Done(DoneParts parts) {
       this.parts = parts;
     }
 
@@ -244,7 +244,7 @@ public sealed interface LogEntry {
 
     @Override
     public String toString() {
-      return "Done" + parts.toString().substring("Parts".length());
+      return "Done" + parts.toString().substring("DoneParts".length());
     }
 
     /** Collects the components. Not thread-safe. */
@@ -262,7 +262,7 @@ public sealed interface LogEntry {
         this.setup = Objects.requireNonNull(setup, "setup");
       }
 
-      private Builder(Parts copied) {
+      private Builder(DoneParts copied) {
         protocol = copied.protocol;
         setup = copied.setup;
         sets = copied.sets;
@@ -353,7 +353,7 @@ public sealed interface LogEntry {
        * @throws IllegalArgumentException if a value is present and outside its {@link Range}
        */
       public Done build() {
-        return new Done(new Parts(protocol, setup, sets, setsPlanned, load, effort, pain));
+        return new Done(new DoneParts(protocol, setup, sets, setsPlanned, load, effort, pain));
       }
     }
   }
@@ -361,7 +361,7 @@ public sealed interface LogEntry {
   /** Climbing outside the plan. */
   final class Climbed implements LogEntry {
     /** The components, checked. */
-    private record Parts(
+    private record ClimbedParts(
         LocalDate date,
         boolean hard,
         String how,
@@ -369,7 +369,7 @@ public sealed interface LogEntry {
         OptionalDouble effort,
         OptionalDouble pain,
         Optional<String> note) {
-      Parts {
+      ClimbedParts {
         Objects.requireNonNull(date, "date");
         Objects.requireNonNull(how, "how");
         Objects.requireNonNull(time, "time");
@@ -383,9 +383,9 @@ public sealed interface LogEntry {
       }
     }
 
-    private final Parts parts;
+    private final ClimbedParts parts;
 
-    private Climbed(Parts parts) {
+    private Climbed(ClimbedParts parts) {
       this.parts = parts;
     }
 
@@ -400,6 +400,7 @@ public sealed interface LogEntry {
     }
 
     /** Returns the day. */
+    @Override
     public LocalDate date() {
       return parts.date;
     }
@@ -456,7 +457,7 @@ public sealed interface LogEntry {
 
     @Override
     public String toString() {
-      return "Climbed" + parts.toString().substring("Parts".length());
+      return "Climbed" + parts.toString().substring("ClimbedParts".length());
     }
 
     /** Collects the components. Not thread-safe. */
@@ -476,7 +477,7 @@ public sealed interface LogEntry {
         this.time = Objects.requireNonNull(time, "time");
       }
 
-      private Builder(Parts copied) {
+      private Builder(ClimbedParts copied) {
         date = copied.date;
         hard = copied.hard;
         how = copied.how;
@@ -556,7 +557,7 @@ public sealed interface LogEntry {
        * @throws IllegalArgumentException if a value is outside its {@link Range}
        */
       public Climbed build() {
-        return new Climbed(new Parts(date, hard, how, time, effort, pain, note));
+        return new Climbed(new ClimbedParts(date, hard, how, time, effort, pain, note));
       }
     }
   }
@@ -626,7 +627,7 @@ public sealed interface LogEntry {
   /** Pain. */
   final class Pain implements LogEntry {
     /** The components, checked. */
-    private record Parts(
+    private record PainParts(
         LocalDate date,
         Finger finger,
         Optional<Structure> structure,
@@ -634,7 +635,7 @@ public sealed interface LogEntry {
         double score,
         Kind kind,
         Optional<String> note) {
-      Parts {
+      PainParts {
         Objects.requireNonNull(date, "date");
         Objects.requireNonNull(finger, "finger");
         Objects.requireNonNull(structure, "structure");
@@ -646,9 +647,9 @@ public sealed interface LogEntry {
       }
     }
 
-    private final Parts parts;
+    private final PainParts parts;
 
-    private Pain(Parts parts) {
+    private Pain(PainParts parts) {
       this.parts = parts;
     }
 
@@ -663,6 +664,7 @@ public sealed interface LogEntry {
     }
 
     /** Returns the day. */
+    @Override
     public LocalDate date() {
       return parts.date;
     }
@@ -732,7 +734,7 @@ public sealed interface LogEntry {
 
     @Override
     public String toString() {
-      return "Pain" + parts.toString().substring("Parts".length());
+      return "Pain" + parts.toString().substring("PainParts".length());
     }
 
     /** Collects the components. Not thread-safe. */
@@ -751,7 +753,7 @@ public sealed interface LogEntry {
         this.score = score;
       }
 
-      private Builder(Parts copied) {
+      private Builder(PainParts copied) {
         date = copied.date;
         finger = copied.finger;
         structure = copied.structure;
@@ -834,7 +836,7 @@ public sealed interface LogEntry {
        *     1900 to 2199
        */
       public Pain build() {
-        return new Pain(new Parts(date, finger, structure, side, score, kind, note));
+        return new Pain(new PainParts(date, finger, structure, side, score, kind, note));
       }
     }
   }

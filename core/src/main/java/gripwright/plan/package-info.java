@@ -6,6 +6,10 @@
  * outside its {@link gripwright.quantity.Range} is refused by an {@link IllegalArgumentException}
  * that quotes the value and the range. A required value that is empty, or a name of something
  * missing, is refused in the same way.
+ *
+ * <p>Stability: stable.
+ *
+ * @since 1.0
  */
 @NullMarked
 package gripwright.plan;

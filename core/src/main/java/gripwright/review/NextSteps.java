@@ -131,7 +131,7 @@ final class NextSteps {
   }
 
   /**
-   * Tells whether pain keeps a setup the same or lighter: a test is a maximal load, so it waits.
+   * Returns whether pain keeps a setup the same or lighter: a test is a maximal load, so it waits.
    */
   private boolean held(Setup setup) {
     return pain.stream()
@@ -141,7 +141,7 @@ final class NextSteps {
                     && course.place().isUsedBy(setup.grip().fingers(), setup.hands()));
   }
 
-  /** Tells whether a test may be advised for any grip. */
+  /** Returns whether a test may be advised for any grip. */
   private boolean testable() {
     return athlete.ageInMonths(day) >= KnownLight.YOUNG_MONTHS
         && athlete.injuries().stream().noneMatch(injury -> injury.openOn(day));
@@ -156,7 +156,7 @@ final class NextSteps {
     return Numbers.plain(value, 0);
   }
 
-  /** Tells whether pain or a lower test rules out more of an exercise. */
+  /** Returns whether pain or a lower test rules out more of an exercise. */
   private boolean forbidden(LogEntry.Done done) {
     return progress.stream().anyMatch(p -> p.setup().equals(done.setup()) && fall(p).isPresent())
         || stops.of(done.setup()).isPresent()

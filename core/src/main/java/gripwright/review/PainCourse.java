@@ -49,10 +49,10 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
 
   /** Where it hurts. */
   public sealed interface Place extends Message {
-    /** Tells whether these fingers of these hands load the place that hurts. */
+    /** Returns whether these fingers of these hands load the place that hurts. */
     boolean isUsedBy(FingerSet fingers, Hands hands);
 
-    /** Tells whether an exercise loads the place that hurts. */
+    /** Returns whether an exercise loads the place that hurts. */
     default boolean isUsedBy(Done done) {
       return isUsedBy(done.setup().grip().fingers(), done.setup().hands());
     }

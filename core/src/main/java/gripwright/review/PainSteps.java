@@ -65,7 +65,7 @@ final class PainSteps {
     };
   }
 
-  /** Tells whether a grip's pain is part of the step about one of its fingers. */
+  /** Returns whether a grip's pain is part of the step about one of its fingers. */
   private boolean isJoined(PainCourse course) {
     return course.place() instanceof InGrip grip
         && pain.stream()

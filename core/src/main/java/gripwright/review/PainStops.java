@@ -42,7 +42,7 @@ public final class PainStops {
     return new PainStops(fingers);
   }
 
-  /** Tells whether nothing is stopped. */
+  /** Returns whether nothing is stopped. */
   public boolean isEmpty() {
     return places.isEmpty();
   }

@@ -79,7 +79,7 @@ public record ReviewedSession(
         work.stream().flatMap(each -> each.match().done().stream()).map(done -> done.setup()));
   }
 
-  /** Tells whether it was trained, whole or in part. */
+  /** Returns whether it was trained, whole or in part. */
   public boolean trained() {
     return logged.filter(LogEntry.Trained.class::isInstance).isPresent();
   }

@@ -27,7 +27,7 @@ public record SideDifference(
 
   private static final double PER_CENT = 100;
 
-  /** Tells whether the difference is more than noise. */
+  /** Returns whether the difference is more than noise. */
   public boolean beyondNoise() {
     return Math.abs(percent) > detectablePercent;
   }

@@ -1,4 +1,10 @@
-/** Rules as typed expressions: the built-in ones and a coach's own, and their waivers. */
+/**
+ * Rules as typed expressions: the built-in ones and a coach's own, and their waivers.
+ *
+ * <p>Stability: stable.
+ *
+ * @since 1.0
+ */
 @NullMarked
 package gripwright.rule;
 

@@ -1,4 +1,10 @@
-/** The entry point of planning: plans, athletes, logs and rules in, compiled plans out. */
+/**
+ * The entry point of planning: plans, athletes, logs and rules in, compiled plans out.
+ *
+ * <p>Stability: stable.
+ *
+ * @since 1.0
+ */
 @NullMarked
 package gripwright.season;
 

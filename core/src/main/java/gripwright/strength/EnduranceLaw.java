@@ -89,7 +89,7 @@ public enum EnduranceLaw {
     return greatestShare;
   }
 
-  /** Tells whether the law is valid for a time in seconds. */
+  /** Returns whether the law is valid for a time in seconds. */
   public boolean isValidFor(double seconds) {
     return seconds >= shortest && seconds <= longestSeconds();
   }

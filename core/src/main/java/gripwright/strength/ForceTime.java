@@ -54,7 +54,7 @@ public sealed interface ForceTime permits FadingForce, CriticalHold {
     };
   }
 
-  /** Tells whether a time in seconds lies between 2 s and 10 min. */
+  /** Returns whether a time in seconds lies between 2 s and 10 min. */
   static boolean inRange(double seconds) {
     return seconds >= SHORTEST_SECONDS && seconds <= LONGEST_SECONDS;
   }
@@ -81,7 +81,7 @@ public sealed interface ForceTime permits FadingForce, CriticalHold {
   /** Returns the longest valid time, in seconds. */
   double longestSeconds();
 
-  /** Tells whether the curve is valid for a time in seconds. */
+  /** Returns whether the curve is valid for a time in seconds. */
   default boolean isValidFor(double seconds) {
     return seconds >= shortestSeconds() && seconds <= longestSeconds();
   }

@@ -67,7 +67,7 @@ public final class KnownLight {
   }
 
   /**
-   * Tells whether the restricted column applies: under 16, with an injury of a finger in use that
+   * Returns whether the restricted column applies: under 16, with an injury of a finger in use that
    * is not cleared, and within 12 weeks of its clearance. Cleared skin has no such period.
    *
    * @param setup which fingers of which hands are in use
@@ -83,7 +83,8 @@ public final class KnownLight {
   }
 
   /**
-   * Tells whether tests are not allowed: under 16, or with an uncleared injury of a finger in use.
+   * Returns whether tests are not allowed: under 16, or with an uncleared injury of a finger in
+   * use.
    */
   public static boolean forbidsTests(Athlete athlete, Setup setup, LocalDate day) {
     Objects.requireNonNull(athlete, "athlete");
@@ -94,7 +95,7 @@ public final class KnownLight {
             && athlete.injuries().stream().anyMatch(i -> uses(setup, i) && i.openOn(day)));
   }
 
-  /** Tells whether an athlete is under 16 on a day. */
+  /** Returns whether an athlete is under 16 on a day. */
   public static boolean isUnder16(Athlete athlete, LocalDate day) {
     Objects.requireNonNull(athlete, "athlete");
     Objects.requireNonNull(day, "day");

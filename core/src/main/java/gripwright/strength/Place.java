@@ -76,7 +76,7 @@ record Place(
         + DEPTH_VARIANCE * logDepth * other.logDepth;
   }
 
-  /** Tells whether both are the same finger, or neither is a single one. */
+  /** Returns whether both are the same finger, or neither is a single one. */
   private boolean sharesLossDoubt(Place other) {
     FingerSet here = posture.fingers();
     FingerSet there = other.posture.fingers();

@@ -104,7 +104,7 @@ public final class PlausibleTests {
     return effort.load().times(Math.exp(-fade * allowed));
   }
 
-  /** Tells whether a test is implausible and no other test confirms it. */
+  /** Returns whether a test is implausible and no other test confirms it. */
   public boolean doubtful(StrengthTest test) {
     double share = share(test);
     return share > 1 + TOLERANCE
@@ -112,14 +112,14 @@ public final class PlausibleTests {
             || tests.stream().noneMatch(other -> confirm(other, test)));
   }
 
-  /** Tells whether a test is impossible, even if others agree with it. */
+  /** Returns whether a test is impossible, even if others agree with it. */
   public boolean impossible(StrengthTest test) {
     return share(test) >= IMPOSSIBLE - TOLERANCE;
   }
 
   /**
-   * Tells whether two tests of one setup speak for each other: on two days, and by what they stand
-   * for at 7 s within 10 %.
+   * Returns whether two tests of one setup speak for each other: on two days, and by what they
+   * stand for at 7 s within 10 %.
    */
   static boolean confirm(StrengthTest other, StrengthTest test) {
     Optional<Effort> one = other.effort();

@@ -273,7 +273,7 @@ public final class StrengthCourse {
                     state.place().expected() + normal.mean(), normal.variance()));
   }
 
-  /** Tells whether completed holds count for a setup. */
+  /** Returns whether completed holds count for a setup. */
   public boolean hasHolds(Setup setup) {
     Field field = fields.get(Region.of(setup));
     return field != null && !field.holds().isEmpty();

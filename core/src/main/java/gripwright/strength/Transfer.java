@@ -59,8 +59,8 @@ public record Transfer(double share, double low, double high) {
   }
 
   /**
-   * Tells whether it is extrapolated from studies of other joints: always, except from a posture to
-   * itself.
+   * Returns whether it is extrapolated from studies of other joints: always, except from a posture
+   * to itself.
    */
   public boolean extrapolated() {
     return low < 1;

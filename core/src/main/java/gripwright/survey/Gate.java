@@ -144,7 +144,7 @@ public record Gate(Finding breach, List<Missing> missing) {
     return new Gate(breach, missing);
   }
 
-  /** Tells whether the rule closes the grip; a warning closes nothing. */
+  /** Returns whether the rule closes the grip; a warning closes nothing. */
   public boolean closes() {
     return breach.blocks();
   }

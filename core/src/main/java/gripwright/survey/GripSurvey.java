@@ -113,19 +113,19 @@ public final class GripSurvey {
       return fit.grip();
     }
 
-    /** Tells whether no rule closes the grip to this athlete; warnings don't close a grip. */
+    /** Returns whether no rule closes the grip to this athlete; warnings don't close a grip. */
     public boolean open() {
       return gates.stream().noneMatch(Gate::closes);
     }
 
-    /** Tells whether the grip is open to this athlete, but not at any load. */
+    /** Returns whether the grip is open to this athlete, but not at any load. */
     public boolean limited() {
       return open() && limits.stream().anyMatch(Gate::closes);
     }
   }
 
   /**
-   * Tells whether the stated load is above the athlete's estimated maximum in the grip.
+   * Returns whether the stated load is above the athlete's estimated maximum in the grip.
    *
    * @return empty without an estimate
    */
@@ -303,7 +303,7 @@ public final class GripSurvey {
             List.copyOf(notes.values())));
   }
 
-  /** Tells whether a breach depends on the grip, not on the athlete alone. */
+  /** Returns whether a breach depends on the grip, not on the athlete alone. */
   private static boolean ofGrip(Finding breach) {
     return breach.place().steps().stream().anyMatch(step -> step.kind().equals("exercise"));
   }
@@ -340,7 +340,7 @@ public final class GripSurvey {
         maximum);
   }
 
-  /** Tells whether a grip has the same fit and load on both hands. */
+  /** Returns whether a grip has the same fit and load on both hands. */
   private static boolean areEqual(GripFit left, GripFit right) {
     HandShape one = left.pose().shape();
     HandShape other = right.pose().shape();
@@ -366,7 +366,7 @@ public final class GripSurvey {
     return shape.knuckleAlong(Finger.MIDDLE) - shape.knuckleAlong(finger);
   }
 
-  /** Tells whether the hands are equal in every measure. */
+  /** Returns whether the hands are equal in every measure. */
   public boolean handsAreEqual() {
     return parts.athlete.left().equals(parts.athlete.right());
   }
@@ -395,7 +395,7 @@ public final class GripSurvey {
     return Gate.trained(parts.athlete, parts.day);
   }
 
-  /** Tells whether the athlete is under 16 on the day and must not train fingers intensively. */
+  /** Returns whether the athlete is under 16 on the day and must not train fingers intensively. */
   public boolean underSixteen() {
     return parts.athlete.ageInMonths(parts.day) < YOUTH_MONTHS;
   }
@@ -416,7 +416,7 @@ public final class GripSurvey {
         .toList();
   }
 
-  /** Tells whether a hand takes the grip of the own hang. */
+  /** Returns whether a hand takes the grip of the own hang. */
   private boolean hangTaken() {
     return parts.hangs.values().stream().allMatch(OwnHang::taken);
   }

@@ -1,4 +1,10 @@
-/** Reports on one athlete: every grip on the athlete's hands, and strength by the tests. */
+/**
+ * Reports on one athlete: every grip on the athlete's hands, and strength by the tests.
+ *
+ * <p>Stability: may change before 2.0.
+ *
+ * @since 1.0
+ */
 @NullMarked
 package gripwright.survey;
 

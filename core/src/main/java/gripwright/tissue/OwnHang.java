@@ -65,14 +65,14 @@ public final class OwnHang {
     return load.fit();
   }
 
-  /** Tells whether the hand takes the grip; if not, its nearest pose stands for it. */
+  /** Returns whether the hand takes the grip; if not, its nearest pose stands for it. */
   public boolean taken() {
     return load.fit().reachable();
   }
 
   /**
-   * Tells whether this hang loads a finger's pulley enough to rest a judgement on the quotient: by
-   * at least a fifth of what the most loaded pulley of its kind carries.
+   * Returns whether this hang loads a finger's pulley enough to rest a judgement on the quotient:
+   * by at least a fifth of what the most loaded pulley of its kind carries.
    */
   public boolean loads(Finger finger, Pulley pulley) {
     double most = 0;

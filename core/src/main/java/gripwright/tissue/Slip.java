@@ -202,7 +202,7 @@ public record Slip(
     return Math.abs(left) <= tolerance * 1000 ? loads : new double[0];
   }
 
-  /** Tells whether the remaining fingers can't keep a moment that the view has them keep. */
+  /** Returns whether the remaining fingers can't keep a moment that the view has them keep. */
   public boolean tilts() {
     return view == View.MOMENT_KEPT && !momentKept;
   }

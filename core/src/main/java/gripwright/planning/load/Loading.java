@@ -12,7 +12,6 @@ import gripwright.quantity.Numbers;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.HoldChain;
 import gripwright.schedule.LoadLink;
-import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.StrengthLink;

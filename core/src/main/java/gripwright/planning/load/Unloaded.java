@@ -8,7 +8,6 @@ import gripwright.protocol.Hardness;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
-import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.PlannedExercise;
 import java.util.List;
 import java.util.Map;

@@ -11,7 +11,6 @@ import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
-import gripwright.schedule.LoadedSteps;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.Map;

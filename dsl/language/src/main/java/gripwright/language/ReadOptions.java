@@ -1,8 +1,8 @@
 package gripwright.language;
 
 import gripwright.budget.Budget;
-import gripwright.language.resolve.SourceLoader;
-import gripwright.language.syntax.Limits;
+import gripwright.language.source.Limits;
+import gripwright.language.source.SourceLoader;
 import gripwright.wording.Wording;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -11,6 +11,10 @@
  *
  * <p>A mistake in a text is a finding, never an exception. Everything here is immutable and
  * thread-safe and gives the same result in every locale and time zone.
+ *
+ * <p>Stability: stable.
+ *
+ * @since 1.0
  */
 @NullMarked
 package gripwright.language;

@@ -10,7 +10,7 @@ import gripwright.grip.StandardGrips;
 import gripwright.hand.Finger;
 import gripwright.hand.Joint;
 import gripwright.language.check.Standard;
-import gripwright.language.resolve.SourceLoader;
+import gripwright.language.source.SourceLoader;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
 import java.io.IOException;

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ReportedFinding;
 import gripwright.finding.Severity;
-import gripwright.language.resolve.SourceLoader;
 import gripwright.language.source.SourceFile;
+import gripwright.language.source.SourceLoader;
 import gripwright.language.syntax.Reader;
 import gripwright.language.syntax.SyntaxElement;
 import gripwright.language.syntax.SyntaxNode;

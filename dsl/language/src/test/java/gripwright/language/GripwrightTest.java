@@ -16,7 +16,7 @@ import gripwright.hand.Joint;
 import gripwright.hand.JointLimits;
 import gripwright.hand.Segment;
 import gripwright.hand.Side;
-import gripwright.language.resolve.SourceLoader;
+import gripwright.language.source.SourceLoader;
 import gripwright.log.LogEntry;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;

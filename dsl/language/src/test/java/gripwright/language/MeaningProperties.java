@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ReportedFinding;
-import gripwright.language.resolve.SourceLoader;
 import gripwright.language.source.SourceFile;
+import gripwright.language.source.SourceLoader;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Reader;

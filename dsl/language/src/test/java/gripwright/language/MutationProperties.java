@@ -3,7 +3,7 @@ package gripwright.language;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.ReportedFinding;
-import gripwright.language.resolve.SourceLoader;
+import gripwright.language.source.SourceLoader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

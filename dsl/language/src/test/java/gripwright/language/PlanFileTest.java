@@ -8,7 +8,7 @@ import gripwright.expression.Expression;
 import gripwright.expression.Kind;
 import gripwright.expression.Scope;
 import gripwright.grip.StandardGrips;
-import gripwright.language.resolve.SourceLoader;
+import gripwright.language.source.SourceLoader;
 import gripwright.language.write.Unwritable;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;

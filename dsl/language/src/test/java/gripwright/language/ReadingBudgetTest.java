@@ -8,7 +8,7 @@ import gripwright.budget.Budget;
 import gripwright.budget.Limit;
 import gripwright.budget.Stage;
 import gripwright.finding.ReportedFinding;
-import gripwright.language.resolve.SourceLoader;
+import gripwright.language.source.SourceLoader;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

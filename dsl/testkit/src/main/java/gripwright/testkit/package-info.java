@@ -12,6 +12,10 @@
  *
  * <p>Findings are kept in files because a file shows what a coach will see, and because a change of
  * wording or of a rule can be reviewed as a diff.
+ *
+ * <p>Stability: stable.
+ *
+ * @since 1.0
  */
 @NullMarked
 package gripwright.testkit;

@@ -1,4 +1,10 @@
-/** The entry point of the command line. */
+/**
+ * The entry point of the command line.
+ *
+ * <p>Stability: may change before 2.0.
+ *
+ * @since 1.0
+ */
 @NullMarked
 package gripwright.tools;
 

@@ -53,7 +53,7 @@ public final class Rooms {
     room("diff", "compare", "season");
     room("wording", "rule");
 
-    room("language.source");
+    room("language.source", "budget");
     room("language.finding", "language.source", "wording");
     room("language.syntax", "language.finding");
     room("language.format", "language.syntax");

@@ -387,6 +387,9 @@ final class PseudoLocaleTest {
         phrases.add(written.text());
       } else if (value instanceof Message message) {
         add(message.arguments());
+      } else if (value instanceof Log log) {
+        add(log.athlete());
+        add(log.entries());
       } else if (value != null && hasBuilder(value.getClass())) {
         add(parts(value));
       } else if (value instanceof Record && seen.add(value)) {

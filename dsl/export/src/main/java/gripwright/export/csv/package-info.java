@@ -1,4 +1,10 @@
-/** Core objects as CSV by RFC 4180. */
+/**
+ * Core objects as CSV by RFC 4180.
+ *
+ * <p>Stability: stable.
+ *
+ * @since 1.0
+ */
 @NullMarked
 package gripwright.export.csv;
 

@@ -3,11 +3,11 @@ package gripwright.language.resolve;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.language.finding.LocatedFinding;
-import gripwright.language.resolve.SourceLoader.Loaded;
-import gripwright.language.resolve.SourceLoader.Reason;
+import gripwright.language.source.Limits;
 import gripwright.language.source.SourceFile;
+import gripwright.language.source.SourceLoader.Loaded;
+import gripwright.language.source.SourceLoader.Reason;
 import gripwright.language.source.Span;
-import gripwright.language.syntax.Limits;
 import java.util.Optional;
 
 /** Reports why a file was not read. */

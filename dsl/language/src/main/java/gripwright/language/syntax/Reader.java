@@ -1,6 +1,7 @@
 package gripwright.language.syntax;
 
 import gripwright.budget.Meter;
+import gripwright.language.source.Limits;
 import gripwright.language.source.SourceFile;
 import gripwright.language.syntax.internal.Reading;
 

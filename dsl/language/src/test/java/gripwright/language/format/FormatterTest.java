@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.language.source.Limits;
 import gripwright.language.source.SourceFile;
-import gripwright.language.syntax.Limits;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;

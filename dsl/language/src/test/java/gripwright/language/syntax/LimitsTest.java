@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.language.source.Limits;
 import gripwright.language.source.SourceFile;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;

@@ -1,7 +1,7 @@
 package gripwright.tools.command;
 
 import gripwright.language.ReadOptions;
-import gripwright.language.resolve.Folder;
+import gripwright.language.source.Folder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;

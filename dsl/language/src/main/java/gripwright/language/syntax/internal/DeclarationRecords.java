@@ -2,11 +2,11 @@ package gripwright.language.syntax.internal;
 
 import static gripwright.language.syntax.internal.Parts.in;
 
+import gripwright.language.source.Limits;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.CompareItem;
 import gripwright.language.syntax.Declaration;
-import gripwright.language.syntax.Limits;
 import gripwright.language.syntax.NodeKind;
 import gripwright.language.syntax.RuleDecl;
 import gripwright.language.syntax.RuleItem;

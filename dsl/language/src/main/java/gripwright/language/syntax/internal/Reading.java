@@ -2,10 +2,10 @@ package gripwright.language.syntax.internal;
 
 import gripwright.budget.Meter;
 import gripwright.language.finding.LocatedFinding;
+import gripwright.language.source.Limits;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.Declaration;
-import gripwright.language.syntax.Limits;
 import gripwright.language.syntax.SyntaxTree;
 import gripwright.language.syntax.internal.grammar.GripParser;
 import java.util.List;

@@ -1,8 +1,8 @@
 package gripwright.language.syntax.internal;
 
+import gripwright.language.source.Limits;
 import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
-import gripwright.language.syntax.Limits;
 import gripwright.language.syntax.internal.grammar.GripLexer;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
+import gripwright.language.write.Unwritable;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;

@@ -1,6 +1,7 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
 import gripwright.grip.Setup;
+import gripwright.language.write.Unwritable;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import java.util.Optional;

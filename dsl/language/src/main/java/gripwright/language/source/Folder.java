@@ -1,4 +1,4 @@
-package gripwright.language.resolve;
+package gripwright.language.source;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,4 +1,4 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;

@@ -1,4 +1,4 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
 import java.util.Collection;
 import java.util.function.Function;

@@ -1,4 +1,4 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
 import gripwright.expression.Condition;
 import gripwright.expression.Condition.Quantifier;
@@ -10,6 +10,7 @@ import gripwright.expression.Kind;
 import gripwright.expression.Literal;
 import gripwright.expression.Property;
 import gripwright.expression.Type;
+import gripwright.language.write.Unwritable;
 import gripwright.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;

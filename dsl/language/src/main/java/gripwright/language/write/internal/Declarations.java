@@ -1,8 +1,9 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
 import gripwright.athlete.Athlete;
 import gripwright.compare.Comparison;
 import gripwright.grip.Grip;
+import gripwright.language.write.Unwritable;
 import gripwright.log.Log;
 import gripwright.plan.Plan;
 import gripwright.protocol.Protocol;

@@ -1,4 +1,4 @@
-package gripwright.schedule;
+package gripwright.planning.load;
 
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;

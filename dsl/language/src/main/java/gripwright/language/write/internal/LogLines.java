@@ -1,6 +1,7 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
 import gripwright.compare.Comparison;
+import gripwright.language.write.Unwritable;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.protocol.Protocol;

@@ -1,4 +1,4 @@
-package gripwright.language.syntax;
+package gripwright.language.source;
 
 import gripwright.budget.Budget;
 import gripwright.budget.Limit;

@@ -1,4 +1,4 @@
-package gripwright.language.write;
+package gripwright.language.write.internal;
 
 import gripwright.grip.Grip;
 import gripwright.log.Log;
