@@ -232,7 +232,7 @@ final class TreeBuilder {
     int length = first.text().length();
     WhiteSpace known = collected.size() == 1 && length < SHARED_LENGTH ? shared[length] : null;
     List<Trivia> taken =
-        known != null && known.piece() == first ? known.alone() : List.copyOf(collected);
+        known != null && known.piece().equals(first) ? known.alone() : List.copyOf(collected);
     collected.clear();
     return taken;
   }
