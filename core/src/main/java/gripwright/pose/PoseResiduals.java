@@ -47,6 +47,9 @@ final class PoseResiduals implements MultivariateJacobianFunction {
 
   private static final int START_STEPS = 15;
 
+  /** How far apart two points of one search are at most, in transformed coordinates. */
+  private static final double SAME_POINT = 1e-4;
+
   private static final double[] LEAST = {0.1, -0.15};
   private static final double[] GREATEST = {0.6, 0.5};
 
@@ -58,6 +61,7 @@ final class PoseResiduals implements MultivariateJacobianFunction {
   private final FingerResiduals[] fingers;
   private final int size;
   private double[] best;
+  private double[] bestPoint = new double[0];
   private double bestCost = Double.POSITIVE_INFINITY;
 
   PoseResiduals(
@@ -171,6 +175,21 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     return best.clone();
   }
 
+  /** Returns the best point so far in transformed coordinates; empty before the first one. */
+  double[] bestPoint() {
+    return bestPoint;
+  }
+
+  /** Returns whether a search has come so close to a known point that it will end there. */
+  static boolean arrives(double[] known, RealVector now) {
+    for (int i = 0; i < known.length; i++) {
+      if (Math.abs(now.getEntry(i) - known[i]) > SAME_POINT) {
+        return false;
+      }
+    }
+    return known.length > 0;
+  }
+
   double bestCost() {
     return bestCost;
   }
@@ -192,7 +211,7 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     rows.add(start * (palm[1] - starts.get(0)[1]), new double[] {0, 1, 0, 0}, start);
     rows.add(palm[2] / ROLL_SCALE, new double[] {0, 0, 1, 0}, 1 / ROLL_SCALE);
     rows.add(palm[3] / TILT_SCALE, new double[] {0, 0, 0, 1}, 1 / TILT_SCALE);
-    remember(palm, rows.values());
+    remember(palm, transformed, rows.values());
     for (double[] derivatives : rows.derivatives()) {
       for (int i = 0; i < UNKNOWNS; i++) {
         derivatives[i] *= (greatest[i] - least[i]) / 2 * Math.cos(transformed[i]);
@@ -223,7 +242,7 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     }
   }
 
-  private void remember(double[] palm, double[] values) {
+  private void remember(double[] palm, double[] point, double[] values) {
     double cost = 0;
     for (double value : values) {
       cost += value * value / 2;
@@ -231,6 +250,7 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     if (cost < bestCost) {
       bestCost = cost;
       best = palm;
+      bestPoint = point;
     }
   }
 }

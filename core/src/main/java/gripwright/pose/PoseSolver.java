@@ -98,7 +98,9 @@ public final class PoseSolver {
     return pose(shape, edge, residuals);
   }
 
+  /** Searches from a start, until it arrives at what an earlier search has found. */
   private static void descend(PoseResiduals residuals, double[] start) {
+    double[] known = residuals.bestPoint();
     LevenbergMarquardtOptimizer optimizer =
         new LevenbergMarquardtOptimizer()
             .withCostRelativeTolerance(TOLERANCE)
@@ -110,6 +112,7 @@ public final class PoseSolver {
               .model(residuals)
               .start(start)
               .target(new double[residuals.size()])
+              .checker((iteration, before, now) -> PoseResiduals.arrives(known, now.getPoint()))
               .maxEvaluations(EVALUATIONS)
               .maxIterations(EVALUATIONS)
               .build());
