@@ -31,8 +31,8 @@ build() {
   fi
 }
 
-# Prints what an archive of loaded classes is good for: this Java, in this folder, with these jars. And
-# how many bytes it has: where some are missing, the Java machine would not go on without it but stop.
+# Prints what an archive of loaded classes is valid for: its size, this folder, this Java and these
+# jars. The size matters, because the JVM aborts on a truncated archive.
 made_for() {
   made_by=$(real "$java")
   bytes=$(wc -c <"$1")
@@ -58,12 +58,12 @@ link() {
     mv "$linked.new" "$linked"
   else
     rm -rf "$linked.new"
-    printf 'gripwright: nothing could be linked, so every run starts slower; %s says why\n' \
+    printf 'gripwright: the jars could not be linked, so every run starts more slowly; see %s\n' \
       "$linked.said" >&2
   fi
 }
 
-# Keeps the classes of some commands as the Java machine has them in memory, so that later runs need
+# Keeps the classes of some commands as the JVM has them in memory, so that later runs need
 # not load, check and link them again. Without it everything works, only slower.
 store_classes() {
   whole=
@@ -77,7 +77,7 @@ store_classes() {
   class_path
   sh "$scripts/store.sh" "$java" "$classpath" "$archive.new" \
     "$root/examples/plans/season.grip" >"$archive.said" 2>&1 || {
-    printf 'gripwright: this Java keeps no such classes, so every run starts slower; %s says why\n' \
+    printf 'gripwright: this Java cannot store classes, so every run starts more slowly; see %s\n' \
       "$archive.said" >&2
     : >"$archive.new" # nothing to use, and no second try with the same build and Java
   }
@@ -101,8 +101,7 @@ began() {
 }
 
 # True when whoever made the lock is gone: no such process, or a later one of the same number. A lock
-# that says nothing is one whose maker has not come to say it, or never will: the caller knows how
-# long it has waited.
+# without a process number is new, or its maker died at once; after ten seconds it counts as abandoned.
 abandoned() {
   owner=
   owner_began=
@@ -136,8 +135,14 @@ lock=$target/lock
 waiting=
 waited=0
 until mkdir "$lock" 2>/dev/null; do
-  if abandoned; then
+  if [ ! -d "$lock" ]; then
+    # Gone in between, or the folder takes no more: a full disk, say.
+    [ "$waited" -lt 20 ] || fail "cannot create '$lock'."
+    waited=$((waited + 1))
+    sleep 1
+  elif abandoned; then
     break_lock
+    waited=0
   else
     [ -n "$waiting" ] || printf 'gripwright: waiting for a build that another run has started\n' >&2
     waiting=yes

@@ -1,12 +1,12 @@
 # Part of `gripwright`, which reads it with the arguments of the caller, $root and $scripts: starts the
 # command line, and has it built, linked and stored before where needed (build.sh).
 #
-# Every run passes through here, and a process that the shell starts costs as much as a hundred tests
-# and loops of its own: so there are as few as can be on the way to Java.
+# Every run executes this script. Starting a process costs about as much as a hundred shell tests, so
+# it starts as few as possible.
 # shellcheck shell=sh disable=SC2154 # set by gripwright
 
 case $root in
-  *:*) fail "cannot run from '$root': Java takes a path with ':' for two. Rename the folder, or move this one." ;;
+  *:*) fail "cannot run from '$root': Java reads ':' as a separator of paths. Rename the folder, or move this one." ;;
 esac
 
 app=$root/dsl/tools/target/app # the command line and its libraries, as built
@@ -83,12 +83,12 @@ if stale || { [ -w "$target" ] && unarchived; }; then
   . "$scripts/build.sh"
 fi
 
-# Short runs: the first compiler tier and the simplest collector start fastest, nobody watches them
-# from outside, and much of their time goes into getting memory page by page, so large pages are taken
-# where Linux gives them to those who ask. The JVM checks that the archive is as it was written and
-# reports on stderr one that it can't use; Launcher deletes that one, so that the next run makes
-# another. Where the caller has options of its own for Java, these may be why it is not in use, and it
-# stays.
+# Short runs: the first compiler tier and the simplest collector start fastest, and nobody watches them
+# from outside. Much of their time goes into getting memory page by page: so large pages are taken where
+# Linux gives them to those who ask, and new objects get little room, which is used again and again. The
+# JVM checks that the archive is as it was written and reports on stderr one that it can't use; Launcher
+# deletes that one, so that the next run makes another. Where the caller has options of its own for Java,
+# these may be why it is not in use, and it stays; the room for new objects is then the caller's affair.
 set -- gripwright.launcher.Launcher gripwright.tools.Main "$@"
 if unarchived; then
   jars=$app
@@ -108,6 +108,7 @@ fi
 case ${LC_ALL:-${LC_CTYPE:-${LANG:-C}}} in
   C | POSIX) LC_ALL=C.UTF-8 && export LC_ALL ;;
 esac
+[ -n "${JAVA_TOOL_OPTIONS-}${JDK_JAVA_OPTIONS-}${_JAVA_OPTIONS-}" ] || set -- -Xmn32m "$@"
 large_pages=/sys/kernel/mm/transparent_hugepage/enabled
 if [ -r "$large_pages" ] && read -r pages <"$large_pages"; then
   case $pages in

@@ -1,5 +1,5 @@
 #!/bin/sh
-# Stores the classes that some commands load in an archive for the Java machine (class data sharing).
+# Stores the classes that some commands load in an archive for the JVM (class data sharing).
 # Writes what it has to say to stdout and stderr; ends with 1 where there is no archive that works.
 set -u
 

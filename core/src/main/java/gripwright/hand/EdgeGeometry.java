@@ -91,8 +91,10 @@ public final class EdgeGeometry {
    * @param tilt in radians
    */
   public Reach reach(double distance, double depth, double roll, double tilt) {
-    double sideways = acrossAt(tilt);
-    double downwards = behind * Math.cos(tilt) + across * Math.sin(tilt);
+    double cosine = Math.cos(tilt);
+    double sine = Math.sin(tilt);
+    double sideways = across * cosine - behind * sine;
+    double downwards = behind * cosine + across * sine;
     return new Reach(
         distance + sideways * Math.sin(roll) - endJoint(),
         depth + downwards,
@@ -119,9 +121,14 @@ public final class EdgeGeometry {
     return Math.acos(Math.max(-1, Math.min(1, cosine)));
   }
 
-  /** Returns the derivative of {@link #flexion}, bounded near a straight joint. */
-  public double flexionByDistance(double distance) {
-    double sine = Math.max(LEAST_SINE, Math.sin(flexion(distance)));
+  /**
+   * Returns the derivative of {@link #flexion}, bounded near a straight joint.
+   *
+   * @param distance from end joint to knuckle, in mm
+   * @param flexion at this distance, in radians
+   */
+  public double flexionByDistance(double distance, double flexion) {
+    double sine = Math.max(LEAST_SINE, Math.sin(flexion));
     return -distance / (proximal * middle * sine);
   }
 
@@ -134,9 +141,14 @@ public final class EdgeGeometry {
     return (middle * middle + distance * distance - proximal * proximal) / (2 * middle * distance);
   }
 
-  /** Returns the derivative of {@link #lift}, bounded near a straight joint. */
-  public double liftByDistance(double distance) {
-    double sine = Math.max(LEAST_SINE, Math.sin(lift(distance)));
+  /**
+   * Returns the derivative of {@link #lift}, bounded near a straight joint.
+   *
+   * @param distance from end joint to knuckle, in mm
+   * @param lift at this distance, in radians
+   */
+  public double liftByDistance(double distance, double lift) {
+    double sine = Math.max(LEAST_SINE, Math.sin(lift));
     double byDistance =
         (distance * distance - middle * middle + proximal * proximal)
             / (2 * middle * distance * distance);

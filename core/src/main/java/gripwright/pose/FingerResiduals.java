@@ -96,6 +96,7 @@ final class FingerResiduals {
   private final class Placement {
     private final double distance;
     private final double flexion;
+    private final double lift;
     private final double rise;
     private final double[] distanceBy;
     private final double[] slopeBy;
@@ -104,7 +105,8 @@ final class FingerResiduals {
       EdgeGeometry.Reach reach = geometry.reach(palm[0], palm[1], palm[2], palm[3]);
       distance = Math.max(LEAST_DISTANCE, reach.distance());
       flexion = geometry.flexion(distance);
-      rise = geometry.lift(distance) - Math.atan2(reach.down(), reach.out());
+      lift = geometry.lift(distance);
+      rise = lift - Math.atan2(reach.down(), reach.out());
       double[] outBy = {1, 0, reach.outByRoll(), reach.outByTilt()};
       double[] downBy = {0, 1, 0, reach.downByTilt()};
       distanceBy = new double[outBy.length];
@@ -139,8 +141,8 @@ final class FingerResiduals {
       rows.skip(2);
       return;
     }
-    double lift = geometry.liftByDistance(placement.distance);
-    double flexion = geometry.flexionByDistance(placement.distance);
+    double lift = geometry.liftByDistance(placement.distance, placement.lift);
+    double flexion = geometry.flexionByDistance(placement.distance, placement.flexion);
     double[] mcpBy = new double[placement.slopeBy.length];
     double[] riseBy = new double[placement.slopeBy.length];
     for (int i = 0; i < riseBy.length; i++) {
@@ -175,17 +177,17 @@ final class FingerResiduals {
     double distance = geometry.straight() - softness * soft;
     double softBy = 1 / (1 + Math.exp(-bent));
     double lift = geometry.lift(distance);
-    double rise = placement.rise + lift - geometry.lift(placement.distance);
+    double flexion = geometry.flexion(distance);
+    double rise = placement.rise + lift - placement.lift;
     double pitch = pitch(rise);
     double contact = FingerStatics.contact(geometry.endBone(), padLoss, statics.model());
-    FingerStatics.Knuckle knuckle =
-        statics.knuckle(new Attitude(geometry.flexion(distance), rise, pitch, contact));
+    FingerStatics.Knuckle knuckle = statics.knuckle(new Attitude(flexion, rise, pitch, contact));
     double byTip = pitch > 0 && pitch < greatestPitch ? knuckle.byPitch() : 0;
     double byRise = knuckle.byRise() + byTip;
     double byDistance =
         softBy
-                * (knuckle.byFlexion() * geometry.flexionByDistance(distance)
-                    + byRise * geometry.liftByDistance(distance))
+                * (knuckle.byFlexion() * geometry.flexionByDistance(distance, flexion)
+                    + byRise * geometry.liftByDistance(distance, lift))
             + (overreaching ? knuckle.byContact() / 2 : 0);
     for (int i = 0; i < momentBy.length; i++) {
       momentBy[i] += share * (byDistance * placement.distanceBy[i] - byRise * placement.slopeBy[i]);

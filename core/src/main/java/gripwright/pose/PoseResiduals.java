@@ -10,14 +10,15 @@ import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
-import org.hipparchus.util.Pair;
+import org.hipparchus.optim.AbstractOptimizationProblem;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.AbstractEvaluation;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresProblem;
 
 /**
  * The residuals of a palm position, with their derivatives. All are dimensionless, so scaling hand,
  * edge and moment arms together changes none of them.
  */
-final class PoseResiduals implements MultivariateJacobianFunction {
+final class PoseResiduals {
 
   private static final int UNKNOWNS = 4;
 
@@ -141,10 +142,6 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     return Math.max(least[unknown] + margin, Math.min(greatest[unknown] - margin, value));
   }
 
-  int size() {
-    return size;
-  }
-
   FingerResiduals[] fingers() {
     return fingers.clone();
   }
@@ -194,9 +191,77 @@ final class PoseResiduals implements MultivariateJacobianFunction {
     return bestCost;
   }
 
-  @Override
-  public Pair<RealVector, RealMatrix> value(RealVector point) {
-    double[] transformed = point.toArray();
+  /**
+   * Returns the problem for an optimiser: as the library's own, with nothing copied on the way.
+   *
+   * @param start in transformed coordinates
+   * @param evaluations how many are allowed
+   * @param known where an earlier search has ended, so that this one may end there too
+   */
+  LeastSquaresProblem problem(double[] start, int evaluations, double[] known) {
+    return new Problem(start, evaluations, known);
+  }
+
+  private final class Problem extends AbstractOptimizationProblem<LeastSquaresProblem.Evaluation>
+      implements LeastSquaresProblem {
+    private final double[] start;
+
+    Problem(double[] start, int evaluations, double[] known) {
+      super(evaluations, evaluations, (iteration, before, now) -> arrives(known, now.getPoint()));
+      this.start = start;
+    }
+
+    @Override
+    public RealVector getStart() {
+      return new ArrayRealVector(start);
+    }
+
+    @Override
+    public int getObservationSize() {
+      return size;
+    }
+
+    @Override
+    public int getParameterSize() {
+      return UNKNOWNS;
+    }
+
+    @Override
+    public Evaluation evaluate(RealVector point) {
+      return PoseResiduals.this.evaluate(point.toArray());
+    }
+  }
+
+  /** The residuals at a point, negative as the optimiser wants them. */
+  private static final class At extends AbstractEvaluation {
+    private final RealVector point;
+    private final RealVector residuals;
+    private final RealMatrix jacobian;
+
+    At(double[] point, double[] residuals, double[][] derivatives) {
+      super(residuals.length);
+      this.point = new ArrayRealVector(point, false);
+      this.residuals = new ArrayRealVector(residuals, false);
+      this.jacobian = new Jacobian(derivatives);
+    }
+
+    @Override
+    public RealMatrix getJacobian() {
+      return jacobian;
+    }
+
+    @Override
+    public RealVector getResiduals() {
+      return residuals;
+    }
+
+    @Override
+    public RealVector getPoint() {
+      return point;
+    }
+  }
+
+  private At evaluate(double[] transformed) {
     double[] palm = position(transformed);
     FingerResiduals.Rows rows = new FingerResiduals.Rows(size, UNKNOWNS);
     double moment = -tendons.intrinsicMillimetres();
@@ -217,11 +282,17 @@ final class PoseResiduals implements MultivariateJacobianFunction {
         derivatives[i] *= (greatest[i] - least[i]) / 2 * Math.cos(transformed[i]);
       }
     }
-    return new Pair<>(
-        new ArrayRealVector(rows.values(), false), new Jacobian(rows.derivatives()));
+    double[] residuals = rows.values();
+    for (int i = 0; i < residuals.length; i++) {
+      residuals[i] = 0 - residuals[i];
+    }
+    return new At(transformed, residuals, rows.derivatives());
   }
 
-  /** A Jacobian that is negated in one step: the optimiser asks for that, and for its numbers. */
+  /**
+   * A Jacobian of which the optimiser gets the negative in one step, with the numbers themselves
+   * instead of a copy.
+   */
   private static final class Jacobian extends Array2DRowRealMatrix {
     private static final long serialVersionUID = 1;
 
@@ -238,7 +309,12 @@ final class PoseResiduals implements MultivariateJacobianFunction {
           product[i][j] = rows[i][j] * factor;
         }
       }
-      return new Array2DRowRealMatrix(product, false);
+      return new Jacobian(product);
+    }
+
+    @Override
+    public double[][] getData() {
+      return getDataRef();
     }
   }
 

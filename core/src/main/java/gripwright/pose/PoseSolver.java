@@ -14,7 +14,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.hipparchus.exception.MathIllegalStateException;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 
 /**
@@ -107,15 +106,7 @@ public final class PoseSolver {
             .withParameterRelativeTolerance(TOLERANCE)
             .withOrthoTolerance(TOLERANCE);
     try {
-      optimizer.optimize(
-          new LeastSquaresBuilder()
-              .model(residuals)
-              .start(start)
-              .target(new double[residuals.size()])
-              .checker((iteration, before, now) -> PoseResiduals.arrives(known, now.getPoint()))
-              .maxEvaluations(EVALUATIONS)
-              .maxIterations(EVALUATIONS)
-              .build());
+      optimizer.optimize(residuals.problem(start, EVALUATIONS, known));
     } catch (MathIllegalStateException stalled) {
       // The search stalled or used up its evaluations; the best point so far is kept.
     }

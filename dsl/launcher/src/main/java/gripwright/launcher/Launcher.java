@@ -1,5 +1,7 @@
 package gripwright.launcher;
 
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.util.Arrays;
 
 /**
@@ -14,14 +16,21 @@ public final class Launcher {
    * Starts a program.
    *
    * @param arguments the name of its main class, then its arguments
-   * @throws ReflectiveOperationException if there is no such class, it has no {@code main}, or its
-   *     {@code main} fails
+   * @throws IllegalArgumentException if no class is named
+   * @throws ReflectiveOperationException if there is no such class, or it has no {@code main}
+   * @throws Throwable whatever its {@code main} throws
    */
-  public static void main(String[] arguments) throws ReflectiveOperationException {
+  public static void main(String[] arguments) throws Throwable {
+    if (arguments.length == 0) {
+      throw new IllegalArgumentException("expected the name of a main class");
+    }
     ClassArchive.dropUnused(
         System.getProperty("gripwright.archive"), System.getProperty("java.vm.info", ""));
-    Class.forName(arguments[0])
-        .getMethod("main", String[].class)
-        .invoke(null, (Object) Arrays.copyOfRange(arguments, 1, arguments.length));
+    Method main = Class.forName(arguments[0]).getMethod("main", String[].class);
+    try {
+      main.invoke(null, (Object) Arrays.copyOfRange(arguments, 1, arguments.length));
+    } catch (InvocationTargetException failed) {
+      throw failed.getCause();
+    }
   }
 }

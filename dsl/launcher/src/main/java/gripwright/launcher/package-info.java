@@ -1,4 +1,4 @@
-/** The start of a program by the launcher. */
+/** Starts a program, and deletes a class archive that the JVM can't use. */
 @NullMarked
 package gripwright.launcher;
 
