@@ -261,7 +261,8 @@ final class PoseResiduals {
     }
   }
 
-  private At evaluate(double[] transformed) {
+  /** Returns the residuals at a point in transformed coordinates, and remembers the best point. */
+  LeastSquaresProblem.Evaluation evaluate(double[] transformed) {
     double[] palm = position(transformed);
     FingerResiduals.Rows rows = new FingerResiduals.Rows(size, UNKNOWNS);
     double moment = -tendons.intrinsicMillimetres();
