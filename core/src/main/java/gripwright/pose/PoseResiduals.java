@@ -48,9 +48,6 @@ final class PoseResiduals {
 
   private static final int START_STEPS = 15;
 
-  /** How far apart two points of one search are at most, in transformed coordinates. */
-  private static final double SAME_POINT = 1e-4;
-
   private static final double[] LEAST = {0.1, -0.15};
   private static final double[] GREATEST = {0.6, 0.5};
 
@@ -62,7 +59,6 @@ final class PoseResiduals {
   private final FingerResiduals[] fingers;
   private final int size;
   private double[] best;
-  private double[] bestPoint = new double[0];
   private double bestCost = Double.POSITIVE_INFINITY;
 
   PoseResiduals(
@@ -172,21 +168,6 @@ final class PoseResiduals {
     return best.clone();
   }
 
-  /** Returns the best point so far in transformed coordinates; empty before the first one. */
-  double[] bestPoint() {
-    return bestPoint;
-  }
-
-  /** Returns whether a search has come so close to a known point that it will end there. */
-  static boolean arrives(double[] known, RealVector now) {
-    for (int i = 0; i < known.length; i++) {
-      if (Math.abs(now.getEntry(i) - known[i]) > SAME_POINT) {
-        return false;
-      }
-    }
-    return known.length > 0;
-  }
-
   double bestCost() {
     return bestCost;
   }
@@ -196,18 +177,17 @@ final class PoseResiduals {
    *
    * @param start in transformed coordinates
    * @param evaluations how many are allowed
-   * @param known where an earlier search has ended, so that this one may end there too
    */
-  LeastSquaresProblem problem(double[] start, int evaluations, double[] known) {
-    return new Problem(start, evaluations, known);
+  LeastSquaresProblem problem(double[] start, int evaluations) {
+    return new Problem(start, evaluations);
   }
 
   private final class Problem extends AbstractOptimizationProblem<LeastSquaresProblem.Evaluation>
       implements LeastSquaresProblem {
     private final double[] start;
 
-    Problem(double[] start, int evaluations, double[] known) {
-      super(evaluations, evaluations, (iteration, before, now) -> arrives(known, now.getPoint()));
+    Problem(double[] start, int evaluations) {
+      super(evaluations, evaluations, null);
       this.start = start;
     }
 
@@ -277,7 +257,7 @@ final class PoseResiduals {
     rows.add(start * (palm[1] - starts.get(0)[1]), new double[] {0, 1, 0, 0}, start);
     rows.add(palm[2] / ROLL_SCALE, new double[] {0, 0, 1, 0}, 1 / ROLL_SCALE);
     rows.add(palm[3] / TILT_SCALE, new double[] {0, 0, 0, 1}, 1 / TILT_SCALE);
-    remember(palm, transformed, rows.values());
+    remember(palm, rows.values());
     for (double[] derivatives : rows.derivatives()) {
       for (int i = 0; i < UNKNOWNS; i++) {
         derivatives[i] *= (greatest[i] - least[i]) / 2 * Math.cos(transformed[i]);
@@ -319,7 +299,7 @@ final class PoseResiduals {
     }
   }
 
-  private void remember(double[] palm, double[] point, double[] values) {
+  private void remember(double[] palm, double[] values) {
     double cost = 0;
     for (double value : values) {
       cost += value * value / 2;
@@ -327,7 +307,6 @@ final class PoseResiduals {
     if (cost < bestCost) {
       bestCost = cost;
       best = palm;
-      bestPoint = point;
     }
   }
 }

@@ -97,16 +97,14 @@ public final class PoseSolver {
     return pose(shape, edge, residuals);
   }
 
-  /** Searches from a start, until it arrives at what an earlier search has found. */
   private static void descend(PoseResiduals residuals, double[] start) {
-    double[] known = residuals.bestPoint();
     LevenbergMarquardtOptimizer optimizer =
         new LevenbergMarquardtOptimizer()
             .withCostRelativeTolerance(TOLERANCE)
             .withParameterRelativeTolerance(TOLERANCE)
             .withOrthoTolerance(TOLERANCE);
     try {
-      optimizer.optimize(residuals.problem(start, EVALUATIONS, known));
+      optimizer.optimize(residuals.problem(start, EVALUATIONS));
     } catch (MathIllegalStateException stalled) {
       // The search stalled or used up its evaluations; the best point so far is kept.
     }
