@@ -277,7 +277,7 @@ public final class Injury {
     }
 
     /**
-     * Returns the {result}.
+     * Returns the injury.
      *
      * @throws IllegalArgumentException if it was cleared before it happened, or a year is outside
      *     1900 to 2199, a clearance has a person but no day, or the person's name has no letter and

@@ -254,7 +254,7 @@ public final class Comparison {
     }
 
     /**
-     * Returns the {result}.
+     * Returns the comparison.
      *
      * @throws IllegalArgumentException if there are fewer than two protocols, or sessions a week or
      *     weeks are outside their {@link Range}

@@ -379,7 +379,7 @@ public final class EditionDiff {
       return this;
     }
 
-    /** Returns the {result}. */
+    /** Returns the differences. */
     public EditionDiff build() {
       return new EditionDiff(
           new Parts(definitions, facts, added, dropped, plans, findingsNew, findingsGone));

@@ -257,7 +257,7 @@ public final class ReportedFinding {
       return this;
     }
 
-    /** Returns the {result}. */
+    /** Returns the finding. */
     public ReportedFinding build() {
       return new ReportedFinding(
           new Parts(

@@ -348,7 +348,7 @@ public sealed interface LogEntry {
       }
 
       /**
-       * Returns the {result}.
+       * Returns the completed work.
        *
        * @throws IllegalArgumentException if a value is present and outside its {@link Range}
        */
@@ -552,7 +552,7 @@ public sealed interface LogEntry {
       }
 
       /**
-       * Returns the {result}.
+       * Returns the climbing entry.
        *
        * @throws IllegalArgumentException if a value is outside its {@link Range}
        */
@@ -830,7 +830,7 @@ public sealed interface LogEntry {
       }
 
       /**
-       * Returns the {result}.
+       * Returns the pain entry.
        *
        * @throws IllegalArgumentException if the score is outside 0 to 10, or the year is outside
        *     1900 to 2199
