@@ -224,7 +224,13 @@ public final class Grip {
     /** Sets the title for people. */
     public Builder title(String text) {
       Objects.requireNonNull(text, "text");
-      title = Optional.of(text);
+      return title(Optional.of(text));
+    }
+
+    /** Sets the title for people, or none. */
+    public Builder title(Optional<String> text) {
+      Objects.requireNonNull(text, "text");
+      title = text;
       return this;
     }
 

@@ -231,7 +231,7 @@ public final class Exercise {
 
   /** Returns this exercise as part of a rehabilitation that a named practitioner planned. */
   public Exercise rehabilitation(String whosePlan) {
-    return toBuilder().rehabilitation(Optional.of(whosePlan)).build();
+    return toBuilder().rehabilitation(whosePlan).build();
   }
 
   /** Returns the scheme before any progression. */
@@ -303,14 +303,33 @@ public final class Exercise {
       Objects.requireNonNull(value, "value");
       Map<String, Argument> more = new LinkedHashMap<>(with);
       more.put(parameter, value);
-      with = more;
-      return this;
+      return with(more);
     }
 
-    /** Sets the values for the protocol's parameters. */
+    /** Sets one parameter to a number of repeats, such as of sets, 1 to 1000. */
+    public Builder with(String parameter, int times) {
+      Objects.requireNonNull(parameter, "parameter");
+      return with(parameter, Argument.of(times));
+    }
+
+    /** Sets one parameter to a time. */
+    public Builder with(String parameter, Duration time) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(time, "time");
+      return with(parameter, Argument.of(time));
+    }
+
+    /** Sets one parameter to a level. */
+    public Builder with(String parameter, Level level) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(level, "level");
+      return with(parameter, Argument.of(level));
+    }
+
+    /** Sets all values for the protocol's parameters, in place of those already there. */
     public Builder with(Map<String, Argument> value) {
       Objects.requireNonNull(value, "value");
-      with = value;
+      with = Collections.unmodifiableMap(new LinkedHashMap<>(value));
       return this;
     }
 
@@ -341,7 +360,13 @@ public final class Exercise {
       return this;
     }
 
-    /** Sets whose plan it follows, where the exercise is part of a rehabilitation. */
+    /** Makes the exercise part of a rehabilitation; the value is whose plan it follows. */
+    public Builder rehabilitation(String value) {
+      Objects.requireNonNull(value, "value");
+      return rehabilitation(Optional.of(value));
+    }
+
+    /** Sets whose plan it follows; empty if the exercise is not part of a rehabilitation. */
     public Builder rehabilitation(Optional<String> value) {
       Objects.requireNonNull(value, "value");
       rehabilitation = value;

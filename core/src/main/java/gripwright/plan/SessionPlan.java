@@ -171,7 +171,7 @@ public final class SessionPlan {
    * @throws IllegalArgumentException if that has no letter and no digit
    */
   public SessionPlan supervisedBy(String who) {
-    return toBuilder().supervisedBy(Optional.of(who)).build();
+    return toBuilder().supervisedBy(who).build();
   }
 
   /** Returns the content for an athlete. */
@@ -261,7 +261,13 @@ public final class SessionPlan {
       return this;
     }
 
-    /** Sets who supervises it, instead of the person the plan names. */
+    /** Sets who supervises it, in words, instead of the person the plan names. */
+    public Builder supervisedBy(String value) {
+      Objects.requireNonNull(value, "value");
+      return supervisedBy(Optional.of(value));
+    }
+
+    /** Sets who supervises it; empty if it is the person the plan names. */
     public Builder supervisedBy(Optional<String> value) {
       Objects.requireNonNull(value, "value");
       supervisedBy = value;
