@@ -324,12 +324,16 @@ public final class Athlete {
     return parts.injuries.stream().filter(i -> i.finger() == finger).toList();
   }
 
-  /** Starts an athlete with everything this one has; what a builder adds comes after it. */
+  /** Returns a builder with all parts of this athlete; parts added later follow them. */
   public Builder toBuilder() {
     return new Builder(parts);
   }
 
-  /** Starts an athlete. */
+  /**
+   * Returns a builder for an athlete.
+   *
+   * @param name kebab-case, unique in a project
+   */
   public static Builder named(String name) {
     Objects.requireNonNull(name, "name");
     return new Builder(name);

@@ -266,7 +266,7 @@ public final class Plan {
     return parts.towards;
   }
 
-  /** Returns less work in the weeks before the goal, if written. */
+  /** Returns the taper before the goal, if written. */
   public Optional<Taper> taper() {
     return parts.taper;
   }
@@ -377,12 +377,16 @@ public final class Plan {
                 .isPresent());
   }
 
-  /** Starts a plan with everything this one has; what a builder adds comes after it. */
+  /** Returns a builder with all parts of this plan; parts added later follow them. */
   public Builder toBuilder() {
     return new Builder(parts);
   }
 
-  /** Starts a plan. */
+  /**
+   * Returns a builder for a plan.
+   *
+   * @param name kebab-case, unique in a project
+   */
   public static Builder named(String name) {
     Objects.requireNonNull(name, "name");
     return new Builder(name);

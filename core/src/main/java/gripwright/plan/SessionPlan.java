@@ -86,7 +86,13 @@ public final class SessionPlan {
     this.parts = parts;
   }
 
-  /** Starts a session with the standard gap. */
+  /**
+   * Returns a builder for a session with the standard gap.
+   *
+   * @param name kebab-case, unique in its block
+   * @param perWeek how many times a week it is done, 1 to 7
+   * @param content the exercises
+   */
   public static Builder builder(String name, int perWeek, Content content) {
     return new Builder(name, perWeek, content);
   }
@@ -250,14 +256,14 @@ public final class SessionPlan {
     /** Sets the weekdays to use first, if any are free. */
     public Builder prefer(List<DayOfWeek> value) {
       Objects.requireNonNull(value, "value");
-      prefer = value;
+      prefer = List.copyOf(value);
       return this;
     }
 
     /** Sets other content for some athletes, by athlete name. */
     public Builder only(Map<String, Content> value) {
       Objects.requireNonNull(value, "value");
-      only = value;
+      only = Map.copyOf(value);
       return this;
     }
 

@@ -345,7 +345,7 @@ public final class PlannedExercise {
       this.protocol = Objects.requireNonNull(protocol, "protocol");
       this.setup = Objects.requireNonNull(setup, "setup");
       this.scheme = Objects.requireNonNull(scheme, "scheme");
-      this.steps = Objects.requireNonNull(steps, "steps");
+      this.steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
       this.bodyMass = Objects.requireNonNull(bodyMass, "bodyMass");
       this.path = Objects.requireNonNull(path, "path");
     }
@@ -408,7 +408,7 @@ public final class PlannedExercise {
     /** Sets the holds with their loads and the rests, in the order they happen. */
     public Builder steps(List<LoadedStep> value) {
       Objects.requireNonNull(value, "value");
-      steps = value;
+      steps = List.copyOf(value);
       return this;
     }
 
@@ -466,7 +466,7 @@ public final class PlannedExercise {
     /** Sets the derivation of each number, in order. */
     public Builder why(List<Derivation> value) {
       Objects.requireNonNull(value, "value");
-      why = value;
+      why = List.copyOf(value);
       return this;
     }
 
