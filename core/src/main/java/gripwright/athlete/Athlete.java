@@ -15,6 +15,7 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -323,12 +324,16 @@ public final class Athlete {
     return parts.injuries.stream().filter(i -> i.finger() == finger).toList();
   }
 
-  /** Starts an athlete with everything this one has; what a builder adds comes after it. */
+  /** Returns a builder with all parts of this athlete; parts added later follow them. */
   public Builder toBuilder() {
     return new Builder(parts);
   }
 
-  /** Starts an athlete. */
+  /**
+   * Returns a builder for an athlete.
+   *
+   * @param name kebab-case, unique in a project
+   */
   public static Builder named(String name) {
     Objects.requireNonNull(name, "name");
     return new Builder(name);
@@ -437,7 +442,13 @@ public final class Athlete {
     /** Sets the sex, for the norms that differ by it. */
     public Builder sex(Sex value) {
       Objects.requireNonNull(value, "value");
-      sex = Optional.of(value);
+      return sex(Optional.of(value));
+    }
+
+    /** Sets the sex, for the norms that differ by it, or none. */
+    public Builder sex(Optional<Sex> value) {
+      Objects.requireNonNull(value, "value");
+      sex = value;
       return this;
     }
 
@@ -550,19 +561,50 @@ public final class Athlete {
       return this;
     }
 
-    /** Sets how load is added. */
-    public Builder added(Load step, Load limit) {
-      Objects.requireNonNull(step, "step");
-      Objects.requireNonNull(limit, "limit");
-      added = Optional.of(new Equipment.Steps(step, limit));
+    /** Sets all edges, in place of those already there. */
+    public Builder edges(Collection<Length> all) {
+      Objects.requireNonNull(all, "all");
+      List<Length> copy = List.copyOf(all);
+      edges.clear();
+      edges.addAll(copy);
       return this;
     }
 
-    /** Sets how load is removed. */
+    /**
+     * Sets how load is added.
+     *
+     * @param step smallest step, above 0 kg and up to 200 kg
+     * @param limit greatest load added, above 0 kg and up to 1000 kg
+     */
+    public Builder added(Load step, Load limit) {
+      Objects.requireNonNull(step, "step");
+      Objects.requireNonNull(limit, "limit");
+      return added(Optional.of(new Equipment.Steps(step, limit)));
+    }
+
+    /** Sets how load is added; empty if it can't be. */
+    public Builder added(Optional<Equipment.Steps> steps) {
+      Objects.requireNonNull(steps, "steps");
+      added = steps;
+      return this;
+    }
+
+    /**
+     * Sets how load is removed.
+     *
+     * @param step smallest step, above 0 kg and up to 200 kg
+     * @param limit greatest load removed, above 0 kg and up to 1000 kg
+     */
     public Builder assist(Load step, Load limit) {
       Objects.requireNonNull(step, "step");
       Objects.requireNonNull(limit, "limit");
-      assist = Optional.of(new Equipment.Steps(step, limit));
+      return assist(Optional.of(new Equipment.Steps(step, limit)));
+    }
+
+    /** Sets how load is removed; empty if it can't be. */
+    public Builder assist(Optional<Equipment.Steps> steps) {
+      Objects.requireNonNull(steps, "steps");
+      assist = steps;
       return this;
     }
 

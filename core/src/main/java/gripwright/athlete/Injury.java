@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
-/** An injury of a finger. */
+/** An injury of a finger. Immutable. */
 public final class Injury {
 
   /**
@@ -61,7 +61,13 @@ public final class Injury {
     this.parts = parts;
   }
 
-  /** Starts an injury that is not cleared unless set. */
+  /**
+   * Returns a builder for an injury that is not cleared unless set.
+   *
+   * @param finger the finger
+   * @param structure the injured structure
+   * @param from the day it happened, in the years 1900 to 2199
+   */
   public static Builder builder(Finger finger, Structure structure, LocalDate from) {
     return new Builder(finger, structure, from);
   }
@@ -217,7 +223,7 @@ public final class Injury {
       return this;
     }
 
-    /** Sets the hand; empty if both or unknown. */
+    /** Sets the hand. */
     public Builder side(Side value) {
       Objects.requireNonNull(value, "value");
       return side(Optional.of(value));
@@ -237,7 +243,7 @@ public final class Injury {
       return this;
     }
 
-    /** Sets the day a practitioner cleared it, if they have. */
+    /** Sets the day a practitioner cleared it. */
     public Builder cleared(LocalDate value) {
       Objects.requireNonNull(value, "value");
       return cleared(Optional.of(value));
@@ -250,7 +256,7 @@ public final class Injury {
       return this;
     }
 
-    /** Sets who cleared it, if written; never without the day. */
+    /** Sets who cleared it; the day must be set too. */
     public Builder clearedBy(String value) {
       Objects.requireNonNull(value, "value");
       return clearedBy(Optional.of(value));
@@ -277,7 +283,7 @@ public final class Injury {
     }
 
     /**
-     * Returns the {result}.
+     * Returns the injury.
      *
      * @throws IllegalArgumentException if it was cleared before it happened, or a year is outside
      *     1900 to 2199, a clearance has a person but no day, or the person's name has no letter and

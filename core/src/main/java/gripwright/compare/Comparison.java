@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** A comparison of protocols for one athlete. */
+/** A comparison of protocols for one athlete. Immutable. */
 public final class Comparison {
 
   /**
@@ -61,7 +61,16 @@ public final class Comparison {
     this.parts = parts;
   }
 
-  /** Starts a comparison of protocols as written. */
+  /**
+   * Returns a builder for a comparison of protocols as written.
+   *
+   * @param name kebab-case, unique in a project
+   * @param athlete name of the athlete
+   * @param setup grip, edge and hands
+   * @param protocols two or more
+   * @param perWeek sessions a week, 1 to 7
+   * @param weeks 1 to 520
+   */
   public static Builder builder(
       String name, String athlete, Setup setup, List<Protocol> protocols, int perWeek, int weeks) {
     return new Builder(name, athlete, setup, protocols, perWeek, weeks);
@@ -110,7 +119,7 @@ public final class Comparison {
     return parts.perWeek;
   }
 
-  /** Returns the number of weeks, 1 or more. */
+  /** Returns the number of weeks, 1 to 520. */
   public int weeks() {
     return parts.weeks;
   }
@@ -157,7 +166,7 @@ public final class Comparison {
       this.name = Objects.requireNonNull(name, "name");
       this.athlete = Objects.requireNonNull(athlete, "athlete");
       this.setup = Objects.requireNonNull(setup, "setup");
-      this.protocols = Objects.requireNonNull(protocols, "protocols");
+      this.protocols = List.copyOf(Objects.requireNonNull(protocols, "protocols"));
       this.perWeek = perWeek;
       this.weeks = weeks;
     }
@@ -211,14 +220,11 @@ public final class Comparison {
     /** Sets the protocols, two or more. */
     public Builder protocols(List<Protocol> value) {
       Objects.requireNonNull(value, "value");
-      protocols = value;
+      protocols = List.copyOf(value);
       return this;
     }
 
-    /**
-     * Sets the quantity to make equal, and the parameter solved for; empty if protocols are
-     * compared as written.
-     */
+    /** Sets the quantity to make equal, and the parameter solved for. */
     public Builder match(Match value) {
       Objects.requireNonNull(value, "value");
       return match(Optional.of(value));
@@ -240,7 +246,7 @@ public final class Comparison {
       return this;
     }
 
-    /** Sets the number of weeks, 1 or more. */
+    /** Sets the number of weeks, 1 to 520. */
     public Builder weeks(int value) {
       weeks = value;
       return this;
@@ -249,12 +255,12 @@ public final class Comparison {
     /** Sets the measures to compare, in order. */
     public Builder measures(List<Measure> value) {
       Objects.requireNonNull(value, "value");
-      measures = value;
+      measures = List.copyOf(value);
       return this;
     }
 
     /**
-     * Returns the {result}.
+     * Returns the comparison.
      *
      * @throws IllegalArgumentException if there are fewer than two protocols, or sessions a week or
      *     weeks are outside their {@link Range}

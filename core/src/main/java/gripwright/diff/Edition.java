@@ -86,7 +86,7 @@ public final class Edition {
     return comparisons;
   }
 
-  /** Starts an empty edition. */
+  /** Returns a builder for an edition without content. */
   public static Builder builder() {
     return new Builder();
   }

@@ -33,7 +33,7 @@ public final class EditionDiff {
   private static final Pattern FOR_ATHLETE =
       Pattern.compile("(?:^|/ )(?:for|athlete|log) ([^ /]+)");
 
-  /** The components, checked. */
+  /** The components; lists are copied. */
   private record Parts(
       List<Redefinition> definitions,
       List<FactChange> facts,
@@ -59,7 +59,7 @@ public final class EditionDiff {
     this.parts = parts;
   }
 
-  /** Starts a comparison in which nothing changed. */
+  /** Returns a builder for differences; there are none unless set. */
   public static Builder builder() {
     return new Builder();
   }
@@ -333,53 +333,53 @@ public final class EditionDiff {
     /** Sets the declarations that were added, removed or changed, by kind and name. */
     public Builder definitions(List<Redefinition> value) {
       Objects.requireNonNull(value, "value");
-      definitions = value;
+      definitions = List.copyOf(value);
       return this;
     }
 
     /** Sets the changed data of athletes, by athlete. */
     public Builder facts(List<FactChange> value) {
       Objects.requireNonNull(value, "value");
-      facts = value;
+      facts = List.copyOf(value);
       return this;
     }
 
     /** Sets the added plans. */
     public Builder added(List<CompiledPlan> value) {
       Objects.requireNonNull(value, "value");
-      added = value;
+      added = List.copyOf(value);
       return this;
     }
 
     /** Sets the removed plans. */
     public Builder dropped(List<CompiledPlan> value) {
       Objects.requireNonNull(value, "value");
-      dropped = value;
+      dropped = List.copyOf(value);
       return this;
     }
 
     /** Sets the changed plans, by name and athlete. */
     public Builder plans(List<PlanDiff> value) {
       Objects.requireNonNull(value, "value");
-      plans = value;
+      plans = List.copyOf(value);
       return this;
     }
 
     /** Sets the findings of the later edition only. */
     public Builder findingsNew(List<ReportedFinding> value) {
       Objects.requireNonNull(value, "value");
-      findingsNew = value;
+      findingsNew = List.copyOf(value);
       return this;
     }
 
     /** Sets the findings of the earlier edition only. */
     public Builder findingsGone(List<ReportedFinding> value) {
       Objects.requireNonNull(value, "value");
-      findingsGone = value;
+      findingsGone = List.copyOf(value);
       return this;
     }
 
-    /** Returns the {result}. */
+    /** Returns the differences. */
     public EditionDiff build() {
       return new EditionDiff(
           new Parts(definitions, facts, added, dropped, plans, findingsNew, findingsGone));

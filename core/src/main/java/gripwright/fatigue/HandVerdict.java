@@ -26,7 +26,7 @@ final class HandVerdict {
   private final HandFatigue hand;
   private final List<Known> known = new ArrayList<>();
 
-  /** A simulation and what it was of. */
+  /** A simulation and its inputs. */
   private record Known(FatigueSet set, End end, double cap, HandFatigue.Run run) {}
 
   HandVerdict(List<Work> works, double restSeconds, Side side) {

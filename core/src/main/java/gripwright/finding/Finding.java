@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Finding {
 
-  /** The components, checked. */
+  /** The components; map and list are copied. */
   private record Parts(
       String code,
       Severity severity,

@@ -6,11 +6,11 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A finding as it is shown: with its sentences, and with its place in a file if there is one. Every
- * document uses this form.
+ * document uses this form. Immutable.
  */
 public final class ReportedFinding {
 
-  /** The components, checked. */
+  /** The components; lists are copied. */
   private record Parts(
       String code,
       Severity severity,
@@ -36,7 +36,13 @@ public final class ReportedFinding {
     this.parts = parts;
   }
 
-  /** Starts a finding without a hint and a place. */
+  /**
+   * Returns a builder for a finding without a hint and a place.
+   *
+   * @param code dotted and stable
+   * @param severity the severity
+   * @param message one sentence on the mistake
+   */
   public static Builder builder(String code, Severity severity, String message) {
     return new Builder(code, severity, message);
   }
@@ -253,11 +259,11 @@ public final class ReportedFinding {
     /** Sets the names of the athletes it concerns. */
     public Builder athletes(List<String> value) {
       Objects.requireNonNull(value, "value");
-      athletes = value;
+      athletes = List.copyOf(value);
       return this;
     }
 
-    /** Returns the {result}. */
+    /** Returns the finding. */
     public ReportedFinding build() {
       return new ReportedFinding(
           new Parts(

@@ -172,13 +172,13 @@ public final class Grip {
     return replaced().map(standard -> parts.needs.and(standard.parts.needs)).orElse(parts.needs);
   }
 
-  /** Starts a grip with everything this one has; what a builder adds comes after it. */
+  /** Returns a builder with all parts of this grip; parts added later follow them. */
   public Builder toBuilder() {
     return new Builder(parts);
   }
 
   /**
-   * Starts a grip.
+   * Returns a builder for a grip.
    *
    * @param name kebab-case, unique in a project
    */
@@ -224,7 +224,13 @@ public final class Grip {
     /** Sets the title for people. */
     public Builder title(String text) {
       Objects.requireNonNull(text, "text");
-      title = Optional.of(text);
+      return title(Optional.of(text));
+    }
+
+    /** Sets the title for people, or none. */
+    public Builder title(Optional<String> text) {
+      Objects.requireNonNull(text, "text");
+      title = text;
       return this;
     }
 

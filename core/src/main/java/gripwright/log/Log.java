@@ -34,7 +34,7 @@ public final class Log {
    * @param athlete name of the athlete
    * @param entries all entries, in any order
    */
-  public Log(String athlete, Collection<LogEntry> entries) {
+  public Log(String athlete, Collection<? extends LogEntry> entries) {
     this.athlete = Objects.requireNonNull(athlete, "athlete");
     this.entries = inOrder(Objects.requireNonNull(entries, "entries"), Function.identity());
     for (LogEntry entry : this.entries) {
@@ -83,7 +83,8 @@ public final class Log {
    *
    * @param entry gives the entry of a thing
    */
-  public static <T> List<T> inOrder(Collection<T> things, Function<T, LogEntry> entry) {
+  public static <T> List<T> inOrder(
+      Collection<? extends T> things, Function<? super T, ? extends LogEntry> entry) {
     Objects.requireNonNull(things, "things");
     Objects.requireNonNull(entry, "entry");
     List<Keyed<T>> sorted = new ArrayList<>();

@@ -148,7 +148,7 @@ public sealed interface LogEntry {
     }
   }
 
-  /** Completed work of one exercise. */
+  /** Completed work of one exercise. Immutable. */
   final class Done {
     /** The components, checked. */
     private record DoneParts(
@@ -181,7 +181,12 @@ public sealed interface LogEntry {
       this.parts = parts;
     }
 
-    /** Starts work of one exercise. */
+    /**
+     * Returns a builder for completed work of one exercise.
+     *
+     * @param protocol name of the protocol
+     * @param setup grip, edge and hands
+     */
     public static Builder builder(String protocol, Setup setup) {
       return new Builder(protocol, setup);
     }
@@ -201,12 +206,12 @@ public sealed interface LogEntry {
       return parts.setup;
     }
 
-    /** Returns the sets done, 0 to 1000, if written. */
+    /** Returns the number of sets done, 0 to 1000, if written. */
     public OptionalInt sets() {
       return parts.sets;
     }
 
-    /** Returns the sets planned, 1 to 1000, if written. */
+    /** Returns the number of sets planned, 1 to 1000, if written. */
     public OptionalInt setsPlanned() {
       return parts.setsPlanned;
     }
@@ -286,31 +291,31 @@ public sealed interface LogEntry {
         return this;
       }
 
-      /** Sets the sets done, 0 to 1000, if written. */
+      /** Sets the number of sets done, 0 to 1000. */
       public Builder sets(int value) {
         return sets(OptionalInt.of(value));
       }
 
-      /** Sets the sets done, 0 to 1000, if written. */
+      /** Sets the number of sets done, 0 to 1000, if written. */
       public Builder sets(OptionalInt value) {
         Objects.requireNonNull(value, "value");
         sets = value;
         return this;
       }
 
-      /** Sets the sets planned, 1 to 1000, if written. */
+      /** Sets the number of sets planned, 1 to 1000. */
       public Builder setsPlanned(int value) {
         return setsPlanned(OptionalInt.of(value));
       }
 
-      /** Sets the sets planned, 1 to 1000, if written. */
+      /** Sets the number of sets planned, 1 to 1000, if written. */
       public Builder setsPlanned(OptionalInt value) {
         Objects.requireNonNull(value, "value");
         setsPlanned = value;
         return this;
       }
 
-      /** Sets the total load, above 0 kg and up to 1000 kg, if written. */
+      /** Sets the total load, above 0 kg and up to 1000 kg. */
       public Builder load(Load value) {
         Objects.requireNonNull(value, "value");
         return load(Optional.of(value));
@@ -323,7 +328,7 @@ public sealed interface LogEntry {
         return this;
       }
 
-      /** Sets the effort, 0 to 10, if written. */
+      /** Sets the effort, 0 to 10. */
       public Builder effort(double value) {
         return effort(OptionalDouble.of(value));
       }
@@ -335,7 +340,7 @@ public sealed interface LogEntry {
         return this;
       }
 
-      /** Sets the pain, 0 to 10, if written. */
+      /** Sets the pain, 0 to 10. */
       public Builder pain(double value) {
         return pain(OptionalDouble.of(value));
       }
@@ -348,7 +353,7 @@ public sealed interface LogEntry {
       }
 
       /**
-       * Returns the {result}.
+       * Returns the completed work.
        *
        * @throws IllegalArgumentException if a value is present and outside its {@link Range}
        */
@@ -358,7 +363,7 @@ public sealed interface LogEntry {
     }
   }
 
-  /** Climbing outside the plan. */
+  /** Climbing outside the plan. Immutable. */
   final class Climbed implements LogEntry {
     /** The components, checked. */
     private record ClimbedParts(
@@ -389,7 +394,14 @@ public sealed interface LogEntry {
       this.parts = parts;
     }
 
-    /** Starts climbing outside the plan. */
+    /**
+     * Returns a builder for climbing outside the plan.
+     *
+     * @param date the day, in the years 1900 to 2199
+     * @param hard whether it was hard on the fingers
+     * @param how the word in the log, such as {@code hard}
+     * @param time how long it was, above 0 and up to 16 h
+     */
     public static Builder builder(LocalDate date, boolean hard, String how, Duration time) {
       return new Builder(date, hard, how, time);
     }
@@ -514,7 +526,7 @@ public sealed interface LogEntry {
         return this;
       }
 
-      /** Sets the effort, 0 to 10, if written. */
+      /** Sets the effort, 0 to 10. */
       public Builder effort(double value) {
         return effort(OptionalDouble.of(value));
       }
@@ -526,7 +538,7 @@ public sealed interface LogEntry {
         return this;
       }
 
-      /** Sets the pain, 0 to 10, if written. */
+      /** Sets the pain, 0 to 10. */
       public Builder pain(double value) {
         return pain(OptionalDouble.of(value));
       }
@@ -552,7 +564,7 @@ public sealed interface LogEntry {
       }
 
       /**
-       * Returns the {result}.
+       * Returns the climbing entry.
        *
        * @throws IllegalArgumentException if a value is outside its {@link Range}
        */
@@ -624,7 +636,7 @@ public sealed interface LogEntry {
     }
   }
 
-  /** Pain. */
+  /** Pain of a finger. Immutable. */
   final class Pain implements LogEntry {
     /** The components, checked. */
     private record PainParts(
@@ -653,7 +665,13 @@ public sealed interface LogEntry {
       this.parts = parts;
     }
 
-    /** Starts pain that is neither sharp nor sudden unless set. */
+    /**
+     * Returns a builder for pain that is neither sharp nor sudden unless set.
+     *
+     * @param date the day, in the years 1900 to 2199
+     * @param finger the finger
+     * @param score 0 to 10
+     */
     public static Builder builder(LocalDate date, Finger finger, double score) {
       return new Builder(date, finger, score);
     }
@@ -679,7 +697,7 @@ public sealed interface LogEntry {
       return parts.structure;
     }
 
-    /** Returns which hand; empty if both or not said. */
+    /** Returns which hand; empty if both or not reported. */
     public Optional<Side> side() {
       return parts.side;
     }
@@ -777,7 +795,7 @@ public sealed interface LogEntry {
         return this;
       }
 
-      /** Sets what hurts, if known. */
+      /** Sets what hurts. */
       public Builder structure(Structure value) {
         Objects.requireNonNull(value, "value");
         return structure(Optional.of(value));
@@ -790,13 +808,13 @@ public sealed interface LogEntry {
         return this;
       }
 
-      /** Sets which hand; empty if both or not said. */
+      /** Sets the hand. */
       public Builder side(Side value) {
         Objects.requireNonNull(value, "value");
         return side(Optional.of(value));
       }
 
-      /** Sets which hand; empty if both or not said. */
+      /** Sets which hand; empty if both or not reported. */
       public Builder side(Optional<Side> value) {
         Objects.requireNonNull(value, "value");
         side = value;
@@ -830,7 +848,7 @@ public sealed interface LogEntry {
       }
 
       /**
-       * Returns the {result}.
+       * Returns the pain entry.
        *
        * @throws IllegalArgumentException if the score is outside 0 to 10, or the year is outside
        *     1900 to 2199

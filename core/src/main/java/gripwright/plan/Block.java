@@ -178,13 +178,13 @@ public final class Block {
     return parts.only.getOrDefault(athlete, parts.content);
   }
 
-  /** Starts a block with everything this one has; what a builder adds comes after it. */
+  /** Returns a builder with all parts of this block; parts added later follow them. */
   public Builder toBuilder() {
     return new Builder(parts);
   }
 
   /**
-   * Starts a block of this many weeks.
+   * Returns a builder for a block of this many weeks.
    *
    * @param name kebab-case, unique in its plan
    * @param weeks 1 to 520

@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** One line of a session: a protocol, on a grip, on an edge. */
+/** One line of a session: a protocol, on a grip, on an edge. Immutable. */
 public final class Exercise {
 
   /** The grip to train: one grip, or the best of several. */
@@ -142,7 +142,14 @@ public final class Exercise {
     Range.STEPS.check(scheme.size());
   }
 
-  /** Starts an exercise with both hands, hanging, with the protocol's defaults. */
+  /**
+   * Returns a builder for an exercise with both hands, hanging, with the protocol's defaults unless
+   * set.
+   *
+   * @param protocol the protocol
+   * @param target the grip, or the grips to choose from
+   * @param edge depth of the edge, 1 to 200 mm
+   */
   public static Builder builder(Protocol protocol, Target target, Length edge) {
     return new Builder(protocol, target, edge);
   }
@@ -187,7 +194,12 @@ public final class Exercise {
     return parts.rehabilitation;
   }
 
-  /** Returns an exercise with both hands, hanging, with the protocol's defaults. */
+  /**
+   * Returns an exercise with both hands, hanging, with the protocol's defaults.
+   *
+   * @param edge depth of the edge, 1 to 200 mm
+   * @throws IllegalArgumentException if the edge is outside its range
+   */
   public static Exercise of(Protocol protocol, Grip grip, Length edge) {
     return builder(protocol, new On(grip), edge).build();
   }
@@ -195,7 +207,8 @@ public final class Exercise {
   /**
    * Returns this exercise with one parameter set.
    *
-   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind,
+   *     or the value is outside its range
    */
   public Exercise with(String parameter, Argument value) {
     return toBuilder().with(parameter, value).build();
@@ -205,7 +218,8 @@ public final class Exercise {
    * Returns this exercise with a number of repeats, such as of sets.
    *
    * @param times 1 to 1000
-   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind,
+   *     or the value is outside its range
    */
   public Exercise with(String parameter, int times) {
     return with(parameter, Argument.of(times));
@@ -214,7 +228,8 @@ public final class Exercise {
   /**
    * Returns this exercise with a time.
    *
-   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind,
+   *     or the value is outside its range
    */
   public Exercise with(String parameter, Duration time) {
     return with(parameter, Argument.of(time));
@@ -223,7 +238,8 @@ public final class Exercise {
   /**
    * Returns this exercise with a level.
    *
-   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind
+   * @throws IllegalArgumentException if the protocol has no such parameter, or one of another kind,
+   *     or the value is outside its range
    */
   public Exercise with(String parameter, Level level) {
     return with(parameter, Argument.of(level));
@@ -231,7 +247,7 @@ public final class Exercise {
 
   /** Returns this exercise as part of a rehabilitation that a named practitioner planned. */
   public Exercise rehabilitation(String whosePlan) {
-    return toBuilder().rehabilitation(Optional.of(whosePlan)).build();
+    return toBuilder().rehabilitation(whosePlan).build();
   }
 
   /** Returns the scheme before any progression. */
@@ -303,14 +319,33 @@ public final class Exercise {
       Objects.requireNonNull(value, "value");
       Map<String, Argument> more = new LinkedHashMap<>(with);
       more.put(parameter, value);
-      with = more;
-      return this;
+      return with(more);
     }
 
-    /** Sets the values for the protocol's parameters. */
+    /** Sets one parameter to a number of repeats, such as of sets, 1 to 1000. */
+    public Builder with(String parameter, int times) {
+      Objects.requireNonNull(parameter, "parameter");
+      return with(parameter, Argument.of(times));
+    }
+
+    /** Sets one parameter to a time. */
+    public Builder with(String parameter, Duration time) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(time, "time");
+      return with(parameter, Argument.of(time));
+    }
+
+    /** Sets one parameter to a level. */
+    public Builder with(String parameter, Level level) {
+      Objects.requireNonNull(parameter, "parameter");
+      Objects.requireNonNull(level, "level");
+      return with(parameter, Argument.of(level));
+    }
+
+    /** Sets all values for the protocol's parameters, in place of those already there. */
     public Builder with(Map<String, Argument> value) {
       Objects.requireNonNull(value, "value");
-      with = value;
+      with = Collections.unmodifiableMap(new LinkedHashMap<>(value));
       return this;
     }
 
@@ -341,7 +376,13 @@ public final class Exercise {
       return this;
     }
 
-    /** Sets whose plan it follows, where the exercise is part of a rehabilitation. */
+    /** Makes the exercise part of a rehabilitation; the value is whose plan it follows. */
+    public Builder rehabilitation(String value) {
+      Objects.requireNonNull(value, "value");
+      return rehabilitation(Optional.of(value));
+    }
+
+    /** Sets whose plan it follows; empty if the exercise is not part of a rehabilitation. */
     public Builder rehabilitation(Optional<String> value) {
       Objects.requireNonNull(value, "value");
       rehabilitation = value;
@@ -352,8 +393,9 @@ public final class Exercise {
      * Returns the exercise.
      *
      * @throws IllegalArgumentException if the protocol has no such parameter, or one of another
-     *     kind, the edge is outside 1 to 200 mm, the name of the rehabilitation plan has no letter
-     *     and no digit, or there are more than 10,000 holds and rests
+     *     kind, a value is outside its range, the edge is outside 1 to 200 mm, the name of the
+     *     rehabilitation plan has no letter and no digit, or there are more than 10,000 holds and
+     *     rests
      */
     public Exercise build() {
       return new Exercise(new Parts(protocol, with, target, edge, hands, lifting, rehabilitation));

@@ -266,7 +266,7 @@ public final class Plan {
     return parts.towards;
   }
 
-  /** Returns less work in the weeks before the goal, if written. */
+  /** Returns the taper before the goal, if written. */
   public Optional<Taper> taper() {
     return parts.taper;
   }
@@ -377,12 +377,16 @@ public final class Plan {
                 .isPresent());
   }
 
-  /** Starts a plan with everything this one has; what a builder adds comes after it. */
+  /** Returns a builder with all parts of this plan; parts added later follow them. */
   public Builder toBuilder() {
     return new Builder(parts);
   }
 
-  /** Starts a plan. */
+  /**
+   * Returns a builder for a plan.
+   *
+   * @param name kebab-case, unique in a project
+   */
   public static Builder named(String name) {
     Objects.requireNonNull(name, "name");
     return new Builder(name);
@@ -448,7 +452,13 @@ public final class Plan {
     /** Sets the title for people. */
     public Builder title(String text) {
       Objects.requireNonNull(text, "text");
-      title = Optional.of(text);
+      return title(Optional.of(text));
+    }
+
+    /** Sets the title for people, or none. */
+    public Builder title(Optional<String> text) {
+      Objects.requireNonNull(text, "text");
+      title = text;
       return this;
     }
 
@@ -476,13 +486,30 @@ public final class Plan {
     /** Sets what the plan works towards. */
     public Builder towards(Goal goal) {
       Objects.requireNonNull(goal, "goal");
-      towards = Optional.of(goal);
+      return towards(Optional.of(goal));
+    }
+
+    /** Sets what the plan works towards, or nothing. */
+    public Builder towards(Optional<Goal> goal) {
+      Objects.requireNonNull(goal, "goal");
+      towards = goal;
       return this;
     }
 
-    /** Sets less work in the weeks before the goal; 0.5 keeps half the sets. */
+    /**
+     * Sets less work in the weeks before the goal.
+     *
+     * @param weeks number of weeks, 1 to 8
+     * @param setsFraction share of the sets that is kept, above 0 and up to 0.99; 0.5 keeps half
+     */
     public Builder taper(int weeks, double setsFraction) {
-      taper = Optional.of(new Taper(weeks, setsFraction));
+      return taper(Optional.of(new Taper(weeks, setsFraction)));
+    }
+
+    /** Sets the taper before the goal, or none. */
+    public Builder taper(Optional<Taper> value) {
+      Objects.requireNonNull(value, "value");
+      taper = value;
       return this;
     }
 
@@ -490,6 +517,18 @@ public final class Plan {
     public Builder demand(Grip grip, double share) {
       Objects.requireNonNull(grip, "grip");
       demand.put(grip, share);
+      return this;
+    }
+
+    /**
+     * Sets the share of the climbing ahead by grip, in place of those already there; 0.45 is 45 %,
+     * and all add up to 1.
+     */
+    public Builder demand(Map<Grip, Double> all) {
+      Objects.requireNonNull(all, "all");
+      Map<Grip, Double> copy = new LinkedHashMap<>(all);
+      demand.clear();
+      demand.putAll(copy);
       return this;
     }
 
@@ -575,9 +614,15 @@ public final class Plan {
       return this;
     }
 
-    /** Sets the greatest rise of the week's load; 0.1 is 10 %. */
+    /** Sets the greatest rise of the week's load, 0 to 0.3; 0.1 is 10 %. */
     public Builder weeklyRise(double fraction) {
-      weeklyRise = OptionalDouble.of(fraction);
+      return weeklyRise(OptionalDouble.of(fraction));
+    }
+
+    /** Sets the greatest rise of the week's load, 0 to 0.3; empty means the default of 10 %. */
+    public Builder weeklyRise(OptionalDouble fraction) {
+      Objects.requireNonNull(fraction, "fraction");
+      weeklyRise = fraction;
       return this;
     }
 
@@ -591,7 +636,13 @@ public final class Plan {
     /** Sets who supervises the sessions, in words; it changes no rule and no load. */
     public Builder supervisedBy(String who) {
       Objects.requireNonNull(who, "who");
-      supervisedBy = Optional.of(who);
+      return supervisedBy(Optional.of(who));
+    }
+
+    /** Sets who supervises the sessions, in words, or nobody; it changes no rule and no load. */
+    public Builder supervisedBy(Optional<String> who) {
+      Objects.requireNonNull(who, "who");
+      supervisedBy = who;
       return this;
     }
 

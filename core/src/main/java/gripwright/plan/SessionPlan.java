@@ -86,7 +86,13 @@ public final class SessionPlan {
     this.parts = parts;
   }
 
-  /** Starts a session with the standard gap. */
+  /**
+   * Returns a builder for a session with the standard gap.
+   *
+   * @param name kebab-case, unique in its block
+   * @param perWeek how many times a week it is done, 1 to 7
+   * @param content the exercises
+   */
   public static Builder builder(String name, int perWeek, Content content) {
     return new Builder(name, perWeek, content);
   }
@@ -171,7 +177,7 @@ public final class SessionPlan {
    * @throws IllegalArgumentException if that has no letter and no digit
    */
   public SessionPlan supervisedBy(String who) {
-    return toBuilder().supervisedBy(Optional.of(who)).build();
+    return toBuilder().supervisedBy(who).build();
   }
 
   /** Returns the content for an athlete. */
@@ -250,18 +256,24 @@ public final class SessionPlan {
     /** Sets the weekdays to use first, if any are free. */
     public Builder prefer(List<DayOfWeek> value) {
       Objects.requireNonNull(value, "value");
-      prefer = value;
+      prefer = List.copyOf(value);
       return this;
     }
 
     /** Sets other content for some athletes, by athlete name. */
     public Builder only(Map<String, Content> value) {
       Objects.requireNonNull(value, "value");
-      only = value;
+      only = Map.copyOf(value);
       return this;
     }
 
-    /** Sets who supervises it, instead of the person the plan names. */
+    /** Sets who supervises it, in words, instead of the person the plan names. */
+    public Builder supervisedBy(String value) {
+      Objects.requireNonNull(value, "value");
+      return supervisedBy(Optional.of(value));
+    }
+
+    /** Sets who supervises it; empty if it is the person the plan names. */
     public Builder supervisedBy(Optional<String> value) {
       Objects.requireNonNull(value, "value");
       supervisedBy = value;

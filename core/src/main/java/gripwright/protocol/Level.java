@@ -14,10 +14,22 @@ public sealed interface Level extends Message {
   /**
    * Returns a share of the reference maximum.
    *
-   * @param percent above 0 and at most 100; 80 is {@code 80 % max}
+   * <p>A value of 1 or less is refused: it is nearly always a fraction by mistake, as 0.8 for 80 %,
+   * and nothing is trained at 1 % of the maximum. {@link OfMax} takes a fraction.
+   *
+   * @param percent above 1 and at most 100; 80 is {@code 80 % max}
    * @throws IllegalArgumentException if it is outside that range
    */
   static Level ofMax(double percent) {
+    if (percent > 0 && percent <= 1) {
+      throw new IllegalArgumentException(
+          Numbers.plain(percent, 6)
+              + " % of the maximum: write "
+              + Numbers.plain(percent * 100, 6)
+              + " for "
+              + Numbers.plain(percent * 100, 6)
+              + " %");
+    }
     return new OfMax(percent / 100);
   }
 

@@ -10,23 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A protocol, written once and used by many plans: a tree of repeats, holds and rests, with named
  * parameters that an exercise may set. Immutable.
- *
- * @param name kebab-case, unique in a project
- * @param title for people, if it differs from the name
- * @param aim its aim, such as {@code maximal-strength}
- * @param parameters defaults by parameter name, in the order written
- * @param steps what is done, in order
  */
-public record Protocol(
-    String name,
-    Optional<String> title,
-    Optional<String> aim,
-    Map<String, Argument> parameters,
-    List<Part> steps) {
+public final class Protocol {
 
   /** A step whose values may be parameters. */
   public sealed interface Part {
@@ -109,24 +99,57 @@ public record Protocol(
     }
   }
 
-  /**
-   * Copies and checks the parts.
-   *
-   * @throws IllegalArgumentException if a step refers to a parameter that is missing, or to one of
-   *     another kind, a value is outside its range, or there are more than 10,000 holds and rests
-   */
-  public Protocol {
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(title, "title");
-    Objects.requireNonNull(aim, "aim");
-    Objects.requireNonNull(parameters, "parameters");
-    Objects.requireNonNull(steps, "steps");
-    parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
-    steps = List.copyOf(steps);
-    if (steps.isEmpty()) {
-      throw new IllegalArgumentException("protocol " + name + " has no steps");
+  /** The components, checked. */
+  private record Parts(
+      String name,
+      Optional<String> title,
+      Optional<String> aim,
+      Map<String, Argument> parameters,
+      List<Part> steps) {
+    Parts {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(title, "title");
+      Objects.requireNonNull(aim, "aim");
+      Objects.requireNonNull(parameters, "parameters");
+      Objects.requireNonNull(steps, "steps");
+      parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
+      steps = List.copyOf(steps);
+      if (steps.isEmpty()) {
+        throw new IllegalArgumentException("protocol " + name + " has no steps");
+      }
+      Range.STEPS.check(Protocol.bind(name, parameters, steps).size());
     }
-    Range.STEPS.check(bind(name, parameters, steps).size());
+  }
+
+  private final Parts parts;
+
+  private Protocol(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** Returns the name: kebab-case, unique in a project. */
+  public String name() {
+    return parts.name;
+  }
+
+  /** Returns the title for people, if it differs from the name. */
+  public Optional<String> title() {
+    return parts.title;
+  }
+
+  /** Returns the aim, such as {@code maximal-strength}. */
+  public Optional<String> aim() {
+    return parts.aim;
+  }
+
+  /** Returns the defaults by parameter name, in the order written. */
+  public Map<String, Argument> parameters() {
+    return parts.parameters;
+  }
+
+  /** Returns what is done, in order; at least one step. */
+  public List<Part> steps() {
+    return parts.steps;
   }
 
   /**
@@ -136,15 +159,15 @@ public record Protocol(
    * @throws IllegalArgumentException if there is no such parameter or the value is of another kind
    */
   public Scheme bind(Map<String, Argument> arguments) {
-    Map<String, Argument> all = new LinkedHashMap<>(parameters);
+    Map<String, Argument> all = new LinkedHashMap<>(parts.parameters);
     arguments.forEach(
         (parameter, value) -> {
-          if (!parameters.containsKey(parameter)) {
-            throw new IllegalArgumentException("protocol " + name + " has no " + parameter);
+          if (!parts.parameters.containsKey(parameter)) {
+            throw new IllegalArgumentException("protocol " + parts.name + " has no " + parameter);
           }
           all.put(parameter, value);
         });
-    return bind(name, all, steps);
+    return bind(parts.name, all, parts.steps);
   }
 
   /**
@@ -154,9 +177,9 @@ public record Protocol(
    * @param arguments values by parameter name; parameters not named keep their defaults
    */
   public long size(Map<String, Argument> arguments) {
-    Map<String, Argument> all = new HashMap<>(parameters);
+    Map<String, Argument> all = new HashMap<>(parts.parameters);
     all.putAll(Objects.requireNonNull(arguments, "arguments"));
-    return size(steps, all);
+    return size(parts.steps, all);
   }
 
   /**
@@ -270,10 +293,34 @@ public record Protocol(
     return new IllegalArgumentException("protocol " + name + ": " + term + " is not " + kind);
   }
 
-  /** Starts a protocol. */
+  /** Returns a builder with all parts of this protocol; parts added later follow them. */
+  public Builder toBuilder() {
+    return new Builder(parts);
+  }
+
+  /**
+   * Returns a builder for a protocol.
+   *
+   * @param name kebab-case, unique in a project
+   */
   public static Builder named(String name) {
     Objects.requireNonNull(name, "name");
     return new Builder(name);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Protocol that && parts.equals(that.parts);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Protocol" + parts.toString().substring("Parts".length());
   }
 
   /** Collects the parts of a protocol. Not thread-safe. */
@@ -288,17 +335,55 @@ public record Protocol(
       this.name = name;
     }
 
+    private Builder(Parts copied) {
+      this(copied.name);
+      title = copied.title;
+      aim = copied.aim;
+      parameters.putAll(copied.parameters);
+      steps.addAll(copied.steps);
+    }
+
     /** Sets the title for people. */
     public Builder title(String text) {
       Objects.requireNonNull(text, "text");
-      title = Optional.of(text);
+      return title(Optional.of(text));
+    }
+
+    /** Sets the title for people, or none. */
+    public Builder title(Optional<String> text) {
+      Objects.requireNonNull(text, "text");
+      title = text;
       return this;
     }
 
     /** Sets the aim. */
     public Builder aim(String word) {
       Objects.requireNonNull(word, "word");
-      aim = Optional.of(word);
+      return aim(Optional.of(word));
+    }
+
+    /** Sets the aim, or none. */
+    public Builder aim(Optional<String> word) {
+      Objects.requireNonNull(word, "word");
+      aim = word;
+      return this;
+    }
+
+    /** Sets all parameters with their defaults, in place of those already there. */
+    public Builder parameters(Map<String, Argument> all) {
+      Objects.requireNonNull(all, "all");
+      Map<String, Argument> copy = new LinkedHashMap<>(all);
+      parameters.clear();
+      parameters.putAll(copy);
+      return this;
+    }
+
+    /** Sets all steps, in place of those already there. */
+    public Builder steps(List<Part> all) {
+      Objects.requireNonNull(all, "all");
+      List<Part> copy = List.copyOf(all);
+      steps.clear();
+      steps.addAll(copy);
       return this;
     }
 
@@ -340,10 +425,12 @@ public record Protocol(
     /**
      * Returns the protocol.
      *
-     * @throws IllegalArgumentException if it has no steps or a step refers to an unknown parameter
+     * @throws IllegalArgumentException if it has no steps, a step refers to a parameter that is
+     *     missing, or to one of another kind, a value is outside its range, or there are more than
+     *     10,000 holds and rests
      */
     public Protocol build() {
-      return new Protocol(name, title, aim, parameters, steps);
+      return new Protocol(new Parts(name, title, aim, parameters, steps));
     }
   }
 }

@@ -82,7 +82,7 @@ public record PainCourse(Place place, List<Score> scores, Rule rule, Because bec
    *
    * @param finger which
    * @param structure what hurts, if known
-   * @param side which hand; empty if both or not said
+   * @param side which hand; empty if both or not reported
    */
   public record InFinger(Finger finger, Optional<Structure> structure, Optional<Side> side)
       implements Place {

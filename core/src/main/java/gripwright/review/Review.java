@@ -46,7 +46,7 @@ public final class Review {
 
   private static final double SECONDS_PER_MINUTE = 60;
 
-  /** The components, checked. */
+  /** The components; lists are copied. */
   private record Parts(
       Athlete athlete,
       Log log,
@@ -77,7 +77,7 @@ public final class Review {
     this.parts = parts;
   }
 
-  /** Returns whose log it is. */
+  /** Returns the athlete whose log is reviewed. */
   public Athlete athlete() {
     return parts.athlete;
   }

@@ -99,33 +99,33 @@ public final class Rule {
     return keys;
   }
 
-  /** Starts a rule with everything this one has. */
+  /** Returns a builder with all parts of this rule. */
   public Builder toBuilder() {
     return new Builder(parts);
   }
 
   /**
-   * Starts a rule.
+   * Returns a builder for a rule.
    *
    * @param name kebab-case, unique in a project
    * @param severity severity of a breach
    * @param scope the subjects it checks
    */
-  public static Builder of(String name, Severity severity, Scope scope) {
+  public static Builder named(String name, Severity severity, Scope scope) {
     return new Builder(name, severity, scope);
   }
 
-  /** Starts a rule whose breach is an error. */
+  /** Returns a builder for a rule whose breach is an error. */
   public static Builder error(String name, Scope scope) {
     return new Builder(name, Severity.ERROR, scope);
   }
 
-  /** Starts a rule whose breach is a warning. */
+  /** Returns a builder for a rule whose breach is a warning. */
   public static Builder warning(String name, Scope scope) {
     return new Builder(name, Severity.WARNING, scope);
   }
 
-  /** Starts a rule whose breach is advice. */
+  /** Returns a builder for a rule whose breach is advice. */
   public static Builder advice(String name, Scope scope) {
     return new Builder(name, Severity.ADVICE, scope);
   }
@@ -205,7 +205,12 @@ public final class Rule {
 
     /** Makes the rule impossible to waive. */
     public Builder neverWaived() {
-      neverWaived = true;
+      return neverWaived(true);
+    }
+
+    /** Sets whether the rule is impossible to waive. */
+    public Builder neverWaived(boolean never) {
+      neverWaived = never;
       return this;
     }
 

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** Tests on a day. They count as hard. */
+/** Tests on a day. They count as hard. Immutable. */
 public final class DatedRetest {
 
-  /** The components, checked. */
+  /** The components; lists are copied. */
   private record Parts(
       LocalDate date,
       int week,
@@ -32,7 +32,16 @@ public final class DatedRetest {
     this.parts = parts;
   }
 
-  /** Starts tests on a day of their own unless set. */
+  /**
+   * Returns a builder for tests on a day of their own unless set.
+   *
+   * @param date the day
+   * @param week plan week, from 1
+   * @param block name of the block
+   * @param setups setups to test, in order
+   * @param hold how long each is held, above 0 s and up to 3600 s
+   * @param path its place in the model
+   */
   public static Builder builder(
       LocalDate date, int week, String block, List<Setup> setups, Duration hold, ModelPath path) {
     return new Builder(date, week, block, setups, hold, path);
@@ -124,7 +133,7 @@ public final class DatedRetest {
       this.date = Objects.requireNonNull(date, "date");
       this.week = week;
       this.block = Objects.requireNonNull(block, "block");
-      this.setups = Objects.requireNonNull(setups, "setups");
+      this.setups = List.copyOf(Objects.requireNonNull(setups, "setups"));
       this.hold = Objects.requireNonNull(hold, "hold");
       this.path = Objects.requireNonNull(path, "path");
     }
@@ -163,7 +172,7 @@ public final class DatedRetest {
     /** Sets the setups to test, in order. */
     public Builder setups(List<Setup> value) {
       Objects.requireNonNull(value, "value");
-      setups = value;
+      setups = List.copyOf(value);
       return this;
     }
 

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** A session on a day. Immutable. */
 public final class DatedSession {
 
-  /** The components, checked. */
+  /** The components; lists are copied. */
   private record Parts(
       LocalDate date,
       int week,
@@ -37,7 +37,14 @@ public final class DatedSession {
     this.parts = parts;
   }
 
-  /** Starts a session on a day, without exercises and outside any block unless set. */
+  /**
+   * Returns a builder for a session on a day, without exercises and outside any block unless set.
+   *
+   * @param date the day
+   * @param name name of the session
+   * @param bodyMass body mass used for the loads
+   * @param path its place in the model
+   */
   public static Builder builder(LocalDate date, String name, Load bodyMass, ModelPath path) {
     return new Builder(date, name, bodyMass, path);
   }
@@ -247,7 +254,7 @@ public final class DatedSession {
     /** Sets the exercises in the order of training. */
     public Builder exercises(List<PlannedExercise> value) {
       Objects.requireNonNull(value, "value");
-      exercises = value;
+      exercises = List.copyOf(value);
       return this;
     }
 

@@ -5,10 +5,10 @@ import java.time.LocalDate;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** A week of a compiled plan: seven days from the plan's first day on. */
+/** A week of a compiled plan: seven days from the plan's first day on. Immutable. */
 public final class PlanWeek {
 
-  /** The components, checked. */
+  /** The components. */
   private record Parts(
       int number,
       String block,
@@ -26,7 +26,15 @@ public final class PlanWeek {
     this.parts = parts;
   }
 
-  /** Starts a week without work, neither eased nor away unless set. */
+  /**
+   * Returns a builder for a week without work, neither eased nor away unless set.
+   *
+   * @param number from 1 through the plan
+   * @param block name of the block
+   * @param blockWeek week of the block, from 1
+   * @param from the first day
+   * @param path its place in the model
+   */
   public static Builder builder(
       int number, String block, int blockWeek, LocalDate from, ModelPath path) {
     return new Builder(number, block, blockWeek, from, path);

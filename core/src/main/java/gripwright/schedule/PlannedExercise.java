@@ -10,6 +10,7 @@ import gripwright.quantity.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -112,7 +113,17 @@ public final class PlannedExercise {
     this.parts = parts;
   }
 
-  /** Starts an exercise with its loads, first in its session and not hard unless set. */
+  /**
+   * Returns a builder for an exercise with its loads, first in its session and not hard unless set.
+   * {@link Builder#fits} must be set.
+   *
+   * @param protocol name of the protocol
+   * @param setup grip, edge and hands
+   * @param scheme sets, holds and rests after progression
+   * @param steps holds with their loads and rests, in the order they happen
+   * @param bodyMass zero for a weight lifted from the floor
+   * @param path its place in the model
+   */
   public static Builder builder(
       String protocol,
       Setup setup,
@@ -311,7 +322,7 @@ public final class PlannedExercise {
     private int order = 1;
     private String protocol;
     private Setup setup;
-    private Map<Side, GripFit> fits = Map.of();
+    private Optional<Map<Side, GripFit>> fits = Optional.empty();
     private Scheme scheme;
     private List<LoadedStep> steps;
     private OptionalDouble percentOfMax = OptionalDouble.empty();
@@ -334,7 +345,7 @@ public final class PlannedExercise {
       this.protocol = Objects.requireNonNull(protocol, "protocol");
       this.setup = Objects.requireNonNull(setup, "setup");
       this.scheme = Objects.requireNonNull(scheme, "scheme");
-      this.steps = Objects.requireNonNull(steps, "steps");
+      this.steps = List.copyOf(Objects.requireNonNull(steps, "steps"));
       this.bodyMass = Objects.requireNonNull(bodyMass, "bodyMass");
       this.path = Objects.requireNonNull(path, "path");
     }
@@ -343,7 +354,7 @@ public final class PlannedExercise {
       order = copied.order;
       protocol = copied.protocol;
       setup = copied.setup;
-      fits = copied.fits;
+      fits = Optional.of(copied.fits);
       scheme = copied.scheme;
       steps = copied.steps;
       percentOfMax = copied.percentOfMax;
@@ -378,12 +389,12 @@ public final class PlannedExercise {
     }
 
     /**
-     * Sets the fit of each hand in use on the edge, by side, left first; two equal hands share one
-     * fit.
+     * Sets the fit of each hand in use on the edge, by side; two equal hands share one fit. It must
+     * be set.
      */
     public Builder fits(Map<Side, GripFit> value) {
       Objects.requireNonNull(value, "value");
-      fits = value;
+      fits = Optional.of(Collections.unmodifiableMap(new LinkedHashMap<>(value)));
       return this;
     }
 
@@ -397,7 +408,7 @@ public final class PlannedExercise {
     /** Sets the holds with their loads and the rests, in the order they happen. */
     public Builder steps(List<LoadedStep> value) {
       Objects.requireNonNull(value, "value");
-      steps = value;
+      steps = List.copyOf(value);
       return this;
     }
 
@@ -455,7 +466,7 @@ public final class PlannedExercise {
     /** Sets the derivation of each number, in order. */
     public Builder why(List<Derivation> value) {
       Objects.requireNonNull(value, "value");
-      why = value;
+      why = List.copyOf(value);
       return this;
     }
 
@@ -469,6 +480,7 @@ public final class PlannedExercise {
     /**
      * Returns the exercise.
      *
+     * @throws IllegalStateException if the fits are missing
      * @throws IllegalArgumentException unless there is a fit of this grip on this edge for each
      *     hand in use, and for no other
      */
@@ -478,7 +490,8 @@ public final class PlannedExercise {
               order,
               protocol,
               setup,
-              fits,
+              fits.orElseThrow(
+                  () -> new IllegalStateException("exercise " + protocol + " has no fits")),
               scheme,
               steps,
               percentOfMax,

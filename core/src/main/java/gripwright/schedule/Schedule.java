@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /** The compiled sessions of a plan for one athlete, by date. Immutable. */
 public final class Schedule {
 
-  /** The components, checked. */
+  /** The components; lists are copied. */
   private record Parts(
       Plan plan,
       Athlete athlete,
@@ -43,7 +43,7 @@ public final class Schedule {
     this.parts = parts;
   }
 
-  /** Starts the schedule of a plan for an athlete, empty unless set. */
+  /** Returns a builder for the schedule of a plan for an athlete, empty unless set. */
   public static Builder builder(Plan plan, Athlete athlete) {
     return new Builder(plan, athlete);
   }
@@ -239,42 +239,42 @@ public final class Schedule {
     /** Sets the sessions by date: past ones as trained, then planned ones. */
     public Builder sessions(List<DatedSession> value) {
       Objects.requireNonNull(value, "value");
-      sessions = value;
+      sessions = List.copyOf(value);
       return this;
     }
 
     /** Sets every week of the plan, in order. */
     public Builder weeks(List<PlanWeek> value) {
       Objects.requireNonNull(value, "value");
-      weeks = value;
+      weeks = List.copyOf(value);
       return this;
     }
 
     /** Sets the dated tests. */
     public Builder retests(List<DatedRetest> value) {
       Objects.requireNonNull(value, "value");
-      retests = value;
+      retests = List.copyOf(value);
       return this;
     }
 
     /** Sets the hard climbing days that fall in the plan, by date. */
     public Builder climbing(List<LocalDate> value) {
       Objects.requireNonNull(value, "value");
-      climbing = value;
+      climbing = List.copyOf(value);
       return this;
     }
 
     /** Sets past planned sessions that were not done. */
     public Builder missed(List<MissedSession> value) {
       Objects.requireNonNull(value, "value");
-      missed = value;
+      missed = List.copyOf(value);
       return this;
     }
 
     /** Sets the sessions that lost their day to the log and got no other. */
     public Builder notMadeUp(List<NotMadeUp> value) {
       Objects.requireNonNull(value, "value");
-      notMadeUp = value;
+      notMadeUp = List.copyOf(value);
       return this;
     }
 
@@ -284,7 +284,7 @@ public final class Schedule {
      */
     public Builder beside(List<DatedSession> value) {
       Objects.requireNonNull(value, "value");
-      beside = value;
+      beside = List.copyOf(value);
       return this;
     }
 
@@ -294,7 +294,7 @@ public final class Schedule {
      */
     public Builder withoutLog(Optional<List<LocalDate>> value) {
       Objects.requireNonNull(value, "value");
-      withoutLog = value;
+      withoutLog = value.map(List::copyOf);
       return this;
     }
 

@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CompiledPlan {
 
-  /** The components, checked. */
+  /** The components; lists are copied. */
   private record Parts(
       Schedule schedule, LogTimeline timeline, List<LogChange> changes, List<Finding> findings) {
     Parts {
@@ -55,7 +55,7 @@ public final class CompiledPlan {
   }
 
   /** Returns this result with other changes by the log. */
-  public CompiledPlan withChanges(List<LogChange> others) {
+  CompiledPlan withChanges(List<LogChange> others) {
     return new CompiledPlan(new Parts(parts.schedule, parts.timeline, others, parts.findings));
   }
 

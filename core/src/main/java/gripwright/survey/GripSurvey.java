@@ -133,7 +133,7 @@ public final class GripSurvey {
     return row.maximum().map(estimate -> parts.total.compareTo(estimate.load().best()) > 0);
   }
 
-  /** The components, checked. */
+  /** The components; map and lists are copied. */
   private record Parts(
       Athlete athlete,
       LocalDate day,

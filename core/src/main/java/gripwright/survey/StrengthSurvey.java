@@ -120,7 +120,7 @@ public final class StrengthSurvey {
     DOUBTED
   }
 
-  /** The components, checked. */
+  /** The components; lists are copied. */
   record Parts(
       Athlete athlete,
       Optional<LocalDate> day,

@@ -19,12 +19,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Puts the data of core into words, from one bundle of {@link Messages}:
  *
- * <pre>
+ * <pre>{@code
  * name.unknown = unknown {kind} `{name}`
  * name.unknown.hint = write one that is declared in this file or in the catalogue
  * name.unknown.hint.suggestion = did you mean `{suggestion}`?
  * name.unknown.label = no {kind} of this name here or in the catalogue
- * </pre>
+ * }</pre>
  *
  * <p>A word in braces is replaced by the argument of that name. A key of a hint, label or {@code
  * message} that ends in the name of an argument is used if the finding has that argument. The

@@ -30,6 +30,23 @@ class LevelTest {
   }
 
   @ParameterizedTest
+  @ValueSource(doubles = {0, -1, 100.1, Double.NaN})
+  void aPercentageOfTheMaximumLiesAboveNothingAndUpToAll(double percent) {
+    assertThrows(IllegalArgumentException.class, () -> Level.ofMax(percent));
+  }
+
+  @Test
+  void aFractionInPlaceOfAPercentageIsRefused() {
+    assertEquals(
+        "0.8 % of the maximum: write 80 for 80 %",
+        assertThrows(IllegalArgumentException.class, () -> Level.ofMax(0.8)).getMessage());
+    assertEquals(
+        "1 % of the maximum: write 100 for 100 %",
+        assertThrows(IllegalArgumentException.class, () -> Level.ofMax(1)).getMessage());
+    assertEquals("1.5 % max", Level.ofMax(1.5).toString());
+  }
+
+  @ParameterizedTest
   @ValueSource(doubles = {0, -1, 10.1, Double.NaN})
   void anEffortLiesAboveNothingAndUpToTen(double effort) {
     assertThrows(IllegalArgumentException.class, () -> Level.effort(effort));

@@ -80,7 +80,7 @@ public final class Prescription {
   /**
    * Returns the athlete's known strength on a day, for fingers that were injured.
    *
-   * @param hurt tests before this day count at a part of their load
+   * @param hurt tests before this day count with a reduced load
    */
   private StrengthMap strengthOn(LocalDate day, Optional<LocalDate> hurt) {
     LocalDate known = knownOn(day);
@@ -97,10 +97,10 @@ public final class Prescription {
   }
 
   /**
-   * What a map of strength is of.
+   * The inputs of a strength map.
    *
    * @param day the day on which the tests were known
-   * @param hurt tests before this day count at a part of their load
+   * @param hurt tests before this day count with a reduced load
    */
   private record Known(LocalDate day, Optional<LocalDate> hurt) {}
 

@@ -103,12 +103,13 @@ class PlanFileTest {
 
   private static Rule renamed(Rule rule) {
     Rule.Builder renamed =
-        Rule.of("our-" + rule.name(), rule.severity(), rule.scope())
+        Rule.named("our-" + rule.name(), rule.severity(), rule.scope())
             .require(rule.require())
-            .message(rule.message());
+            .message(rule.message())
+            .neverWaived(rule.neverWaived());
     rule.when().ifPresent(renamed::when);
     rule.source().ifPresent(renamed::source);
-    return (rule.neverWaived() ? renamed.neverWaived() : renamed).build();
+    return renamed.build();
   }
 
   private static Plan plan(Protocol protocol) {

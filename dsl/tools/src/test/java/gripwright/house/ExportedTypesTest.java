@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -18,7 +19,7 @@ import org.junit.jupiter.api.Test;
 /**
  * What hosts may use: each exported package says how stable it is and since when it is there, and
  * so does each exported type that came after its package. {@code docs/versions.md} says what the
- * two mean.
+ * two mean. What hosts read has no unfilled templates.
  */
 final class ExportedTypesTest {
 
@@ -38,6 +39,10 @@ final class ExportedTypesTest {
       Pattern.compile(
           "(?m)^public (?:final |sealed |non-sealed |abstract )*"
               + "(?:class|record|enum|interface|@interface) (\\w+)");
+
+  private static final Pattern MODULE = Pattern.compile("<module>([\\w/]+)</module>");
+
+  private static final Pattern JAVADOC = Pattern.compile("(?ms)^ *(/\\*\\*.*?\\*/)");
 
   /** An exported package, or one that is not. */
   private record Exported(String name, Path folder) {
@@ -118,6 +123,56 @@ final class ExportedTypesTest {
     Set<String> tooMuch = new TreeSet<>(skipped);
     tooMuch.removeIf(s -> promised.stream().noneMatch(name -> (name + ".").startsWith(s + ".")));
     assertEquals(Set.of(), tooMuch, "stable packages that the comparison of versions skips");
+  }
+
+  @Test
+  void noTemplateIsLeftUnfilledInJavadoc() throws IOException {
+    Set<String> unfilled = new TreeSet<>();
+    int[] comments = new int[1];
+    for (Path file : mainSources()) {
+      for (String comment : matches(JAVADOC, Files.readString(file))) {
+        comments[0]++;
+        brace(comment).ifPresent(line -> unfilled.add(file.getFileName() + ": " + line));
+      }
+    }
+    assertTrue(comments[0] > 3000, () -> "only " + comments[0] + " comments");
+    assertEquals(Set.of(), unfilled, "braces in prose; write {@code ...} if they are meant");
+  }
+
+  @Test
+  void braceInProseIsFoundAndBraceInTagIsNot() {
+    assertEquals(Optional.of("Returns the {result}."), brace("/** Returns the {result}. */"));
+    assertEquals(Optional.of("b {c}"), brace("/**\n * {@code a {x} y}\n * b {c}\n */"));
+    assertEquals(Optional.empty(), brace("/** Such as {@code a {x}}, or {@link A}. */"));
+  }
+
+  /** Returns the first line of a comment with an opening brace outside of every inline tag. */
+  private static Optional<String> brace(String comment) {
+    int depth = 0;
+    for (int i = 0; i < comment.length(); i++) {
+      char each = comment.charAt(i);
+      if (each == '{' && depth == 0 && comment.charAt(i + 1) != '@') {
+        int end = comment.indexOf('\n', i);
+        String line =
+            comment.substring(comment.lastIndexOf('\n', i) + 1, end < 0 ? comment.length() : end);
+        return Optional.of(line.replaceAll("^[ /*]+|[ /*]+$", ""));
+      }
+      depth += each == '{' ? 1 : each == '}' && depth > 0 ? -1 : 0;
+    }
+    return Optional.empty();
+  }
+
+  private static List<Path> mainSources() throws IOException {
+    List<Path> sources = new ArrayList<>();
+    for (String module : matches(MODULE, Files.readString(ROOT.resolve("pom.xml")))) {
+      Path main = ROOT.resolve(module).resolve("src/main/java");
+      if (Files.isDirectory(main)) {
+        try (Stream<Path> files = Files.walk(main)) {
+          files.filter(file -> file.toString().endsWith(".java")).sorted().forEach(sources::add);
+        }
+      }
+    }
+    return sources;
   }
 
   private static List<Exported> exported() throws IOException {

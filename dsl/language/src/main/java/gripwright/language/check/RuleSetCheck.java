@@ -137,12 +137,13 @@ final class RuleSetCheck {
         return Optional.empty();
       }
       Rule.Builder rule =
-          Rule.of(declaration.name().text(), severity.get(), known)
+          Rule.named(declaration.name().text(), severity.get(), known)
               .require(requirement.get())
-              .message(message.get());
+              .message(message.get())
+              .neverWaived(neverWaived);
       condition.ifPresent(rule::when);
       source.ifPresent(rule::source);
-      return Optional.of((neverWaived ? rule.neverWaived() : rule).build());
+      return Optional.of(rule.build());
     }
   }
 }

@@ -59,7 +59,7 @@ final class TreeBuilder {
           NodeKind.UNARY,
           NodeKind.PRIMARY);
 
-  /** White space up to this length is kept once for all its places. */
+  /** White space shorter than this is shared by all its places. */
   private static final int SHARED_LENGTH = 16;
 
   private final Scan scan;
@@ -76,7 +76,7 @@ final class TreeBuilder {
     this.scan = scan;
   }
 
-  /** White space, and a list of nothing else. */
+  /** A piece of white space, and a list with only that piece. */
   private record WhiteSpace(Trivia piece, List<Trivia> alone) {}
 
   /** A node under construction. */
@@ -148,17 +148,17 @@ final class TreeBuilder {
     return new SyntaxTree(SyntaxNode.of(NodeKind.FILE, List.of(all), 0, true));
   }
 
-  /** Returns where the tokens start that are difficulties on a scale. */
+  /** Returns the start offsets of the grade tokens. */
   Set<Integer> grades() {
     return grades;
   }
 
-  /** Returns where the tokens start that the parser skipped. */
+  /** Returns the start offsets of the skipped tokens. */
   Set<Integer> skipped() {
     return skips;
   }
 
-  /** Replaces the elements of a node by the node's own, which the caller adds. */
+  /** Removes a node's children from the stack and returns the node; the caller adds it. */
   private SyntaxNode node(Frame frame) {
     List<SyntaxElement> children = elements.subList(frame.from, elements.size());
     SyntaxNode node = node(frame, children);
@@ -223,7 +223,7 @@ final class TreeBuilder {
         kind, text, spelling == null ? text : spelling, span, skipped, before, taken(trailing));
   }
 
-  /** Returns what was collected, and starts anew. */
+  /** Returns the collected trivia and clears the list. */
   private List<Trivia> taken(List<Trivia> collected) {
     if (collected.isEmpty()) {
       return List.of();
