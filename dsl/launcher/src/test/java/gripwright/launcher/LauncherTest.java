@@ -153,7 +153,7 @@ final class LauncherTest {
   @Test
   void aPathThatJavaReadsAsTwoIsRefused() throws Exception {
     layOut(folder.resolve("a:b"));
-    assertTrue(run(Map.of()).contains("Java reads .:. as a separator of paths"));
+    assertTrue(run(Map.of()).contains("Java reads ':' as a separator of paths"));
     assertEquals(2, exit);
   }
 
