@@ -66,8 +66,9 @@ public class ReadBenchmark {
     asYaml = Facts.yaml(text);
   }
 
-  /** Reads the text and compiles every plan in it. */
+  /** Reads the text and compiles every plan in it; so much code takes long to settle. */
   @Benchmark
+  @Warmup(iterations = 40, time = 1)
   public Compilation readAndCompile() {
     return Gripwright.read(NAME, text).compile();
   }
