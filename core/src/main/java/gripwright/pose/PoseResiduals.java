@@ -173,7 +173,8 @@ final class PoseResiduals {
   }
 
   /**
-   * Returns the problem for an optimiser: as the library's own, with nothing copied on the way.
+   * Returns the least-squares problem of a start. Unlike one from the optimiser's builder, it
+   * copies neither points nor matrices.
    *
    * @param start in transformed coordinates
    * @param evaluations how many are allowed

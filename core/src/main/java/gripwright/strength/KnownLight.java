@@ -78,8 +78,7 @@ public final class KnownLight {
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(day, "day");
     return isUnder16(athlete, day)
-        || (!athlete.injuries().isEmpty()
-            && athlete.injuries().stream().anyMatch(i -> uses(setup, i) && restricts(i, day)));
+        || athlete.injuries().stream().anyMatch(i -> uses(setup, i) && restricts(i, day));
   }
 
   /**
@@ -91,8 +90,7 @@ public final class KnownLight {
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(day, "day");
     return isUnder16(athlete, day)
-        || (!athlete.injuries().isEmpty()
-            && athlete.injuries().stream().anyMatch(i -> uses(setup, i) && i.openOn(day)));
+        || athlete.injuries().stream().anyMatch(i -> uses(setup, i) && i.openOn(day));
   }
 
   /** Returns whether an athlete is under 16 on a day. */
