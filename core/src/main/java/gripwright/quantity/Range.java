@@ -97,6 +97,14 @@ public enum Range {
   SHARE("share", Unit.PERCENT, 0, false, 1, Basis.DEFINITION),
   /** The share of the maximum that a hold or a ramp's start has. */
   OF_MAX("share of the maximum", Unit.PERCENT, 0, true, 1, Basis.DEFINITION),
+  /** The share of the latest test that a hold has. */
+  OF_TEST("share of the test", Unit.PERCENT, 0, true, 1, Basis.DEFINITION),
+  /** Standard deviation of a quantity among persons, as a share of its median. */
+  SPREAD("spread", Unit.PERCENT, 0, false, 1),
+  /** Critical force as a share of the maximum. */
+  CRITICAL_FORCE("critical force", Unit.PERCENT, 0, true, 0.95),
+  /** The difference that is left after a match, as a share of what was to be reached. */
+  WITHIN("tolerance of a match", Unit.PERCENT, 0, true, 1),
   /** The share of its sets that an eased (deload) week keeps. */
   EASE("eased share of sets", Unit.PERCENT, 0, true, 0.99),
   /** A step of load, as a share of itself. */
@@ -137,6 +145,14 @@ public enum Range {
   PLAN_WEEKS("number of weeks of a plan", null, 1, false, 520),
   /** Athletes of a plan. */
   ATHLETES("number of athletes of a plan", null, 1, false, 1_000),
+  /** Athletes of a cohort. */
+  COHORT("number of athletes of a cohort", null, 2, false, 10_000_000),
+  /** Draws of a model's parameters. */
+  DRAWS("number of draws", null, 100, false, 10_000_000),
+  /** The stream of random numbers. */
+  STREAM("stream", null, 0, false, 9_007_199_254_740_991.0, Basis.DEFINITION),
+  /** Correlation of two quantities among persons. */
+  CORRELATION("correlation", null, -0.99, false, 0.99),
   /** The year of a date. */
   YEAR("year", null, 1_900, false, 2_199),
   /** The year in which an athlete was born. */

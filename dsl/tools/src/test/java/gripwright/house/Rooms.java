@@ -33,7 +33,7 @@ public final class Rooms {
     room("strength", "athlete", "grip");
     room("plan", "grip", "protocol");
     room("expression", "grip");
-    room("compare", "grip", "protocol");
+
     room("log", "strength");
     room("schedule", "athlete", "plan");
     room("change", "schedule");
@@ -50,6 +50,7 @@ public final class Rooms {
     room("planning", "fatigue", "planning.mix", "planning.placement", "planning.progression");
     room("season", "change", "planning", "plausibility");
     room("review", "season");
+    room("compare", "season");
     room("diff", "compare", "season");
     room("wording", "rule");
 
