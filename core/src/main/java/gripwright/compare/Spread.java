@@ -31,7 +31,7 @@ public record Spread(double median, double deviation, boolean relative, Optional
     Objects.requireNonNull(source, "source");
     source.ifPresent(text -> WrittenReason.check(text, "a source"));
     if (!(median > 0 && Double.isFinite(median))) {
-      throw new IllegalArgumentException("a median is above 0: " + median);
+      throw new IllegalArgumentException("median " + median + " is outside above 0");
     }
     if (relative) {
       Range.SPREAD.check(deviation);

@@ -1,6 +1,7 @@
 package gripwright.diff;
 
 import gripwright.athlete.Athlete;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.finding.ReportedFinding;
 import gripwright.grip.Grip;
@@ -30,6 +31,7 @@ public final class Edition {
   private final SortedMap<String, Set<Grip>> grips;
   private final SortedMap<String, Set<Protocol>> protocols;
   private final SortedMap<String, Set<RuleSet>> ruleSets;
+  private final SortedMap<String, Set<Cohort>> cohorts;
   private final SortedMap<String, Set<Comparison>> comparisons;
   private final List<CompiledPlan> plans;
   private final List<ReportedFinding> findings;
@@ -41,6 +43,7 @@ public final class Edition {
     grips = from.grips;
     protocols = from.protocols;
     ruleSets = from.ruleSets;
+    cohorts = from.cohorts;
     comparisons = from.comparisons;
     plans = List.copyOf(from.plans);
     findings = List.copyOf(from.findings);
@@ -82,6 +85,10 @@ public final class Edition {
     return ruleSets;
   }
 
+  SortedMap<String, Set<Cohort>> cohorts() {
+    return cohorts;
+  }
+
   SortedMap<String, Set<Comparison>> comparisons() {
     return comparisons;
   }
@@ -98,6 +105,7 @@ public final class Edition {
     private final SortedMap<String, Set<Grip>> grips = new TreeMap<>();
     private final SortedMap<String, Set<Protocol>> protocols = new TreeMap<>();
     private final SortedMap<String, Set<RuleSet>> ruleSets = new TreeMap<>();
+    private final SortedMap<String, Set<Cohort>> cohorts = new TreeMap<>();
     private final SortedMap<String, Set<Comparison>> comparisons = new TreeMap<>();
     private final List<CompiledPlan> plans = new ArrayList<>();
     private final Set<ReportedFinding> findings = new LinkedHashSet<>();
@@ -136,6 +144,12 @@ public final class Edition {
     /** Adds a rule set. */
     public Builder rules(RuleSet rules) {
       add(ruleSets, rules.name(), rules);
+      return this;
+    }
+
+    /** Adds a cohort. */
+    public Builder cohort(Cohort cohort) {
+      add(cohorts, cohort.name(), cohort);
       return this;
     }
 

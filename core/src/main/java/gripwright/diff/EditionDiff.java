@@ -224,6 +224,7 @@ public final class EditionDiff {
     all.addAll(compared(Kind.GRIP, before.grips(), after.grips(), whole, EditionDiff::meaning));
     all.addAll(compared(Kind.PROTOCOL, before.protocols(), after.protocols(), whole, p -> p));
     all.addAll(rules(before, after, whole));
+    all.addAll(compared(Kind.COHORT, before.cohorts(), after.cohorts(), whole, c -> c));
     all.addAll(compared(Kind.COMPARISON, before.comparisons(), after.comparisons(), whole, c -> c));
     return all;
   }

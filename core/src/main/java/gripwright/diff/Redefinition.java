@@ -21,6 +21,8 @@ public record Redefinition(Kind kind, String name, State state) {
     RULES,
     /** One rule of a rule set in both editions. */
     RULE,
+    /** A cohort. */
+    COHORT,
     /** A comparison of protocols. */
     COMPARISON
   }

@@ -4,6 +4,7 @@ import gripwright.finding.ModelPath;
 import gripwright.finding.WrittenReason;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
+import gripwright.protocol.Report;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import java.time.Duration;
@@ -181,7 +182,8 @@ public final class Plan {
       Duration restBetween,
       OptionalDouble weeklyRise,
       Exercise.Weights weights,
-      Optional<String> supervisedBy) {
+      Optional<String> supervisedBy,
+      List<Report> reports) {
     Parts {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(title, "title");
@@ -201,6 +203,7 @@ public final class Plan {
       Objects.requireNonNull(supervisedBy, "supervisedBy");
       supervisedBy.ifPresent(who -> WrittenReason.check(who, "who supervises plan " + name));
       athletes = List.copyOf(athletes);
+      reports = List.copyOf(reports);
       demand = Collections.unmodifiableMap(new LinkedHashMap<>(demand));
       ruleSets = List.copyOf(ruleSets);
       blocks = List.copyOf(blocks);
@@ -316,6 +319,11 @@ public final class Plan {
     return parts.weights;
   }
 
+  /** Returns facts about the delivery of the training that can't be derived. */
+  public List<Report> reports() {
+    return parts.reports;
+  }
+
   /** Returns who supervises the sessions, unless a session names somebody. */
   public Optional<String> supervisedBy() {
     return parts.supervisedBy;
@@ -425,6 +433,7 @@ public final class Plan {
     private OptionalDouble weeklyRise = OptionalDouble.empty();
     private Exercise.Weights weights = Exercise.Weights.STANDARD;
     private Optional<String> supervisedBy = Optional.empty();
+    private final List<Report> reports = new ArrayList<>();
 
     private Builder(String name) {
       this.name = name;
@@ -447,6 +456,7 @@ public final class Plan {
       weeklyRise = copied.weeklyRise;
       weights = copied.weights;
       supervisedBy = copied.supervisedBy;
+      reports.addAll(copied.reports);
     }
 
     /** Sets the title for people. */
@@ -633,6 +643,12 @@ public final class Plan {
       return this;
     }
 
+    /** Adds a fact about the delivery of the training. */
+    public Builder report(Report fact) {
+      reports.add(Objects.requireNonNull(fact, "fact"));
+      return this;
+    }
+
     /** Sets who supervises the sessions, in words; it changes no rule and no load. */
     public Builder supervisedBy(String who) {
       Objects.requireNonNull(who, "who");
@@ -675,7 +691,8 @@ public final class Plan {
               restBetween,
               weeklyRise,
               weights,
-              supervisedBy));
+              supervisedBy,
+              reports));
     }
   }
 }

@@ -34,6 +34,20 @@ public sealed interface Level extends Message {
   }
 
   /**
+   * Returns a share of the latest test of exactly the exercise's grip, edge and hands.
+   *
+   * @param percent above 1 and at most 100; 80 is {@code 80 % of test}
+   * @throws IllegalArgumentException if it is outside that range
+   */
+  static Level ofTest(double percent) {
+    if (percent > 0 && percent <= 1) {
+      throw new IllegalArgumentException(
+          Numbers.plain(percent, 6) + " % of the test: 80 is 80 %, not 0.8");
+    }
+    return new OfTest(percent / 100);
+  }
+
+  /**
    * Returns a total load, body mass included.
    *
    * @param load above 0 kg and up to 1000 kg
@@ -93,6 +107,9 @@ public sealed interface Level extends Message {
     /** Visits a share of the maximum. */
     R ofMax(OfMax level);
 
+    /** Visits a share of a test. */
+    R ofTest(OfTest level);
+
     /** Visits a total load. */
     R total(Total level);
 
@@ -139,6 +156,49 @@ public sealed interface Level extends Message {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.ofMax(this);
+    }
+
+    @Override
+    public boolean byTime() {
+      return false;
+    }
+  }
+
+  /**
+   * A share of the latest valid test on or before the day, of exactly the exercise's grip, edge and
+   * hands, held for 7 s. It is a share of the test itself, not of the maximum's lower bound, and
+   * never of a modelled maximum.
+   *
+   * @param fraction above 0 and at most 1; 0.8 is {@code 80 % of test}
+   */
+  record OfTest(double fraction) implements Level {
+    /**
+     * Checks the range.
+     *
+     * @throws IllegalArgumentException if the fraction is not above 0 and at most 1
+     */
+    public OfTest {
+      Range.OF_TEST.check(fraction);
+    }
+
+    @Override
+    public String toString() {
+      return Numbers.plain(fraction * 100, 2) + " % of test";
+    }
+
+    @Override
+    public String key() {
+      return "common.level-of-test";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("percent", Numbers.plain(fraction * 100, 2));
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.ofTest(this);
     }
 
     @Override

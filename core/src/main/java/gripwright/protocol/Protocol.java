@@ -105,7 +105,8 @@ public final class Protocol {
       Optional<String> title,
       Optional<String> aim,
       Map<String, Argument> parameters,
-      List<Part> steps) {
+      List<Part> steps,
+      List<Report> reports) {
     Parts {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(title, "title");
@@ -114,6 +115,7 @@ public final class Protocol {
       Objects.requireNonNull(steps, "steps");
       parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
       steps = List.copyOf(steps);
+      reports = List.copyOf(reports);
       if (steps.isEmpty()) {
         throw new IllegalArgumentException("protocol " + name + " has no steps");
       }
@@ -150,6 +152,11 @@ public final class Protocol {
   /** Returns what is done, in order; at least one step. */
   public List<Part> steps() {
     return parts.steps;
+  }
+
+  /** Returns facts about the delivery of the training that can't be derived. */
+  public List<Report> reports() {
+    return parts.reports;
   }
 
   /**
@@ -330,6 +337,7 @@ public final class Protocol {
     private Optional<String> aim = Optional.empty();
     private final Map<String, Argument> parameters = new LinkedHashMap<>();
     private final List<Part> steps = new ArrayList<>();
+    private final List<Report> reports = new ArrayList<>();
 
     private Builder(String name) {
       this.name = name;
@@ -341,6 +349,7 @@ public final class Protocol {
       aim = copied.aim;
       parameters.putAll(copied.parameters);
       steps.addAll(copied.steps);
+      reports.addAll(copied.reports);
     }
 
     /** Sets the title for people. */
@@ -415,6 +424,12 @@ public final class Protocol {
       return given(parameter, Argument.of(level));
     }
 
+    /** Adds a fact about the delivery of the training. */
+    public Builder report(Report fact) {
+      reports.add(Objects.requireNonNull(fact, "fact"));
+      return this;
+    }
+
     /** Adds a step. */
     public Builder step(Part part) {
       Objects.requireNonNull(part, "part");
@@ -430,7 +445,7 @@ public final class Protocol {
      *     10,000 holds and rests
      */
     public Protocol build() {
-      return new Protocol(new Parts(name, title, aim, parameters, steps));
+      return new Protocol(new Parts(name, title, aim, parameters, steps, reports));
     }
   }
 }

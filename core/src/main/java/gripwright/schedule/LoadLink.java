@@ -3,6 +3,7 @@ package gripwright.schedule;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
@@ -72,6 +73,35 @@ public sealed interface LoadLink extends Derivation {
     @Override
     public String unit() {
       return "% max";
+    }
+  }
+
+  /**
+   * The written level, as a share of a test.
+   *
+   * @param fraction above 0 and at most 1
+   * @param test load of the test
+   * @param date day of the test
+   */
+  record WrittenShareOfTest(double fraction, Load test, LocalDate date) implements LoadLink {
+    @Override
+    public String key() {
+      return "derivation.level-share-of-test";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("test", test, "date", date);
+    }
+
+    @Override
+    public double value() {
+      return fraction * 100;
+    }
+
+    @Override
+    public String unit() {
+      return "% of test";
     }
   }
 

@@ -87,6 +87,7 @@ public final class PlannedExercise {
       Load bodyMass,
       boolean hard,
       Optional<EndReserve> endReserve,
+      Optional<Load> test,
       Optional<String> rehabilitation,
       Optional<GripMix> mix,
       List<Derivation> why,
@@ -198,6 +199,11 @@ public final class PlannedExercise {
   /** Returns the estimated capacity left after the last hold, where the maximum is known. */
   public Optional<EndReserve> endReserve() {
     return parts.endReserve;
+  }
+
+  /** Returns the load of the test that the levels are a share of; empty if they are not. */
+  public Optional<Load> test() {
+    return parts.test;
   }
 
   /** Returns whose plan it follows, if it is part of a rehabilitation. */
@@ -330,6 +336,7 @@ public final class PlannedExercise {
     private Load bodyMass;
     private boolean hard;
     private Optional<EndReserve> endReserve = Optional.empty();
+    private Optional<Load> test = Optional.empty();
     private Optional<String> rehabilitation = Optional.empty();
     private Optional<GripMix> mix = Optional.empty();
     private List<Derivation> why = List.of();
@@ -362,6 +369,7 @@ public final class PlannedExercise {
       bodyMass = copied.bodyMass;
       hard = copied.hard;
       endReserve = copied.endReserve;
+      test = copied.test;
       rehabilitation = copied.rehabilitation;
       mix = copied.mix;
       why = copied.why;
@@ -449,6 +457,13 @@ public final class PlannedExercise {
       return this;
     }
 
+    /** Sets the load of the test that the levels are a share of; empty if they are not. */
+    public Builder test(Optional<Load> value) {
+      Objects.requireNonNull(value, "value");
+      test = value;
+      return this;
+    }
+
     /** Sets whose plan it follows, if it is part of a rehabilitation. */
     public Builder rehabilitation(Optional<String> value) {
       Objects.requireNonNull(value, "value");
@@ -499,6 +514,7 @@ public final class PlannedExercise {
               bodyMass,
               hard,
               endReserve,
+              test,
               rehabilitation,
               mix,
               why,

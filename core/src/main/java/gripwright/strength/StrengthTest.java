@@ -51,6 +51,12 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
         : Optional.empty();
   }
 
+  /** Returns whether it is the greatest load held for 7 s, the hold that maxima refer to. */
+  public boolean heldForReference() {
+    return result instanceof Held held
+        && held.hold().toNanos() == Math.round(ForceTime.REFERENCE_SECONDS * 1e9);
+  }
+
   /**
    * Returns this test with a share of every load.
    *

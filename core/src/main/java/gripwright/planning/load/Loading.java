@@ -46,6 +46,7 @@ final class Loading {
   private final Load mass;
   private final Optional<Load> light;
   private final double believed;
+  private final Optional<StrengthTest> tested;
   private final Optional<ForceTime> strength;
   private final Optional<Double> maximum;
   private final List<StrengthTest.ToFailure> failures;
@@ -73,6 +74,7 @@ final class Loading {
     this.mass = body.mass();
     this.light = body.light();
     this.believed = body.believed().share();
+    this.tested = body.tested();
     this.strength = strength;
     this.maximum = strength.map(curve -> low(curve, ForceTime.REFERENCE_SECONDS));
     this.failures = failures;
@@ -84,8 +86,13 @@ final class Loading {
    * @param mass load on the edge without added weight; none if a weight is lifted
    * @param light greatest total load that is known to be light without a test, if any is
    * @param believed the part of the maximum's lower bound that counts
+   * @param tested the latest valid test of exactly the setup, if there is one
    */
-  record Body(Load mass, Optional<Load> light, BelievedMaximum.Believed believed) {}
+  record Body(
+      Load mass,
+      Optional<Load> light,
+      BelievedMaximum.Believed believed,
+      Optional<StrengthTest> tested) {}
 
   /**
    * A violated limit.
@@ -189,13 +196,17 @@ final class Loading {
     }
     Optional<Dose.Ceiling> ceiling = ceiling(wanted);
     double allowed = ceiling.map(c -> c.most().kilograms()).orElse(wanted);
-    if (hold.level() instanceof Level.OfMax && maximum.isPresent()) {
+    if (isShare(hold.level()) && maximum.isPresent()) {
       percents.add(allowed / maximum.get() * 100);
     }
     wanted = Math.min(allowed, capped(hold, wanted));
     ceiling.ifPresent(c -> why.add(new LoadLink.Limited(c.most(), c.why())));
     why.add(new LoadLink.Wanted(wanted));
     return built(hold, wanted, why);
+  }
+
+  private static boolean isShare(Level level) {
+    return level instanceof Level.OfMax || level instanceof Level.OfTest;
   }
 
   /** Returns the limit of the log if the load that would be built is above it. */
@@ -233,6 +244,14 @@ final class Loading {
     public Optional<Double> bodyMass(Level.BodyMass level) {
       why.add(new LoadLink.WrittenAgainstBodyMass(level.added()));
       return Optional.of(mass.kilograms() + level.added().kilograms());
+    }
+
+    @Override
+    public Optional<Double> ofTest(Level.OfTest level) {
+      StrengthTest test = tested.orElseThrow();
+      Load load = test.result().greatest();
+      why.add(new LoadLink.WrittenShareOfTest(level.fraction(), load, test.date()));
+      return Optional.of(load.kilograms() * believed * level.fraction());
     }
 
     @Override
@@ -307,7 +326,8 @@ final class Loading {
    */
   private double capped(Scheme.Hold hold, double wanted) {
     boolean mayExceed = hold.level().byTime();
-    if (mayExceed || maximum.isEmpty() || wanted <= maximum.get() * (1 + TOLERANCE)) {
+    double most = most(hold.level());
+    if (mayExceed || maximum.isEmpty() || wanted <= most * (1 + TOLERANCE)) {
       return wanted;
     }
     violation(
@@ -317,6 +337,16 @@ final class Loading {
             .with("maximum", Load.ofKilograms(maximum.get())),
         wanted / maximum.get());
     return maximum.get();
+  }
+
+  /**
+   * Returns the greatest load of a level, in kg: the maximum, or the test of which it is a share.
+   */
+  private double most(Level level) {
+    double most = maximum.orElse(Double.POSITIVE_INFINITY);
+    return level instanceof Level.OfTest && tested.isPresent()
+        ? Math.max(most, tested.get().result().greatest().kilograms() * believed)
+        : most;
   }
 
   private Optional<Load> built(Scheme.Hold hold, double wanted, List<Derivation> why) {

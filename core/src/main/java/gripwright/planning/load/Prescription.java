@@ -20,6 +20,7 @@ import gripwright.strength.StrengthTest;
 import gripwright.strength.UsableTests;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -87,6 +88,19 @@ public final class Prescription {
     return maps.computeIfAbsent(
         new Known(known, hurt),
         key -> StrengthMap.of(afterInjury(usable.on(known), hurt), this::postureOf, known));
+  }
+
+  /**
+   * Returns the latest test of exactly a setup, held for 7 s, that a share of a test may refer to:
+   * not from before an injury, and not more than six months older than what is known.
+   */
+  private Optional<StrengthTest> exactTest(Setup setup, LocalDate day, Optional<LocalDate> hurt) {
+    LocalDate known = knownOn(day);
+    return usable.on(known).stream()
+        .filter(test -> test.setup().equals(setup) && test.heldForReference())
+        .filter(test -> !isBefore(test, hurt))
+        .filter(test -> !test.date().isBefore(known.minusMonths(UsableTests.OLD_MONTHS)))
+        .max(Comparator.comparing(StrengthTest::date));
   }
 
   /** Returns the day before which tests of a setup count only in part, if any do. */
@@ -223,6 +237,15 @@ public final class Prescription {
               : UntestedSetup.withoutTest(setup, light, path));
       return Optional.empty();
     }
+    Optional<StrengthTest> exact =
+        UntestedSetup.needsTest(dose) ? exactTest(setup, day, hurt) : Optional.empty();
+    if (exact.isEmpty() && UntestedSetup.needsTest(dose)) {
+      findings.add(
+          testable
+              ? Finding.error("plan.no-test", path).with("setup", setup).with("exact", setup)
+              : UntestedSetup.withoutTest(setup, light, path));
+      return Optional.empty();
+    }
     estimate
         .filter(e -> !e.tested())
         .ifPresent(e -> findings.add(modelled(setup, e.weightiest().setup(), testable, path)));
@@ -236,7 +259,7 @@ public final class Prescription {
         loaded(
             setup,
             dose,
-            new Loading.Body(mass, light, counts),
+            new Loading.Body(mass, light, counts, exact),
             strength,
             RecentFailures.of(log, setup, dose, day),
             hurt);
@@ -260,6 +283,7 @@ public final class Prescription {
                             e.load().low().times(counts.share()),
                             e.load().best(),
                             e.load().high())))
+            .test(exact.map(test -> test.result().greatest()))
             .hard(loaded.hard())
             .rehabilitation(exercise.rehabilitation())
             .why(loaded.why())

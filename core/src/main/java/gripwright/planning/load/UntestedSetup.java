@@ -114,7 +114,12 @@ final class UntestedSetup {
             dose.ramp().isEmpty()
                 && dose.scheme().written().stream()
                     .map(Scheme.Hold::level)
-                    .noneMatch(Level::byTime));
+                    .noneMatch(level -> level.byTime() || level instanceof Level.OfTest));
+  }
+
+  /** Returns whether a level of a dose is a share of a test. */
+  static boolean needsTest(Dose dose) {
+    return dose.scheme().written().stream().anyMatch(hold -> hold.level() instanceof Level.OfTest);
   }
 
   /**
@@ -129,6 +134,7 @@ final class UntestedSetup {
             .anyMatch(
                 level ->
                     level.byTime()
+                        || level instanceof Level.OfTest
                         || (level instanceof Level.OfMax share && share.fraction() > known));
   }
 }

@@ -241,7 +241,9 @@ public final class Progression {
 
   private static boolean byStrength(Exercise exercise) {
     for (Scheme.Hold hold : exercise.scheme().written()) {
-      if (hold.level().byTime() || hold.level() instanceof Level.OfMax) {
+      if (hold.level().byTime()
+          || hold.level() instanceof Level.OfMax
+          || hold.level() instanceof Level.OfTest) {
         return true;
       }
     }

@@ -146,6 +146,7 @@ public final class EditionReading {
       reading.grips().values().forEach(edition::grip);
       reading.protocols().values().forEach(edition::protocol);
       reading.ruleSets().values().forEach(edition::rules);
+      reading.cohorts().values().forEach(edition::cohort);
       reading.comparisons().values().forEach(edition::comparison);
       compilation.findings().forEach(edition::finding);
       located.addAll(compilation.located());

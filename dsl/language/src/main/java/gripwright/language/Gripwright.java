@@ -134,7 +134,8 @@ public final class Gripwright {
     LocatedFinding why =
         LocatedFinding.at(unread, new Span(0, 0), BudgetFindings.of(stop, ModelPath.ROOT));
     Names nothing =
-        new Names(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        new Names(
+            List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     Project project =
         new Project(List.of(Reader.parse(unread)), nothing, false, true, List.of(why));
     Checked checked = Checker.check(project, catalogue, Meter.unbounded());

@@ -1,6 +1,8 @@
 package gripwright.language;
 
 import gripwright.athlete.Athlete;
+import gripwright.compare.Arm;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.finding.Severity;
 import gripwright.grip.Grip;
@@ -45,6 +47,7 @@ public final class PlanFile {
   private final Map<String, RuleSet> rules = new LinkedHashMap<>();
   private final Map<String, Log> logs = new LinkedHashMap<>();
   private final Map<String, Plan> plans = new LinkedHashMap<>();
+  private final Map<String, Cohort> cohorts = new LinkedHashMap<>();
   private final Map<String, Comparison> comparisons = new LinkedHashMap<>();
 
   /** Starts an empty file. */
@@ -95,9 +98,47 @@ public final class PlanFile {
 
   /** Adds a comparison. */
   public PlanFile add(Comparison comparison) {
-    add(comparison.setup().grip());
-    comparison.protocols().forEach(this::add);
+    comparison.subjects().accept(new SubjectParts());
+    comparison.arms().forEach(arm -> arm.content().accept(new ArmParts()));
     return put("comparison", comparisons, comparison.name(), comparison);
+  }
+
+  /** Adds a cohort. */
+  public PlanFile add(Cohort cohort) {
+    add(cohort.maximum().setup().grip());
+    return put("cohort", cohorts, cohort.name(), cohort);
+  }
+
+  /** Adds the cohort that a comparison is for. */
+  private final class SubjectParts implements Comparison.Subjects.Visitor<PlanFile> {
+    @Override
+    public PlanFile cohort(Comparison.OfCohort subjects) {
+      return add(subjects.cohort());
+    }
+
+    @Override
+    public PlanFile athletes(Comparison.OfAthletes subjects) {
+      return PlanFile.this; // added by the caller, like the athletes of a plan
+    }
+  }
+
+  /** Adds what an arm refers to. */
+  private final class ArmParts implements Arm.Content.Visitor<PlanFile> {
+    @Override
+    public PlanFile trained(Arm.Trained content) {
+      content.exercise().target().grips().forEach(PlanFile.this::add);
+      return add(content.exercise().protocol());
+    }
+
+    @Override
+    public PlanFile planned(Arm.Planned content) {
+      return add(content.plan());
+    }
+
+    @Override
+    public PlanFile noTraining(Arm.NoTraining content) {
+      return PlanFile.this;
+    }
   }
 
   private <T> PlanFile put(String kind, Map<String, T> all, String name, T value) {
@@ -151,6 +192,7 @@ public final class PlanFile {
     same("rule set", rules, reading.ruleSets());
     same("log of", logs, reading.logs());
     same("plan", plans, reading.plans());
+    same("cohort", cohorts, reading.cohorts());
     same("comparison", comparisons, reading.comparisons());
     return text;
   }
@@ -182,6 +224,7 @@ public final class PlanFile {
     rules.values().forEach(set -> parts.add(Declarations.of(set)));
     logs.values().forEach(log -> parts.add(Declarations.of(log)));
     plans.values().forEach(plan -> parts.add(Declarations.of(plan)));
+    cohorts.values().forEach(cohort -> parts.add(Declarations.of(cohort)));
     comparisons.values().forEach(comparison -> parts.add(Declarations.of(comparison)));
     return String.join("\n", parts);
   }

@@ -1,6 +1,7 @@
 package gripwright.language;
 
 import gripwright.athlete.Athlete;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
@@ -138,6 +139,11 @@ public final class Reading {
     return model.plans();
   }
 
+  /** Returns the cohorts by name. */
+  public SortedMap<String, Cohort> cohorts() {
+    return model.cohorts();
+  }
+
   /** Returns the comparisons by name. */
   public SortedMap<String, Comparison> comparisons() {
     return model.comparisons();
@@ -159,7 +165,9 @@ public final class Reading {
   }
 
   /**
-   * Compiles one plan for each of its athletes.
+   * Compiles one plan for each of its athletes. A plan for a cohort gives the finding {@code
+   * plan.for-cohort}, since it has no dates and loads of a person; {@link #compile()} leaves it
+   * out.
    *
    * @param plan name of the plan
    * @throws IllegalArgumentException if there is no plan of this name, or it has an error
@@ -175,8 +183,20 @@ public final class Reading {
   private Compilation compile(SeasonOptions how) {
     CompiledSeason compiled = season().compile(how);
     List<LocatedFinding> everything = new ArrayList<>(model.findings());
+    how.plan().flatMap(this::forCohort).map(this::located).ifPresent(everything::add);
     everything.addAll(SamePlace.merged(compiled.findings().stream().map(this::located).toList()));
     return new Compilation(compiled.plans(), Findings.of(everything, options));
+  }
+
+  private Optional<Finding> forCohort(String plan) {
+    return plans().get(plan).athletes().stream()
+        .filter(cohorts()::containsKey)
+        .map(
+            cohort ->
+                Finding.error("plan.for-cohort", ModelPath.of("plan", plan))
+                    .with("plan", plan)
+                    .with("cohort", cohort))
+        .findFirst();
   }
 
   /**

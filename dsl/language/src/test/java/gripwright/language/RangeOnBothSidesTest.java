@@ -92,7 +92,10 @@ class RangeOnBothSidesTest {
   }
 
   private static double countStep(Range range) {
-    return EnumSet.of(Range.EFFORT, Range.LEVEL_EFFORT, Range.PAIN).contains(range) ? 0.1 : 1;
+    return EnumSet.of(Range.EFFORT, Range.LEVEL_EFFORT, Range.PAIN, Range.CORRELATION)
+            .contains(range)
+        ? 0.1
+        : 1;
   }
 
   @Test

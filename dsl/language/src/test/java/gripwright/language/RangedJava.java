@@ -4,8 +4,11 @@ import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Equipment;
+import gripwright.compare.Arm;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.compare.Measure;
+import gripwright.compare.Spread;
 import gripwright.grip.Band;
 import gripwright.grip.Grip;
 import gripwright.grip.GripFamily;
@@ -145,10 +148,24 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
   }
 
   private static Comparison comparison(int perWeek, int weeks) {
-    return Comparison.builder(
-            "two", "runa", SETUP, StandardProtocols.all().subList(0, 2), perWeek, weeks)
-        .measures(List.of(Measure.values()[0]))
-        .build();
+    return compared().perWeek(perWeek).weeks(weeks).build();
+  }
+
+  private static Comparison.Builder compared() {
+    Comparison.Builder builder =
+        Comparison.builder("two", "runa").measures(List.of(Measure.values()[0]));
+    for (Protocol protocol : StandardProtocols.all().subList(0, 2)) {
+      builder.arm(Arm.of(protocol.name(), Exercise.of(protocol, SETUP.grip(), SETUP.edge())));
+    }
+    return builder;
+  }
+
+  private static Cohort.Builder cohort(int size) {
+    return Cohort.builder("adults", size, cohortMaximum(100));
+  }
+
+  private static Cohort.Maximum cohortMaximum(double kilograms) {
+    return new Cohort.Maximum(Spread.relative(kilograms, 0.15, "our own"), SETUP);
   }
 
   private static Grip grip(Joint joint, Band band) {
@@ -396,6 +413,24 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
           cases.whole(
               "series",
               v -> new StrengthTest.Series(SEVEN, SEVEN, Collections.nCopies((int) v, LOAD)));
+      case OF_TEST -> cases.wide("level", Level.OfTest::new);
+      case SPREAD -> cases.wide("spread", v -> Spread.relative(60, v, "our own"));
+      case CRITICAL_FORCE ->
+          cases.wide(
+              "cohort",
+              v -> cohort(10).criticalForce(new Spread(v, 0.1, true, Optional.empty())).build());
+      case WITHIN ->
+          cases.wide(
+              "match", v -> new Comparison.Match(Measure.IMPULSE, "a", "b", "sets", some(v)));
+      case COHORT -> cases.whole("cohort", v -> cohort((int) v).build());
+      case DRAWS -> cases.whole("comparison", v -> compared().draws((int) v).build());
+      case STREAM -> cases.whole("comparison", v -> compared().stream((long) v).build());
+      case CORRELATION ->
+          cases.wide(
+              "correlation",
+              v ->
+                  new Cohort.Correlation(
+                      Cohort.Trait.MAXIMUM, Cohort.Trait.BODY_MASS, v, Optional.empty()));
       case EFFORT ->
           cases
               .wide("done", v -> felt(some(v), NONE))

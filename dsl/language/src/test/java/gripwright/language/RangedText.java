@@ -77,12 +77,22 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
       log runa {
         <line:2027-01-04 skipped strength>
       }
+      cohort adults {
+        size <size:1000>
+        sex female <female:50 %>
+        body-mass <cohort-mass:66 kg> spread <spread:14 %>
+        maximum <cohort-maximum:100 kg> spread 15 % on half-crimp edge <cohort-edge:20 mm>
+        critical-force <cohort-force:41 %> max spread <cohort-force-spread:28 %>
+        correlate maximum, critical-force <correlation:0.6>
+      }
       compare two {
-        for runa
-        on half-crimp edge 20 mm
-        between max-holds, repeaters
+        for adults
+        arm heavy do max-holds on half-crimp edge 20 mm
+        arm dense do repeaters on half-crimp edge 20 mm
+        match impulse of heavy to dense by sets within <within:5 %>
         each <each:2> per week
         over <over-weeks:8 weeks>
+        draws <draws:1000> stream <stream:2027>
         measure impulse
       }
       """;
@@ -398,6 +408,17 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         texts.add(at("line", base -> year(base) + "-06-01 pain ring 3"));
       }
       case BIRTH -> texts.add(whole(RangedText::born));
+      case OF_TEST -> texts.add(amount("hold", unit, "hold 7 s at %s of test"));
+      case SPREAD -> {
+        texts.add(amount("spread", unit));
+        texts.add(amount("cohort-force-spread", unit));
+      }
+      case CRITICAL_FORCE -> texts.add(amount("cohort-force", unit));
+      case WITHIN -> texts.add(amount("within", unit));
+      case COHORT -> texts.add(number("size", "%s"));
+      case DRAWS -> texts.add(number("draws", "%s"));
+      case STREAM -> texts.add(number("stream", "%s"));
+      case CORRELATION -> texts.add(number("correlation", "%s"));
     }
     return texts;
   }

@@ -49,6 +49,7 @@ class FindingsPageTest {
           "budget.time",
           "budget.weekly",
           "budget.weeks",
+          "plan.for-cohort",
           "name.too-many-files",
           "name.unreadable",
           "syntax.encoding",

@@ -33,6 +33,7 @@ public final class Rooms {
     room("strength", "athlete", "grip");
     room("plan", "grip", "protocol");
     room("expression", "grip");
+    room("compare", "plan");
 
     room("log", "strength");
     room("schedule", "athlete", "plan");
@@ -50,7 +51,6 @@ public final class Rooms {
     room("planning", "fatigue", "planning.mix", "planning.placement", "planning.progression");
     room("season", "change", "planning", "plausibility");
     room("review", "season");
-    room("compare", "season");
     room("diff", "compare", "season");
     room("wording", "rule");
 

@@ -123,6 +123,33 @@ final class MainTest extends CommandLine {
   }
 
   @Test
+  void aPlanForACohortIsCheckedButNotCompiled() throws IOException {
+    String cohort =
+        """
+        language 1
+        cohort adults {
+          size     1000
+          maximum  100 kg spread 15 % on half-crimp edge 20 mm "our own"
+        }
+        plan dense {
+          for   adults
+          from  2027-01-11
+          block base 4 weeks {
+            session s 2 per week {
+              do repeaters on half-crimp edge 20 mm
+            }
+          }
+        }
+        """;
+    Files.writeString(folder.resolve("cohort.grip"), cohort);
+    assertEquals(0, run("check", "cohort.grip"), out());
+    assertEquals(1, run("compile", "cohort.grip"), out());
+    assertTrue(err().contains("(plan.for-cohort)"), err());
+    assertEquals(1, run("compile", "cohort.grip", "--plan", "dense"), out());
+    assertTrue(err().contains("for the cohort `adults`"), err());
+  }
+
+  @Test
   void severalPlansAreAList() throws IOException {
     String second = SEASON.substring(SEASON.indexOf("plan thaw")).replace("plan thaw", "plan next");
     Files.writeString(folder.resolve("two.grip"), SEASON + second);

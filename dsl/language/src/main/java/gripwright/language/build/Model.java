@@ -1,6 +1,7 @@
 package gripwright.language.build;
 
 import gripwright.athlete.Athlete;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.grip.Grip;
 import gripwright.language.finding.LocatedFinding;
@@ -23,6 +24,7 @@ import java.util.TreeMap;
  * @param protocols protocols by name, those of the catalogue included
  * @param ruleSets rule sets by name
  * @param plans plans by name
+ * @param cohorts cohorts by name
  * @param comparisons comparisons by name
  * @param logs one log for each athlete that has any, by the athlete's name
  * @param unsettled athletes whose log lacks a test because that line has a mistake
@@ -36,6 +38,7 @@ public record Model(
     SortedMap<String, Protocol> protocols,
     SortedMap<String, RuleSet> ruleSets,
     SortedMap<String, Plan> plans,
+    SortedMap<String, Cohort> cohorts,
     SortedMap<String, Comparison> comparisons,
     SortedMap<String, Log> logs,
     Set<String> unsettled,
@@ -50,6 +53,7 @@ public record Model(
     protocols = copy(protocols);
     ruleSets = copy(ruleSets);
     plans = copy(plans);
+    cohorts = copy(cohorts);
     comparisons = copy(comparisons);
     logs = copy(logs);
     unsettled = Set.copyOf(unsettled);

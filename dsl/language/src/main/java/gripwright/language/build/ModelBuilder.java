@@ -41,6 +41,7 @@ public final class ModelBuilder {
         checked.protocols(),
         checked.ruleSets(),
         checked.plans(),
+        checked.cohorts(),
         checked.comparisons(),
         logs,
         checked.unsettled(),

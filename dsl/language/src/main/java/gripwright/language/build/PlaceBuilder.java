@@ -9,10 +9,12 @@ import gripwright.language.source.SourceFile;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.BlockPart;
+import gripwright.language.syntax.CompareItem;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.DefaultItem;
 import gripwright.language.syntax.Note;
 import gripwright.language.syntax.PlanItem;
+import gripwright.language.syntax.Report;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.Syntax;
@@ -43,7 +45,8 @@ final class PlaceBuilder {
     names.athletes().forEach(this::athlete);
     names.grips().forEach(d -> named("grip", d));
     names.protocols().forEach(d -> named("protocol", d));
-    names.comparisons().forEach(d -> named("comparison", d));
+    names.cohorts().forEach(d -> named("cohort", d));
+    names.comparisons().forEach(this::comparison);
     names.logs().forEach(d -> named("log", d));
     names.ruleSets().forEach(this::ruleSet);
     names.plans().stream().filter(d -> madePlans.contains(d.name().text())).forEach(this::plan);
@@ -107,6 +110,21 @@ final class PlaceBuilder {
                     declared.span(rule.name())));
   }
 
+  private void comparison(Declared<Declaration.Compare> declared) {
+    named("comparison", declared);
+    ModelPath path = ModelPath.of("comparison", declared.name().text());
+    int matches = 0;
+    for (CompareItem item : declared.declaration().items()) {
+      if (item instanceof CompareItem.Arm arm) {
+        add(declared, path.then("arm", arm.name().text()), arm);
+      } else if (item instanceof CompareItem.CompareBetween between) {
+        between.protocols().forEach(word -> add(declared, path.then("arm", word.text()), word));
+      } else if (item instanceof CompareItem.CompareMatch match) {
+        add(declared, path.then("match", ++matches), match);
+      }
+    }
+  }
+
   private void plan(Declared<Declaration.Plan> declared) {
     if (declared.misnamed()) {
       return;
@@ -135,6 +153,11 @@ final class PlaceBuilder {
 
     @Override
     public void defaultItem(DefaultItem item) {
+      // has no path of its own
+    }
+
+    @Override
+    public void report(Report item) {
       // has no path of its own
     }
 

@@ -160,11 +160,16 @@ final class Amounts {
 
   /** Returns a whole number. */
   Optional<Integer> count(Amount amount, Slot slot) {
+    return wholeNumber(amount, slot).map(Math::toIntExact);
+  }
+
+  /** Returns a whole number that may be large. */
+  Optional<Long> wholeNumber(Amount amount, Slot slot) {
     return base(amount, slot)
         .flatMap(
             value -> {
               if (value == Math.rint(value)) {
-                return Optional.of(value.intValue());
+                return Optional.of(value.longValue());
               }
               diagnostics.error(amount, "value.whole", "slot", slot, "found", written(amount));
               return Optional.empty();

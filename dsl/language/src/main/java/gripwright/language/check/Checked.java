@@ -1,6 +1,7 @@
 package gripwright.language.check;
 
 import gripwright.athlete.Athlete;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.grip.Grip;
 import gripwright.language.finding.LocatedFinding;
@@ -20,6 +21,7 @@ import java.util.SortedMap;
  * @param protocols protocols, those of the catalogue included
  * @param ruleSets rule sets
  * @param plans plans
+ * @param cohorts cohorts
  * @param comparisons comparisons
  * @param logs every log, line by line
  * @param unsettled athletes whose log lacks a test because that line has a mistake, so that their
@@ -32,6 +34,7 @@ public record Checked(
     SortedMap<String, Protocol> protocols,
     SortedMap<String, RuleSet> ruleSets,
     SortedMap<String, Plan> plans,
+    SortedMap<String, Cohort> cohorts,
     SortedMap<String, Comparison> comparisons,
     List<CheckedLog> logs,
     Set<String> unsettled,

@@ -4,6 +4,7 @@ import gripwright.athlete.Athlete;
 import gripwright.budget.Limit;
 import gripwright.budget.Meter;
 import gripwright.budget.Stage;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
@@ -66,6 +67,7 @@ public final class Checker {
                 names.protocols(),
                 names.ruleSets(),
                 names.plans(),
+                names.cohorts(),
                 names.comparisons(),
                 names.logs())
             .mapToLong(List::size)
@@ -108,17 +110,20 @@ public final class Checker {
     make(protocols, names.protocols(), d -> ProtocolCheck.check(d, findings, meter.budget()));
     Known<Athlete> athletes = known("athlete", NodeKind.ATHLETE);
     make(athletes, names.athletes(), d -> AthleteCheck.check(d, grips, findings));
+    Known<Cohort> cohorts = known("cohort", NodeKind.COHORT);
+    make(cohorts, names.cohorts(), d -> CohortCheck.check(d, grips, findings));
     Known<RuleSet> ruleSets = known("rule-set", NodeKind.RULES);
     RuleNames ruleNames = new RuleNames(grips::declares, protocols::declares, standard.ruleSets());
     make(ruleSets, names.ruleSets(), d -> ruleSet(d, ruleNames, grips, protocols));
-    Tables tables = new Tables(athletes, grips, protocols, ruleSets, standard.rules(), meter);
+    Tables tables =
+        new Tables(athletes, cohorts, grips, protocols, ruleSets, standard.rules(), meter);
     Known<Plan> plans = known("plan", NodeKind.PLAN);
     make(plans, names.plans(), d -> plan(d, tables));
     if (tooMuch) {
       names.plans().forEach(d -> plans.declare(d.name().text()));
     }
     Known<Comparison> comparisons = known("comparison", NodeKind.COMPARE);
-    make(comparisons, names.comparisons(), d -> CompareCheck.check(d, tables, findings));
+    make(comparisons, names.comparisons(), d -> CompareCheck.check(d, tables, plans, findings));
     List<CheckedLog> logs = new ArrayList<>();
     Set<String> unsettled = new HashSet<>();
     for (Declared<Declaration.Log> log : names.logs()) {
@@ -133,6 +138,7 @@ public final class Checker {
         protocols.made(),
         ruleSets.made(),
         plans.made(),
+        cohorts.made(),
         comparisons.made(),
         logs,
         unsettled,

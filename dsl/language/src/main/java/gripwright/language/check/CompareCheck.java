@@ -1,23 +1,31 @@
 package gripwright.language.check;
 
+import gripwright.compare.Arm;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.compare.Comparison.Match;
+import gripwright.compare.Comparison.Subjects;
 import gripwright.compare.Measure;
+import gripwright.compare.Objective;
+import gripwright.finding.Listing;
 import gripwright.finding.ModelPath;
-import gripwright.grip.Grip;
-import gripwright.grip.Setup;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.resolve.Declared;
 import gripwright.language.syntax.CompareItem;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.Note;
+import gripwright.language.syntax.Report;
 import gripwright.language.syntax.Word;
-import gripwright.protocol.Protocol;
+import gripwright.plan.Plan;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 
 /** Checks a comparison. */
 final class CompareCheck {
@@ -27,85 +35,103 @@ final class CompareCheck {
   private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Once once;
-  private Optional<String> athlete = Optional.empty();
-  private Optional<Setup> setup = Optional.empty();
-  private final List<Protocol> protocols = new ArrayList<>();
-  private boolean allKnown = true;
-  private final List<CompareItem.CompareMatch> matches = new ArrayList<>();
-  private Optional<Match> match = Optional.empty();
-  private int perWeek = 1;
-  private int weeks = 1;
+  private final CompareArms arms;
   private final List<Measure> measures = new ArrayList<>();
+  private boolean measuresKnown = true;
 
   private CompareCheck(
-      Declared<Declaration.Compare> declared, Tables tables, List<LocatedFinding> findings) {
+      Declared<Declaration.Compare> declared,
+      Tables tables,
+      Known<Plan> plans,
+      List<LocatedFinding> findings) {
     this.declaration = declared.declaration();
     this.tables = tables;
     this.diagnostics =
         new Diagnostics(declared, ModelPath.of("comparison", declaration.name().text()), findings);
     this.amounts = new Amounts(diagnostics);
     this.once = new Once(diagnostics);
+    this.arms = new CompareArms(declaration, tables, plans, diagnostics, once);
   }
 
   /** Returns the comparison; empty if it has a mistake, which is reported. */
   static Optional<Comparison> check(
-      Declared<Declaration.Compare> declared, Tables tables, List<LocatedFinding> findings) {
-    return new CompareCheck(declared, tables, findings).check();
+      Declared<Declaration.Compare> declared,
+      Tables tables,
+      Known<Plan> plans,
+      List<LocatedFinding> findings) {
+    return new CompareCheck(declared, tables, plans, findings).check();
   }
 
   private Optional<Comparison> check() {
     Items items = new Items();
     declaration.items().forEach(item -> item.accept(items));
     diagnostics.markInvalidIf(declaration.damaged());
-    once.require(
-        declaration.name(), "comparison", declaration.damaged(), "for", "on", "between", "measure");
-    matches.forEach(this::matched);
-    if (!diagnostics.sound() || athlete.isEmpty() || setup.isEmpty()) {
+    List<Arm> all = arms.all();
+    once.require(declaration.name(), "comparison", declaration.damaged(), "for", "arm", "measure");
+    List<Match> matches = matches(items);
+    List<Objective> objectives = objectives(items);
+    if (!diagnostics.sound() || items.subjects.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
-        Comparison.builder(
-                declaration.name().text(), athlete.get(), setup.get(), protocols, perWeek, weeks)
+    Comparison.Builder builder =
+        Comparison.builder(declaration.name().text(), items.subjects.get())
             .title(AthleteCheck.note(declaration.title()))
-            .match(match)
+            .arms(all)
+            .matchEach(items.matchEach.isPresent())
             .measures(measures)
-            .build());
+            .objectives(objectives);
+    items.perWeek.ifPresent(builder::perWeek);
+    items.weeks.ifPresent(builder::weeks);
+    items.draws.ifPresent(builder::draws);
+    items.stream.ifPresent(builder::stream);
+    items.reports.forEach(builder::report);
+    matches.forEach(builder::match);
+    items.notes.forEach(builder::note);
+    return Optional.of(builder.build());
   }
 
-  /** Checks each statement; the quantity to match is checked once all protocols are known. */
+  /** Checks each statement; those about arms and measures are checked once all are known. */
   private final class Items implements CompareItem.Visitor {
+    private Optional<Subjects> subjects = Optional.empty();
+    private final List<CompareItem.CompareMatch> matches = new ArrayList<>();
+    private Optional<CompareItem.MatchEach> matchEach = Optional.empty();
+    private Optional<Integer> perWeek = Optional.empty();
+    private Optional<Integer> weeks = Optional.empty();
+    private Optional<Integer> draws = Optional.empty();
+    private Optional<Long> stream = Optional.empty();
+    private final List<CompareItem.Preferred> preferred = new ArrayList<>();
+    private final List<gripwright.protocol.Report> reports = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+
     @Override
     public void note(Note note) {
-      // changes nothing
+      notes.add(note.text().value());
+    }
+
+    @Override
+    public void report(Report report) {
+      new Reasons(diagnostics).report(report).ifPresent(reports::add);
     }
 
     @Override
     public void compareFor(CompareItem.CompareFor who) {
       once.first(who, "for");
-      tables.athletes().declares(diagnostics, who.athlete());
-      athlete = Optional.of(who.athlete().text());
+      subjects = CompareCheck.this.subjects(who);
+    }
+
+    @Override
+    public void arm(CompareItem.Arm arm) {
+      arms.add(arm);
     }
 
     @Override
     public void compareOn(CompareItem.CompareOn on) {
-      once.first(on, "on");
-      Optional<Grip> grip = tables.grips().find(diagnostics, on.grip());
-      setup =
-          SetupCheck.check(diagnostics, on.setup()).flatMap(place -> grip.map(g -> place.with(g)));
+      arms.add(on);
     }
 
     @Override
     public void compareBetween(CompareItem.CompareBetween between) {
-      once.first(between, "between");
-      diagnostics.distinct(between.protocols(), "protocol");
-      if (between.protocols().size() < 2) {
-        diagnostics.error(between, "value.compare-two");
-      }
-      for (Word word : between.protocols()) {
-        Optional<Protocol> protocol = tables.protocols().find(diagnostics, word);
-        protocol.ifPresent(protocols::add);
-        allKnown &= protocol.isPresent();
-      }
+      arms.add(between);
     }
 
     @Override
@@ -114,42 +140,160 @@ final class CompareCheck {
     }
 
     @Override
+    public void matchEach(CompareItem.MatchEach item) {
+      once.first(item, "match each athlete");
+      matchEach = Optional.of(item);
+    }
+
+    @Override
     public void compareEach(CompareItem.CompareEach each) {
       once.first(each, "each");
-      perWeek = amounts.count(each.perWeek(), Slot.PER_WEEK).orElse(1);
+      perWeek = amounts.count(each.perWeek(), Slot.PER_WEEK);
     }
 
     @Override
     public void compareOver(CompareItem.CompareOver over) {
       once.first(over, "over");
-      weeks = amounts.weeks(over.time(), Slot.COMPARISON).orElse(1);
+      weeks = amounts.weeks(over.time(), Slot.COMPARISON);
+    }
+
+    @Override
+    public void draws(CompareItem.Draws item) {
+      once.first(item, "draws");
+      draws = amounts.count(item.draws(), Slot.DRAWS);
+      stream = amounts.wholeNumber(item.stream(), Slot.STREAM);
     }
 
     @Override
     public void compareMeasure(CompareItem.CompareMeasure measure) {
       once.first(measure, "measure");
-      diagnostics.distinct(measure.quantities(), "measure");
-      measure.quantities().forEach(word -> measure(word).ifPresent(measures::add));
+      Once names = new Once(diagnostics);
+      for (Word word : measure.quantities()) {
+        Optional<Measure> found = measure(word);
+        measuresKnown &= found.isPresent();
+        found.filter(m -> names.first(word, "measure", m.word())).ifPresent(measures::add);
+      }
     }
+
+    @Override
+    public void objectives(CompareItem.Objectives objectives) {
+      once.first(objectives, "prefer");
+      preferred.addAll(objectives.preferred());
+    }
+  }
+
+  private Optional<Subjects> subjects(CompareItem.CompareFor who) {
+    List<String> athletes = new ArrayList<>();
+    Once names = new Once(diagnostics);
+    for (Word word : who.names()) {
+      if (tables.cohorts().names().contains(word.text())) {
+        if (who.names().size() > 1) {
+          diagnostics.error(word, "value.compare-for", "cohort", word.text());
+          return Optional.empty();
+        }
+        Optional<Cohort> cohort = tables.cohorts().find(diagnostics, word);
+        return cohort.map(Comparison.OfCohort::new);
+      }
+      if (tables.athletes().declaresOr(diagnostics, word, tables.cohorts())
+          && names.first(word, "athlete", word.text())) {
+        athletes.add(word.text());
+      }
+    }
+    return athletes.isEmpty() ? Optional.empty() : Optional.of(new Comparison.OfAthletes(athletes));
   }
 
   private Optional<Measure> measure(Word word) {
     return diagnostics.word(word, "measure", Measure::parse, Diagnostics.words(Measure.values()));
   }
 
-  private void matched(CompareItem.CompareMatch written) {
-    once.first(written, "match");
-    Optional<Measure> quantity = measure(written.quantity());
-    Set<String> shared = new TreeSet<>();
-    for (Protocol protocol : protocols) {
-      if (shared.isEmpty()) {
-        shared.addAll(protocol.parameters().keySet());
+  private List<Match> matches(Items items) {
+    Map<String, Word> changed = new LinkedHashMap<>();
+    List<Match> matches = new ArrayList<>();
+    for (CompareItem.CompareMatch written : items.matches) {
+      match(written, changed).ifPresent(matches::add);
+    }
+    for (Match match : matches) {
+      Word other = changed.get(match.to());
+      if (other != null) {
+        diagnostics.error(other, "value.match", "chain", match.to());
       }
-      shared.retainAll(protocol.parameters().keySet());
     }
-    if (allKnown && !protocols.isEmpty() && !shared.contains(written.by().text())) {
-      diagnostics.unknown(written.by(), "shared-parameter", shared);
+    if (items.matchEach.isPresent() && items.matches.isEmpty() && !declaration.damaged()) {
+      diagnostics.error(items.matchEach.get(), "value.match", "each", "athlete");
     }
-    match = quantity.map(q -> new Match(q, written.by().text()));
+    return matches;
+  }
+
+  private Optional<Match> match(CompareItem.CompareMatch written, Map<String, Word> changed) {
+    Optional<Measure> quantity = measure(written.quantity());
+    if (quantity.isPresent() && !quantity.get().matches()) {
+      diagnostics.error(
+          written.quantity(),
+          "value.match",
+          "quantity",
+          quantity.get().word(),
+          "possible",
+          Listing.of(
+              Listing.Style.OR,
+              Arrays.stream(Measure.values())
+                  .filter(Measure::matches)
+                  .map(m -> "`" + m.word() + "`")
+                  .toList()));
+      return Optional.empty();
+    }
+    Optional<CompareArms.Pair> pair = arms.pair(written);
+    OptionalDouble within = OptionalDouble.empty();
+    if (written.within() != null) {
+      Optional<Double> share = amounts.base(written.within(), Slot.WITHIN);
+      if (share.isEmpty()) {
+        return Optional.empty();
+      }
+      within = OptionalDouble.of(share.get());
+    }
+    if (quantity.isEmpty() || pair.isEmpty()) {
+      return Optional.empty();
+    }
+    String arm = pair.get().arm();
+    if (!once.first(written, "matched-arm", arm)) {
+      return Optional.empty();
+    }
+    changed.put(arm, written.quantity());
+    return Optional.of(
+        new Match(quantity.get(), arm, pair.get().to(), written.by().text(), within));
+  }
+
+  private List<Objective> objectives(Items items) {
+    List<Objective> objectives = new ArrayList<>();
+    Set<Measure> seen = new HashSet<>();
+    for (CompareItem.Preferred preferred : items.preferred) {
+      Optional<Measure> measure = measure(preferred.measure());
+      if (measure.isEmpty()) {
+        continue;
+      }
+      if (!measures.contains(measure.get())) {
+        if (measuresKnown && !declaration.damaged()) {
+          diagnostics.error(
+              preferred.measure(),
+              "value.objective",
+              "measure",
+              measure.get().word(),
+              "measured",
+              Listing.of(
+                  Listing.Style.COMMAS, measures.stream().map(m -> "`" + m.word() + "`").toList()));
+        }
+      } else if (seen.add(measure.get())) {
+        objectives.add(new Objective(preferred.more(), measure.get()));
+      } else {
+        once.first(preferred.measure(), "measure", measure.get().word());
+        diagnostics.error(
+            preferred.measure(),
+            "value.doubled",
+            "kind",
+            Terms.kind("measure"),
+            "name",
+            measure.get().word());
+      }
+    }
+    return objectives;
   }
 }

@@ -84,6 +84,24 @@ final class Known<T> {
   }
 
   /**
+   * Returns whether there is a declaration of a name, of this kind. A name that is unknown is
+   * reported with the nearest name of either kind.
+   */
+  boolean declaresOr(Diagnostics diagnostics, Word name, Known<?> other) {
+    if (names.contains(name.text())) {
+      return declares(diagnostics, name);
+    }
+    if (!complete || !other.complete || lost.contains(name.text())) {
+      diagnostics.markInvalid();
+      return false;
+    }
+    Set<String> all = new TreeSet<>(names);
+    all.addAll(other.names);
+    diagnostics.unknown(name, kind + "-or-" + other.kind, all);
+    return false;
+  }
+
+  /**
    * Returns the object of a name. An unknown name is reported; a name declared with a mistake is
    * not, since the mistake was reported.
    */

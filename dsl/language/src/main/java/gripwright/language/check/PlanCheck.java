@@ -12,6 +12,7 @@ import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.DefaultItem;
 import gripwright.language.syntax.Note;
 import gripwright.language.syntax.PlanItem;
+import gripwright.language.syntax.Report;
 import gripwright.language.syntax.Share;
 import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.Text;
@@ -137,6 +138,11 @@ final class PlanCheck {
     }
 
     @Override
+    public void report(Report item) {
+      new Reasons(diagnostics).report(item).ifPresent(builder::report);
+    }
+
+    @Override
     public void supervised(Supervised item) {
       supervised.add(item);
     }
@@ -237,7 +243,8 @@ final class PlanCheck {
   }
 
   private void athlete(Word word, Optional<DateText> from) {
-    boolean known = tables.athletes().declares(diagnostics, word);
+    boolean cohort = tables.cohorts().names().contains(word.text());
+    boolean known = cohort || tables.athletes().declaresOr(diagnostics, word, tables.cohorts());
     athletesKnown &= known;
     if (!once.first(word, "athlete", word.text()) || !known) {
       return;

@@ -12,6 +12,7 @@ import gripwright.language.syntax.Expr;
 import gripwright.language.syntax.Note;
 import gripwright.language.syntax.Parameter;
 import gripwright.language.syntax.ProtocolItem;
+import gripwright.language.syntax.Report;
 import gripwright.language.syntax.Step;
 import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
@@ -103,6 +104,11 @@ final class ProtocolCheck {
     @Override
     public void note(Note note) {
       // changes nothing
+    }
+
+    @Override
+    public void report(Report item) {
+      new Reasons(diagnostics).report(item).ifPresent(builder::report);
     }
 
     @Override

@@ -2,8 +2,10 @@ package gripwright.language.check;
 
 import gripwright.finding.Message;
 import gripwright.finding.WrittenReason;
+import gripwright.language.syntax.Report;
 import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.Text;
+import gripwright.protocol.Report.Item;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,17 @@ final class Reasons {
       }
     }
     return by;
+  }
+
+  /** Returns a fact about the delivery of training; empty if it has a mistake. */
+  Optional<gripwright.protocol.Report> report(Report written) {
+    Optional<Item> item =
+        diagnostics.word(
+            written.item(), "report-item", Item::parse, Diagnostics.words(Item.values()));
+    Optional<String> text = words(written.text(), "report");
+    return item.isPresent() && text.isPresent()
+        ? Optional.of(new gripwright.protocol.Report(item.get(), text.get()))
+        : Optional.empty();
   }
 
   /**

@@ -54,7 +54,14 @@ enum Slot implements Message {
   REPETITIONS(Range.REPETITIONS),
   EFFORT(Range.EFFORT),
   LEVEL_EFFORT(Range.LEVEL_EFFORT),
-  PAIN(Range.PAIN);
+  PAIN(Range.PAIN),
+  COHORT(Range.COHORT),
+  DRAWS(Range.DRAWS),
+  STREAM(Range.STREAM),
+  SPREAD(Range.SPREAD),
+  CRITICAL_FORCE(Range.CRITICAL_FORCE),
+  CORRELATION(Range.CORRELATION),
+  WITHIN(Range.WITHIN);
 
   private final Range range;
 
@@ -80,7 +87,14 @@ enum Slot implements Message {
   /** Returns an amount as a coach might write it here, such as {@code 10 s}. */
   String example() {
     Unit unit = unit();
-    return unit == null ? "3" : usual(unit) + " " + unit.symbol();
+    if (unit == null) {
+      return switch (this) {
+        case COHORT, DRAWS -> "10000";
+        case CORRELATION -> "0.6";
+        default -> "3";
+      };
+    }
+    return usual(unit) + " " + unit.symbol();
   }
 
   /** Returns a usual number in a unit, which is within the bounds. */
@@ -90,6 +104,8 @@ enum Slot implements Message {
       case HAND_BREADTH -> 80;
       case BONE -> 40;
       case KNUCKLE -> 5;
+      case CRITICAL_FORCE -> 40;
+      case WITHIN -> 5;
       case EDGE_STEP, LOAD_STEP, LOAD_PERCENT -> 2;
       case EASE -> 50;
       case RAMP -> 3;
@@ -119,7 +135,10 @@ enum Slot implements Message {
   String code() {
     Unit unit = unit();
     if (unit == null) {
-      return this == EFFORT || this == PAIN || this == LEVEL_EFFORT ? "value.score" : "value.count";
+      return switch (this) {
+        case EFFORT, PAIN, LEVEL_EFFORT, CORRELATION -> "value.score";
+        default -> "value.count";
+      };
     }
     return unit == Unit.PERCENT
         ? "value.percent"

@@ -3,6 +3,7 @@ package gripwright.language.check;
 import gripwright.athlete.Athlete;
 import gripwright.budget.Budget;
 import gripwright.budget.Meter;
+import gripwright.compare.Cohort;
 import gripwright.grip.Grip;
 import gripwright.protocol.Protocol;
 import gripwright.rule.Rule;
@@ -16,6 +17,7 @@ import java.util.TreeSet;
  * The objects that plans, logs and comparisons can refer to.
  *
  * @param athletes athletes
+ * @param cohorts cohorts
  * @param grips grips
  * @param protocols protocols
  * @param ruleSets rule sets
@@ -24,6 +26,7 @@ import java.util.TreeSet;
  */
 record Tables(
     Known<Athlete> athletes,
+    Known<Cohort> cohorts,
     Known<Grip> grips,
     Known<Protocol> protocols,
     Known<RuleSet> ruleSets,

@@ -18,6 +18,7 @@ import java.util.Optional;
 final class Values {
 
   private static final String BODY_MASS = "body-mass";
+  private static final String TEST = "test";
 
   private final Diagnostics diagnostics;
   private final Amounts amounts;
@@ -120,7 +121,7 @@ final class Values {
 
         @Override
         public Message calculation(Expr.Calculation value) {
-          return value instanceof Expr.Binary sum && isBodyMass(sum.left())
+          return isOfTest(value) || (value instanceof Expr.Binary sum && isBodyMass(sum.left()))
               ? Kind.LEVEL
               : Terms.of("calculation");
         }
@@ -135,6 +136,14 @@ final class Values {
     return value instanceof Expr.PathExpr path
         && path.words().size() == 1
         && path.words().get(0).text().equals(BODY_MASS);
+  }
+
+  /** Returns whether a value is a share of a test. */
+  private static boolean isOfTest(Expr value) {
+    return value instanceof Expr.PercentOf share
+        && share.of() instanceof Expr.PathExpr path
+        && path.words().size() == 1
+        && path.words().get(0).text().equals(TEST);
   }
 
   /** Returns whether a value is a name, such as that of a parameter. */
@@ -260,6 +269,9 @@ final class Values {
 
     @Override
     public Optional<Level> calculation(Expr.Calculation value) {
+      if (isOfTest(value)) {
+        return ofTest((Expr.PercentOf) value);
+      }
       return value instanceof Expr.Binary sum ? bodyMassAnd(sum) : notALevel(value);
     }
   }
@@ -286,6 +298,16 @@ final class Values {
       return Optional.of(fraction);
     }
     diagnostics.error(percent, "value.level", "percent", Numbers.plain(percent.percent(), 6));
+    return Optional.empty();
+  }
+
+  private Optional<Level> ofTest(Expr.PercentOf share) {
+    double fraction = share.percent() / 100;
+    if (Range.OF_TEST.contains(fraction)) {
+      return Optional.of(new Level.OfTest(fraction));
+    }
+    diagnostics.error(
+        share, "value.level", "percent", Numbers.plain(share.percent(), 6), "of-test", true);
     return Optional.empty();
   }
 

@@ -22,7 +22,8 @@ final class Columns {
               NodeKind.PROTOCOL_BODY, 7,
               NodeKind.PLAN_BODY, 9,
               NodeKind.RULE_BODY, 9,
-              NodeKind.COMPARE_BODY, 9));
+              NodeKind.COMPARE_BODY, 9,
+              NodeKind.COHORT_BODY, 17));
 
   /** Statements written as a sentence, not as a label and a value. */
   private static final Set<NodeKind> SENTENCES =
@@ -33,6 +34,9 @@ final class Columns {
           NodeKind.WAIVE,
           NodeKind.REST_BETWEEN,
           NodeKind.SUPERVISED,
+          NodeKind.ARM,
+          NodeKind.MATCH_EACH,
+          NodeKind.HAND_BY_SEX,
           NodeKind.NEVER_WAIVED);
 
   private Columns() {}

@@ -28,6 +28,7 @@ final class NameTable {
   private final List<Declared<Declaration.Protocol>> protocols = new ArrayList<>();
   private final List<Declared<Declaration.Rules>> ruleSets = new ArrayList<>();
   private final List<Declared<Declaration.Plan>> plans = new ArrayList<>();
+  private final List<Declared<Declaration.Cohort>> cohorts = new ArrayList<>();
   private final List<Declared<Declaration.Compare>> comparisons = new ArrayList<>();
   private final List<Declared<Declaration.Log>> logs = new ArrayList<>();
 
@@ -95,6 +96,11 @@ final class NameTable {
     }
 
     @Override
+    public Boolean cohort(Declaration.Cohort cohort) {
+      return cohorts.add(named(file, cohort, cohort.name(), "cohort"));
+    }
+
+    @Override
     public Boolean compare(Declaration.Compare compare) {
       return comparisons.add(named(file, compare, compare.name(), "comparison"));
     }
@@ -104,7 +110,9 @@ final class NameTable {
       ParsedFile file, D declaration, Word name, String kind) {
     Declared<D> declared = new Declared<>(file, declaration, name, false);
     ModelPath path = ModelPath.of(kind.equals("rule-set") ? "rules" : kind, name.text());
-    Declared<?> other = first.putIfAbsent(path, declared);
+    // Athletes and cohorts share one set of names, since `for` takes both.
+    ModelPath key = kind.equals("cohort") ? ModelPath.of("athlete", name.text()) : path;
+    Declared<?> other = first.putIfAbsent(key, declared);
     if (other == null) {
       return declared;
     }
@@ -164,6 +172,7 @@ final class NameTable {
         sorted(protocols),
         sorted(ruleSets),
         sorted(plans),
+        sorted(cohorts),
         sorted(comparisons),
         sorted(logs));
   }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param protocols protocols, without those of the catalogue
  * @param ruleSets rule sets
  * @param plans plans
+ * @param cohorts cohorts
  * @param comparisons comparisons
  * @param logs logs; several may belong to one athlete
  */
@@ -21,6 +22,7 @@ public record Names(
     List<Declared<Declaration.Protocol>> protocols,
     List<Declared<Declaration.Rules>> ruleSets,
     List<Declared<Declaration.Plan>> plans,
+    List<Declared<Declaration.Cohort>> cohorts,
     List<Declared<Declaration.Compare>> comparisons,
     List<Declared<Declaration.Log>> logs) {
 
@@ -31,6 +33,7 @@ public record Names(
     protocols = List.copyOf(protocols);
     ruleSets = List.copyOf(ruleSets);
     plans = List.copyOf(plans);
+    cohorts = List.copyOf(cohorts);
     comparisons = List.copyOf(comparisons);
     logs = List.copyOf(logs);
   }

@@ -42,6 +42,9 @@ public sealed interface Declaration extends Syntax {
     /** Visits a log. */
     R log(Log declaration);
 
+    /** Visits a cohort. */
+    R cohort(Cohort declaration);
+
     /** Visits a comparison. */
     R compare(Compare declaration);
   }
@@ -157,7 +160,21 @@ public sealed interface Declaration extends Syntax {
     }
   }
 
-  /** {@code compare NAME { ... }}: protocols set side by side for one athlete. */
+  /** {@code cohort NAME { ... }}: adults, by distributions. */
+  record Cohort(int id, Word name, @Nullable Text title, List<CohortItem> items, boolean damaged)
+      implements Declaration {
+    /** Copies the lists. */
+    public Cohort {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.cohort(this);
+    }
+  }
+
+  /** {@code compare NAME { ... }}: protocols side by side. */
   record Compare(int id, Word name, @Nullable Text title, List<CompareItem> items, boolean damaged)
       implements Declaration {
     /** Copies the lists. */

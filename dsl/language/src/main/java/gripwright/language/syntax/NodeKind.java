@@ -304,6 +304,30 @@ public enum NodeKind {
   STRUCTURE,
   /** Grammar rule {@code painKind}. */
   PAIN_KIND,
+  /** Grammar rule {@code cohort}. */
+  COHORT,
+  /** Grammar rule {@code cohortHeading}. */
+  COHORT_HEADING,
+  /** Grammar rule {@code cohortBody}. */
+  COHORT_BODY,
+  /** Grammar rule {@code cohortItem}. */
+  COHORT_ITEM,
+  /** Grammar rule {@code cohortSize}. */
+  COHORT_SIZE,
+  /** Grammar rule {@code cohortSex}. */
+  COHORT_SEX,
+  /** Grammar rule {@code handBySex}. */
+  HAND_BY_SEX,
+  /** Grammar rule {@code cohortMass}. */
+  COHORT_MASS,
+  /** Grammar rule {@code cohortMaximum}. */
+  COHORT_MAXIMUM,
+  /** Grammar rule {@code cohortForce}. */
+  COHORT_FORCE,
+  /** Grammar rule {@code correlate}. */
+  CORRELATE,
+  /** Grammar rule {@code spread}. */
+  SPREAD,
   /** Grammar rule {@code compare}. */
   COMPARE,
   /** Grammar rule {@code compareHeading}. */
@@ -314,18 +338,30 @@ public enum NodeKind {
   COMPARE_ITEM,
   /** Grammar rule {@code compareFor}. */
   COMPARE_FOR,
+  /** Grammar rule {@code arm}. */
+  ARM,
   /** Grammar rule {@code compareOn}. */
   COMPARE_ON,
   /** Grammar rule {@code compareBetween}. */
   COMPARE_BETWEEN,
   /** Grammar rule {@code compareMatch}. */
   COMPARE_MATCH,
+  /** Grammar rule {@code matchEach}. */
+  MATCH_EACH,
   /** Grammar rule {@code compareEach}. */
   COMPARE_EACH,
   /** Grammar rule {@code compareOver}. */
   COMPARE_OVER,
+  /** Grammar rule {@code draws}. */
+  DRAWS,
   /** Grammar rule {@code compareMeasure}. */
   COMPARE_MEASURE,
+  /** Grammar rule {@code objectives}. */
+  OBJECTIVES,
+  /** Grammar rule {@code objective}. */
+  OBJECTIVE,
+  /** Grammar rule {@code report}. */
+  REPORT,
   /** Grammar rule {@code expr}. */
   EXPR,
   /** Grammar rule {@code conjunction}. */

@@ -8,6 +8,7 @@ public sealed interface PlanItem extends Syntax
     permits Note,
         DefaultItem,
         Supervised,
+        Report,
         PlanItem.ForItem,
         PlanItem.FromItem,
         PlanItem.Towards,
@@ -32,6 +33,9 @@ public sealed interface PlanItem extends Syntax
 
     /** Visits the supervisor. */
     void supervised(Supervised item);
+
+    /** Visits a fact about the delivery. */
+    void report(Report item);
 
     /** Visits the athletes of the plan. */
     void forItem(ForItem item);

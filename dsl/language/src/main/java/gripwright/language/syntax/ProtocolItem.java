@@ -4,7 +4,7 @@ import java.util.List;
 
 /** A statement of a protocol. */
 public sealed interface ProtocolItem extends Syntax
-    permits Note, Step, ProtocolItem.Aim, ProtocolItem.Given {
+    permits Note, Report, Step, ProtocolItem.Aim, ProtocolItem.Given {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -13,6 +13,9 @@ public sealed interface ProtocolItem extends Syntax
   interface Visitor {
     /** Visits a note. */
     void note(Note item);
+
+    /** Visits a fact about the delivery. */
+    void report(Report item);
 
     /** Visits a step. */
     void step(Step item);

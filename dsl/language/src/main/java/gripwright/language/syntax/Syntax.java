@@ -32,6 +32,7 @@ public sealed interface Syntax
         TestResult,
         DoneLine,
         DonePart,
+        CohortItem,
         CompareItem,
         Expr,
         Word,

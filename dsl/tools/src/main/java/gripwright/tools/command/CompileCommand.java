@@ -111,7 +111,7 @@ public final class CompileCommand {
         throw new UsageException(
             "there is no plan in " + file + "; use `check` for files without a plan");
       }
-      return plan.isEmpty() ? reading.compile() : reading.compile(plan);
+      return plan.isEmpty() ? all(reading) : reading.compile(plan);
     }
     if (!reading.usable()) {
       return reading.compile(); // the named plan may be the one with the error
@@ -127,6 +127,16 @@ public final class CompileCommand {
                     + Nearest.to(plan, plans)
                         .map(nearest -> "did you mean `" + nearest + "`?")
                         .orElse("it has " + String.join(", ", plans))));
+  }
+
+  /** Compiles every plan; if all of them are for cohorts, the first one is refused. */
+  private static Compilation all(Reading reading) {
+    boolean people =
+        reading.plans().values().stream()
+            .anyMatch(plan -> !reading.cohorts().keySet().containsAll(plan.athletes()));
+    return people || reading.plans().isEmpty()
+        ? reading.compile()
+        : reading.compile(reading.plans().firstKey());
   }
 
   private static List<PlanDocument> documents(Compilation compilation, List<CompiledPlan> plans) {

@@ -59,6 +59,7 @@ final class Bodies {
           GripParser.RULE_ruleItem,
           GripParser.RULE_logLine,
           GripParser.RULE_doneLine,
+          GripParser.RULE_cohortItem,
           GripParser.RULE_compareItem);
 
   private Bodies() {}
@@ -78,6 +79,7 @@ final class Bodies {
     add(bodies, GripParser.RULE_ruleBody, "body-rule");
     add(bodies, GripParser.RULE_logBody, "body-log");
     add(bodies, GripParser.RULE_sessionLineBody, "body-logged-session");
+    add(bodies, GripParser.RULE_cohortBody, "body-cohort");
     add(bodies, GripParser.RULE_compareBody, "body-comparison");
     return bodies;
   }

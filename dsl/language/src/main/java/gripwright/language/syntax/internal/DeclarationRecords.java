@@ -5,7 +5,6 @@ import static gripwright.language.syntax.internal.Parts.in;
 import gripwright.language.source.Limits;
 import gripwright.language.source.Span;
 import gripwright.language.syntax.Amount;
-import gripwright.language.syntax.CompareItem;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.NodeKind;
 import gripwright.language.syntax.RuleDecl;
@@ -31,6 +30,7 @@ final class DeclarationRecords {
   private final AthleteRecords athletes;
   private final PlanRecords plans;
   private final LogRecords logs;
+  private final CompareRecords comparisons;
 
   DeclarationRecords(Parts parts, Mistakes mistakes, Limits limits) {
     this.parts = parts;
@@ -39,6 +39,7 @@ final class DeclarationRecords {
     this.athletes = new AthleteRecords(parts);
     this.plans = new PlanRecords(parts, expressions);
     this.logs = new LogRecords(parts);
+    this.comparisons = new CompareRecords(parts, plans);
   }
 
   /** Returns the declarations that can be read. */
@@ -132,11 +133,18 @@ final class DeclarationRecords {
               NodeKind.LOG_BODY,
               logs::logLine,
               (id, h, b) -> new Declaration.Log(id, h.name(), b.items(), b.damaged()));
+      case COHORT ->
+          block(
+              node,
+              NodeKind.COHORT_BODY,
+              comparisons::cohortItem,
+              (id, h, b) ->
+                  new Declaration.Cohort(id, h.name(), h.title(), b.items(), b.damaged()));
       case COMPARE ->
           block(
               node,
               NodeKind.COMPARE_BODY,
-              this::compareItem,
+              comparisons::compareItem,
               (id, h, b) ->
                   new Declaration.Compare(id, h.name(), h.title(), b.items(), b.damaged()));
       default -> null;
@@ -211,26 +219,5 @@ final class DeclarationRecords {
     return node.has("pair")
         ? new Word(parts.id(node.children().get(1).span().to(node.span())), "pair")
         : parts.word(node, NodeKind.NAME);
-  }
-
-  private CompareItem compareItem(SyntaxNode node) {
-    return switch (node.kind()) {
-      case COMPARE_FOR ->
-          new CompareItem.CompareFor(parts.id(node), parts.word(node, NodeKind.NAME));
-      case COMPARE_ON ->
-          new CompareItem.CompareOn(
-              parts.id(node), parts.word(node, NodeKind.NAME), parts.setup(node));
-      case COMPARE_BETWEEN -> new CompareItem.CompareBetween(parts.id(node), parts.names(node));
-      case COMPARE_MATCH ->
-          new CompareItem.CompareMatch(
-              parts.id(node), parts.word(in(node, 0)), parts.word(in(node, 1)));
-      case COMPARE_EACH ->
-          new CompareItem.CompareEach(parts.id(node), parts.amount(in(node, NodeKind.AMOUNT)));
-      case COMPARE_OVER ->
-          new CompareItem.CompareOver(parts.id(node), parts.amount(in(node, NodeKind.AMOUNT)));
-      case COMPARE_MEASURE -> new CompareItem.CompareMeasure(parts.id(node), parts.names(node));
-      case NOTE -> parts.note(node);
-      default -> throw new Parts.Incomplete();
-    };
   }
 }

@@ -29,7 +29,7 @@ final class ErrorRecovery {
       Pattern.compile("(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*", Pattern.CASE_INSENSITIVE);
   private static final Message TOP = Clause.of("term.home-file");
   private static final List<String> DECLARATIONS =
-      List.of("use", "athlete", "grip", "protocol", "plan", "rules", "log", "compare");
+      List.of("use", "athlete", "grip", "protocol", "plan", "rules", "log", "cohort", "compare");
 
   private final Scan scan;
   private final Braces braces;

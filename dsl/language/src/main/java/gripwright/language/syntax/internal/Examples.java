@@ -79,6 +79,23 @@ final class Examples {
               "max-holds on half-crimp edge 20 mm: sets 5 of 5, load 80 kg, effort 8, pain 1"),
           Map.entry(GripParser.RULE_climbingLine, "2027-01-10 climbing hard 120 min effort 8"),
           Map.entry(GripParser.RULE_painLine, "2027-01-09 pain ring a2 left 2"),
+          Map.entry(GripParser.RULE_cohortHeading, "cohort adults {"),
+          Map.entry(GripParser.RULE_cohortSize, "size 10000"),
+          Map.entry(GripParser.RULE_cohortSex, "sex female 50 %"),
+          Map.entry(GripParser.RULE_handBySex, "hand by sex"),
+          Map.entry(GripParser.RULE_cohortMass, "body-mass 66 kg spread 14 % \"our own\""),
+          Map.entry(
+              GripParser.RULE_cohortMaximum,
+              "maximum 100 kg spread 15 % on half-crimp edge 20 mm \"our own\""),
+          Map.entry(GripParser.RULE_cohortForce, "critical-force 41 % max spread 28 % \"our own\""),
+          Map.entry(GripParser.RULE_correlate, "correlate maximum, critical-force 0.6"),
+          Map.entry(
+              GripParser.RULE_arm,
+              "arm heavy do max-holds with level 80 % max on half-crimp edge 20 mm"),
+          Map.entry(GripParser.RULE_draws, "draws 10000 stream 2027"),
+          Map.entry(GripParser.RULE_objectives, "prefer less a2-exposure, more impulse"),
+          Map.entry(GripParser.RULE_report, "report setting \"a heated hall\""),
+          Map.entry(GripParser.RULE_compareOver, "over 8 weeks"),
           Map.entry(GripParser.RULE_compareOn, "on half-crimp edge 20 mm"),
           Map.entry(GripParser.RULE_compareMatch, "match impulse by sets"),
           Map.entry(GripParser.RULE_compareEach, "each 2 per week"));

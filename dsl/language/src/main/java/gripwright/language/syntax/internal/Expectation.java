@@ -67,6 +67,7 @@ final class Expectation {
           Map.entry(GripParser.RULE_sessionHeading, "name-for-the-session"),
           Map.entry(GripParser.RULE_rulesHeading, "name-for-the-rules"),
           Map.entry(GripParser.RULE_ruleHeading, "name-for-the-rule"),
+          Map.entry(GripParser.RULE_cohortHeading, "name-for-the-cohort"),
           Map.entry(GripParser.RULE_compareHeading, "name-for-the-comparison"),
           Map.entry(GripParser.RULE_logHeading, "athletes-name"),
           Map.entry(GripParser.RULE_exercise, "protocols-name"),

@@ -5,6 +5,7 @@ import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.NodeKind;
 import gripwright.language.syntax.Note;
+import gripwright.language.syntax.Report;
 import gripwright.language.syntax.RestBetween;
 import gripwright.language.syntax.Setup;
 import gripwright.language.syntax.Share;
@@ -246,6 +247,10 @@ final class Parts {
 
   Supervised supervised(SyntaxNode node) {
     return new Supervised(id(node), text(in(node, NodeKind.TEXT)));
+  }
+
+  Report report(SyntaxNode node) {
+    return new Report(id(node), word(node, NodeKind.NAME), text(in(node, NodeKind.TEXT)));
   }
 
   static <T> List<T> list(List<SyntaxNode> nodes, Function<SyntaxNode, T> reader) {

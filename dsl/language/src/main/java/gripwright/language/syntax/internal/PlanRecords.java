@@ -35,6 +35,7 @@ final class PlanRecords {
     return switch (node.kind()) {
       case AIM -> new ProtocolItem.Aim(parts.id(node), parts.word(node, NodeKind.NAME));
       case GIVEN -> new ProtocolItem.Given(parts.id(node), expressions.parameters(node));
+      case REPORT -> parts.report(node);
       case NOTE -> parts.note(node);
       default -> step(node);
     };
@@ -95,6 +96,7 @@ final class PlanRecords {
       case REST_BETWEEN -> parts.restBetween(node);
       case WEIGH -> parts.weigh(node);
       case SUPERVISED -> parts.supervised(node);
+      case REPORT -> parts.report(node);
       case NOTE -> parts.note(node);
       default -> throw new Parts.Incomplete();
     };
@@ -229,7 +231,7 @@ final class PlanRecords {
     };
   }
 
-  private SessionPart exercise(SyntaxNode node) {
+  SessionPart.DoItem exercise(SyntaxNode node) {
     return new SessionPart.DoItem(
         parts.id(node),
         parts.word(node, NodeKind.NAME),

@@ -49,6 +49,7 @@ final class TreeBuilder {
           NodeKind.BLOCK_ITEM,
           NodeKind.SESSION_ITEM,
           NodeKind.RULE_ITEM,
+          NodeKind.COHORT_ITEM,
           NodeKind.COMPARE_ITEM,
           NodeKind.EXPR,
           NodeKind.CONJUNCTION,

@@ -222,7 +222,7 @@ final class BlockLines {
     return all.stream().findFirst().flatMap(weights -> weights);
   }
 
-  private static String exercise(Exercise exercise) {
+  static String exercise(Exercise exercise) {
     String with =
         exercise.with().entrySet().stream()
             .map(CatalogueLines::parameter)

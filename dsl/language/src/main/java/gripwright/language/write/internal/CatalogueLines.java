@@ -83,6 +83,7 @@ final class CatalogueLines {
             + " {");
     protocol.aim().ifPresent(aim -> out.add("aim " + aim));
     out.list("given ", protocol.parameters().entrySet(), CatalogueLines::parameter);
+    protocol.reports().forEach(report -> out.add(Written.report(report)));
     steps(protocol.steps());
     out.add("}");
   }
@@ -164,6 +165,11 @@ final class CatalogueLines {
     @Override
     public String ofMax(Level.OfMax share) {
       return Written.percent(share.fraction()) + " max";
+    }
+
+    @Override
+    public String ofTest(Level.OfTest share) {
+      return Written.percent(share.fraction()) + " of test";
     }
 
     @Override

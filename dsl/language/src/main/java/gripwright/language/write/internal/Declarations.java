@@ -1,6 +1,7 @@
 package gripwright.language.write.internal;
 
 import gripwright.athlete.Athlete;
+import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
 import gripwright.grip.Grip;
 import gripwright.language.write.Unwritable;
@@ -55,8 +56,13 @@ public final class Declarations {
     return PlanLines.of(plan);
   }
 
+  /** Returns the declaration of a cohort. */
+  public static String of(Cohort cohort) {
+    return CompareLines.of(cohort);
+  }
+
   /** Returns the declaration of a comparison. */
   public static String of(Comparison comparison) {
-    return LogLines.of(comparison);
+    return CompareLines.of(comparison);
   }
 }

@@ -1,10 +1,8 @@
 package gripwright.language.write.internal;
 
-import gripwright.compare.Comparison;
 import gripwright.language.write.Unwritable;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
-import gripwright.protocol.Protocol;
 import gripwright.strength.StrengthTest;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +10,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
-/** Writes logs and comparisons. */
+/** Writes logs. */
 final class LogLines {
 
   private final Lines out = new Lines();
@@ -26,22 +24,6 @@ final class LogLines {
     log.entries().forEach(entry -> entry.accept(entries).forEach(lines.out::add));
     lines.out.add("}");
     return lines.out.text();
-  }
-
-  static String of(Comparison comparison) {
-    Lines out = new Lines();
-    out.add("compare " + comparison.name() + Written.quotedIfPresent(comparison.title()) + " {");
-    out.add("for " + comparison.athlete());
-    out.add("on " + Written.setup(comparison.setup()));
-    out.list("between ", comparison.protocols(), Protocol::name);
-    comparison
-        .match()
-        .ifPresent(match -> out.add("match " + match.quantity() + " by " + match.by()));
-    out.add("each " + comparison.perWeek() + " per week");
-    out.add("over " + Written.weeks(comparison.weeks()));
-    out.list("measure ", comparison.measures(), m -> m.word());
-    out.add("}");
-    return out.text();
   }
 
   /** Returns the lines of an entry. */

@@ -44,6 +44,7 @@ final class PlanLines {
       out.add(weigh(plan.weights()));
     }
     plan.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
+    plan.reports().forEach(report -> out.add(Written.report(report)));
     plan.blocks().forEach(block -> out.add("\n" + BlockLines.of(block)));
     out.add("");
     plan.retests().forEach(this::retest);

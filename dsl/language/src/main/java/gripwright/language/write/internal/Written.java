@@ -2,6 +2,7 @@ package gripwright.language.write.internal;
 
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
+import gripwright.protocol.Report;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
@@ -89,6 +90,11 @@ final class Written {
 
   static String weekday(DayOfWeek day) {
     return day.name().substring(0, 3).toLowerCase(Locale.ROOT);
+  }
+
+  /** Returns a fact about the delivery of training. */
+  static String report(Report report) {
+    return "report " + report.item().word() + " " + quoted(report.text());
   }
 
   /** Returns edge and hands, as they follow the name of a grip. */

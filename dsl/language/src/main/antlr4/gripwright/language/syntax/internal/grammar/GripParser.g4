@@ -20,6 +20,7 @@ declaration
     | plan
     | rules
     | log
+    | cohort
     | compare
     ;
 use               : USE text ;
@@ -122,6 +123,7 @@ protocolBody      : LBRACE protocolItem* RBRACE ;
 protocolItem
     : aim
     | given
+    | report
     | note
     | step
     ;
@@ -158,6 +160,7 @@ planItem
     | restBetween
     | weigh
     | supervised
+    | report
     | note
     ;
 forAthletes       : FOR names ;
@@ -297,27 +300,62 @@ painLine          : PAIN name structure? side? amount painKind? text? ;
 structure         : WORD | BAD_WORD ;
 painKind          : SHARP | SUDDEN ;
 
+// ---- cohort ----
+cohort            : cohortHeading cohortBody ;
+cohortHeading     : COHORT name text? ;
+cohortBody        : LBRACE cohortItem* RBRACE ;
+cohortItem
+    : cohortSize
+    | cohortSex
+    | handBySex
+    | cohortMass
+    | cohortMaximum
+    | cohortForce
+    | correlate
+    | source
+    | note
+    ;
+cohortSize        : SIZE amount ;
+cohortSex         : SEX name amount text? ;
+handBySex         : HAND BY SEX text? ;
+cohortMass        : BODY_MASS spread text? ;
+cohortMaximum     : MAXIMUM spread ON name setup text? ;
+cohortForce       : CRITICAL_FORCE amount MAX SPREAD amount text? ;
+correlate         : CORRELATE name COMMA name amount text? ;
+spread            : amount SPREAD amount ;
+
 // ---- compare ----
 compare           : compareHeading compareBody ;
 compareHeading    : COMPARE name text? ;
 compareBody       : LBRACE compareItem* RBRACE ;
 compareItem
     : compareFor
+    | arm
     | compareOn
     | compareBetween
     | compareMatch
+    | matchEach
     | compareEach
     | compareOver
+    | draws
     | compareMeasure
+    | objectives
+    | report
     | note
     ;
-compareFor        : FOR name ;
+compareFor        : FOR names ;
+arm               : ARM name ( exercise | PLAN name | NO TRAINING ) ;
 compareOn         : ON name setup ;
 compareBetween    : BETWEEN names ;
-compareMatch      : MATCH name BY name ;
+compareMatch      : MATCH name ( OF name TO name )? BY name ( WITHIN amount )? ;
+matchEach         : MATCH EACH ATHLETE ;
 compareEach       : EACH amount PER WEEK ;
 compareOver       : OVER amount ;
+draws             : DRAWS amount STREAM amount ;
 compareMeasure    : MEASURE names ;
+objectives        : PREFER objective ( COMMA objective )* ;
+objective         : ( LESS_OF | MORE_OF ) name ;
+report            : REPORT name text ;
 
 // ---- expressions: flat, so that a long chain costs no depth ----
 expr              : conjunction ( OR conjunction )* ;
@@ -391,7 +429,7 @@ reserved
     ;
 head
     : WORD | BAD_WORD
-    | LANGUAGE | USE | ATHLETE | GRIP | PROTOCOL | PLAN | RULES | LOG | COMPARE | REPLACES
+    | LANGUAGE | USE | ATHLETE | GRIP | PROTOCOL | PLAN | RULES | LOG | COHORT | COMPARE | REPLACES
     | BORN | BODY_MASS | TRAINED | AS | ABILITY | SEX | HAND | FAMILIAR | INJURY | LEFT | RIGHT
     | FROM | CLEARED | AVAILABLE | CLIMBING | AWAY | TO | EQUIPMENT | NOTE | LENGTH | BREADTH
     | KNUCKLES | INDEX | MIDDLE | RING | LITTLE | THUMB | EDGES | ADDED | ASSIST | STEPS
@@ -403,6 +441,8 @@ head
     | SEVERITY | PAIR | SESSIONS | REQUIRE | MESSAGE | SOURCE | NEVER | WAIVED | TEST
     | TO_FAILURE | LASTING | SERIES | X | MEAN | SKIPPED | SHARP | SUDDEN | MATCH | EACH
     | MEASURE | RESERVE | SUM | LARGEST | SMALLEST | COUNT | ANY | FRENCH | FONT | V | YDS
+    | SIZE | SPREAD | MAXIMUM | CRITICAL_FORCE | CORRELATE | ARM | NO | TRAINING | DRAWS | STREAM
+    | LESS_OF | MORE_OF | REPORT
     | UIAA | IRCRA | DEG | MM | CM | INCH | KG | LB | NEWTON | SECOND | MIN | HOUR | DAYS | DAY
     | WEEKS | MONTHS | MONTH
     ;
