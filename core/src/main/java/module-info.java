@@ -26,6 +26,7 @@ module gripwright.core {
   exports gripwright.season;
   exports gripwright.review;
   exports gripwright.compare;
+  exports gripwright.trial;
   exports gripwright.diff;
   exports gripwright.wording;
 }

@@ -27,6 +27,7 @@ public final class Rooms {
     room("protocol");
     room("athlete", "hand");
     room("statics", "hand");
+    room("trial", "hand");
     room("pose", "statics");
     room("grip", "pose");
     room("tissue", "grip");

@@ -97,7 +97,7 @@ final class Known<T> {
     }
     Set<String> all = new TreeSet<>(names);
     all.addAll(other.names);
-    diagnostics.unknown(name, kind + "-or-" + other.kind, all);
+    diagnostics.unknown(name, other.names.isEmpty() ? kind : kind + "-or-" + other.kind, all);
     return false;
   }
 
