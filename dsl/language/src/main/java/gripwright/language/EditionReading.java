@@ -36,13 +36,19 @@ public final class EditionReading {
   public static final int MOST_FOLDERS = 16;
 
   private final Edition edition;
+  private final List<SourceFile> files;
   private final List<LocatedFinding> located;
   private final boolean fileRead;
   private final boolean usable;
 
   private EditionReading(
-      Edition edition, List<LocatedFinding> located, boolean fileRead, boolean usable) {
+      Edition edition,
+      List<SourceFile> files,
+      List<LocatedFinding> located,
+      boolean fileRead,
+      boolean usable) {
     this.edition = edition;
+    this.files = List.copyOf(files);
     this.located = List.copyOf(located);
     this.fileRead = fileRead;
     this.usable = usable;
@@ -132,10 +138,12 @@ public final class EditionReading {
     Edition.Builder edition = Edition.builder();
     List<LocatedFinding> located = new ArrayList<>();
     SortedMap<String, Found> plans = new TreeMap<>();
+    SortedMap<String, SourceFile> files = new TreeMap<>();
     boolean read = true;
     boolean usable = true;
     for (Reading reading : readings) {
       Compilation compilation = reading.compile();
+      reading.files().forEach(file -> files.putIfAbsent(file.name(), file));
       read &= reading.fileRead();
       usable &= compilation.usable();
       if (!reading.usable()) {
@@ -159,7 +167,11 @@ public final class EditionReading {
     }
     plans.values().forEach(found -> edition.plan(found.plan()));
     return new EditionReading(
-        edition.build(), located.stream().distinct().toList(), read, read && usable);
+        edition.build(),
+        List.copyOf(files.values()),
+        located.stream().distinct().toList(),
+        read,
+        read && usable);
   }
 
   /**
@@ -174,6 +186,11 @@ public final class EditionReading {
   /** Returns the compiled edition. */
   public Edition edition() {
     return edition;
+  }
+
+  /** Returns the files that were read, by name. */
+  public List<SourceFile> files() {
+    return files;
   }
 
   /** Returns the findings with their places in the text, by file, line and column. */

@@ -1,6 +1,5 @@
 package gripwright.tools;
 
-import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.SarifLog;
 import gripwright.finding.Nearest;
 import gripwright.tools.command.CheckCommand;
@@ -159,7 +158,7 @@ public final class Main {
     if (COMMANDS.contains(arguments.get(0))) {
       console.err("See `gripwright " + arguments.get(0) + " --help`.\n");
       if (asksFor("json", arguments)) {
-        console.out(JsonDocuments.findings(List.of()));
+        console.out(Console.documents(List.of()).findings(List.of()));
       } else if (asksFor("sarif", arguments)) {
         console.out(SarifLog.of(Version.text(), List.of(), code -> Optional.empty(), false));
       }

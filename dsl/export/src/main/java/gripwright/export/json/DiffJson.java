@@ -73,7 +73,7 @@ final class DiffJson {
       JsonText json, EditionDiff diff, List<ReportedFinding> before, List<ReportedFinding> after) {
     json.object(
         () -> {
-          json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+          json.heading();
           json.list(
               "changes", changes(diff, json.wording()), c -> json.object(() -> change(json, c)));
           FindingJson.list(json, after);

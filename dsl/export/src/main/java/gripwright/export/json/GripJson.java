@@ -72,7 +72,7 @@ final class GripJson {
   }
 
   private void head() {
-    json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+    json.heading();
     json.field("language", JsonDocuments.LANGUAGE);
     json.field("athlete", survey.athlete().name());
     json.field("on", survey.day().toString());

@@ -8,13 +8,14 @@ import gripwright.survey.StrengthSurvey;
 import gripwright.wording.Wording;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The JSON documents of the commands, as texts that end in a line feed.
  *
  * <p>The same input gives the same characters in every locale and time zone: fields are in the
  * order of the schema, loads have at most 4 decimals, seconds and per cent 3, newton seconds and
- * angles 1, and no number has an exponent. Stateless and thread-safe.
+ * angles 1, and no number has an exponent. Immutable and thread-safe.
  */
 public final class JsonDocuments {
 
@@ -24,17 +25,33 @@ public final class JsonDocuments {
   /** Version of the supported plan language. */
   static final int LANGUAGE = 1;
 
-  private JsonDocuments() {}
+  private final Provenance provenance;
+  private final Wording wording;
+
+  /**
+   * Creates a writer of documents.
+   *
+   * @param provenance where they come from
+   * @param wording turns data into words
+   */
+  public JsonDocuments(Provenance provenance, Wording wording) {
+    this.provenance = Objects.requireNonNull(provenance, "provenance");
+    this.wording = Objects.requireNonNull(wording, "wording");
+  }
+
+  private JsonText text() {
+    return new JsonText(wording, provenance);
+  }
 
   /**
    * Returns the document of {@code check}, which also replaces any other document when there are
    * errors: {@code schemaVersion} and {@code findings}.
    */
-  public static String findings(List<ReportedFinding> findings) {
-    JsonText json = new JsonText(Wording.english());
+  public String findings(List<ReportedFinding> findings) {
+    JsonText json = text();
     json.object(
         () -> {
-          json.field("schemaVersion", SCHEMA_VERSION);
+          json.heading();
           FindingJson.list(json, findings);
         });
     return json.close();
@@ -46,11 +63,11 @@ public final class JsonDocuments {
    * @param code a finding's code
    * @param text its page, as people read it
    */
-  public static String explained(String code, String text) {
-    JsonText json = new JsonText(Wording.english());
+  public String explained(String code, String text) {
+    JsonText json = text();
     json.object(
         () -> {
-          json.field("schemaVersion", SCHEMA_VERSION);
+          json.heading();
           json.field("code", code);
           json.field("text", text);
         });
@@ -63,11 +80,11 @@ public final class JsonDocuments {
    * @param changed for each file, relative to the project root, whether formatting changes (or
    *     changed) it; in output order
    */
-  public static String formatted(Map<String, Boolean> changed) {
-    JsonText json = new JsonText(Wording.english());
+  public String formatted(Map<String, Boolean> changed) {
+    JsonText json = text();
     json.object(
         () -> {
-          json.field("schemaVersion", SCHEMA_VERSION);
+          json.heading();
           json.list(
               "files",
               changed.entrySet(),
@@ -88,14 +105,12 @@ public final class JsonDocuments {
    *
    * @param plans compiled plans with the findings about each, in the order to be written
    * @param findings all findings of the run, the findings of all plans included
-   * @param wording turns data into words
    */
-  public static String compiled(
-      List<PlanDocument> plans, List<ReportedFinding> findings, Wording wording) {
+  public String compiled(List<PlanDocument> plans, List<ReportedFinding> findings) {
     if (plans.size() != 1) {
-      return compiledInPart(plans, findings, wording);
+      return compiledInPart(plans, findings);
     }
-    JsonText json = new JsonText(wording);
+    JsonText json = text();
     PlanJson.write(json, new PlanDocument(plans.get(0).plan(), findings));
     return json.close();
   }
@@ -106,14 +121,12 @@ public final class JsonDocuments {
    *
    * @param plans compiled plans that may be used, with the findings about each
    * @param findings all findings of the run
-   * @param wording turns data into words
    */
-  public static String compiledInPart(
-      List<PlanDocument> plans, List<ReportedFinding> findings, Wording wording) {
-    JsonText json = new JsonText(wording);
+  public String compiledInPart(List<PlanDocument> plans, List<ReportedFinding> findings) {
+    JsonText json = text();
     json.object(
         () -> {
-          json.field("schemaVersion", SCHEMA_VERSION);
+          json.heading();
           json.field("language", LANGUAGE);
           json.list("plans", plans, plan -> PlanJson.write(json, plan));
           FindingJson.list(json, findings);
@@ -127,10 +140,9 @@ public final class JsonDocuments {
    *
    * @param survey the grips on an athlete's hands
    * @param findings the findings about the file, with their sentences
-   * @param wording turns data into words
    */
-  public static String grips(GripSurvey survey, List<ReportedFinding> findings, Wording wording) {
-    JsonText json = new JsonText(wording);
+  public String grips(GripSurvey survey, List<ReportedFinding> findings) {
+    JsonText json = text();
     GripJson.write(json, survey, findings);
     return json.close();
   }
@@ -141,11 +153,9 @@ public final class JsonDocuments {
    *
    * @param survey an athlete's strength
    * @param findings the findings about the file, with their sentences
-   * @param wording turns data into words
    */
-  public static String strength(
-      StrengthSurvey survey, List<ReportedFinding> findings, Wording wording) {
-    JsonText json = new JsonText(wording);
+  public String strength(StrengthSurvey survey, List<ReportedFinding> findings) {
+    JsonText json = text();
     StrengthJson.write(json, survey, findings);
     return json.close();
   }
@@ -156,10 +166,9 @@ public final class JsonDocuments {
    *
    * @param review the review of an athlete's log
    * @param findings the findings about the file, with their sentences
-   * @param wording turns data into words
    */
-  public static String review(Review review, List<ReportedFinding> findings, Wording wording) {
-    JsonText json = new JsonText(wording);
+  public String review(Review review, List<ReportedFinding> findings) {
+    JsonText json = text();
     ReviewJson.write(json, review, findings);
     return json.close();
   }
@@ -171,14 +180,9 @@ public final class JsonDocuments {
    * @param diff what changed
    * @param before the findings about the edition before, worded
    * @param after the findings about the edition now, worded
-   * @param wording turns data into words
    */
-  public static String diff(
-      EditionDiff diff,
-      List<ReportedFinding> before,
-      List<ReportedFinding> after,
-      Wording wording) {
-    JsonText json = new JsonText(wording);
+  public String diff(EditionDiff diff, List<ReportedFinding> before, List<ReportedFinding> after) {
+    JsonText json = text();
     DiffJson.write(json, diff, before, after);
     return json.close();
   }

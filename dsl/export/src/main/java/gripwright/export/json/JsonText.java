@@ -24,9 +24,17 @@ final class JsonText {
   private final Layout layout = new Layout();
   private final JsonGenerator json;
   private final Wording wording;
+  private final @Nullable Provenance provenance;
+  private boolean headed;
 
+  /** Starts a document whose format is another's, such as SARIF. */
   JsonText(Wording wording) {
+    this(wording, null);
+  }
+
+  JsonText(Wording wording, @Nullable Provenance provenance) {
     this.wording = wording;
+    this.provenance = provenance;
     try {
       json = FACTORY.createGenerator(text);
     } catch (IOException e) {
@@ -38,6 +46,15 @@ final class JsonText {
   /** Returns the wording that turns data into words. */
   Wording wording() {
     return wording;
+  }
+
+  /** Writes the version of the documents and, once in a document, its provenance. */
+  void heading() {
+    field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+    if (provenance != null && !headed) {
+      provenance.write(this);
+    }
+    headed = true;
   }
 
   /** A step of writing. */

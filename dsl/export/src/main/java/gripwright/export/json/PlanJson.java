@@ -51,7 +51,7 @@ final class PlanJson {
     CompiledPlan plan = document.plan();
     json.object(
         () -> {
-          json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+          json.heading();
           json.field("language", JsonDocuments.LANGUAGE);
           json.field("plan", plan.plan().name());
           json.field("athlete", plan.athlete().name());

@@ -43,7 +43,7 @@ final class ReviewJson {
     ReviewJson writer = new ReviewJson(json);
     json.object(
         () -> {
-          json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+          json.heading();
           json.field("language", JsonDocuments.LANGUAGE);
           json.field("athlete", review.athlete().name());
           json.field("on", review.day().map(Object::toString).orElse(null));

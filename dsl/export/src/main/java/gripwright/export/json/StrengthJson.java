@@ -75,7 +75,7 @@ final class StrengthJson {
   }
 
   private void head() {
-    json.field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
+    json.heading();
     json.field("language", JsonDocuments.LANGUAGE);
     json.field("athlete", survey.athlete().name());
     json.field("on", survey.day().map(LocalDate::toString).orElse(null));

@@ -42,6 +42,10 @@ import org.junit.jupiter.api.Test;
 
 final class JsonDocumentsTest {
 
+  private static final JsonDocuments DOCUMENTS =
+      new JsonDocuments(
+          Provenance.of("1.0", Map.of("season.grip", "language 1\n")), Wording.english());
+
   private static final Path SCHEMAS = Path.of("../../docs/schema");
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -69,20 +73,18 @@ final class JsonDocumentsTest {
 
   private static String thaw() {
     PlanDocument document = document(Season.thaw());
-    return JsonDocuments.compiled(List.of(document), document.findings(), Wording.english());
+    return DOCUMENTS.compiled(List.of(document), document.findings());
   }
 
   @Test
   void everyDocumentKeepsItsSchema() throws IOException {
     assertValid("compile", thaw());
-    assertValid(
-        "compile",
-        JsonDocuments.compiled(List.of(document(Season.empty())), List.of(), Wording.english()));
+    assertValid("compile", DOCUMENTS.compiled(List.of(document(Season.empty())), List.of()));
     List<PlanDocument> two = List.of(document(Season.thaw()), document(Season.empty()));
-    assertValid("compile", JsonDocuments.compiled(two, two.get(0).findings(), Wording.english()));
-    assertValid("compile", JsonDocuments.compiled(List.of(), List.of(), Wording.english()));
+    assertValid("compile", DOCUMENTS.compiled(two, two.get(0).findings()));
+    assertValid("compile", DOCUMENTS.compiled(List.of(), List.of()));
     for (List<ReportedFinding> findings : List.of(List.<ReportedFinding>of(), samples())) {
-      String json = JsonDocuments.findings(findings);
+      String json = DOCUMENTS.findings(findings);
       assertValid("compile", json);
       assertValid("grips", json);
       assertValid("check", json);
@@ -104,9 +106,9 @@ final class JsonDocumentsTest {
 
   @Test
   void gripsKeepTheirSchema() throws IOException {
-    assertValid("grips", JsonDocuments.grips(Hands.alike(), samples(), Wording.english()));
-    assertValid("grips", JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
-    String json = JsonDocuments.grips(Hands.alike(), List.of(), Wording.english());
+    assertValid("grips", DOCUMENTS.grips(Hands.alike(), samples()));
+    assertValid("grips", DOCUMENTS.grips(Hands.different(), List.of()));
+    String json = DOCUMENTS.grips(Hands.alike(), List.of());
     assertFalse(against("grips", json.replace("\"share\"", "\"part\"")).isEmpty());
     assertFalse(against("grips", json.replace("\"a2LowN\"", "\"a2Low\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
@@ -114,11 +116,10 @@ final class JsonDocumentsTest {
 
   @Test
   void differencesKeepTheirSchema() throws IOException {
-    assertValid(
-        "diff", JsonDocuments.diff(Changes.none(), List.of(), List.of(), Wording.english()));
-    String json = JsonDocuments.diff(Changes.all(), samples(), samples(), Wording.english());
+    assertValid("diff", DOCUMENTS.diff(Changes.none(), List.of(), List.of()));
+    String json = DOCUMENTS.diff(Changes.all(), samples(), samples());
     assertValid("diff", json);
-    assertValid("diff", JsonDocuments.findings(samples()));
+    assertValid("diff", DOCUMENTS.findings(samples()));
     assertFalse(against("diff", json.replace("\"plan-moved\"", "\"moved\"")).isEmpty());
     assertFalse(against("diff", json.replace("\"measure\"", "\"what\"")).isEmpty());
     JsonNode document = MAPPER.readTree(json);
@@ -140,23 +141,20 @@ final class JsonDocumentsTest {
                     .build());
     Review review =
         Review.of(plan.athlete(), log, List.of(plan), Map.of(), first.date().plusDays(9));
-    String json = JsonDocuments.review(review, samples(), Wording.english());
+    String json = DOCUMENTS.review(review, samples());
     assertValid("review", json);
     JsonNode read = MAPPER.readTree(json);
     assertEquals("review.stop", read.at("/next/0/code").asText());
     assertEquals("partly", read.at("/sessions/0/outcome").asText());
-    assertValid(
-        "review",
-        JsonDocuments.review(Review.unlogged(plan.athlete()), List.of(), Wording.english()));
-    assertValid("review", JsonDocuments.findings(samples()));
+    assertValid("review", DOCUMENTS.review(Review.unlogged(plan.athlete()), List.of()));
+    assertValid("review", DOCUMENTS.findings(samples()));
     assertFalse(against("review", json.replace("\"monotony\"", "\"sameness\"")).isEmpty());
     assertFalse(against("compile", json).isEmpty());
   }
 
   @Test
   void aGripHasTheInputsOfItsEstimate() throws IOException {
-    JsonNode survey =
-        MAPPER.readTree(JsonDocuments.grips(Hands.alike(), List.of(), Wording.english()));
+    JsonNode survey = MAPPER.readTree(DOCUMENTS.grips(Hands.alike(), List.of()));
     JsonNode grip = survey.at("/grips/0");
     assertEquals("half-crimp", grip.get("grip").asText());
     // 68.5 kg on both hands: 671.755525 N, half of it on each
@@ -181,8 +179,7 @@ final class JsonDocumentsTest {
 
   @Test
   void handsThatDifferAreSeparate() throws IOException {
-    JsonNode survey =
-        MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
+    JsonNode survey = MAPPER.readTree(DOCUMENTS.grips(Hands.different(), List.of()));
     assertEquals("182", survey.at("/hand/left/lengthMm").asText());
     assertEquals("index", survey.at("/hand/left/jointRanges/0/finger").asText());
     assertEquals("left", survey.at("/grips/0/side").asText());
@@ -209,7 +206,7 @@ final class JsonDocumentsTest {
 
   @Test
   void thePageOfACodeIsADocument() throws IOException {
-    assertValid("explain", JsonDocuments.explained("name.unknown", "unknown grip\n"));
+    assertValid("explain", DOCUMENTS.explained("name.unknown", "unknown grip\n"));
   }
 
   @Test
@@ -292,10 +289,8 @@ final class JsonDocumentsTest {
   @Test
   void handsThatDifferHaveTheirSides() throws IOException {
     String json =
-        JsonDocuments.compiled(
-            List.of(new PlanDocument(Season.thaw(Season.unlike()), List.of())),
-            List.of(),
-            Wording.english());
+        DOCUMENTS.compiled(
+            List.of(new PlanDocument(Season.thaw(Season.unlike()), List.of())), List.of());
     assertValid("compile", json);
     JsonNode both = MAPPER.readTree(json).at("/sessions/0/exercises/0/fingers");
     assertEquals(8, both.size());
@@ -318,8 +313,7 @@ final class JsonDocumentsTest {
     sameOrder(schema.get("retest"), json.at("/retests/0"));
     sameOrder(schema.get("finding"), json.at("/findings/0"));
     JsonNode grips = MAPPER.readTree(schemaText("grips")).get("$defs");
-    JsonNode survey =
-        MAPPER.readTree(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()));
+    JsonNode survey = MAPPER.readTree(DOCUMENTS.grips(Hands.different(), List.of()));
     sameOrder(grips.get("survey"), survey);
     sameOrder(grips.get("hand"), survey.at("/hand/left"));
     sameOrder(grips.get("grip"), survey.at("/grips/0"));
@@ -365,9 +359,6 @@ final class JsonDocumentsTest {
   void nothingIsPromised() {
     Pattern promise = Pattern.compile("\\b(safe|protect|prevent)", Pattern.CASE_INSENSITIVE);
     assertFalse(promise.matcher(thaw()).find());
-    assertFalse(
-        promise
-            .matcher(JsonDocuments.grips(Hands.different(), List.of(), Wording.english()))
-            .find());
+    assertFalse(promise.matcher(DOCUMENTS.grips(Hands.different(), List.of())).find());
   }
 }

@@ -40,12 +40,12 @@ final class AthleteOfFile {
     String file = given.oneFile(command, " --athlete NAME");
     Reading reading = Gripwright.read(given.path(file), given.readOptions());
     if (!reading.fileRead()) {
-      Refusal.write(reading.findings(), reading.located(), given, console);
+      Refusal.write(reading.files(), reading.findings(), reading.located(), given, console);
       return Exit.USAGE;
     }
     String name = name(given, reading, file, command);
     if (!reading.usable()) {
-      Refusal.write(reading.findings(), reading.located(), given, console);
+      Refusal.write(reading.files(), reading.findings(), reading.located(), given, console);
       return Exit.ERRORS;
     }
     Athlete athlete = find(name, reading, file);

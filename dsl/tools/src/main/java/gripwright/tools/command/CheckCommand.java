@@ -1,6 +1,5 @@
 package gripwright.tools.command;
 
-import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.SarifLog;
 import gripwright.export.json.SarifResult;
 import gripwright.finding.ReportedFinding;
@@ -10,9 +9,11 @@ import gripwright.language.Reading;
 import gripwright.language.finding.CodePages;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
+import gripwright.language.source.SourceFile;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,6 +43,7 @@ public final class CheckCommand {
   private final List<ReportedFinding> all = new ArrayList<>();
   private final Set<ReportedFinding> shown = new HashSet<>();
   private final List<SarifResult> results = new ArrayList<>();
+  private final Map<String, SourceFile> files = new LinkedHashMap<>();
   private final Map<String, String> ownRules = new HashMap<>();
   private int exit = Exit.FINE;
 
@@ -81,6 +83,7 @@ public final class CheckCommand {
         fresh.add(compilation.located().get(i));
       }
     }
+    reading.files().forEach(source -> files.putIfAbsent(source.name(), source));
     exit = Math.max(exit, exit(reading, compilation));
     if (given.asSarif()) {
       fresh.forEach(finding -> results.add(SarifFindings.of(finding, reading)));
@@ -101,7 +104,7 @@ public final class CheckCommand {
     if (given.asSarif()) {
       console.out(SarifLog.of(Version.text(), results, this::description, exit != Exit.USAGE));
     } else if (given.asJson()) {
-      console.out(JsonDocuments.findings(all));
+      console.out(Console.documents(List.copyOf(files.values())).findings(all));
     }
   }
 

@@ -1,6 +1,5 @@
 package gripwright.tools.command;
 
-import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.PlanDocument;
 import gripwright.export.text.SeasonText;
 import gripwright.finding.Finding;
@@ -10,6 +9,7 @@ import gripwright.language.Gripwright;
 import gripwright.language.Reading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
+import gripwright.language.source.SourceFile;
 import gripwright.season.CompiledPlan;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,21 +65,19 @@ public final class CompileCommand {
       if (!usable.isEmpty()) {
         console.out(
             given.asJson()
-                ? JsonDocuments.compiledInPart(
-                    documents(compilation, usable), compilation.findings(), Console.wording())
+                ? Console.documents(run.files())
+                    .compiledInPart(documents(compilation, usable), compilation.findings())
                 : text(compilation, usable));
       }
       if (usable.isEmpty() || !given.asJson()) {
-        Refusal.write(compilation.findings(), compilation.located(), given, console);
+        Refusal.write(run.files(), compilation.findings(), compilation.located(), given, console);
       }
       return run.exit();
     }
     String document =
         given.asJson()
-            ? JsonDocuments.compiled(
-                documents(compilation, compilation.plans()),
-                compilation.findings(),
-                Console.wording())
+            ? Console.documents(run.files())
+                .compiled(documents(compilation, compilation.plans()), compilation.findings())
             : text(compilation, compilation.plans());
     if (written) {
       Output.replace(given.path(given.value(Arguments.OUTPUT).get()), document);
@@ -93,13 +91,13 @@ public final class CompileCommand {
   }
 
   /** The result of compiling a file, and its exit code. */
-  record Run(Compilation compilation, int exit) {}
+  record Run(List<SourceFile> files, Compilation compilation, int exit) {}
 
   /** Reads and compiles a file, or the one plan that was named. */
   static Run compiled(String file, Arguments given) throws UsageException {
     Reading reading = Gripwright.read(given.path(file), given.readOptions());
     Compilation compilation = compile(reading, given, file);
-    return new Run(compilation, CheckCommand.exit(reading, compilation));
+    return new Run(reading.files(), compilation, CheckCommand.exit(reading, compilation));
   }
 
   private static Compilation compile(Reading reading, Arguments given, String file)

@@ -1,11 +1,16 @@
 package gripwright.tools.command;
 
 import gripwright.budget.Progress;
+import gripwright.export.json.JsonDocuments;
+import gripwright.export.json.Provenance;
+import gripwright.language.source.SourceFile;
 import gripwright.wording.Wording;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 
@@ -63,6 +68,21 @@ public final class Console {
    */
   static Wording wording() {
     return Wording.english();
+  }
+
+  /**
+   * Returns the writer of JSON documents.
+   *
+   * @param files the files that a document comes from, one list or several
+   */
+  @SafeVarargs
+  public static JsonDocuments documents(List<SourceFile>... files) {
+    List<Provenance.Source> sources = new ArrayList<>();
+    for (List<SourceFile> each : files) {
+      each.forEach(
+          file -> sources.add(new Provenance.Source(file.name(), Provenance.sha256(file.text()))));
+    }
+    return new JsonDocuments(new Provenance(Version.text(), sources), wording());
   }
 
   /** Returns the listener for progress; its line is erased before anything else is written. */

@@ -1,13 +1,13 @@
 package gripwright.tools.command;
 
 import gripwright.diff.EditionDiff;
-import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.DiffText;
 import gripwright.finding.Nearest;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.EditionReading;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
+import gripwright.language.source.SourceFile;
 import gripwright.season.CompiledPlan;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -63,15 +63,17 @@ public final class DiffCommand {
       located.addAll(after.located());
       List<ReportedFinding> findings = new ArrayList<>(before.edition().findings());
       findings.addAll(after.edition().findings());
-      Refusal.write(findings, located, given, console);
+      List<SourceFile> files = new ArrayList<>(before.files());
+      files.addAll(after.files());
+      Refusal.write(files, findings, located, given, console);
       return Exit.USAGE;
     }
     EditionDiff diff =
         chosen(EditionDiff.between(before.edition(), after.edition()), given, before, after);
     if (given.asJson()) {
       console.out(
-          JsonDocuments.diff(
-              diff, before.edition().findings(), after.edition().findings(), Console.wording()));
+          Console.documents(before.files(), after.files())
+              .diff(diff, before.edition().findings(), after.edition().findings()));
     } else {
       sayErrors("OLD", given.rest().get(0), before, console);
       sayErrors("NEW", given.rest().get(1), after, console);

@@ -1,6 +1,5 @@
 package gripwright.tools.command;
 
-import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.PlanDocument;
 import gripwright.export.text.DayText;
 import gripwright.finding.Finding;
@@ -73,7 +72,9 @@ public final class ExplainCommand {
       return day(what, given, console);
     }
     console.out(
-        given.asJson() ? JsonDocuments.explained(what, page(what, given)) : page(what, given));
+        given.asJson()
+            ? Console.documents(List.of()).explained(what, page(what, given))
+            : page(what, given));
     return Exit.FINE;
   }
 
@@ -82,7 +83,7 @@ public final class ExplainCommand {
       throws UsageException {
     Reading reading = Gripwright.read(given.path(file), given.readOptions());
     if (!reading.fileRead()) {
-      Refusal.write(reading.findings(), reading.located(), given, console);
+      Refusal.write(reading.files(), reading.findings(), reading.located(), given, console);
       return Exit.USAGE;
     }
     Map<String, String> pages = new TreeMap<>();
@@ -108,7 +109,7 @@ public final class ExplainCommand {
                   .orElse(""));
     }
     String text = page == null ? page(code, given) : page;
-    console.out(given.asJson() ? JsonDocuments.explained(code, text) : text);
+    console.out(given.asJson() ? Console.documents(List.of()).explained(code, text) : text);
     return Exit.FINE;
   }
 
@@ -147,7 +148,8 @@ public final class ExplainCommand {
                 () -> new UsageException("explain needs a day of the file: --date 2027-01-12"));
     CompileCommand.Run run = CompileCommand.compiled(file, given);
     if (run.exit() != Exit.FINE) {
-      Refusal.write(run.compilation().findings(), run.compilation().located(), given, console);
+      Refusal.write(
+          run.files(), run.compilation().findings(), run.compilation().located(), given, console);
       return run.exit();
     }
     List<CompiledPlan> plans = plans(run.compilation(), file, date, given);
@@ -156,8 +158,7 @@ public final class ExplainCommand {
           plans.stream()
               .map(plan -> CompileCommand.document(run.compilation(), plan, plan.on(date)))
               .toList();
-      console.out(
-          JsonDocuments.compiled(documents, run.compilation().findings(), Console.wording()));
+      console.out(Console.documents(run.files()).compiled(documents, run.compilation().findings()));
     } else {
       console.out(
           plans.stream()

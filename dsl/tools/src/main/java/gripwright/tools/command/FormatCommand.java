@@ -1,11 +1,11 @@
 package gripwright.tools.command;
 
-import gripwright.export.json.JsonDocuments;
 import gripwright.finding.ReportedFinding;
 import gripwright.language.Gripwright;
 import gripwright.language.finding.FindingText;
 import gripwright.language.finding.LocatedFinding;
 import gripwright.language.format.Formatted;
+import gripwright.language.source.SourceFile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,7 +58,10 @@ public final class FormatCommand {
       write(files, given);
     }
     if (given.asJson()) {
-      console.out(exit == Exit.FINE ? document(files) : JsonDocuments.findings(findings(files)));
+      console.out(
+          exit == Exit.FINE
+              ? document(files)
+              : Console.documents(sources(files)).findings(findings(files)));
     } else {
       files.forEach((name, file) -> say(name, file, writes, console));
     }
@@ -101,10 +104,14 @@ public final class FormatCommand {
     }
   }
 
+  private static List<SourceFile> sources(Map<String, Formatted> files) {
+    return files.values().stream().map(Formatted::source).toList();
+  }
+
   private static String document(Map<String, Formatted> files) {
     Map<String, Boolean> changed = new LinkedHashMap<>();
     files.values().forEach(file -> changed.put(file.source().name(), file.changed()));
-    return JsonDocuments.formatted(changed);
+    return Console.documents(sources(files)).formatted(changed);
   }
 
   private static List<ReportedFinding> findings(Map<String, Formatted> files) {

@@ -1,6 +1,5 @@
 package gripwright.tools.command;
 
-import gripwright.export.json.JsonDocuments;
 import gripwright.export.picture.GripPicture;
 import gripwright.export.text.GripText;
 import gripwright.language.finding.FindingText;
@@ -88,7 +87,7 @@ public final class GripsCommand {
             console.out(pictures(survey, given));
             console.err(FindingText.plain().render(reading.located()));
           } else if (given.asJson()) {
-            console.out(JsonDocuments.grips(survey, reading.findings(), Console.wording()));
+            console.out(Console.documents(reading.files()).grips(survey, reading.findings()));
           } else {
             console.out(
                 given.has(Arguments.NEWTONS)

@@ -2,7 +2,6 @@ package gripwright.tools.command;
 
 import gripwright.athlete.Athlete;
 import gripwright.export.csv.ReviewCsv;
-import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.ReviewText;
 import gripwright.finding.Nearest;
 import gripwright.finding.ReportedFinding;
@@ -131,7 +130,7 @@ public final class ReviewCommand {
     if (given.asJson()) {
       List<ReportedFinding> findings =
           located.stream().map(l -> l.report(Console.wording())).toList();
-      console.out(JsonDocuments.review(review, findings, Console.wording()));
+      console.out(Console.documents(reading.files()).review(review, findings));
       return;
     }
     console.out(given.asCsv() ? ReviewCsv.of(review) : ReviewText.of(review, Console.wording()));

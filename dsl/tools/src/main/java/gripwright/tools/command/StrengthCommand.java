@@ -1,6 +1,5 @@
 package gripwright.tools.command;
 
-import gripwright.export.json.JsonDocuments;
 import gripwright.export.text.StrengthText;
 import gripwright.history.CompletedHolds;
 import gripwright.language.finding.FindingText;
@@ -76,7 +75,7 @@ public final class StrengthCommand {
                               CompletedHolds.in(log, reading.protocols())))
                   .orElseGet(() -> StrengthSurvey.untested(athlete));
           if (given.asJson()) {
-            console.out(JsonDocuments.strength(survey, reading.findings(), Console.wording()));
+            console.out(Console.documents(reading.files()).strength(survey, reading.findings()));
           } else {
             console.out(StrengthText.of(survey, Console.wording()));
             console.err(FindingText.plain().render(reading.located()));
