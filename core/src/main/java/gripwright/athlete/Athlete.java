@@ -356,7 +356,7 @@ public final class Athlete {
 
   /** Collects the parts of an athlete. Not thread-safe. */
   public static final class Builder {
-    private final String name;
+    private String name;
     private String title;
     private Optional<LocalDate> born = Optional.empty();
     private Optional<Load> bodyMass = Optional.empty();
@@ -397,6 +397,12 @@ public final class Athlete {
       edges.addAll(copied.equipment.edges());
       added = copied.equipment.added();
       assist = copied.equipment.assist();
+    }
+
+    /** Sets the name, such as to plan for somebody as if they were another athlete. */
+    public Builder name(String value) {
+      name = Objects.requireNonNull(value, "value");
+      return this;
     }
 
     /** Sets the displayed name. */

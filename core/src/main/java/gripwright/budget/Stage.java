@@ -7,5 +7,7 @@ public enum Stage {
   /** Checks declarations; counted in declarations. */
   CHECKING,
   /** Plans and applies rules; counted in weeks of all plans, for all their athletes. */
-  PLANNING
+  PLANNING,
+  /** Compares protocols; counted in draws of parameters, then in persons of a cohort. */
+  COMPARING
 }

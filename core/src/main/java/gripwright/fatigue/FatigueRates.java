@@ -145,6 +145,11 @@ public record FatigueRates(
     return withFatigue(Math.min(1, fatigue * spread));
   }
 
+  @Override
+  public FatigueRates times(double factor) {
+    return withFatigue(Math.min(1, fatigue * factor));
+  }
+
   /** Returns these rates with another rate of fatigue, in 1/s, above 0 and at most 1. */
   public FatigueRates withFatigue(double other) {
     return new FatigueRates(name, other, recovery, restMultiplier, spread, from, to, source);

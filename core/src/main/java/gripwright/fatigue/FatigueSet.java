@@ -20,6 +20,13 @@ public sealed interface FatigueSet permits FatigueRates, PoolRates {
   /** Returns the pessimistic end of the interval: the same with more fatigue. */
   FatigueSet pessimistic();
 
+  /**
+   * Returns the same set with another rate of fatigue.
+   *
+   * @param factor on the rate, above 0; 2 is twice as much fatigue
+   */
+  FatigueSet times(double factor);
+
   /** Returns fresh fingers that tire by this set. */
   Fingers fresh();
 

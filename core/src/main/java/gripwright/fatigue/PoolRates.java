@@ -91,6 +91,11 @@ public record PoolRates(
     return withFatigue(Math.min(1, fatigue * spread));
   }
 
+  @Override
+  public PoolRates times(double factor) {
+    return withFatigue(Math.min(1, fatigue * factor));
+  }
+
   private PoolRates withFatigue(double other) {
     return new PoolRates(
         name, other, fastShare, fastRecovery, slowSeconds, spread, from, to, source);

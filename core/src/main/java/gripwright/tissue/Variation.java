@@ -3,6 +3,9 @@ package gripwright.tissue;
 import gripwright.hand.Finger;
 import gripwright.hand.StandardNormal;
 import gripwright.statics.StaticsDraw;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 
 /**
  * One draw of the parameters, as departures from their published means. The spreads are standard
@@ -42,6 +45,23 @@ final class Variation {
   private Variation(double[] deviates) {
     this.deviates = deviates;
     this.statics = StaticsDraw.of(number -> deviates[number]);
+  }
+
+  /** Returns how many deviates a draw has. */
+  static int parameters() {
+    return Parameter.values().length;
+  }
+
+  /** Returns the draw with these standard normal deviates, one for each parameter. */
+  static Variation of(double[] deviates) {
+    return new Variation(deviates);
+  }
+
+  /** Returns the names of the parameters, in the order of the deviates. */
+  static List<String> names() {
+    return Arrays.stream(Parameter.values())
+        .map(parameter -> parameter.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+        .toList();
   }
 
   static Variation[] draws(long stream) {

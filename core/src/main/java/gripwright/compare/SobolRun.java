@@ -1,0 +1,66 @@
+package gripwright.compare;
+
+import gripwright.budget.Meter;
+import gripwright.budget.Stage;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Sobol indices of every difference in the parameters of the models. */
+final class SobolRun {
+
+  private static final int MOST_ROWS = 2_000;
+  private static final int BLOCK = 2; // 0 and 1 are those of the draws and of the persons
+
+  private final SubjectRun run;
+  private final People.Prepared prepared;
+  private final Meter meter;
+
+  SobolRun(SubjectRun run, People.Prepared prepared, Meter meter) {
+    this.run = run;
+    this.prepared = prepared;
+    this.meter = meter;
+  }
+
+  /** Returns for each pair and measure the first-order index of each input, then the totals. */
+  Map<String, double[]> indices() {
+    Comparison comparison = run.comparison();
+    Pairs pairs = run.pairs();
+    List<Measure> measures = comparison.measures();
+    int inputs = prepared.inputs().size();
+    int outputs = pairs.count() * measures.size();
+    int rows = Math.min(MOST_ROWS, comparison.draws());
+    Philox random = new Philox(comparison.stream());
+    List<Evaluation> evaluations = run.evaluations(FatigueScenario.AS_IN_PLANS);
+    double[][] indices =
+        Sobol.indices(
+            inputs,
+            rows,
+            outputs,
+            (row, input, second) -> {
+              if (input == 0 && !second) {
+                meter.progress(Stage.COMPARING, row, rows);
+              }
+              return random.normal(0, row, input, second ? BLOCK + 1 : BLOCK);
+            },
+            deviates -> {
+              double[][] values = SubjectRun.values(evaluations, prepared.drawn(deviates));
+              double[] differences = new double[outputs];
+              for (int pair = 0; pair < pairs.count(); pair++) {
+                for (int m = 0; m < measures.size(); m++) {
+                  differences[pair * measures.size() + m] =
+                      Pairs.difference(
+                          measures.get(m), values[pairs.first(pair)], values[pairs.second(pair)]);
+                }
+              }
+              return differences;
+            });
+    Map<String, double[]> named = new HashMap<>();
+    for (int pair = 0; pair < pairs.count(); pair++) {
+      for (int m = 0; m < measures.size(); m++) {
+        named.put(SubjectRun.key(pair, measures.get(m)), indices[pair * measures.size() + m]);
+      }
+    }
+    return named;
+  }
+}

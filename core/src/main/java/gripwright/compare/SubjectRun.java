@@ -1,0 +1,414 @@
+package gripwright.compare;
+
+import gripwright.budget.Meter;
+import gripwright.compare.ComparisonResult.ArmResult;
+import gripwright.compare.ComparisonResult.Difference;
+import gripwright.compare.ComparisonResult.Driver;
+import gripwright.compare.ComparisonResult.Matched;
+import gripwright.compare.ComparisonResult.Scenario;
+import gripwright.compare.ComparisonResult.Subject;
+import gripwright.compare.ComparisonResult.Value;
+import gripwright.compare.ComparisonResult.Verdict;
+import gripwright.finding.ModelPath;
+import gripwright.grip.Setup;
+import gripwright.statics.MomentArms;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Compares the arms for one athlete or one cohort. */
+final class SubjectRun {
+
+  private static final double LOW = 0.05;
+  private static final double HIGH = 0.95;
+  private static final double QUARTER = 0.25;
+  private static final int MOST_DRIVERS = 3;
+
+  private final Comparison comparison;
+  private final People people;
+  private final Programs programs;
+  private final List<Arm> arms;
+  private final Function<MomentArms, People> otherArms;
+  private final List<Program> written;
+  private final List<Setup> setups;
+  private final Set<Measure> measures;
+  private final boolean pulleys;
+  private final Pairs pairs;
+
+  /**
+   * @param programs with which all arms were written out
+   * @param arms after matching
+   * @param otherArms returns the same people with other moment arms
+   */
+  SubjectRun(
+      Comparison comparison,
+      People people,
+      Programs programs,
+      List<Arm> arms,
+      Function<MomentArms, People> otherArms) {
+    this.comparison = comparison;
+    this.people = people;
+    this.programs = programs;
+    this.arms = arms;
+    this.otherArms = otherArms;
+    this.measures = EnumSet.copyOf(comparison.measures());
+    comparison.objectives().forEach(objective -> measures.add(objective.measure()));
+    this.pulleys = measures.stream().anyMatch(Evaluation::isExposure);
+    this.written =
+        arms.stream().map(arm -> programs.of(arm, ModelPath.ROOT).orElseThrow()).toList();
+    this.setups = List.copyOf(programs.setups());
+    this.pairs = new Pairs(written, comparison.measures(), comparison.objectives());
+  }
+
+  Subject run(List<Matched> matches, RunOptions options, Meter meter) {
+    People.Prepared prepared = people.prepare(setups, pulleys);
+    int inputs = prepared.inputs().size();
+    Pairs.Tallies drawn = pairs.tallies(inputs);
+    Philox random = new Philox(comparison.stream());
+    Chunks.run(
+        comparison.draws(),
+        new Chunks.Work<>(
+            options.threads(), () -> chunk -> draws(chunk, prepared, random), drawn::add),
+        meter);
+    Pairs.@Nullable Tallies ofPersons = null;
+    if (people.size() > 0) {
+      Pairs.Tallies persons = pairs.tallies(0);
+      Chunks.run(
+          people.size(),
+          new Chunks.Work<>(
+              options.threads(), () -> chunk -> persons(chunk, prepared), persons::add),
+          meter);
+      ofPersons = persons;
+    }
+    double[][] best = values(evaluations(FatigueScenario.AS_IN_PLANS), prepared.reference());
+    Map<String, double[][]> scenarios = scenarios(prepared);
+    Map<String, double[]> sobol =
+        options.sobol() ? new SobolRun(this, prepared, meter).indices() : Map.of();
+    List<Difference> differences = new ArrayList<>();
+    for (int pair = 0; pair < pairs.count(); pair++) {
+      for (Measure measure : comparison.measures()) {
+        differences.add(
+            difference(
+                pair,
+                measure,
+                prepared,
+                best,
+                drawn,
+                Optional.ofNullable(ofPersons),
+                scenarios,
+                sobol));
+      }
+    }
+    return new Subject(
+        people.name(),
+        people.size(),
+        comparison.draws(),
+        prepared.inputs(),
+        matches,
+        armResults(prepared, best, drawn),
+        differences,
+        pareto(drawn));
+  }
+
+  List<Evaluation> evaluations(FatigueScenario scenario) {
+    return written.stream().map(each -> new Evaluation(each, scenario, measures)).toList();
+  }
+
+  static double[][] values(List<Evaluation> evaluations, Person person) {
+    double[][] values = new double[evaluations.size()][];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = evaluations.get(i).values(person);
+    }
+    return values;
+  }
+
+  Pairs pairs() {
+    return pairs;
+  }
+
+  Comparison comparison() {
+    return comparison;
+  }
+
+  private Pairs.Tallies draws(Chunks.Chunk chunk, People.Prepared prepared, Philox random) {
+    List<Evaluation> evaluations = evaluations(FatigueScenario.AS_IN_PLANS);
+    int inputs = prepared.inputs().size();
+    Pairs.Tallies tallies = pairs.tallies(inputs);
+    double[] deviates = new double[inputs];
+    double[][] reference = values(evaluations(FatigueScenario.AS_IN_PLANS), prepared.reference());
+    for (int draw = chunk.from(); draw < chunk.to(); draw++) {
+      for (int i = 0; i < inputs; i++) {
+        deviates[i] = random.normal(0, draw, i, 0);
+      }
+      tallies.add(values(evaluations, prepared.drawn(deviates)), reference, deviates);
+    }
+    return tallies;
+  }
+
+  private Pairs.Tallies persons(Chunks.Chunk chunk, People.Prepared prepared) {
+    List<Evaluation> evaluations = evaluations(FatigueScenario.AS_IN_PLANS);
+    Pairs.Tallies tallies = pairs.tallies(0);
+    double[] none = new double[0];
+    double[][] reference = values(evaluations, prepared.reference());
+    boolean anew = comparison.matchEach() && !comparison.matches().isEmpty() && !isRelative();
+    Programs own = anew ? programs.copy() : programs;
+    for (int number = chunk.from(); number < chunk.to(); number++) {
+      Person person = prepared.member(number);
+      tallies.add(
+          anew ? values(matched(own, person), person) : values(evaluations, person),
+          reference,
+          none);
+    }
+    return tallies;
+  }
+
+  /** Returns whether every load is a share of a maximum, so that a match is the same for all. */
+  private boolean isRelative() {
+    return written.stream()
+        .flatMap(program -> program.sessions().stream())
+        .allMatch(Program.Session::isRelative);
+  }
+
+  private List<Evaluation> matched(Programs own, Person person) {
+    Matching matching = new Matching(own, FatigueScenario.AS_IN_PLANS, person);
+    Map<String, Arm> now = new LinkedHashMap<>();
+    comparison.arms().forEach(arm -> now.put(arm.name(), arm));
+    for (Comparison.Match match : comparison.matches()) {
+      Arm to = now.getOrDefault(match.to(), arms.get(0));
+      Arm arm = now.getOrDefault(match.arm(), arms.get(0));
+      now.put(
+          match.arm(),
+          matching
+              .solve(match, arm, matching.quantity(match.quantity(), to), ModelPath.ROOT)
+              .arm());
+    }
+    return now.values().stream()
+        .map(arm -> own.of(arm, ModelPath.ROOT).orElseThrow())
+        .map(program -> new Evaluation(program, FatigueScenario.AS_IN_PLANS, measures))
+        .toList();
+  }
+
+  /** Returns the values at the published parameters by other models, by name. */
+  private Map<String, double[][]> scenarios(People.Prepared prepared) {
+    Map<String, double[][]> scenarios = new LinkedHashMap<>();
+    if (measures.stream().anyMatch(Evaluation::isFatigue)) {
+      for (FatigueScenario scenario : FatigueScenario.others()) {
+        scenarios.put(scenario.name(), values(evaluations(scenario), prepared.reference()));
+      }
+    }
+    if (pulleys) {
+      for (MomentArms other : MomentArms.values()) {
+        if (other != MomentArms.KETCHUM_1978) {
+          People.Prepared with = otherArms.apply(other).prepare(setups, true);
+          scenarios.put(
+              other.name(), values(evaluations(FatigueScenario.AS_IN_PLANS), with.reference()));
+        }
+      }
+    }
+    return scenarios;
+  }
+
+  private static boolean concerns(String scenario, Measure measure) {
+    boolean ofArms =
+        List.of(MomentArms.values()).stream().anyMatch(arms -> arms.name().equals(scenario));
+    return ofArms ? Evaluation.isExposure(measure) : Evaluation.isFatigue(measure);
+  }
+
+  private Difference difference(
+      int pair,
+      Measure measure,
+      People.Prepared prepared,
+      double[][] best,
+      Pairs.Tallies drawn,
+      Optional<Pairs.Tallies> persons,
+      Map<String, double[][]> scenarios,
+      Map<String, double[]> sobol) {
+    int a = pairs.first(pair);
+    int b = pairs.second(pair);
+    Optional<Missing> missing = missing(a, b, measure, prepared);
+    Tally tally = drawn.of(pair, measure);
+    boolean sized = missing.isEmpty() && tally.total() > 0;
+    boolean ordered = sized || missing.equals(Optional.of(Missing.ORDER_ONLY));
+    List<Scenario> others = new ArrayList<>();
+    scenarios.forEach(
+        (name, values) -> {
+          if (sized && concerns(name, measure)) {
+            others.add(new Scenario(name, Pairs.difference(measure, values[a], values[b])));
+          }
+        });
+    double nominal = sized ? Pairs.difference(measure, best[a], best[b]) : Double.NaN;
+    return new Difference(
+        arms.get(a).name(),
+        arms.get(b).name(),
+        measure,
+        missing,
+        nominal,
+        sized ? tally.quantile(0.5) : Double.NaN,
+        sized ? tally.quantile(QUARTER) : Double.NaN,
+        sized ? tally.quantile(1 - QUARTER) : Double.NaN,
+        sized ? tally.quantile(LOW) : Double.NaN,
+        sized ? tally.quantile(HIGH) : Double.NaN,
+        ordered ? tally.greater() : Double.NaN,
+        sized ? tally.standardError() : Double.NaN,
+        ordered && persons.isPresent()
+            ? OptionalDouble.of(persons.get().of(pair, measure).greater())
+            : OptionalDouble.empty(),
+        sized ? drivers(pair, measure, tally, prepared.inputs(), sobol) : List.of(),
+        others,
+        verdict(missing, sized, tally, nominal, others));
+  }
+
+  private Optional<Missing> missing(int a, int b, Measure measure, People.Prepared prepared) {
+    if (written.get(a).isNothing() || written.get(b).isNothing()) {
+      return Optional.of(Missing.NOTHING_DONE);
+    }
+    for (int arm : new int[] {a, b}) {
+      Missing why =
+          new Evaluation(written.get(arm), FatigueScenario.AS_IN_PLANS, Set.of(measure))
+              .missing(measure, prepared.reference());
+      if (why != null) {
+        return Optional.of(why);
+      }
+    }
+    return measure.difference() == Measure.Difference.CENSORED
+        ? Optional.of(Missing.ORDER_ONLY)
+        : Optional.empty();
+  }
+
+  private static Verdict verdict(
+      Optional<Missing> missing,
+      boolean sized,
+      Tally tally,
+      double nominal,
+      List<Scenario> others) {
+    if (missing.isPresent()) {
+      return missing.get() == Missing.NOTHING_DONE
+          ? Verdict.NOTHING_DONE
+          : missing.get() == Missing.ORDER_ONLY && tally.total() > 0
+              ? tally.allTied() ? Verdict.EQUAL : Verdict.UNDECIDED
+              : Verdict.NOT_AVAILABLE;
+    }
+    if (!sized) {
+      return Verdict.NOT_AVAILABLE;
+    }
+    if (tally.allTied()) {
+      return Verdict.EQUAL;
+    }
+    double sign = Math.signum(nominal);
+    if (others.stream()
+        .anyMatch(other -> other.best() != 0 && Math.signum(other.best()) == -sign)) {
+      return Verdict.DEPENDS_ON_THE_MODEL;
+    }
+    return tally.quantile(LOW) > 0
+        ? Verdict.MORE
+        : tally.quantile(HIGH) < 0 ? Verdict.LESS : Verdict.UNDECIDED;
+  }
+
+  private List<Driver> drivers(
+      int pair, Measure measure, Tally tally, List<String> inputs, Map<String, double[]> sobol) {
+    double[] indices = sobol.get(key(pair, measure));
+    List<Driver> drivers = new ArrayList<>();
+    for (int i = 0; i < inputs.size(); i++) {
+      double share = indices == null ? tally.driven(i) : indices[inputs.size() + i];
+      if (share > 0.01) {
+        drivers.add(
+            new Driver(
+                inputs.get(i),
+                share,
+                indices == null ? OptionalDouble.empty() : OptionalDouble.of(indices[i])));
+      }
+    }
+    drivers.sort(Comparator.comparingDouble((Driver driver) -> -driver.share()));
+    return drivers.subList(0, Math.min(MOST_DRIVERS, drivers.size()));
+  }
+
+  static String key(int pair, Measure measure) {
+    return pair + " " + measure.name().toLowerCase(Locale.ROOT);
+  }
+
+  private List<ArmResult> armResults(
+      People.Prepared prepared, double[][] best, Pairs.Tallies drawn) {
+    List<ArmResult> results = new ArrayList<>();
+    for (int i = 0; i < arms.size(); i++) {
+      Program program = written.get(i);
+      Map<Measure, Value> values = new EnumMap<>(Measure.class);
+      for (Measure measure : comparison.measures()) {
+        values.put(measure, value(i, measure, prepared, best, drawn));
+      }
+      int[] times = program.times();
+      int sessions = 0;
+      int holds = 0;
+      double heaviest = 0;
+      OptionalDouble ofTest = OptionalDouble.empty();
+      for (int s = 0; s < times.length; s++) {
+        Program.Session session = program.sessions().get(s);
+        sessions += times[s];
+        holds += times[s] * session.holds();
+        for (int step = 0; step < session.steps(); step++) {
+          double load = session.isHold(step) ? session.load(step, prepared.reference()) : 0;
+          if (load > heaviest) {
+            heaviest = load;
+            ofTest = people.shareOfTest(setups.get(session.setups()[step]), load);
+          }
+        }
+      }
+      results.add(
+          new ArmResult(
+              arms.get(i),
+              sessions,
+              holds,
+              heaviest > 0 ? OptionalDouble.of(heaviest) : OptionalDouble.empty(),
+              ofTest,
+              values));
+    }
+    return results;
+  }
+
+  private Value value(
+      int arm, Measure measure, People.Prepared prepared, double[][] best, Pairs.Tallies drawn) {
+    if (written.get(arm).isNothing()) {
+      return new Value(0, 0, 0, Optional.of(Missing.NOTHING_DONE));
+    }
+    Missing why =
+        new Evaluation(written.get(arm), FatigueScenario.AS_IN_PLANS, Set.of(measure))
+            .missing(measure, prepared.reference());
+    if (why != null) {
+      return Value.without(why);
+    }
+    double value = best[arm][measure.ordinal()];
+    Tally tally = drawn.ofArm(arm, measure);
+    if (measure.difference() == Measure.Difference.CENSORED || tally.total() == 0) {
+      return new Value(value, value, value, Optional.empty());
+    }
+    double low = tally.quantile(LOW);
+    double high = tally.quantile(HIGH);
+    boolean ratio = measure.difference() == Measure.Difference.RATIO;
+    return new Value(
+        value,
+        ratio ? value * Math.exp(low) : value + low,
+        ratio ? value * Math.exp(high) : value + high,
+        Optional.empty());
+  }
+
+  private Map<String, Double> pareto(Pairs.Tallies drawn) {
+    Map<String, Double> pareto = new LinkedHashMap<>();
+    if (!comparison.objectives().isEmpty()) {
+      for (int i = 0; i < arms.size(); i++) {
+        if (!written.get(i).isNothing()) {
+          pareto.put(arms.get(i).name(), drawn.undominated(i));
+        }
+      }
+    }
+    return pareto;
+  }
+}
