@@ -9,6 +9,8 @@ import java.util.List;
  */
 final class Pairs {
 
+  private static final double ROUNDING = 1e-12;
+
   private final List<Program> arms;
   private final List<Measure> measures;
   private final List<Objective> objectives;
@@ -48,10 +50,15 @@ final class Pairs {
       return Double.NaN;
     }
     return switch (measure.difference()) {
-      case RATIO -> one == other ? 0 : Math.log(one / other);
-      case PLAIN -> one - other;
+      case RATIO -> one == other ? 0 : settled(Math.log(one / other));
+      case PLAIN -> settled(one - other);
       case CENSORED -> Double.compare(one, other);
     };
+  }
+
+  /** A difference that comes of rounding is none. */
+  private static double settled(double difference) {
+    return Math.abs(difference) < ROUNDING ? 0 : difference;
   }
 
   /**

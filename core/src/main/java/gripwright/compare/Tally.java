@@ -15,6 +15,8 @@ final class Tally {
   /** Differences beyond this many steps count as this many: a ratio of 3,000 and more. */
   private static final int MOST = 8_000;
 
+  private static final double ROUNDING = 1e-12;
+
   private int[] counts = new int[0];
   private int lowest;
   private long total;
@@ -122,9 +124,14 @@ final class Tally {
     return most;
   }
 
+  /** Returns whether all differences are equal but for rounding. */
+  private boolean isConstant() {
+    return !(most - least > ROUNDING);
+  }
+
   /** Returns the Monte Carlo standard error of the mean. */
   double standardError() {
-    if (least == most) {
+    if (isConstant()) {
       return 0;
     }
     double mean = sum / total;
@@ -136,7 +143,7 @@ final class Tally {
     double variance = squares / total - Math.pow(sum / total, 2);
     double inputMean = inputSums[input] / total;
     double ofInput = inputSquares[input] / total - inputMean * inputMean;
-    if (least == most || !(variance > 0) || !(ofInput > 0)) {
+    if (isConstant() || !(variance > 0) || !(ofInput > 0)) {
       return 0;
     }
     double covariance = products[input] / total - sum / total * inputMean;
