@@ -27,6 +27,6 @@ public enum Missing implements Message {
 
   @Override
   public String key() {
-    return "compare.missing-" + word();
+    return "compared.missing-" + word();
   }
 }

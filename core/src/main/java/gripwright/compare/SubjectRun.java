@@ -319,7 +319,7 @@ final class SubjectRun {
     double[] indices = sobol.get(key(pair, measure));
     List<Driver> drivers = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
-      double share = indices == null ? tally.driven(i) : indices[inputs.size() + i];
+      double share = indices == null ? tally.driven(i) : Math.min(1, indices[inputs.size() + i]);
       if (share > 0.01) {
         drivers.add(
             new Driver(

@@ -39,6 +39,8 @@ public final class Messages {
   private static final List<String> OF_ONE_WORD =
       List.of(
           "plan",
+          "compare",
+          "compared",
           "budget",
           "related",
           "fit",
@@ -67,7 +69,7 @@ public final class Messages {
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
               + "|(related|fit|hold|breach|review|common|term|caution|cause|derivation|placement"
-              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|page)\\..*");
+              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|compared|page)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);
 

@@ -3,6 +3,7 @@ package gripwright.language;
 import gripwright.athlete.Athlete;
 import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
+import gripwright.compare.ComparisonRun;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.ReportedFinding;
@@ -180,12 +181,49 @@ public final class Reading {
     return SeasonOptions.standard().withBudget(options.budget());
   }
 
+  /**
+   * Checks everything: compiles every plan, and checks the comparisons that the main file itself
+   * has as running them would, without drawing anything. Comparisons of files that it uses are
+   * checked where those are read as main files.
+   */
+  public Compilation check() {
+    return compile(options(), comparisonFindings());
+  }
+
+  private List<LocatedFinding> comparisonFindings() {
+    List<LocatedFinding> found = new ArrayList<>();
+    if (usable() && !comparisons().isEmpty()) {
+      SourceFile main = model.files().get(model.files().size() - 1);
+      for (Comparison comparison : comparisons().values()) {
+        Finding here = Finding.advice("compare", ModelPath.of("comparison", comparison.name()));
+        if (located(here).file().equals(main)) {
+          run(comparison).check().forEach(finding -> found.add(located(finding)));
+        }
+      }
+    }
+    return found.stream().distinct().toList();
+  }
+
   private Compilation compile(SeasonOptions how) {
+    return compile(how, List.of());
+  }
+
+  private Compilation compile(SeasonOptions how, List<LocatedFinding> more) {
     CompiledSeason compiled = season().compile(how);
     List<LocatedFinding> everything = new ArrayList<>(model.findings());
+    everything.addAll(more);
     how.plan().flatMap(this::forCohort).map(this::located).ifPresent(everything::add);
     everything.addAll(SamePlace.merged(compiled.findings().stream().map(this::located).toList()));
     return new Compilation(compiled.plans(), Findings.of(everything, options));
+  }
+
+  /**
+   * Prepares the run of a comparison.
+   *
+   * @param comparison one of {@link #comparisons}
+   */
+  public ComparisonRun run(Comparison comparison) {
+    return ComparisonRun.of(comparison, athletes().values(), logs().values(), ruleSets().values());
   }
 
   private Optional<Finding> forCohort(String plan) {

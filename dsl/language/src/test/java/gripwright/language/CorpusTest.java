@@ -67,7 +67,7 @@ class CorpusTest {
   }
 
   private static String findings(Path file) {
-    return Gripwright.read(file, options(file)).compile().findings().stream()
+    return Gripwright.read(file, options(file)).check().findings().stream()
         .map(CorpusTest::line)
         .collect(Collectors.joining());
   }

@@ -124,7 +124,7 @@ public final class FindingCorpus {
     }
     Reading reading = Gripwright.read(plan, options);
     String self = reading.files().isEmpty() ? plan.toString() : mainFile(reading);
-    Expectation found = Expectation.of(reading.compile().findings(), self);
+    Expectation found = Expectation.of(reading.check().findings(), self);
     if (bless) {
       found.writeTo(expected);
       return;

@@ -3,6 +3,7 @@ package gripwright.tools;
 import gripwright.export.json.SarifLog;
 import gripwright.finding.Nearest;
 import gripwright.tools.command.CheckCommand;
+import gripwright.tools.command.CompareCommand;
 import gripwright.tools.command.CompileCommand;
 import gripwright.tools.command.Console;
 import gripwright.tools.command.DiffCommand;
@@ -31,7 +32,16 @@ import java.util.Optional;
 public final class Main {
 
   private static final List<String> COMMANDS =
-      List.of("check", "compile", "format", "grips", "strength", "review", "diff", "explain");
+      List.of(
+          "check",
+          "compile",
+          "format",
+          "grips",
+          "strength",
+          "review",
+          "compare",
+          "diff",
+          "explain");
 
   private static final String HELP =
       """
@@ -43,6 +53,7 @@ public final class Main {
         gripwright grips FILE        fits every grip to an athlete's hand
         gripwright strength FILE     estimates an athlete's strength in every grip
         gripwright review FILE       compares a log with its plans, lists next steps
+        gripwright compare FILE      puts protocols side by side
         gripwright diff OLD NEW      reports what changed in meaning
         gripwright explain CODE      explains a finding
         gripwright explain FILE      shows where each number of a day comes from
@@ -128,6 +139,8 @@ public final class Main {
       case "strength" ->
           help ? print(console, StrengthCommand.HELP) : StrengthCommand.run(rest, console);
       case "review" -> help ? print(console, ReviewCommand.HELP) : ReviewCommand.run(rest, console);
+      case "compare" ->
+          help ? print(console, CompareCommand.HELP) : CompareCommand.run(rest, console);
       case "diff" -> help ? print(console, DiffCommand.HELP) : DiffCommand.run(rest, console);
       case "explain" ->
           help ? print(console, ExplainCommand.HELP) : ExplainCommand.run(rest, console);

@@ -182,7 +182,7 @@ class FindingsPageTest {
     String code = code(block.heading());
     List<ReportedFinding> findings =
         Gripwright.read("example.grip", block.text(), options().withBudget(budget(block.info())))
-            .compile()
+            .check()
             .findings();
     Set<String> codes =
         findings.stream().map(ReportedFinding::code).collect(Collectors.toCollection(TreeSet::new));

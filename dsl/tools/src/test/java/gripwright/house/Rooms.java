@@ -34,7 +34,6 @@ public final class Rooms {
     room("strength", "athlete", "grip");
     room("plan", "grip", "protocol");
     room("expression", "grip");
-    room("compare", "plan");
 
     room("log", "strength");
     room("schedule", "athlete", "plan");
@@ -52,7 +51,8 @@ public final class Rooms {
     room("planning", "fatigue", "planning.mix", "planning.placement", "planning.progression");
     room("season", "change", "planning", "plausibility");
     room("review", "season");
-    room("diff", "compare", "season");
+    room("compare", "season");
+    room("diff", "compare");
     room("wording", "rule");
 
     room("language.source", "budget");

@@ -1,5 +1,6 @@
 package gripwright.export.json;
 
+import gripwright.compare.ComparisonResult;
 import gripwright.diff.EditionDiff;
 import gripwright.finding.ReportedFinding;
 import gripwright.review.Review;
@@ -170,6 +171,41 @@ public final class JsonDocuments {
   public String review(Review review, List<ReportedFinding> findings) {
     JsonText json = text();
     ReviewJson.write(json, review, findings);
+    return json.close();
+  }
+
+  /**
+   * Returns the document of {@code compare}: arms, matching and differences for an athlete or a
+   * cohort. Several, by comparison and athlete, are a list of such documents under {@code
+   * comparisons}.
+   *
+   * @param results what was compared
+   * @param findings the findings about the file, with their sentences
+   */
+  public String compared(List<ComparisonResult> results, List<ReportedFinding> findings) {
+    JsonText json = text();
+    int subjects = results.stream().mapToInt(result -> result.subjects().size()).sum();
+    if (subjects == 1) {
+      results.forEach(
+          result ->
+              result
+                  .subjects()
+                  .forEach(subject -> ComparisonJson.write(json, result, subject, findings)));
+      return json.close();
+    }
+    json.object(
+        () -> {
+          json.heading();
+          json.field("language", LANGUAGE);
+          json.list(
+              "comparisons",
+              results,
+              result ->
+                  result
+                      .subjects()
+                      .forEach(subject -> ComparisonJson.write(json, result, subject, List.of())));
+          FindingJson.list(json, findings);
+        });
     return json.close();
   }
 

@@ -51,8 +51,20 @@ final class JsonText {
   /** Writes the version of the documents and, once in a document, its provenance. */
   void heading() {
     field("schemaVersion", JsonDocuments.SCHEMA_VERSION);
-    if (provenance != null && !headed) {
-      provenance.write(this);
+    if (!headed) {
+      provenance(() -> {});
+    }
+    headed = true;
+  }
+
+  /**
+   * Writes the provenance.
+   *
+   * @param more writes further fields of it
+   */
+  void provenance(Runnable more) {
+    if (provenance != null) {
+      provenance.write(this, more);
     }
     headed = true;
   }

@@ -64,7 +64,7 @@ public record Provenance(String version, List<Source> sources) {
     }
   }
 
-  void write(JsonText json) {
+  void write(JsonText json, Runnable more) {
     json.object(
         "provenance",
         () -> {
@@ -78,6 +78,7 @@ public record Provenance(String version, List<Source> sources) {
                         json.field("file", source.file());
                         json.field("sha256", source.sha256());
                       }));
+          more.run();
         });
   }
 }

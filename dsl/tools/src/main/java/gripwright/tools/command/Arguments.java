@@ -41,6 +41,8 @@ final class Arguments {
   static final Spec ON = new Spec("on", "DATE");
   static final Spec NEWTONS = new Spec("newtons", "");
   static final Spec DATE = new Spec("date", "DATE");
+  static final Spec DRIVERS = new Spec("drivers", "");
+  static final Spec THREADS = new Spec("threads", "N");
 
   /** Options that take a number with a unit. */
   private static final List<String> AMOUNTS = List.of("--edge", "--load");
@@ -184,6 +186,34 @@ final class Arguments {
 
   boolean has(Spec spec) {
     return line.hasOption(spec.name());
+  }
+
+  /**
+   * Returns the whole number of an option.
+   *
+   * @throws UsageException if it is none, or outside these bounds
+   */
+  Optional<Integer> count(Spec spec, int low, int high) throws UsageException {
+    Optional<String> written = value(spec);
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
+    if (written.get().matches("\\d{1,9}")) {
+      int number = Integer.parseInt(written.get());
+      if (number >= low && number <= high) {
+        return Optional.of(number);
+      }
+    }
+    throw new UsageException(
+        "--"
+            + spec.name()
+            + " is a number from "
+            + low
+            + " to "
+            + high
+            + ", not `"
+            + written.get()
+            + "`");
   }
 
   Optional<String> value(Spec spec) {

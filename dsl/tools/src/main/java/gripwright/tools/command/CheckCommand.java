@@ -67,7 +67,7 @@ public final class CheckCommand {
     CheckCommand check = new CheckCommand(given, console);
     for (String file : given.rest()) {
       Reading reading = Gripwright.read(given.path(file), files.options(file));
-      check.take(file, reading, reading.compile());
+      check.take(file, reading, reading.check());
     }
     check.close();
     return check.exit;

@@ -5,6 +5,7 @@ import gripwright.budget.Stage;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A line on a terminal that shows the progress of long work and is erased at the end. Short work
@@ -18,6 +19,8 @@ final class ProgressLine implements Progress {
   /** Time before a line is written again. */
   static final long STEADY_NANOS = 200_000_000L;
 
+  private static final double SECOND = 1e9;
+  private static final long MINUTE = 60;
   private static final String ERASE = "\r\u001b[K";
 
   private final BooleanSupplier terminal;
@@ -27,6 +30,8 @@ final class ProgressLine implements Progress {
   private boolean quiet;
   private boolean shown;
   private long next;
+  private @Nullable Stage stage;
+  private long since;
 
   /**
    * Makes a line.
@@ -47,6 +52,10 @@ final class ProgressLine implements Progress {
       return;
     }
     long now = nanoTime.getAsLong();
+    if (stage != this.stage || done == 0) {
+      this.stage = stage;
+      since = now;
+    }
     if (!begun) {
       begun = true;
       next = now + LONG_NANOS;
@@ -61,7 +70,7 @@ final class ProgressLine implements Progress {
     }
     next = now + STEADY_NANOS;
     shown = true;
-    write.accept(ERASE + words(stage, done, of));
+    write.accept(ERASE + words(stage, done, of) + left(done, of, now - since));
   }
 
   private static String words(Stage stage, long done, long of) {
@@ -69,7 +78,17 @@ final class ProgressLine implements Progress {
       case READING -> "reading: " + done + " files";
       case CHECKING -> "checking: " + done + " of " + of + " declarations";
       case PLANNING -> "planning: " + done + " of " + of + " weeks";
+      case COMPARING -> "comparing: " + done + " of " + of + " draws or athletes";
     };
+  }
+
+  /** Returns about how long it still takes, once that can be estimated. */
+  private static String left(long done, long of, long nanos) {
+    if (done <= 0 || nanos < STEADY_NANOS || of <= done) {
+      return "";
+    }
+    long seconds = Math.round((double) nanos / done * (of - done) / SECOND);
+    return ", about " + (seconds < MINUTE ? seconds + " s" : seconds / MINUTE + " min") + " left";
   }
 
   /** Erases the line, so that something else can be written. */
