@@ -178,6 +178,7 @@ public final class Plan {
       List<Retest> retests,
       List<Waiver> waivers,
       Duration warmUp,
+      Optional<String> warmUpText,
       Duration restBetween,
       OptionalDouble weeklyRise,
       Exercise.Weights weights,
@@ -195,6 +196,7 @@ public final class Plan {
       Objects.requireNonNull(retests, "retests");
       Objects.requireNonNull(waivers, "waivers");
       Objects.requireNonNull(warmUp, "warmUp");
+      Objects.requireNonNull(warmUpText, "warmUpText");
       Objects.requireNonNull(restBetween, "restBetween");
       Objects.requireNonNull(weeklyRise, "weeklyRise");
       Objects.requireNonNull(weights, "weights");
@@ -294,6 +296,11 @@ public final class Plan {
   /** Returns the findings the coach accepts. */
   public List<Waiver> waivers() {
     return parts.waivers;
+  }
+
+  /** Returns what to do in the warm-up, in words for people, unless a session has its own. */
+  public Optional<String> warmUpText() {
+    return parts.warmUpText;
   }
 
   /** Returns the duration of the warm-up, unless a session has its own. */
@@ -421,6 +428,7 @@ public final class Plan {
     private final List<Retest> retests = new ArrayList<>();
     private final List<Waiver> waivers = new ArrayList<>();
     private Duration warmUp = STANDARD_WARM_UP;
+    private Optional<String> warmUpText = Optional.empty();
     private Duration restBetween = STANDARD_REST_BETWEEN;
     private OptionalDouble weeklyRise = OptionalDouble.empty();
     private Exercise.Weights weights = Exercise.Weights.STANDARD;
@@ -443,6 +451,7 @@ public final class Plan {
       retests.addAll(copied.retests);
       waivers.addAll(copied.waivers);
       warmUp = copied.warmUp;
+      warmUpText = copied.warmUpText;
       restBetween = copied.restBetween;
       weeklyRise = copied.weeklyRise;
       weights = copied.weights;
@@ -600,6 +609,19 @@ public final class Plan {
       return this;
     }
 
+    /** Sets what to do in the warm-up, in words for people. */
+    public Builder warmUpText(String text) {
+      Objects.requireNonNull(text, "text");
+      return warmUpText(Optional.of(text));
+    }
+
+    /** Sets what to do in the warm-up, in words for people, or nothing. */
+    public Builder warmUpText(Optional<String> text) {
+      Objects.requireNonNull(text, "text");
+      warmUpText = text;
+      return this;
+    }
+
     /** Sets the warm-up. */
     public Builder warmUp(Duration time) {
       Objects.requireNonNull(time, "time");
@@ -672,6 +694,7 @@ public final class Plan {
               retests,
               waivers,
               warmUp,
+              warmUpText,
               restBetween,
               weeklyRise,
               weights,

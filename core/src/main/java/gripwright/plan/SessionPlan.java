@@ -23,26 +23,44 @@ public final class SessionPlan {
   /**
    * The content of a session.
    *
-   * @param exercises in the order of training, 1 to 100
+   * @param exercises in the order of training, 1 to 100, at least one of them not a warm-up
    * @param warmUp duration of the warm-up, if this session has its own
    * @param restBetween rest between two exercises, if this session has its own
+   * @param warmUpText what to do in its own warm-up, in words for people
    */
   public record Content(
-      List<Exercise> exercises, Optional<Duration> warmUp, Optional<Duration> restBetween) {
+      List<Exercise> exercises,
+      Optional<Duration> warmUp,
+      Optional<Duration> restBetween,
+      Optional<String> warmUpText) {
     /**
      * Copies the list and checks the range.
      *
-     * @throws IllegalArgumentException if there are not 1 to 100 exercises, or a time is outside
-     *     its {@link Range}
+     * @throws IllegalArgumentException if there are not 1 to 100 exercises, all of them are
+     *     warm-ups, a time is outside its {@link Range}, or there is a text for the warm-up without
+     *     its duration
      */
     public Content {
       Objects.requireNonNull(exercises, "exercises");
       Objects.requireNonNull(warmUp, "warmUp");
       Objects.requireNonNull(restBetween, "restBetween");
+      Objects.requireNonNull(warmUpText, "warmUpText");
       exercises = List.copyOf(exercises);
       Range.EXERCISES.check(exercises.size());
       warmUp.ifPresent(Range.WARM_UP::check);
       restBetween.ifPresent(Range.REST_BETWEEN::check);
+      if (exercises.stream().allMatch(Exercise::warmUp)) {
+        throw new IllegalArgumentException("a session has an exercise that is not a warm-up");
+      }
+      if (warmUpText.isPresent() && warmUp.isEmpty()) {
+        throw new IllegalArgumentException("a text for a warm-up without its duration");
+      }
+    }
+
+    /** Creates content whose warm-up has no text. */
+    public Content(
+        List<Exercise> exercises, Optional<Duration> warmUp, Optional<Duration> restBetween) {
+      this(exercises, warmUp, restBetween, Optional.empty());
     }
 
     /** Returns content of these exercises alone. */

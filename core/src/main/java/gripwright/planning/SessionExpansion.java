@@ -31,6 +31,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -188,15 +189,46 @@ final class SessionExpansion {
 
   private List<PlannedExercise> exercises(
       WeekContext week, SessionPlan session, LocalDate day, FindingList into) {
+    List<Exercise> written = session.contentFor(athlete.name()).exercises();
+    if (written.stream().noneMatch(Exercise::warmUp)) {
+      return felt(week, session, day, place -> false, into);
+    }
+    WeekContext full = week.notEased();
+    List<PlannedExercise> whole =
+        felt(full, session, day, place -> false, week.eased() ? new FindingList() : into);
+    WarmUpLines warmUps = WarmUpLines.of(whole, written);
+    List<PlannedExercise> all =
+        warmUps.mark(week.eased() ? felt(week, session, day, warmUps::isWork, into) : whole, into);
+    return all.stream().allMatch(PlannedExercise::warmUp) ? List.of() : all;
+  }
+
+  /**
+   * Returns the exercises of a session with what they leave.
+   *
+   * @param work the places of warm-up lines that are eased like work
+   */
+  private List<PlannedExercise> felt(
+      WeekContext week,
+      SessionPlan session,
+      LocalDate day,
+      Predicate<ModelPath> work,
+      FindingList into) {
     List<PlannedExercise> all = new ArrayList<>();
     ModelPath sessionPath = week.path(session.name(), day);
+    WeekContext full = week.notEased();
     int number = 0;
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
       number++;
+      ModelPath place = sessionPath.then("exercise", number);
       all.addAll(
           lines.exercises(
               new LineExpansion.Line(
-                  week, session, day, exercise, sessionPath.then("exercise", number), all.size()),
+                  exercise.warmUp() && !work.test(place) ? full : week,
+                  session,
+                  day,
+                  exercise,
+                  place,
+                  all.size()),
               into));
     }
     List<PlannedExercise> felt =

@@ -262,6 +262,8 @@ public final class Prescription {
                             e.load().high())))
             .hard(loaded.hard())
             .rehabilitation(exercise.rehabilitation())
+            .warmUp(exercise.warmUp())
+            .note(exercise.note())
             .why(loaded.why())
             .build());
   }

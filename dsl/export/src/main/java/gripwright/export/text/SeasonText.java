@@ -362,6 +362,7 @@ public final class SeasonText {
         .supervisorOf(session)
         .filter(who -> !compiled.plan().supervisedBy().equals(Optional.of(who)))
         .ifPresent(who -> page.wrapped("    ", supervised(who)));
+    log.addWarmUp(page, "    ", session);
     ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);

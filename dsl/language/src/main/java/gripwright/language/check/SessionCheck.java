@@ -119,8 +119,16 @@ final class SessionCheck {
           "missing",
           "`do`");
     }
-    return exercises.size() == written.size() && Range.EXERCISES.contains(written.size())
-        ? Optional.of(new SessionPlan.Content(exercises, inner.warmUp(), inner.restBetween()))
+    if (!written.isEmpty() && !damaged && written.stream().allMatch(d -> d.warmUp() != null)) {
+      diagnostics.error(item.name(), "value.warm-up", "session", item.name().text());
+      return Optional.empty();
+    }
+    return exercises.size() == written.size()
+            && exercises.stream().anyMatch(e -> !e.warmUp())
+            && Range.EXERCISES.contains(written.size())
+        ? Optional.of(
+            new SessionPlan.Content(
+                exercises, inner.warmUp(), inner.restBetween(), inner.warmUpText()))
         : Optional.empty();
   }
 

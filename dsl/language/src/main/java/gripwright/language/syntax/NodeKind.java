@@ -136,6 +136,8 @@ public enum NodeKind {
   REPEAT_BODY,
   /** Grammar rule {@code holdStep}. */
   HOLD_STEP,
+  /** Grammar rule {@code upTo}. */
+  UP_TO,
   /** Grammar rule {@code restStep}. */
   REST_STEP,
   /** Grammar rule {@code plan}. */
@@ -226,6 +228,8 @@ public enum NodeKind {
   EXERCISE,
   /** Grammar rule {@code with}. */
   WITH,
+  /** Grammar rule {@code asWarmUp}. */
+  AS_WARM_UP,
   /** Grammar rule {@code rehabilitation}. */
   REHABILITATION,
   /** Grammar rule {@code target}. */

@@ -38,7 +38,8 @@ public sealed interface SessionPart extends Syntax
 
   /**
    * {@code do PROTOCOL with PARAMETERS on GRIP edge DEPTH}: one exercise; {@code rehabilitation}
-   * names the clinician's plan it belongs to.
+   * names the clinician's plan it belongs to, {@code warmUp} are the words {@code as warm-up}, and
+   * {@code note} is the text at the end.
    */
   record DoItem(
       int id,
@@ -46,7 +47,9 @@ public sealed interface SessionPart extends Syntax
       List<Parameter> with,
       Target target,
       Setup setup,
-      @Nullable Text rehabilitation)
+      @Nullable Word warmUp,
+      @Nullable Text rehabilitation,
+      @Nullable Text note)
       implements SessionPart {
     /** Copies the lists. */
     public DoItem {

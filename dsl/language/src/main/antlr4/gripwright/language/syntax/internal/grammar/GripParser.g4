@@ -134,10 +134,11 @@ step
     | restStep
     ;
 repeat            : repeatHeading repeatBody ;
-repeatHeading     : REPEAT expr ( RESTING expr )? ;
+repeatHeading     : REPEAT upTo? expr ( RESTING expr )? ;
 repeatBody        : LBRACE step* RBRACE ;
-holdStep          : HOLD expr AT expr ;
-restStep          : REST expr ;
+holdStep          : HOLD ( TO_FAILURE? upTo )? expr AT expr ;
+upTo              : UP TO ;
+restStep          : REST expr text? ;
 
 // ---- plan ----
 plan              : planHeading planBody ;
@@ -173,7 +174,7 @@ placeWeek         : WEEK amount ;
 placeSession      : SESSION name ;
 placeExercise     : EXERCISE amount ;
 weeklyRise        : WEEKLY_RISE AT MOST amount ;
-warmUp            : WARM_UP amount ;
+warmUp            : WARM_UP amount text? ;
 restBetween       : REST BETWEEN EXERCISES amount ;
 weigh             : WEIGH nameAmount ( COMMA nameAmount )* ;
 supervised        : SUPERVISED BY text ;
@@ -226,7 +227,8 @@ sessionItem
     ;
 sessionOnlyFor    : onlyForHeading sessionBody ;
 prefer            : PREFER names ;
-exercise          : DO name with? ON target setup rehabilitation? ;
+exercise          : DO name with? ON target setup asWarmUp? rehabilitation? text? ;
+asWarmUp          : AS WARM_UP ;
 with              : WITH parameter ( COMMA parameter )* ;
 rehabilitation    : REHABILITATION text ;
 target
@@ -395,7 +397,7 @@ head
     | BORN | BODY_MASS | TRAINED | AS | ABILITY | SEX | HAND | FAMILIAR | INJURY | LEFT | RIGHT
     | FROM | CLEARED | AVAILABLE | CLIMBING | AWAY | TO | EQUIPMENT | NOTE | LENGTH | BREADTH
     | KNUCKLES | INDEX | MIDDLE | RING | LITTLE | THUMB | EDGES | ADDED | ASSIST | STEPS
-    | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD
+    | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD | UP
     | REST | FOR | TOWARDS | TAPER | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
     | EXERCISES | WEIGH | SUPERVISED | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
     | EDGE | LIFTING | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY
