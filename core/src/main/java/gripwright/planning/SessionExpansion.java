@@ -31,7 +31,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
@@ -191,31 +191,40 @@ final class SessionExpansion {
       WeekContext week, SessionPlan session, LocalDate day, FindingList into) {
     List<Exercise> written = session.contentFor(athlete.name()).exercises();
     if (written.stream().noneMatch(Exercise::warmUp)) {
-      return felt(week, session, day, place -> false, into);
+      return felt(week, session, day, (exercise, place) -> week, into);
     }
     WeekContext full = week.notEased();
     List<PlannedExercise> whole =
-        felt(full, session, day, place -> false, week.eased() ? new FindingList() : into);
+        felt(
+            full, session, day, (exercise, place) -> full, week.eased() ? new FindingList() : into);
     WarmUpLines warmUps = WarmUpLines.of(whole, written);
     List<PlannedExercise> all =
-        warmUps.mark(week.eased() ? felt(week, session, day, warmUps::isWork, into) : whole, into);
+        warmUps.mark(
+            week.eased()
+                ? felt(
+                    week,
+                    session,
+                    day,
+                    (line, place) -> line.warmUp() && !warmUps.isWork(place) ? full : week,
+                    into)
+                : whole,
+            into);
     return all.stream().allMatch(PlannedExercise::warmUp) ? List.of() : all;
   }
 
   /**
    * Returns the exercises of a session with what they leave.
    *
-   * @param work the places of warm-up lines that are eased like work
+   * @param weekOf the week of a line at its place: a warm-up is not eased
    */
   private List<PlannedExercise> felt(
       WeekContext week,
       SessionPlan session,
       LocalDate day,
-      Predicate<ModelPath> work,
+      BiFunction<Exercise, ModelPath, WeekContext> weekOf,
       FindingList into) {
     List<PlannedExercise> all = new ArrayList<>();
     ModelPath sessionPath = week.path(session.name(), day);
-    WeekContext full = week.notEased();
     int number = 0;
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
       number++;
@@ -223,12 +232,7 @@ final class SessionExpansion {
       all.addAll(
           lines.exercises(
               new LineExpansion.Line(
-                  exercise.warmUp() && !work.test(place) ? full : week,
-                  session,
-                  day,
-                  exercise,
-                  place,
-                  all.size()),
+                  weekOf.apply(exercise, place), session, day, exercise, place, all.size()),
               into));
     }
     List<PlannedExercise> felt =

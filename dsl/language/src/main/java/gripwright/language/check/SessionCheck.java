@@ -119,13 +119,12 @@ final class SessionCheck {
           "missing",
           "`do`");
     }
-    if (!written.isEmpty() && !damaged && written.stream().allMatch(d -> d.warmUp() != null)) {
+    boolean complete = !written.isEmpty() && exercises.size() == written.size();
+    boolean works = exercises.stream().anyMatch(e -> !e.warmUp());
+    if (complete && !damaged && !works) {
       diagnostics.error(item.name(), "value.warm-up", "session", item.name().text());
-      return Optional.empty();
     }
-    return exercises.size() == written.size()
-            && exercises.stream().anyMatch(e -> !e.warmUp())
-            && Range.EXERCISES.contains(written.size())
+    return complete && works && Range.EXERCISES.contains(written.size())
         ? Optional.of(
             new SessionPlan.Content(
                 exercises, inner.warmUp(), inner.restBetween(), inner.warmUpText()))

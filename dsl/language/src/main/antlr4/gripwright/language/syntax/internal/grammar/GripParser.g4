@@ -228,8 +228,8 @@ sessionItem
 sessionOnlyFor    : onlyForHeading sessionBody ;
 prefer            : PREFER names ;
 exercise          : DO name with? ON target setup asWarmUp? rehabilitation? text? ;
-asWarmUp          : AS WARM_UP ;
 with              : WITH parameter ( COMMA parameter )* ;
+asWarmUp          : AS WARM_UP ;
 rehabilitation    : REHABILITATION text ;
 target
     : BEST OF names
