@@ -16,7 +16,7 @@ import java.util.Set;
 
 /**
  * Decides which warm-up lines of a session are too hard for a warm-up: a hard exercise is, and all
- * of them are if they have over half of the session's load-time. They count as work: they are eased
+ * others are if they have over half of the session's load-time. They count as work: they are eased
  * and need a log line, and are reported.
  */
 final class WarmUpLines {
@@ -48,7 +48,7 @@ final class WarmUpLines {
     for (PlannedExercise exercise : exercises) {
       places.add(exercise.path());
       all += exercise.loadIndex();
-      warm += exercise.warmUp() ? exercise.loadIndex() : 0;
+      warm += exercise.warmUp() && !exercise.hard() ? exercise.loadIndex() : 0;
     }
     boolean most = places.size() == lines.size() && warm > all * MOST_LOAD * (1 + TOLERANCE);
     for (PlannedExercise exercise : exercises) {
