@@ -212,8 +212,7 @@ final class Inventions {
     if (sometimes()) {
       steps.add(new Protocol.Part.Rest(Term.of(time(5, 200)), text()));
       steps.add(
-          new Protocol.Part.Repeat(
-              Term.of(3), Term.of(Duration.ZERO), List.of(hold), sometimes()));
+          new Protocol.Part.Repeat(Term.of(3), Term.of(Duration.ZERO), List.of(hold), sometimes()));
     }
     protocol.step(
         new Protocol.Part.Repeat(Term.given("sets"), Term.given("pause"), steps, sometimes()));
