@@ -155,6 +155,11 @@ public final class SeasonText {
     compiled.clearances().forEach(injury -> page.wrapped("", cleared(injury)));
     page.gap();
     page.wrapped("", words.say("season.legend"));
+    if (compiled.sessions().stream()
+        .flatMap(session -> session.exercises().stream())
+        .anyMatch(exercise -> exercise.scheme().hasBound())) {
+      page.wrapped("", words.say("season.legend-bound"));
+    }
     HandTable hand = new HandTable(compiled, words);
     if (!hand.isEmpty()) {
       page.gap();
