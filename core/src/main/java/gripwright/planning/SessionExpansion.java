@@ -126,7 +126,8 @@ final class SessionExpansion {
                 minutes(session, exercises),
                 session.gap(),
                 hard,
-                session.prefer())));
+                session.prefer(),
+                session.onlyOn())));
   }
 
   /** Days are chosen without the limits of the log, so that sessions keep their days. */

@@ -131,6 +131,21 @@ class BuildersTest {
   }
 
   @Test
+  void aSessionHasAsManyWeekdaysAsItNeeds() {
+    SessionPlan twice = SessionPlan.of("strength", 2, LINE);
+    assertEquals(
+        List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY),
+        twice.onlyOn(DayOfWeek.TUESDAY, DayOfWeek.MONDAY).onlyOn());
+    assertThrows(IllegalArgumentException.class, () -> twice.onlyOn(DayOfWeek.TUESDAY));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> twice.onlyOn(DayOfWeek.TUESDAY, DayOfWeek.TUESDAY, DayOfWeek.MONDAY));
+    assertEquals(
+        twice,
+        twice.onlyOn(DayOfWeek.TUESDAY, DayOfWeek.MONDAY).toBuilder().onlyOn(List.of()).build());
+  }
+
+  @Test
   void aTextForAWarmUpNeedsItsDuration() {
     Optional<String> text = Optional.of("skip");
     assertThrows(

@@ -90,7 +90,8 @@ final class SeasonPlan {
     block.session(
         SessionPlan.of("strength", perWeek, all.toArray(new Exercise[0]))
             .atLeastApart(Duration.ofHours(gap))
-            .preferring(draw.chance(20) ? draw.of(DAYS) : new DayOfWeek[0]));
+            .preferring(draw.chance(20) ? draw.of(DAYS) : new DayOfWeek[0])
+            .onlyOn(perWeek == 1 && draw.chance(15) ? draw.of(DAYS) : new DayOfWeek[0]));
     if (perWeek < trainee.perWeek() && draw.chance(40)) {
       List<Exercise> more = exercises();
       all.addAll(more);

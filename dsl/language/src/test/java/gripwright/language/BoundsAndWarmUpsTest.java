@@ -205,6 +205,32 @@ final class BoundsAndWarmUpsTest {
   }
 
   @Test
+  void lessThanHalfOfABoundTwiceRunningEarnsNoStep() {
+    String advance = "advance load 5 % when effort at most 7 twice";
+    String line = " session s { lasting on half-crimp edge 20 mm: sets %s of 5, effort 6 }";
+    List<Double> less =
+        loads(
+            exercises(
+                plan(
+                    advance,
+                    LASTING,
+                    "2027-01-11" + line.formatted(2),
+                    "2027-01-18" + line.formatted(2)),
+                0));
+    List<Double> half =
+        loads(
+            exercises(
+                plan(
+                    advance,
+                    LASTING,
+                    "2027-01-11" + line.formatted(3),
+                    "2027-01-18" + line.formatted(2)),
+                0));
+    assertEquals(less.get(1), less.get(2));
+    assertTrue(half.get(2) > half.get(1), half.toString());
+  }
+
+  @Test
   void aBoundBeyondWhatCanBeHeldIsHardAndToFailureAndFailsNothing() {
     String protocol = "protocol p { hold up to 240 s at 60 % max }";
     Compilation bound = compilation(protocol, "", "do p on half-crimp edge 20 mm");
@@ -245,9 +271,9 @@ final class BoundsAndWarmUpsTest {
     String protocol =
         """
         protocol p {
-          hold up to 900 s at 70 % max
-          rest 3 min
-          hold 10 s at 60 % max
+          hold up to 3600 s at 75 % max
+          rest 30 s
+          hold 5 s at 60 % max
         }
         """;
     Compilation compilation = compilation(protocol, "", "do p on half-crimp edge 20 mm");

@@ -309,6 +309,10 @@ final class Inventions {
                     ? Duration.ofHours(24L * (1 + random.nextInt(4)))
                     : Duration.ofHours(48))
             .prefer(sometimes() ? List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY) : List.of())
+            .onlyOn(
+                sometimes()
+                    ? List.of(DayOfWeek.FRIDAY, DayOfWeek.TUESDAY, DayOfWeek.MONDAY)
+                    : List.of())
             .supervisedBy(sometimes() ? Optional.of("somebody") : Optional.empty())
             .build();
     if (!sometimes()) {

@@ -392,6 +392,10 @@ final class SeasonText {
   private String session(SessionPlan session) {
     List<String> lines = new ArrayList<>();
     session.content().exercises().forEach(e -> lines.add(exercise(e)));
+    if (!session.onlyOn().isEmpty()) {
+      lines.add(
+          "only on " + String.join(", ", session.onlyOn().stream().map(SeasonText::word).toList()));
+    }
     if (!session.prefer().isEmpty()) {
       lines.add(
           "prefer " + String.join(", ", session.prefer().stream().map(SeasonText::word).toList()));

@@ -224,6 +224,8 @@ public enum NodeKind {
   SESSION_ONLY_FOR,
   /** Grammar rule {@code prefer}. */
   PREFER,
+  /** Grammar rule {@code onlyOn}. */
+  ONLY_ON,
   /** Grammar rule {@code exercise}. */
   EXERCISE,
   /** Grammar rule {@code with}. */

@@ -233,6 +233,7 @@ final class PlanRecords {
         yield new SessionPart.SessionOnlyFor(id, athletes, body.items(), body.damaged());
       }
       case PREFER -> new SessionPart.Prefer(parts.id(node), parts.names(node));
+      case ONLY_ON -> new SessionPart.OnlyOn(parts.id(node), parts.names(node));
       case WARM_UP -> parts.warmUp(node);
       case REST_BETWEEN -> parts.restBetween(node);
       case WEIGH -> parts.weigh(node);

@@ -176,6 +176,7 @@ final class BlockLines {
             + (standard ? "" : " at least " + Written.gap(session.gap()) + " apart")
             + " {");
     out.list("prefer ", session.prefer(), Written::weekday);
+    out.list("only on ", session.onlyOn(), Written::weekday);
     session.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
     SessionPlan.Content all = session.content();
     content(all.exercises(), warming(all), all.restBetween(), weights(all.exercises()));

@@ -219,6 +219,7 @@ sessionItem
     : exercise
     | sessionOnlyFor
     | prefer
+    | onlyOn
     | warmUp
     | restBetween
     | weigh
@@ -227,6 +228,7 @@ sessionItem
     ;
 sessionOnlyFor    : onlyForHeading sessionBody ;
 prefer            : PREFER names ;
+onlyOn            : ONLY ON names ;
 exercise          : DO name with? ON target setup asWarmUp? rehabilitation? text? ;
 with              : WITH parameter ( COMMA parameter )* ;
 asWarmUp          : AS WARM_UP ;
