@@ -283,6 +283,20 @@ final class BoundsAndWarmUpsTest {
   }
 
   @Test
+  void anAllOutSeriesMissesNoBound() {
+    String series =
+        "2027-01-05 test half-crimp edge 20 mm series 24 x 7 s / 3 s mean 66, 62, 58, 54, 51, 48,"
+            + " 46, 44, 43, 42, 41, 40, 39.5, 39, 38.5, 38, 38, 38, 38, 38, 38, 38, 38, 38 kg";
+    String protocol = "protocol p { repeat 30 resting 3 s { hold up to 7 s at 72 % max } }";
+    Compilation bound = compilation(protocol, "", "do p on half-crimp edge 20 mm", series);
+    assertFalse(reports(bound, "plan.hold-doubtful"));
+    assertTrue(exercises(bound.plans().get(0), 0).get(0).isToFailure());
+    Compilation plain =
+        compilation(protocol.replace("up to ", ""), "", "do p on half-crimp edge 20 mm", series);
+    assertTrue(reports(plain, "plan.hold-doubtful"));
+  }
+
+  @Test
   void writtenToFailureIsAlwaysHard() {
     String protocol = "protocol p { hold to-failure up to 5 s at 10 kg }";
     PlannedExercise exercise =

@@ -161,7 +161,10 @@ final class SessionCheck {
         "days",
         Listing.of(
             Listing.Style.AND,
-            parts.stream().flatMap(part -> part.days().stream()).map(Word::text).toList()));
+            parts.stream()
+                .flatMap(part -> part.days().stream())
+                .map(day -> "`" + day.text() + "`")
+                .toList()));
     return true;
   }
 
