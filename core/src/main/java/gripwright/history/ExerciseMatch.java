@@ -96,6 +96,11 @@ public record ExerciseMatch(Optional<PlannedExercise> planned, Optional<Done> do
     return done.isEmpty() && planned.filter(PlannedExercise::warmUp).isPresent();
   }
 
+  /** Returns the setup that was trained: the logged one, or the planned one of a warm-up. */
+  public Optional<Setup> trainedSetup() {
+    return isUnloggedWarmUp() ? planned.map(PlannedExercise::setup) : done.map(Done::setup);
+  }
+
   /** Returns the number of planned sets, by the plan or else by the log. */
   public OptionalInt setsPlanned() {
     return planned.isPresent()

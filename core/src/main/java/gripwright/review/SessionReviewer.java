@@ -98,7 +98,10 @@ final class SessionReviewer {
           0,
           OptionalDouble.empty());
     }
-    List<ExerciseMatch> exercises = ExerciseMatch.of(planned, trained);
+    List<ExerciseMatch> exercises =
+        ExerciseMatch.of(planned, trained).stream()
+            .filter(each -> !(trained.done().isEmpty() && each.isUnloggedWarmUp()))
+            .toList();
     double minutes = planned.minutes();
     for (ExerciseMatch exercise : exercises) {
       minutes +=

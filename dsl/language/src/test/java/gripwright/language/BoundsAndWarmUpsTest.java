@@ -6,11 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.protocol.Extent;
 import gripwright.protocol.Scheme;
+import gripwright.review.Review;
+import gripwright.review.ReviewedSession;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Happened;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** The meaning of {@code up to}, {@code to-failure} and {@code as warm-up} in compiled plans. */
@@ -131,6 +135,31 @@ final class BoundsAndWarmUpsTest {
     assertEquals(2, first.exercises().get(0).scheme().sets());
     List<Double> loads = loads(exercises(plan, 1));
     assertTrue(loads.get(1) > loads.get(0), loads.toString());
+  }
+
+  @Test
+  void aReviewCountsAWarmUpWithoutALineAndFewerSetsOfABound() {
+    Reading reading =
+        Gripwright.read(
+            "plan.grip",
+            PLAN.replace("PROTOCOL", "")
+                .replace(
+                    "LINES",
+                    "2027-01-11 session s { lasting on half-crimp edge 20 mm: sets 3 of 5 }")
+                .replace("ADVANCE", "")
+                .replace("DO", WARM_UP + LASTING));
+    Review review =
+        Review.of(
+            Objects.requireNonNull(reading.athletes().get("runa")),
+            Objects.requireNonNull(reading.logs().get("runa")),
+            reading.compile().plans(),
+            reading.protocols(),
+            LocalDate.of(2027, 1, 12));
+    ReviewedSession session = review.sessions().get(0);
+    assertEquals(ReviewedSession.Outcome.DONE, session.outcome());
+    assertEquals(
+        List.of(20.0, 60.0), session.work().stream().map(ReviewedSession.Work::seconds).toList());
+    assertEquals(80, review.exposure().weeks().get(0).grips().get(0).seconds());
   }
 
   @Test

@@ -149,7 +149,9 @@ final class SessionTable {
     int done = match.setsDone().getAsInt();
     return match.setsPlanned().isPresent()
         ? words.say(
-            "reviewed.sets-of",
+            match.planned().filter(asked -> asked.scheme().setsUpTo()).isPresent()
+                ? "reviewed.sets-of-up-to"
+                : "reviewed.sets-of",
             "done",
             done,
             "asked",
