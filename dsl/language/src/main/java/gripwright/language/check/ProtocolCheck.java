@@ -284,6 +284,18 @@ final class ProtocolCheck {
 
   /** Reports an unknown parameter beside those of the kind that fits here. */
   private void unknown(Word word, Values.Kind kind) {
+    if (word.text().equals("to-failure") && kind == Values.Kind.TIME) {
+      diagnostics.error(
+          word,
+          "name.unknown",
+          "kind",
+          Terms.kind("parameter"),
+          "name",
+          word.text(),
+          "bound",
+          "up to 90 s");
+      return;
+    }
     List<String> fitting =
         parameters.keySet().stream()
             .filter(
