@@ -7,6 +7,7 @@ import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Happened;
 import gripwright.schedule.PlannedExercise;
+import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -103,11 +104,23 @@ final class ExerciseChanges {
     note(found, Measure.REST, was, is, e -> e.scheme().restBetweenHolds());
     note(found, Measure.SET_REST, was, is, e -> e.scheme().restBetweenSets());
     note(found, Measure.LOAD, was, is, e -> rounded(e.totalLoad()));
+    note(found, Measure.BOUND, was, is, ExerciseChanges::bounds);
+    note(found, Measure.WARM_UP, was, is, PlannedExercise::warmUp);
     note(found, Measure.REHABILITATION, was, is, PlannedExercise::rehabilitation);
     if (found.isEmpty() && !course(was).equals(course(is))) {
       found.add(Measure.COURSE);
     }
     return found;
+  }
+
+  private static List<Object> bounds(PlannedExercise exercise) {
+    return List.of(
+        exercise.scheme().setsUpTo(),
+        exercise.steps().stream()
+            .filter(LoadedStep::isHold)
+            .map(LoadedStep::extent)
+            .distinct()
+            .toList());
   }
 
   /** Returns two exercises as planned; empty if one of them was not planned. */

@@ -8,9 +8,11 @@ import gripwright.finding.WrittenText;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
 import gripwright.quantity.Numbers;
 import java.math.BigDecimal;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -87,10 +89,34 @@ final class PlanParts {
 
   /** Returns whether two blocks have the same content in any order. */
   static boolean sameContent(Block.Content one, Block.Content other) {
-    return sameParts(one.sessions(), other.sessions())
+    return sameParts(withoutTexts(one.sessions()), withoutTexts(other.sessions()))
         && sameParts(one.advances(), other.advances())
         && sameParts(one.eases(), other.eases())
         && sameParts(one.introductions(), other.introductions());
+  }
+
+  /** Returns sessions without the words for people, which change no training. */
+  private static List<SessionPlan> withoutTexts(List<SessionPlan> sessions) {
+    return sessions.stream()
+        .map(
+            session -> {
+              Map<String, SessionPlan.Content> only = new HashMap<>();
+              session.only().forEach((who, content) -> only.put(who, withoutTexts(content)));
+              return session.toBuilder()
+                  .content(withoutTexts(session.content()))
+                  .only(only)
+                  .build();
+            })
+        .toList();
+  }
+
+  private static SessionPlan.Content withoutTexts(SessionPlan.Content content) {
+    return new SessionPlan.Content(
+        content.exercises().stream()
+            .map(exercise -> exercise.toBuilder().note(Optional.empty()).build())
+            .toList(),
+        content.warmUp(),
+        content.restBetween());
   }
 
   private static boolean sameParts(List<?> one, List<?> other) {

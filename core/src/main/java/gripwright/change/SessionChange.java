@@ -185,6 +185,10 @@ public sealed interface SessionChange extends PlanChange {
     LOAD,
     /** Load or time of some holds, if no other measure shows it. */
     COURSE,
+    /** Whether sets or times are bounds, or a hold goes to failure. */
+    BOUND,
+    /** Whether it is a warm-up. */
+    WARM_UP,
     /** Whose rehabilitation plan it follows. */
     REHABILITATION,
     /** Place in the order of training. */

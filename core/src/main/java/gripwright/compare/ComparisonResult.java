@@ -1,6 +1,7 @@
 package gripwright.compare;
 
 import gripwright.finding.Finding;
+import gripwright.grip.Setup;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -94,6 +95,8 @@ public record ComparisonResult(
    * @param heaviestOfTest that load as a share of the test of its grip, edge and hands, as it is
    *     built; empty without a test
    * @param values by measure
+   * @param schedule the holds of each different session, in order
+   * @param weeks the weeks
    */
   public record ArmResult(
       Arm arm,
@@ -101,13 +104,56 @@ public record ComparisonResult(
       int holds,
       OptionalDouble heaviest,
       OptionalDouble heaviestOfTest,
-      Map<Measure, Value> values) {
-    /** Copies the map. */
+      Map<Measure, Value> values,
+      List<PlannedHold> schedule,
+      List<PlannedWeek> weeks) {
+    /** Copies the map and the lists. */
     public ArmResult {
       Objects.requireNonNull(arm, "arm");
       values = Collections.unmodifiableMap(new EnumMap<>(values));
+      schedule = List.copyOf(schedule);
+      weeks = List.copyOf(weeks);
     }
   }
+
+  /**
+   * A hold of a session for the typical athlete.
+   *
+   * @param session number of the session among the different ones, from 1
+   * @param times how often this session is done
+   * @param number of the hold in the session, from 1
+   * @param setup grip, edge and hands
+   * @param seconds time of the hold; of a bound the time for which it is predicted to be held
+   * @param restSeconds the rest after it; 0 after the last
+   * @param load total load in kg
+   * @param share the load as a share of the maximum of the setup
+   */
+  public record PlannedHold(
+      int session,
+      int times,
+      int number,
+      Setup setup,
+      double seconds,
+      double restSeconds,
+      double load,
+      double share) {
+    /** Refuses null. */
+    public PlannedHold {
+      Objects.requireNonNull(setup, "setup");
+    }
+  }
+
+  /**
+   * A week for the typical athlete.
+   *
+   * @param number from 1
+   * @param eased whether it is eased (deload)
+   * @param sessions how many
+   * @param timeUnderLoadSeconds time under tension, in s
+   * @param loadTimeKgS load-time, in kg s
+   */
+  public record PlannedWeek(
+      int number, boolean eased, int sessions, double timeUnderLoadSeconds, double loadTimeKgS) {}
 
   /**
    * A value with its interval over the parameters of the models.
@@ -168,6 +214,7 @@ public record ComparisonResult(
    * @param drivers the parameters that move the difference most, at most three
    * @param scenarios the difference by other models
    * @param verdict what can be said
+   * @param percentiles the 0th to the 100th percentile over the draws; empty without a size
    */
   public record Difference(
       String a,
@@ -185,11 +232,13 @@ public record ComparisonResult(
       OptionalDouble ofAthletes,
       List<Driver> drivers,
       List<Scenario> scenarios,
-      Verdict verdict) {
+      Verdict verdict,
+      List<Double> percentiles) {
     /** Copies the lists. */
     public Difference {
       drivers = List.copyOf(drivers);
       scenarios = List.copyOf(scenarios);
+      percentiles = List.copyOf(percentiles);
     }
 
     /** Returns the ratio of the first to the second arm for a logarithm. */

@@ -3,6 +3,7 @@ package gripwright.compare;
 import gripwright.quantity.Unit;
 import gripwright.tissue.PulleyDraws;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -21,10 +22,13 @@ final class Evaluation {
   private final FatigueScenario scenario;
   private final Set<Measure> wanted;
   private final int[] times;
-  private final double seconds;
-  private final double duration;
-  private final double minutes;
+  private double seconds;
+  private double duration;
+  private double minutes;
   private final boolean relative;
+  private final boolean bounded;
+  private List<Program.Session> sessions;
+  private double sessionsOf = Double.NaN;
   private final boolean needsBodyMass;
   private FatigueScenario.@Nullable End @Nullable [] ends;
   private double endsOf = Double.NaN;
@@ -34,26 +38,37 @@ final class Evaluation {
     this.scenario = scenario;
     this.wanted = wanted;
     this.times = program.times();
-    double held = 0;
-    double all = 0;
-    double inMinutes = 0;
-    boolean shares = true;
-    boolean mass = false;
+    this.sessions = program.sessions();
+    this.relative = sessions.stream().allMatch(Program.Session::isRelative);
+    this.bounded = sessions.stream().anyMatch(Program.Session::hasBound);
+    this.needsBodyMass = sessions.stream().anyMatch(Program.Session::needsBodyMass);
+    addTimes();
+  }
+
+  /** Adds up the times of the sessions. */
+  private void addTimes() {
+    seconds = 0;
+    duration = 0;
+    minutes = 0;
     for (int i = 0; i < times.length; i++) {
-      Program.Session session = program.sessions().get(i);
+      Program.Session session = sessions.get(i);
       for (int step = 0; step < session.steps(); step++) {
-        held += session.isHold(step) ? times[i] * session.seconds()[step] : 0;
+        seconds += session.isHold(step) ? times[i] * session.seconds()[step] : 0;
       }
-      all += times[i] * session.totalSeconds();
-      inMinutes += times[i] * session.minutesInAll();
-      shares &= session.isRelative();
-      mass |= session.needsBodyMass();
+      duration += times[i] * session.totalSeconds();
+      minutes += times[i] * session.minutesInAll();
     }
-    this.seconds = held;
-    this.duration = all;
-    this.minutes = inMinutes;
-    this.relative = shares;
-    this.needsBodyMass = mass;
+  }
+
+  /** Sets the times of holds that are bounds to those of a person. */
+  private void holdBounds(Person person) {
+    if (!bounded || (relative && sessionsOf == person.fatigue())) {
+      return;
+    }
+    sessions = program.sessions().stream().map(each -> scenario.actual(each, person)).toList();
+    sessionsOf = person.fatigue();
+    ends = null;
+    addTimes();
   }
 
   /** Returns the values by measure; NaN where one can't be given. */
@@ -64,6 +79,7 @@ final class Evaluation {
       Arrays.fill(values, 0);
       return values;
     }
+    holdBounds(person);
     set(values, Measure.TIME_UNDER_LOAD, seconds);
     set(values, Measure.MINUTES, minutes);
     set(values, Measure.DENSITY, seconds / duration);
@@ -125,7 +141,7 @@ final class Evaluation {
     double above = 0;
     double all = 0;
     for (int i = 0; i < times.length; i++) {
-      Program.Session session = program.sessions().get(i);
+      Program.Session session = sessions.get(i);
       double sum = 0;
       for (int step = 0; step < session.steps(); step++) {
         if (!session.isHold(step)) {
@@ -228,7 +244,7 @@ final class Evaluation {
       if (end == null || Double.isNaN(end.reserve())) {
         return;
       }
-      int inSession = program.sessions().get(i).holds();
+      int inSession = sessions.get(i).holds();
       least = Math.min(least, end.reserve());
       completed += (long) times[i] * end.completed();
       holds += (long) times[i] * inSession;
@@ -250,7 +266,7 @@ final class Evaluation {
     }
     FatigueScenario.@Nullable End[] fresh = new FatigueScenario.End[times.length];
     for (int i = 0; i < times.length; i++) {
-      fresh[i] = scenario.end(program.sessions().get(i), person);
+      fresh[i] = scenario.end(sessions.get(i), person);
     }
     ends = fresh;
     endsOf = person.fatigue();

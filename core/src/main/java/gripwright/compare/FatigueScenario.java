@@ -46,18 +46,78 @@ record FatigueScenario(Optional<FatigueSet> set) {
    */
   record End(double reserve, int completed, int firstFailure) {}
 
-  /** Returns how a session ends for a person. */
-  End end(Program.Session session, Person person) {
+  /**
+   * Returns a session with the times for which a person holds where the time is a bound: until the
+   * load can't be held any more. The session itself where it has no bound, or where the model does
+   * not serve.
+   */
+  Program.Session actual(Program.Session session, Person person) {
+    if (!session.hasBound()) {
+      return session;
+    }
+    double[] seconds = session.seconds().clone();
+    Program.Session now = session;
+    for (int i = 0; i < seconds.length; i++) {
+      if (session.bounds()[i]) {
+        double carried = carried(now, i, person);
+        if (carried < seconds[i]) {
+          seconds = seconds.clone();
+          seconds[i] = carried;
+          now = session.lasting(seconds);
+        }
+      }
+    }
+    return now;
+  }
+
+  /**
+   * Returns for how long a hold is carried, in s; its whole time where the model does not serve.
+   */
+  private double carried(Program.Session session, int step, Person person) {
+    double heaviest = heaviest(session, person);
+    FatigueSet chosen = chosen(session, heaviest);
+    double least = session.seconds()[step];
+    if (!(chosen.ofMvc(heaviest) <= chosen.to() + TOLERANCE)) {
+      return least;
+    }
+    double whole = chosen.ofMvc(1);
+    for (Side side : session.hands()[step].sides()) {
+      Fingers fingers = chosen.times(person.fatigue()).fresh();
+      for (int i = 0; i < step; i++) {
+        double share = session.isHold(i) ? session.share(i, person) : 0;
+        if (share > 0 && session.hands()[i].sides().contains(side)) {
+          fingers.hold(share * whole, session.seconds()[i]);
+        } else {
+          fingers.rest(session.seconds()[i]);
+        }
+      }
+      double load = session.share(step, person) * whole;
+      least = Math.min(least, fingers.hold(load, session.seconds()[step]));
+    }
+    return least;
+  }
+
+  private static double heaviest(Program.Session session, Person person) {
     double heaviest = 0;
     for (int i = 0; i < session.steps(); i++) {
       if (session.isHold(i)) {
         heaviest = Math.max(heaviest, session.share(i, person));
       }
     }
+    return heaviest;
+  }
+
+  private FatigueSet chosen(Program.Session session, double heaviest) {
     FatigueSet chosen = set.orElseGet(() -> asInPlans(session));
-    if (set.isEmpty() && chosen == FatigueRates.HAND_2012) {
-      chosen = FatigueRates.forHeaviest(FatigueRates.HAND_2012.ofMvc(heaviest));
-    }
+    return set.isEmpty() && chosen == FatigueRates.HAND_2012
+        ? FatigueRates.forHeaviest(FatigueRates.HAND_2012.ofMvc(heaviest))
+        : chosen;
+  }
+
+  /** Returns how a session ends for a person, with the times for which bounds are held. */
+  End end(Program.Session session, Person person) {
+    double heaviest = heaviest(session, person);
+    FatigueSet chosen = chosen(session, heaviest);
     if (!(chosen.ofMvc(heaviest) <= chosen.to() + TOLERANCE)) {
       return new End(Double.NaN, 0, 0);
     }
@@ -121,7 +181,7 @@ record FatigueScenario(Optional<FatigueSet> set) {
       if (!session.hands()[i].sides().contains(side) || share <= 0) {
         fingers.rest(seconds);
         completed++;
-      } else if (fingers.hold(share * whole, seconds) >= seconds) {
+      } else if (fingers.hold(share * whole, seconds) >= seconds || session.bounds()[i]) {
         completed++;
       } else if (first == 0) {
         first = holds;

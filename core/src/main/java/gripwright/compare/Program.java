@@ -35,6 +35,8 @@ record Program(List<Session> sessions, List<int[]> weeks, boolean[] eased) {
    * @param values the share or the kg of each load
    * @param setups the place of each hold's setup in the table of setups; -1 for a rest
    * @param hands which hands hold
+   * @param bounds whether the time of each hold is the greatest one, so that it ends when the load
+   *     can't be held any more
    * @param minutes of the whole session; 0 or less if that is the time of its holds and rests
    */
   record Session(
@@ -43,7 +45,34 @@ record Program(List<Session> sessions, List<int[]> weeks, boolean[] eased) {
       double[] values,
       int[] setups,
       Hands[] hands,
+      boolean[] bounds,
       double minutes) {
+
+    /** Returns whether the time of a hold is a bound. */
+    boolean hasBound() {
+      for (boolean bound : bounds) {
+        if (bound) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    /** Returns this session with other times; its minutes change by as much. */
+    Session lasting(double[] others) {
+      double shorter = 0;
+      for (int i = 0; i < others.length; i++) {
+        shorter += seconds[i] - others[i];
+      }
+      return new Session(
+          others,
+          kinds,
+          values,
+          setups,
+          hands,
+          bounds,
+          minutes > 0 ? Math.max(1e-9, minutes - shorter / 60) : minutes);
+    }
 
     int steps() {
       return seconds.length;

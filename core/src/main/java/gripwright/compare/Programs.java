@@ -139,7 +139,8 @@ final class Programs {
         return false;
       }
       People.Amount load = people.load(setup, hold.level(), hold.seconds()).orElseThrow();
-      session.hold(hold.seconds(), load, place(setup), setup.hands());
+      session.hold(
+          new Timed(hold.seconds(), hold.extent().isBound()), load, place(setup), setup.hands());
       return true;
     }
 
@@ -285,11 +286,18 @@ final class Programs {
                     Program.Kind.SHARE,
                     load / exercise.maximum().map(m -> m.mean().kilograms()).orElse(Double.NaN))
                 : new People.Amount(Program.Kind.KILOGRAMS, load);
-        session.hold(step.seconds(), amount, place(setup), setup.hands());
+        session.hold(
+            new Timed(step.seconds(), step.extent().isBound()),
+            amount,
+            place(setup),
+            setup.hands());
       }
     }
     return session.session(dated.minutes());
   }
+
+  /** The time of a hold, and whether it is the greatest one. */
+  private record Timed(double seconds, boolean bound) {}
 
   /** The steps of a session, as arrays in the end. */
   private static final class SessionSteps {
@@ -298,23 +306,33 @@ final class Programs {
     private final List<Double> values = new ArrayList<>();
     private final List<Integer> setups = new ArrayList<>();
     private final List<Hands> hands = new ArrayList<>();
+    private final List<Boolean> bounds = new ArrayList<>();
 
-    void hold(double time, People.Amount load, int setup, Hands which) {
-      add(time, load.kind(), load.value(), setup, which);
+    void hold(Timed time, People.Amount load, int setup, Hands which) {
+      add(time, load, setup, which);
     }
 
     void rest(double time) {
       if (time > 0) {
-        add(time, Program.Kind.REST, 0, -1, Hands.BOTH);
+        add(new Timed(time, false), new People.Amount(Program.Kind.REST, 0), -1, Hands.BOTH);
       }
     }
 
-    private void add(double time, Program.Kind kind, double value, int setup, Hands which) {
-      seconds.add(time);
-      kinds.add(kind);
-      values.add(value);
+    private void add(Timed time, People.Amount load, int setup, Hands which) {
+      seconds.add(time.seconds());
+      bounds.add(time.bound());
+      kinds.add(load.kind());
+      values.add(load.value());
       setups.add(setup);
       hands.add(which);
+    }
+
+    private boolean[] bounds() {
+      boolean[] all = new boolean[bounds.size()];
+      for (int i = 0; i < all.length; i++) {
+        all[i] = bounds.get(i);
+      }
+      return all;
     }
 
     Program.Session session(double minutes) {
@@ -324,6 +342,7 @@ final class Programs {
           values.stream().mapToDouble(Double::doubleValue).toArray(),
           setups.stream().mapToInt(Integer::intValue).toArray(),
           hands.toArray(Hands[]::new),
+          bounds(),
           minutes);
     }
   }

@@ -5,6 +5,8 @@ import gripwright.compare.ComparisonResult.ArmResult;
 import gripwright.compare.ComparisonResult.Difference;
 import gripwright.compare.ComparisonResult.Driver;
 import gripwright.compare.ComparisonResult.Matched;
+import gripwright.compare.ComparisonResult.PlannedHold;
+import gripwright.compare.ComparisonResult.PlannedWeek;
 import gripwright.compare.ComparisonResult.Scenario;
 import gripwright.compare.ComparisonResult.Subject;
 import gripwright.compare.ComparisonResult.Value;
@@ -265,7 +267,16 @@ final class SubjectRun {
             : OptionalDouble.empty(),
         sized ? drivers(pair, measure, tally, prepared.inputs(), sobol) : List.of(),
         others,
-        verdict(missing, sized, tally, nominal, others));
+        verdict(missing, sized, tally, nominal, others),
+        sized ? percentiles(tally) : List.of());
+  }
+
+  private static List<Double> percentiles(Tally tally) {
+    List<Double> all = new ArrayList<>();
+    for (int i = 0; i <= 100; i++) {
+      all.add(tally.quantile(i / 100.0));
+    }
+    return all;
   }
 
   private Optional<Missing> missing(int a, int b, Measure measure, People.Prepared prepared) {
@@ -369,9 +380,62 @@ final class SubjectRun {
               holds,
               heaviest > 0 ? OptionalDouble.of(heaviest) : OptionalDouble.empty(),
               ofTest,
-              values));
+              values,
+              schedule(program, prepared.reference()),
+              weeks(program, prepared.reference())));
     }
     return results;
+  }
+
+  private List<PlannedHold> schedule(Program program, Person person) {
+    List<PlannedHold> holds = new ArrayList<>();
+    int[] times = program.times();
+    for (int s = 0; s < times.length; s++) {
+      Program.Session session =
+          FatigueScenario.AS_IN_PLANS.actual(program.sessions().get(s), person);
+      int number = 0;
+      for (int step = 0; step < session.steps(); step++) {
+        if (session.isHold(step)) {
+          double rest = 0;
+          for (int next = step + 1; next < session.steps() && !session.isHold(next); next++) {
+            rest += session.seconds()[next];
+          }
+          holds.add(
+              new PlannedHold(
+                  s + 1,
+                  times[s],
+                  ++number,
+                  setups.get(session.setups()[step]),
+                  session.seconds()[step],
+                  rest,
+                  session.load(step, person),
+                  session.share(step, person)));
+        }
+      }
+    }
+    return holds;
+  }
+
+  private static List<PlannedWeek> weeks(Program program, Person person) {
+    List<PlannedWeek> weeks = new ArrayList<>();
+    for (int week = 0; week < program.weeks().size(); week++) {
+      double held = 0;
+      double load = 0;
+      for (int place : program.weeks().get(week)) {
+        Program.Session session =
+            FatigueScenario.AS_IN_PLANS.actual(program.sessions().get(place), person);
+        for (int step = 0; step < session.steps(); step++) {
+          if (session.isHold(step)) {
+            held += session.seconds()[step];
+            load += session.seconds()[step] * session.load(step, person);
+          }
+        }
+      }
+      weeks.add(
+          new PlannedWeek(
+              week + 1, program.eased()[week], program.weeks().get(week).length, held, load));
+    }
+    return weeks;
   }
 
   private Value value(

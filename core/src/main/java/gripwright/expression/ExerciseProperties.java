@@ -56,9 +56,15 @@ final class ExerciseProperties {
         .truth("hard", "The exercise is hard.")
         .truth(
             "to-failure",
-            "A hold goes to failure: it is written as reserve 0 s or effort 10, or the"
+            "A hold goes to failure: it is written as to-failure, reserve 0 s or effort"
+                + " 10, its bound (`up to`) is beyond the predicted time to failure, or the"
                 + " mean of the estimate leaves less capacity at the end than the greatest"
                 + " load needs.")
+        .truth(
+            "warm-up",
+            "The line is written `as warm-up` and light enough: below 80 % max and not"
+                + " hard, in a session whose warm-up lines have at most half of the"
+                + " load-time. Any other line is work, whatever is written.")
         .truth(
             "known-light",
             "The greatest load is at most what is known to be light without a test: a"

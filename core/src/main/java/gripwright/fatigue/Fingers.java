@@ -14,6 +14,16 @@ public sealed interface Fingers permits Muscle, Pools {
   double hold(double ofMvc, double seconds);
 
   /**
+   * Holds a load for at most a time and lets go when it can't be held any more.
+   *
+   * @param ofMvc load as a fraction of MVC, above 0
+   * @param seconds the longest time, 0 s or more
+   * @return for how many seconds the load was held
+   * @throws IllegalArgumentException if load or time is out of range or not finite
+   */
+  double holdUpTo(double ofMvc, double seconds);
+
+  /**
    * Rests.
    *
    * @param seconds how long, 0 s or more

@@ -115,7 +115,8 @@ final class HandFatigue {
   }
 
   /**
-   * Simulates the session.
+   * Simulates the session. A hold whose time is a bound ends when the load can't be held any more,
+   * and is not missed.
    *
    * @param cap the greatest share of MVC; heavier loads count as this
    */
@@ -139,8 +140,11 @@ final class HandFatigue {
             continue;
           }
           double ofMvc = step.load().get().kilograms() / mean * maximumOfMvc;
-          double carried = fingers.hold(Math.min(cap, ofMvc) * factor, step.seconds());
-          if (run.missed[i] < 0 && carried < step.seconds()) {
+          double held = Math.min(cap, ofMvc) * factor;
+          boolean bound = step.extent().isBound();
+          double carried =
+              bound ? fingers.holdUpTo(held, step.seconds()) : fingers.hold(held, step.seconds());
+          if (!bound && run.missed[i] < 0 && carried < step.seconds()) {
             run.missed[i] = hold;
             run.carried[i] = carried;
           }

@@ -96,6 +96,15 @@ public final class Muscle implements Fingers {
    */
   @Override
   public double hold(double ofMvc, double seconds) {
+    return hold(ofMvc, seconds, false);
+  }
+
+  @Override
+  public double holdUpTo(double ofMvc, double seconds) {
+    return hold(ofMvc, seconds, true);
+  }
+
+  private double hold(double ofMvc, double seconds, boolean lettingGo) {
     if (!(ofMvc > 0 && ofMvc < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("not a load to hold: " + ofMvc + " of MVC");
     }
@@ -103,7 +112,7 @@ public final class Muscle implements Fingers {
     double level = 1 - ofMvc;
     boolean failing = fatigued > level || level <= 0; // MVC itself can't be held for any time
     double carried = failing ? 0 : seconds;
-    double left = seconds;
+    double left = failing && lettingGo ? 0 : seconds;
     while (left > 0) {
       Decays decays = failing ? spent : carrying;
       if (failing) {
@@ -125,6 +134,7 @@ public final class Muscle implements Fingers {
       failing = !failing;
       if (failing && left > INSTANT) {
         carried = Math.min(carried, seconds - left);
+        left = lettingGo ? 0 : left;
       }
     }
     return carried;

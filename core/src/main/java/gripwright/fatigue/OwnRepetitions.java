@@ -29,7 +29,10 @@ final class OwnRepetitions {
 
   private OwnRepetitions() {}
 
-  /** Returns the first hold for which no impulse is left; empty if all can be completed. */
+  /**
+   * Returns the first hold for which no impulse is left; empty if all can be completed. A hold
+   * whose time is a bound uses up what is left and is not missed.
+   */
   static Optional<Miss> miss(Work work, AllOutTest test) {
     ImpulseBalance balance = new ImpulseBalance(test.critical(), RECOVERY_SECONDS);
     double critical = test.critical().force().best().kilograms();
@@ -43,10 +46,12 @@ final class OwnRepetitions {
       double above = step.load().get().kilograms() - critical;
       if (above > 0) {
         double carried = left / above;
-        if (carried < step.seconds()) {
+        boolean bound = step.extent().isBound();
+        if (carried < step.seconds() && !bound) {
           return Optional.of(new Miss(hold, carried));
         }
-        left = balance.after(left, step.load().get(), step.seconds());
+        left =
+            carried < step.seconds() ? 0 : balance.after(left, step.load().get(), step.seconds());
       }
       hold++;
     }

@@ -57,13 +57,22 @@ public final class Pools implements Fingers {
 
   @Override
   public double hold(double ofMvc, double seconds) {
+    return hold(ofMvc, seconds, false);
+  }
+
+  @Override
+  public double holdUpTo(double ofMvc, double seconds) {
+    return hold(ofMvc, seconds, true);
+  }
+
+  private double hold(double ofMvc, double seconds, boolean lettingGo) {
     if (!(ofMvc > 0 && ofMvc < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("not a load to hold: " + ofMvc + " of MVC");
     }
     requireTime(seconds);
     double pace = rates.fatigue() * ofMvc;
     double carried = Math.max(0, (1 - fast - slow - ofMvc) / pace);
-    tire(pace * seconds);
+    tire(pace * (lettingGo ? Math.min(carried, seconds) : seconds));
     return carried > seconds - INSTANT ? seconds : carried;
   }
 

@@ -163,6 +163,15 @@ final class SessionFatigue {
             .allMatch(side -> hand(side).completes(exercise));
   }
 
+  /**
+   * Tells whether a time or a number that is a bound is beyond what can be held, so that the
+   * exercise goes to failure.
+   */
+  boolean failsBeforeBound(int exercise) {
+    Work work = works.get(exercise);
+    return work.hasBound() && !with(exercise, work.withoutBounds()).completes(exercise);
+  }
+
   /** Returns this session with one exercise changed. */
   SessionFatigue with(int exercise, Work changed) {
     List<Work> others = new ArrayList<>(works);
@@ -204,7 +213,7 @@ final class SessionFatigue {
                 : Double.POSITIVE_INFINITY;
       }
       Load load = step.load().get();
-      if (load.kilograms() > allowed * (1 + TOLERANCE)) {
+      if (load.kilograms() > allowed * (1 + TOLERANCE) && !step.extent().isBound()) {
         double before = held.secondsAtLoad() - step.seconds();
         double carried = Math.max(0, curve.time(load).best() - before);
         return Optional.of(new Violation(exercise, hold, carried, Evidence.CURVE));

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * Estimates the capacity left after every exercise of a session and, for a hold that can't be
@@ -43,7 +44,17 @@ public final class SessionOutlook {
   /** Creates an outlook with no session calculated. */
   public SessionOutlook() {}
 
-  private record Outcome(List<Optional<EndReserve>> reserves, List<ReportedViolation> reported) {}
+  /**
+   * What a session leaves.
+   *
+   * @param reserves capacity left after each exercise
+   * @param failing whether each exercise has a bound beyond what can be held
+   * @param reported holds that can't be completed
+   */
+  private record Outcome(
+      List<Optional<EndReserve>> reserves,
+      List<Boolean> failing,
+      List<ReportedViolation> reported) {}
 
   /**
    * A missed hold and a change that could be completed.
@@ -83,7 +94,7 @@ public final class SessionOutlook {
       PlannedExercise exercise = exercises.get(i);
       PlannedExercise reported =
           outcome.reserves().get(i).map(reserve -> leaving(exercise, reserve)).orElse(exercise);
-      all.add(reported);
+      all.add(outcome.failing().get(i) ? reported.toFailure() : reported);
     }
     return all;
   }
@@ -139,6 +150,7 @@ public final class SessionOutlook {
     SessionFatigue fatigue = new SessionFatigue(works, between.toNanos() / 1e9);
     return new Outcome(
         fatigue.reserves(),
+        IntStream.range(0, works.size()).mapToObj(fatigue::failsBeforeBound).toList(),
         fatigue.violations().stream()
             .map(
                 violation ->

@@ -84,7 +84,22 @@ record Work(
   }
 
   private static LoadedStep step(LoadedStep like, Optional<Load> load) {
-    return new LoadedStep(like.seconds(), load);
+    return new LoadedStep(like.seconds(), load, like.extent());
+  }
+
+  /** Returns whether a hold may end early. */
+  boolean hasBound() {
+    for (LoadedStep step : steps) {
+      if (step.extent().isBound()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Returns this exercise with every hold for its whole time. */
+  Work withoutBounds() {
+    return with(steps.stream().map(s -> new LoadedStep(s.seconds(), s.load())).toList());
   }
 
   boolean tires(Side side) {

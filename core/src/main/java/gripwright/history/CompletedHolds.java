@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 
 /**
  * Finds the holds of training that a log shows to have been completed: all sets done, with load and
- * effort written. The holds of the exercise have to be equal, since a log has one load for all.
+ * effort written. The holds of the exercise have to be equal, since a log has one load for all, and
+ * held for their whole time: a log does not show how long a hold with a bound lasted.
  */
 public final class CompletedHolds {
 
@@ -77,6 +78,7 @@ public final class CompletedHolds {
 
   private static Optional<Duration> planned(PlannedExercise exercise) {
     return Optional.of(exercise.scheme())
+        .filter(scheme -> !scheme.hasBound())
         .filter(scheme -> scheme.levels().size() == 1)
         .flatMap(Scheme::holdTime);
   }
@@ -84,7 +86,9 @@ public final class CompletedHolds {
   /** Returns the time of all holds if they are equal and no parameter sets it. */
   private static Optional<Duration> fixed(List<Part> steps) {
     List<Part.Hold> holds = holds(steps).distinct().toList();
-    return holds.size() == 1 && holds.get(0).time() instanceof Term.Fixed<Duration> fixed
+    return holds.size() == 1
+            && !holds.get(0).extent().isBound()
+            && holds.get(0).time() instanceof Term.Fixed<Duration> fixed
         ? Optional.of(fixed.value())
         : Optional.empty();
   }

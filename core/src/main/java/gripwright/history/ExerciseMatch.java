@@ -22,7 +22,8 @@ public record ExerciseMatch(Optional<PlannedExercise> planned, Optional<Done> do
 
   /**
    * Matches the exercises of a session in order, by protocol and setup first, then by protocol,
-   * grip and hands on another edge. Each is used once.
+   * grip and hands on another edge. Each is used once. A warm-up, which needs no log line, leaves
+   * the lines that other exercises of its kind need.
    *
    * @return the planned exercises in order, then unplanned work
    */
@@ -55,15 +56,49 @@ public record ExerciseMatch(Optional<PlannedExercise> planned, Optional<Done> do
     for (int i = 0; i < exercises.size(); i++) {
       if (found.get(i).isEmpty()) {
         PlannedExercise exercise = exercises.get(i);
-        Optional<Done> done =
+        List<Done> fitting =
             left.stream()
                 .filter(d -> d.protocol().equals(exercise.protocol()))
                 .filter(d -> same.test(exercise.setup(), d.setup()))
-                .findFirst();
+                .toList();
+        Optional<Done> done =
+            exercise.warmUp() && fitting.size() <= needed(exercises, found, exercise, same)
+                ? Optional.empty()
+                : fitting.stream().findFirst();
         found.set(i, done);
         done.ifPresent(left::remove);
       }
     }
+  }
+
+  /** Counts the exercises of the kind of a warm-up that need a line and have none yet. */
+  private static long needed(
+      List<PlannedExercise> exercises,
+      List<Optional<Done>> found,
+      PlannedExercise warmUp,
+      BiPredicate<Setup, Setup> same) {
+    long needed = 0;
+    for (int i = 0; i < exercises.size(); i++) {
+      PlannedExercise each = exercises.get(i);
+      needed +=
+          found.get(i).isEmpty()
+                  && !each.warmUp()
+                  && each.protocol().equals(warmUp.protocol())
+                  && same.test(each.setup(), warmUp.setup())
+              ? 1
+              : 0;
+    }
+    return needed;
+  }
+
+  /** Returns whether it is a warm-up without a log line, which counts as done. */
+  public boolean isUnloggedWarmUp() {
+    return done.isEmpty() && planned.filter(PlannedExercise::warmUp).isPresent();
+  }
+
+  /** Returns the setup that was trained: the logged one, or the planned one of a warm-up. */
+  public Optional<Setup> trainedSetup() {
+    return isUnloggedWarmUp() ? planned.map(PlannedExercise::setup) : done.map(Done::setup);
   }
 
   /** Returns the number of planned sets, by the plan or else by the log. */
@@ -74,25 +109,51 @@ public record ExerciseMatch(Optional<PlannedExercise> planned, Optional<Done> do
   }
 
   /**
-   * Returns the number of sets done: 0 if nothing was logged, and all planned sets if the log gives
-   * no number; empty if that is unknown too.
+   * Returns the number of sets done: 0 if nothing was logged, except for a warm-up, and all planned
+   * sets if the log gives no number; empty if that is unknown too.
    */
   public OptionalInt setsDone() {
     if (done.isEmpty()) {
-      return OptionalInt.of(0);
+      return isUnloggedWarmUp() ? setsPlanned() : OptionalInt.of(0);
     }
     return done.get().sets().isPresent() ? done.get().sets() : setsPlanned();
   }
 
-  /** Returns whether all planned sets were done with at least the planned load. */
+  /**
+   * Returns whether all planned sets were done with at least the planned load. If their number is a
+   * bound, that many count as all.
+   */
   public boolean inFull() {
-    int sets = setsDone().orElse(0);
-    boolean heavyEnough =
-        planned.isEmpty()
-            || done.flatMap(Done::load)
-                .map(load -> load.compareTo(planned.get().totalLoad().times(LEAST_SHARE)) >= 0)
-                .orElse(true);
-    return done.isPresent() && sets > 0 && sets >= setsPlanned().orElse(1) && heavyEnough;
+    return isDone() && hasAllSets() && isHeavyEnough();
+  }
+
+  /**
+   * Returns whether it was done as planned: in full, or with fewer sets where their number is a
+   * bound.
+   */
+  public boolean asPlanned() {
+    return isDone() && !missedSets() && isHeavyEnough();
+  }
+
+  /** Returns whether sets were left out that the plan has, and not only as a bound. */
+  public boolean missedSets() {
+    boolean bound = planned.filter(p -> p.scheme().setsUpTo()).isPresent();
+    return !(bound && isDone()) && !hasAllSets();
+  }
+
+  private boolean isDone() {
+    return (done.isPresent() || isUnloggedWarmUp()) && setsDone().orElse(0) > 0;
+  }
+
+  private boolean hasAllSets() {
+    return setsDone().orElse(0) >= setsPlanned().orElse(1);
+  }
+
+  private boolean isHeavyEnough() {
+    return planned.isEmpty()
+        || done.flatMap(Done::load)
+            .map(load -> load.compareTo(planned.get().totalLoad().times(LEAST_SHARE)) >= 0)
+            .orElse(true);
   }
 
   /** Returns whether clearly more than the planned load was used. */

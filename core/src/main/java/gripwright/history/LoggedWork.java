@@ -16,11 +16,12 @@ import java.util.OptionalInt;
 import java.util.function.BiPredicate;
 
 /**
- * The logged work of an exercise on a day.
+ * The logged work of an exercise on a day. Warm-ups are left out.
  *
  * @param date the day
  * @param done the log entry; empty if the exercise was planned and not done
  * @param sets the number of planned sets, if known
+ * @param upTo true if that number is a bound, so that fewer are not missed
  * @param load the highest load, if known
  * @param plannedLoad the highest planned load, if known
  */
@@ -28,8 +29,19 @@ public record LoggedWork(
     LocalDate date,
     Optional<Done> done,
     OptionalInt sets,
+    boolean upTo,
     Optional<Load> load,
     Optional<Load> plannedLoad) {
+
+  /** Creates work whose number of sets is no bound. */
+  public LoggedWork(
+      LocalDate date,
+      Optional<Done> done,
+      OptionalInt sets,
+      Optional<Load> load,
+      Optional<Load> plannedLoad) {
+    this(date, done, sets, false, load, plannedLoad);
+  }
 
   private static final double LEAST_SHARE = 0.98; // the exact plate is not always available
 
@@ -38,12 +50,14 @@ public record LoggedWork(
    *
    * @param sessions the past sessions of the plan, with their log entries
    * @param same selects logged and planned work by protocol and setup
+   * @param upTo true if its number of sets is a bound, so that fewer are not missed
    */
   public static List<LoggedWork> inPlan(
       LogTimeline timeline,
       List<DatedSession> sessions,
       LocalDate before,
-      BiPredicate<String, Setup> same) {
+      BiPredicate<String, Setup> same,
+      boolean upTo) {
     List<LoggedWork> facts = new ArrayList<>();
     for (LogEntry.Trained line : timeline.log().of(LogEntry.Trained.class)) {
       if (line.date().isBefore(timeline.plan().from()) || !line.date().isBefore(before)) {
@@ -57,7 +71,7 @@ public record LoggedWork(
               .findFirst();
       if (planned.isPresent()) {
         for (ExerciseMatch match : ExerciseMatch.of(planned.get(), line)) {
-          of(same, line.date(), match).ifPresent(facts::add);
+          of(same, line.date(), match, upTo).ifPresent(facts::add);
         }
       } else {
         line.done().stream()
@@ -65,7 +79,12 @@ public record LoggedWork(
             .map(
                 d ->
                     new LoggedWork(
-                        line.date(), Optional.of(d), d.setsPlanned(), d.load(), Optional.empty()))
+                        line.date(),
+                        Optional.of(d),
+                        d.setsPlanned(),
+                        upTo,
+                        d.load(),
+                        Optional.empty()))
             .forEach(facts::add);
       }
     }
@@ -73,7 +92,10 @@ public record LoggedWork(
   }
 
   private static Optional<LoggedWork> of(
-      BiPredicate<String, Setup> same, LocalDate date, ExerciseMatch match) {
+      BiPredicate<String, Setup> same, LocalDate date, ExerciseMatch match, boolean upTo) {
+    if (match.planned().filter(PlannedExercise::warmUp).isPresent()) {
+      return Optional.empty();
+    }
     boolean is =
         match.done().map(d -> same.test(d.protocol(), d.setup())).orElse(false)
             || match.planned().map(e -> same.test(e.protocol(), e.setup())).orElse(false);
@@ -87,6 +109,7 @@ public record LoggedWork(
             date,
             match.done(),
             written.isPresent() ? written : match.setsPlanned(),
+            upTo,
             match.done().flatMap(Done::load).or(() -> wanted),
             wanted));
   }
@@ -105,10 +128,20 @@ public record LoggedWork(
   }
 
   public boolean missedSets() {
-    return done.isPresent()
+    return !upTo
+        && done.isPresent()
         && sets.isPresent()
         && done.get().sets().isPresent()
         && done.get().sets().getAsInt() < sets.getAsInt();
+  }
+
+  /** Returns whether less than half of the sets were done where their number is a bound. */
+  public boolean farBelowBound() {
+    return upTo
+        && done.isPresent()
+        && sets.isPresent()
+        && done.get().sets().isPresent()
+        && done.get().sets().getAsInt() * 2 < sets.getAsInt();
   }
 
   public double effort() {

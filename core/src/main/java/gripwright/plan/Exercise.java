@@ -119,7 +119,9 @@ public final class Exercise {
       Length edge,
       Hands hands,
       boolean lifting,
-      Optional<String> rehabilitation) {
+      Optional<String> rehabilitation,
+      boolean warmUp,
+      Optional<String> note) {
     Parts {
       Objects.requireNonNull(protocol, "protocol");
       Objects.requireNonNull(with, "with");
@@ -128,8 +130,15 @@ public final class Exercise {
       Objects.requireNonNull(hands, "hands");
       Objects.requireNonNull(rehabilitation, "rehabilitation");
       rehabilitation.ifPresent(whose -> WrittenReason.check(whose, "whose rehabilitation"));
+      Objects.requireNonNull(note, "note");
       with = Collections.unmodifiableMap(new LinkedHashMap<>(with));
       Range.EDGE.check(edge);
+      if (warmUp && target instanceof BestOf) {
+        throw new IllegalArgumentException("a warm-up has one grip, not the best of several");
+      }
+      if (warmUp && rehabilitation.isPresent()) {
+        throw new IllegalArgumentException("a warm-up is not part of a rehabilitation");
+      }
     }
   }
 
@@ -195,6 +204,19 @@ public final class Exercise {
   }
 
   /**
+   * Returns whether it is a warm-up: it doesn't advance, is not eased and needs no log line, unless
+   * it is too hard for a warm-up.
+   */
+  public boolean warmUp() {
+    return parts.warmUp;
+  }
+
+  /** Returns the coach's words for it, if there are any. */
+  public Optional<String> note() {
+    return parts.note;
+  }
+
+  /**
    * Returns an exercise with both hands, hanging, with the protocol's defaults.
    *
    * @param edge depth of the edge, 1 to 200 mm
@@ -250,6 +272,20 @@ public final class Exercise {
     return toBuilder().rehabilitation(whosePlan).build();
   }
 
+  /**
+   * Returns this exercise as a warm-up.
+   *
+   * @throws IllegalArgumentException if it has several grips or is part of a rehabilitation
+   */
+  public Exercise asWarmUp() {
+    return toBuilder().warmUp(true).build();
+  }
+
+  /** Returns this exercise with words for the athlete. */
+  public Exercise note(String text) {
+    return toBuilder().note(text).build();
+  }
+
   /** Returns the scheme before any progression. */
   public Scheme scheme() {
     return scheme;
@@ -289,6 +325,8 @@ public final class Exercise {
     private Hands hands = Hands.BOTH;
     private boolean lifting;
     private Optional<String> rehabilitation = Optional.empty();
+    private boolean warmUp;
+    private Optional<String> note = Optional.empty();
 
     private Builder(Protocol protocol, Target target, Length edge) {
       this.protocol = Objects.requireNonNull(protocol, "protocol");
@@ -304,6 +342,8 @@ public final class Exercise {
       hands = copied.hands;
       lifting = copied.lifting;
       rehabilitation = copied.rehabilitation;
+      warmUp = copied.warmUp;
+      note = copied.note;
     }
 
     /** Sets the protocol. */
@@ -389,16 +429,36 @@ public final class Exercise {
       return this;
     }
 
+    /** Sets whether it is a warm-up. */
+    public Builder warmUp(boolean value) {
+      warmUp = value;
+      return this;
+    }
+
+    /** Sets words for the athlete. */
+    public Builder note(String value) {
+      Objects.requireNonNull(value, "value");
+      return note(Optional.of(value));
+    }
+
+    /** Sets words for the athlete, or none. */
+    public Builder note(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      note = value;
+      return this;
+    }
+
     /**
      * Returns the exercise.
      *
      * @throws IllegalArgumentException if the protocol has no such parameter, or one of another
      *     kind, a value is outside its range, the edge is outside 1 to 200 mm, the name of the
-     *     rehabilitation plan has no letter and no digit, or there are more than 10,000 holds and
-     *     rests
+     *     rehabilitation plan has no letter and no digit, a warm-up has several grips or is part of
+     *     a rehabilitation, or there are more than 10,000 holds and rests
      */
     public Exercise build() {
-      return new Exercise(new Parts(protocol, with, target, edge, hands, lifting, rehabilitation));
+      return new Exercise(
+          new Parts(protocol, with, target, edge, hands, lifting, rehabilitation, warmUp, note));
     }
   }
 }

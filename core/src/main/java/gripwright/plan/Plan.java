@@ -179,6 +179,7 @@ public final class Plan {
       List<Retest> retests,
       List<Waiver> waivers,
       Duration warmUp,
+      Optional<String> warmUpText,
       Duration restBetween,
       OptionalDouble weeklyRise,
       Exercise.Weights weights,
@@ -197,6 +198,7 @@ public final class Plan {
       Objects.requireNonNull(retests, "retests");
       Objects.requireNonNull(waivers, "waivers");
       Objects.requireNonNull(warmUp, "warmUp");
+      Objects.requireNonNull(warmUpText, "warmUpText");
       Objects.requireNonNull(restBetween, "restBetween");
       Objects.requireNonNull(weeklyRise, "weeklyRise");
       Objects.requireNonNull(weights, "weights");
@@ -297,6 +299,11 @@ public final class Plan {
   /** Returns the findings the coach accepts. */
   public List<Waiver> waivers() {
     return parts.waivers;
+  }
+
+  /** Returns what to do in the warm-up, in words for people, unless a session has its own. */
+  public Optional<String> warmUpText() {
+    return parts.warmUpText;
   }
 
   /** Returns the duration of the warm-up, unless a session has its own. */
@@ -429,6 +436,7 @@ public final class Plan {
     private final List<Retest> retests = new ArrayList<>();
     private final List<Waiver> waivers = new ArrayList<>();
     private Duration warmUp = STANDARD_WARM_UP;
+    private Optional<String> warmUpText = Optional.empty();
     private Duration restBetween = STANDARD_REST_BETWEEN;
     private OptionalDouble weeklyRise = OptionalDouble.empty();
     private Exercise.Weights weights = Exercise.Weights.STANDARD;
@@ -452,6 +460,7 @@ public final class Plan {
       retests.addAll(copied.retests);
       waivers.addAll(copied.waivers);
       warmUp = copied.warmUp;
+      warmUpText = copied.warmUpText;
       restBetween = copied.restBetween;
       weeklyRise = copied.weeklyRise;
       weights = copied.weights;
@@ -610,6 +619,19 @@ public final class Plan {
       return this;
     }
 
+    /** Sets what to do in the warm-up, in words for people. */
+    public Builder warmUpText(String text) {
+      Objects.requireNonNull(text, "text");
+      return warmUpText(Optional.of(text));
+    }
+
+    /** Sets what to do in the warm-up, in words for people, or nothing. */
+    public Builder warmUpText(Optional<String> text) {
+      Objects.requireNonNull(text, "text");
+      warmUpText = text;
+      return this;
+    }
+
     /** Sets the warm-up. */
     public Builder warmUp(Duration time) {
       Objects.requireNonNull(time, "time");
@@ -688,6 +710,7 @@ public final class Plan {
               retests,
               waivers,
               warmUp,
+              warmUpText,
               restBetween,
               weeklyRise,
               weights,

@@ -23,26 +23,44 @@ public final class SessionPlan {
   /**
    * The content of a session.
    *
-   * @param exercises in the order of training, 1 to 100
+   * @param exercises in the order of training, 1 to 100, at least one of them not a warm-up
    * @param warmUp duration of the warm-up, if this session has its own
    * @param restBetween rest between two exercises, if this session has its own
+   * @param warmUpText what to do in its own warm-up, in words for people
    */
   public record Content(
-      List<Exercise> exercises, Optional<Duration> warmUp, Optional<Duration> restBetween) {
+      List<Exercise> exercises,
+      Optional<Duration> warmUp,
+      Optional<Duration> restBetween,
+      Optional<String> warmUpText) {
     /**
      * Copies the list and checks the range.
      *
-     * @throws IllegalArgumentException if there are not 1 to 100 exercises, or a time is outside
-     *     its {@link Range}
+     * @throws IllegalArgumentException if there are not 1 to 100 exercises, all of them are
+     *     warm-ups, a time is outside its {@link Range}, or there is a text for the warm-up without
+     *     its duration
      */
     public Content {
       Objects.requireNonNull(exercises, "exercises");
       Objects.requireNonNull(warmUp, "warmUp");
       Objects.requireNonNull(restBetween, "restBetween");
+      Objects.requireNonNull(warmUpText, "warmUpText");
       exercises = List.copyOf(exercises);
       Range.EXERCISES.check(exercises.size());
       warmUp.ifPresent(Range.WARM_UP::check);
       restBetween.ifPresent(Range.REST_BETWEEN::check);
+      if (exercises.stream().allMatch(Exercise::warmUp)) {
+        throw new IllegalArgumentException("a session has an exercise that is not a warm-up");
+      }
+      if (warmUpText.isPresent() && warmUp.isEmpty()) {
+        throw new IllegalArgumentException("a text for a warm-up without its duration");
+      }
+    }
+
+    /** Creates content whose warm-up has no text. */
+    public Content(
+        List<Exercise> exercises, Optional<Duration> warmUp, Optional<Duration> restBetween) {
+      this(exercises, warmUp, restBetween, Optional.empty());
     }
 
     /** Returns content of these exercises alone. */
@@ -59,6 +77,7 @@ public final class SessionPlan {
       Duration gap,
       Content content,
       List<DayOfWeek> prefer,
+      List<DayOfWeek> onlyOn,
       Map<String, Content> only,
       Optional<String> supervisedBy) {
     Parts {
@@ -68,7 +87,9 @@ public final class SessionPlan {
       Objects.requireNonNull(prefer, "prefer");
       Objects.requireNonNull(only, "only");
       Objects.requireNonNull(supervisedBy, "supervisedBy");
+      Objects.requireNonNull(onlyOn, "onlyOn");
       prefer = List.copyOf(prefer);
+      onlyOn = List.copyOf(onlyOn);
       only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
       Range.PER_WEEK.check(perWeek);
       Range.GAP.check(gap);
@@ -76,6 +97,14 @@ public final class SessionPlan {
       if (Set.copyOf(prefer).size() < prefer.size()) {
         throw new IllegalArgumentException(
             "session " + name + " prefers a weekday twice: " + prefer);
+      }
+      if (Set.copyOf(onlyOn).size() < onlyOn.size()) {
+        throw new IllegalArgumentException(
+            "session " + name + " is only on a weekday twice: " + onlyOn);
+      }
+      if (!onlyOn.isEmpty() && onlyOn.size() < perWeek) {
+        throw new IllegalArgumentException(
+            "session " + name + " is " + perWeek + " per week, but only on " + onlyOn);
       }
     }
   }
@@ -127,6 +156,11 @@ public final class SessionPlan {
     return parts.prefer;
   }
 
+  /** Returns the weekdays that it may be on; empty if it may be on any. */
+  public List<DayOfWeek> onlyOn() {
+    return parts.onlyOn;
+  }
+
   /** Returns other content for some athletes, by athlete name. */
   public Map<String, Content> only() {
     return parts.only;
@@ -161,6 +195,16 @@ public final class SessionPlan {
     List<DayOfWeek> more = new ArrayList<>(parts.prefer);
     more.addAll(List.of(days));
     return toBuilder().prefer(more).build();
+  }
+
+  /**
+   * Returns this session on some weekdays only.
+   *
+   * @throws IllegalArgumentException if a weekday is named twice, or there are fewer than sessions
+   *     a week
+   */
+  public SessionPlan onlyOn(DayOfWeek... days) {
+    return toBuilder().onlyOn(List.of(days)).build();
   }
 
   /** Returns this session with other content for one athlete. */
@@ -207,6 +251,7 @@ public final class SessionPlan {
     private Duration gap = STANDARD_GAP;
     private Content content;
     private List<DayOfWeek> prefer = List.of();
+    private List<DayOfWeek> onlyOn = List.of();
     private Map<String, Content> only = Map.of();
     private Optional<String> supervisedBy = Optional.empty();
 
@@ -222,6 +267,7 @@ public final class SessionPlan {
       gap = copied.gap;
       content = copied.content;
       prefer = copied.prefer;
+      onlyOn = copied.onlyOn;
       only = copied.only;
       supervisedBy = copied.supervisedBy;
     }
@@ -260,6 +306,13 @@ public final class SessionPlan {
       return this;
     }
 
+    /** Sets the weekdays that it may be on, at least as many as sessions a week; empty for any. */
+    public Builder onlyOn(List<DayOfWeek> value) {
+      Objects.requireNonNull(value, "value");
+      onlyOn = List.copyOf(value);
+      return this;
+    }
+
     /** Sets other content for some athletes, by athlete name. */
     public Builder only(Map<String, Content> value) {
       Objects.requireNonNull(value, "value");
@@ -284,11 +337,12 @@ public final class SessionPlan {
      * Returns the session.
      *
      * @throws IllegalArgumentException if it is not done 1 to 7 times a week, the gap is outside 0
-     *     to 31 days, a weekday is preferred twice, or the supervisor's name has no letter and no
-     *     digit
+     *     to 31 days, a weekday is preferred or allowed twice, fewer weekdays are allowed than
+     *     sessions a week, or the supervisor's name has no letter and no digit
      */
     public SessionPlan build() {
-      return new SessionPlan(new Parts(name, perWeek, gap, content, prefer, only, supervisedBy));
+      return new SessionPlan(
+          new Parts(name, perWeek, gap, content, prefer, onlyOn, only, supervisedBy));
     }
   }
 }

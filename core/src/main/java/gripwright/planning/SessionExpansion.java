@@ -31,6 +31,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
@@ -125,7 +126,8 @@ final class SessionExpansion {
                 minutes(session, exercises),
                 session.gap(),
                 hard,
-                session.prefer())));
+                session.prefer(),
+                session.onlyOn())));
   }
 
   /** Days are chosen without the limits of the log, so that sessions keep their days. */
@@ -188,15 +190,50 @@ final class SessionExpansion {
 
   private List<PlannedExercise> exercises(
       WeekContext week, SessionPlan session, LocalDate day, FindingList into) {
+    List<Exercise> written = session.contentFor(athlete.name()).exercises();
+    if (written.stream().noneMatch(Exercise::warmUp)) {
+      return felt(week, session, day, (exercise, place) -> week, into);
+    }
+    WeekContext full = week.notEased();
+    List<PlannedExercise> whole =
+        felt(
+            full, session, day, (exercise, place) -> full, week.eased() ? new FindingList() : into);
+    WarmUpLines warmUps = WarmUpLines.of(whole, written);
+    List<PlannedExercise> all =
+        warmUps.mark(
+            week.eased()
+                ? felt(
+                    week,
+                    session,
+                    day,
+                    (line, place) -> line.warmUp() && !warmUps.isWork(place) ? full : week,
+                    into)
+                : whole,
+            into);
+    return all.stream().allMatch(PlannedExercise::warmUp) ? List.of() : all;
+  }
+
+  /**
+   * Returns the exercises of a session with what they leave.
+   *
+   * @param weekOf the week of a line at its place: a warm-up is not eased
+   */
+  private List<PlannedExercise> felt(
+      WeekContext week,
+      SessionPlan session,
+      LocalDate day,
+      BiFunction<Exercise, ModelPath, WeekContext> weekOf,
+      FindingList into) {
     List<PlannedExercise> all = new ArrayList<>();
     ModelPath sessionPath = week.path(session.name(), day);
     int number = 0;
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
       number++;
+      ModelPath place = sessionPath.then("exercise", number);
       all.addAll(
           lines.exercises(
               new LineExpansion.Line(
-                  week, session, day, exercise, sessionPath.then("exercise", number), all.size()),
+                  weekOf.apply(exercise, place), session, day, exercise, place, all.size()),
               into));
     }
     List<PlannedExercise> felt =

@@ -10,6 +10,7 @@ import gripwright.schedule.PlannedExercise;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** The parts of a session around its exercises: duration, hardness and place. */
 final class SessionFrame {
@@ -41,7 +42,14 @@ final class SessionFrame {
         .eased(week.eased())
         .placedBecause(because)
         .exercises(exercises)
+        .warmUpText(warmUpText(session))
         .build();
+  }
+
+  /** Returns the words for the warm-up of a session: its own, if it has a warm-up of its own. */
+  private Optional<String> warmUpText(SessionPlan session) {
+    SessionPlan.Content content = session.contentFor(athlete.name());
+    return content.warmUp().isPresent() ? content.warmUpText() : plan.warmUpText();
   }
 
   /** Returns the duration of a session with these exercises, in minutes, rounded up. */

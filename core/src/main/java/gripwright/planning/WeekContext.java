@@ -35,6 +35,11 @@ record WeekContext(
     return path.then("session", session).then("date", day.toString());
   }
 
+  /** Returns this week as if it were not eased. */
+  WeekContext notEased() {
+    return eased() ? with(standing.notEased()) : this;
+  }
+
   /** Returns this week with another state. */
   WeekContext with(Progression.Week other) {
     return new WeekContext(block, number, blockWeek, first, path, other);

@@ -98,7 +98,7 @@ final class WeekReconciliation {
     boolean full =
         matches.stream()
             .filter(m -> m.planned().isPresent())
-            .allMatch(m -> m.done().isPresent() && sets(m) >= m.setsPlanned().orElse(1));
+            .allMatch(m -> sets(m) > 0 && !m.missedSets());
     Happened happened =
         new Happened(
             full ? Happened.Kind.DONE : Happened.Kind.IN_PART,
@@ -159,7 +159,16 @@ final class WeekReconciliation {
                     exercises.size() + 1,
                     place(path, line.session(), like.get(), exercises.size() + 1)),
                 mass));
+      } else if (match.isUnloggedWarmUp()) {
+        exercises.add(
+            match.planned().orElseThrow().toBuilder()
+                .order(exercises.size() + 1)
+                .path(place(path, line.session(), match.planned().get(), exercises.size() + 1))
+                .build());
       }
+    }
+    if (exercises.stream().allMatch(PlannedExercise::warmUp)) {
+      exercises.clear();
     }
     return DatedSession.builder(line.date(), line.session(), mass, path)
         .week(week.number())
@@ -175,6 +184,7 @@ final class WeekReconciliation {
         .placedBecause(because)
         .exercises(exercises)
         .happened(Optional.of(happened))
+        .warmUpText(happened.planned().flatMap(DatedSession::warmUpText))
         .build();
   }
 

@@ -58,9 +58,9 @@ final class WorkAsDone {
     boolean asPlanned = load.compareTo(like.totalLoad()) == 0;
     double share = load.kilograms() / like.totalLoad().kilograms();
     Scheme scheme =
-        sets == like.scheme().sets()
+        sets == like.scheme().sets() && !like.scheme().setsUpTo()
             ? like.scheme()
-            : expansion.within(like.scheme().withSets(sets));
+            : expansion.within(like.scheme().withSetsDone(sets));
     List<Load> loads =
         like.steps().stream().filter(LoadedStep::isHold).flatMap(s -> s.load().stream()).toList();
     List<LoadedStep> steps =
@@ -77,7 +77,7 @@ final class WorkAsDone {
     return PlannedExercise.builder(
             like.protocol(),
             setup,
-            asPlanned ? scheme : scheme.mapHolds(h -> new Scheme.Hold(h.time(), Level.total(load))),
+            asPlanned ? scheme : scheme.mapHolds(h -> h.at(Level.total(load))),
             steps,
             setup.lifting() ? Load.ZERO : bodyMass,
             place.path())
@@ -87,6 +87,9 @@ final class WorkAsDone {
         .maximum(sameSetup ? like.maximum() : Optional.empty())
         .hard(hard)
         .rehabilitation(like.rehabilitation())
+        .warmUp(like.warmUp() && !hard)
+        .toFailure(like.isToFailure())
+        .note(like.note())
         .why(why(like, done, sets, load, match.planned().isPresent()))
         .build();
   }

@@ -19,6 +19,12 @@ public final class Hardness {
 
   private Hardness() {}
 
+  /** Returns whether a hold is hard as written: to failure, or by its level. */
+  public static boolean isWritten(Scheme.Hold hold) {
+    Objects.requireNonNull(hold, "hold");
+    return hold.extent() == Extent.TO_FAILURE || isWritten(hold.level());
+  }
+
   /** Returns whether a level is hard as written, without knowledge of the maximum. */
   public static boolean isWritten(Level level) {
     Objects.requireNonNull(level, "level");

@@ -46,8 +46,16 @@ public final class Protocol {
      * @param times how often, 1 or more
      * @param resting rest between two repeats, never after the last
      * @param steps what is repeated
+     * @param upTo true if the number is the greatest one, so that fewer are not missed
      */
-    record Repeat(Term<Integer> times, Term<Duration> resting, List<Part> steps) implements Part {
+    record Repeat(Term<Integer> times, Term<Duration> resting, List<Part> steps, boolean upTo)
+        implements Part {
+
+      /** Creates a repeat of exactly this many times. */
+      public Repeat(Term<Integer> times, Term<Duration> resting, List<Part> steps) {
+        this(times, resting, steps, false);
+      }
+
       /** Copies the steps. */
       public Repeat {
         Objects.requireNonNull(times, "times");
@@ -67,12 +75,19 @@ public final class Protocol {
      *
      * @param time how long, above 0 s
      * @param level how hard
+     * @param extent what the time means
      */
-    record Hold(Term<Duration> time, Term<Level> level) implements Part {
+    record Hold(Term<Duration> time, Term<Level> level, Extent extent) implements Part {
       /** Refuses null. */
       public Hold {
         Objects.requireNonNull(time, "time");
         Objects.requireNonNull(level, "level");
+        Objects.requireNonNull(extent, "extent");
+      }
+
+      /** Creates a hold of exactly this time. */
+      public Hold(Term<Duration> time, Term<Level> level) {
+        this(time, level, Extent.WHOLE);
       }
 
       @Override
@@ -85,11 +100,18 @@ public final class Protocol {
      * A rest.
      *
      * @param time how long
+     * @param text what to do in it, in words for people; empty if nothing is written
      */
-    record Rest(Term<Duration> time) implements Part {
+    record Rest(Term<Duration> time, Optional<String> text) implements Part {
       /** Refuses null. */
       public Rest {
         Objects.requireNonNull(time, "time");
+        Objects.requireNonNull(text, "text");
+      }
+
+      /** Creates a rest without words. */
+      public Rest(Term<Duration> time) {
+        this(time, Optional.empty());
       }
 
       @Override
@@ -241,18 +263,19 @@ public final class Protocol {
             return new Scheme.Repeat(
                 count(name, values, repeat.times()),
                 time(name, values, repeat.resting()),
-                bindAll(name, values, repeat.steps()));
+                bindAll(name, values, repeat.steps()),
+                repeat.upTo());
           }
 
           @Override
           public Scheme.Step hold(Part.Hold hold) {
             return new Scheme.Hold(
-                time(name, values, hold.time()), level(name, values, hold.level()));
+                time(name, values, hold.time()), level(name, values, hold.level()), hold.extent());
           }
 
           @Override
           public Scheme.Step rest(Part.Rest rest) {
-            return new Scheme.Rest(time(name, values, rest.time()));
+            return new Scheme.Rest(time(name, values, rest.time()), rest.text());
           }
         };
     return parts.stream().map(part -> part.accept(binding)).toList();

@@ -22,6 +22,7 @@ public record Report(Item item, String text) {
    */
   public Report {
     Objects.requireNonNull(item, "item");
+    Objects.requireNonNull(text, "text");
     WrittenReason.check(text, "a report");
   }
 
@@ -47,6 +48,7 @@ public record Report(Item item, String text) {
 
     /** Returns the item for a word. */
     public static Optional<Item> parse(String word) {
+      Objects.requireNonNull(word, "word");
       for (Item value : values()) {
         if (value.word().equals(word)) {
           return Optional.of(value);

@@ -77,8 +77,16 @@ public final class Scheme {
    * @param times how often, 1 or more
    * @param resting rest between two repeats, never after the last
    * @param steps what is repeated; at least one
+   * @param upTo true if the number is the greatest one, so that fewer are not missed
    */
-  public record Repeat(int times, Duration resting, List<Step> steps) implements Step {
+  public record Repeat(int times, Duration resting, List<Step> steps, boolean upTo)
+      implements Step {
+
+    /** Creates a repeat of exactly this many times. */
+    public Repeat(int times, Duration resting, List<Step> steps) {
+      this(times, resting, steps, false);
+    }
+
     /**
      * Checks the range.
      *
@@ -105,10 +113,11 @@ public final class Scheme {
   /**
    * A hold.
    *
-   * @param time how long, above 0 s
+   * @param time how long, above 0 s; the longest time if the extent is a bound
    * @param level how hard
+   * @param extent what the time means
    */
-  public record Hold(Duration time, Level level) implements Bout {
+  public record Hold(Duration time, Level level, Extent extent) implements Bout {
     /**
      * Checks the range.
      *
@@ -117,7 +126,28 @@ public final class Scheme {
     public Hold {
       Objects.requireNonNull(time, "time");
       Objects.requireNonNull(level, "level");
+      Objects.requireNonNull(extent, "extent");
       Range.HOLD.check(time);
+    }
+
+    /** Creates a hold of exactly this time. */
+    public Hold(Duration time, Level level) {
+      this(time, level, Extent.WHOLE);
+    }
+
+    /** Returns this hold with another time. */
+    public Hold lasting(Duration other) {
+      return new Hold(other, level, extent);
+    }
+
+    /** Returns this hold at another level. */
+    public Hold at(Level other) {
+      return new Hold(time, other, extent);
+    }
+
+    /** Returns this hold as one that may be left out. */
+    private Hold mayEndEarly() {
+      return extent.isBound() ? this : new Hold(time, level, Extent.UP_TO);
     }
 
     @Override
@@ -130,8 +160,9 @@ public final class Scheme {
    * A rest.
    *
    * @param time how long, 0 s or more
+   * @param text what to do in it, in words for people; empty if nothing is written
    */
-  public record Rest(Duration time) implements Bout {
+  public record Rest(Duration time, Optional<String> text) implements Bout {
     /**
      * Checks the range.
      *
@@ -139,7 +170,13 @@ public final class Scheme {
      */
     public Rest {
       Objects.requireNonNull(time, "time");
+      Objects.requireNonNull(text, "text");
       Range.REST.check(time);
+    }
+
+    /** Creates a rest without words. */
+    public Rest(Duration time) {
+      this(time, Optional.empty());
     }
 
     @Override
@@ -198,8 +235,76 @@ public final class Scheme {
   /** Returns this scheme with this many sets; an outer repeat is added if there is none. */
   public Scheme withSets(int sets) {
     Repeat repeat = outer().orElseGet(() -> new Repeat(1, Duration.ZERO, steps));
-    return new Scheme(List.of(new Repeat(sets, repeat.resting(), repeat.steps())));
+    return new Scheme(List.of(new Repeat(sets, repeat.resting(), repeat.steps(), repeat.upTo())));
   }
+
+  /** Returns this scheme with the number of sets that were done, which is no bound any more. */
+  public Scheme withSetsDone(int sets) {
+    Scheme done = withSets(sets);
+    Repeat repeat = done.outer().orElseThrow();
+    return repeat.upTo()
+        ? new Scheme(List.of(new Repeat(sets, repeat.resting(), repeat.steps())))
+        : done;
+  }
+
+  /** Returns whether the number of sets is a bound, so that fewer sets are not missed. */
+  public boolean setsUpTo() {
+    return outer().filter(Repeat::upTo).isPresent();
+  }
+
+  /** Returns whether the time of a hold or the number of sets or holds is a bound. */
+  public boolean hasBound() {
+    return hasBound(steps);
+  }
+
+  private static boolean hasBound(List<Step> steps) {
+    return steps.stream().anyMatch(step -> step.accept(BOUND));
+  }
+
+  private static final Step.Visitor<Boolean> BOUND =
+      new Step.Visitor<>() {
+        @Override
+        public Boolean repeat(Repeat repeat) {
+          return repeat.upTo() || hasBound(repeat.steps());
+        }
+
+        @Override
+        public Boolean hold(Hold hold) {
+          return hold.extent().isBound();
+        }
+
+        @Override
+        public Boolean rest(Rest rest) {
+          return false;
+        }
+      };
+
+  /** Returns every rest that has a text, in order, each once. */
+  public List<Rest> restsWithText() {
+    return restsWithText(steps);
+  }
+
+  private static List<Rest> restsWithText(List<Step> steps) {
+    return steps.stream().flatMap(step -> step.accept(TEXTS).stream()).distinct().toList();
+  }
+
+  private static final Step.Visitor<List<Rest>> TEXTS =
+      new Step.Visitor<>() {
+        @Override
+        public List<Rest> repeat(Repeat repeat) {
+          return restsWithText(repeat.steps());
+        }
+
+        @Override
+        public List<Rest> hold(Hold hold) {
+          return List.of();
+        }
+
+        @Override
+        public List<Rest> rest(Rest rest) {
+          return rest.text().isPresent() ? List.of(rest) : List.of();
+        }
+      };
 
   /** Returns the number of holds of a set. */
   public int repetitionsPerSet() {
@@ -316,7 +421,8 @@ public final class Scheme {
 
   /**
    * Returns holds and rests in the order they happen, written out, rests of zero left out: see
-   * {@link #size} for how many there are.
+   * {@link #size} for how many there are. Where the number of repeats is a bound, the holds of
+   * every repeat but the first are bounds too, since they may be left out.
    */
   public List<Bout> flat() {
     List<Bout> known = flat;
@@ -339,12 +445,14 @@ public final class Scheme {
         public List<Bout> repeat(Repeat repeat) {
           List<Bout> flat = new ArrayList<>();
           List<Bout> once = flat(repeat.steps());
+          List<Bout> again =
+              repeat.upTo() ? flat(mapHolds(repeat.steps(), Hold::mayEndEarly)) : once;
           Rest between = new Rest(repeat.resting());
           for (int i = 0; i < repeat.times(); i++) {
             if (i > 0 && !repeat.resting().isZero()) {
               flat.add(between);
             }
-            flat.addAll(once);
+            flat.addAll(i > 0 ? again : once);
           }
           return flat;
         }
@@ -370,7 +478,8 @@ public final class Scheme {
         new Step.Visitor<>() {
           @Override
           public Step repeat(Repeat repeat) {
-            return new Repeat(repeat.times(), repeat.resting(), mapHolds(repeat.steps(), change));
+            return new Repeat(
+                repeat.times(), repeat.resting(), mapHolds(repeat.steps(), change), repeat.upTo());
           }
 
           @Override

@@ -150,7 +150,7 @@ public enum Range {
   /** Draws of a model's parameters. */
   DRAWS("number of draws", null, 100, false, 10_000_000),
   /** The stream of random numbers. */
-  STREAM("stream", null, 0, false, 9_007_199_254_740_991.0, Basis.DEFINITION),
+  STREAM("stream", null, 0, false, 999_999_999_999.0),
   /** Correlation of two quantities among persons. */
   CORRELATION("correlation", null, -0.99, false, 0.99),
   /** The year of a date. */

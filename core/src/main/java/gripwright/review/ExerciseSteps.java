@@ -137,7 +137,7 @@ final class ExerciseSteps {
   }
 
   private static boolean missed(Done done) {
-    return done.match().setsDone().orElse(0) < done.match().setsPlanned().orElse(0);
+    return done.match().setsPlanned().isPresent() && done.match().missedSets();
   }
 
   private static Message sets(Done done) {

@@ -173,8 +173,9 @@ public record Exposure(List<Week> weeks) {
     SortedMap<String, OfGrip> grips = new TreeMap<>();
     SortedMap<String, OfFinger> fingers = new TreeMap<>();
     for (Work each : work) {
-      if (each.match().done().isPresent() && each.seconds() > 0) {
-        Setup setup = each.match().done().get().setup();
+      Optional<Setup> trained = each.match().trainedSetup();
+      if (trained.isPresent() && each.seconds() > 0) {
+        Setup setup = trained.get();
         double impulse = each.impulse().orElse(0);
         grips.merge(
             setup.grip().name(),

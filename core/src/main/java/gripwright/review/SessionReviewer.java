@@ -98,7 +98,10 @@ final class SessionReviewer {
           0,
           OptionalDouble.empty());
     }
-    List<ExerciseMatch> exercises = ExerciseMatch.of(planned, trained);
+    List<ExerciseMatch> exercises =
+        ExerciseMatch.of(planned, trained).stream()
+            .filter(each -> !(trained.done().isEmpty() && each.isUnloggedWarmUp()))
+            .toList();
     double minutes = planned.minutes();
     for (ExerciseMatch exercise : exercises) {
       minutes +=
@@ -108,7 +111,7 @@ final class SessionReviewer {
     boolean whole =
         exercises.stream()
             .filter(e -> e.planned().isPresent())
-            .allMatch(e -> e.inFull() && !e.heavier());
+            .allMatch(e -> e.asPlanned() && !e.heavier());
     return new ReviewedSession(
         whole ? Outcome.DONE : Outcome.PARTLY,
         Optional.of(planned),
@@ -139,7 +142,9 @@ final class SessionReviewer {
   /** Returns the scheme as it was done; empty if nothing was done, or the protocol is unknown. */
   private Optional<Scheme> done(ExerciseMatch match) {
     if (match.done().isEmpty()) {
-      return Optional.empty();
+      return match.isUnloggedWarmUp()
+          ? match.planned().map(PlannedExercise::scheme)
+          : Optional.empty();
     }
     Optional<Scheme> scheme =
         match

@@ -73,6 +73,25 @@ public sealed interface Cause extends Message {
   }
 
   /**
+   * Less than half of a bound was done in two sessions running.
+   *
+   * @param done how many sets were done in the later one
+   * @param bound the greatest number of sets
+   * @param date the day of the later one
+   */
+  record FarBelowBound(int done, int bound, LocalDate date) implements Cause {
+    @Override
+    public String key() {
+      return "cause.far-below-bound";
+    }
+
+    @Override
+    public Map<String, Object> arguments() {
+      return Map.of("done", done, "bound", bound, "date", date);
+    }
+  }
+
+  /**
    * It took more effort than it should.
    *
    * @param effort 0 to 10

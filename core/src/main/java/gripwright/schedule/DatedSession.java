@@ -25,7 +25,8 @@ public final class DatedSession {
       PlacementReason placedBecause,
       List<PlannedExercise> exercises,
       ModelPath path,
-      Optional<Happened> happened) {
+      Optional<Happened> happened,
+      Optional<String> warmUpText) {
     Parts {
       exercises = List.copyOf(exercises);
     }
@@ -122,6 +123,11 @@ public final class DatedSession {
     return parts.happened;
   }
 
+  /** Returns what to do in the warm-up, in the coach's words, if there are any. */
+  public Optional<String> warmUpText() {
+    return parts.warmUpText;
+  }
+
   /** Returns the time under tension, in seconds. */
   public double timeUnderLoadSeconds() {
     return parts.exercises.stream().mapToDouble(PlannedExercise::timeUnderLoadSeconds).sum();
@@ -162,6 +168,7 @@ public final class DatedSession {
     private List<PlannedExercise> exercises = List.of();
     private ModelPath path;
     private Optional<Happened> happened = Optional.empty();
+    private Optional<String> warmUpText = Optional.empty();
 
     private Builder(LocalDate date, String name, Load bodyMass, ModelPath path) {
       this.date = Objects.requireNonNull(date, "date");
@@ -184,6 +191,7 @@ public final class DatedSession {
       exercises = copied.exercises;
       path = copied.path;
       happened = copied.happened;
+      warmUpText = copied.warmUpText;
     }
 
     /** Sets the day. */
@@ -275,6 +283,13 @@ public final class DatedSession {
       return this;
     }
 
+    /** Sets what to do in the warm-up, in the coach's words, if there are any. */
+    public Builder warmUpText(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      warmUpText = value;
+      return this;
+    }
+
     /** Returns the session. */
     public DatedSession build() {
       return new DatedSession(
@@ -291,7 +306,8 @@ public final class DatedSession {
               placedBecause,
               exercises,
               path,
-              happened));
+              happened,
+              warmUpText));
     }
   }
 }

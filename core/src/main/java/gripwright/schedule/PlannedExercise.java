@@ -4,6 +4,7 @@ import gripwright.finding.ModelPath;
 import gripwright.grip.GripFit;
 import gripwright.grip.Setup;
 import gripwright.hand.Side;
+import gripwright.protocol.Extent;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Unit;
@@ -31,8 +32,14 @@ public final class PlannedExercise {
    *
    * @param seconds how long
    * @param load total load; empty for a rest
+   * @param extent what the time of a hold means; {@link Extent#WHOLE} for a rest
    */
-  public record LoadedStep(double seconds, Optional<Load> load) {
+  public record LoadedStep(double seconds, Optional<Load> load, Extent extent) {
+    /** Creates a hold of exactly this time, or a rest. */
+    public LoadedStep(double seconds, Optional<Load> load) {
+      this(seconds, load, Extent.WHOLE);
+    }
+
     /** Returns whether it is a hold. */
     public boolean isHold() {
       return load.isPresent();
@@ -89,6 +96,9 @@ public final class PlannedExercise {
       Optional<EndReserve> endReserve,
       Optional<Load> test,
       Optional<String> rehabilitation,
+      boolean warmUp,
+      boolean toFailure,
+      Optional<String> note,
       Optional<GripMix> mix,
       List<Derivation> why,
       ModelPath path) {
@@ -211,6 +221,28 @@ public final class PlannedExercise {
     return parts.rehabilitation;
   }
 
+  /**
+   * Returns whether it is a light warm-up: it doesn't advance, is not eased and needs no log line.
+   * A line that is written as a warm-up but too hard for one is not.
+   */
+  public boolean warmUp() {
+    return parts.warmUp;
+  }
+
+  /**
+   * Returns whether it goes to failure: it is written so, or a time or number that is a bound is
+   * beyond what the estimate says can be held.
+   */
+  public boolean isToFailure() {
+    return parts.toFailure
+        || parts.scheme.written().stream().anyMatch(h -> h.extent() == Extent.TO_FAILURE);
+  }
+
+  /** Returns the coach's words for it, if there are any. */
+  public Optional<String> note() {
+    return parts.note;
+  }
+
   /** Returns how it was chosen among several grips, if the line has a choice. */
   public Optional<GripMix> mix() {
     return parts.mix;
@@ -268,6 +300,11 @@ public final class PlannedExercise {
         .endReserve(Optional.of(reserve))
         .why(longer)
         .build();
+  }
+
+  /** Returns this exercise as one whose bound is beyond what can be held, which is hard. */
+  public PlannedExercise toFailure() {
+    return toBuilder().toFailure(true).hard(true).build();
   }
 
   /** Returns the greatest total load of any hold. */
@@ -338,6 +375,9 @@ public final class PlannedExercise {
     private Optional<EndReserve> endReserve = Optional.empty();
     private Optional<Load> test = Optional.empty();
     private Optional<String> rehabilitation = Optional.empty();
+    private boolean warmUp;
+    private boolean toFailure;
+    private Optional<String> note = Optional.empty();
     private Optional<GripMix> mix = Optional.empty();
     private List<Derivation> why = List.of();
     private ModelPath path;
@@ -371,6 +411,9 @@ public final class PlannedExercise {
       endReserve = copied.endReserve;
       test = copied.test;
       rehabilitation = copied.rehabilitation;
+      warmUp = copied.warmUp;
+      toFailure = copied.toFailure;
+      note = copied.note;
       mix = copied.mix;
       why = copied.why;
       path = copied.path;
@@ -471,6 +514,25 @@ public final class PlannedExercise {
       return this;
     }
 
+    /** Sets whether it is a light warm-up. */
+    public Builder warmUp(boolean value) {
+      warmUp = value;
+      return this;
+    }
+
+    /** Sets whether a time or number that is a bound is beyond what can be held. */
+    public Builder toFailure(boolean value) {
+      toFailure = value;
+      return this;
+    }
+
+    /** Sets the coach's words for it, if there are any. */
+    public Builder note(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      note = value;
+      return this;
+    }
+
     /** Sets how it was chosen among several grips, if the line has a choice. */
     public Builder mix(Optional<GripMix> value) {
       Objects.requireNonNull(value, "value");
@@ -516,6 +578,9 @@ public final class PlannedExercise {
               endReserve,
               test,
               rehabilitation,
+              warmUp,
+              toFailure,
+              note,
               mix,
               why,
               path));

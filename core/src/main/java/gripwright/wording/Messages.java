@@ -41,6 +41,7 @@ public final class Messages {
           "plan",
           "compare",
           "compared",
+          "study",
           "budget",
           "related",
           "fit",
@@ -69,7 +70,7 @@ public final class Messages {
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
               + "|(related|fit|hold|breach|review|common|term|caution|cause|derivation|placement"
-              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|compared|page)\\..*");
+              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|compared|study|page)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);
 

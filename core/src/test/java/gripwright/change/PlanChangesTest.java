@@ -25,6 +25,8 @@ import gripwright.plan.SessionPlan;
 import gripwright.planning.GeneratedSeason;
 import gripwright.planning.Skarvdal;
 import gripwright.protocol.Level;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.Term;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
@@ -141,6 +143,45 @@ class PlanChangesTest {
     assertTrue(
         between(plan(MONDAY, base(1, HOLD)), plan(MONDAY, base(1, HOLD), peak(SERIAL)))
             .contains(new BlockChange.BlockAdded("peak", MONDAY.plusWeeks(1), 1)));
+  }
+
+  @Test
+  void boundsAndWarmUpsAreReported() {
+    Protocol plain =
+        Protocol.named("row")
+            .step(
+                new Protocol.Part.Repeat(
+                    Term.of(3),
+                    Term.of(Duration.ofMinutes(2)),
+                    List.of(
+                        new Protocol.Part.Hold(
+                            Term.of(Duration.ofSeconds(5)), Term.of(Level.ofMax(30))))))
+            .build();
+    Protocol bound =
+        plain.toBuilder()
+            .steps(
+                List.of(
+                    new Protocol.Part.Repeat(
+                        Term.of(3),
+                        Term.of(Duration.ofMinutes(2)),
+                        ((Protocol.Part.Repeat) plain.steps().get(0)).steps(),
+                        true)))
+            .build();
+    Exercise row = Exercise.of(plain, DRAG, EDGE);
+    assertEquals(
+        List.of(Measure.BOUND, Measure.BOUND),
+        measures(base(1, HOLD, row), base(1, HOLD, Exercise.of(bound, DRAG, EDGE))));
+    assertEquals(
+        List.of(Measure.WARM_UP, Measure.WARM_UP),
+        measures(base(1, HOLD, row), base(1, HOLD, row.asWarmUp())));
+    assertEquals(List.of(), measures(base(1, HOLD, row), base(1, HOLD, row.note("easily"))));
+  }
+
+  private static List<Measure> measures(Block.Builder before, Block.Builder after) {
+    return between(plan(MONDAY, before), plan(MONDAY, after)).stream()
+        .map(SessionChange.ExerciseChanged.class::cast)
+        .map(SessionChange.ExerciseChanged::measure)
+        .toList();
   }
 
   @Test

@@ -19,6 +19,7 @@ class FatigueScenarioTest {
         new double[] {ofMvc / FatigueRates.HAND_2012.ofMvc(1)},
         new int[] {0},
         new Hands[] {Hands.BOTH},
+        new boolean[1],
         0);
   }
 
@@ -63,6 +64,7 @@ class FatigueScenarioTest {
             new double[] {0.4, 0.4},
             new int[] {0, 0},
             new Hands[] {Hands.BOTH, Hands.BOTH},
+            new boolean[2],
             0);
     Program.Session inTurn =
         new Program.Session(
@@ -71,10 +73,31 @@ class FatigueScenarioTest {
             both.values(),
             both.setups(),
             new Hands[] {Hands.LEFT, Hands.RIGHT},
+            new boolean[2],
             0);
     double together = FatigueScenario.AS_IN_PLANS.end(both, person(1)).reserve();
     FatigueScenario.End turn = FatigueScenario.AS_IN_PLANS.end(inTurn, person(1));
     assertEquals(2, turn.completed());
     assertEquals(true, turn.reserve() > together);
+  }
+
+  @Test
+  void aBoundIsHeldUntilTheLoadFails() {
+    Program.Session bound =
+        new Program.Session(
+            new double[] {600, 60, 600},
+            new Program.Kind[] {Program.Kind.SHARE, Program.Kind.REST, Program.Kind.SHARE},
+            new double[] {0.5, 0, 0.5},
+            new int[] {0, -1, 0},
+            new Hands[] {Hands.BOTH, Hands.BOTH, Hands.BOTH},
+            new boolean[] {true, false, true},
+            0);
+    Program.Session actual = FatigueScenario.AS_IN_PLANS.actual(bound, person(1));
+    double first = actual.seconds()[0];
+    assertEquals(true, first > 30 && first < 300, () -> "held " + first);
+    assertEquals(true, actual.seconds()[2] < first);
+    assertEquals(60, actual.seconds()[1]);
+    assertEquals(2, FatigueScenario.AS_IN_PLANS.end(actual, person(1)).completed());
+    assertEquals(true, FatigueScenario.AS_IN_PLANS.actual(bound, person(2)).seconds()[0] < first);
   }
 }

@@ -212,4 +212,26 @@ class MuscleProperties {
     double less = 1 + smaller * (rates.restMultiplier() - 1);
     assertNoLess(Course.of(rates, session), Course.of(rates.withRestMultiplier(less), session));
   }
+
+  /** Letting go at the end of what can be held is a hold of exactly that time. */
+  @Property(tries = 300)
+  void fingersThatLetGoAreThoseOfAHoldOfThatTime(
+      @ForAll("rates") FatigueRates rates,
+      @ForAll("sessions") List<Bout> before,
+      @ForAll @DoubleRange(min = 0.05, max = 1.1) double load,
+      @ForAll @DoubleRange(min = 1, max = 300) double seconds) {
+    Muscle lettingGo = new Muscle(rates);
+    Muscle holding = new Muscle(rates);
+    Muscle spent = new Muscle(rates);
+    before.forEach(bout -> spend(lettingGo, bout));
+    before.forEach(bout -> spend(holding, bout));
+    before.forEach(bout -> spend(spent, bout));
+    double held = lettingGo.holdUpTo(load, seconds);
+    assertEquals(spent.hold(load, seconds), held, 1e-9);
+    holding.hold(load, held);
+    assertEquals(holding.fatigued(), lettingGo.fatigued(), 1e-6);
+    assertEquals(holding.active(), lettingGo.active(), 1e-6);
+    assertTrue(held <= seconds);
+    assertTrue(lettingGo.reserve() >= spent.reserve() - 1e-9);
+  }
 }

@@ -148,4 +148,18 @@ class PoolsTest {
   private static PoolRates rates(double fatigue, double share, double recovery) {
     return new PoolRates("made", fatigue, share, recovery, 600, 2, 0.4, 0.8, "made");
   }
+
+  @Test
+  void fingersThatLetGoLoseNoMoreThanTheyHeld() {
+    Pools lettingGo = new Pools(SET);
+    Pools holding = new Pools(SET);
+    double held = lettingGo.holdUpTo(0.7, 600);
+    assertTrue(held > 0 && held < 600);
+    holding.hold(0.7, held);
+    assertEquals(holding.capacity(), lettingGo.capacity(), 1e-12);
+    assertEquals(0.7, lettingGo.capacity(), 1e-12);
+    assertEquals(0, lettingGo.holdUpTo(0.8, 10));
+    assertEquals(0.7, lettingGo.capacity(), 1e-12);
+    assertEquals(5, new Pools(SET).holdUpTo(0.3, 5));
+  }
 }

@@ -117,6 +117,49 @@ class BuildersTest {
   }
 
   @Test
+  void aWarmUpHasOneGripAndIsNoRehabilitationAndNoSessionOfItsOwn() {
+    Exercise warmUp = LINE.asWarmUp().note("easily");
+    assertEquals(LINE, warmUp.toBuilder().warmUp(false).note(Optional.empty()).build());
+    assertThrows(IllegalArgumentException.class, () -> warmUp.rehabilitation("a clinic"));
+    Exercise.BestOf best =
+        new Exercise.BestOf(
+            List.of(StandardGrips.HALF_CRIMP, StandardGrips.OPEN_FOUR), Optional.empty());
+    assertThrows(IllegalArgumentException.class, () -> warmUp.toBuilder().target(best).build());
+    assertThrows(
+        IllegalArgumentException.class, () -> SessionPlan.of("strength", 2, warmUp, warmUp));
+    assertEquals(2, SessionPlan.of("strength", 2, warmUp, LINE).content().exercises().size());
+  }
+
+  @Test
+  void aSessionHasAsManyWeekdaysAsItNeeds() {
+    SessionPlan twice = SessionPlan.of("strength", 2, LINE);
+    assertEquals(
+        List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY),
+        twice.onlyOn(DayOfWeek.TUESDAY, DayOfWeek.MONDAY).onlyOn());
+    assertThrows(IllegalArgumentException.class, () -> twice.onlyOn(DayOfWeek.TUESDAY));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> twice.onlyOn(DayOfWeek.TUESDAY, DayOfWeek.TUESDAY, DayOfWeek.MONDAY));
+    assertEquals(
+        twice,
+        twice.onlyOn(DayOfWeek.TUESDAY, DayOfWeek.MONDAY).toBuilder().onlyOn(List.of()).build());
+  }
+
+  @Test
+  void aTextForAWarmUpNeedsItsDuration() {
+    Optional<String> text = Optional.of("skip");
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new SessionPlan.Content(List.of(LINE), Optional.empty(), Optional.empty(), text));
+    assertEquals(
+        text,
+        new SessionPlan.Content(
+                List.of(LINE), Optional.of(Duration.ofMinutes(15)), Optional.empty(), text)
+            .warmUpText());
+    assertEquals(text, plan().warmUpText("skip").build().warmUpText());
+  }
+
+  @Test
   void exerciseBuilderTakesTheValuesThatAnExerciseTakes() {
     assertEquals(
         LINE.with("sets", 2).with("level", Level.ofMax(70)),

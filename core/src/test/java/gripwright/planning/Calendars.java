@@ -70,9 +70,13 @@ public final class Calendars {
             Arbitraries.of(0, 0b0111, 0b1000, 0b1111),
             Arbitraries.integers().between(1, most),
             Arbitraries.of(
-                List.<DayOfWeek>of(), List.of(DayOfWeek.SUNDAY), List.of(DayOfWeek.TUESDAY)))
+                List.<DayOfWeek>of(), List.of(DayOfWeek.SUNDAY), List.of(DayOfWeek.TUESDAY)),
+            Arbitraries.of(
+                List.<DayOfWeek>of(),
+                List.<DayOfWeek>of(),
+                List.of(DayOfWeek.TUESDAY, DayOfWeek.THURSDAY, DayOfWeek.SATURDAY)))
         .as(
-            (minutes, gap, fingers, count, prefer) ->
+            (minutes, gap, fingers, count, prefer, onlyOn) ->
                 Collections.nCopies(
                     count,
                     new Placement.Request(
@@ -80,7 +84,8 @@ public final class Calendars {
                         minutes,
                         Duration.ofHours(gap),
                         fingers == 0 ? Optional.empty() : Optional.of(new FingerSet(fingers)),
-                        prefer)));
+                        prefer,
+                        onlyOn)));
   }
 
   private static List<Placement.WeekDemand> demand(
@@ -114,7 +119,17 @@ public final class Calendars {
 
   /** Something on a day: a session of a week, or tests. */
   private record Placed(
-      int week, LocalDate day, String name, int minutes, int gapDays, int hard, boolean tests) {}
+      int week, LocalDate day, String name, int minutes, int gapDays, int hard, boolean tests) {
+
+    /** Returns whether its session may be on its weekday. */
+    boolean isOnItsWeekday(Placement.WeekDemand demand) {
+      return demand.requests().stream()
+          .filter(request -> !tests && request.name().equals(name))
+          .allMatch(
+              request ->
+                  request.onlyOn().isEmpty() || request.onlyOn().contains(day.getDayOfWeek()));
+    }
+  }
 
   private static List<Placed> placed(List<Placement.WeekDemand> weeks, List<Placement.Days> days) {
     List<Placed> all = new ArrayList<>();
@@ -144,6 +159,9 @@ public final class Calendars {
     List<Placed> all = placed(weeks, days);
     for (Placed one : all) {
       Placement.Week week = weeks.get(one.week()).week();
+      if (!one.isOnItsWeekday(weeks.get(one.week()))) {
+        return false;
+      }
       int minutes = 0;
       for (Placed other : all) {
         long apart = Math.abs(ChronoUnit.DAYS.between(one.day(), other.day()));

@@ -12,6 +12,7 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.mix.Choice;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Extent;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
@@ -89,7 +90,8 @@ final class SeasonPlan {
     block.session(
         SessionPlan.of("strength", perWeek, all.toArray(new Exercise[0]))
             .atLeastApart(Duration.ofHours(gap))
-            .preferring(draw.chance(20) ? draw.of(DAYS) : new DayOfWeek[0]));
+            .preferring(draw.chance(20) ? draw.of(DAYS) : new DayOfWeek[0])
+            .onlyOn(perWeek == 1 && draw.chance(15) ? draw.of(DAYS) : new DayOfWeek[0]));
     if (perWeek < trainee.perWeek() && draw.chance(40)) {
       List<Exercise> more = exercises();
       all.addAll(more);
@@ -172,7 +174,20 @@ final class SeasonPlan {
     for (int i = 0; i < count; i++) {
       exercises.add(exercise());
     }
+    if (draw.chance(15)) {
+      exercises.add(0, warmUp(Choice.grips(exercises.get(0)).get(0)));
+    }
     return exercises;
+  }
+
+  /** A light warm-up on the first grip of a session, or one that is too hard for a warm-up. */
+  private Exercise warmUp(Grip grip) {
+    int percent = careful || draw.chance(70) ? draw.between(20, 40) : draw.between(60, 100);
+    return Exercise.builder(StandardProtocols.FIRST_TENS, new Exercise.On(grip), Trainee.EDGE)
+        .with("level", Level.ofMax(percent))
+        .with("sets", draw.between(1, 3))
+        .warmUp(!trainee.hurt(grip, from))
+        .build();
   }
 
   private Exercise exercise() {
@@ -215,6 +230,9 @@ final class SeasonPlan {
   }
 
   private Protocol protocol() {
+    if (draw.chance(10)) {
+      return asBounds(draw.of(StandardProtocols.MAX_HOLDS, StandardProtocols.CALM_HOLDS));
+    }
     return draw.of(
         StandardProtocols.MAX_HOLDS,
         StandardProtocols.MAX_HOLDS,
@@ -224,6 +242,33 @@ final class SeasonPlan {
         StandardProtocols.CALM_HOLDS,
         StandardProtocols.FIRST_TENS);
   }
+
+  /** Returns a protocol whose sets and hold times are bounds. */
+  private static Protocol asBounds(Protocol protocol) {
+    return Protocol.named(protocol.name() + "-at-most")
+        .parameters(protocol.parameters())
+        .steps(protocol.steps().stream().map(part -> part.accept(BOUNDS)).toList())
+        .build();
+  }
+
+  private static final Protocol.Part.Visitor<Protocol.Part> BOUNDS =
+      new Protocol.Part.Visitor<>() {
+        @Override
+        public Protocol.Part repeat(Protocol.Part.Repeat part) {
+          List<Protocol.Part> steps = part.steps().stream().map(p -> p.accept(this)).toList();
+          return new Protocol.Part.Repeat(part.times(), part.resting(), steps, true);
+        }
+
+        @Override
+        public Protocol.Part hold(Protocol.Part.Hold part) {
+          return new Protocol.Part.Hold(part.time(), part.level(), Extent.UP_TO);
+        }
+
+        @Override
+        public Protocol.Part rest(Protocol.Part.Rest part) {
+          return part;
+        }
+      };
 
   private Level level(Protocol protocol, Grip grip, double max, boolean choice) {
     boolean strong =

@@ -1,7 +1,9 @@
 package gripwright.protocol;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -181,5 +183,58 @@ class SchemeTest {
                     List.of(three, new Scheme.Hold(Duration.ofSeconds(20), LIGHT)))));
     assertEquals(Duration.ZERO, mixed.restBetweenHolds());
     assertEquals(4, mixed.repetitionsPerSet());
+  }
+
+  private static Scheme upTo(int sets, Extent extent) {
+    return new Scheme(
+        List.of(
+            new Scheme.Repeat(
+                sets,
+                Duration.ofMinutes(2),
+                List.of(new Scheme.Hold(Duration.ofSeconds(20), LIGHT, extent)),
+                true)));
+  }
+
+  @Test
+  void boundsCountInSumsAndStayWhenHoldsOrSetsChange() {
+    Scheme scheme = upTo(5, Extent.UP_TO);
+    assertEquals(Duration.ofSeconds(100), scheme.timeUnderLoad());
+    assertEquals(Duration.ofSeconds(100 + 4 * 120), scheme.duration());
+    Scheme changed =
+        scheme.withSets(3).mapHolds(h -> h.lasting(Duration.ofSeconds(25)).at(Level.ofMax(30)));
+    assertTrue(changed.setsUpTo());
+    assertEquals(
+        List.of(new Scheme.Hold(Duration.ofSeconds(25), Level.ofMax(30), Extent.UP_TO)),
+        changed.written());
+    assertFalse(scheme.withSetsDone(3).setsUpTo());
+    assertEquals(3, scheme.withSetsDone(3).sets());
+  }
+
+  @Test
+  void everyRepeatButTheFirstMayBeLeftOutUnderABound() {
+    assertEquals(
+        List.of(Extent.WHOLE, Extent.UP_TO, Extent.UP_TO),
+        upTo(3, Extent.WHOLE).holds().stream().map(Scheme.Hold::extent).toList());
+    assertEquals(
+        List.of(Extent.TO_FAILURE, Extent.TO_FAILURE),
+        upTo(2, Extent.TO_FAILURE).holds().stream().map(Scheme.Hold::extent).toList());
+    assertTrue(upTo(2, Extent.WHOLE).hasBound());
+    assertFalse(sevenAndThree(2).hasBound());
+  }
+
+  @Test
+  void restsWithATextAreKnown() {
+    Scheme.Rest walk = new Scheme.Rest(Duration.ofMinutes(5), Optional.of("walk"));
+    Scheme scheme =
+        new Scheme(
+            List.of(
+                new Scheme.Repeat(
+                    2,
+                    Duration.ZERO,
+                    List.of(
+                        new Scheme.Hold(Duration.ofSeconds(5), LIGHT),
+                        walk,
+                        new Scheme.Rest(Duration.ofSeconds(3))))));
+    assertEquals(List.of(walk), scheme.restsWithText());
   }
 }

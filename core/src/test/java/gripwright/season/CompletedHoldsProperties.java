@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.grip.Setup;
 import gripwright.history.CompletedHolds;
+import gripwright.history.ExerciseMatch;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
@@ -17,7 +18,10 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
+import gripwright.protocol.Extent;
+import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
+import gripwright.protocol.Term;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
@@ -129,6 +133,50 @@ class CompletedHoldsProperties {
     Log log =
         Skarvdal.log()
             .with(new LogEntry.Trained(MONDAY, "strength", List.of(done), Optional.empty()));
-    return CompletedHolds.in(log, Map.of(SERIES.name(), SERIES, HOLDS.name(), HOLDS));
+    return CompletedHolds.in(log, Map.of(protocol.name(), protocol));
+  }
+
+  /** Holds of 7 s: for their whole time, or as a bound. */
+  private static Protocol sevens(Extent extent) {
+    return Protocol.named("sevens")
+        .step(
+            new Protocol.Part.Hold(
+                Term.of(Duration.ofSeconds(7)), Term.of(Level.ofMax(55)), extent))
+        .build();
+  }
+
+  @Example
+  void aHoldWithABoundIsNotKnownToBeCompleted() {
+    assertEquals(1, found(sevens(Extent.WHOLE), 1, 1, 70, OptionalDouble.of(7)).size());
+    assertEquals(List.of(), found(sevens(Extent.UP_TO), 1, 1, 70, OptionalDouble.of(7)));
+    for (Extent extent : Extent.values()) {
+      Exercise exercise = Exercise.of(sevens(extent), HALF_CRIMP, EDGE);
+      Plan plan =
+          Plan.named("spring")
+              .athlete("ylva")
+              .from(MONDAY)
+              .block(
+                  Block.named("base", 1).session(SessionPlan.of("strength", 1, exercise)).build())
+              .build();
+      Log log = Skarvdal.log(Skarvdal.test(HALF_CRIMP, MONDAY.minusDays(20), 90));
+      PlannedExercise planned =
+          Planner.compile(plan, Skarvdal.ylva().build(), log, List.of())
+              .sessions()
+              .get(0)
+              .exercises()
+              .get(0);
+      LogEntry.Done done =
+          LogEntry.Done.builder(planned.protocol(), planned.setup())
+              .sets(1)
+              .setsPlanned(1)
+              .load(planned.totalLoad())
+              .effort(7)
+              .build();
+      assertEquals(
+          extent.isBound() ? 0 : 1,
+          CompletedHolds.of(
+                  MONDAY, new ExerciseMatch(Optional.of(planned), Optional.of(done)), Map.of())
+              .count());
+    }
   }
 }

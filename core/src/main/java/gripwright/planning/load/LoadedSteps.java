@@ -35,7 +35,7 @@ public final class LoadedSteps {
 
           @Override
           public Boolean hold(Scheme.Hold hold) {
-            steps.hold(hold.seconds(), load.apply(holds++));
+            steps.hold(hold, load.apply(holds++));
             return true;
           }
 
@@ -50,8 +50,8 @@ public final class LoadedSteps {
   }
 
   /** Adds a hold. */
-  public void hold(double seconds, Load load) {
-    add(new LoadedStep(seconds, Optional.of(load)));
+  public void hold(Scheme.Hold hold, Load load) {
+    add(new LoadedStep(hold.seconds(), Optional.of(load), hold.extent()));
   }
 
   /** Adds a rest. */

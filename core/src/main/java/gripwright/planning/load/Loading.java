@@ -169,7 +169,7 @@ final class Loading {
         lastWhole = wholeHold;
         explained |= lastLoad.isPresent();
       }
-      lastLoad.ifPresent(l -> loaded.hold(hold.seconds(), l));
+      lastLoad.ifPresent(l -> loaded.hold(hold, l));
       return lastLoad.isPresent();
     }
 
@@ -409,7 +409,7 @@ final class Loading {
   }
 
   private boolean isHard(Scheme.Hold hold, double wanted) {
-    if (Hardness.isWritten(hold.level())) {
+    if (Hardness.isWritten(hold)) {
       return true;
     }
     if (strength.isEmpty() || maximum.isEmpty()) {

@@ -286,6 +286,8 @@ public final class Prescription {
             .test(exact.map(test -> test.result().greatest()))
             .hard(loaded.hard())
             .rehabilitation(exercise.rehabilitation())
+            .warmUp(exercise.warmUp())
+            .note(exercise.note())
             .why(loaded.why())
             .build());
   }

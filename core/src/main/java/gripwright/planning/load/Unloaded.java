@@ -32,6 +32,9 @@ record Unloaded(Optional<Load> light, Load mass) {
     Load load = light.orElse(Load.ZERO).plus(LITTLE);
     List<Scheme.Hold> holds = dose.scheme().holds();
     OptionalDouble percent = percent(dose);
+    boolean hard =
+        percent.orElse(0) >= Hardness.SHARE_OF_MAX * 100
+            || holds.stream().anyMatch(Hardness::isWritten);
     return PlannedExercise.builder(
             line.protocol().name(),
             setup,
@@ -42,10 +45,10 @@ record Unloaded(Optional<Load> light, Load mass) {
         .order(place.order())
         .fits(fits)
         .percentOfMax(percent)
-        .hard(
-            percent.orElse(0) >= Hardness.SHARE_OF_MAX * 100
-                || holds.stream().map(Scheme.Hold::level).anyMatch(Hardness::isWritten))
+        .hard(hard)
         .rehabilitation(line.rehabilitation())
+        .warmUp(line.warmUp() && !hard)
+        .note(line.note())
         .build();
   }
 

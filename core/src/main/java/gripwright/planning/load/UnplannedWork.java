@@ -7,6 +7,7 @@ import gripwright.grip.Setup;
 import gripwright.log.LogEntry.Done;
 import gripwright.plan.Exercise;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Hardness;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
@@ -79,12 +80,12 @@ public final class UnplannedWork {
         PlannedExercise.builder(
                 done.protocol(),
                 done.setup(),
-                scheme.mapHolds(h -> new Scheme.Hold(h.time(), Level.total(load))),
+                scheme.mapHolds(h -> h.at(Level.total(load))),
                 LoadedSteps.of(scheme, hold -> load),
                 mass,
                 path)
             .fits(fits.of(done.setup()))
-            .hard(!light)
+            .hard(!light || scheme.written().stream().anyMatch(Hardness::isWritten))
             .build());
   }
 }

@@ -50,6 +50,9 @@ public final class Conflict {
    */
   record Since(LocalDate last) implements Fact {}
 
+  /** The session may be on some weekdays only. */
+  record OnlyOn() implements Fact {}
+
   /** The session needs a gap of more than a day. */
   record Gap() implements Fact {}
 
@@ -126,6 +129,9 @@ public final class Conflict {
     for (int d = 0; d < 7; d++) {
       facts.add(new TimeOn(week.first().plusDays(d)));
     }
+    if (!request.onlyOn().isEmpty()) {
+      facts.add(new OnlyOn());
+    }
     return facts;
   }
 
@@ -152,7 +158,8 @@ public final class Conflict {
             request.minutes(),
             facts.contains(new Gap()) ? request.gap() : Duration.ofDays(1),
             facts.contains(new Hard()) ? request.hardFingers() : Optional.empty(),
-            List.of());
+            List.of(),
+            facts.contains(new OnlyOn()) ? request.onlyOn() : List.of());
     List<Placement.Request> requests = new ArrayList<>(Collections.nCopies(wanted, milder));
     others.forEach(
         (name, sessions) -> {

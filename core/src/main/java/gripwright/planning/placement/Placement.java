@@ -51,13 +51,30 @@ public final class Placement {
    * @param gap least time between two of the same name
    * @param hardFingers fingers it works hard, if any
    * @param prefer weekdays to use first
+   * @param onlyOn weekdays that it may be on; empty for any
    */
   public record Request(
       String name,
       int minutes,
       Duration gap,
       Optional<FingerSet> hardFingers,
-      List<DayOfWeek> prefer) {
+      List<DayOfWeek> prefer,
+      List<DayOfWeek> onlyOn) {
+
+    /** Creates a request that may be on any weekday. */
+    public Request(
+        String name,
+        int minutes,
+        Duration gap,
+        Optional<FingerSet> hardFingers,
+        List<DayOfWeek> prefer) {
+      this(name, minutes, gap, hardFingers, prefer, List.of());
+    }
+
+    /** Returns whether the session may be on the weekday of a date. */
+    boolean allows(LocalDate day) {
+      return onlyOn.isEmpty() || onlyOn.contains(day.getDayOfWeek());
+    }
 
     /** Returns the fewest whole days between two dates that the gap allows. */
     public int gapDays() {
@@ -217,6 +234,7 @@ public final class Placement {
   public static boolean isOpen(Week week, Request request, LocalDate day) {
     long minutes = week.available().apply(day).toMinutes();
     return minutes > 0
+        && request.allows(day)
         && minutes >= request.minutes()
         && week.hardDays().stream().noneMatch(hard -> hard.isToBeFreshOn(day))
         && request

@@ -6,6 +6,7 @@ import gripwright.finding.Listing;
 import gripwright.finding.Message;
 import gripwright.schedule.HardThing;
 import gripwright.schedule.PlacementReason;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -42,7 +43,17 @@ public final class PlacementReasons {
       return Clause.of("placement.costs-later");
     }
     List<Message> parts = new ArrayList<>();
-    parts.add(daysLeft(request, facts));
+    boolean onlyOn = facts.contains(new Conflict.OnlyOn());
+    if (!onlyOn || some(facts, Conflict.TimeOn.class).findAny().isPresent()) {
+      parts.add(daysLeft(request, facts));
+    }
+    if (onlyOn) {
+      parts.add(
+          Clause.of(
+              "placement.only-on",
+              "days",
+              listed(request.onlyOn().stream().sorted().map(PlacementReasons::weekday).toList())));
+    }
     if (facts.contains(new Conflict.Gap())) {
       parts.add(Clause.of("placement.gap", "hours", request.gap().toHours()));
     }
@@ -155,8 +166,11 @@ public final class PlacementReasons {
   }
 
   private static Message weekday(LocalDate day) {
-    return Clause.of(
-        "placement." + day.getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT));
+    return weekday(day.getDayOfWeek());
+  }
+
+  private static Message weekday(DayOfWeek day) {
+    return Clause.of("placement." + day.name().substring(0, 3).toLowerCase(Locale.ROOT));
   }
 
   /** Returns why a session is on a day. */

@@ -94,8 +94,7 @@ final class DoseSteps {
     @Override
     public Dose holdTo(Advance.HoldTo to) {
       Duration more = to.step().multipliedBy(steps);
-      Scheme scheme =
-          dose.scheme().mapHolds(h -> new Scheme.Hold(longer(h.time(), more, to), h.level()));
+      Scheme scheme = dose.scheme().mapHolds(h -> h.lasting(longer(h.time(), more, to)));
       why.add(
           new ProgressLink.Hold(
               steps, to.step().toNanos() / 1e9, scheme.written().get(0).seconds()));

@@ -22,6 +22,7 @@ final class EarnedSteps {
   private int steps;
   private int row;
   private int cooling;
+  private boolean farBelow;
   private Optional<LocalDate> lastStep = Optional.empty();
 
   /**
@@ -66,8 +67,11 @@ final class EarnedSteps {
     cooling = Math.max(0, cooling - 1);
     boolean trouble = fact.trouble(mostEffort).isPresent();
     // More load than planned is not the planned work, so it earns no more of it.
+    boolean farBelowTwice = farBelow && fact.farBelowBound();
+    farBelow = fact.done().isPresent() ? fact.farBelowBound() : farBelow;
     boolean good =
         cooling == 0
+            && !farBelowTwice
             && !trouble
             && !fact.heavier()
             && fact.done().isPresent()

@@ -23,8 +23,7 @@ final class EasedDose {
       why.add(new ProgressLink.EasedSets(kept, keep, sets));
       return dose.with(dose.scheme().withSets(kept));
     }
-    Scheme shorter =
-        dose.scheme().mapHolds(h -> new Scheme.Hold(shorter(h.time(), keep), h.level()));
+    Scheme shorter = dose.scheme().mapHolds(h -> h.lasting(shorter(h.time(), keep)));
     why.add(new ProgressLink.EasedHold(shorter.written().get(0).seconds(), keep));
     return dose.shortened(shorter);
   }

@@ -32,7 +32,7 @@ import java.util.stream.Stream;
  *
  * <p>A step is taken only after a week in which something was trained, never in an eased (deload)
  * week, and only by an exercise that is not still being introduced. A rehabilitation line takes
- * none, because the practitioner's plan decides.
+ * none, because the practitioner's plan decides, and neither does a warm-up.
  */
 public final class Progression {
 
@@ -92,6 +92,19 @@ public final class Progression {
     public Week {
       opportunities = List.copyOf(opportunities);
       lost = List.copyOf(lost);
+    }
+
+    /** Returns this week as if it were not eased, for exercises that are not. */
+    public Week notEased() {
+      return new Week(
+          first,
+          opportunities,
+          lost,
+          Optional.empty(),
+          ramp,
+          rise,
+          blockers,
+          withoutLogLimits.map(Week::notEased));
     }
 
     /** Returns this week after sessions in it. */
@@ -184,9 +197,7 @@ public final class Progression {
             .map(i -> new Dose.Ramp(i.fromFraction(), (double) chances / (i.weeks() - 1)));
     Dose dose = Dose.written(exercise.scheme(), exercise.edge()).onRamp(ramp);
     Optional<Advance> advance =
-        ramp.isPresent() || exercise.rehabilitation().isPresent()
-            ? Optional.empty()
-            : advance(grip);
+        ramp.isPresent() || !mayAdvance(exercise) ? Optional.empty() : advance(grip);
     if (advance.isPresent()) {
       dose =
           advanced(dose, advance.get(), new Chances(exercise, grip, week, chances - ramped), why);
@@ -198,13 +209,17 @@ public final class Progression {
     return dose.because(why);
   }
 
+  private static boolean mayAdvance(Exercise exercise) {
+    return exercise.rehabilitation().isEmpty() && !exercise.warmUp();
+  }
+
   /** Counts the steps that nothing in the log prevented, and records the others. */
   private int chances(
       Exercise exercise, Grip grip, Week week, boolean introduced, List<Derivation> why) {
     Optional<Advance.Pace> pace = advance(grip).map(a -> a.first().when());
     boolean steps =
         introduced
-            || (exercise.rehabilitation().isEmpty()
+            || (mayAdvance(exercise)
                 && pace.filter(Advance.EveryWeeks.class::isInstance).isPresent());
     if (!steps) {
       return week.opportunities().size();

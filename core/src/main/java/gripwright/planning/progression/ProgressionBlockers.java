@@ -22,6 +22,7 @@ import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.Cause;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -114,6 +115,10 @@ public final class ProgressionBlockers {
               .orElse(RisingPain.MILD));
     }
 
+    private boolean isWork(PlannedExercise trained) {
+      return !trained.warmUp() && is(trained.protocol(), trained.setup());
+    }
+
     private boolean is(String protocol, Setup setup) {
       return protocol.equals(exercise.protocol().name())
           && setup.grip().name().equals(grip.name())
@@ -134,7 +139,8 @@ public final class ProgressionBlockers {
       LocalDate before) {}
 
   private List<LoggedWork> facts(Candidate candidate, LocalDate before) {
-    return LoggedWork.inPlan(timeline, soFar, before, candidate::is);
+    return LoggedWork.inPlan(
+        timeline, soFar, before, candidate::is, candidate.exercise().scheme().setsUpTo());
   }
 
   /** Returns the last logged work with a known load. */
@@ -163,7 +169,7 @@ public final class ProgressionBlockers {
     if (silent) {
       return Optional.empty();
     }
-    return HeldLoad.last(soFar, before, e -> candidate.is(e.protocol(), e.setup()), line)
+    return HeldLoad.last(soFar, before, candidate::isWork, line)
         .filter(last -> last.byLog() || cutShort(candidate, last.monday(plan.from()), before));
   }
 
@@ -243,6 +249,7 @@ public final class ProgressionBlockers {
         .filter(f -> isFresh(f.date(), candidate.grip(), before))
         .flatMap(f -> f.trouble(candidate.mostEffort()))
         .ifPresent(reasons::add);
+    farBelowBound(facts).ifPresent(reasons::add);
     held(candidate, Optional.empty(), before)
         .ifPresent(h -> reasons.add(new Cause.LoadReturnsFirst(h.load(), h.date())));
     boolean done = facts.stream().anyMatch(f -> f.done().isPresent() && !f.date().isBefore(since));
@@ -250,6 +257,20 @@ public final class ProgressionBlockers {
       reasons.add(new Cause.NotTrained(since, before.minusDays(1)));
     }
     return reasons;
+  }
+
+  /** Returns that less than half of a bound was done in the last two sessions, if it was. */
+  private static Optional<Cause> farBelowBound(List<LoggedWork> facts) {
+    List<LoggedWork> done = facts.stream().filter(f -> f.done().isPresent()).toList();
+    if (done.size() < 2 || !done.get(done.size() - 2).farBelowBound()) {
+      return Optional.empty();
+    }
+    LoggedWork last = done.get(done.size() - 1);
+    return last.farBelowBound()
+        ? Optional.of(
+            new Cause.FarBelowBound(
+                last.done().orElseThrow().sets().getAsInt(), last.sets().getAsInt(), last.date()))
+        : Optional.empty();
   }
 
   private static Cause lessLifted(LoggedWork fact) {
@@ -261,7 +282,7 @@ public final class ProgressionBlockers {
     return soFar.stream()
         .filter(s -> !s.date().isBefore(since) && s.date().isBefore(before))
         .flatMap(s -> s.exercises().stream())
-        .anyMatch(e -> candidate.is(e.protocol(), e.setup()));
+        .anyMatch(candidate::isWork);
   }
 
   /**

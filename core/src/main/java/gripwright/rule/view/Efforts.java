@@ -65,6 +65,10 @@ final class Efforts {
   }
 
   private static boolean needsMaximum(PlannedExercise planned) {
+    return planned.isToFailure() || isWrittenAsMaximum(planned);
+  }
+
+  private static boolean isWrittenAsMaximum(PlannedExercise planned) {
     return planned.scheme().levels().stream()
         .anyMatch(
             level ->

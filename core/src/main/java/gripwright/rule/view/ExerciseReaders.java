@@ -37,6 +37,7 @@ final class ExerciseReaders {
         .number("order", e -> e.order)
         .truth("hard", e -> e.hard)
         .truth("to-failure", ExerciseView::toFailure)
+        .truth("warm-up", ExerciseView::warmUp)
         .truth("known-light", e -> e.knownLight)
         .number("light-load", e -> e.lightLoad)
         .truth("test", e -> e.test)

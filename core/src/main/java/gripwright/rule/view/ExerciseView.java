@@ -289,9 +289,16 @@ public final class ExerciseView implements Named, Subject {
         .orElse(Double.NaN);
   }
 
+  /** Returns whether it is a warm-up that is light enough for one. */
+  boolean warmUp() {
+    return planned.filter(PlannedExercise::warmUp).isPresent();
+  }
+
   /** Returns whether a hold is written to failure or is estimated to fail. */
   boolean toFailure() {
-    return planned.filter(p -> isWrittenToFailure(p) || isFailing(p)).isPresent();
+    return planned
+        .filter(p -> p.isToFailure() || isWrittenToFailure(p) || isFailing(p))
+        .isPresent();
   }
 
   private static boolean isWrittenToFailure(PlannedExercise planned) {

@@ -61,6 +61,35 @@ class ConflictTest {
         reason(ylva(), session("s", 45, 72, true), 4, List.of(), Map.of()));
   }
 
+  @Test
+  void theOnlyWeekdaysAreNamed() {
+    Placement.Request only =
+        new Placement.Request(
+            "s",
+            45,
+            Duration.ofHours(72),
+            Optional.empty(),
+            List.of(),
+            List.of(DayOfWeek.THURSDAY, DayOfWeek.TUESDAY));
+    assertEquals(
+        "it is only on tue and thu and at least 72 h are needed between them",
+        reason(ylva(), only, 2, List.of(), Map.of()));
+    assertEquals(
+        "tue, thu and sat are the only days left in week 3 and it is only on mon",
+        reason(
+            ylva(),
+            new Placement.Request(
+                "s",
+                45,
+                Duration.ofHours(24),
+                Optional.empty(),
+                List.of(),
+                List.of(DayOfWeek.MONDAY)),
+            1,
+            List.of(),
+            Map.of()));
+  }
+
   private static Athlete ylva() {
     return Skarvdal.ylva().build();
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gripwright.grip.FingerSet;
 import gripwright.planning.Skarvdal;
 import gripwright.schedule.HardThing;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -42,6 +43,20 @@ class PlacementTest {
     assertEquals(true, Placement.isOpen(week(), hour, THURSDAY));
     assertEquals(false, Placement.isOpen(week(), hour, MONDAY));
     assertEquals(false, Placement.isOpen(week(), request(61, 24, Optional.empty()), THURSDAY));
+  }
+
+  @Test
+  void aDayIsOpenOnlyOnTheWeekdaysOfTheSession() {
+    Placement.Request only =
+        new Placement.Request(
+            "s",
+            45,
+            Duration.ofHours(24),
+            Optional.empty(),
+            List.of(),
+            List.of(DayOfWeek.TUESDAY, DayOfWeek.SATURDAY));
+    assertEquals(true, Placement.isOpen(week(), only, TUESDAY));
+    assertEquals(false, Placement.isOpen(week(), only, THURSDAY));
   }
 
   @Test

@@ -40,6 +40,7 @@ class PropertyValuesTest {
         order 1
         hard no
         to-failure no
+        warm-up no
         known-light no
         light-load -
         test no
@@ -92,6 +93,7 @@ class PropertyValuesTest {
         order 1
         hard no
         to-failure no
+        warm-up no
         known-light no
         light-load 36.6
         test no

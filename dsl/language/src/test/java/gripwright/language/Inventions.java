@@ -26,6 +26,7 @@ import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Extent;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
@@ -204,13 +205,17 @@ final class Inventions {
     }
     Protocol.Part.Hold hold =
         new Protocol.Part.Hold(
-            Term.of(time(3, 12)), sometimes() ? Term.of(level()) : Term.given("level"));
+            Term.of(time(3, 12)),
+            sometimes() ? Term.of(level()) : Term.given("level"),
+            one(Extent.values()));
     List<Protocol.Part> steps = new ArrayList<>(List.of(hold));
     if (sometimes()) {
-      steps.add(new Protocol.Part.Rest(Term.of(time(5, 200))));
-      steps.add(new Protocol.Part.Repeat(Term.of(3), Term.of(Duration.ZERO), List.of(hold)));
+      steps.add(new Protocol.Part.Rest(Term.of(time(5, 200)), text()));
+      steps.add(
+          new Protocol.Part.Repeat(Term.of(3), Term.of(Duration.ZERO), List.of(hold), sometimes()));
     }
-    protocol.step(new Protocol.Part.Repeat(Term.given("sets"), Term.given("pause"), steps));
+    protocol.step(
+        new Protocol.Part.Repeat(Term.given("sets"), Term.given("pause"), steps, sometimes()));
     return protocol.build();
   }
 
@@ -241,7 +246,7 @@ final class Inventions {
       plan.weeklyRise((1 + random.nextInt(30)) / 100.0);
     }
     if (sometimes()) {
-      plan.warmUp(time(300, 900)).restBetween(time(60, 240)).weights(weights());
+      plan.warmUp(time(300, 900)).warmUpText(text()).restBetween(time(60, 240)).weights(weights());
       plan.retest(
           new Plan.Retest(
               List.of(Setup.of(StandardGrips.HALF_CRIMP, Length.ofMillimetres(20))),
@@ -304,6 +309,10 @@ final class Inventions {
                     ? Duration.ofHours(24L * (1 + random.nextInt(4)))
                     : Duration.ofHours(48))
             .prefer(sometimes() ? List.of(DayOfWeek.TUESDAY, DayOfWeek.MONDAY) : List.of())
+            .onlyOn(
+                sometimes()
+                    ? List.of(DayOfWeek.FRIDAY, DayOfWeek.TUESDAY, DayOfWeek.MONDAY)
+                    : List.of())
             .supervisedBy(sometimes() ? Optional.of("somebody") : Optional.empty())
             .build();
     if (!sometimes()) {
@@ -315,13 +324,23 @@ final class Inventions {
         new SessionPlan.Content(
             other.exercises(),
             other.warmUp().or(content::warmUp),
-            other.restBetween().or(content::restBetween)));
+            other.restBetween().or(content::restBetween),
+            other.warmUp().isPresent() ? other.warmUpText() : content.warmUpText()));
   }
 
   private SessionPlan.Content content(Protocol own, Optional<Exercise.Weights> weights) {
     List<Exercise> exercises = new ArrayList<>();
+    if (sometimes()) {
+      exercises.add(
+          Exercise.builder(own, new Exercise.On(StandardGrips.OPEN_FOUR), Length.ofMillimetres(20))
+              .hands(one(Hands.values()))
+              .warmUp(true)
+              .note(text())
+              .build());
+    }
     exercises.add(
         Exercise.builder(own, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
+            .note(text())
             .with(sometimes() ? Map.of("level", Argument.of(level())) : Map.of())
             .hands(one(Hands.values()))
             .lifting(sometimes())
@@ -338,10 +357,12 @@ final class Inventions {
                 Length.ofMillimetres(20))
             .with(Map.of("sets", Argument.of(3)))
             .build());
+    Optional<Duration> warmUp = sometimes() ? Optional.of(time(300, 900)) : Optional.empty();
     return new SessionPlan.Content(
         exercises,
-        sometimes() ? Optional.of(time(300, 900)) : Optional.empty(),
-        sometimes() ? Optional.of(time(60, 300)) : Optional.empty());
+        warmUp,
+        sometimes() ? Optional.of(time(60, 300)) : Optional.empty(),
+        warmUp.flatMap(time -> text()));
   }
 
   private Advance advance() {

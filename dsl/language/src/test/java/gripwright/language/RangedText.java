@@ -84,6 +84,7 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         maximum <cohort-maximum:100 kg> spread 15 % on half-crimp edge <cohort-edge:20 mm>
         critical-force <cohort-force:41 %> max spread <cohort-force-spread:28 %>
         correlate maximum, critical-force <correlation:0.6>
+        source "our own"
       }
       compare two {
         for adults

@@ -32,7 +32,6 @@ class SamplesTest {
           "junior.grip",
           "loft.grip",
           "month.grip",
-          "protocols.grip",
           "return.grip",
           "spring.grip",
           "study.grip",

@@ -20,6 +20,9 @@ import gripwright.plan.SessionPlan;
 import gripwright.planning.GeneratedSeason;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.StandardProtocols;
+import gripwright.protocol.Term;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
@@ -32,6 +35,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Writes a generated season as a coach would write it. */
 final class SeasonText {
@@ -62,8 +66,40 @@ final class SeasonText {
 
   String write() {
     List<String> declarations = new ArrayList<>(List.of(athlete(), log(), plan()));
+    season.plan().blocks().stream()
+        .flatMap(block -> block.content().sessions().stream())
+        .flatMap(session -> session.content().exercises().stream())
+        .map(Exercise::protocol)
+        .distinct()
+        .filter(protocol -> !StandardProtocols.byName().containsKey(protocol.name()))
+        .forEach(protocol -> declarations.add(protocol(protocol)));
     order.accept(declarations);
     return "language 1\n" + String.join("\n", declarations);
+  }
+
+  /** Writes a protocol of one repeat and one hold, whose bounds are all written as such. */
+  private String protocol(Protocol protocol) {
+    Protocol.Part.Repeat repeat = (Protocol.Part.Repeat) protocol.steps().get(0);
+    Protocol.Part.Hold hold = (Protocol.Part.Hold) repeat.steps().get(0);
+    List<String> lines = new ArrayList<>();
+    protocol.parameters().forEach((name, value) -> lines.add("given " + name + " " + value(value)));
+    lines.add(
+        "repeat up to "
+            + term(repeat.times(), Object::toString)
+            + " resting "
+            + term(repeat.resting(), SeasonText::time)
+            + " { hold up to "
+            + term(hold.time(), SeasonText::time)
+            + " at "
+            + term(hold.level(), level -> value(Argument.of(level)))
+            + " }");
+    return body("protocol " + protocol.name(), lines);
+  }
+
+  private static <T> String term(Term<T> term, Function<T, String> fixed) {
+    return term instanceof Term.Given<T> given
+        ? given.parameter()
+        : fixed.apply(((Term.Fixed<T>) term).value());
   }
 
   private String body(String head, List<String> statements) {
@@ -356,6 +392,10 @@ final class SeasonText {
   private String session(SessionPlan session) {
     List<String> lines = new ArrayList<>();
     session.content().exercises().forEach(e -> lines.add(exercise(e)));
+    if (!session.onlyOn().isEmpty()) {
+      lines.add(
+          "only on " + String.join(", ", session.onlyOn().stream().map(SeasonText::word).toList()));
+    }
     if (!session.prefer().isEmpty()) {
       lines.add(
           "prefer " + String.join(", ", session.prefer().stream().map(SeasonText::word).toList()));
@@ -385,6 +425,7 @@ final class SeasonText {
         + grips
         + " "
         + place(exercise.edge(), exercise.hands())
+        + (exercise.warmUp() ? " as warm-up" : "")
         + exercise.rehabilitation().map(whose -> " rehabilitation \"" + whose + "\"").orElse("");
   }
 

@@ -6,6 +6,7 @@ import gripwright.change.SessionChange;
 import gripwright.finding.Message;
 import gripwright.hand.Hands;
 import gripwright.plan.Plan;
+import gripwright.protocol.Extent;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Numbers;
@@ -14,6 +15,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.wording.Wording;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -234,6 +236,25 @@ final class ChangeJson {
     return Numbers.plain(time.toNanos() / 1e9, 3) + " s";
   }
 
+  /** Returns what sets and hold times mean, such as {@code sets up to 5, hold up to 20 s}. */
+  private static String bound(Scheme scheme) {
+    List<String> parts = new ArrayList<>();
+    parts.add("sets " + (scheme.setsUpTo() ? "up to " : "") + scheme.sets());
+    scheme.written().stream()
+        .map(h -> "hold " + bound(h.extent()) + seconds(h.time()))
+        .distinct()
+        .forEach(parts::add);
+    return String.join(", ", parts);
+  }
+
+  private static String bound(Extent extent) {
+    return switch (extent) {
+      case WHOLE -> "";
+      case UP_TO -> "up to ";
+      case TO_FAILURE -> "to failure up to ";
+    };
+  }
+
   private static @Nullable String value(PlannedExercise exercise, SessionChange.Measure measure) {
     Scheme scheme = exercise.scheme();
     return switch (measure) {
@@ -256,6 +277,8 @@ final class ChangeJson {
       case REHABILITATION -> exercise.rehabilitation().orElse(null);
       case ORDER -> Integer.toString(exercise.order());
       case HARDNESS -> exercise.hard() ? "hard" : "not hard";
+      case BOUND -> bound(scheme);
+      case WARM_UP -> exercise.warmUp() ? "warm-up" : "work";
       case COURSE -> null;
     };
   }

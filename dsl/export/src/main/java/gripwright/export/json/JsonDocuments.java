@@ -2,6 +2,7 @@ package gripwright.export.json;
 
 import gripwright.compare.ComparisonResult;
 import gripwright.diff.EditionDiff;
+import gripwright.export.csv.TidyTable;
 import gripwright.finding.ReportedFinding;
 import gripwright.review.Review;
 import gripwright.survey.GripSurvey;
@@ -206,6 +207,19 @@ public final class JsonDocuments {
                       .forEach(subject -> ComparisonJson.write(json, result, subject, List.of())));
           FindingJson.list(json, findings);
         });
+    return json.close();
+  }
+
+  /**
+   * Returns the description of a folder of tables, {@code datapackage.json}, by Frictionless Data
+   * Package, version 1.
+   *
+   * @param name of the package: small letters, digits and hyphens
+   * @param title for people
+   */
+  public String dataPackage(String name, String title, List<TidyTable> tables) {
+    JsonText json = text();
+    DataPackageJson.write(json, name, title, tables);
     return json.close();
   }
 

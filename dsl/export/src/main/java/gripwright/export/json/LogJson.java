@@ -41,7 +41,11 @@ final class LogJson {
   private static List<ExerciseMatch> matches(Happened happened, LogEntry.Trained line) {
     return happened
         .planned()
-        .map(planned -> ExerciseMatch.of(planned, line))
+        .map(
+            planned ->
+                ExerciseMatch.of(planned, line).stream()
+                    .filter(match -> !match.isUnloggedWarmUp())
+                    .toList())
         .orElseGet(
             () ->
                 line.done().stream()

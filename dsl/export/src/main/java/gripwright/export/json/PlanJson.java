@@ -7,6 +7,8 @@ import gripwright.hand.FingerPose;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Joint;
 import gripwright.hand.Side;
+import gripwright.protocol.Extent;
+import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedRetest;
@@ -98,6 +100,7 @@ final class PlanJson {
                     "happened",
                     () -> LogJson.happened(json, happened, plan.timeline().line(happened))),
             () -> json.nothing("happened"));
+    session.warmUpText().ifPresent(text -> json.field("warmUpText", text));
     json.list("exercises", session.exercises(), e -> json.object(() -> exercise(json, e)));
   }
 
@@ -118,6 +121,7 @@ final class PlanJson {
         SECONDS);
     json.field("restSeconds", seconds(exercise.scheme().restBetweenHolds()), SECONDS);
     json.field("setRestSeconds", seconds(exercise.scheme().restBetweenSets()), SECONDS);
+    bounds(json, exercise);
     json.field("percentOfMax", exercise.percentOfMax(), PERCENT);
     json.field("builtPercentOfMax", exercise.builtPercentOfMax(), PERCENT);
     json.field("maxUsedKg", kilograms(exercise.maximum(), Maximum::used), KILOGRAMS);
@@ -135,6 +139,33 @@ final class PlanJson {
         .ifPresentOrElse(
             mix -> json.object("mix", () -> mix(json, mix)), () -> json.nothing("mix"));
     json.list("why", exercise.why(), w -> json.line(() -> why(json, w)));
+  }
+
+  /** Writes what only some exercises have: bounds, a mark as warm-up, and texts. */
+  private static void bounds(JsonText json, PlannedExercise exercise) {
+    Scheme scheme = exercise.scheme();
+    if (scheme.setsUpTo()) {
+      json.field("setsUpTo", true);
+    }
+    List<Extent> extents = scheme.written().stream().map(Scheme.Hold::extent).distinct().toList();
+    if (extents.size() == 1 && extents.get(0).isBound()) {
+      json.field("holdUpTo", true);
+    }
+    if (exercise.isToFailure()) {
+      json.field("toFailure", true);
+    }
+    if (exercise.warmUp()) {
+      json.field("warmUp", true);
+    }
+    exercise.note().ifPresent(note -> json.field("note", note));
+    if (!scheme.restsWithText().isEmpty()) {
+      json.list("restTexts", scheme.restsWithText(), rest -> json.line(() -> restText(json, rest)));
+    }
+  }
+
+  private static void restText(JsonText json, Scheme.Rest rest) {
+    json.field("seconds", seconds(rest.time()), SECONDS);
+    json.field("text", rest.text().orElse(null));
   }
 
   private static void mix(JsonText json, GripMix mix) {
@@ -227,6 +258,9 @@ final class PlanJson {
     json.field("kind", step.isHold() ? "hold" : "rest");
     json.field("seconds", step.seconds(), SECONDS);
     json.field("totalLoadKg", kilograms(step.load(), load -> load), KILOGRAMS);
+    if (step.extent().isBound()) {
+      json.field("until", step.extent() == Extent.UP_TO ? "up-to" : "failure-or-up-to");
+    }
   }
 
   private static void why(JsonText json, Derivation link) {

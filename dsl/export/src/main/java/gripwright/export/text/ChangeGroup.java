@@ -184,6 +184,8 @@ record ChangeGroup(List<PlanChange> changes) {
       case REHABILITATION -> exercise.rehabilitation();
       case ORDER -> exercise.order();
       case HARDNESS -> exercise.hard();
+      case BOUND -> List.of(scheme.setsUpTo(), scheme.written());
+      case WARM_UP -> exercise.warmUp();
       case COURSE -> "";
     };
   }

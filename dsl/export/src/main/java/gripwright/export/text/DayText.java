@@ -141,6 +141,7 @@ public final class DayText {
     page.wrapped(
         "  ",
         words.say("season.day-because", "reason", Page.clean(words.of(session.placedBecause()))));
+    log.addWarmUp(page, "  ", session);
     ExerciseTable table = new ExerciseTable(List.of(session), words);
     int steps =
         session.exercises().stream()

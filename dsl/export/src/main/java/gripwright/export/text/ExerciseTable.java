@@ -71,6 +71,29 @@ final class ExerciseTable {
                 page.wrapped(
                     INDENT + BETWEEN,
                     words.say("season.rehabilitation", "plan", Page.clean(plan))));
+    addWords(page, exercise);
+  }
+
+  /** Adds what is to be known of an exercise that is not in its row. */
+  private void addWords(Page page, PlannedExercise exercise) {
+    String indent = INDENT + BETWEEN;
+    if (exercise.warmUp()) {
+      page.wrapped(indent, words.say("season.warm-up"));
+    }
+    for (Scheme.Rest rest : exercise.scheme().restsWithText()) {
+      page.wrapped(
+          indent,
+          words.say(
+              "season.rest",
+              "time",
+              time(rest.time()),
+              "text",
+              Page.clean(rest.text().orElse(""))));
+    }
+    exercise
+        .note()
+        .ifPresent(
+            note -> page.wrapped(indent, words.say("season.note", "note", Page.clean(note))));
   }
 
   private String left(EndReserve reserve) {
@@ -109,24 +132,12 @@ final class ExerciseTable {
     return new String[] {
       setup.grip().name(),
       words.edge(setup),
-      work(exercise.scheme()),
+      new WorkWords(words).of(exercise.scheme()),
       rest(exercise.scheme()),
       total(exercise),
       setup.lifting() ? words.say("season.lifted") : signed(exercise.added()),
       level(exercise)
     };
-  }
-
-  /** Returns sets, holds and hold time, as in {@code 4 x 6 x 7 s}. */
-  private static String work(Scheme scheme) {
-    String holds = scheme.repetitionsPerSet() + " x ";
-    List<Duration> times =
-        scheme.holds().stream().map(Scheme.Hold::time).distinct().sorted().toList();
-    String time =
-        times.size() == 1
-            ? seconds(times.get(0)) + " s"
-            : seconds(times.get(0)) + "-" + seconds(times.get(times.size() - 1)) + " s";
-    return scheme.sets() + " x " + (scheme.repetitionsPerSet() == 1 ? "" : holds) + time;
   }
 
   private static String seconds(Duration time) {

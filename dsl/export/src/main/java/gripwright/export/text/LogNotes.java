@@ -127,6 +127,15 @@ final class LogNotes {
         .orElseGet(() -> words.say("season.trained", "session", session.name(), "happened", kind));
   }
 
+  /** Adds what the coach wrote for the warm-up of a session. */
+  void addWarmUp(Page page, String indent, DatedSession session) {
+    session
+        .warmUpText()
+        .ifPresent(
+            text ->
+                page.wrapped(indent, words.say("season.warm-up-text", "text", Page.clean(text))));
+  }
+
   /** Adds how a past session felt and what was left out. */
   void addDone(Page page, DatedSession session, LogTimeline timeline) {
     if (session.happened().isEmpty()) {
@@ -136,6 +145,7 @@ final class LogNotes {
     LogEntry.Trained line = timeline.line(happened);
     happened.planned().stream()
         .flatMap(planned -> ExerciseMatch.of(planned, line).stream())
+        .filter(match -> !match.isUnloggedWarmUp())
         .forEach(match -> page.wrapped("    ", Page.clean(line(match))));
     line.note()
         .ifPresent(
@@ -151,7 +161,9 @@ final class LogNotes {
             asked ->
                 facts.add(
                     words.count(
-                        match.done().isEmpty() ? "season.left-out" : "season.asked",
+                        match.done().isEmpty()
+                            ? "season.left-out"
+                            : asked.scheme().setsUpTo() ? "season.asked-up-to" : "season.asked",
                         asked.scheme().sets(),
                         "load",
                         asked.totalLoad())));

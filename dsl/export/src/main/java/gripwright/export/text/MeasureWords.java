@@ -27,7 +27,7 @@ final class MeasureWords {
       case LOAD ->
           words.say(
               "diff.load", "after", range(group.loads(false)), "before", range(group.loads(true)));
-      case PROTOCOL, GRIP, HANDS, HARDNESS -> instead("diff.instead", is, was);
+      case PROTOCOL, GRIP, HANDS, BOUND, HARDNESS -> instead("diff.instead", is, was);
       case SETS -> instead("diff.sets", words.count("page.sets", one.after().scheme().sets()), was);
       case REPETITIONS ->
           words.count("diff.repetitions", one.after().scheme().repetitionsPerSet(), "before", was);
@@ -38,6 +38,8 @@ final class MeasureWords {
           is.isEmpty()
               ? words.say("diff.no-rehabilitation")
               : words.say("diff.rehabilitation", "after", is);
+      case WARM_UP ->
+          words.say(one.after().warmUp() ? "diff.as-warm-up" : "diff.no-longer-warm-up");
       case LEVEL -> levels(one);
     };
   }
@@ -87,7 +89,8 @@ final class MeasureWords {
       case REHABILITATION -> exercise.rehabilitation().orElse("");
       case ORDER -> Integer.toString(exercise.order());
       case HARDNESS -> words.say(exercise.hard() ? "diff.hard" : "diff.not-hard");
-      case COURSE -> "";
+      case BOUND -> new WorkWords(words).of(scheme);
+      case COURSE, WARM_UP -> "";
     };
   }
 }

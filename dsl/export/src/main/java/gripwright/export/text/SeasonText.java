@@ -155,6 +155,11 @@ public final class SeasonText {
     compiled.clearances().forEach(injury -> page.wrapped("", cleared(injury)));
     page.gap();
     page.wrapped("", words.say("season.legend"));
+    if (compiled.sessions().stream()
+        .flatMap(session -> session.exercises().stream())
+        .anyMatch(exercise -> exercise.scheme().hasBound())) {
+      page.wrapped("", words.say("season.legend-bound"));
+    }
     HandTable hand = new HandTable(compiled, words);
     if (!hand.isEmpty()) {
       page.gap();
@@ -362,6 +367,7 @@ public final class SeasonText {
         .supervisorOf(session)
         .filter(who -> !compiled.plan().supervisedBy().equals(Optional.of(who)))
         .ifPresent(who -> page.wrapped("    ", supervised(who)));
+    log.addWarmUp(page, "    ", session);
     ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);

@@ -86,13 +86,13 @@ final class SessionTable {
     List<ExerciseMatch> lacking =
         session.work().stream()
             .map(ReviewedSession.Work::match)
-            .filter(match -> match.planned().isPresent() && !match.inFull())
+            .filter(match -> match.planned().isPresent() && !match.asPlanned())
             .toList();
     long leftOut = lacking.stream().filter(match -> match.setsDone().orElse(0) == 0).count();
     long fewerSets =
         lacking.stream()
             .filter(match -> match.setsDone().orElse(0) > 0)
-            .filter(match -> match.setsDone().orElse(0) < match.setsPlanned().orElse(0))
+            .filter(ExerciseMatch::missedSets)
             .count();
     List<String> parts = new ArrayList<>();
     if (leftOut > 0) {
@@ -119,7 +119,9 @@ final class SessionTable {
             .orElse("");
     List<String> parts = new ArrayList<>();
     if (match.done().isEmpty()) {
-      parts.add(words.say("reviewed.not-done"));
+      parts.add(
+          words.say(
+              match.isUnloggedWarmUp() ? "reviewed.warm-up-not-logged" : "reviewed.not-done"));
     } else {
       Done done = match.done().get();
       parts.add(sets(match));
@@ -147,7 +149,9 @@ final class SessionTable {
     int done = match.setsDone().getAsInt();
     return match.setsPlanned().isPresent()
         ? words.say(
-            "reviewed.sets-of",
+            match.planned().filter(asked -> asked.scheme().setsUpTo()).isPresent()
+                ? "reviewed.sets-of-up-to"
+                : "reviewed.sets-of",
             "done",
             done,
             "asked",

@@ -86,6 +86,10 @@ final class CompareArms {
       diagnostics.error(line.rehabilitation(), "value.arm", "what", "`rehabilitation`");
       return Optional.empty();
     }
+    if (line.warmUp() != null) {
+      diagnostics.error(line.warmUp(), "value.arm", "what", "`as warm-up`");
+      return Optional.empty();
+    }
     PlanScope scope =
         new PlanScope(
             diagnostics, tables.grips(), tables.protocols(), Set.of(), false, tables.budget());

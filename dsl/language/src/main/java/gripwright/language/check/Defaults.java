@@ -14,15 +14,28 @@ import java.util.Optional;
 /**
  * Defaults of a plan, block or session; the innermost one applies.
  *
- * @param warmUp duration of the warm-up
+ * @param warming duration of the warm-up and what to do in it
  * @param restBetween rest between two exercises
  * @param weights weights for choosing grips
  */
 record Defaults(
-    Optional<Duration> warmUp, Optional<Duration> restBetween, Optional<Weights> weights) {
+    Optional<Warming> warming, Optional<Duration> restBetween, Optional<Weights> weights) {
+
+  /** A warm-up: its duration and the words for people. */
+  record Warming(Duration time, Optional<String> text) {}
 
   /** No defaults. */
   static final Defaults NONE = new Defaults(Optional.empty(), Optional.empty(), Optional.empty());
+
+  /** Returns the duration of the warm-up. */
+  Optional<Duration> warmUp() {
+    return warming.map(Warming::time);
+  }
+
+  /** Returns what to do in the warm-up. */
+  Optional<String> warmUpText() {
+    return warming.flatMap(Warming::text);
+  }
 
   /** Returns the defaults inside a body with these statements. */
   Defaults within(Diagnostics diagnostics, List<? extends Syntax> items) {
@@ -45,7 +58,11 @@ record Defaults(
     public Defaults warmUp(WarmUp item) {
       return once.first(item, "warm-up")
           ? new Defaults(
-              time(item.time(), Slot.WARM_UP).or(outer::warmUp), inner.restBetween, inner.weights)
+              time(item.time(), Slot.WARM_UP)
+                  .map(time -> new Warming(time, AthleteCheck.note(item.text())))
+                  .or(outer::warming),
+              inner.restBetween,
+              inner.weights)
           : inner;
     }
 
@@ -53,7 +70,7 @@ record Defaults(
     public Defaults restBetween(RestBetween item) {
       return once.first(item, "rest between exercises")
           ? new Defaults(
-              inner.warmUp,
+              inner.warming,
               time(item.time(), Slot.REST_BETWEEN).or(outer::restBetween),
               inner.weights)
           : inner;
@@ -63,7 +80,7 @@ record Defaults(
     public Defaults weigh(Weigh item) {
       return once.first(item, "weigh")
           ? new Defaults(
-              inner.warmUp,
+              inner.warming,
               inner.restBetween,
               new Shares(diagnostics).weights(item).or(outer::weights))
           : inner;

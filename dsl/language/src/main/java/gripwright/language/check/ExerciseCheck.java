@@ -40,6 +40,10 @@ final class ExerciseCheck {
     Optional<String> rehabilitation =
         new Reasons(diagnostics).words(item.rehabilitation(), "rehabilitation");
     boolean nobodys = item.rehabilitation() != null && rehabilitation.isEmpty();
+    boolean misplaced = isMisplacedWarmUp(item);
+    if (misplaced) {
+      return Optional.empty();
+    }
     if (protocol.isEmpty() || with.isEmpty() || target.isEmpty() || setup.isEmpty() || nobodys) {
       return Optional.empty();
     }
@@ -53,7 +57,26 @@ final class ExerciseCheck {
             .hands(setup.get().hands())
             .lifting(setup.get().lifting())
             .rehabilitation(rehabilitation)
+            .warmUp(item.warmUp() != null)
+            .note(AthleteCheck.note(item.note()))
             .build());
+  }
+
+  /** Returns whether a line is a warm-up and something that a warm-up can't be, and reports it. */
+  private boolean isMisplacedWarmUp(DoItem item) {
+    Word warmUp = item.warmUp();
+    if (warmUp == null) {
+      return false;
+    }
+    if (item.target() instanceof Target.BestOf) {
+      diagnostics.error(warmUp, "value.warm-up", "best-of", "");
+      return true;
+    }
+    if (item.rehabilitation() != null) {
+      diagnostics.error(warmUp, "value.warm-up", "rehabilitation", "");
+      return true;
+    }
+    return false;
   }
 
   private Optional<Map<String, Argument>> arguments(DoItem item, Protocol protocol, Once once) {

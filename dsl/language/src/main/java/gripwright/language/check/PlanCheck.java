@@ -81,6 +81,7 @@ final class PlanCheck {
     declaration.items().forEach(item -> item.accept(items));
     Defaults defaults = Defaults.NONE.within(diagnostics, declaration.items());
     defaults.warmUp().ifPresent(builder::warmUp);
+    builder.warmUpText(defaults.warmUpText());
     defaults.restBetween().ifPresent(builder::restBetween);
     defaults.weights().ifPresent(builder::weights);
     new Reasons(diagnostics).supervisor(items.supervised).ifPresent(builder::supervisedBy);

@@ -17,6 +17,7 @@ import gripwright.language.syntax.Step;
 import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Extent;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Protocol.Part;
@@ -174,20 +175,31 @@ final class ProtocolCheck {
             "`hold`");
       }
       return both(times, rest)
-          .map(x -> new Part.Repeat(times.orElseThrow(), rest.orElseThrow(), inner));
+          .map(x -> new Part.Repeat(times.orElseThrow(), rest.orElseThrow(), inner, repeat.upTo()));
     }
 
     @Override
     public Optional<Part> holdStep(Step.HoldStep hold) {
       Optional<Term<Duration>> time = time(hold.time(), Slot.HOLD);
       Optional<Term<Level>> level = level(hold.level());
-      return both(time, level).map(x -> new Part.Hold(time.orElseThrow(), level.orElseThrow()));
+      return both(time, level)
+          .map(x -> new Part.Hold(time.orElseThrow(), level.orElseThrow(), extent(hold.bound())));
     }
 
     @Override
     public Optional<Part> restStep(Step.RestStep rest) {
-      return time(rest.time(), Slot.REST).map(Part.Rest::new);
+      Text text = rest.text();
+      return time(rest.time(), Slot.REST)
+          .map(time -> new Part.Rest(time, Optional.ofNullable(text).map(Text::value)));
     }
+  }
+
+  private static Extent extent(Step.Bound bound) {
+    return switch (bound) {
+      case NONE -> Extent.WHOLE;
+      case UP_TO -> Extent.UP_TO;
+      case TO_FAILURE -> Extent.TO_FAILURE;
+    };
   }
 
   private static Optional<Boolean> both(Optional<?> first, Optional<?> second) {
@@ -278,6 +290,18 @@ final class ProtocolCheck {
 
   /** Reports an unknown parameter beside those of the kind that fits here. */
   private void unknown(Word word, Values.Kind kind) {
+    if (word.text().equals("to-failure") && kind == Values.Kind.TIME) {
+      diagnostics.error(
+          word,
+          "name.unknown",
+          "kind",
+          Terms.kind("parameter"),
+          "name",
+          word.text(),
+          "bound",
+          "up to 90 s");
+      return;
+    }
     List<String> fitting =
         parameters.keySet().stream()
             .filter(

@@ -1,5 +1,6 @@
 package gripwright.language.check;
 
+import gripwright.finding.Listing;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.BlockPart.SessionItem;
 import gripwright.language.syntax.SessionPart;
@@ -46,15 +47,25 @@ final class SessionCheck {
     for (SessionPart.SessionOnlyFor own : sorted.onlyFor()) {
       only(item, own, onlyFor, only);
     }
-    Optional<List<DayOfWeek>> prefer = prefer(sorted.preferred());
+    Optional<List<DayOfWeek>> prefer =
+        weekdays(
+            sorted.preferred().stream().flatMap(part -> part.days().stream()).toList(),
+            "preferred-weekday");
+    Optional<List<DayOfWeek>> onlyOn =
+        weekdays(
+            sorted.onlyOn().stream().flatMap(part -> part.days().stream()).toList(), "weekday");
     Optional<String> supervisedBy = new Reasons(diagnostics).supervisor(sorted.supervised());
     if (perWeek.isEmpty() || gap.isEmpty() || content.isEmpty() || prefer.isEmpty()) {
+      return Optional.empty();
+    }
+    if (onlyOn.isEmpty() || tooFewDays(item, sorted.onlyOn(), perWeek.get(), onlyOn.get())) {
       return Optional.empty();
     }
     return Optional.of(
         SessionPlan.builder(item.name().text(), perWeek.get(), content.get())
             .gap(gap.get())
             .prefer(prefer.get())
+            .onlyOn(onlyOn.get())
             .only(only)
             .supervisedBy(supervisedBy)
             .build());
@@ -74,6 +85,9 @@ final class SessionCheck {
     }
     for (SessionPart.Prefer prefer : inside.preferred()) {
       diagnostics.error(prefer, "value.misplaced", "what", "prefer", "inside", "only for");
+    }
+    for (SessionPart.OnlyOn onlyOn : inside.onlyOn()) {
+      diagnostics.error(onlyOn, "value.misplaced", "what", "only on", "inside", "only for");
     }
     for (Supervised supervised : inside.supervised()) {
       diagnostics.error(
@@ -119,21 +133,49 @@ final class SessionCheck {
           "missing",
           "`do`");
     }
-    return exercises.size() == written.size() && Range.EXERCISES.contains(written.size())
-        ? Optional.of(new SessionPlan.Content(exercises, inner.warmUp(), inner.restBetween()))
+    boolean complete = !written.isEmpty() && exercises.size() == written.size();
+    boolean works = exercises.stream().anyMatch(e -> !e.warmUp());
+    if (complete && !damaged && !works) {
+      diagnostics.error(item.name(), "value.warm-up", "session", item.name().text());
+    }
+    return complete && works && Range.EXERCISES.contains(written.size())
+        ? Optional.of(
+            new SessionPlan.Content(
+                exercises, inner.warmUp(), inner.restBetween(), inner.warmUpText()))
         : Optional.empty();
   }
 
-  private Optional<List<DayOfWeek>> prefer(List<SessionPart.Prefer> parts) {
+  /** Returns whether fewer weekdays are allowed than there are sessions, and reports it. */
+  private boolean tooFewDays(
+      SessionItem item, List<SessionPart.OnlyOn> parts, int perWeek, List<DayOfWeek> days) {
+    if (parts.isEmpty() || days.size() >= perWeek) {
+      return false;
+    }
+    diagnostics.error(
+        parts.get(0),
+        "value.days",
+        "session",
+        item.name().text(),
+        "wanted",
+        perWeek,
+        "days",
+        Listing.of(
+            Listing.Style.AND,
+            parts.stream()
+                .flatMap(part -> part.days().stream())
+                .map(day -> "`" + day.text() + "`")
+                .toList()));
+    return true;
+  }
+
+  private Optional<List<DayOfWeek>> weekdays(List<Word> words, String kind) {
     List<DayOfWeek> days = new ArrayList<>();
     Once once = new Once(diagnostics);
     boolean sound = true;
-    for (SessionPart.Prefer prefer : parts) {
-      for (Word word : prefer.days()) {
-        Optional<DayOfWeek> day = new Words(diagnostics).weekday(word);
-        day.ifPresent(days::add);
-        sound &= day.isPresent() && once.first(word, "preferred-weekday", word.text());
-      }
+    for (Word word : words) {
+      Optional<DayOfWeek> day = new Words(diagnostics).weekday(word);
+      day.ifPresent(days::add);
+      sound &= day.isPresent() && once.first(word, kind, word.text());
     }
     return sound ? Optional.of(days) : Optional.empty();
   }

@@ -13,6 +13,7 @@ final class SessionParts implements SessionPart.Visitor {
   private final List<SessionPart.DoItem> exercises = new ArrayList<>();
   private final List<SessionPart.SessionOnlyFor> onlyFor = new ArrayList<>();
   private final List<SessionPart.Prefer> preferred = new ArrayList<>();
+  private final List<SessionPart.OnlyOn> onlyOn = new ArrayList<>();
   private final List<Supervised> supervised = new ArrayList<>();
 
   private SessionParts() {}
@@ -33,6 +34,11 @@ final class SessionParts implements SessionPart.Visitor {
 
   List<SessionPart.Prefer> preferred() {
     return preferred;
+  }
+
+  /** Returns the statements of the only weekdays. */
+  List<SessionPart.OnlyOn> onlyOn() {
+    return onlyOn;
   }
 
   List<Supervised> supervised() {
@@ -67,5 +73,10 @@ final class SessionParts implements SessionPart.Visitor {
   @Override
   public void prefer(SessionPart.Prefer part) {
     preferred.add(part);
+  }
+
+  @Override
+  public void onlyOn(SessionPart.OnlyOn part) {
+    onlyOn.add(part);
   }
 }

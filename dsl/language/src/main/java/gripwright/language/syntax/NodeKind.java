@@ -136,6 +136,8 @@ public enum NodeKind {
   REPEAT_BODY,
   /** Grammar rule {@code holdStep}. */
   HOLD_STEP,
+  /** Grammar rule {@code upTo}. */
+  UP_TO,
   /** Grammar rule {@code restStep}. */
   REST_STEP,
   /** Grammar rule {@code plan}. */
@@ -222,10 +224,14 @@ public enum NodeKind {
   SESSION_ONLY_FOR,
   /** Grammar rule {@code prefer}. */
   PREFER,
+  /** Grammar rule {@code onlyOn}. */
+  ONLY_ON,
   /** Grammar rule {@code exercise}. */
   EXERCISE,
   /** Grammar rule {@code with}. */
   WITH,
+  /** Grammar rule {@code asWarmUp}. */
+  AS_WARM_UP,
   /** Grammar rule {@code rehabilitation}. */
   REHABILITATION,
   /** Grammar rule {@code target}. */

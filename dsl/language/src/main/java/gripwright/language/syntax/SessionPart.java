@@ -10,7 +10,8 @@ public sealed interface SessionPart extends Syntax
         Supervised,
         SessionPart.DoItem,
         SessionPart.SessionOnlyFor,
-        SessionPart.Prefer {
+        SessionPart.Prefer,
+        SessionPart.OnlyOn {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -34,11 +35,15 @@ public sealed interface SessionPart extends Syntax
 
     /** Visits preferred weekdays. */
     void prefer(Prefer part);
+
+    /** Visits the weekdays that a session may be on. */
+    void onlyOn(OnlyOn part);
   }
 
   /**
    * {@code do PROTOCOL with PARAMETERS on GRIP edge DEPTH}: one exercise; {@code rehabilitation}
-   * names the clinician's plan it belongs to.
+   * names the clinician's plan it belongs to, {@code warmUp} are the words {@code as warm-up}, and
+   * {@code note} is the text at the end.
    */
   record DoItem(
       int id,
@@ -46,7 +51,9 @@ public sealed interface SessionPart extends Syntax
       List<Parameter> with,
       Target target,
       Setup setup,
-      @Nullable Text rehabilitation)
+      @Nullable Word warmUp,
+      @Nullable Text rehabilitation,
+      @Nullable Text note)
       implements SessionPart {
     /** Copies the lists. */
     public DoItem {
@@ -84,6 +91,19 @@ public sealed interface SessionPart extends Syntax
     @Override
     public void accept(Visitor visitor) {
       visitor.prefer(this);
+    }
+  }
+
+  /** {@code only on tue, sat}: the weekdays that the session may be on. */
+  record OnlyOn(int id, List<Word> days) implements SessionPart {
+    /** Copies the lists. */
+    public OnlyOn {
+      days = List.copyOf(days);
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.onlyOn(this);
     }
   }
 }

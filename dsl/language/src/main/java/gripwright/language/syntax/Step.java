@@ -30,8 +30,12 @@ public sealed interface Step extends ProtocolItem {
     R restStep(RestStep step);
   }
 
-  /** {@code repeat 6 resting 3 s { ... }}: steps done again, with a rest between repeats. */
-  record RepeatStep(int id, Expr times, @Nullable Expr resting, List<Step> steps, boolean damaged)
+  /**
+   * {@code repeat 6 resting 3 s { ... }}: steps done again, with a rest between repeats; {@code
+   * upTo} if the number is a bound.
+   */
+  record RepeatStep(
+      int id, boolean upTo, Expr times, @Nullable Expr resting, List<Step> steps, boolean damaged)
       implements Step {
     /** Copies the lists. */
     public RepeatStep {
@@ -44,16 +48,26 @@ public sealed interface Step extends ProtocolItem {
     }
   }
 
-  /** {@code hold 7 s at level}. */
-  record HoldStep(int id, Expr time, Expr level) implements Step {
+  /** What the time of a hold means. */
+  enum Bound {
+    /** The whole time. */
+    NONE,
+    /** {@code up to}: at most this time. */
+    UP_TO,
+    /** {@code to-failure up to}: until failure, at most this time. */
+    TO_FAILURE
+  }
+
+  /** {@code hold 7 s at level}, {@code hold up to 20 s at level}. */
+  record HoldStep(int id, Bound bound, Expr time, Expr level) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.holdStep(this);
     }
   }
 
-  /** {@code rest 30 s}. */
-  record RestStep(int id, Expr time) implements Step {
+  /** {@code rest 30 s "walk"}. */
+  record RestStep(int id, Expr time, @Nullable Text text) implements Step {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.restStep(this);

@@ -1,7 +1,9 @@
 package gripwright.language.syntax;
 
-/** {@code warm-up 15 min}: how long the warm-up of each session takes. */
-public record WarmUp(int id, Amount time) implements DefaultItem {
+import org.jspecify.annotations.Nullable;
+
+/** {@code warm-up 15 min "skip, shoulders"}: how long the warm-up of each session takes. */
+public record WarmUp(int id, Amount time, @Nullable Text text) implements DefaultItem {
   @Override
   public <R> R accept(Visitor<R> visitor) {
     return visitor.warmUp(this);

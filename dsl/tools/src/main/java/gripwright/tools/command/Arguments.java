@@ -41,6 +41,7 @@ final class Arguments {
   static final Spec ON = new Spec("on", "DATE");
   static final Spec NEWTONS = new Spec("newtons", "");
   static final Spec DATE = new Spec("date", "DATE");
+  static final Spec CODES = new Spec("codes", "KEYFILE");
   static final Spec DRIVERS = new Spec("drivers", "");
   static final Spec THREADS = new Spec("threads", "N");
 

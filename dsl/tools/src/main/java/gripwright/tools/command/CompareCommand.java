@@ -25,8 +25,8 @@ public final class CompareCommand {
   /** What {@code compare --help} prints. */
   public static final String HELP =
       """
-      gripwright compare FILE [NAME] [--as text|json|csv] [--drivers] [--threads N]
-                              [--root DIR] [--all]
+      gripwright compare FILE [NAME] [--as text|json|csv] [--to FOLDER] [--drivers]
+                              [--threads N] [--codes KEYFILE] [--root DIR] [--all]
 
       Compares the arms of a comparison, or of every comparison of the file: time under
       tension, load-time, impulse, fatigue and the load on pulleys, each with the
@@ -37,6 +37,10 @@ public final class CompareCommand {
         NAME                only this comparison
         --as text|json|csv  text for people (default), JSON for programs, or CSV with a
                             line for each pair of arms and measure
+        --to FOLDER         writes tables (CSV) with `datapackage.json`, `methods.md` and
+                            figures into a folder; an existing one must be empty or ours
+        --codes KEYFILE     codes instead of athletes' names in the folder: a CSV of
+                            `athlete,code` outside it; made with random codes if missing
         --drivers           Sobol indices of the parameters that move each difference;
                             takes as many runs as there are parameters
         --threads N         how many threads work, 1 to 256; 1 by default. The result is
@@ -62,6 +66,8 @@ public final class CompareCommand {
             arguments,
             console,
             Arguments.AS_OR_CSV,
+            Arguments.TO,
+            Arguments.CODES,
             Arguments.DRIVERS,
             Arguments.THREADS,
             Arguments.ROOT,
@@ -90,6 +96,11 @@ public final class CompareCommand {
       Refusal.write(reading.files(), findings, once, given, console);
       return Exit.ERRORS;
     }
+    if (given.value(Arguments.TO).isPresent()) {
+      console.out(StudyFiles.write(results, reading, given));
+      console.err(FindingText.plain().render(once));
+      return Exit.FINE;
+    }
     write(results, findings, once, reading, given, console);
     return Exit.FINE;
   }
@@ -107,7 +118,7 @@ public final class CompareCommand {
     }
     console.out(
         given.asCsv()
-            ? ComparisonCsv.differences(results)
+            ? ComparisonCsv.differences(results).csv()
             : results.stream()
                 .map(result -> ComparisonText.of(result, Console.wording()))
                 .collect(Collectors.joining(CompileCommand.BETWEEN)));

@@ -85,6 +85,14 @@ public final class Console {
     return new JsonDocuments(new Provenance(Version.text(), sources), wording());
   }
 
+  /** Returns the provenance of what comes from files. */
+  static Provenance provenance(List<SourceFile> files) {
+    List<Provenance.Source> sources = new ArrayList<>();
+    files.forEach(
+        file -> sources.add(new Provenance.Source(file.name(), Provenance.sha256(file.text()))));
+    return new Provenance(Version.text(), sources);
+  }
+
   /** Returns the listener for progress; its line is erased before anything else is written. */
   Progress progress() {
     return progress;

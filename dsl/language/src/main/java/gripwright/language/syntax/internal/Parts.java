@@ -234,7 +234,7 @@ final class Parts {
   }
 
   WarmUp warmUp(SyntaxNode node) {
-    return new WarmUp(id(node), amount(in(node, NodeKind.AMOUNT)));
+    return new WarmUp(id(node), amount(in(node, NodeKind.AMOUNT)), textIfAny(node));
   }
 
   RestBetween restBetween(SyntaxNode node) {

@@ -47,19 +47,32 @@ final class PlanRecords {
         int id = parts.id(node);
         SyntaxNode heading = in(node, NodeKind.REPEAT_HEADING);
         SyntaxNode resting = Parts.after(heading, "resting");
-        var times = expressions.expression(in(heading, 0));
+        boolean upTo = heading.node(NodeKind.UP_TO).isPresent();
+        var times = expressions.expression(in(heading, upTo ? 1 : 0));
         var pause = resting == null ? null : expressions.expression(resting);
         Parts.Body<Step> body = parts.body(node, NodeKind.REPEAT_BODY, this::step);
-        yield new Step.RepeatStep(id, times, pause, body.items(), body.damaged());
+        yield new Step.RepeatStep(id, upTo, times, pause, body.items(), body.damaged());
       }
-      case HOLD_STEP ->
-          new Step.HoldStep(
-              parts.id(node),
-              expressions.expression(in(node, 0)),
-              expressions.expression(in(node, 1)));
-      case REST_STEP -> new Step.RestStep(parts.id(node), expressions.expression(in(node, 0)));
+      case HOLD_STEP -> {
+        int first = node.node(NodeKind.UP_TO).isPresent() ? 1 : 0;
+        yield new Step.HoldStep(
+            parts.id(node),
+            bound(node, first > 0),
+            expressions.expression(in(node, first)),
+            expressions.expression(in(node, first + 1)));
+      }
+      case REST_STEP ->
+          new Step.RestStep(
+              parts.id(node), expressions.expression(in(node, 0)), parts.textIfAny(node));
       default -> throw new Parts.Incomplete();
     };
+  }
+
+  private static Step.Bound bound(SyntaxNode hold, boolean upTo) {
+    if (!upTo) {
+      return Step.Bound.NONE;
+    }
+    return hold.has("to-failure") ? Step.Bound.TO_FAILURE : Step.Bound.UP_TO;
   }
 
   PlanItem planItem(SyntaxNode node) {
@@ -222,6 +235,7 @@ final class PlanRecords {
         yield new SessionPart.SessionOnlyFor(id, athletes, body.items(), body.damaged());
       }
       case PREFER -> new SessionPart.Prefer(parts.id(node), parts.names(node));
+      case ONLY_ON -> new SessionPart.OnlyOn(parts.id(node), parts.names(node));
       case WARM_UP -> parts.warmUp(node);
       case REST_BETWEEN -> parts.restBetween(node);
       case WEIGH -> parts.weigh(node);
@@ -238,7 +252,9 @@ final class PlanRecords {
         node.node(NodeKind.WITH).map(expressions::parameters).orElse(List.of()),
         target(in(node, NodeKind.TARGET)),
         parts.setup(node),
-        node.node(NodeKind.REHABILITATION).map(r -> parts.text(in(r, NodeKind.TEXT))).orElse(null));
+        parts.wordIfAny(node, NodeKind.AS_WARM_UP),
+        node.node(NodeKind.REHABILITATION).map(r -> parts.text(in(r, NodeKind.TEXT))).orElse(null),
+        parts.textIfAny(node));
   }
 
   private Target target(SyntaxNode node) {

@@ -176,9 +176,10 @@ final class BlockLines {
             + (standard ? "" : " at least " + Written.gap(session.gap()) + " apart")
             + " {");
     out.list("prefer ", session.prefer(), Written::weekday);
+    out.list("only on ", session.onlyOn(), Written::weekday);
     session.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
     SessionPlan.Content all = session.content();
-    content(all.exercises(), all.warmUp(), all.restBetween(), weights(all.exercises()));
+    content(all.exercises(), warming(all), all.restBetween(), weights(all.exercises()));
     forWhom(session.only())
         .forEach(
             (content, athletes) -> {
@@ -187,7 +188,7 @@ final class BlockLines {
               Optional<Exercise.Weights> weights = weights(content.exercises());
               content(
                   exercises,
-                  content.warmUp().filter(w -> !content.warmUp().equals(all.warmUp())),
+                  warming(content).filter(w -> !warming(content).equals(warming(all))),
                   content
                       .restBetween()
                       .filter(r -> !content.restBetween().equals(all.restBetween())),
@@ -199,13 +200,21 @@ final class BlockLines {
 
   private void content(
       List<Exercise> exercises,
-      Optional<java.time.Duration> warmUp,
+      Optional<String> warming,
       Optional<java.time.Duration> restBetween,
       Optional<Exercise.Weights> weights) {
-    warmUp.ifPresent(time -> out.add("warm-up " + Written.time(time)));
+    warming.ifPresent(out::add);
     restBetween.ifPresent(time -> out.add("rest between exercises " + Written.time(time)));
     weights.ifPresent(w -> out.add(PlanLines.weigh(w)));
     exercises.forEach(exercise -> out.add(exercise(exercise)));
+  }
+
+  private static Optional<String> warming(SessionPlan.Content content) {
+    return content
+        .warmUp()
+        .map(
+            time ->
+                "warm-up " + Written.time(time) + Written.quotedIfPresent(content.warmUpText()));
   }
 
   /** Returns the weights that a session uses to choose grips. */
@@ -240,6 +249,8 @@ final class BlockLines {
         + on
         + " "
         + Written.place(exercise.edge(), exercise.hands(), exercise.lifting())
-        + exercise.rehabilitation().map(r -> " rehabilitation " + Written.quoted(r)).orElse("");
+        + (exercise.warmUp() ? " as warm-up" : "")
+        + exercise.rehabilitation().map(r -> " rehabilitation " + Written.quoted(r)).orElse("")
+        + Written.quotedIfPresent(exercise.note());
   }
 }

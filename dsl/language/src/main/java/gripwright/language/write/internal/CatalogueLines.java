@@ -5,6 +5,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.Prerequisites;
 import gripwright.hand.Finger;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Extent;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Term;
@@ -103,6 +104,7 @@ final class CatalogueLines {
       List<String> lines = new ArrayList<>();
       lines.add(
           "repeat "
+              + (repeat.upTo() ? "up to " : "")
               + term(repeat.times(), t -> Integer.toString(t))
               + (rests ? " resting " + term(repeat.resting(), Written::time) : "")
               + " {");
@@ -115,6 +117,7 @@ final class CatalogueLines {
     public List<String> hold(Protocol.Part.Hold hold) {
       return List.of(
           "hold "
+              + bound(hold.extent())
               + term(hold.time(), Written::seconds)
               + " at "
               + term(hold.level(), CatalogueLines::level));
@@ -122,7 +125,16 @@ final class CatalogueLines {
 
     @Override
     public List<String> rest(Protocol.Part.Rest rest) {
-      return List.of("rest " + term(rest.time(), Written::time));
+      return List.of(
+          "rest " + term(rest.time(), Written::time) + Written.quotedIfPresent(rest.text()));
+    }
+
+    private static String bound(Extent extent) {
+      return switch (extent) {
+        case WHOLE -> "";
+        case UP_TO -> "up to ";
+        case TO_FAILURE -> "to-failure up to ";
+      };
     }
   }
 

@@ -34,8 +34,9 @@ final class PlanLines {
         share -> share.getKey().name() + " " + Written.percent(share.getValue()));
     out.list("rules ", plan.ruleSets(), r -> r);
     plan.weeklyRise().ifPresent(rise -> out.add("weekly-rise at most " + Written.percent(rise)));
-    if (!plan.warmUp().equals(Plan.STANDARD_WARM_UP)) {
-      out.add("warm-up " + Written.time(plan.warmUp()));
+    if (!plan.warmUp().equals(Plan.STANDARD_WARM_UP) || plan.warmUpText().isPresent()) {
+      out.add(
+          "warm-up " + Written.time(plan.warmUp()) + Written.quotedIfPresent(plan.warmUpText()));
     }
     if (!plan.restBetween().equals(Plan.STANDARD_REST_BETWEEN)) {
       out.add("rest between exercises " + Written.time(plan.restBetween()));

@@ -61,6 +61,7 @@ AIM            : 'aim' ;
 GIVEN          : 'given' ;
 REPEAT         : 'repeat' ;
 RESTING        : 'resting' ;
+UP             : 'up' ;
 HOLD           : 'hold' ;
 AT             : 'at' ;
 REST           : 'rest' ;

@@ -136,10 +136,11 @@ step
     | restStep
     ;
 repeat            : repeatHeading repeatBody ;
-repeatHeading     : REPEAT expr ( RESTING expr )? ;
+repeatHeading     : REPEAT upTo? expr ( RESTING expr )? ;
 repeatBody        : LBRACE step* RBRACE ;
-holdStep          : HOLD expr AT expr ;
-restStep          : REST expr ;
+holdStep          : HOLD ( TO_FAILURE? upTo )? expr AT expr ;
+upTo              : UP TO ;
+restStep          : REST expr text? ;
 
 // ---- plan ----
 plan              : planHeading planBody ;
@@ -176,7 +177,7 @@ placeWeek         : WEEK amount ;
 placeSession      : SESSION name ;
 placeExercise     : EXERCISE amount ;
 weeklyRise        : WEEKLY_RISE AT MOST amount ;
-warmUp            : WARM_UP amount ;
+warmUp            : WARM_UP amount text? ;
 restBetween       : REST BETWEEN EXERCISES amount ;
 weigh             : WEIGH nameAmount ( COMMA nameAmount )* ;
 supervised        : SUPERVISED BY text ;
@@ -221,6 +222,7 @@ sessionItem
     : exercise
     | sessionOnlyFor
     | prefer
+    | onlyOn
     | warmUp
     | restBetween
     | weigh
@@ -229,8 +231,10 @@ sessionItem
     ;
 sessionOnlyFor    : onlyForHeading sessionBody ;
 prefer            : PREFER names ;
-exercise          : DO name with? ON target setup rehabilitation? ;
+onlyOn            : ONLY ON names ;
+exercise          : DO name with? ON target setup asWarmUp? rehabilitation? text? ;
 with              : WITH parameter ( COMMA parameter )* ;
+asWarmUp          : AS WARM_UP ;
 rehabilitation    : REHABILITATION text ;
 target
     : BEST OF names
@@ -433,7 +437,7 @@ head
     | BORN | BODY_MASS | TRAINED | AS | ABILITY | SEX | HAND | FAMILIAR | INJURY | LEFT | RIGHT
     | FROM | CLEARED | AVAILABLE | CLIMBING | AWAY | TO | EQUIPMENT | NOTE | LENGTH | BREADTH
     | KNUCKLES | INDEX | MIDDLE | RING | LITTLE | THUMB | EDGES | ADDED | ASSIST | STEPS
-    | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD
+    | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD | UP
     | REST | FOR | TOWARDS | TAPER | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
     | EXERCISES | WEIGH | SUPERVISED | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
     | EDGE | LIFTING | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY

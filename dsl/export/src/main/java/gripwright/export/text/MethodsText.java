@@ -1,0 +1,425 @@
+package gripwright.export.text;
+
+import gripwright.compare.Arm;
+import gripwright.compare.Cohort;
+import gripwright.compare.Comparison;
+import gripwright.compare.ComparisonResult;
+import gripwright.compare.ComparisonResult.ArmResult;
+import gripwright.compare.ComparisonResult.PlannedHold;
+import gripwright.compare.ComparisonResult.PlannedWeek;
+import gripwright.compare.ComparisonResult.Subject;
+import gripwright.compare.Spread;
+import gripwright.export.json.Provenance;
+import gripwright.export.words.Words;
+import gripwright.grip.Setup;
+import gripwright.hand.Finger;
+import gripwright.plan.Exercise;
+import gripwright.protocol.Report;
+import gripwright.protocol.Scheme;
+import gripwright.quantity.Numbers;
+import gripwright.wording.Wording;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Describes the methods of a comparison as Markdown: what was done, in sentences, and for each arm
+ * the items that reporting guidelines ask for, or that they are not stated.
+ */
+public final class MethodsText {
+
+  /** An item of a guideline and the key of the value that answers it. */
+  private record Item(String number, String value) {}
+
+  private static final List<Item> CERT =
+      List.of(
+          new Item("1", "equipment"),
+          new Item("2", "provider"),
+          new Item("3", "delivery"),
+          new Item("4", "supervision"),
+          new Item("5", "fidelity"),
+          new Item("6", "motivation"),
+          new Item("7a", "progression-rule"),
+          new Item("7b", "progression"),
+          new Item("8", "exercise"),
+          new Item("9", "none"),
+          new Item("10", "none"),
+          new Item("11", "adverse-events"),
+          new Item("12", "setting"),
+          new Item("13", "dosage"),
+          new Item("14a", "tailoring"),
+          new Item("14b", "tailoring-how"),
+          new Item("15", "start"),
+          new Item("16a", "fidelity"),
+          new Item("16b", "none"));
+
+  private static final List<Item> TIDIER =
+      List.of(
+          new Item("1", "name"),
+          new Item("2", "aim"),
+          new Item("3", "equipment"),
+          new Item("4", "exercise"),
+          new Item("5", "provider"),
+          new Item("6", "delivery"),
+          new Item("7", "setting"),
+          new Item("8", "dosage"),
+          new Item("9", "tailoring"),
+          new Item("10", "none"),
+          new Item("11", "fidelity"),
+          new Item("12", "none"));
+
+  private static final List<Item> TOIGO =
+      List.of(
+          new Item("1", "load"),
+          new Item("2", "repetitions"),
+          new Item("3", "sets"),
+          new Item("4", "set-rest"),
+          new Item("5", "frequency"),
+          new Item("6", "weeks"),
+          new Item("7", "hold"),
+          new Item("8", "rest"),
+          new Item("9", "tension"),
+          new Item("10", "failure"),
+          new Item("11", "range"),
+          new Item("12", "recovery"),
+          new Item("13", "anatomy"));
+
+  private final Comparison comparison;
+  private final Subject subject;
+  private final Provenance provenance;
+  private final Words words;
+  private final StringBuilder text = new StringBuilder();
+
+  private MethodsText(
+      ComparisonResult result, Subject subject, Provenance provenance, Words words) {
+    this.comparison = result.comparison();
+    this.subject = subject;
+    this.provenance = provenance;
+    this.words = words;
+  }
+
+  /** Returns the description of one subject's comparison. */
+  public static String of(
+      ComparisonResult result, Subject subject, Provenance provenance, Wording wording) {
+    return new MethodsText(result, subject, provenance, new Words(wording)).write();
+  }
+
+  private String write() {
+    heading(1, words.say("study.methods", "comparison", comparison.name()));
+    comparison.title().ifPresent(this::paragraph);
+    paragraph(words.say("study.methods-intro", "version", provenance.version()));
+    heading(2, words.say("study.files"));
+    provenance
+        .sources()
+        .forEach(
+            source ->
+                point(words.say("study.file", "file", source.file(), "hash", source.sha256())));
+    heading(2, words.say("study.question"));
+    paragraph(
+        subject.athletes() > 0
+            ? words.say("study.for-cohort", "cohort", subject.name(), "size", subject.athletes())
+            : words.say("study.for-athlete"));
+    paragraph(
+        words.say(
+            "study.design",
+            "arms",
+            subject.arms().size(),
+            "draws",
+            subject.draws(),
+            "stream",
+            comparison.stream()));
+    comparison.notes().forEach(this::paragraph);
+    cohort().ifPresent(this::cohort);
+    matching();
+    heading(2, words.say("study.models"));
+    point(words.say("study.model-fatigue"));
+    point(words.say("study.model-pulleys"));
+    point(words.say("study.model-strength"));
+    heading(2, words.say("study.limits"));
+    point(words.say("compared.cannot-gain"));
+    point(words.say("compared.cannot-between"));
+    point(words.say("compared.cannot-pulleys"));
+    if (subject.athletes() > 0) {
+      point(words.say("compared.cannot-history"));
+    }
+    subject.arms().forEach(this::arm);
+    return text.toString();
+  }
+
+  private void heading(int level, String line) {
+    boolean apart = text.isEmpty() || text.toString().endsWith("\n\n");
+    text.append(apart ? "" : "\n").append("#".repeat(level)).append(' ');
+    text.append(Page.clean(line)).append("\n\n");
+  }
+
+  private void paragraph(String line) {
+    text.append(Page.clean(line)).append("\n\n");
+  }
+
+  private void point(String line) {
+    text.append("- ").append(Page.clean(line)).append('\n');
+  }
+
+  private Optional<Cohort> cohort() {
+    return comparison
+        .subjects()
+        .accept(
+            new Comparison.Subjects.Visitor<>() {
+              @Override
+              public Optional<Cohort> cohort(Comparison.OfCohort subjects) {
+                return Optional.of(subjects.cohort());
+              }
+
+              @Override
+              public Optional<Cohort> athletes(Comparison.OfAthletes subjects) {
+                return Optional.empty();
+              }
+            });
+  }
+
+  private void cohort(Cohort cohort) {
+    heading(2, words.say("study.cohort"));
+    cohort.title().ifPresent(this::paragraph);
+    cohort.spreads().forEach((trait, spread) -> point(trait(trait.word(), spread)));
+    for (Cohort.Correlation each : cohort.correlations()) {
+      point(
+          words.say(
+              "study.correlation",
+              "one",
+              each.one().word(),
+              "other",
+              each.other().word(),
+              "value",
+              Numbers.plain(each.value(), 2),
+              "source",
+              each.source().orElse(words.say("study.no-source"))));
+    }
+    cohort.sources().forEach(this::point);
+    cohort.notes().forEach(this::point);
+  }
+
+  private String trait(String name, Spread spread) {
+    return words.say(
+        "study.trait",
+        "trait",
+        name,
+        "median",
+        Numbers.plain(spread.median(), 3),
+        "spread",
+        spread.relative()
+            ? words.say(
+                "study.spread-relative", "percent", Numbers.plain(spread.deviation() * 100, 2))
+            : words.say("study.spread-absolute", "deviation", Numbers.plain(spread.deviation(), 3)),
+        "source",
+        spread.source().orElse(words.say("study.no-source")));
+  }
+
+  private void matching() {
+    heading(2, words.say("study.matching"));
+    if (subject.matches().isEmpty()) {
+      paragraph(words.say("study.no-matching"));
+    }
+    subject
+        .matches()
+        .forEach(
+            match ->
+                point(
+                    words.say(
+                        "compared.match",
+                        "quantity",
+                        match.match().quantity().word(),
+                        "arm",
+                        match.match().arm(),
+                        "to",
+                        match.match().to(),
+                        "by",
+                        match.match().by(),
+                        "value",
+                        (Numbers.plain(match.value(), 3) + " " + match.unit()).strip(),
+                        "residual",
+                        Numbers.plain(match.residual() * 100, 2) + " %")));
+  }
+
+  private void arm(ArmResult result) {
+    heading(2, words.say("study.arm", "arm", result.arm().name()));
+    Map<String, String> values =
+        result
+            .arm()
+            .content()
+            .accept(
+                new Arm.Content.Visitor<>() {
+                  @Override
+                  public Map<String, String> trained(Arm.Trained content) {
+                    return exercise(result, content.exercise());
+                  }
+
+                  @Override
+                  public Map<String, String> planned(Arm.Planned content) {
+                    return plan(result, content);
+                  }
+
+                  @Override
+                  public Map<String, String> noTraining(Arm.NoTraining content) {
+                    return Map.of();
+                  }
+                });
+    if (values.isEmpty()) {
+      paragraph(words.say("study.control"));
+      return;
+    }
+    items("study.cert", CERT, values);
+    items("study.tidier", TIDIER, values);
+    items("study.toigo", TOIGO, values);
+  }
+
+  private void items(String guideline, List<Item> items, Map<String, String> values) {
+    heading(3, words.say(guideline));
+    text.append("| ")
+        .append(words.say("study.item"))
+        .append(" | ")
+        .append(words.say("study.what"))
+        .append(" | ")
+        .append(words.say("study.value"))
+        .append(" |\n|---|---|---|\n");
+    for (Item item : items) {
+      text.append("| ")
+          .append(item.number())
+          .append(" | ")
+          .append(words.say(guideline + "-" + item.number()))
+          .append(" | ")
+          .append(
+              Page.clean(values.getOrDefault(item.value(), words.say("study.not-stated")))
+                  .replace("|", "\\|"))
+          .append(" |\n");
+    }
+  }
+
+  private Map<String, String> reports(List<Report> of) {
+    List<Report> all = new ArrayList<>(of);
+    all.addAll(comparison.reports());
+    Map<String, String> values = new LinkedHashMap<>();
+    all.forEach(
+        report ->
+            values.merge(report.item().word(), report.text(), (one, other) -> one + "; " + other));
+    return values;
+  }
+
+  private Map<String, String> plan(ArmResult result, Arm.Planned content) {
+    Map<String, String> values = reports(content.plan().reports());
+    String plan = content.plan().name();
+    values.put("name", content.plan().title().orElse(plan));
+    values.put("exercise", words.say("study.plan-exercise", "plan", plan));
+    values.put("progression-rule", words.say("study.progression-plan", "plan", plan));
+    values.put("progression", words.say("study.progression-plan", "plan", plan));
+    content.plan().supervisedBy().ifPresent(who -> values.put("supervision", who));
+    shared(result, values);
+    return values;
+  }
+
+  private Map<String, String> exercise(ArmResult result, Exercise exercise) {
+    Map<String, String> values = reports(exercise.protocol().reports());
+    Setup setup = exercise.setup(exercise.target().grips().get(0));
+    Scheme scheme = exercise.scheme();
+    values.put("name", exercise.protocol().title().orElse(exercise.protocol().name()));
+    exercise.protocol().aim().ifPresent(aim -> values.put("aim", aim));
+    String hands = words.say("study.hands-" + setup.hands().word());
+    values.put(
+        "equipment",
+        words.say(
+            "study.equipment",
+            "edge",
+            setup.edge(),
+            "way",
+            words.say(setup.lifting() ? "study.lifting" : "study.hanging", "hands", hands)));
+    values.put(
+        "exercise",
+        words.say(
+            "study.exercise",
+            "protocol",
+            exercise.protocol().name(),
+            "setup",
+            setup,
+            "scheme",
+            scheme(scheme)));
+    values.put("progression-rule", words.say("study.progression-none"));
+    values.put("progression", words.say("study.progression-none"));
+    List<String> levels =
+        scheme.written().stream().map(hold -> words.of(hold.level())).distinct().toList();
+    values.put("start", words.say("study.start", "level", words.commas(levels)));
+    values.put("sets", Integer.toString(scheme.sets()));
+    values.put("repetitions", Integer.toString(scheme.repetitionsPerSet()));
+    values.put("set-rest", rest(result, scheme.repetitionsPerSet()));
+    values.put("rest", scheme.repetitionsPerSet() > 1 ? rest(result, 1) : "-");
+    values.put(
+        "hold",
+        words.say(
+            "study.isometric",
+            "seconds",
+            words.commas(
+                result.schedule().stream()
+                    .map(hold -> Numbers.plain(hold.seconds(), 1))
+                    .distinct()
+                    .toList())));
+    values.put(
+        "failure", words.say(scheme.hasBound() ? "study.failure-bound" : "study.failure-no"));
+    values.put(
+        "anatomy",
+        words.say(
+            "study.anatomy",
+            "fingers",
+            words.commas(setup.grip().fingers().fingers().stream().map(Finger::word).toList()),
+            "grip",
+            setup.grip().name()));
+    shared(result, values);
+    return values;
+  }
+
+  /** Returns the rest after a hold of a session. */
+  private static String rest(ArmResult result, int hold) {
+    return result.schedule().stream()
+        .filter(each -> each.number() == hold && each.restSeconds() > 0)
+        .map(each -> Numbers.plain(each.restSeconds(), 1) + " s")
+        .findFirst()
+        .orElse("-");
+  }
+
+  private static String scheme(Scheme scheme) {
+    int repetitions = scheme.repetitionsPerSet();
+    return scheme.sets() + (repetitions > 1 ? " x " + repetitions : "");
+  }
+
+  private void shared(ArmResult result, Map<String, String> values) {
+    double tension = result.weeks().stream().mapToDouble(PlannedWeek::timeUnderLoadSeconds).sum();
+    values.put(
+        "dosage",
+        words.say(
+            "study.dosage",
+            "holds",
+            words.count("compared.holds", result.holds()),
+            "sessions",
+            words.count("compared.sessions", result.sessions()),
+            "weeks",
+            words.count("compared.weeks", result.weeks().size()),
+            "tension",
+            Numbers.plain(tension, 0)));
+    values.put("tension", Numbers.plain(tension, 0) + " s");
+    values.put("weeks", words.count("compared.weeks", result.weeks().size()));
+    List<String> frequencies =
+        result.weeks().stream().map(week -> Integer.toString(week.sessions())).distinct().toList();
+    values.put("frequency", words.say("study.frequency", "count", String.join(" / ", frequencies)));
+    values.put("recovery", words.say("study.recovery"));
+    values.put("range", words.say("study.range-none"));
+    values.put("tailoring", words.say(subject.athletes() > 0 ? "study.generic" : "study.own"));
+    double share = result.schedule().stream().mapToDouble(PlannedHold::share).max().orElse(0);
+    values.put(
+        "load",
+        words.say(
+            "study.load",
+            "load",
+            Numbers.plain(result.heaviest().orElse(0), 1),
+            "percent",
+            Numbers.plain(share * 100, 1)));
+  }
+}
