@@ -2,6 +2,7 @@ package gripwright.tools;
 
 import gripwright.export.json.SarifLog;
 import gripwright.finding.Nearest;
+import gripwright.tools.command.AllocateCommand;
 import gripwright.tools.command.CheckCommand;
 import gripwright.tools.command.CompareCommand;
 import gripwright.tools.command.CompileCommand;
@@ -40,6 +41,7 @@ public final class Main {
           "strength",
           "review",
           "compare",
+          "allocate",
           "diff",
           "explain");
 
@@ -54,6 +56,7 @@ public final class Main {
         gripwright strength FILE     estimates an athlete's strength in every grip
         gripwright review FILE       compares a log with its plans, lists next steps
         gripwright compare FILE      puts protocols side by side
+        gripwright allocate          plans a trial: sample size, who gets which arm
         gripwright diff OLD NEW      reports what changed in meaning
         gripwright explain CODE      explains a finding
         gripwright explain FILE      shows where each number of a day comes from
@@ -141,6 +144,8 @@ public final class Main {
       case "review" -> help ? print(console, ReviewCommand.HELP) : ReviewCommand.run(rest, console);
       case "compare" ->
           help ? print(console, CompareCommand.HELP) : CompareCommand.run(rest, console);
+      case "allocate" ->
+          help ? print(console, AllocateCommand.HELP) : AllocateCommand.run(rest, console);
       case "diff" -> help ? print(console, DiffCommand.HELP) : DiffCommand.run(rest, console);
       case "explain" ->
           help ? print(console, ExplainCommand.HELP) : ExplainCommand.run(rest, console);
