@@ -60,14 +60,15 @@ public final class Messages {
           "strength",
           "reviewed",
           "diff",
-          "page");
+          "page",
+          "study");
 
   /** Areas whose messages are parts of sentences, not findings. */
   private static final Pattern PART =
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
               + "|(related|fit|hold|breach|review|common|term|caution|cause|derivation|placement"
-              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|page)\\..*");
+              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|page|study)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);
 

@@ -1,6 +1,7 @@
 package gripwright.export.json;
 
 import gripwright.diff.EditionDiff;
+import gripwright.export.csv.TidyTable;
 import gripwright.finding.ReportedFinding;
 import gripwright.review.Review;
 import gripwright.survey.GripSurvey;
@@ -184,6 +185,27 @@ public final class JsonDocuments {
   public String diff(EditionDiff diff, List<ReportedFinding> before, List<ReportedFinding> after) {
     JsonText json = text();
     DiffJson.write(json, diff, before, after);
+    return json.close();
+  }
+
+  /**
+   * Returns the descriptor of tables, {@code datapackage.json}, by Data Package 1 and Table Schema
+   * 1.
+   *
+   * @param name of the package: small letters, digits, {@code -}, {@code _} and {@code .}
+   * @param title for people
+   * @param tables the tables, in the order to be listed
+   */
+  public String dataPackage(String name, String title, List<TidyTable> tables) {
+    JsonText json = text();
+    DataPackageJson.write(json, name, title, tables);
+    return json.close();
+  }
+
+  /** Returns the list of files of a folder, which {@link Manifest#parse} reads. */
+  public String manifest(Manifest manifest) {
+    JsonText json = new JsonText(wording);
+    manifest.write(json);
     return json.close();
   }
 }
