@@ -35,6 +35,7 @@ final class Arguments {
   static final Spec PLAN = new Spec("plan", "NAME");
   static final Spec OUTPUT = new Spec("output", "PATH");
   static final Spec TO = new Spec("to", "FOLDER");
+  static final Spec CODES = new Spec("codes", "KEYFILE");
   static final Spec ATHLETE = new Spec("athlete", "NAME");
   static final Spec EDGE = new Spec("edge", "DEPTH");
   static final Spec LOAD = new Spec("load", "LOAD");
