@@ -4,9 +4,11 @@ module gripwright.export {
   requires transitive gripwright.core;
   requires com.fasterxml.jackson.core;
   requires java.xml;
+  requires org.apache.commons.csv;
 
   exports gripwright.export.csv;
   exports gripwright.export.json;
   exports gripwright.export.picture;
+  exports gripwright.export.study;
   exports gripwright.export.text;
 }

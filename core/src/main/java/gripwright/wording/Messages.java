@@ -41,7 +41,7 @@ public final class Messages {
           "plan",
           "compare",
           "compared",
-          "study",
+          "methods",
           "budget",
           "related",
           "fit",
@@ -63,14 +63,16 @@ public final class Messages {
           "strength",
           "reviewed",
           "diff",
-          "page");
+          "page",
+          "study");
 
   /** Areas whose messages are parts of sentences, not findings. */
   private static final Pattern PART =
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
               + "|(related|fit|hold|breach|review|common|term|caution|cause|derivation|placement"
-              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|compared|study|page)\\..*");
+              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|compared|methods"
+              + "|study|page)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);
 

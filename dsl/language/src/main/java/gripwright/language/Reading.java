@@ -265,6 +265,18 @@ public final class Reading {
         .orElseGet(() -> LocatedFinding.at(model.files().get(0), new Span(0, 0), finding));
   }
 
+  /**
+   * Returns the file and line where a part of this model is written, or else the part that contains
+   * it, as in {@code plans/season.grip:12}; empty if it is not in the text.
+   *
+   * @since 1.0
+   */
+  public Optional<String> lineOf(ModelPath place) {
+    return inText(place)
+        .flatMap(model.places()::find)
+        .map(s -> s.file().name() + ":" + s.file().line(s.span().start()));
+  }
+
   /** Returns a place with its numbering in the text alone; empty if it is in a log from outside. */
   private Optional<ModelPath> inText(ModelPath place) {
     List<ModelPath.Step> steps = place.steps();

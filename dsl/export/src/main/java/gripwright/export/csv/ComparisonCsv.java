@@ -33,19 +33,19 @@ public final class ComparisonCsv {
   private ComparisonCsv() {}
 
   private static Column text(String name, String description) {
-    return new Column(name, Type.STRING, "", false, description);
+    return new Column(name, Type.STRING, "", description, "", false);
   }
 
   private static Column count(String name, String description) {
-    return new Column(name, Type.INTEGER, "", false, description);
+    return new Column(name, Type.INTEGER, "", description, "", false);
   }
 
   private static Column number(String name, String unit, String description) {
-    return new Column(name, Type.NUMBER, unit, false, description);
+    return new Column(name, Type.NUMBER, unit, description, "", false);
   }
 
   private static Column estimate(String name, String unit, String description) {
-    return new Column(name, Type.NUMBER, unit, true, description);
+    return new Column(name, Type.NUMBER, unit, description, "", true);
   }
 
   /** Returns all tables of comparisons. */
@@ -78,7 +78,10 @@ public final class ComparisonCsv {
         rows.add(result.comparison().name(), subject, lines);
       }
     }
-    return new TidyTable(name, description, all, lines);
+    TidyTable.Builder table = TidyTable.named(name, description);
+    all.forEach(table::column);
+    lines.forEach(table::row);
+    return table.build();
   }
 
   /** Returns the differences: a line for each pair of arms and measure. */
@@ -219,7 +222,8 @@ public final class ComparisonCsv {
         List.of(
             ARM,
             count("week", "Number of the week."),
-            new Column("eased", Type.BOOLEAN, "", false, "Whether it is an eased (deload) week."),
+            new Column(
+                "eased", Type.BOOLEAN, "", "Whether it is an eased (deload) week.", "", false),
             count("sessions", "Sessions of the week."),
             number("timeUnderLoadSeconds", "s", "Time under tension."),
             number("loadTimeKgS", "kg s", "Load times time.")),

@@ -1,26 +1,49 @@
 package gripwright.export.csv;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.apache.commons.csv.DuplicateHeaderMode;
 
 /**
- * Builds CSV text by RFC 4180: fields separated by commas, lines that end in carriage return and
- * line feed, and quotes where a field needs them. Not thread-safe.
+ * Builds and reads CSV text by RFC 4180: fields separated by commas, lines that end in carriage
+ * return and line feed, and quotes where a field needs them. Callers never see an exception or a
+ * type of the CSV library. Not thread-safe.
  */
 final class CsvText {
 
+  /** The format; a header is a line like the others. */
+  static final CSVFormat FORMAT =
+      CSVFormat.RFC4180
+          .builder()
+          .setDuplicateHeaderMode(DuplicateHeaderMode.DISALLOW)
+          .setIgnoreEmptyLines(true)
+          .get();
+
   private final StringBuilder text = new StringBuilder();
+  private final CSVPrinter csv;
+
+  CsvText() {
+    try {
+      csv = new CSVPrinter(text, FORMAT);
+    } catch (IOException e) {
+      throw impossible(e);
+    }
+  }
 
   /** Adds a line. */
   void line(List<String> fields) {
-    for (int i = 0; i < fields.size(); i++) {
-      text.append(i == 0 ? "" : ",").append(quoted(fields.get(i)));
+    try {
+      csv.printRecord(fields);
+    } catch (IOException e) {
+      throw impossible(e);
     }
-    text.append("\r\n");
   }
 
-  private static String quoted(String field) {
-    boolean needed = field.chars().anyMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
-    return needed ? '"' + field.replace("\"", "\"\"") + '"' : field;
+  private static UncheckedIOException impossible(IOException e) {
+    return new UncheckedIOException("writing to memory failed", e);
   }
 
   @Override

@@ -211,19 +211,6 @@ public final class JsonDocuments {
   }
 
   /**
-   * Returns the description of a folder of tables, {@code datapackage.json}, by Frictionless Data
-   * Package, version 1.
-   *
-   * @param name of the package: small letters, digits and hyphens
-   * @param title for people
-   */
-  public String dataPackage(String name, String title, List<TidyTable> tables) {
-    JsonText json = text();
-    DataPackageJson.write(json, name, title, tables);
-    return json.close();
-  }
-
-  /**
    * Returns the document of {@code diff}: one change for each day it affects, and the findings of
    * both sides.
    *
@@ -234,6 +221,27 @@ public final class JsonDocuments {
   public String diff(EditionDiff diff, List<ReportedFinding> before, List<ReportedFinding> after) {
     JsonText json = text();
     DiffJson.write(json, diff, before, after);
+    return json.close();
+  }
+
+  /**
+   * Returns the descriptor of tables, {@code datapackage.json}, by Data Package 1 and Table Schema
+   * 1.
+   *
+   * @param name of the package: small letters, digits, {@code -}, {@code _} and {@code .}
+   * @param title for people
+   * @param tables the tables, in the order to be listed
+   */
+  public String dataPackage(String name, String title, List<TidyTable> tables) {
+    JsonText json = text();
+    DataPackageJson.write(json, name, title, tables);
+    return json.close();
+  }
+
+  /** Returns the list of files of a folder, which {@link Manifest#parse} reads. */
+  public String manifest(Manifest manifest) {
+    JsonText json = new JsonText(wording);
+    manifest.write(json);
     return json.close();
   }
 }

@@ -14,6 +14,7 @@ import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.DefaultItem;
 import gripwright.language.syntax.Note;
 import gripwright.language.syntax.PlanItem;
+import gripwright.language.syntax.ProtocolItem;
 import gripwright.language.syntax.Report;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
@@ -44,7 +45,7 @@ final class PlaceBuilder {
   void addAll(Names names, Set<String> madePlans) {
     names.athletes().forEach(this::athlete);
     names.grips().forEach(d -> named("grip", d));
-    names.protocols().forEach(d -> named("protocol", d));
+    names.protocols().forEach(this::protocol);
     names.cohorts().forEach(d -> named("cohort", d));
     names.comparisons().forEach(this::comparison);
     names.logs().forEach(d -> named("log", d));
@@ -92,6 +93,16 @@ final class PlaceBuilder {
         for (AthleteItem.FamiliarGrip grip : familiar.grips()) {
           add(declared, path.then("familiar", grip.grip().text()), grip);
         }
+      }
+    }
+  }
+
+  private void protocol(Declared<Declaration.Protocol> declared) {
+    named("protocol", declared);
+    ModelPath path = ModelPath.of("protocol", declared.name().text());
+    for (ProtocolItem item : declared.declaration().items()) {
+      if (item instanceof Report report) {
+        add(declared, path.then("report", report.item().text()), report);
       }
     }
   }
@@ -158,12 +169,12 @@ final class PlaceBuilder {
 
     @Override
     public void report(Report item) {
-      // has no path of its own
+      add(declared, plan.then("report", item.item().text()), item);
     }
 
     @Override
     public void supervised(Supervised item) {
-      // has no path of its own
+      add(declared, plan.then("supervised", 1), item);
     }
 
     @Override

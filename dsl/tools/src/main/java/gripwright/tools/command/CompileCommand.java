@@ -23,12 +23,19 @@ public final class CompileCommand {
       """
       gripwright compile FILE [--plan NAME] [--as text|json] [--output PATH]
                               [--root DIR] [--all]
+      gripwright compile FILE --to FOLDER [--plan NAME] [--codes KEYFILE]
 
       Turns the plans of a file into dated sessions with every load written out.
 
         --plan NAME     only this plan; otherwise every plan of the file
         --as text|json  text for people (default), or JSON for programs
         --output PATH   write to a file instead of standard output
+        --to FOLDER     write tables (sessions.csv, holds.csv, weeks.csv), their
+                        description (datapackage.json) and methods.md into a folder;
+                        of an older run, only files that nobody changed are replaced
+        --codes KEYFILE with --to: codes instead of the athletes' names. The key is a
+                        CSV file `athlete,code` outside the folder; a new one with
+                        random codes is written if there is none
         --root DIR      the folder that `use` may read from; the file's own by default
         --all           every finding; otherwise 30 a file and 100 in all
 
@@ -54,11 +61,15 @@ public final class CompileCommand {
             Arguments.PLAN,
             Arguments.AS,
             Arguments.OUTPUT,
+            Arguments.TO,
+            Arguments.CODES,
             Arguments.ROOT,
             Arguments.ALL);
+    CompiledFolder.checkOptions(given);
     Run run = compiled(given.oneFile("compile", ""), given);
     Compilation compilation = run.compilation();
-    boolean written = given.value(Arguments.OUTPUT).isPresent();
+    boolean folder = given.has(Arguments.TO);
+    boolean written = folder || given.value(Arguments.OUTPUT).isPresent();
     if (run.exit() != Exit.FINE) {
       List<CompiledPlan> usable =
           run.exit() == Exit.ERRORS && !written ? compilation.usablePlans() : List.of();
@@ -73,6 +84,11 @@ public final class CompileCommand {
         Refusal.write(run.files(), compilation.findings(), compilation.located(), given, console);
       }
       return run.exit();
+    }
+    if (folder) {
+      console.out(CompiledFolder.write(run, given));
+      console.err(FindingText.plain().render(compilation.located()));
+      return Exit.FINE;
     }
     String document =
         given.asJson()
@@ -91,13 +107,17 @@ public final class CompileCommand {
   }
 
   /** The result of compiling a file, and its exit code. */
-  record Run(List<SourceFile> files, Compilation compilation, int exit) {}
+  record Run(Reading reading, Compilation compilation, int exit) {
+    List<SourceFile> files() {
+      return reading.files();
+    }
+  }
 
   /** Reads and compiles a file, or the one plan that was named. */
   static Run compiled(String file, Arguments given) throws UsageException {
     Reading reading = Gripwright.read(given.path(file), given.readOptions());
     Compilation compilation = compile(reading, given, file);
-    return new Run(reading.files(), compilation, CheckCommand.exit(reading, compilation));
+    return new Run(reading, compilation, CheckCommand.exit(reading, compilation));
   }
 
   private static Compilation compile(Reading reading, Arguments given, String file)

@@ -3,6 +3,7 @@ package gripwright.tools.command;
 import gripwright.budget.Progress;
 import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.Provenance;
+import gripwright.export.study.Pseudonyms;
 import gripwright.language.source.SourceFile;
 import gripwright.wording.Wording;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
@@ -77,19 +79,17 @@ public final class Console {
    */
   @SafeVarargs
   public static JsonDocuments documents(List<SourceFile>... files) {
-    List<Provenance.Source> sources = new ArrayList<>();
-    for (List<SourceFile> each : files) {
-      each.forEach(
-          file -> sources.add(new Provenance.Source(file.name(), Provenance.sha256(file.text()))));
-    }
-    return new JsonDocuments(new Provenance(Version.text(), sources), wording());
+    List<SourceFile> all = Arrays.stream(files).flatMap(List::stream).toList();
+    return new JsonDocuments(provenance(all, Pseudonyms.none()), wording());
   }
 
-  /** Returns the provenance of what comes from files. */
-  static Provenance provenance(List<SourceFile> files) {
+  /** Returns the provenance of what comes from files, whose names may be replaced by codes. */
+  static Provenance provenance(List<SourceFile> files, Pseudonyms names) {
     List<Provenance.Source> sources = new ArrayList<>();
     files.forEach(
-        file -> sources.add(new Provenance.Source(file.name(), Provenance.sha256(file.text()))));
+        file ->
+            sources.add(
+                new Provenance.Source(names.hide(file.name()), Provenance.sha256(file.text()))));
     return new Provenance(Version.text(), sources);
   }
 

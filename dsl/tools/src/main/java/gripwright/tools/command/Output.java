@@ -99,23 +99,42 @@ final class Output {
   }
 
   private static void replaceFile(Path file, ByteBuffer bytes) throws IOException {
-    boolean old = Files.exists(file);
-    if (old && !Files.isWritable(file)) {
+    if (Files.exists(file) && !Files.isWritable(file)) {
       throw new AccessDeniedException(file.toString());
     }
+    Path fresh = fresh(file, bytes);
+    try {
+      move(fresh, file);
+    } finally {
+      Files.deleteIfExists(fresh);
+    }
+    flushFolder(file);
+  }
+
+  /**
+   * Writes a new file beside another, which it is to replace, and returns its path. Nothing is left
+   * of it if it can't be written.
+   */
+  static Path fresh(Path file, ByteBuffer bytes) throws IOException {
+    boolean old = Files.exists(file);
     // A random name, so that nobody can place a file or a link there beforehand.
-    Path fresh = file.resolveSibling("." + UUID.randomUUID() + ".tmp");
+    Path fresh = temporary(file);
     try {
       create(fresh, old);
       write(fresh, bytes, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
       if (old) {
         keepOwnerAndMode(file, fresh);
       }
-      move(fresh, file);
-    } finally {
+    } catch (IOException e) {
       Files.deleteIfExists(fresh);
+      throw e;
     }
-    flushFolder(file);
+    return fresh;
+  }
+
+  /** Returns a random name beside a file. */
+  static Path temporary(Path file) {
+    return file.resolveSibling("." + UUID.randomUUID() + ".tmp");
   }
 
   /**
@@ -164,7 +183,7 @@ final class Output {
     Files.setPosixFilePermissions(fresh, mode);
   }
 
-  private static void move(Path from, Path to) throws IOException {
+  static void move(Path from, Path to) throws IOException {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
@@ -173,7 +192,7 @@ final class Output {
   }
 
   /** Flushes the folder entry to disk, where a folder can be opened for that. */
-  private static void flushFolder(Path file) {
+  static void flushFolder(Path file) {
     Path folder = file.toAbsolutePath().getParent();
     if (folder == null) {
       return;
@@ -185,7 +204,7 @@ final class Output {
     }
   }
 
-  private static String reason(IOException e) {
+  static String reason(IOException e) {
     if (e instanceof AccessDeniedException) {
       return "no permission";
     }

@@ -1,146 +1,242 @@
 package gripwright.tools.command;
 
+import gripwright.export.json.Manifest;
 import gripwright.export.json.Provenance;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.UUID;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Writes a set of files into a folder, all or none. A manifest says which files are ours, each with
- * its SHA-256: in a folder that exists only files that the manifest names and that nobody changed
- * are replaced, and everything else is left.
+ * A folder for the files of one run. A list of them, {@value #MANIFEST}, lets a later run replace
+ * them; a file that somebody else wrote or changed is never touched.
  */
 final class OutputFolder {
 
-  /** The file that says which files are ours. */
+  /** Name of the list of files. */
   static final String MANIFEST = "manifest.json";
 
-  private static final Pattern ENTRY =
-      Pattern.compile("\\{\"file\": \"([^\"]+)\", \"sha256\": \"([0-9a-f]{64})\"\\}");
+  /** How files are written, so that a test can let it fail. */
+  interface Disk {
+    /** Writes a new file beside another and returns its path; leaves nothing if that fails. */
+    Path fresh(Path file, ByteBuffer bytes) throws IOException;
 
-  private OutputFolder() {}
+    /** Moves a file, replacing another. */
+    void move(Path from, Path to) throws IOException;
+  }
+
+  private static final Disk REAL =
+      new Disk() {
+        @Override
+        public Path fresh(Path file, ByteBuffer bytes) throws IOException {
+          return Output.fresh(file, bytes);
+        }
+
+        @Override
+        public void move(Path from, Path to) throws IOException {
+          Output.move(from, to);
+        }
+      };
+
+  private final Path folder;
+  private final Map<String, String> texts;
+  private final Disk disk;
+
+  private OutputFolder(Path folder, Map<String, String> texts, Disk disk) {
+    this.folder = folder;
+    this.texts = texts;
+    this.disk = disk;
+  }
 
   /**
-   * Writes the files.
+   * Checks that files may be written into a folder, without writing anything.
    *
-   * @param texts texts of the files by name
-   * @throws UsageException if the folder is not ours, a file in it was changed, or it can't be
-   *     written; then nothing is written
+   * @param folder the folder; its parent exists
+   * @param files texts by file name; none is called {@value #MANIFEST}
+   * @throws UsageException if the folder can't be used, or a file in it isn't ours to replace
    */
-  static void write(Path folder, Map<String, String> texts) throws UsageException {
-    Map<String, String> ours = new TreeMap<>();
-    if (Files.exists(folder)) {
+  static OutputFolder checked(Path folder, Map<String, String> files) throws UsageException {
+    return checked(folder, files, REAL);
+  }
+
+  static OutputFolder checked(Path folder, Map<String, String> files, Disk disk)
+      throws UsageException {
+    if (files.containsKey(MANIFEST)) {
+      throw new IllegalArgumentException("a file called " + MANIFEST);
+    }
+    Manifest known = Manifest.of(Version.text(), Map.of());
+    if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
       if (!Files.isDirectory(folder)) {
         throw new UsageException("cannot write into `" + folder + "`: it is not a folder");
       }
-      ours.putAll(manifest(folder));
-      refuseStrangers(folder, ours, texts);
-    }
-    Map<String, String> all = new LinkedHashMap<>(texts);
-    all.put(MANIFEST, manifest(texts));
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw new UsageException("cannot create the folder `" + folder + "`: " + reason(e));
-    }
-    moveAll(folder, all);
-    removeOld(folder, ours, texts);
-  }
-
-  private static Map<String, String> manifest(Path folder) throws UsageException {
-    Path file = folder.resolve(MANIFEST);
-    Map<String, String> entries = new TreeMap<>();
-    try {
-      if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-        Matcher found = ENTRY.matcher(Files.readString(file));
-        while (found.find()) {
-          entries.put(found.group(1), found.group(2));
-        }
-        return entries;
-      }
-      try (Stream<Path> inside = Files.list(folder)) {
-        if (inside.findAny().isPresent()) {
-          throw new UsageException(
-              "the folder `"
-                  + folder
-                  + "` has files that this program did not write; name an empty or a new one");
+      if (!isEmpty(folder)) {
+        known = manifest(folder);
+        for (Map.Entry<String, String> file : files.entrySet()) {
+          checkFile(folder.resolve(file.getKey()), file.getValue(), known);
         }
       }
-      return entries;
-    } catch (IOException e) {
-      throw new UsageException("cannot read the folder `" + folder + "`: " + reason(e));
-    }
-  }
-
-  private static void refuseStrangers(
-      Path folder, Map<String, String> ours, Map<String, String> texts) throws UsageException {
-    for (String name : texts.keySet()) {
-      Path file = folder.resolve(name);
-      if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-        continue;
-      }
-      String known = ours.get(name);
-      if (known == null || !known.equals(hash(file))) {
+    } else {
+      Path parent = folder.toAbsolutePath().getParent();
+      if (parent == null || !Files.isDirectory(parent)) {
         throw new UsageException(
-            "`"
-                + file
-                + "` "
-                + (known == null ? "is not from this program" : "was changed since")
-                + "; move it away, or name another folder");
+            "cannot create the folder `" + folder + "`: there is no folder `" + parent + "`");
       }
     }
+    Map<String, String> all = new LinkedHashMap<>(files);
+    all.put(MANIFEST, manifest(known, files));
+    return new OutputFolder(folder, all, disk);
   }
 
-  private static String hash(Path file) throws UsageException {
-    try {
-      return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-          ? Provenance.sha256(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
-          : "";
+  private static boolean isEmpty(Path folder) throws UsageException {
+    try (Stream<Path> entries = Files.list(folder)) {
+      return entries.findAny().isEmpty();
     } catch (IOException e) {
-      throw new UsageException("cannot read `" + file + "`: " + reason(e));
+      throw new UsageException("cannot read the folder `" + folder + "`: " + Output.reason(e));
     }
   }
 
-  private static String manifest(Map<String, String> texts) {
-    StringBuilder json = new StringBuilder("{\n  \"version\": \"");
-    json.append(Version.text()).append("\",\n  \"files\": [\n");
-    int left = texts.size();
-    for (Map.Entry<String, String> each : texts.entrySet()) {
-      json.append("    {\"file\": \"").append(each.getKey()).append("\", \"sha256\": \"");
-      json.append(Provenance.sha256(each.getValue())).append("\"}");
-      json.append(--left > 0 ? ",\n" : "\n");
+  /** Returns the list of the files that an earlier run wrote. */
+  private static Manifest manifest(Path folder) throws UsageException {
+    Path file = folder.resolve(MANIFEST);
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new UsageException(
+          "`"
+              + folder
+              + "` has files and no "
+              + MANIFEST
+              + ", so they were not written by this program; name a new or an empty folder");
     }
-    return json.append("  ]\n}\n").toString();
+    return Manifest.parse(read(file))
+        .orElseThrow(
+            () ->
+                new UsageException(
+                    "`"
+                        + file
+                        + "` is not a list that this program wrote; restore it, or name a new"
+                        + " folder"));
   }
 
-  /** Writes every file beside its place first, so that a full disk leaves all as it was. */
-  private static void moveAll(Path folder, Map<String, String> texts) throws UsageException {
+  /** Refuses a file that an earlier run didn't write, or that was changed since. */
+  private static void checkFile(Path file, String text, Manifest known) throws UsageException {
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new UsageException(
+          "`" + file + "` is in the way: it is no ordinary file; move it, or name a new folder");
+    }
+    String now = read(file);
+    if (now.equals(text)) {
+      return;
+    }
+    String hash = known.files().get(String.valueOf(file.getFileName()));
+    if (hash == null) {
+      throw new UsageException(
+          "`"
+              + file
+              + "` is in the way: it was not written by this program; move it, or name a new"
+              + " folder");
+    }
+    if (!hash.equals(Provenance.sha256(now))) {
+      throw new UsageException(
+          "`"
+              + file
+              + "` was changed after it was written; move it to keep the changes, or delete it,"
+              + " and run the command again");
+    }
+    if (!Files.isWritable(file)) {
+      throw new UsageException("cannot write `" + file + "`: no permission");
+    }
+  }
+
+  private static String read(Path file) throws UsageException {
+    try {
+      // Bytes that are no UTF-8 become other characters, so the file counts as changed.
+      return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UsageException("cannot read `" + file + "`: " + Output.reason(e));
+    }
+  }
+
+  /** Returns the new list: files of earlier runs that this one doesn't write stay in it. */
+  private static String manifest(Manifest known, Map<String, String> files) {
+    SortedMap<String, String> all = new TreeMap<>(known.files());
+    all.putAll(Manifest.of(Version.text(), files).files());
+    return Console.documents(List.of()).manifest(new Manifest(Version.text(), all));
+  }
+
+  /**
+   * Writes the files: all of them first under temporary names, then each under its own. If one
+   * can't be written, the folder is as it was before.
+   *
+   * @throws UsageException if a file can't be written
+   */
+  void write() throws UsageException {
+    boolean created = !Files.exists(folder);
+    Output.folder(folder);
     Map<Path, Path> fresh = new LinkedHashMap<>();
+    Replaced replaced = new Replaced();
+    Path at = folder;
     try {
-      for (Map.Entry<String, String> each : texts.entrySet()) {
-        Path file = folder.resolve(each.getKey());
-        Path beside = folder.resolve("." + UUID.randomUUID() + ".tmp");
-        fresh.put(beside, file);
-        Files.writeString(beside, each.getValue());
+      for (Map.Entry<String, String> file : texts.entrySet()) {
+        at = folder.resolve(file.getKey());
+        byte[] bytes = file.getValue().getBytes(StandardCharsets.UTF_8);
+        fresh.put(at, disk.fresh(at, ByteBuffer.wrap(bytes)));
       }
-      for (Map.Entry<Path, Path> each : fresh.entrySet()) {
-        Files.move(each.getKey(), each.getValue(), StandardCopyOption.REPLACE_EXISTING);
+      for (Map.Entry<Path, Path> file : fresh.entrySet()) {
+        at = file.getKey();
+        replaced.replace(at, file.getValue());
       }
     } catch (IOException e) {
-      throw new UsageException("cannot write into `" + folder + "`: " + reason(e));
-    } finally {
-      fresh.keySet().forEach(OutputFolder::delete);
+      replaced.undo();
+      fresh.values().forEach(OutputFolder::delete);
+      if (created) {
+        delete(folder);
+      }
+      throw new UsageException(
+          "cannot write `" + at + "`: " + Output.reason(e) + "; nothing was written");
+    }
+    replaced.forget();
+    Output.flushFolder(at);
+  }
+
+  /** The files replaced so far, and where the old ones are. */
+  private final class Replaced {
+    private final Map<Path, Path> olds = new LinkedHashMap<>();
+    private final Map<Path, Path> news = new LinkedHashMap<>();
+
+    void replace(Path file, Path fresh) throws IOException {
+      if (Files.exists(file)) {
+        Path old = Output.temporary(file);
+        disk.move(file, old);
+        olds.put(file, old);
+      }
+      disk.move(fresh, file);
+      news.put(file, fresh);
+    }
+
+    void undo() {
+      news.keySet().forEach(OutputFolder::delete);
+      olds.forEach(
+          (file, old) -> {
+            try {
+              Output.move(old, file);
+            } catch (IOException e) {
+              // the old file stays under its temporary name
+            }
+          });
+    }
+
+    void forget() {
+      olds.values().forEach(OutputFolder::delete);
     }
   }
 
@@ -148,25 +244,7 @@ final class OutputFolder {
     try {
       Files.deleteIfExists(file);
     } catch (IOException e) {
-      // nothing more can be done for a temporary file
+      // stays; the error that led here is reported
     }
-  }
-
-  /** Removes files of an earlier run that this one has no more, unless they were changed. */
-  private static void removeOld(Path folder, Map<String, String> ours, Map<String, String> texts)
-      throws UsageException {
-    for (Map.Entry<String, String> each : ours.entrySet()) {
-      Path file = folder.resolve(each.getKey()).normalize();
-      if (!texts.containsKey(each.getKey())
-          && file.startsWith(folder.normalize())
-          && each.getValue().equals(hash(file))) {
-        delete(file);
-      }
-    }
-  }
-
-  private static String reason(IOException e) {
-    String said = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
-    return said == null ? "the system refuses" : said;
   }
 }

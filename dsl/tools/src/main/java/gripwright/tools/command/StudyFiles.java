@@ -4,16 +4,19 @@ import gripwright.compare.ComparisonResult;
 import gripwright.compare.ComparisonResult.Subject;
 import gripwright.export.csv.ComparisonCsv;
 import gripwright.export.csv.TidyTable;
+import gripwright.export.json.JsonDocuments;
 import gripwright.export.json.Provenance;
 import gripwright.export.picture.ForestPicture;
 import gripwright.export.picture.ParetoPicture;
-import gripwright.export.text.MethodsText;
+import gripwright.export.study.ComparisonMethods;
+import gripwright.export.study.Pseudonyms;
 import gripwright.language.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /** Writes comparisons as a folder: tables, their description, methods and figures. */
@@ -29,21 +32,20 @@ final class StudyFiles {
   static String write(List<ComparisonResult> results, Reading reading, Arguments given)
       throws UsageException {
     Path folder = given.path(given.value(Arguments.TO).orElseThrow());
-    List<ComparisonResult> shown =
-        given.value(Arguments.CODES).isPresent()
-            ? coded(results, AthleteCodes.of(given, folder, athletes(results)))
-            : results;
-    Provenance provenance = Console.provenance(reading.files());
+    Optional<CodeKey> key = CodeKey.of(given, folder, athletes(results), reading);
+    Pseudonyms names = CodeKey.names(key, reading);
+    List<ComparisonResult> shown = coded(results, names);
+    Provenance provenance = Console.provenance(reading.files(), names);
     Map<String, String> texts = new LinkedHashMap<>();
     List<TidyTable> tables = ComparisonCsv.tables(shown);
-    tables.forEach(table -> texts.put(table.file(), table.csv()));
+    tables.forEach(table -> texts.put(table.fileName(), table.csv()));
     String title =
         shown.size() == 1
             ? shown.get(0).comparison().title().orElse(shown.get(0).comparison().name())
             : "comparisons";
     texts.put(
         "datapackage.json",
-        Console.documents(reading.files())
+        new JsonDocuments(provenance, Console.wording())
             .dataPackage(shown.get(0).comparison().name(), title, tables));
     for (ComparisonResult result : shown) {
       for (Subject subject : result.subjects()) {
@@ -51,7 +53,7 @@ final class StudyFiles {
         String suffix = only ? "" : "-" + result.comparison().name() + "-" + subject.name();
         texts.put(
             "methods" + suffix + ".md",
-            MethodsText.of(result, subject, provenance, Console.wording()));
+            ComparisonMethods.of(result, subject, provenance, Console.wording()));
         texts.put("forest" + suffix + ".svg", ForestPicture.of(subject, Console.wording()));
         if (ParetoPicture.canDraw(result.comparison())) {
           texts.put(
@@ -60,8 +62,12 @@ final class StudyFiles {
         }
       }
     }
-    OutputFolder.write(folder, texts);
-    return texts.size() + 1 + " files written to " + given.value(Arguments.TO).orElse("") + "\n";
+    OutputFolder output = OutputFolder.checked(folder, texts);
+    if (key.isPresent()) {
+      key.get().write();
+    }
+    output.write();
+    return texts.size() + " files written to " + given.value(Arguments.TO).orElse("") + "\n";
   }
 
   private static TreeSet<String> athletes(List<ComparisonResult> results) {
@@ -74,28 +80,32 @@ final class StudyFiles {
     return names;
   }
 
-  private static List<ComparisonResult> coded(
-      List<ComparisonResult> results, Map<String, String> codes) {
+  private static List<ComparisonResult> coded(List<ComparisonResult> results, Pseudonyms names) {
+    if (!names.hiding()) {
+      return results;
+    }
     List<ComparisonResult> coded = new ArrayList<>();
     for (ComparisonResult result : results) {
       coded.add(
           new ComparisonResult(
               result.comparison(),
-              result.subjects().stream()
-                  .map(
-                      subject ->
-                          new Subject(
-                              codes.getOrDefault(subject.name(), subject.name()),
-                              subject.athletes(),
-                              subject.draws(),
-                              subject.inputs(),
-                              subject.matches(),
-                              subject.arms(),
-                              subject.differences(),
-                              subject.pareto()))
-                  .toList(),
+              result.subjects().stream().map(subject -> coded(subject, names)).toList(),
               result.findings()));
     }
     return coded;
+  }
+
+  private static Subject coded(Subject subject, Pseudonyms names) {
+    return subject.athletes() > 0
+        ? subject
+        : new Subject(
+            names.of(subject.name()),
+            subject.athletes(),
+            subject.draws(),
+            subject.inputs(),
+            subject.matches(),
+            subject.arms(),
+            subject.differences(),
+            subject.pareto());
   }
 }

@@ -1,4 +1,4 @@
-package gripwright.export.text;
+package gripwright.export.study;
 
 import gripwright.compare.Arm;
 import gripwright.compare.Cohort;
@@ -10,6 +10,7 @@ import gripwright.compare.ComparisonResult.PlannedWeek;
 import gripwright.compare.ComparisonResult.Subject;
 import gripwright.compare.Spread;
 import gripwright.export.json.Provenance;
+import gripwright.export.study.PlanFacts.Fact;
 import gripwright.export.words.Words;
 import gripwright.grip.Setup;
 import gripwright.hand.Finger;
@@ -19,7 +20,7 @@ import gripwright.protocol.Scheme;
 import gripwright.quantity.Numbers;
 import gripwright.wording.Wording;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,63 +29,7 @@ import java.util.Optional;
  * Describes the methods of a comparison as Markdown: what was done, in sentences, and for each arm
  * the items that reporting guidelines ask for, or that they are not stated.
  */
-public final class MethodsText {
-
-  /** An item of a guideline and the key of the value that answers it. */
-  private record Item(String number, String value) {}
-
-  private static final List<Item> CERT =
-      List.of(
-          new Item("1", "equipment"),
-          new Item("2", "provider"),
-          new Item("3", "delivery"),
-          new Item("4", "supervision"),
-          new Item("5", "fidelity"),
-          new Item("6", "motivation"),
-          new Item("7a", "progression-rule"),
-          new Item("7b", "progression"),
-          new Item("8", "exercise"),
-          new Item("9", "none"),
-          new Item("10", "none"),
-          new Item("11", "adverse-events"),
-          new Item("12", "setting"),
-          new Item("13", "dosage"),
-          new Item("14a", "tailoring"),
-          new Item("14b", "tailoring-how"),
-          new Item("15", "start"),
-          new Item("16a", "fidelity"),
-          new Item("16b", "none"));
-
-  private static final List<Item> TIDIER =
-      List.of(
-          new Item("1", "name"),
-          new Item("2", "aim"),
-          new Item("3", "equipment"),
-          new Item("4", "exercise"),
-          new Item("5", "provider"),
-          new Item("6", "delivery"),
-          new Item("7", "setting"),
-          new Item("8", "dosage"),
-          new Item("9", "tailoring"),
-          new Item("10", "none"),
-          new Item("11", "fidelity"),
-          new Item("12", "none"));
-
-  private static final List<Item> TOIGO =
-      List.of(
-          new Item("1", "load"),
-          new Item("2", "repetitions"),
-          new Item("3", "sets"),
-          new Item("4", "set-rest"),
-          new Item("5", "frequency"),
-          new Item("6", "weeks"),
-          new Item("7", "hold"),
-          new Item("8", "rest"),
-          new Item("9", "tension"),
-          new Item("10", "failure"),
-          new Item("11", "range"),
-          new Item("12", "recovery"),
-          new Item("13", "anatomy"));
+public final class ComparisonMethods {
 
   private final Comparison comparison;
   private final Subject subject;
@@ -92,7 +37,7 @@ public final class MethodsText {
   private final Words words;
   private final StringBuilder text = new StringBuilder();
 
-  private MethodsText(
+  private ComparisonMethods(
       ComparisonResult result, Subject subject, Provenance provenance, Words words) {
     this.comparison = result.comparison();
     this.subject = subject;
@@ -103,27 +48,27 @@ public final class MethodsText {
   /** Returns the description of one subject's comparison. */
   public static String of(
       ComparisonResult result, Subject subject, Provenance provenance, Wording wording) {
-    return new MethodsText(result, subject, provenance, new Words(wording)).write();
+    return new ComparisonMethods(result, subject, provenance, new Words(wording)).write();
   }
 
   private String write() {
-    heading(1, words.say("study.methods", "comparison", comparison.name()));
+    heading(1, words.say("methods.methods", "comparison", comparison.name()));
     comparison.title().ifPresent(this::paragraph);
-    paragraph(words.say("study.methods-intro", "version", provenance.version()));
-    heading(2, words.say("study.files"));
+    paragraph(words.say("methods.methods-intro", "version", provenance.version()));
+    heading(2, words.say("methods.files"));
     provenance
         .sources()
         .forEach(
             source ->
-                point(words.say("study.file", "file", source.file(), "hash", source.sha256())));
-    heading(2, words.say("study.question"));
+                point(words.say("methods.file", "file", source.file(), "hash", source.sha256())));
+    heading(2, words.say("methods.question"));
     paragraph(
         subject.athletes() > 0
-            ? words.say("study.for-cohort", "cohort", subject.name(), "size", subject.athletes())
-            : words.say("study.for-athlete"));
+            ? words.say("methods.for-cohort", "cohort", subject.name(), "size", subject.athletes())
+            : words.say("methods.for-athlete"));
     paragraph(
         words.say(
-            "study.design",
+            "methods.design",
             "arms",
             subject.arms().size(),
             "draws",
@@ -133,11 +78,11 @@ public final class MethodsText {
     comparison.notes().forEach(this::paragraph);
     cohort().ifPresent(this::cohort);
     matching();
-    heading(2, words.say("study.models"));
-    point(words.say("study.model-fatigue"));
-    point(words.say("study.model-pulleys"));
-    point(words.say("study.model-strength"));
-    heading(2, words.say("study.limits"));
+    heading(2, words.say("methods.models"));
+    point(words.say("methods.model-fatigue"));
+    point(words.say("methods.model-pulleys"));
+    point(words.say("methods.model-strength"));
+    heading(2, words.say("methods.limits"));
     point(words.say("compared.cannot-gain"));
     point(words.say("compared.cannot-between"));
     point(words.say("compared.cannot-pulleys"));
@@ -151,15 +96,15 @@ public final class MethodsText {
   private void heading(int level, String line) {
     boolean apart = text.isEmpty() || text.toString().endsWith("\n\n");
     text.append(apart ? "" : "\n").append("#".repeat(level)).append(' ');
-    text.append(Page.clean(line)).append("\n\n");
+    text.append(Methods.flat(line)).append("\n\n");
   }
 
   private void paragraph(String line) {
-    text.append(Page.clean(line)).append("\n\n");
+    text.append(Methods.flat(line)).append("\n\n");
   }
 
   private void point(String line) {
-    text.append("- ").append(Page.clean(line)).append('\n');
+    text.append("- ").append(Methods.flat(line)).append('\n');
   }
 
   private Optional<Cohort> cohort() {
@@ -180,13 +125,13 @@ public final class MethodsText {
   }
 
   private void cohort(Cohort cohort) {
-    heading(2, words.say("study.cohort"));
+    heading(2, words.say("methods.cohort"));
     cohort.title().ifPresent(this::paragraph);
     cohort.spreads().forEach((trait, spread) -> point(trait(trait.word(), spread)));
     for (Cohort.Correlation each : cohort.correlations()) {
       point(
           words.say(
-              "study.correlation",
+              "methods.correlation",
               "one",
               each.one().word(),
               "other",
@@ -194,7 +139,7 @@ public final class MethodsText {
               "value",
               Numbers.plain(each.value(), 2),
               "source",
-              each.source().orElse(words.say("study.no-source"))));
+              each.source().orElse(words.say("methods.no-source"))));
     }
     cohort.sources().forEach(this::point);
     cohort.notes().forEach(this::point);
@@ -202,7 +147,7 @@ public final class MethodsText {
 
   private String trait(String name, Spread spread) {
     return words.say(
-        "study.trait",
+        "methods.trait",
         "trait",
         name,
         "median",
@@ -210,16 +155,17 @@ public final class MethodsText {
         "spread",
         spread.relative()
             ? words.say(
-                "study.spread-relative", "percent", Numbers.plain(spread.deviation() * 100, 2))
-            : words.say("study.spread-absolute", "deviation", Numbers.plain(spread.deviation(), 3)),
+                "methods.spread-relative", "percent", Numbers.plain(spread.deviation() * 100, 2))
+            : words.say(
+                "methods.spread-absolute", "deviation", Numbers.plain(spread.deviation(), 3)),
         "source",
-        spread.source().orElse(words.say("study.no-source")));
+        spread.source().orElse(words.say("methods.no-source")));
   }
 
   private void matching() {
-    heading(2, words.say("study.matching"));
+    heading(2, words.say("methods.matching"));
     if (subject.matches().isEmpty()) {
-      paragraph(words.say("study.no-matching"));
+      paragraph(words.say("methods.no-matching"));
     }
     subject
         .matches()
@@ -243,119 +189,121 @@ public final class MethodsText {
   }
 
   private void arm(ArmResult result) {
-    heading(2, words.say("study.arm", "arm", result.arm().name()));
-    Map<String, String> values =
+    heading(2, words.say("methods.arm", "arm", result.arm().name()));
+    Map<Fact, String> values =
         result
             .arm()
             .content()
             .accept(
                 new Arm.Content.Visitor<>() {
                   @Override
-                  public Map<String, String> trained(Arm.Trained content) {
+                  public Map<Fact, String> trained(Arm.Trained content) {
                     return exercise(result, content.exercise());
                   }
 
                   @Override
-                  public Map<String, String> planned(Arm.Planned content) {
+                  public Map<Fact, String> planned(Arm.Planned content) {
                     return plan(result, content);
                   }
 
                   @Override
-                  public Map<String, String> noTraining(Arm.NoTraining content) {
+                  public Map<Fact, String> noTraining(Arm.NoTraining content) {
                     return Map.of();
                   }
                 });
     if (values.isEmpty()) {
-      paragraph(words.say("study.control"));
+      paragraph(words.say("methods.control"));
       return;
     }
-    items("study.cert", CERT, values);
-    items("study.tidier", TIDIER, values);
-    items("study.toigo", TOIGO, values);
-  }
-
-  private void items(String guideline, List<Item> items, Map<String, String> values) {
-    heading(3, words.say(guideline));
-    text.append("| ")
-        .append(words.say("study.item"))
-        .append(" | ")
-        .append(words.say("study.what"))
-        .append(" | ")
-        .append(words.say("study.value"))
-        .append(" |\n|---|---|---|\n");
-    for (Item item : items) {
-      text.append("| ")
-          .append(item.number())
-          .append(" | ")
-          .append(words.say(guideline + "-" + item.number()))
-          .append(" | ")
-          .append(
-              Page.clean(values.getOrDefault(item.value(), words.say("study.not-stated")))
-                  .replace("|", "\\|"))
-          .append(" |\n");
+    for (ReportingItem.Guideline guideline : ReportingItem.Guideline.values()) {
+      items(guideline, values);
     }
   }
 
-  private Map<String, String> reports(List<Report> of) {
+  private void items(ReportingItem.Guideline guideline, Map<Fact, String> values) {
+    heading(3, words.of("study.guideline", guideline));
+    row(
+        List.of(
+            words.say("study.column-number"),
+            words.say("study.column-item"),
+            words.say("methods.column-value")));
+    text.append("|---|---|---|\n");
+    for (ReportingItem item : ReportingItem.of(guideline)) {
+      String value = values.getOrDefault(item.fact(), words.say("study.not-stated"));
+      row(List.of(item.number(), words.say(item.key()), value));
+    }
+  }
+
+  private void row(List<String> cells) {
+    for (String cell : cells) {
+      text.append("| ").append(Methods.flat(cell)).append(' ');
+    }
+    text.append("|\n");
+  }
+
+  private Map<Fact, String> reports(List<Report> of) {
     List<Report> all = new ArrayList<>(of);
     all.addAll(comparison.reports());
-    Map<String, String> values = new LinkedHashMap<>();
+    Map<Fact, String> values = new EnumMap<>(Fact.class);
     all.forEach(
         report ->
-            values.merge(report.item().word(), report.text(), (one, other) -> one + "; " + other));
+            values.merge(
+                Fact.of(report.item()),
+                report.text(),
+                (one, other) -> one.equals(other) ? one : one + "; " + other));
     return values;
   }
 
-  private Map<String, String> plan(ArmResult result, Arm.Planned content) {
-    Map<String, String> values = reports(content.plan().reports());
+  private Map<Fact, String> plan(ArmResult result, Arm.Planned content) {
+    Map<Fact, String> values = reports(content.plan().reports());
     String plan = content.plan().name();
-    values.put("name", content.plan().title().orElse(plan));
-    values.put("exercise", words.say("study.plan-exercise", "plan", plan));
-    values.put("progression-rule", words.say("study.progression-plan", "plan", plan));
-    values.put("progression", words.say("study.progression-plan", "plan", plan));
-    content.plan().supervisedBy().ifPresent(who -> values.put("supervision", who));
+    values.put(Fact.NAME, content.plan().title().orElse(plan));
+    values.put(Fact.EXERCISES, words.say("methods.plan-exercise", "plan", plan));
+    values.put(Fact.PROGRESSION_RULE, words.say("methods.progression-plan", "plan", plan));
+    values.put(Fact.PROGRESSION, words.say("methods.progression-plan", "plan", plan));
+    content.plan().supervisedBy().ifPresent(who -> values.put(Fact.SUPERVISION, who));
     shared(result, values);
     return values;
   }
 
-  private Map<String, String> exercise(ArmResult result, Exercise exercise) {
-    Map<String, String> values = reports(exercise.protocol().reports());
+  private Map<Fact, String> exercise(ArmResult result, Exercise exercise) {
+    Map<Fact, String> values = reports(exercise.protocol().reports());
     Setup setup = exercise.setup(exercise.target().grips().get(0));
     Scheme scheme = exercise.scheme();
-    values.put("name", exercise.protocol().title().orElse(exercise.protocol().name()));
-    exercise.protocol().aim().ifPresent(aim -> values.put("aim", aim));
-    String hands = words.say("study.hands-" + setup.hands().word());
+    values.put(Fact.NAME, exercise.protocol().title().orElse(exercise.protocol().name()));
+    exercise.protocol().aim().ifPresent(aim -> values.put(Fact.WHY, aim));
+    String hands = words.say("methods.hands-" + setup.hands().word());
     values.put(
-        "equipment",
+        Fact.EQUIPMENT,
         words.say(
-            "study.equipment",
+            "methods.equipment",
             "edge",
             setup.edge(),
             "way",
-            words.say(setup.lifting() ? "study.lifting" : "study.hanging", "hands", hands)));
+            words.say(setup.lifting() ? "methods.lifting" : "methods.hanging", "hands", hands)));
     values.put(
-        "exercise",
+        Fact.EXERCISES,
         words.say(
-            "study.exercise",
+            "methods.exercise",
             "protocol",
             exercise.protocol().name(),
             "setup",
             setup,
             "scheme",
             scheme(scheme)));
-    values.put("progression-rule", words.say("study.progression-none"));
-    values.put("progression", words.say("study.progression-none"));
+    values.put(Fact.PROGRESSION_RULE, words.say("methods.progression-none"));
+    values.put(Fact.PROGRESSION, words.say("methods.progression-none"));
     List<String> levels =
         scheme.written().stream().map(hold -> words.of(hold.level())).distinct().toList();
-    values.put("start", words.say("study.start", "level", words.commas(levels)));
-    values.put("sets", Integer.toString(scheme.sets()));
-    values.put("repetitions", Integer.toString(scheme.repetitionsPerSet()));
-    values.put("set-rest", rest(result, scheme.repetitionsPerSet()));
-    values.put("rest", scheme.repetitionsPerSet() > 1 ? rest(result, 1) : "-");
+    values.put(Fact.STARTING_LEVEL, words.say("methods.start", "level", words.commas(levels)));
+    values.put(Fact.SETS, Integer.toString(scheme.sets()));
+    values.put(Fact.REPETITIONS, Integer.toString(scheme.repetitionsPerSet()));
+    values.put(Fact.REST_BETWEEN_SETS, rest(result, scheme.repetitionsPerSet()));
+    values.put(Fact.REST_BETWEEN_HOLDS, scheme.repetitionsPerSet() > 1 ? rest(result, 1) : "-");
     values.put(
-        "hold",
+        Fact.CONTRACTION,
         words.say(
-            "study.isometric",
+            "methods.isometric",
             "seconds",
             words.commas(
                 result.schedule().stream()
@@ -363,11 +311,12 @@ public final class MethodsText {
                     .distinct()
                     .toList())));
     values.put(
-        "failure", words.say(scheme.hasBound() ? "study.failure-bound" : "study.failure-no"));
+        Fact.FAILURE,
+        words.say(scheme.hasBound() ? "methods.failure-bound" : "methods.failure-no"));
     values.put(
-        "anatomy",
+        Fact.FORM,
         words.say(
-            "study.anatomy",
+            "methods.anatomy",
             "fingers",
             words.commas(setup.grip().fingers().fingers().stream().map(Finger::word).toList()),
             "grip",
@@ -390,12 +339,12 @@ public final class MethodsText {
     return scheme.sets() + (repetitions > 1 ? " x " + repetitions : "");
   }
 
-  private void shared(ArmResult result, Map<String, String> values) {
+  private void shared(ArmResult result, Map<Fact, String> values) {
     double tension = result.weeks().stream().mapToDouble(PlannedWeek::timeUnderLoadSeconds).sum();
     values.put(
-        "dosage",
+        Fact.DOSE,
         words.say(
-            "study.dosage",
+            "methods.dosage",
             "holds",
             words.count("compared.holds", result.holds()),
             "sessions",
@@ -404,19 +353,21 @@ public final class MethodsText {
             words.count("compared.weeks", result.weeks().size()),
             "tension",
             Numbers.plain(tension, 0)));
-    values.put("tension", Numbers.plain(tension, 0) + " s");
-    values.put("weeks", words.count("compared.weeks", result.weeks().size()));
+    values.put(Fact.TIME_UNDER_TENSION, Numbers.plain(tension, 0) + " s");
+    values.put(Fact.PERIOD, words.count("compared.weeks", result.weeks().size()));
     List<String> frequencies =
         result.weeks().stream().map(week -> Integer.toString(week.sessions())).distinct().toList();
-    values.put("frequency", words.say("study.frequency", "count", String.join(" / ", frequencies)));
-    values.put("recovery", words.say("study.recovery"));
-    values.put("range", words.say("study.range-none"));
-    values.put("tailoring", words.say(subject.athletes() > 0 ? "study.generic" : "study.own"));
+    values.put(
+        Fact.FREQUENCY, words.say("methods.frequency", "count", String.join(" / ", frequencies)));
+    values.put(Fact.RECOVERY, words.say("methods.recovery"));
+    values.put(Fact.RANGE_OF_MOTION, words.say("methods.range-none"));
+    values.put(
+        Fact.TAILORED, words.say(subject.athletes() > 0 ? "methods.generic" : "methods.own"));
     double share = result.schedule().stream().mapToDouble(PlannedHold::share).max().orElse(0);
     values.put(
-        "load",
+        Fact.LEVELS,
         words.say(
-            "study.load",
+            "methods.load",
             "load",
             Numbers.plain(result.heaviest().orElse(0), 1),
             "percent",

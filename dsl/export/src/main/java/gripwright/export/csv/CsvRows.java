@@ -1,0 +1,38 @@
+package gripwright.export.csv;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVRecord;
+
+/** Reads CSV by RFC 4180, with any ends of lines. Stateless and thread-safe. */
+public final class CsvRows {
+
+  private CsvRows() {}
+
+  /**
+   * Returns the fields of each line, the header included; empty if the text is no CSV. Empty lines
+   * are left out.
+   */
+  public static Optional<List<List<String>>> of(String text) {
+    List<List<String>> rows = new ArrayList<>();
+    try {
+      for (CSVRecord line : CsvText.FORMAT.parse(new StringReader(text))) {
+        rows.add(List.copyOf(line.toList()));
+      }
+    } catch (IOException | UncheckedIOException e) {
+      return Optional.empty();
+    }
+    return Optional.of(rows);
+  }
+
+  /** Returns rows as CSV. */
+  public static String text(List<List<String>> rows) {
+    CsvText text = new CsvText();
+    rows.forEach(text::line);
+    return text.toString();
+  }
+}

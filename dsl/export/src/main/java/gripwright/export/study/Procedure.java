@@ -1,0 +1,196 @@
+package gripwright.export.study;
+
+import gripwright.export.words.Words;
+import gripwright.grip.Grip;
+import gripwright.plan.Advance;
+import gripwright.plan.Block;
+import gripwright.plan.Exercise;
+import gripwright.plan.Plan;
+import gripwright.plan.SessionPlan;
+import gripwright.protocol.Scheme;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is done in a plan, in sentences, as Markdown. Used for one plan. */
+final class Procedure {
+
+  private final Plan plan;
+  private final Words words;
+  private final Pseudonyms names;
+  private final List<String> paragraphs = new ArrayList<>();
+
+  Procedure(Plan plan, Words words, Pseudonyms names) {
+    this.plan = plan;
+    this.words = words;
+    this.names = names;
+    whole();
+    plan.blocks().forEach(this::block);
+    plan.retests().forEach(this::retest);
+    plan.waivers().forEach(this::waiver);
+  }
+
+  /** Returns the paragraphs and lists. */
+  List<String> paragraphs() {
+    return paragraphs;
+  }
+
+  private String say(String key, Object... facts) {
+    return Methods.flat(words.say(key, facts));
+  }
+
+  private void whole() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        say(
+            "study.plan",
+            "plan",
+            plan.name(),
+            "from",
+            words.dayAndYear(plan.from()),
+            "weeks",
+            words.count("study.weeks", plan.weeks()),
+            "athletes",
+            words.count("study.athletes", plan.athletes().size())));
+    sentences.add(say("study.around", "warm-up", plan.warmUp(), "rest", plan.restBetween()));
+    plan.taper()
+        .ifPresent(
+            taper ->
+                sentences.add(
+                    say(
+                        "study.taper",
+                        "weeks",
+                        words.count("study.weeks", taper.weeks()),
+                        "percent",
+                        taper.setsFraction() * 100)));
+    paragraphs.add(String.join(" ", sentences));
+  }
+
+  private void block(Block block) {
+    paragraphs.add(
+        say(
+            "study.block",
+            "block",
+            block.name(),
+            "weeks",
+            words.count("study.weeks", block.weeks())));
+    content(block.content());
+    for (Map.Entry<String, Block.Content> own : block.only().entrySet()) {
+      paragraphs.add(say("study.only", "athlete", names.of(own.getKey())));
+      content(own.getValue());
+    }
+  }
+
+  private void content(Block.Content content) {
+    for (SessionPlan session : content.sessions()) {
+      paragraphs.add(
+          say(
+              "study.session",
+              "session",
+              session.name(),
+              "times",
+              words.count("study.times", session.perWeek()),
+              "gap",
+              session.gap()));
+      paragraphs.add(exercises(session.content()));
+      session
+          .only()
+          .forEach(
+              (athlete, own) -> {
+                paragraphs.add(say("study.only", "athlete", names.of(athlete)));
+                paragraphs.add(exercises(own));
+              });
+    }
+    List<String> sentences = new ArrayList<>();
+    for (Advance advance : content.advances()) {
+      sentences.add(say("study.advances", "steps", new AdvanceWords(words).of(advance)));
+    }
+    for (Block.Ease ease : content.eases()) {
+      sentences.add(say("study.eases", "week", ease.week(), "percent", ease.setsFraction() * 100));
+    }
+    for (Block.Introduction slow : content.introductions()) {
+      sentences.add(
+          say(
+              "study.introduces",
+              "grip",
+              slow.grip().name(),
+              "percent",
+              slow.fromFraction() * 100,
+              "weeks",
+              words.count("study.weeks", slow.weeks())));
+    }
+    if (!sentences.isEmpty()) {
+      paragraphs.add(String.join(" ", sentences));
+    }
+  }
+
+  /** Returns a numbered list of exercises. */
+  private String exercises(SessionPlan.Content content) {
+    List<String> lines = new ArrayList<>();
+    for (Exercise exercise : content.exercises()) {
+      lines.add((lines.size() + 1) + ". " + Methods.flat(exercise(exercise)));
+    }
+    return String.join("\n", lines);
+  }
+
+  private String exercise(Exercise exercise) {
+    List<String> grips = exercise.target().grips().stream().map(Grip::name).toList();
+    Scheme scheme = exercise.scheme();
+    List<String> facts = new ArrayList<>();
+    facts.add(words.count("study.sets", scheme.sets()));
+    facts.add(words.count("study.holds", scheme.repetitionsPerSet()));
+    facts.add(
+        scheme.holdTime().isPresent()
+            ? words.say("study.hold-time", "time", scheme.holdTime().get())
+            : words.say("study.hold-times", "times", times(scheme)));
+    rest("study.rest-holds", scheme.restBetweenHolds()).ifPresent(facts::add);
+    rest("study.rest-sets", scheme.restBetweenSets()).ifPresent(facts::add);
+    facts.add(words.say("study.at-level", "levels", scheme.levels()));
+    exercise
+        .rehabilitation()
+        .ifPresent(
+            who ->
+                facts.add(
+                    names.hiding()
+                        ? words.say("study.rehabilitation")
+                        : words.say("study.rehabilitation-of", "who", who)));
+    return words.say(
+        grips.size() == 1 ? "study.exercise" : "study.exercise-best",
+        "protocol",
+        exercise.protocol().name(),
+        "grip",
+        words.commas(grips),
+        "edge",
+        exercise.edge(),
+        "hands",
+        words.hands(exercise.hands(), exercise.lifting()),
+        "facts",
+        words.commas(facts));
+  }
+
+  private static List<Duration> times(Scheme scheme) {
+    return scheme.written().stream().map(Scheme.Hold::time).distinct().toList();
+  }
+
+  private Optional<String> rest(String key, Duration rest) {
+    return rest.isZero() ? Optional.empty() : Optional.of(words.say(key, "rest", rest));
+  }
+
+  private void retest(Plan.Retest retest) {
+    paragraphs.add(
+        say(
+            "study.retest",
+            "setups",
+            words.commas(retest.setups().stream().map(words::setup).toList()),
+            "time",
+            retest.hold(),
+            "pace",
+            words.count("study.pace-weeks", retest.everyWeeks())));
+  }
+
+  private void waiver(Plan.Waiver waiver) {
+    paragraphs.add(say("study.waiver", "rule", waiver.rule(), "reason", waiver.because()));
+  }
+}
