@@ -134,7 +134,9 @@ final class CodeKey {
     for (List<String> row : rows.subList(1, rows.size())) {
       if (row.size() != 2) {
         throw new UsageException(
-            "the key `" + file + "` needs an athlete and a code in each line, not `"
+            "the key `"
+                + file
+                + "` needs an athlete and a code in each line, not `"
                 + String.join(",", row)
                 + "`");
       }
@@ -149,7 +151,9 @@ final class CodeKey {
       }
       if (!taken.add(code.toLowerCase(Locale.ROOT)) || codes.put(row.get(0), code) != null) {
         throw new UsageException(
-            "the key `" + file + "` names an athlete or a code twice: `"
+            "the key `"
+                + file
+                + "` names an athlete or a code twice: `"
                 + String.join(",", row)
                 + "`");
       }

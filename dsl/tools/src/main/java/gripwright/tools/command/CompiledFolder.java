@@ -42,7 +42,8 @@ final class CompiledFolder {
           "--to writes tables into a folder, --as chooses text or JSON: give one of the two");
     }
     if (given.value(Arguments.OUTPUT).isPresent()) {
-      throw new UsageException("--to writes into a folder, --output to a file: give one of the two");
+      throw new UsageException(
+          "--to writes into a folder, --output to a file: give one of the two");
     }
   }
 
@@ -84,13 +85,14 @@ final class CompiledFolder {
     plans.forEach(plan -> written.putIfAbsent(plan.plan().name(), plan.plan()));
     files.put(
         "methods.md",
-        Methods.of(
-            written.values(), names, Console.wording(), run.reading()::lineOf));
+        Methods.of(written.values(), names, Console.wording(), run.reading()::lineOf));
     String title =
         Console.wording()
             .say(
                 "study.package-title",
-                Map.of("plans", String.join(", ", written.keySet().stream().map(names::hide).toList())));
+                Map.of(
+                    "plans",
+                    String.join(", ", written.keySet().stream().map(names::hide).toList())));
     files.put(
         "datapackage.json",
         documents(run.files(), names).dataPackage("compiled-plans", title, tables));
@@ -103,8 +105,7 @@ final class CompiledFolder {
     files.forEach(
         file ->
             sources.add(
-                new Provenance.Source(
-                    names.hide(file.name()), Provenance.sha256(file.text()))));
+                new Provenance.Source(names.hide(file.name()), Provenance.sha256(file.text()))));
     return new JsonDocuments(new Provenance(Version.text(), sources), Console.wording());
   }
 }
