@@ -7,6 +7,8 @@ import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.diff.EditionDiff;
+import gripwright.export.study.Methods;
+import gripwright.export.study.Pseudonyms;
 import gripwright.export.text.DayText;
 import gripwright.export.text.DiffText;
 import gripwright.export.text.GripText;
@@ -211,6 +213,10 @@ final class PseudoLocaleTest {
       of.addAll(plan.findings());
       plan.findings().forEach(finding -> of.add(finding.place().toString()));
       List<String> phrases = phrases(of);
+      check(
+          file + " methods",
+          Methods.of(List.of(plan.plan()), Pseudonyms.none(), PSEUDO, place -> Optional.empty()),
+          phrases);
       check(file + " season", SeasonText.of(plan, PSEUDO, finding -> Optional.empty()), phrases);
       for (LocalDate day = plan.plan().from();
           !day.isAfter(plan.plan().to());

@@ -11,6 +11,7 @@ import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Report;
 import gripwright.protocol.Scheme;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
@@ -233,8 +234,8 @@ final class PlanFacts {
     put(Fact.LEVELS, said(schemes.stream().flatMap(scheme -> scheme.levels().stream())));
     put(Fact.REPETITIONS, each(schemes, Scheme::repetitionsPerSet));
     put(Fact.SETS, each(schemes, Scheme::sets));
-    put(Fact.REST_BETWEEN_SETS, each(schemes, Scheme::restBetweenSets));
-    put(Fact.REST_BETWEEN_HOLDS, each(schemes, Scheme::restBetweenHolds));
+    rest(Fact.REST_BETWEEN_SETS, schemes.stream().map(Scheme::restBetweenSets));
+    rest(Fact.REST_BETWEEN_HOLDS, schemes.stream().map(Scheme::restBetweenHolds));
     String holds = said(schemes.stream().flatMap(s -> s.written().stream()).map(Scheme.Hold::time));
     say(Fact.CONTRACTION, "study.isometric", "times", holds);
     say(Fact.TIME_UNDER_TENSION, "study.tension", "times", each(schemes, Scheme::timeUnderLoad));
@@ -255,6 +256,12 @@ final class PlanFacts {
                         "hands",
                         words.hands(e.hands(), e.lifting())));
     put(Fact.FORM, words.semicolons(forms.distinct().toList()));
+  }
+
+  /** Puts rests; a scheme without any has none to state. */
+  private void rest(Fact fact, Stream<Duration> rests) {
+    List<Duration> stated = rests.filter(rest -> !rest.isZero()).toList();
+    put(fact, stated.isEmpty() ? words.say("study.no-rest") : said(stated.stream()));
   }
 
   private boolean anyLevel(Predicate<Level> wanted) {

@@ -11,8 +11,8 @@ import gripwright.protocol.Scheme;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What is done in a plan, in sentences, as Markdown. Used for one plan. */
 final class Procedure {
@@ -76,14 +76,38 @@ final class Procedure {
             block.name(),
             "weeks",
             words.count("study.weeks", block.weeks())));
-    content(block.content());
-    for (Map.Entry<String, Block.Content> own : block.only().entrySet()) {
-      paragraphs.add(say("study.only", "athlete", names.of(own.getKey())));
-      content(own.getValue());
-    }
+    sessions(
+        block.content(),
+        session -> {
+          session
+              .only()
+              .forEach(
+                  (athlete, own) -> {
+                    if (!block.only().containsKey(athlete)) {
+                      paragraphs.add(say("study.only", "athlete", names.of(athlete)));
+                      paragraphs.add(exercises(own));
+                    }
+                  });
+          return session.content();
+        });
+    changes(block.content());
+    block
+        .only()
+        .forEach(
+            (athlete, own) -> {
+              paragraphs.add(say("study.only", "athlete", names.of(athlete)));
+              sessions(own, session -> session.only().getOrDefault(athlete, session.content()));
+              changes(own);
+            });
   }
 
-  private void content(Block.Content content) {
+  /**
+   * Adds the sessions of a block.
+   *
+   * @param exercises the exercises of a session
+   */
+  private void sessions(
+      Block.Content content, Function<SessionPlan, SessionPlan.Content> exercises) {
     for (SessionPlan session : content.sessions()) {
       paragraphs.add(
           say(
@@ -94,15 +118,14 @@ final class Procedure {
               words.count("study.times", session.perWeek()),
               "gap",
               session.gap()));
-      paragraphs.add(exercises(session.content()));
-      session
-          .only()
-          .forEach(
-              (athlete, own) -> {
-                paragraphs.add(say("study.only", "athlete", names.of(athlete)));
-                paragraphs.add(exercises(own));
-              });
+      int list = paragraphs.size();
+      String own = exercises(exercises.apply(session)); // which may add those of single athletes
+      paragraphs.add(list, own);
     }
+  }
+
+  /** Adds what changes from week to week. */
+  private void changes(Block.Content content) {
     List<String> sentences = new ArrayList<>();
     for (Advance advance : content.advances()) {
       sentences.add(say("study.advances", "steps", new AdvanceWords(words).of(advance)));
