@@ -24,6 +24,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
@@ -243,7 +244,7 @@ final class Inventions {
     if (sometimes()) {
       plan.warmUp(time(300, 900)).restBetween(time(60, 240)).weights(weights());
       plan.retest(
-          new Plan.Retest(
+          PlannedTest.every(
               List.of(Setup.of(StandardGrips.HALF_CRIMP, Length.ofMillimetres(20))),
               Duration.ofSeconds(7),
               1 + random.nextInt(8)));

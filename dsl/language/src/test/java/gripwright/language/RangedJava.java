@@ -22,6 +22,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
@@ -263,7 +264,7 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
       case HOLD ->
           cases
               .whole("hold", v -> new Scheme.Hold(time(v), LIGHT))
-              .whole("retest", v -> new Plan.Retest(List.of(SETUP), time(v), 4))
+              .whole("retest", v -> PlannedTest.every(List.of(SETUP), time(v), 4))
               .whole("held", v -> new StrengthTest.Held(time(v), LOAD))
               .whole("series", v -> new StrengthTest.Series(time(v), SEVEN, List.of(LOAD)))
               .whole("longest hold", v -> new Advance.HoldTo(time(v), SEVEN))
@@ -302,7 +303,7 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
       case GAP -> cases.whole("gap", v -> session(2, time(v)));
       case BLOCK -> cases.whole("block", v -> block(weeks(v)).build());
       case EVERY -> cases.whole("every", v -> new Advance.EveryWeeks(weeks(v)));
-      case RETEST -> cases.whole("retest", v -> new Plan.Retest(List.of(SETUP), SEVEN, weeks(v)));
+      case RETEST -> cases.whole("retest", v -> PlannedTest.every(List.of(SETUP), SEVEN, weeks(v)));
       case TAPER -> cases.whole("taper", v -> new Plan.Taper(weeks(v), 0.5));
       case RAMP -> cases.whole("ramp", v -> new Block.Introduction(GRIP, 0.5, weeks(v)));
       case COMPARISON -> cases.whole("comparison", v -> comparison(2, weeks(v)));

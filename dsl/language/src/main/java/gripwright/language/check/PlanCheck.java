@@ -19,6 +19,7 @@ import gripwright.language.syntax.Word;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanSize;
+import gripwright.plan.PlannedTest;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -43,7 +44,7 @@ final class PlanCheck {
   private final List<String> ruleSets = new ArrayList<>();
   private final List<PlanItem.BlockItem> blockItems;
   private final List<Block> blocks = new ArrayList<>();
-  private final List<Plan.Retest> retests = new ArrayList<>();
+  private final List<PlannedTest> retests = new ArrayList<>();
   private final List<Runnable> afterBlocks = new ArrayList<>();
   private @Nullable WaiverCheck waivers;
 
@@ -299,7 +300,7 @@ final class PlanCheck {
       }
     }
     if (diagnostics.sound() && hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
-      Plan.Retest made = new Plan.Retest(setups, hold.get(), every.get());
+      PlannedTest made = PlannedTest.every(setups, hold.get(), every.get());
       retests.add(made);
       builder.retest(made);
     }

@@ -4,6 +4,7 @@ import gripwright.grip.Setup;
 import gripwright.language.write.Unwritable;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -69,7 +70,7 @@ final class PlanLines {
         + Written.percent(weights.carryOver());
   }
 
-  private void retest(Plan.Retest retest) {
+  private void retest(PlannedTest retest) {
     if (retest.setups().isEmpty()) {
       throw new Unwritable("a retest of no grip");
     }
