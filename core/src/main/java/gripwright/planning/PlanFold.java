@@ -42,6 +42,9 @@ import java.util.stream.Stream;
  */
 public final class PlanFold {
 
+  /** The share of the sets of a week without training, which has none. */
+  private static final double NOTHING_LEFT = 0;
+
   private final Plan plan;
   private final Athlete athlete;
   private final LogTimeline timeline;
@@ -109,7 +112,7 @@ public final class PlanFold {
    * @throws gripwright.budget.OverBudget if that is more work than the budget allows
    */
   public Planned plan() {
-    PlanState state = PlanState.start(athlete, plan);
+    PlanState state = PlanState.start(athlete, plan).with(new TestDoses(plan, root).findings());
     ScheduleSize size = new ScheduleSize(0, PlanSize.AN_ATHLETE).plus(beside, List.of());
     SortedSet<Integer> outside = plan.testWeeksOutside();
     if (outside.contains(0)) {
@@ -236,6 +239,9 @@ public final class PlanFold {
 
   /** Returns the share of the sets that a week keeps by its block or the taper, the lower one. */
   private Optional<Double> easedTo(Block block, int blockWeek, LocalDate first) {
+    if (block.contentFor(athlete.name()).isNoTraining()) {
+      return Optional.of(NOTHING_LEFT);
+    }
     return Stream.concat(
             block.contentFor(athlete.name()).eases().stream()
                 .filter(e -> e.week() == blockWeek)

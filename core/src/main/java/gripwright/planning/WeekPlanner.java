@@ -109,7 +109,7 @@ final class WeekPlanner {
                 noted.with(sorted(tested.sessions()), tested.tests()),
                 before.past());
     List<DatedSession> kept = dated.sessions();
-    if (away) {
+    if (away && !week.block().contentFor(athlete.name()).isNoTraining()) {
       found.add(
           Finding.advice("plan.week-away", week.path())
               .with("week", week.number())

@@ -58,6 +58,8 @@ public enum Range {
   BODY_MASS("body mass", Unit.KILOGRAM, 15, false, 300),
   /** The total load of a hold or of a test. */
   LOAD("load", Unit.KILOGRAM, 0, true, 1_000),
+  /** The force of a test, as a sensor showed it: that of the greatest load. */
+  FORCE("force", Unit.NEWTON, 0, true, 1_000 * Unit.NEWTONS_PER_KILOGRAM),
   /** Load added to body mass; below 0 if it is removed. */
   ADDED("load added to body mass", Unit.KILOGRAM, -1_000, false, 1_000),
   /** A step of load, of equipment or of progress. */

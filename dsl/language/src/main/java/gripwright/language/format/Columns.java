@@ -21,6 +21,7 @@ final class Columns {
               NodeKind.GRIP_BODY, 9,
               NodeKind.PROTOCOL_BODY, 7,
               NodeKind.PLAN_BODY, 9,
+              NodeKind.TEST_BODY, 9,
               NodeKind.RULE_BODY, 9,
               NodeKind.COMPARE_BODY, 9));
 
@@ -30,6 +31,11 @@ final class Columns {
           NodeKind.HOLD_STEP,
           NodeKind.REST_STEP,
           NodeKind.RETEST,
+          NodeKind.TEST_HEADING,
+          NodeKind.TEST,
+          NodeKind.ATTEMPTS_COUNT,
+          NodeKind.ONLY_ON,
+          NodeKind.NO_TRAINING,
           NodeKind.WAIVE,
           NodeKind.REST_BETWEEN,
           NodeKind.SUPERVISED,

@@ -2,7 +2,7 @@ package gripwright.language.syntax;
 
 /** {@code note "..."}: a comment without effect. */
 public record Note(int id, Text text)
-    implements AthleteItem, GripItem, ProtocolItem, PlanItem, BlockPart, SessionPart, CompareItem {
+    implements AthleteItem, GripItem, ProtocolItem, PlanItem, BlockPart, SessionPart, TestPart, CompareItem {
   @Override
   public void accept(AthleteItem.Visitor visitor) {
     visitor.note(this);
@@ -30,6 +30,11 @@ public record Note(int id, Text text)
 
   @Override
   public void accept(SessionPart.Visitor visitor) {
+    visitor.note(this);
+  }
+
+  @Override
+  public void accept(TestPart.Visitor visitor) {
     visitor.note(this);
   }
 

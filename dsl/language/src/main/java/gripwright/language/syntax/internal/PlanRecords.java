@@ -25,10 +25,12 @@ final class PlanRecords {
 
   private final Parts parts;
   private final ExpressionRecords expressions;
+  private final TestRecords tests;
 
   PlanRecords(Parts parts, ExpressionRecords expressions) {
     this.parts = parts;
     this.expressions = expressions;
+    this.tests = new TestRecords(parts, expressions);
   }
 
   ProtocolItem protocolItem(SyntaxNode node) {
@@ -84,6 +86,7 @@ final class PlanRecords {
               parts.setup(node),
               parts.amount(node, "hold"),
               parts.amount(node, "every"));
+      case TEST -> tests.of(node);
       case WAIVE ->
           new PlanItem.WaiveItem(
               parts.id(node),
@@ -129,6 +132,7 @@ final class PlanRecords {
               parts.word(in(node, 0)),
               expressions.expression(in(node, 1)),
               parts.amount(node, "over"));
+      case NO_TRAINING -> new BlockPart.NoTraining(parts.id(node));
       case BLOCK_ONLY_FOR -> {
         int id = parts.id(node);
         List<Word> athletes = parts.names(in(node, NodeKind.ONLY_FOR_HEADING));

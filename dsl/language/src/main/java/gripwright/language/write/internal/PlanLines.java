@@ -82,15 +82,19 @@ final class PlanLines {
     }
     String grips =
         retest.setups().stream().map(s -> s.grip().name()).collect(Collectors.joining(", "));
-    out.add(
-        "retest "
-            + grips
-            + " "
-            + place
-            + " hold "
-            + Written.seconds(retest.hold())
-            + " every "
-            + Written.weeks(retest.everyWeeks()));
+    if (retest.isPlain()) {
+      out.add(
+          "retest "
+              + grips
+              + " "
+              + place
+              + " hold "
+              + Written.seconds(retest.kind().holdTime())
+              + " "
+              + TestLines.times(retest));
+    } else {
+      new TestLines(out).write(retest, grips + " " + place);
+    }
   }
 
   private void waiver(Plan.Waiver waiver) {

@@ -152,6 +152,7 @@ planItem
     | ruleSets
     | block
     | retest
+    | test
     | waive
     | weeklyRise
     | warmUp
@@ -167,6 +168,33 @@ taper             : TAPER amount TO amount SETS ;
 demand            : DEMAND nameAmount ( COMMA nameAmount )* ;
 ruleSets          : RULES names ;
 retest            : RETEST names setup HOLD amount EVERY amount ;
+test              : testHeading testBody? ;
+testHeading       : TEST names setup testKind testTime ( COMMA testTime )* ;
+testBody          : LBRACE testItem* RBRACE ;
+testKind
+    : HOLD amount
+    | TO_FAILURE AT sum
+    | SERIES amount X amount SLASH amount
+    ;
+testTime
+    : EVERY amount
+    | IN WEEK amount ( COMMA amount )*
+    | BEFORE THE FIRST WEEK
+    | AFTER THE LAST WEEK
+    | amount LATER
+    ;
+testItem
+    : attempts
+    | attemptsCount
+    | rested
+    | warmUp
+    | onlyOn
+    | note
+    ;
+attempts          : ATTEMPTS amount RESTING amount ;
+attemptsCount     : ( BEST | MEAN ) COUNTS ;
+rested            : RESTED amount ;
+onlyOn            : ONLY ON names ;
 waive             : WAIVE name IN place BECAUSE text ;
 place             : name placeWeek? placeSession? placeExercise? ;
 placeWeek         : WEEK amount ;
@@ -187,11 +215,13 @@ blockItem
     | ease
     | introduce
     | blockOnlyFor
+    | noTraining
     | warmUp
     | restBetween
     | weigh
     | note
     ;
+noTraining        : NO TRAINING ;
 blockOnlyFor      : onlyForHeading blockBody ;
 onlyForHeading    : ONLY FOR names ;
 advance           : ADVANCE ( progress | FIRST progress THEN progress ) onGrip? ;
@@ -275,7 +305,7 @@ logLine
       )
     ;
 testLine          : TEST name setup ( holdTest | failureTest | seriesTest ) text? ;
-holdTest          : HOLD amount LOAD amount ;
+holdTest          : HOLD amount ( LOAD | FORCE ) amount ;
 failureTest       : TO_FAILURE amount LASTING amount ;
 seriesTest        : SERIES amount X amount SLASH amount MEAN seriesValue ( COMMA seriesValue )* unit? ;
 seriesValue       : NUMBER | GLUED ;
@@ -402,6 +432,7 @@ head
     | WHEN | DONE | FULL | EFFORT | PAIN | TWICE | EASE | INTRODUCE | EXERCISE | BECAUSE | RULE
     | SEVERITY | PAIR | SESSIONS | REQUIRE | MESSAGE | SOURCE | NEVER | WAIVED | TEST
     | TO_FAILURE | LASTING | SERIES | X | MEAN | SKIPPED | SHARP | SUDDEN | MATCH | EACH
+    | BEFORE | AFTER | THE | LAST | LATER | ATTEMPTS | COUNTS | RESTED | FORCE | NO | TRAINING
     | MEASURE | RESERVE | SUM | LARGEST | SMALLEST | COUNT | ANY | FRENCH | FONT | V | YDS
     | UIAA | IRCRA | DEG | MM | CM | INCH | KG | LB | NEWTON | SECOND | MIN | HOUR | DAYS | DAY
     | WEEKS | MONTHS | MONTH
