@@ -151,6 +151,13 @@ public final class DatedRetest {
     return parts.setups.stream().anyMatch(s -> s.toString().equals(setup.toString()));
   }
 
+  /** Returns whether it is one attempt at a hold of a set time, with nothing else said. */
+  public boolean isPlain() {
+    return parts.kind instanceof TestKind.Hold
+        && parts.attempts.equals(new Attempts(1, Duration.ZERO, Optional.empty()))
+        && parts.notes.isEmpty();
+  }
+
   /** Returns whether it was done according to the log. */
   public boolean done() {
     return parts.placedBecause instanceof PlacementReason.TestedOnDay;
