@@ -49,7 +49,8 @@ public final class RetestDay {
             new Found(
                 day,
                 Optional.empty(),
-                new PlacementReason.Rested(athlete.availableOn(day).toMinutes())));
+                new PlacementReason.Rested(
+                    athlete.availableOn(day).toMinutes(), retest.rested().toHours())));
       }
     }
     return week.stream()
