@@ -32,9 +32,9 @@ public final class Block {
     /**
      * Copies and checks the lists.
      *
-     * @throws IllegalArgumentException if there is no session but something else, two have the same name, two advances
-     *     are for the same exercises, a week is eased or a grip introduced twice, or a grip that
-     *     advances or is introduced is not trained
+     * @throws IllegalArgumentException if there is no session but something else, two have the same
+     *     name, two advances are for the same exercises, a week is eased or a grip introduced
+     *     twice, or a grip that advances or is introduced is not trained
      */
     public Content {
       Objects.requireNonNull(sessions, "sessions");
@@ -304,7 +304,8 @@ public final class Block {
      * Returns the block.
      *
      * @throws IllegalArgumentException if the weeks are outside 1 to 520, an eased week is beyond
-     *     them, there is no session and no {@link Block#noTraining}, or the content is refused as {@link Content} says
+     *     them, there is no session and no {@link Block#noTraining}, or the content is refused as
+     *     {@link Content} says
      */
     public Block build() {
       if (sessions.isEmpty() && !noTraining) {

@@ -300,8 +300,7 @@ public final class PlannedTest {
      */
     public PlannedTest build() {
       return new PlannedTest(
-          new Parts(
-              setups, kind, times, attempts, resting, counts, rested, warmUp, onlyOn, notes));
+          new Parts(setups, kind, times, attempts, resting, counts, rested, warmUp, onlyOn, notes));
     }
   }
 }

@@ -68,7 +68,9 @@ final class LookAhead {
     }
     return plan.retests().stream()
         .filter(retest -> retest.isDueIn(number, plan.weeks()))
-        .map(retest -> new Placement.Tests(
+        .map(
+            retest ->
+                new Placement.Tests(
                     minutes(retest),
                     fingers(retest),
                     RetestDay.restedDays(retest),

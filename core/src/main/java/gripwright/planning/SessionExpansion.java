@@ -74,8 +74,8 @@ final class SessionExpansion {
     this.meter = meter;
     this.athlete = athlete;
     this.hands = hands;
-    this.prescription = new Prescription(
-            athlete, CountedTests.of(plan, timeline.log()), plan.from(), hands);
+    this.prescription =
+        new Prescription(athlete, CountedTests.of(plan, timeline.log()), plan.from(), hands);
     this.outlook = new SessionOutlook();
     this.unplannedWork = new UnplannedWork(protocols, prescription, hands.fits());
     this.frame = new SessionFrame(plan, athlete, prescription);

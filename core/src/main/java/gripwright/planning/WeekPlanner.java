@@ -151,8 +151,7 @@ final class WeekPlanner {
     LocalDate first = timeline.plan().firstDayOf(number);
     List<DatedRetest> earlier = before.work().retests();
     boolean past = timeline.isPast(first);
-    HardDays known =
-        (past ? hardDays.before(first) : hardDays).asPlanned(first, earlier);
+    HardDays known = (past ? hardDays.before(first) : hardDays).asPlanned(first, earlier);
     TestDays.Tested tested =
         testDays.of(
             new TestDays.Week(number, first, "", last(before, first)),

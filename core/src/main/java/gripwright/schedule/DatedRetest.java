@@ -293,7 +293,8 @@ public final class DatedRetest {
     /** Returns the tests. */
     public DatedRetest build() {
       return new DatedRetest(
-          new Parts(date, week, block, setups, kind, attempts, notes, insteadOf, placedBecause, path));
+          new Parts(
+              date, week, block, setups, kind, attempts, notes, insteadOf, placedBecause, path));
     }
   }
 }

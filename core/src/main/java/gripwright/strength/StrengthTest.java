@@ -48,8 +48,7 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
    * @throws IllegalArgumentException if hold or force is outside its range
    * @since 1.0.0
    */
-  public static StrengthTest ofForce(
-      LocalDate date, Setup setup, Duration hold, double newtons) {
+  public static StrengthTest ofForce(LocalDate date, Setup setup, Duration hold, double newtons) {
     Range.FORCE.check(newtons);
     return held(date, setup, hold, Load.ofKilograms(newtons / Unit.NEWTONS_PER_KILOGRAM));
   }

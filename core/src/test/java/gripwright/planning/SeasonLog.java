@@ -137,7 +137,9 @@ final class SeasonLog {
   /** The first test of the plan, on any day of its week, however near to other hard work. */
   private Optional<LocalDate> retested(Plan plan) {
     for (PlannedTest retest : plan.retests()) {
-      LocalDate day = from.plusWeeks(((TestTime.Every) retest.times().get(0)).weeks() - 1L).plusDays(draw.between(0, 6));
+      LocalDate day =
+          from.plusWeeks(((TestTime.Every) retest.times().get(0)).weeks() - 1L)
+              .plusDays(draw.between(0, 6));
       if (!day.isAfter(plan.to()) && draw.chance(60)) {
         test(retest.setups().get(0), day, draw.between(0.95, 1.1, 0.05));
         return Optional.of(day);

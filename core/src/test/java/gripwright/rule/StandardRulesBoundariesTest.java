@@ -23,7 +23,6 @@ import gripwright.hand.Hands;
 import gripwright.hand.Side;
 import gripwright.hand.Structure;
 import gripwright.log.LogEntry;
-import gripwright.plan.PlannedTest;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;

@@ -39,15 +39,13 @@ public final class CountedTests {
     List<LogEntry> counted = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       LogEntry.Tested line = lines.get(i);
-      Optional<PlannedTest> of = counting.stream().filter(test -> isOf(plan, test, line)).findFirst();
+      Optional<PlannedTest> of =
+          counting.stream().filter(test -> isOf(plan, test, line)).findFirst();
       if (taken.contains(i) || of.isEmpty()) {
         continue;
       }
       List<Integer> attempts =
-          IntStream.range(i, lines.size())
-              .filter(n -> isSame(line, lines.get(n)))
-              .boxed()
-              .toList();
+          IntStream.range(i, lines.size()).filter(n -> isSame(line, lines.get(n))).boxed().toList();
       List<StrengthTest.Result> results =
           attempts.stream().map(n -> lines.get(n).test().result()).toList();
       Optional<StrengthTest.Result> one = one(results, of.get().counts().orElseThrow());
@@ -96,10 +94,10 @@ public final class CountedTests {
               @Override
               public Optional<StrengthTest.Result> held(StrengthTest.Held first) {
                 List<StrengthTest.Held> all = cast(results, StrengthTest.Held.class);
-                double kilograms = number(count, all.stream().map(h -> h.load().kilograms()).toList());
+                double kilograms =
+                    number(count, all.stream().map(h -> h.load().kilograms()).toList());
                 return all.stream().allMatch(h -> h.hold().equals(first.hold()))
-                    ? Optional.of(
-                        new StrengthTest.Held(first.hold(), Load.ofKilograms(kilograms)))
+                    ? Optional.of(new StrengthTest.Held(first.hold(), Load.ofKilograms(kilograms)))
                     : Optional.empty();
               }
 

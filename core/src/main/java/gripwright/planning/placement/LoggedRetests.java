@@ -40,9 +40,7 @@ public final class LoggedRetests {
     this.lines =
         plan.retests().isEmpty()
             ? List.of()
-            : log.of(LogEntry.Tested.class).stream()
-                .filter(t -> isNear(plan, t.date()))
-                .toList();
+            : log.of(LogEntry.Tested.class).stream().filter(t -> isNear(plan, t.date())).toList();
   }
 
   /** Returns whether a day is in the plan, or near a week before or after it with a test. */
@@ -52,7 +50,8 @@ public final class LoggedRetests {
             .map(plan::firstDayOf)
             .anyMatch(
                 first ->
-                    !day.isBefore(first.minusDays(DAYS)) && day.isBefore(first.plusDays(7L + DAYS)));
+                    !day.isBefore(first.minusDays(DAYS))
+                        && day.isBefore(first.plusDays(7L + DAYS)));
   }
 
   /**

@@ -25,8 +25,7 @@ public final class RetestDay {
   public RetestDay(PlannedTest retest, int minutes) {
     this.retest = retest;
     this.minutes = minutes;
-    this.tests =
-        new Placement.Tests(minutes, FingerSet.FOUR, restedDays(retest), retest.onlyOn());
+    this.tests = new Placement.Tests(minutes, FingerSet.FOUR, restedDays(retest), retest.onlyOn());
   }
 
   /**
@@ -81,12 +80,10 @@ public final class RetestDay {
     return retest.onlyOn().isEmpty() || retest.onlyOn().contains(day.getDayOfWeek());
   }
 
-  private boolean rested(
-      LocalDate day, List<Placement.HardDay> hardDays, List<DatedSession> week) {
+  private boolean rested(LocalDate day, List<Placement.HardDay> hardDays, List<DatedSession> week) {
     return hardDays.stream().allMatch(h -> tests.restsOn(day, h.date()))
         && week.stream()
-            .noneMatch(
-                s -> s.date().equals(day) || (s.hard() && !tests.restsOn(day, s.date())));
+            .noneMatch(s -> s.date().equals(day) || (s.hard() && !tests.restsOn(day, s.date())));
   }
 
   /**

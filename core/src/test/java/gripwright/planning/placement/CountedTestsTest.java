@@ -23,8 +23,7 @@ import org.junit.jupiter.api.Test;
 class CountedTestsTest {
 
   private static final LocalDate FROM = LocalDate.of(2027, 1, 11);
-  private static final Setup SETUP =
-      Setup.of(PractisedGrips.HALF_CRIMP, Length.ofMillimetres(20));
+  private static final Setup SETUP = Setup.of(PractisedGrips.HALF_CRIMP, Length.ofMillimetres(20));
   private static final Duration SEVEN = Duration.ofSeconds(7);
 
   private static Plan plan(TestCount count) {

@@ -268,8 +268,7 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         texts.add(amount("test-times", unit, "every %s"));
         texts.add(amount("test-times", unit, "after the last week, %s later"));
       }
-      case ATTEMPTS ->
-          texts.add(number("test-part", "attempts %s resting 3 min"));
+      case ATTEMPTS -> texts.add(number("test-part", "attempts %s resting 3 min"));
       case RESTED -> texts.add(amount("test-part", unit, "rested %s"));
       case TAPER -> texts.add(amount("taper", unit, "taper %s to 50 % sets"));
       case RAMP -> texts.add(amount("over", unit));

@@ -272,9 +272,7 @@ final class PlanJson {
     json.field("block", retest.block().isEmpty() ? null : retest.block());
     json.field(
         "holdSeconds",
-        retest.hold().isZero()
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(seconds(retest.hold())),
+        retest.hold().isZero() ? OptionalDouble.empty() : OptionalDouble.of(seconds(retest.hold())),
         SECONDS);
     if (!retest.isPlain()) {
       TestJson.kind(json, retest);

@@ -359,10 +359,7 @@ final class ChangeWords {
   }
 
   private String test(List<DatedRetest> tests) {
-    return words.semicolons(
-        tests.stream()
-            .map(this::test)
-            .toList());
+    return words.semicolons(tests.stream().map(this::test).toList());
   }
 
   private String test(DatedRetest test) {

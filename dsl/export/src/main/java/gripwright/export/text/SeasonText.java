@@ -113,7 +113,9 @@ public final class SeasonText {
       page.gap();
       week(week);
     }
-    compiled.plan().testWeeksOutside().stream().filter(week -> week > 0).forEach(this::testsOutside);
+    compiled.plan().testWeeksOutside().stream()
+        .filter(week -> week > 0)
+        .forEach(this::testsOutside);
     page.gap();
     cautions();
     return page.toString();

@@ -147,8 +147,7 @@ final class PlannedTestCheck {
         Optional<Integer> week = amounts.count(written, Slot.WEEK);
         if (week.isPresent() && once.first(written, "test-week", week.get().toString())) {
           if (weeks.isPresent() && week.get() > weeks.get()) {
-            diagnostics.error(
-                written, "value.test-week", "week", week.get(), "weeks", weeks.get());
+            diagnostics.error(written, "value.test-week", "week", week.get(), "weeks", weeks.get());
           } else {
             found.add(new TestTime.InWeek(week.get()));
           }
@@ -189,8 +188,7 @@ final class PlannedTestCheck {
 
   /** Collects what is written about a test. */
   private final class Parts implements TestPart.Visitor {
-    private final List<Consumer<PlannedTest.Builder>> changes =
-        new ArrayList<>();
+    private final List<Consumer<PlannedTest.Builder>> changes = new ArrayList<>();
     private final Once once = new Once(diagnostics);
 
     @Override

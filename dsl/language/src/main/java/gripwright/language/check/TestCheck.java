@@ -45,7 +45,9 @@ final class TestCheck implements TestResult.Visitor<Optional<Result>> {
   }
 
   private Optional<Load> force(Amount written) {
-    return amounts.base(written, Slot.FORCE).map(newtons -> Load.ofKilograms(newtons / Unit.NEWTONS_PER_KILOGRAM));
+    return amounts
+        .base(written, Slot.FORCE)
+        .map(newtons -> Load.ofKilograms(newtons / Unit.NEWTONS_PER_KILOGRAM));
   }
 
   /**

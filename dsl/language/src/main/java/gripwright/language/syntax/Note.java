@@ -2,7 +2,14 @@ package gripwright.language.syntax;
 
 /** {@code note "..."}: a comment without effect. */
 public record Note(int id, Text text)
-    implements AthleteItem, GripItem, ProtocolItem, PlanItem, BlockPart, SessionPart, TestPart, CompareItem {
+    implements AthleteItem,
+        GripItem,
+        ProtocolItem,
+        PlanItem,
+        BlockPart,
+        SessionPart,
+        TestPart,
+        CompareItem {
   @Override
   public void accept(AthleteItem.Visitor visitor) {
     visitor.note(this);

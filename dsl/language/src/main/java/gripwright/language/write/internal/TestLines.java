@@ -46,7 +46,10 @@ final class TestLines {
     if (!test.onlyOn().isEmpty()) {
       parts.add(
           "only on "
-              + test.onlyOn().stream().sorted().map(Written::weekday).collect(Collectors.joining(", ")));
+              + test.onlyOn().stream()
+                  .sorted()
+                  .map(Written::weekday)
+                  .collect(Collectors.joining(", ")));
     }
     test.notes().forEach(note -> parts.add("note " + Written.quoted(note)));
     return parts;
