@@ -96,6 +96,7 @@ enum Slot implements Message {
       case EDGE_STEP, LOAD_STEP, LOAD_PERCENT -> 2;
       case EASE -> 50;
       case RAMP -> 3;
+      case RESTED -> 72;
       case TAPER -> 1;
       case REST_BETWEEN -> 5;
       case ANGLE_WITHIN -> 10;
