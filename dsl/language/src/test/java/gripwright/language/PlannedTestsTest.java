@@ -80,8 +80,7 @@ class PlannedTestsTest {
         plan(
             "test half-crimp edge 20 mm hold 7 s before the first week, after the last week,"
                 + " 6 weeks later, in week 2");
-    assertEquals(
-        List.of(0, 2, 6, 12), plan.retests().stream().map(DatedRetest::week).toList());
+    assertEquals(List.of(0, 2, 6, 12), plan.retests().stream().map(DatedRetest::week).toList());
     plan.retests()
         .forEach(
             test -> {
