@@ -271,7 +271,8 @@ public final class PlanChanges {
   }
 
   private static boolean sameTests(DatedRetest one, DatedRetest other) {
-    return one.hold().equals(other.hold())
+    return one.kind().equals(other.kind())
+        && one.attempts().equals(other.attempts())
         && one.setups().stream()
             .map(Object::toString)
             .toList()

@@ -170,7 +170,10 @@ final class Matching {
     }
     double residual = best.quantity() / target - 1;
     Result result =
-        matched(match, arm, Argument.of((int) best.value()), best.value(), "", target, residual);
+        matched(
+            arm,
+            Argument.of((int) best.value()),
+            new ComparisonResult.Matched(match, best.value(), "", target, rounded(residual)));
     if (match.within().isPresent()
         && Math.abs(residual) > match.within().getAsDouble() + TOLERANCE) {
       Point lower = near.get(0);
@@ -234,23 +237,19 @@ final class Matching {
     Argument argument = scale.argument().apply(value);
     double residual = quantity(match, arm, argument) / target - 1;
     double shown = scale.unit().startsWith("%") ? value * 100 : value;
-    return matched(match, arm, argument, shown, scale.unit(), target, residual);
+    return matched(
+        arm,
+        argument,
+        new ComparisonResult.Matched(match, shown, scale.unit(), target, rounded(residual)));
   }
 
-  private static Result matched(
-      Match match,
-      Arm arm,
-      Argument argument,
-      double value,
-      String unit,
-      double target,
-      double residual) {
+  private static Result matched(Arm arm, Argument argument, ComparisonResult.Matched matched) {
     return new Result(
-        Programs.with(arm, match.by(), argument),
-        Optional.of(
-            new ComparisonResult.Matched(
-                match, value, unit, target, Math.abs(residual) < TOLERANCE ? 0 : residual)),
-        List.of());
+        Programs.with(arm, matched.match().by(), argument), Optional.of(matched), List.of());
+  }
+
+  private static double rounded(double residual) {
+    return Math.abs(residual) < TOLERANCE ? 0 : residual;
   }
 
   private static boolean isIdle(double low, double high) {

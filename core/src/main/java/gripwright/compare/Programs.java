@@ -186,7 +186,7 @@ final class Programs {
 
   /** Returns whether a session lacks something; broken rules are no matter for a cohort. */
   private static boolean isNeeded(Finding finding) {
-    return !finding.code().startsWith("rule.");
+    return finding.rule().isEmpty();
   }
 
   private static Athlete named(Athlete athlete, String as) {

@@ -1,6 +1,8 @@
 package gripwright.compare;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -35,11 +37,10 @@ final class Sobol {
       int outputs,
       Input draw,
       java.util.function.Function<double[], double[]> function) {
-    double[][] firsts = new double[outputs][inputs];
-    double[][] totals = new double[outputs][inputs];
-    double[] sums = new double[outputs];
-    double[] squares = new double[outputs];
-    long[] counts = new long[outputs];
+    List<Sums> sums = new ArrayList<>();
+    for (int output = 0; output < outputs; output++) {
+      sums.add(new Sums(output, inputs));
+    }
     double[] a = new double[inputs];
     double[] b = new double[inputs];
     for (int row = 0; row < rows; row++) {
@@ -55,47 +56,54 @@ final class Sobol {
         input[i] = b[i];
         mixed[i] = function.apply(input);
       }
-      for (int output = 0; output < outputs; output++) {
-        add(output, ofA, ofB, mixed, firsts, totals, sums, squares, counts);
-      }
+      sums.forEach(each -> each.add(ofA, ofB, mixed));
     }
-    double[][] indices = new double[outputs][2 * inputs];
-    for (int output = 0; output < outputs; output++) {
-      long n = 2 * counts[output];
-      double mean = sums[output] / n;
-      double variance = squares[output] / n - mean * mean;
-      for (int i = 0; i < inputs && variance > 0; i++) {
-        indices[output][i] = 1 - firsts[output][i] / (2.0 * counts[output]) / variance;
-        indices[output][inputs + i] = totals[output][i] / (2.0 * counts[output]) / variance;
-      }
-    }
-    return indices;
+    return sums.stream().map(Sums::indices).toArray(double[][]::new);
   }
 
-  private static void add(
-      int output,
-      double[] ofA,
-      double[] ofB,
-      double[][] mixed,
-      double[][] firsts,
-      double[][] totals,
-      double[] sums,
-      double[] squares,
-      long[] counts) {
-    double inA = ofA[output];
-    double inB = ofB[output];
-    boolean whole =
-        !Double.isNaN(inA + inB)
-            && Arrays.stream(mixed).noneMatch(values -> Double.isNaN(values[output]));
-    if (!whole) {
-      return;
+  /** What is summed up for one output over all rows. */
+  private static final class Sums {
+    private final int output;
+    private final double[] firsts;
+    private final double[] totals;
+    private double sum;
+    private double squares;
+    private long count;
+
+    Sums(int output, int inputs) {
+      this.output = output;
+      firsts = new double[inputs];
+      totals = new double[inputs];
     }
-    counts[output]++;
-    sums[output] += inA + inB;
-    squares[output] += inA * inA + inB * inB;
-    for (int i = 0; i < mixed.length; i++) {
-      firsts[output][i] += Math.pow(inB - mixed[i][output], 2);
-      totals[output][i] += Math.pow(inA - mixed[i][output], 2);
+
+    void add(double[] ofA, double[] ofB, double[][] mixed) {
+      double inA = ofA[output];
+      double inB = ofB[output];
+      boolean whole =
+          !Double.isNaN(inA + inB)
+              && Arrays.stream(mixed).noneMatch(values -> Double.isNaN(values[output]));
+      if (!whole) {
+        return;
+      }
+      count++;
+      sum += inA + inB;
+      squares += inA * inA + inB * inB;
+      for (int i = 0; i < mixed.length; i++) {
+        firsts[i] += Math.pow(inB - mixed[i][output], 2);
+        totals[i] += Math.pow(inA - mixed[i][output], 2);
+      }
+    }
+
+    double[] indices() {
+      int inputs = firsts.length;
+      double[] indices = new double[2 * inputs];
+      double mean = sum / (2 * count);
+      double variance = squares / (2 * count) - mean * mean;
+      for (int i = 0; i < inputs && variance > 0; i++) {
+        indices[i] = 1 - firsts[i] / (2.0 * count) / variance;
+        indices[inputs + i] = totals[i] / (2.0 * count) / variance;
+      }
+      return indices;
     }
   }
 

@@ -96,19 +96,12 @@ final class SubjectRun {
     Map<String, double[][]> scenarios = scenarios(prepared);
     Map<String, double[]> sobol =
         options.sobol() ? new SobolRun(this, prepared, meter).indices() : Map.of();
+    Evaluated evaluated =
+        new Evaluated(prepared, best, drawn, Optional.ofNullable(ofPersons), scenarios, sobol);
     List<Difference> differences = new ArrayList<>();
     for (int pair = 0; pair < pairs.count(); pair++) {
       for (Measure measure : comparison.measures()) {
-        differences.add(
-            difference(
-                pair,
-                measure,
-                prepared,
-                best,
-                drawn,
-                Optional.ofNullable(ofPersons),
-                scenarios,
-                sobol));
+        differences.add(difference(pair, measure, evaluated));
       }
     }
     return new Subject(
@@ -226,29 +219,42 @@ final class SubjectRun {
     return ofArms ? Evaluation.isExposure(measure) : Evaluation.isFatigue(measure);
   }
 
-  private Difference difference(
-      int pair,
-      Measure measure,
+  /**
+   * What was evaluated for all pairs.
+   *
+   * @param prepared the people
+   * @param best values of each arm at the published parameters
+   * @param drawn differences over the draws
+   * @param persons differences over the persons of a cohort; empty for an athlete
+   * @param scenarios values of each arm with other models, by name
+   * @param sobol indices by pair and measure; empty if not wanted
+   */
+  private record Evaluated(
       People.Prepared prepared,
       double[][] best,
       Pairs.Tallies drawn,
       Optional<Pairs.Tallies> persons,
       Map<String, double[][]> scenarios,
-      Map<String, double[]> sobol) {
+      Map<String, double[]> sobol) {}
+
+  private Difference difference(int pair, Measure measure, Evaluated evaluated) {
     int a = pairs.first(pair);
     int b = pairs.second(pair);
-    Optional<Missing> missing = missing(a, b, measure, prepared);
-    Tally tally = drawn.of(pair, measure);
+    Optional<Missing> missing = missing(a, b, measure, evaluated.prepared());
+    Tally tally = evaluated.drawn().of(pair, measure);
     boolean sized = missing.isEmpty() && tally.total() > 0;
     boolean ordered = sized || missing.equals(Optional.of(Missing.ORDER_ONLY));
     List<Scenario> others = new ArrayList<>();
-    scenarios.forEach(
-        (name, values) -> {
-          if (sized && concerns(name, measure)) {
-            others.add(new Scenario(name, Pairs.difference(measure, values[a], values[b])));
-          }
-        });
-    double nominal = sized ? Pairs.difference(measure, best[a], best[b]) : Double.NaN;
+    evaluated
+        .scenarios()
+        .forEach(
+            (name, values) -> {
+              if (sized && concerns(name, measure)) {
+                others.add(new Scenario(name, Pairs.difference(measure, values[a], values[b])));
+              }
+            });
+    double nominal =
+        sized ? Pairs.difference(measure, evaluated.best()[a], evaluated.best()[b]) : Double.NaN;
     return new Difference(
         arms.get(a).name(),
         arms.get(b).name(),
@@ -262,13 +268,17 @@ final class SubjectRun {
         sized ? tally.quantile(HIGH) : Double.NaN,
         ordered ? tally.greater() : Double.NaN,
         sized ? tally.standardError() : Double.NaN,
-        ordered && persons.isPresent()
-            ? OptionalDouble.of(persons.get().of(pair, measure).greater())
-            : OptionalDouble.empty(),
-        sized ? drivers(pair, measure, tally, prepared.inputs(), sobol) : List.of(),
+        ordered ? ofPersons(pair, measure, evaluated) : OptionalDouble.empty(),
+        sized ? drivers(pair, measure, tally, evaluated) : List.of(),
         others,
         verdict(missing, sized, tally, nominal, others),
         sized ? percentiles(tally) : List.of());
+  }
+
+  private static OptionalDouble ofPersons(int pair, Measure measure, Evaluated evaluated) {
+    return evaluated.persons().isPresent()
+        ? OptionalDouble.of(evaluated.persons().get().of(pair, measure).greater())
+        : OptionalDouble.empty();
   }
 
   private static List<Double> percentiles(Tally tally) {
@@ -325,9 +335,9 @@ final class SubjectRun {
         : tally.quantile(HIGH) < 0 ? Verdict.LESS : Verdict.UNDECIDED;
   }
 
-  private List<Driver> drivers(
-      int pair, Measure measure, Tally tally, List<String> inputs, Map<String, double[]> sobol) {
-    double[] indices = sobol.get(key(pair, measure));
+  private List<Driver> drivers(int pair, Measure measure, Tally tally, Evaluated evaluated) {
+    List<String> inputs = evaluated.prepared().inputs();
+    double[] indices = evaluated.sobol().get(key(pair, measure));
     List<Driver> drivers = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
       double share = indices == null ? tally.driven(i) : Math.min(1, indices[inputs.size() + i]);

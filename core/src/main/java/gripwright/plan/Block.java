@@ -19,7 +19,7 @@ public final class Block {
   /**
    * The training in a block.
    *
-   * @param sessions the kinds of session, at least one
+   * @param sessions the kinds of session; none if the block is empty on purpose
    * @param advances how exercises get harder
    * @param eases eased (deload) weeks
    * @param introductions grips that start at a low load
@@ -32,9 +32,9 @@ public final class Block {
     /**
      * Copies and checks the lists.
      *
-     * @throws IllegalArgumentException if there is no session, two have the same name, two advances
-     *     are for the same exercises, a week is eased or a grip introduced twice, or a grip that
-     *     advances or is introduced is not trained
+     * @throws IllegalArgumentException if there is no session but something else, two have the same
+     *     name, two advances are for the same exercises, a week is eased or a grip introduced
+     *     twice, or a grip that advances or is introduced is not trained
      */
     public Content {
       Objects.requireNonNull(sessions, "sessions");
@@ -45,7 +45,8 @@ public final class Block {
       advances = List.copyOf(advances);
       eases = List.copyOf(eases);
       introductions = List.copyOf(introductions);
-      if (sessions.isEmpty()) {
+      boolean more = !advances.isEmpty() || !eases.isEmpty() || !introductions.isEmpty();
+      if (sessions.isEmpty() && more) {
         throw new IllegalArgumentException("a block without a session");
       }
       distinct("session", sessions.stream().map(SessionPlan::name).toList());
@@ -59,6 +60,16 @@ public final class Block {
       }
       distinct("advanced grip", advances.stream().flatMap(each -> each.on().stream()).toList());
     }
+
+    /** Returns whether the block is empty on purpose. */
+    public boolean isNoTraining() {
+      return sessions.isEmpty();
+    }
+  }
+
+  /** Returns the content of a block that is empty on purpose. */
+  public static Content noTraining() {
+    return new Content(List.of(), List.of(), List.of(), List.of());
   }
 
   private static void distinct(String what, List<?> all) {
@@ -218,6 +229,7 @@ public final class Block {
     private final List<Ease> eases = new ArrayList<>();
     private final List<Introduction> introductions = new ArrayList<>();
     private final Map<String, Content> only = new TreeMap<>();
+    private boolean noTraining;
 
     private Builder(String name, int weeks) {
       this.name = name;
@@ -233,6 +245,7 @@ public final class Block {
     /** Sets the training of all athletes, in place of what is already there. */
     public Builder content(Content content) {
       Objects.requireNonNull(content, "content");
+      noTraining = content.isNoTraining();
       sessions.clear();
       sessions.addAll(content.sessions());
       advances.clear();
@@ -291,9 +304,13 @@ public final class Block {
      * Returns the block.
      *
      * @throws IllegalArgumentException if the weeks are outside 1 to 520, an eased week is beyond
-     *     them, or the content is refused as {@link Content} says
+     *     them, there is no session and no {@link Block#noTraining}, or the content is refused as
+     *     {@link Content} says
      */
     public Block build() {
+      if (sessions.isEmpty() && !noTraining) {
+        throw new IllegalArgumentException("a block without a session");
+      }
       return new Block(
           new Parts(name, weeks, new Content(sessions, advances, eases, introductions), only));
     }

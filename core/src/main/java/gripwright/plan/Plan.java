@@ -3,12 +3,12 @@ package gripwright.plan;
 import gripwright.finding.ModelPath;
 import gripwright.finding.WrittenReason;
 import gripwright.grip.Grip;
-import gripwright.grip.Setup;
 import gripwright.protocol.Report;
 import gripwright.quantity.Range;
 import gripwright.quantity.Unit;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -20,6 +20,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -72,35 +74,6 @@ public final class Plan {
     public Taper {
       Range.TAPER.checkIn(Unit.WEEK, weeks);
       Range.EASE.check(setsFraction);
-    }
-  }
-
-  /**
-   * Regular tests.
-   *
-   * @param setups setups to test, in order
-   * @param hold how long each is held
-   * @param everyWeeks every N weeks of the plan, 1 to 520
-   */
-  public record Retest(List<Setup> setups, Duration hold, int everyWeeks) {
-    /**
-     * Copies and checks the setups.
-     *
-     * @throws IllegalArgumentException if there is nothing to test, a grip is tested twice, the
-     *     hold is not above 0 s and up to 3600 s, or the weeks are outside 1 to 520
-     */
-    public Retest {
-      Objects.requireNonNull(setups, "setups");
-      Objects.requireNonNull(hold, "hold");
-      setups = List.copyOf(setups);
-      if (setups.isEmpty()) {
-        throw new IllegalArgumentException("a retest of nothing");
-      }
-      if (Set.copyOf(setups).size() < setups.size()) {
-        throw new IllegalArgumentException("a retest of one setup twice: " + setups);
-      }
-      Range.HOLD.check(hold);
-      Range.RETEST.checkIn(Unit.WEEK, everyWeeks);
     }
   }
 
@@ -176,7 +149,7 @@ public final class Plan {
       Map<Grip, Double> demand,
       List<String> ruleSets,
       List<Block> blocks,
-      List<Retest> retests,
+      List<PlannedTest> retests,
       List<Waiver> waivers,
       Duration warmUp,
       Optional<String> warmUpText,
@@ -237,6 +210,15 @@ public final class Plan {
       distinct(name, "block", blocks.stream().map(Block::name).toList());
       distinct(name, "rule set", ruleSets);
       new PlanPlaces(name, athletes, blocks).check(waivers);
+      int weeks = blocks.stream().mapToInt(Block::weeks).sum();
+      for (PlannedTest test : retests) {
+        for (TestTime time : test.times()) {
+          if (time instanceof TestTime.InWeek in && in.week() > weeks) {
+            throw new IllegalArgumentException(
+                "plan " + name + ": a test in week " + in.week() + " of " + weeks);
+          }
+        }
+      }
     }
   }
 
@@ -291,8 +273,8 @@ public final class Plan {
     return parts.blocks;
   }
 
-  /** Returns the regular tests. */
-  public List<Retest> retests() {
+  /** Returns the planned tests. */
+  public List<PlannedTest> retests() {
     return parts.retests;
   }
 
@@ -353,6 +335,27 @@ public final class Plan {
   /** Returns the number of weeks of all blocks. */
   public int weeks() {
     return parts.blocks.stream().mapToInt(Block::weeks).sum();
+  }
+
+  /**
+   * Returns the first day of a week.
+   *
+   * @param number 1 for the first week of the plan, 0 for the seven days before it
+   */
+  public LocalDate firstDayOf(int number) {
+    return parts.from.plusWeeks(number - 1L);
+  }
+
+  /** Returns the number of the week of a day; 0 or less before the plan. */
+  public int weekOf(LocalDate day) {
+    return (int) Math.floorDiv(ChronoUnit.DAYS.between(parts.from, day), 7L) + 1;
+  }
+
+  /** Returns the weeks outside the plan in which a test is due, by number, in order. */
+  public SortedSet<Integer> testWeeksOutside() {
+    SortedSet<Integer> outside = new TreeSet<>();
+    parts.retests.forEach(test -> outside.addAll(test.weeksOutside(weeks())));
+    return outside;
   }
 
   /** Returns the last day: the end of the last week. */
@@ -433,7 +436,7 @@ public final class Plan {
     private final Map<Grip, Double> demand = new LinkedHashMap<>();
     private final List<String> ruleSets = new ArrayList<>();
     private final List<Block> blocks = new ArrayList<>();
-    private final List<Retest> retests = new ArrayList<>();
+    private final List<PlannedTest> retests = new ArrayList<>();
     private final List<Waiver> waivers = new ArrayList<>();
     private Duration warmUp = STANDARD_WARM_UP;
     private Optional<String> warmUpText = Optional.empty();
@@ -589,8 +592,8 @@ public final class Plan {
       return this;
     }
 
-    /** Sets all regular tests, in place of those already there. */
-    public Builder retests(List<Retest> all) {
+    /** Sets all planned tests, in place of those already there. */
+    public Builder retests(List<PlannedTest> all) {
       Objects.requireNonNull(all, "all");
       retests.clear();
       retests.addAll(all);
@@ -605,8 +608,8 @@ public final class Plan {
       return this;
     }
 
-    /** Adds regular tests. */
-    public Builder retest(Retest retest) {
+    /** Adds a planned test. */
+    public Builder retest(PlannedTest retest) {
       Objects.requireNonNull(retest, "retest");
       retests.add(retest);
       return this;

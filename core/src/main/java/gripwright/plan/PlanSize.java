@@ -51,7 +51,7 @@ public record PlanSize(
    *
    * @param athletes number of athletes
    */
-  public static PlanSize of(int athletes, List<Block> blocks, List<Plan.Retest> retests) {
+  public static PlanSize of(int athletes, List<Block> blocks, List<PlannedTest> retests) {
     long weeks = 0;
     PlanSize all = NOTHING;
     for (Block block : blocks) {
@@ -59,9 +59,8 @@ public record PlanSize(
       all = all.plus(of(block));
     }
     long tests = 0;
-    for (Plan.Retest retest : retests) {
-      long dates = weeks / Math.max(1, retest.everyWeeks()) + 1;
-      tests = sum(tests, times(dates, A_TEST * Math.max(1, retest.setups().size())));
+    for (PlannedTest retest : retests) {
+      tests = sum(tests, times(retest.dates(weeks), A_TEST * Math.max(1, retest.setups().size())));
     }
     return new PlanSize(
         weeks,

@@ -5,8 +5,11 @@ import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
+import gripwright.plan.TestKind;
 import gripwright.planning.load.Rise;
 import gripwright.planning.placement.Placement;
+import gripwright.planning.placement.RetestDay;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
 import java.time.Duration;
@@ -31,6 +34,9 @@ final class LookAhead {
    * Number of weeks placed together, including the present one; more made no measurable difference.
    */
   static final int WEEKS = 8;
+
+  /** The time allowed for a hold to failure; the library's own choice. */
+  private static final Duration TO_FAILURE = Duration.ofMinutes(3);
 
   private final Plan plan;
   private final Athlete athlete;
@@ -61,8 +67,14 @@ final class LookAhead {
       return List.of();
     }
     return plan.retests().stream()
-        .filter(retest -> number % retest.everyWeeks() == 0)
-        .map(retest -> new Placement.Tests(minutes(retest), fingers(retest)))
+        .filter(retest -> retest.isDueIn(number, plan.weeks()))
+        .map(
+            retest ->
+                new Placement.Tests(
+                    minutes(retest),
+                    fingers(retest),
+                    RetestDay.restedDays(retest),
+                    retest.onlyOn()))
         .toList();
   }
 
@@ -72,15 +84,43 @@ final class LookAhead {
   }
 
   /** Returns the duration of the tests and their warm-up, in minutes, rounded up. */
-  int minutes(Plan.Retest retest) {
-    Duration time = plan.warmUp();
+  int minutes(PlannedTest retest) {
+    Duration one =
+        time(retest.kind())
+            .multipliedBy(retest.attempts())
+            .plus(retest.resting().multipliedBy(retest.attempts() - 1L));
+    Duration time = retest.warmUp().orElse(plan.warmUp());
     for (int i = 0; i < retest.setups().size(); i++) {
-      time = time.plus(retest.hold()).plus(i == 0 ? Duration.ZERO : plan.restBetween());
+      time = time.plus(one).plus(i == 0 ? Duration.ZERO : plan.restBetween());
     }
     return (int) ((time.toSeconds() + 59) / 60);
   }
 
-  private static FingerSet fingers(Plan.Retest retest) {
+  /** Returns the time of one attempt; of a hold to failure an estimate. */
+  private static Duration time(TestKind kind) {
+    return kind.accept(
+        new TestKind.Visitor<>() {
+          @Override
+          public Duration hold(TestKind.Hold hold) {
+            return hold.time();
+          }
+
+          @Override
+          public Duration toFailure(TestKind.ToFailure failure) {
+            return TO_FAILURE;
+          }
+
+          @Override
+          public Duration series(TestKind.Series series) {
+            return series
+                .work()
+                .multipliedBy(series.holds())
+                .plus(series.rest().multipliedBy(series.holds() - 1L));
+          }
+        });
+  }
+
+  private static FingerSet fingers(PlannedTest retest) {
     return retest.setups().stream()
         .map(s -> s.grip().fingers())
         .reduce((a, b) -> new FingerSet(a.bits() | b.bits()))

@@ -15,6 +15,7 @@ import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Rise;
 import gripwright.planning.mix.Choice;
 import gripwright.planning.placement.HardDays;
+import gripwright.planning.placement.HardWork;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
 import gripwright.planning.progression.ReturnRamp;
@@ -31,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -39,6 +41,9 @@ import java.util.stream.Stream;
  * Progress depends on which weeks were trained, and that depends on where sessions found a day.
  */
 public final class PlanFold {
+
+  /** The share of the sets of a week without training, which has none. */
+  private static final double NOTHING_LEFT = 0;
 
   private final Plan plan;
   private final Athlete athlete;
@@ -107,8 +112,12 @@ public final class PlanFold {
    * @throws gripwright.budget.OverBudget if that is more work than the budget allows
    */
   public Planned plan() {
-    PlanState state = PlanState.start(athlete, plan);
+    PlanState state = PlanState.start(athlete, plan).with(new TestDoses(plan, root).findings());
     ScheduleSize size = new ScheduleSize(0, PlanSize.AN_ATHLETE).plus(beside, List.of());
+    SortedSet<Integer> outside = plan.testWeeksOutside();
+    if (outside.contains(0)) {
+      state = testsOutside(state, 0);
+    }
     for (Block block : plan.blocks()) {
       state = state.beginning(plan.from().plusWeeks(state.weeks().size()));
       for (int blockWeek = 1; blockWeek <= block.weeks(); blockWeek++) {
@@ -121,6 +130,11 @@ public final class PlanFold {
       }
       state = state.with(unfinishedRamps(block, state.progress()));
     }
+    for (int week : outside.tailSet(plan.weeks() + 1)) {
+      state = testsOutside(state, week);
+    }
+    size = size.plus(List.of(), outsideTests(state));
+    meter.require(Limit.HOLDS, meter.taken(Limit.HOLDS) + size.holds());
     state = state.with(idleTaper(state.weeks()));
     FindingList logged = new FindingList();
     new LogFindings(timeline, athlete, state.past()).all().forEach(logged::add);
@@ -136,6 +150,20 @@ public final class PlanFold {
             .build(),
         state.findings().plus(logged).all(),
         expansion.unloaded());
+  }
+
+  /** Adds the tests of a week before or after those of the plan. */
+  private PlanState testsOutside(PlanState before, int week) {
+    FindingList found = new FindingList();
+    HardWork work = weekPlanner.testsOutside(before, week, found);
+    found.all().forEach(f -> meter.take(Limit.FINDINGS, f.places().size()));
+    return before.with(work).with(found);
+  }
+
+  private List<DatedRetest> outsideTests(PlanState state) {
+    return state.work().retests().stream()
+        .filter(test -> test.week() < 1 || test.week() > plan.weeks())
+        .toList();
   }
 
   private static List<DatedSession> added(PlanState before, PlanState after) {
@@ -211,6 +239,9 @@ public final class PlanFold {
 
   /** Returns the share of the sets that a week keeps by its block or the taper, the lower one. */
   private Optional<Double> easedTo(Block block, int blockWeek, LocalDate first) {
+    if (block.contentFor(athlete.name()).isNoTraining()) {
+      return Optional.of(NOTHING_LEFT);
+    }
     return Stream.concat(
             block.contentFor(athlete.name()).eases().stream()
                 .filter(e -> e.week() == blockWeek)

@@ -90,6 +90,11 @@ record PlanState(
     return new PlanState(work, weeks, past, BlockProgress.start(from), ramp, rise, findings);
   }
 
+  /** Returns this state with other work. */
+  PlanState with(HardWork other) {
+    return new PlanState(other, weeks, past, progress, ramp, rise, findings);
+  }
+
   /** Returns this state with more findings. */
   PlanState with(FindingList more) {
     return new PlanState(work, weeks, past, progress, ramp, rise, findings.plus(more));

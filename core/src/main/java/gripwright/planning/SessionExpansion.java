@@ -16,6 +16,7 @@ import gripwright.plan.SessionPlan;
 import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Prescription;
 import gripwright.planning.load.UnplannedWork;
+import gripwright.planning.placement.CountedTests;
 import gripwright.planning.placement.Placement;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Protocol;
@@ -74,7 +75,8 @@ final class SessionExpansion {
     this.meter = meter;
     this.athlete = athlete;
     this.hands = hands;
-    this.prescription = new Prescription(athlete, timeline.log(), plan.from(), hands);
+    this.prescription =
+        new Prescription(athlete, CountedTests.of(plan, timeline.log()), plan.from(), hands);
     this.outlook = new SessionOutlook();
     this.unplannedWork = new UnplannedWork(protocols, prescription, hands.fits());
     this.frame = new SessionFrame(plan, athlete, prescription);

@@ -6,6 +6,7 @@ import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
 import gripwright.history.LogTimeline;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.planning.load.HandFindings;
 import gripwright.planning.placement.LoggedRetests;
 import gripwright.planning.placement.Placement;
@@ -14,12 +15,18 @@ import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlacementReason;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Finds days for the tests that are due in a week. */
 final class TestDays {
+
+  /** The days without training after which a test is reported; the library's own number. */
+  private static final int BREAK_DAYS = 14;
 
   private final Plan plan;
   private final Athlete athlete;
@@ -45,6 +52,16 @@ final class TestDays {
    */
   record Tested(List<DatedSession> sessions, List<DatedRetest> tests) {}
 
+  /**
+   * A week with tests.
+   *
+   * @param number its number, from 1; 0 before the plan, above its last after it
+   * @param first first day
+   * @param block name of its block; empty outside the plan
+   * @param last the last day of training before it; empty if none is known
+   */
+  record Week(int number, LocalDate first, String block, Optional<LocalDate> last) {}
+
   /** The hard work near a week, including its sessions and some of its tests. */
   interface Near {
     List<Placement.HardDay> with(List<DatedSession> sessions, List<DatedRetest> tests);
@@ -57,13 +74,13 @@ final class TestDays {
    * @param near the hard work near the week
    * @param found receives findings about what can't be met
    */
-  Tested of(WeekContext week, List<DatedSession> placed, Near near, FindingList found) {
+  Tested of(Week week, List<DatedSession> placed, Near near, FindingList found) {
     List<DatedSession> kept = new ArrayList<>(placed);
     List<DatedRetest> tests = new ArrayList<>();
     for (int n = 1; n <= plan.retests().size(); n++) {
-      Plan.Retest retest = plan.retests().get(n - 1);
+      PlannedTest retest = plan.retests().get(n - 1);
       ModelPath place = root.then("retest", n).then("week", week.number());
-      boolean due = week.number() % retest.everyWeeks() == 0;
+      boolean due = retest.isDueIn(week.number(), plan.weeks());
       if (due && lookAhead.tapers(week.number())) {
         found.add(Finding.advice("plan.retest-tapered", place).with("week", week.number()));
       } else if (due) {
@@ -77,7 +94,9 @@ final class TestDays {
           continue;
         }
         day.get().displaced().ifPresent(kept::remove);
-        tests.add(dated(week, retest, place, day.get()));
+        DatedRetest dated = dated(week, retest, place, day.get());
+        noteBreak(retest, dated, lastTraining(week, kept, dated.date()), found);
+        tests.add(dated);
         retest.setups().stream() // tests are hard
             .flatMap(s -> hands.notForced(s, place).stream())
             .forEach(found::add);
@@ -95,14 +114,38 @@ final class TestDays {
   }
 
   /** Returns the day of tests that were done although the plan has no day for them. */
-  private Optional<RetestDay.Found> asLogged(Plan.Retest retest, LocalDate first) {
+  private Optional<RetestDay.Found> asLogged(PlannedTest retest, LocalDate first) {
     return logged
         .dayIn(retest, first)
         .map(day -> new RetestDay.Found(day, Optional.empty(), new PlacementReason.TestedOnDay()));
   }
 
+  private static Optional<LocalDate> lastTraining(
+      Week week, List<DatedSession> sessions, LocalDate day) {
+    return Stream.concat(
+            week.last().stream(),
+            sessions.stream().map(DatedSession::date).filter(date -> date.isBefore(day)))
+        .max(Comparator.naturalOrder());
+  }
+
+  /**
+   * Reports a test after a time without training. A test that says no more than a time and an
+   * interval is left out, as before tests could say more.
+   */
+  private static void noteBreak(
+      PlannedTest retest, DatedRetest test, Optional<LocalDate> last, FindingList found) {
+    last.map(day -> ChronoUnit.DAYS.between(day, test.date()))
+        .filter(days -> days > BREAK_DAYS && !retest.isPlain())
+        .ifPresent(
+            days ->
+                found.add(
+                    Finding.advice("plan.test-after-break", test.path())
+                        .with("week", test.week())
+                        .with("days", days.intValue())));
+  }
+
   /** Reports tests on a missing edge or with a grip that the hand can't take. */
-  private void noteSetups(Plan.Retest retest, ModelPath place, FindingList found) {
+  private void noteSetups(PlannedTest retest, ModelPath place, FindingList found) {
     retest.setups().stream()
         .filter(s -> !athlete.equipment().has(s.edge()))
         .findFirst()
@@ -123,13 +166,12 @@ final class TestDays {
   }
 
   private static DatedRetest dated(
-      WeekContext week, Plan.Retest retest, ModelPath place, RetestDay.Found found) {
-    return DatedRetest.builder(
+      Week week, PlannedTest retest, ModelPath place, RetestDay.Found found) {
+    return DatedRetest.of(
             found.day(),
             week.number(),
-            week.block().name(),
-            retest.setups(),
-            retest.hold(),
+            week.block(),
+            retest,
             place.then("date", found.day().toString()))
         .insteadOf(found.displaced().map(DatedSession::name).orElse(""))
         .placedBecause(found.because())

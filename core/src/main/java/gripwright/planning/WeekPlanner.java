@@ -24,6 +24,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -94,7 +95,8 @@ final class WeekPlanner {
     HardWork noted = before.work().with(placed.withoutLogLimits());
     TestDays.Tested tested =
         testDays.of(
-            week,
+            new TestDays.Week(
+                week.number(), week.first(), week.block().name(), last(before, week.first())),
             placed.sessions(),
             (sessions, tests) -> known.near(week.first(), noted.with(sessions, tests)),
             found);
@@ -107,7 +109,7 @@ final class WeekPlanner {
                 noted.with(sorted(tested.sessions()), tested.tests()),
                 before.past());
     List<DatedSession> kept = dated.sessions();
-    if (away) {
+    if (away && !week.block().contentFor(athlete.name()).isNoTraining()) {
       found.add(
           Finding.advice("plan.week-away", week.path())
               .with("week", week.number())
@@ -137,6 +139,41 @@ final class WeekPlanner {
    * @param past what the log made of the weeks, this one included
    */
   private record Dated(List<DatedSession> sessions, HardWork work, PlanState.Past past) {}
+
+  /**
+   * Returns the work with the tests of a week before or after those of the plan.
+   *
+   * @param before the result of the weeks before it
+   * @param number its number: 0 before the plan, above its last after it
+   * @param found what can't be met is added here
+   */
+  HardWork testsOutside(PlanState before, int number, FindingList found) {
+    LocalDate first = timeline.plan().firstDayOf(number);
+    List<DatedRetest> earlier = before.work().retests();
+    boolean past = timeline.isPast(first);
+    HardDays known = (past ? hardDays.before(first) : hardDays).asPlanned(first, earlier);
+    TestDays.Tested tested =
+        testDays.of(
+            new TestDays.Week(number, first, "", last(before, first)),
+            List.of(),
+            (sessions, tests) -> known.near(first, before.work().with(sessions, tests)),
+            found);
+    List<DatedRetest> tests =
+        past || !loggedTests.near(first, earlier).isEmpty()
+            ? TestsAsDone.of(timeline, first, tested.tests(), earlier, found)
+            : tested.tests();
+    return before.work().with(List.of(), tests);
+  }
+
+  /** Returns the last day of training before a week, planned or logged. */
+  private Optional<LocalDate> last(PlanState before, LocalDate first) {
+    return Stream.concat(
+            before.lastSession().stream(),
+            timeline.log().of(LogEntry.Trained.class).stream()
+                .map(LogEntry.Trained::date)
+                .filter(first::isAfter))
+        .max(Comparator.naturalOrder());
+  }
 
   /** Replaces the past days of a week by the log and plans its remaining days. */
   private Dated reconciled(

@@ -39,6 +39,10 @@ public enum Range {
   EVERY("time between two steps", Unit.WEEK, 0, true, 520 * 604_800.0),
   /** Weeks between two retests. */
   RETEST("time between two retests", Unit.WEEK, 0, true, 520 * 604_800.0),
+  /** Attempts of a planned test. */
+  ATTEMPTS("number of attempts", null, 1, false, 20),
+  /** Time without hard work before a planned test. */
+  RESTED("time rested before a test", Unit.HOUR, 48 * 3600.0, false, 14 * 86_400.0),
   /** Length of a taper. */
   TAPER("length of a taper", Unit.WEEK, 0, true, 8 * 604_800.0),
   /** Length of the ramp of an introduced grip. */
@@ -54,6 +58,8 @@ public enum Range {
   BODY_MASS("body mass", Unit.KILOGRAM, 15, false, 300),
   /** The total load of a hold or of a test. */
   LOAD("load", Unit.KILOGRAM, 0, true, 1_000),
+  /** The force of a test, as a sensor showed it: that of the greatest load. */
+  FORCE("force", Unit.NEWTON, 0, true, 1_000 * Unit.NEWTONS_PER_KILOGRAM),
   /** Load added to body mass; below 0 if it is removed. */
   ADDED("load added to body mass", Unit.KILOGRAM, -1_000, false, 1_000),
   /** A step of load, of equipment or of progress. */

@@ -2,14 +2,33 @@ package gripwright.schedule;
 
 import gripwright.finding.ModelPath;
 import gripwright.grip.Setup;
+import gripwright.plan.PlannedTest;
+import gripwright.plan.TestCount;
+import gripwright.plan.TestKind;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Tests on a day. They count as hard. Immutable. */
 public final class DatedRetest {
+
+  /**
+   * How often each setup is tried.
+   *
+   * @param number attempts on each setup, 1 or more
+   * @param resting rest between them
+   * @param counts which of them count for strength; empty if each does
+   */
+  public record Attempts(int number, Duration resting, Optional<TestCount> counts) {
+    /** Refuses null. */
+    public Attempts {
+      Objects.requireNonNull(resting, "resting");
+      Objects.requireNonNull(counts, "counts");
+    }
+  }
 
   /** The components; lists are copied. */
   private record Parts(
@@ -17,12 +36,15 @@ public final class DatedRetest {
       int week,
       String block,
       List<Setup> setups,
-      Duration hold,
+      TestKind kind,
+      Attempts attempts,
+      List<String> notes,
       String insteadOf,
       PlacementReason placedBecause,
       ModelPath path) {
     Parts {
       setups = List.copyOf(setups);
+      notes = List.copyOf(notes);
     }
   }
 
@@ -33,7 +55,24 @@ public final class DatedRetest {
   }
 
   /**
-   * Returns a builder for tests on a day of their own unless set.
+   * Returns a builder for planned tests on a day of their own unless set.
+   *
+   * @param date the day
+   * @param week plan week, from 1; 0 before the plan, above its last after it
+   * @param block name of the block; empty outside the plan's weeks
+   * @param test what was planned
+   * @param path its place in the model
+   */
+  public static Builder of(
+      LocalDate date, int week, String block, PlannedTest test, ModelPath path) {
+    return new Builder(date, week, block, test.setups(), Duration.ofSeconds(1), path)
+        .kind(test.kind())
+        .attempts(new Attempts(test.attempts(), test.resting(), test.counts()))
+        .notes(test.notes());
+  }
+
+  /**
+   * Returns a builder for tests of a set time on a day of their own unless set.
    *
    * @param date the day
    * @param week plan week, from 1
@@ -57,12 +96,12 @@ public final class DatedRetest {
     return parts.date;
   }
 
-  /** Returns the plan week, from 1. */
+  /** Returns the plan week, from 1; 0 before the plan, above its last after it. */
   public int week() {
     return parts.week;
   }
 
-  /** Returns the name of the block. */
+  /** Returns the name of the block; empty outside the plan's weeks. */
   public String block() {
     return parts.block;
   }
@@ -72,9 +111,24 @@ public final class DatedRetest {
     return parts.setups;
   }
 
-  /** Returns how long each is held. */
+  /** Returns what is done on each setup. */
+  public TestKind kind() {
+    return parts.kind;
+  }
+
+  /** Returns how long each hold is; zero for a hold to failure. */
   public Duration hold() {
-    return parts.hold;
+    return parts.kind.holdTime();
+  }
+
+  /** Returns how often each setup is tried. */
+  public Attempts attempts() {
+    return parts.attempts;
+  }
+
+  /** Returns the coach's notes. */
+  public List<String> notes() {
+    return parts.notes;
   }
 
   /** Returns the name of the session it replaces; empty if it has a day of its own. */
@@ -95,6 +149,13 @@ public final class DatedRetest {
   /** Returns whether a setup is one of those that are tested. */
   public boolean tests(Setup setup) {
     return parts.setups.stream().anyMatch(s -> s.toString().equals(setup.toString()));
+  }
+
+  /** Returns whether it is one attempt at a hold of a set time, with nothing else said. */
+  public boolean isPlain() {
+    return parts.kind instanceof TestKind.Hold
+        && parts.attempts.equals(new Attempts(1, Duration.ZERO, Optional.empty()))
+        && parts.notes.isEmpty();
   }
 
   /** Returns whether it was done according to the log. */
@@ -123,7 +184,9 @@ public final class DatedRetest {
     private int week;
     private String block;
     private List<Setup> setups;
-    private Duration hold;
+    private TestKind kind;
+    private Attempts attempts = new Attempts(1, Duration.ZERO, Optional.empty());
+    private List<String> notes = List.of();
     private String insteadOf = "";
     private PlacementReason placedBecause = new PlacementReason.Unplaced();
     private ModelPath path;
@@ -134,7 +197,7 @@ public final class DatedRetest {
       this.week = week;
       this.block = Objects.requireNonNull(block, "block");
       this.setups = List.copyOf(Objects.requireNonNull(setups, "setups"));
-      this.hold = Objects.requireNonNull(hold, "hold");
+      this.kind = new TestKind.Hold(Objects.requireNonNull(hold, "hold"));
       this.path = Objects.requireNonNull(path, "path");
     }
 
@@ -143,7 +206,9 @@ public final class DatedRetest {
       week = copied.week;
       block = copied.block;
       setups = copied.setups;
-      hold = copied.hold;
+      kind = copied.kind;
+      attempts = copied.attempts;
+      notes = copied.notes;
       insteadOf = copied.insteadOf;
       placedBecause = copied.placedBecause;
       path = copied.path;
@@ -179,7 +244,28 @@ public final class DatedRetest {
     /** Sets how long each is held. */
     public Builder hold(Duration value) {
       Objects.requireNonNull(value, "value");
-      hold = value;
+      kind = new TestKind.Hold(value);
+      return this;
+    }
+
+    /** Sets what is done on each setup. */
+    public Builder kind(TestKind value) {
+      Objects.requireNonNull(value, "value");
+      kind = value;
+      return this;
+    }
+
+    /** Sets how often each setup is tried. */
+    public Builder attempts(Attempts value) {
+      Objects.requireNonNull(value, "value");
+      attempts = value;
+      return this;
+    }
+
+    /** Sets the coach's notes. */
+    public Builder notes(List<String> value) {
+      Objects.requireNonNull(value, "value");
+      notes = List.copyOf(value);
       return this;
     }
 
@@ -207,7 +293,8 @@ public final class DatedRetest {
     /** Returns the tests. */
     public DatedRetest build() {
       return new DatedRetest(
-          new Parts(date, week, block, setups, hold, insteadOf, placedBecause, path));
+          new Parts(
+              date, week, block, setups, kind, attempts, notes, insteadOf, placedBecause, path));
     }
   }
 }

@@ -112,16 +112,22 @@ public sealed interface PlacementReason extends Message {
    * Tests on a rested day.
    *
    * @param freeMinutes time that is free on the day
+   * @param hours time without hard work before it
    */
-  record Rested(long freeMinutes) implements PlacementReason {
+  record Rested(long freeMinutes, long hours) implements PlacementReason {
+    /** Creates the reason for a day without hard work within 48 h. */
+    public Rested(long freeMinutes) {
+      this(freeMinutes, 48);
+    }
+
     @Override
     public String key() {
-      return "placement.rested";
+      return hours > 48 ? "placement.rested-longer" : "placement.rested";
     }
 
     @Override
     public Map<String, Object> arguments() {
-      return Map.of("free", freeMinutes);
+      return hours > 48 ? Map.of("free", freeMinutes, "hours", hours) : Map.of("free", freeMinutes);
     }
   }
 

@@ -3,6 +3,7 @@ package gripwright.strength;
 import gripwright.grip.Setup;
 import gripwright.quantity.Load;
 import gripwright.quantity.Range;
+import gripwright.quantity.Unit;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -35,6 +36,21 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
    */
   public static StrengthTest held(LocalDate date, Setup setup, Duration hold, Load load) {
     return new StrengthTest(date, setup, new Held(hold, load));
+  }
+
+  /**
+   * Returns a test of the greatest force held for a set time, as a sensor showed it.
+   *
+   * @param date when
+   * @param setup grip, edge and hands
+   * @param hold how long, above 0 s and up to 3600 s
+   * @param newtons above 0 N and up to that of 1000 kg; 9.80665 N are 1 kg
+   * @throws IllegalArgumentException if hold or force is outside its range
+   * @since 1.0.0
+   */
+  public static StrengthTest ofForce(LocalDate date, Setup setup, Duration hold, double newtons) {
+    Range.FORCE.check(newtons);
+    return held(date, setup, hold, Load.ofKilograms(newtons / Unit.NEWTONS_PER_KILOGRAM));
   }
 
   /**

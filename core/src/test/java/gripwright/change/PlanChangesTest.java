@@ -21,6 +21,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.GeneratedSeason;
 import gripwright.planning.Skarvdal;
@@ -259,8 +260,8 @@ class PlanChangesTest {
 
   @Test
   void testsAndTheGoalAreCompared() {
-    Plan.Retest tests =
-        new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 2);
+    PlannedTest tests =
+        PlannedTest.every(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 2);
     List<PlanChange> changes =
         between(
             plan(MONDAY, base(2, HOLD)),

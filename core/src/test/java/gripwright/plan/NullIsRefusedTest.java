@@ -141,7 +141,7 @@ class NullIsRefusedTest {
           new StrengthTest.Series(
               Duration.ofSeconds(7), Duration.ofSeconds(3), Collections.nCopies(24, load)),
           Posture.of(List.of(fit)),
-          new Plan.Retest(List.of(setup), Duration.ofSeconds(7), 4),
+          PlannedTest.every(List.of(setup), Duration.ofSeconds(7), 4),
           FingerSet.FOUR,
           Prerequisites.NONE,
           new Scheme.Hold(Duration.ofSeconds(7), Level.ofMax(50)),

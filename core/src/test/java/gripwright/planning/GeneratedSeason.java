@@ -8,6 +8,7 @@ import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.quantity.Load;
 import gripwright.season.CompiledPlan;
@@ -174,7 +175,7 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
   }
 
   private Plan planned(
-      LocalDate from, Optional<Plan.Goal> towards, List<Block> blocks, List<Plan.Retest> retests) {
+      LocalDate from, Optional<Plan.Goal> towards, List<Block> blocks, List<PlannedTest> retests) {
     Plan.Builder changed = plan.toBuilder().from(from).blocks(blocks).retests(retests);
     towards.ifPresent(changed::towards);
     return changed.build();

@@ -17,6 +17,7 @@ import gripwright.history.LogTimeline;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Rise;
@@ -42,8 +43,8 @@ class LookAheadTest {
   private static final Grip LITTLE =
       Grip.named("little-one").family(GripFamily.SINGLE).fingers(Finger.LITTLE).build();
 
-  private static Plan.Retest retest(int everyWeeks, int seconds, Grip... grips) {
-    return new Plan.Retest(
+  private static PlannedTest retest(int everyWeeks, int seconds, Grip... grips) {
+    return PlannedTest.every(
         List.of(grips).stream().map(g -> Setup.of(g, EDGE)).toList(),
         Duration.ofSeconds(seconds),
         everyWeeks);

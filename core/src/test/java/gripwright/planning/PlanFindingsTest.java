@@ -17,6 +17,7 @@ import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Level;
 import gripwright.quantity.Length;
@@ -210,8 +211,8 @@ class PlanFindingsTest {
             "plan.taper-idle"));
   }
 
-  private static Plan.Retest retest(int everyWeeks, Setup... setups) {
-    return new Plan.Retest(List.of(setups), Duration.ofSeconds(7), everyWeeks);
+  private static PlannedTest retest(int everyWeeks, Setup... setups) {
+    return PlannedTest.every(List.of(setups), Duration.ofSeconds(7), everyWeeks);
   }
 
   @Test
@@ -238,7 +239,7 @@ class PlanFindingsTest {
             "plan.edge-missing");
     assertEquals("10 mm", String.valueOf(missing.arguments().get("edge")));
     assertEquals("20 mm, 15 mm", Words.fact(missing.arguments().get("owned")));
-    Plan.Retest half = retest(1, Setup.of(HALF_CRIMP, EDGE));
+    PlannedTest half = retest(1, Setup.of(HALF_CRIMP, EDGE));
     Finding displaces =
         finding(compile(plan(base(1, 2)).retest(half), sundays()), "plan.retest-displaces");
     assertEquals("strength", displaces.arguments().get("session"));

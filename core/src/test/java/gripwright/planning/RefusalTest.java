@@ -23,6 +23,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.StandardProtocols;
 import gripwright.quantity.Length;
@@ -169,7 +170,7 @@ class RefusalTest {
         () -> SessionPlan.of("strength", 2));
     refused("a block without a session", () -> Block.named("base", 1).build());
     refused("plan spring has no block", () -> plan().build());
-    refused("a retest of nothing", () -> new Plan.Retest(List.of(), Duration.ofSeconds(7), 4));
+    refused("a retest of nothing", () -> PlannedTest.every(List.of(), Duration.ofSeconds(7), 4));
   }
 
   @Test
@@ -259,7 +260,7 @@ class RefusalTest {
     refused(
         "a retest of one setup twice: [half-crimp edge 20 mm, half-crimp edge 20 mm]",
         () ->
-            new Plan.Retest(
+            PlannedTest.every(
                 List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(HALF_CRIMP, EDGE)),
                 Duration.ofSeconds(7),
                 4));

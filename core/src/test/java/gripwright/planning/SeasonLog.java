@@ -11,7 +11,9 @@ import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
+import gripwright.plan.TestTime;
 import gripwright.planning.mix.Choice;
 import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
@@ -134,8 +136,10 @@ final class SeasonLog {
 
   /** The first test of the plan, on any day of its week, however near to other hard work. */
   private Optional<LocalDate> retested(Plan plan) {
-    for (Plan.Retest retest : plan.retests()) {
-      LocalDate day = from.plusWeeks(retest.everyWeeks() - 1L).plusDays(draw.between(0, 6));
+    for (PlannedTest retest : plan.retests()) {
+      LocalDate day =
+          from.plusWeeks(((TestTime.Every) retest.times().get(0)).weeks() - 1L)
+              .plusDays(draw.between(0, 6));
       if (!day.isAfter(plan.to()) && draw.chance(60)) {
         test(retest.setups().get(0), day, draw.between(0.95, 1.1, 0.05));
         return Optional.of(day);

@@ -9,6 +9,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.mix.Choice;
 import gripwright.protocol.Argument;
@@ -66,7 +67,7 @@ final class SeasonPlan {
       // Three fingers too: what is near a test may share some of its fingers and not all.
       Grip tested = draw.of(StandardGrips.HALF_CRIMP, StandardGrips.THREE_FINGER_DRAG);
       plan.retest(
-          new Plan.Retest(
+          PlannedTest.every(
               List.of(Setup.of(tested, Trainee.EDGE)), Duration.ofSeconds(7), draw.between(2, 4)));
     }
     if (draw.chance(20)) {

@@ -15,6 +15,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlannedExercise;
@@ -97,8 +98,8 @@ class TaperTest {
 
   @Test
   void taperHasNoTests() {
-    Plan.Retest retest =
-        new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 3);
+    PlannedTest retest =
+        PlannedTest.every(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 3);
     LocalDate goal = MONDAY.plusWeeks(6).minusDays(1);
     CompiledPlan tapered = compile(plan(6, goal).retest(retest).taper(2, 0.5));
     assertEquals(List.of(3), tapered.retests().stream().map(r -> r.week()).toList());
@@ -107,8 +108,8 @@ class TaperTest {
 
   @Test
   void noHardSessionAndNoTestLiesWithin48HoursOfTheGoal() {
-    Plan.Retest retest =
-        new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 1);
+    PlannedTest retest =
+        PlannedTest.every(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 1);
     for (int day = 14; day < 21; day++) {
       LocalDate goal = MONDAY.plusDays(day);
       CompiledPlan compiled = compile(plan(4, goal).retest(retest));

@@ -17,6 +17,7 @@ import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.placement.LoggedRetests;
 import gripwright.schedule.DatedRetest;
@@ -41,7 +42,7 @@ class TestsAsDoneTest {
                   .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
                   .build())
           .retest(
-              new Plan.Retest(
+              PlannedTest.every(
                   List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
                   Duration.ofSeconds(7),
                   1))
@@ -56,7 +57,7 @@ class TestsAsDoneTest {
                   .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
                   .build())
           .retest(
-              new Plan.Retest(
+              PlannedTest.every(
                   List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)),
                   Duration.ofSeconds(7),
                   2))

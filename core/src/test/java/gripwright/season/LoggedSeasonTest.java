@@ -22,6 +22,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.protocol.StandardProtocols;
@@ -532,7 +533,8 @@ class LoggedSeasonTest {
                 Block.named("base", 2)
                     .session(SessionPlan.of("strength", 1, Exercise.of(HOLDS, HALF_CRIMP, EDGE)))
                     .build())
-            .retest(new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 1))
+            .retest(
+                PlannedTest.every(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 1))
             .build();
     Log log = log(trained(day(1, TUE), Felt.FINE), trained(day(2, TUE), Felt.FINE));
     LogEntry tested =

@@ -20,6 +20,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.protocol.Level;
@@ -453,8 +454,8 @@ class PlannerTest {
 
   @Test
   void testsTakeARestedDayOrElseThePlaceOfTheHardestSession() {
-    Plan.Retest retest =
-        new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 2);
+    PlannedTest retest =
+        PlannedTest.every(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 2);
     Plan.Builder plan = Plan.named("spring").athlete("ylva").from(MONDAY).retest(retest);
     DatedRetest own =
         Planner.compile(

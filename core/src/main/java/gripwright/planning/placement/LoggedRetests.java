@@ -1,8 +1,10 @@
 package gripwright.planning.placement;
 
+import gripwright.history.TestMatch;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.schedule.DatedRetest;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -38,9 +40,18 @@ public final class LoggedRetests {
     this.lines =
         plan.retests().isEmpty()
             ? List.of()
-            : log.of(LogEntry.Tested.class).stream()
-                .filter(t -> !t.date().isBefore(plan.from()) && !t.date().isAfter(plan.to()))
-                .toList();
+            : log.of(LogEntry.Tested.class).stream().filter(t -> isNear(plan, t.date())).toList();
+  }
+
+  /** Returns whether a day is in the plan, or near a week before or after it with a test. */
+  private static boolean isNear(Plan plan, LocalDate day) {
+    return (!day.isBefore(plan.from()) && !day.isAfter(plan.to()))
+        || plan.testWeeksOutside().stream()
+            .map(plan::firstDayOf)
+            .anyMatch(
+                first ->
+                    !day.isBefore(first.minusDays(DAYS))
+                        && day.isBefore(first.plusDays(7L + DAYS)));
   }
 
   /**
@@ -53,7 +64,7 @@ public final class LoggedRetests {
     return lines.stream()
         .filter(t -> !t.date().isBefore(first.minusDays(DAYS)))
         .filter(t -> t.date().isBefore(first.plusDays(7L + DAYS)))
-        .filter(t -> asked(first).anyMatch(retest -> retest.setups().stream().anyMatch(t::isOf)))
+        .filter(t -> asked(first).anyMatch(retest -> isOf(retest, t)))
         .filter(t -> isFree(t, first, before))
         .toList();
   }
@@ -68,7 +79,7 @@ public final class LoggedRetests {
    */
   public Optional<LocalDate> dayOf(DatedRetest planned, LocalDate first, List<DatedRetest> before) {
     return near(first, before).stream()
-        .filter(t -> planned.tests(t.test().setup()))
+        .filter(t -> isOf(planned, t))
         .map(LogEntry.Tested::date)
         .filter(day -> inWeek(day, first) || away(day, planned.date()) <= DAYS)
         .min(
@@ -78,28 +89,50 @@ public final class LoggedRetests {
   }
 
   /** Returns the first day of a week on which tests without a planned day were done. */
-  public Optional<LocalDate> dayIn(Plan.Retest retest, LocalDate first) {
+  public Optional<LocalDate> dayIn(PlannedTest retest, LocalDate first) {
     return lines.stream()
         .filter(t -> inWeek(t.date(), first))
-        .filter(t -> retest.setups().stream().anyMatch(t::isOf))
+        .filter(t -> isOf(retest, t))
         .map(LogEntry.Tested::date)
         .min(Comparator.naturalOrder());
   }
 
-  private Stream<Plan.Retest> asked(LocalDate first) {
-    long number = ChronoUnit.WEEKS.between(plan.from(), first) + 1;
+  private Stream<PlannedTest> asked(LocalDate first) {
+    int number = plan.weekOf(first);
     return plan.taperIn(first).isPresent()
         ? Stream.empty()
-        : plan.retests().stream().filter(retest -> number % retest.everyWeeks() == 0);
+        : plan.retests().stream().filter(retest -> retest.isDueIn(number, plan.weeks()));
+  }
+
+  /**
+   * Returns whether a line has the setup and kind of a test. Of tests that say no more than a time
+   * and an interval, as plans always could, a line of another kind is one too, unless another test
+   * of the plan asks for that kind.
+   */
+  private boolean isOf(PlannedTest retest, LogEntry.Tested line) {
+    return retest.setups().stream().anyMatch(line::isOf)
+        && (TestMatch.isOf(retest.kind(), line.test().result())
+            || (retest.isPlain() && !isOfAnother(line)));
+  }
+
+  private boolean isOf(DatedRetest planned, LogEntry.Tested line) {
+    return planned.tests(line.test().setup())
+        && plan.retests().stream()
+            .anyMatch(retest -> retest.kind().equals(planned.kind()) && isOf(retest, line));
+  }
+
+  private boolean isOfAnother(LogEntry.Tested line) {
+    return plan.retests().stream()
+        .filter(retest -> retest.setups().stream().anyMatch(line::isOf))
+        .anyMatch(retest -> TestMatch.isOf(retest.kind(), line.test().result()));
   }
 
   private boolean isFree(LogEntry.Tested line, LocalDate first, List<DatedRetest> before) {
     if (before.stream().anyMatch(b -> stands(b, line))) {
       return false;
     }
-    LocalDate itsWeek = plan.from().plusWeeks(ChronoUnit.WEEKS.between(plan.from(), line.date()));
-    return itsWeek.equals(first)
-        || asked(itsWeek).noneMatch(retest -> retest.setups().stream().anyMatch(line::isOf));
+    LocalDate itsWeek = plan.firstDayOf(plan.weekOf(line.date()));
+    return itsWeek.equals(first) || asked(itsWeek).noneMatch(retest -> isOf(retest, line));
   }
 
   /** Returns whether a line is a test of the plan. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
@@ -102,8 +103,26 @@ public final class Placement {
    *
    * @param minutes how long they take
    * @param fingers the fingers they work
+   * @param restedDays days since the last hard work, 2 or more
+   * @param onlyOn the weekdays on which they may be; empty if on any
    */
-  public record Tests(int minutes, FingerSet fingers) {}
+  public record Tests(int minutes, FingerSet fingers, int restedDays, Set<DayOfWeek> onlyOn) {
+    /** Copies the weekdays. */
+    public Tests {
+      onlyOn = Set.copyOf(onlyOn);
+    }
+
+    /** Creates tests on any rested weekday. */
+    public Tests(int minutes, FingerSet fingers) {
+      this(minutes, fingers, HARD_GAP_DAYS, Set.of());
+    }
+
+    /** Returns whether hard work on a day leaves another day rested. */
+    boolean restsOn(LocalDate day, LocalDate hard) {
+      long since = ChronoUnit.DAYS.between(hard, day);
+      return since >= restedDays || -since >= HARD_GAP_DAYS;
+    }
+  }
 
   /**
    * The fixed data of a week.
@@ -252,7 +271,8 @@ public final class Placement {
   /** Returns whether there is time for tests on a day, and no fixed hard work within 48 h. */
   static boolean restsBefore(Week week, Tests tests, LocalDate day) {
     return week.available().apply(day).toMinutes() >= tests.minutes()
-        && week.hardDays().stream().noneMatch(h -> days(h.date(), day) < HARD_GAP_DAYS);
+        && (tests.onlyOn().isEmpty() || tests.onlyOn().contains(day.getDayOfWeek()))
+        && week.hardDays().stream().allMatch(h -> tests.restsOn(day, h.date()));
   }
 
   private static long days(LocalDate one, LocalDate other) {

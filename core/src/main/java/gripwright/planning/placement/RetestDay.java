@@ -1,10 +1,12 @@
 package gripwright.planning.placement;
 
 import gripwright.athlete.Athlete;
-import gripwright.plan.Plan;
+import gripwright.grip.FingerSet;
+import gripwright.plan.PlannedTest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.HardThing;
 import gripwright.schedule.PlacementReason;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
@@ -14,12 +16,16 @@ import java.util.Optional;
 /** Finds the day of a week for tests: a rested one, or else that of the hardest session. */
 public final class RetestDay {
 
-  private final Plan.Retest retest;
-  private final int minutes;
+  private static final long A_DAY = Duration.ofDays(1).toSeconds();
 
-  public RetestDay(Plan.Retest retest, int minutes) {
+  private final PlannedTest retest;
+  private final int minutes;
+  private final Placement.Tests tests;
+
+  public RetestDay(PlannedTest retest, int minutes) {
     this.retest = retest;
     this.minutes = minutes;
+    this.tests = new Placement.Tests(minutes, FingerSet.FOUR, restedDays(retest), retest.onlyOn());
   }
 
   /**
@@ -35,15 +41,19 @@ public final class RetestDay {
       LocalDate first, Athlete athlete, List<Placement.HardDay> hardDays, List<DatedSession> week) {
     for (int d = 0; d < 7; d++) {
       LocalDate day = first.plusDays(d);
-      if (athlete.availableOn(day).toMinutes() >= minutes && rested(day, hardDays, week)) {
+      if (athlete.availableOn(day).toMinutes() >= minutes
+          && allows(day)
+          && rested(day, hardDays, week)) {
         return Optional.of(
             new Found(
                 day,
                 Optional.empty(),
-                new PlacementReason.Rested(athlete.availableOn(day).toMinutes())));
+                new PlacementReason.Rested(
+                    athlete.availableOn(day).toMinutes(), retest.rested().toHours())));
       }
     }
     return week.stream()
+        .filter(s -> allows(s.date()) && restedInstead(s, hardDays, week))
         .filter(
             s ->
                 hardDays.stream()
@@ -61,10 +71,37 @@ public final class RetestDay {
                     new PlacementReason.InsteadOfHardest(retest.setups().size())));
   }
 
-  private static boolean rested(
-      LocalDate day, List<Placement.HardDay> hardDays, List<DatedSession> week) {
-    return hardDays.stream().noneMatch(h -> near(h.date(), day))
-        && week.stream().noneMatch(s -> s.date().equals(day) || (s.hard() && near(s.date(), day)));
+  /** Returns the days that a test is to be away from the last hard work, 2 or more. */
+  public static int restedDays(PlannedTest test) {
+    return (int) ((test.rested().toSeconds() + A_DAY - 1) / A_DAY);
+  }
+
+  private boolean allows(LocalDate day) {
+    return retest.onlyOn().isEmpty() || retest.onlyOn().contains(day.getDayOfWeek());
+  }
+
+  private boolean rested(LocalDate day, List<Placement.HardDay> hardDays, List<DatedSession> week) {
+    return hardDays.stream().allMatch(h -> tests.restsOn(day, h.date()))
+        && week.stream()
+            .noneMatch(s -> s.date().equals(day) || (s.hard() && !tests.restsOn(day, s.date())));
+  }
+
+  /**
+   * Returns whether the day of a session is rested without it, where more than its own gap is
+   * asked.
+   */
+  private boolean restedInstead(
+      DatedSession session, List<Placement.HardDay> hardDays, List<DatedSession> week) {
+    if (tests.restedDays() <= Placement.HARD_GAP_DAYS) {
+      return true;
+    }
+    LocalDate day = session.date();
+    return hardDays.stream()
+            .filter(h -> !h.date().equals(day))
+            .allMatch(h -> tests.restsOn(day, h.date()))
+        && week.stream()
+            .filter(s -> s.hard() && !s.date().equals(day))
+            .allMatch(s -> tests.restsOn(day, s.date()));
   }
 
   private static boolean near(LocalDate one, LocalDate other) {

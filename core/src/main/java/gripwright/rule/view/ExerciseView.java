@@ -8,6 +8,7 @@ import gripwright.grip.FingerSet;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
+import gripwright.plan.TestKind;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
@@ -43,6 +44,9 @@ public final class ExerciseView implements Named, Subject {
 
   /** A planned test that was logged. */
   final boolean tested;
+
+  /** A planned test of a hold to failure. */
+  private final boolean toFailure;
 
   /** The highest load known to be light, in kg; NaN if none is known, and for a test. */
   final double lightLoad;
@@ -80,6 +84,7 @@ public final class ExerciseView implements Named, Subject {
     protocol = planned.protocol();
     test = false;
     tested = false;
+    toFailure = false;
     load = planned.loadIndex();
     timeUnderLoad = planned.timeUnderLoadSeconds();
     impulse = planned.impulse();
@@ -108,8 +113,9 @@ public final class ExerciseView implements Named, Subject {
     path = retest.path();
     protocol = SessionView.What.RETEST.toString();
     test = true;
-    tested = plan().isTested(setup, retest.date());
-    double seconds = retest.hold().toNanos() / 1e9;
+    tested = plan().isTested(retest, setup);
+    toFailure = retest.kind() instanceof TestKind.ToFailure;
+    double seconds = toFailure ? Double.NaN : retest.hold().toNanos() / 1e9;
     load = Double.NaN;
     timeUnderLoad = seconds;
     impulse = Double.NaN;
@@ -121,7 +127,7 @@ public final class ExerciseView implements Named, Subject {
     hands = setup.hands().word();
     hard = true;
     sets = 1;
-    repetitions = 1;
+    repetitions = retest.kind() instanceof TestKind.Series series ? series.holds() : 1;
     rest = Double.NaN;
     setRest = Double.NaN;
     order = retest.setups().indexOf(setup) + 1;
@@ -296,9 +302,10 @@ public final class ExerciseView implements Named, Subject {
 
   /** Returns whether a hold is written to failure or is estimated to fail. */
   boolean toFailure() {
-    return planned
-        .filter(p -> p.isToFailure() || isWrittenToFailure(p) || isFailing(p))
-        .isPresent();
+    return toFailure
+        || planned
+            .filter(p -> p.isToFailure() || isWrittenToFailure(p) || isFailing(p))
+            .isPresent();
   }
 
   private static boolean isWrittenToFailure(PlannedExercise planned) {

@@ -76,9 +76,9 @@ final class LoggedDays {
     return tests;
   }
 
-  /** Returns whether an earlier plan has planned this test. */
+  /** Returns whether this plan, in the week before it, or an earlier one has planned this test. */
   private boolean isOfAPlan(LogEntry.Tested line) {
-    return plan.before.stream()
+    return Stream.concat(plan.before.stream(), Stream.of(plan))
         .flatMap(other -> other.schedule.retests().stream())
         .anyMatch(test -> test.date().equals(line.date()) && test.tests(line.test().setup()));
   }

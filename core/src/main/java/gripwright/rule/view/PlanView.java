@@ -9,6 +9,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.GripStructure;
 import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
+import gripwright.history.TestMatch;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
@@ -312,14 +313,13 @@ public final class PlanView implements Subject {
     return last == null ? Double.NaN : Unit.WEEK.toBase((double) (week - last));
   }
 
-  /** Returns whether a setup with a planned test on a day was tested in that week of the plan. */
-  boolean isTested(Setup setup, LocalDate day) {
+  /** Returns whether a setup of a planned test was tested in that week of the plan. */
+  boolean isTested(DatedRetest planned, Setup setup) {
     evaluation.take(timeline.log().tests().size());
     return timeline.log().tests().stream()
-        .anyMatch(
-            test ->
-                weekIndex(test.date()) == weekIndex(day)
-                    && test.setup().toString().equals(setup.toString()));
+        .filter(test -> test.setup().toString().equals(setup.toString()))
+        .filter(test -> planned.done() || TestMatch.isOf(planned.kind(), test.result()))
+        .anyMatch(test -> weekIndex(test.date()) == weekIndex(planned.date()));
   }
 
   /** Returns the number of sessions of earlier plans between two days, both included. */

@@ -62,11 +62,13 @@ final class SessionPairs {
     for (SessionView event : later) {
       for (int i = earlier.size() - 1; i >= 0; i--) {
         plan.evaluation.take(1);
-        PairView pair = new PairView(earlier.get(i), event);
-        if (pair.gap() > reach) {
+        boolean after = earlier.get(i).date.isAfter(event.date); // than a test before the plan
+        PairView pair =
+            after ? new PairView(event, earlier.get(i)) : new PairView(earlier.get(i), event);
+        if (pair.gap() > reach && !after) {
           break;
         }
-        if (event.isPlanned()) {
+        if (event.isPlanned() && pair.gap() <= reach) {
           plan.evaluation.keep(VALUES_OF_A_PAIR);
           into.add(pair);
         }

@@ -34,6 +34,7 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.protocol.Argument;
@@ -359,7 +360,7 @@ class HandFindingsTest {
                         SessionPlan.of("strength", 1, on(StandardGrips.HALF_CRIMP, Hands.BOTH)))
                     .build())
             .retest(
-                new Plan.Retest(
+                PlannedTest.every(
                     List.of(
                         Setup.of(StandardGrips.HALF_CRIMP, EDGE),
                         Setup.of(STRAIGHT, EDGE),

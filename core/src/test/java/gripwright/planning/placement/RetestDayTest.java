@@ -12,6 +12,7 @@ import gripwright.grip.Setup;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.Skarvdal;
 import gripwright.protocol.Level;
@@ -27,8 +28,8 @@ import org.junit.jupiter.api.Test;
 /** The day of a week for its tests: Tuesday, Thursday and Saturday are available. */
 class RetestDayTest {
 
-  private static final Plan.Retest ONE =
-      new Plan.Retest(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 1);
+  private static final PlannedTest ONE =
+      PlannedTest.every(List.of(Setup.of(HALF_CRIMP, EDGE)), Duration.ofSeconds(7), 1);
 
   private static List<DatedSession> week(double level, int perWeek) {
     Exercise line = Exercise.of(HOLDS, HALF_CRIMP, EDGE).with("level", new Level.OfMax(level));
@@ -46,7 +47,7 @@ class RetestDayTest {
   }
 
   private static String find(
-      Plan.Retest tests, int minutes, List<DatedSession> week, Placement.HardDay... hard) {
+      PlannedTest tests, int minutes, List<DatedSession> week, Placement.HardDay... hard) {
     Optional<RetestDay.Found> found =
         new RetestDay(tests, minutes).find(MONDAY, Skarvdal.ylva().build(), List.of(hard), week);
     return found
@@ -100,8 +101,8 @@ class RetestDayTest {
     assertEquals(
         "TUESDAY: there is no rested day for 1 test, so it takes the place of the hardest session 2027-03-02",
         find(ONE, 60, week(0.84, 2), FULL));
-    Plan.Retest two =
-        new Plan.Retest(
+    PlannedTest two =
+        PlannedTest.every(
             List.of(Setup.of(HALF_CRIMP, EDGE), Setup.of(DRAG, EDGE)), Duration.ofSeconds(7), 1);
     assertEquals(
         "TUESDAY: there is no rested day for 2 tests, so they take the place of the hardest session 2027-03-02",

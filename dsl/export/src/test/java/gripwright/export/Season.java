@@ -23,6 +23,8 @@ import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
+import gripwright.plan.TestCount;
+import gripwright.plan.TestKind;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.protocol.StandardProtocols;
@@ -308,6 +310,30 @@ public final class Season {
   private static CompiledPlan compiled(Schedule schedule, Log log, List<Finding> findings) {
     return CompiledPlan.of(schedule, LogTimeline.of(schedule.plan(), schedule.athlete(), log))
         .withFindings(findings);
+  }
+
+  /** The same with tests of every kind, some of them before and after the plan. */
+  public static CompiledPlan tested() {
+    CompiledPlan thaw = thaw();
+    DatedRetest hold = thaw.retests().get(0);
+    DatedRetest.Attempts three =
+        new DatedRetest.Attempts(3, Duration.ofMinutes(5), Optional.of(TestCount.MEAN));
+    return compiled(
+        thaw.schedule().toBuilder()
+            .retests(
+                List.of(
+                    hold.toBuilder()
+                        .kind(new TestKind.Series(24, Duration.ofSeconds(7), Duration.ofSeconds(3)))
+                        .build(),
+                    hold.toBuilder()
+                        .kind(new TestKind.ToFailure(Level.ofMax(60)))
+                        .attempts(three)
+                        .notes(List.of("in the usual shoes"))
+                        .build(),
+                    hold.toBuilder().week(0).block("").date(day(0, 2)).build()))
+            .build(),
+        thaw.log(),
+        thaw.findings());
   }
 
   /** The same with another athlete's hands. */

@@ -24,7 +24,11 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
+import gripwright.plan.TestCount;
+import gripwright.plan.TestKind;
+import gripwright.plan.TestTime;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Extent;
 import gripwright.protocol.Level;
@@ -248,10 +252,11 @@ final class Inventions {
     if (sometimes()) {
       plan.warmUp(time(300, 900)).warmUpText(text()).restBetween(time(60, 240)).weights(weights());
       plan.retest(
-          new Plan.Retest(
+          PlannedTest.every(
               List.of(Setup.of(StandardGrips.HALF_CRIMP, Length.ofMillimetres(20))),
               Duration.ofSeconds(7),
               1 + random.nextInt(8)));
+      plan.retest(test());
       plan.waive(
           new Plan.Waiver(
               "split-grip-gate",
@@ -267,6 +272,31 @@ final class Inventions {
       plan.block(block("b" + i, own));
     }
     return plan.build();
+  }
+
+  private PlannedTest test() {
+    PlannedTest.Builder test =
+        PlannedTest.of(
+            List.of(Setup.of(StandardGrips.OPEN_FOUR, Length.ofMillimetres(20))),
+            switch (random.nextInt(3)) {
+              case 0 -> new TestKind.Hold(Duration.ofSeconds(7));
+              case 1 -> new TestKind.ToFailure(Level.ofMax(60));
+              default ->
+                  new TestKind.Series(
+                      1 + random.nextInt(40), Duration.ofSeconds(7), Duration.ofSeconds(3));
+            });
+    test.time(new TestTime.After()).time(new TestTime.Later(1 + random.nextInt(8)));
+    if (sometimes()) {
+      test.time(new TestTime.Before()).time(new TestTime.InWeek(1));
+    }
+    if (sometimes()) {
+      test.time(new TestTime.Every(2)).attempts(3, time(120, 300)).counts(TestCount.MEAN);
+    }
+    if (sometimes()) {
+      test.rested(Duration.ofHours(72)).onlyOn(DayOfWeek.TUESDAY).warmUp(time(300, 900));
+      test.note("\"as\" usual");
+    }
+    return test.build();
   }
 
   private static Exercise.Weights weights() {

@@ -25,7 +25,10 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
+import gripwright.plan.TestKind;
+import gripwright.plan.TestTime;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
@@ -273,6 +276,10 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
   private static final OptionalInt NO_COUNT = OptionalInt.empty();
   private static final Optional<Load> NO_LOAD = Optional.empty();
 
+  private static PlannedTest.Builder test() {
+    return PlannedTest.of(List.of(SETUP), new TestKind.Hold(SEVEN)).time(new TestTime.Every(4));
+  }
+
   /** Returns every constructor with a value of a range. */
   static List<RangedJava> of(Range range) {
     Cases cases = new Cases();
@@ -280,7 +287,7 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
       case HOLD ->
           cases
               .whole("hold", v -> new Scheme.Hold(time(v), LIGHT))
-              .whole("retest", v -> new Plan.Retest(List.of(SETUP), time(v), 4))
+              .whole("retest", v -> PlannedTest.every(List.of(SETUP), time(v), 4))
               .whole("held", v -> new StrengthTest.Held(time(v), LOAD))
               .whole("series", v -> new StrengthTest.Series(time(v), SEVEN, List.of(LOAD)))
               .whole("longest hold", v -> new Advance.HoldTo(time(v), SEVEN))
@@ -319,7 +326,12 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
       case GAP -> cases.whole("gap", v -> session(2, time(v)));
       case BLOCK -> cases.whole("block", v -> block(weeks(v)).build());
       case EVERY -> cases.whole("every", v -> new Advance.EveryWeeks(weeks(v)));
-      case RETEST -> cases.whole("retest", v -> new Plan.Retest(List.of(SETUP), SEVEN, weeks(v)));
+      case RETEST ->
+          cases
+              .whole("retest", v -> PlannedTest.every(List.of(SETUP), SEVEN, weeks(v)))
+              .whole("later", v -> new TestTime.Later(weeks(v)));
+      case ATTEMPTS -> cases.whole("test", v -> test().attempts((int) v, SEVEN).build());
+      case RESTED -> cases.whole("test", v -> test().rested(time(v)).build());
       case TAPER -> cases.whole("taper", v -> new Plan.Taper(weeks(v), 0.5));
       case RAMP -> cases.whole("ramp", v -> new Block.Introduction(GRIP, 0.5, weeks(v)));
       case COMPARISON -> cases.whole("comparison", v -> comparison(2, weeks(v)));
@@ -345,6 +357,7 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
               .wide("series", v -> new StrengthTest.Series(SEVEN, SEVEN, List.of(LOAD, load(v))))
               .wide("done", v -> done(NO_COUNT, NO_COUNT, Optional.of(load(v)), NONE));
       case ADDED -> cases.wide("level", v -> Level.bodyMassPlus(load(v)));
+      case FORCE -> cases.wide("force", v -> StrengthTest.ofForce(DAY, SETUP, SEVEN, v));
       case LOAD_STEP ->
           cases
               .wide("equipment", v -> new Equipment.Steps(load(v), load(1_000)))

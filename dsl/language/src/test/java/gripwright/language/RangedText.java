@@ -72,6 +72,9 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
           <ease:>
         }
         retest half-crimp edge 20 mm hold <retest-hold:7 s> every <retest:4 weeks>
+        test half-crimp edge 20 mm <test-kind:hold 7 s> <test-times:in week 1> {
+          <test-part:mean counts>
+        }
         <waive:>
       }
       log runa {
@@ -248,6 +251,7 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
       case HOLD -> {
         texts.add(amount("hold", unit, "hold %s at 60 % max"));
         texts.add(amount("retest-hold", unit));
+        texts.add(amount("test-kind", unit, "hold %s"));
         texts.add(amount("line", unit, test("hold %s load 60 kg")));
         texts.add(amount("line", unit, test("series 2 x %s / 3 s mean 60, 58 kg")));
         texts.add(amount("advance", unit, "advance hold to %s by 1 s weekly"));
@@ -270,7 +274,13 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
       case GAP -> texts.add(amount("gap", unit));
       case BLOCK -> texts.add(amount("block", unit));
       case EVERY -> texts.add(amount("advance", unit, "advance load 2 % every %s"));
-      case RETEST -> texts.add(amount("retest", unit));
+      case RETEST -> {
+        texts.add(amount("retest", unit));
+        texts.add(amount("test-times", unit, "every %s"));
+        texts.add(amount("test-times", unit, "after the last week, %s later"));
+      }
+      case ATTEMPTS -> texts.add(number("test-part", "attempts %s resting 3 min"));
+      case RESTED -> texts.add(amount("test-part", unit, "rested %s"));
       case TAPER -> texts.add(amount("taper", unit, "taper %s to 50 % sets"));
       case RAMP -> texts.add(amount("over", unit));
       case COMPARISON -> texts.add(amount("over-weeks", unit));
@@ -292,6 +302,11 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         texts.add(amount("line", unit, test("to-failure %s lasting 20 s")));
         texts.add(amount("line", unit, test("series 2 x 7 s / 3 s mean 58, %s")));
         texts.add(amount("line", unit, done("load %s")));
+      }
+      case FORCE -> {
+        texts.add(amount("line", unit, test("hold 7 s force %s")));
+        texts.add(amount("line", unit, test("to-failure %s lasting 20 s")));
+        texts.add(amount("line", unit, test("series 2 x 7 s / 3 s mean 580, %s")));
       }
       case ADDED -> texts.add(at("hold", RangedText::added));
       case LOAD_STEP -> {

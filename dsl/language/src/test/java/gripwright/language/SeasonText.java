@@ -16,7 +16,9 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
+import gripwright.plan.TestTime;
 import gripwright.planning.GeneratedSeason;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
@@ -350,14 +352,14 @@ final class SeasonText {
     if (!plan.warmUp().equals(Plan.STANDARD_WARM_UP)) {
       lines.add("warm-up " + time(plan.warmUp()));
     }
-    for (Plan.Retest retest : plan.retests()) {
+    for (PlannedTest retest : plan.retests()) {
       lines.add(
           "retest "
               + setup(retest.setups().get(0))
               + " hold "
-              + time(retest.hold())
+              + time(retest.kind().holdTime())
               + " every "
-              + retest.everyWeeks()
+              + ((TestTime.Every) retest.times().get(0)).weeks()
               + " weeks");
     }
     List<String> blocks = plan.blocks().stream().map(this::block).toList();

@@ -6,6 +6,7 @@ import gripwright.change.SessionChange;
 import gripwright.finding.Message;
 import gripwright.hand.Hands;
 import gripwright.plan.Plan;
+import gripwright.plan.TestKind;
 import gripwright.protocol.Extent;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
@@ -227,9 +228,37 @@ final class ChangeJson {
                 t ->
                     t.date()
                         + t.setups().stream().map(s -> " " + s).collect(Collectors.joining(","))
-                        + " hold "
-                        + seconds(t.hold()))
+                        + kind(t))
             .collect(Collectors.joining("; "));
+  }
+
+  private static String kind(DatedRetest test) {
+    String kind =
+        test.kind()
+            .accept(
+                new TestKind.Visitor<String>() {
+                  @Override
+                  public String hold(TestKind.Hold hold) {
+                    return " hold " + seconds(hold.time());
+                  }
+
+                  @Override
+                  public String toFailure(TestKind.ToFailure failure) {
+                    return " to-failure";
+                  }
+
+                  @Override
+                  public String series(TestKind.Series series) {
+                    return " series "
+                        + series.holds()
+                        + " x "
+                        + seconds(series.work())
+                        + " / "
+                        + seconds(series.rest());
+                  }
+                });
+    int attempts = test.attempts().number();
+    return attempts == 1 ? kind : kind + " attempts " + attempts;
   }
 
   private static String seconds(Duration time) {

@@ -303,8 +303,14 @@ final class PlanJson {
   private static void retest(JsonText json, DatedRetest retest) {
     json.field("date", retest.date().toString());
     json.field("week", retest.week());
-    json.field("block", retest.block());
-    json.field("holdSeconds", seconds(retest.hold()), SECONDS);
+    json.field("block", retest.block().isEmpty() ? null : retest.block());
+    json.field(
+        "holdSeconds",
+        retest.hold().isZero() ? OptionalDouble.empty() : OptionalDouble.of(seconds(retest.hold())),
+        SECONDS);
+    if (!retest.isPlain()) {
+      TestJson.kind(json, retest);
+    }
     json.list("grips", retest.setups(), s -> json.line(() -> setup(json, s)));
     json.field("insteadOf", retest.insteadOf().isEmpty() ? null : retest.insteadOf());
     json.field("placedBecause", json.wording().say(retest.placedBecause()));

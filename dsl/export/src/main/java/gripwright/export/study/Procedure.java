@@ -6,7 +6,11 @@ import gripwright.plan.Advance;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
+import gripwright.plan.TestCount;
+import gripwright.plan.TestKind;
+import gripwright.plan.TestTime;
 import gripwright.protocol.Scheme;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -201,16 +205,75 @@ final class Procedure {
     return rest.isZero() ? Optional.empty() : Optional.of(words.say(key, "rest", rest));
   }
 
-  private void retest(Plan.Retest retest) {
+  private void retest(PlannedTest test) {
+    List<String> facts = new ArrayList<>();
+    facts.add(test.kind().accept(new TestKindWords()));
+    if (test.attempts() > 1) {
+      facts.add(words.say("study.test-attempts", "count", test.attempts(), "rest", test.resting()));
+    }
+    test.counts()
+        .ifPresent(
+            counts ->
+                facts.add(
+                    words.say(counts == TestCount.BEST ? "study.test-best" : "study.test-mean")));
+    facts.add(words.say("study.test-rested", "time", test.rested()));
     paragraphs.add(
         say(
             "study.retest",
             "setups",
-            words.commas(retest.setups().stream().map(words::setup).toList()),
-            "time",
-            retest.hold(),
-            "pace",
-            words.count("study.pace-weeks", retest.everyWeeks())));
+            words.commas(test.setups().stream().map(words::setup).toList()),
+            "facts",
+            words.commas(facts),
+            "times",
+            words.commas(
+                test.times().stream().map(time -> time.accept(new TestTimeWords())).toList())));
+  }
+
+  /** What is done in a test, in words. */
+  private final class TestKindWords implements TestKind.Visitor<String> {
+    @Override
+    public String hold(TestKind.Hold kind) {
+      return words.say("study.test-hold", "time", kind.time());
+    }
+
+    @Override
+    public String toFailure(TestKind.ToFailure kind) {
+      return words.say("study.test-failure", "level", words.of(kind.level()));
+    }
+
+    @Override
+    public String series(TestKind.Series kind) {
+      return words.say(
+          "study.test-series", "count", kind.holds(), "time", kind.work(), "rest", kind.rest());
+    }
+  }
+
+  /** When a test is due, in words. */
+  private final class TestTimeWords implements TestTime.Visitor<String> {
+    @Override
+    public String every(TestTime.Every time) {
+      return words.count("study.pace-weeks", time.weeks());
+    }
+
+    @Override
+    public String inWeek(TestTime.InWeek time) {
+      return words.say("study.test-week", "week", time.week());
+    }
+
+    @Override
+    public String before(TestTime.Before time) {
+      return words.say("study.test-before");
+    }
+
+    @Override
+    public String after(TestTime.After time) {
+      return words.say("study.test-after");
+    }
+
+    @Override
+    public String later(TestTime.Later time) {
+      return words.say("study.test-later", "weeks", words.count("study.weeks", time.weeks()));
+    }
   }
 
   private void waiver(Plan.Waiver waiver) {

@@ -359,17 +359,14 @@ final class ChangeWords {
   }
 
   private String test(List<DatedRetest> tests) {
-    return words.semicolons(
-        tests.stream()
-            .map(
-                t ->
-                    words.say(
-                        "diff.test",
-                        "setups",
-                        words.commas(t.setups().stream().map(words::setup).toList()),
-                        "time",
-                        ExerciseTable.time(t.hold())))
-            .toList());
+    return words.semicolons(tests.stream().map(this::test).toList());
+  }
+
+  private String test(DatedRetest test) {
+    String setups = words.commas(test.setups().stream().map(words::setup).toList());
+    return test.isPlain()
+        ? words.say("diff.test", "setups", setups, "time", ExerciseTable.time(test.hold()))
+        : words.say("diff.test-other", "setups", setups, "what", new TestWords(words).what(test));
   }
 
   private String exercise(PlannedExercise exercise) {

@@ -123,8 +123,8 @@ public final class DayText {
         "",
         words.say(
             "season.test",
-            "time",
-            ExerciseTable.time(retest.hold()),
+            "what",
+            new TestWords(words).what(retest),
             "setups",
             words.commas(retest.setups().stream().map(words::setup).toList())));
     page.wrapped(
@@ -133,6 +133,9 @@ public final class DayText {
     if (!retest.insteadOf().isEmpty()) {
       page.wrapped("  ", words.say("season.day-instead", "session", retest.insteadOf()));
     }
+    retest
+        .notes()
+        .forEach(note -> page.wrapped("  ", words.say("season.note", "note", Page.clean(note))));
   }
 
   private void session(DatedSession session) {

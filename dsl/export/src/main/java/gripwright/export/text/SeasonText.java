@@ -108,10 +108,14 @@ public final class SeasonText {
 
   private String write() {
     head();
+    testsOutside(0);
     for (PlanWeek week : compiled.weeks()) {
       page.gap();
       week(week);
     }
+    compiled.plan().testWeeksOutside().stream()
+        .filter(week -> week > 0)
+        .forEach(this::testsOutside);
     page.gap();
     cautions();
     return page.toString();
@@ -345,12 +349,39 @@ public final class SeasonText {
         lead(retest.date()),
         words.say(
             retest.insteadOf().isEmpty() ? "season.test" : "season.test-instead",
-            "time",
-            ExerciseTable.time(retest.hold()),
+            "what",
+            new TestWords(words).what(retest),
             "setups",
             words.commas(retest.setups().stream().map(words::setup).toList()),
             "session",
             retest.insteadOf()));
+    retest
+        .notes()
+        .forEach(note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));
+  }
+
+  /** Writes the tests of a week before or after those of the plan. */
+  private void testsOutside(int week) {
+    List<DatedRetest> tests =
+        compiled.retests().stream()
+            .filter(test -> week == 0 ? test.week() < 1 : test.week() == week)
+            .sorted(Comparator.comparing(DatedRetest::date))
+            .toList();
+    if (tests.isEmpty()) {
+      return;
+    }
+    LocalDate first = compiled.plan().firstDayOf(week);
+    page.gap();
+    page.line(
+        words.say(
+            week == 0 ? "season.tests-before" : "season.tests-after",
+            "week",
+            compiled.plan().weeks(),
+            "from",
+            words.day(first),
+            "to",
+            words.day(first.plusDays(6))));
+    tests.forEach(this::retest);
   }
 
   private void session(DatedSession session) {

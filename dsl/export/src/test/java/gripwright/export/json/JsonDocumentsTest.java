@@ -312,7 +312,7 @@ final class JsonDocumentsTest {
     sameOrder(schema.get("session"), json.at("/sessions/0"));
     sameOrder(schema.get("exercise"), json.at("/sessions/0/exercises/0"));
     sameOrder(schema.get("week"), json.at("/weeks/0"));
-    sameOrder(schema.get("retest"), json.at("/retests/0"));
+    sameOrder(schema.get("retest"), MAPPER.readTree(tested()).at("/retests/0"));
     sameOrder(schema.get("finding"), json.at("/findings/0"));
     JsonNode grips = MAPPER.readTree(schemaText("grips")).get("$defs");
     JsonNode survey = MAPPER.readTree(DOCUMENTS.grips(Hands.different(), List.of()));
@@ -323,6 +323,24 @@ final class JsonDocumentsTest {
     sameOrder(grips.get("reason"), survey.at("/grips/0/reasons/0"));
     sameOrder(grips.get("slip"), survey.at("/grips/1/slip/0"));
     sameOrder(grips.get("gate"), survey.at("/grips/4/gates/0"));
+  }
+
+  @Test
+  void testsOfEveryKindKeepTheSchema() throws IOException {
+    assertValid("compile", tested());
+    JsonNode tests = MAPPER.readTree(tested()).get("retests");
+    assertEquals("series", tests.get(0).get("kind").asText());
+    assertEquals(24, tests.get(0).get("holds").asInt());
+    assertEquals("60 % max", tests.get(1).get("level").asText());
+    assertTrue(tests.get(1).get("holdSeconds").isNull());
+    assertEquals("mean", tests.get(1).get("counts").asText());
+    assertTrue(tests.get(2).get("block").isNull(), "before the plan");
+    assertFalse(tests.get(2).has("kind"), "one hold, as before tests had kinds");
+  }
+
+  private static String tested() {
+    PlanDocument document = document(Season.tested());
+    return DOCUMENTS.compiled(List.of(document), document.findings());
   }
 
   private static void sameOrder(JsonNode schema, JsonNode written) {

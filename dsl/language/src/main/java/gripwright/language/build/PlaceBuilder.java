@@ -218,6 +218,11 @@ final class PlaceBuilder {
     }
 
     @Override
+    public void testItem(PlanItem.TestItem item) {
+      add(declared, plan.then("retest", ++retests), item);
+    }
+
+    @Override
     public void waiveItem(PlanItem.WaiveItem item) {
       add(declared, plan.then("waiver", ++waivers), item);
     }
@@ -272,6 +277,11 @@ final class PlaceBuilder {
 
     @Override
     public void defaultItem(DefaultItem part) {
+      // has no path of its own
+    }
+
+    @Override
+    public void noTraining(BlockPart.NoTraining part) {
       // has no path of its own
     }
 

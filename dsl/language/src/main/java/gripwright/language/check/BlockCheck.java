@@ -5,6 +5,7 @@ import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.BlockPart;
 import gripwright.language.syntax.Expr;
 import gripwright.language.syntax.PlanItem.BlockItem;
+import gripwright.language.syntax.Syntax;
 import gripwright.language.syntax.Word;
 import gripwright.plan.Advance;
 import gripwright.plan.Block;
@@ -74,6 +75,9 @@ final class BlockCheck {
       BlockItem item, List<BlockPart> parts, Optional<Integer> weeks, boolean damaged) {
     Defaults inner = defaults.within(diagnostics, parts);
     BlockParts sorted = BlockParts.of(parts);
+    if (!sorted.noTraining().isEmpty()) {
+      return noTraining(sorted);
+    }
     Optional<List<SessionPlan>> sessions = sessions(item, sorted.sessions(), inner, damaged);
     // The grip may be in the part that could not be parsed.
     Optional<Set<String>> trained =
@@ -84,6 +88,21 @@ final class BlockCheck {
     return sessions
         .filter(made -> diagnostics.sound())
         .map(made -> new Block.Content(made, advances, eases, introductions));
+  }
+
+  /** Returns the content of a block that is empty on purpose, if nothing else is in it. */
+  private Optional<Block.Content> noTraining(BlockParts parts) {
+    Once once = new Once(diagnostics);
+    parts.noTraining().forEach(each -> once.first(each, "no training"));
+    parts.sessions().forEach(session -> besideNoTraining(session.name(), "session"));
+    parts.advances().forEach(each -> besideNoTraining(each, "advance"));
+    parts.eases().forEach(each -> besideNoTraining(each, "ease"));
+    parts.introductions().forEach(each -> besideNoTraining(each, "introduce"));
+    return diagnostics.sound() ? Optional.of(Block.noTraining()) : Optional.empty();
+  }
+
+  private void besideNoTraining(Syntax at, String what) {
+    diagnostics.error(at, "value.no-training", "what", what);
   }
 
   private Optional<List<SessionPlan>> sessions(

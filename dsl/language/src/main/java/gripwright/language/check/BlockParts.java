@@ -15,6 +15,8 @@ final class BlockParts implements BlockPart.Visitor {
   private final List<BlockPart.IntroduceItem> introductions = new ArrayList<>();
   private final List<BlockPart.BlockOnlyFor> onlyFor = new ArrayList<>();
 
+  private final List<BlockPart.NoTraining> noTraining = new ArrayList<>();
+
   private BlockParts() {}
 
   static BlockParts of(List<BlockPart> parts) {
@@ -41,6 +43,15 @@ final class BlockParts implements BlockPart.Visitor {
 
   List<BlockPart.BlockOnlyFor> onlyFor() {
     return onlyFor;
+  }
+
+  List<BlockPart.NoTraining> noTraining() {
+    return noTraining;
+  }
+
+  @Override
+  public void noTraining(BlockPart.NoTraining part) {
+    noTraining.add(part);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package gripwright.language.check;
 
 import gripwright.language.syntax.BlockPart;
+import gripwright.language.syntax.DefaultItem;
 import gripwright.language.syntax.Note;
 import gripwright.language.syntax.SessionPart;
 import java.util.ArrayList;
@@ -22,7 +23,20 @@ public final class Overrides {
 
   /** Returns the statements of a block for the athletes of an {@code only for} in it. */
   public static List<BlockPart> block(List<BlockPart> outer, BlockPart.BlockOnlyFor own) {
-    return merged(outer, own.parts(), BlockPart.BlockOnlyFor.class);
+    boolean empty = own.parts().stream().anyMatch(BlockPart.NoTraining.class::isInstance);
+    boolean sessions = own.parts().stream().anyMatch(BlockPart.SessionItem.class::isInstance);
+    return merged(
+        outer.stream()
+            .filter(part -> !empty || isDefault(part))
+            .filter(part -> !sessions || !(part instanceof BlockPart.NoTraining))
+            .toList(),
+        own.parts(),
+        BlockPart.BlockOnlyFor.class);
+  }
+
+  /** Returns whether a statement may be in a block without training. */
+  private static boolean isDefault(BlockPart part) {
+    return part instanceof Note || part instanceof DefaultItem;
   }
 
   /** Returns the statements of a session for the athletes of an {@code only for} in it. */

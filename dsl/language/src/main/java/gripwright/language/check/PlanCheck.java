@@ -20,7 +20,7 @@ import gripwright.language.syntax.Word;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.plan.PlanSize;
-import java.time.Duration;
+import gripwright.plan.PlannedTest;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +44,7 @@ final class PlanCheck {
   private final List<String> ruleSets = new ArrayList<>();
   private final List<PlanItem.BlockItem> blockItems;
   private final List<Block> blocks = new ArrayList<>();
-  private final List<Plan.Retest> retests = new ArrayList<>();
+  private final List<PlannedTest> retests = new ArrayList<>();
   private final List<Runnable> afterBlocks = new ArrayList<>();
   private @Nullable WaiverCheck waivers;
 
@@ -228,7 +228,28 @@ final class PlanCheck {
 
     @Override
     public void retestItem(PlanItem.RetestItem retest) {
-      afterBlocks.add(() -> retest(retest));
+      afterBlocks.add(() -> tests().regular(retest).ifPresent(this::add));
+    }
+
+    @Override
+    public void testItem(PlanItem.TestItem test) {
+      afterBlocks.add(() -> tests().check(test, weeks()).ifPresent(this::add));
+    }
+
+    private PlannedTestCheck tests() {
+      return new PlannedTestCheck(diagnostics, tables.grips());
+    }
+
+    private void add(PlannedTest test) {
+      retests.add(test);
+      builder.retest(test);
+    }
+
+    /** Returns the weeks of the plan; empty if those of a block are not known. */
+    private Optional<Integer> weeks() {
+      return blocks.size() == blockItems.size() && !declaration.damaged()
+          ? Optional.of(blocks.stream().mapToInt(Block::weeks).sum())
+          : Optional.empty();
     }
 
     @Override
@@ -292,25 +313,6 @@ final class PlanCheck {
     return declaration.damaged() && ruleSets.isEmpty()
         ? Optional.empty()
         : tables.rulesOf(ruleSets);
-  }
-
-  private void retest(PlanItem.RetestItem retest) {
-    Optional<SetupCheck.Place> place = SetupCheck.check(diagnostics, retest.setup());
-    Optional<Duration> hold = amounts.time(retest.hold(), Slot.HOLD);
-    Optional<Integer> every = amounts.weeks(retest.every(), Slot.RETEST);
-    diagnostics.distinct(retest.grips(), "grip");
-    List<gripwright.grip.Setup> setups = new ArrayList<>();
-    for (Word word : retest.grips()) {
-      Optional<Grip> grip = tables.grips().find(diagnostics, word);
-      if (grip.isPresent() && place.isPresent()) {
-        setups.add(place.get().with(grip.get()));
-      }
-    }
-    if (diagnostics.sound() && hold.isPresent() && every.isPresent() && !setups.isEmpty()) {
-      Plan.Retest made = new Plan.Retest(setups, hold.get(), every.get());
-      retests.add(made);
-      builder.retest(made);
-    }
   }
 
   private void requireParts() {

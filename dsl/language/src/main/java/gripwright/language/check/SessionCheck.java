@@ -3,6 +3,7 @@ package gripwright.language.check;
 import gripwright.finding.Listing;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.BlockPart.SessionItem;
+import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.Word;
@@ -86,7 +87,7 @@ final class SessionCheck {
     for (SessionPart.Prefer prefer : inside.preferred()) {
       diagnostics.error(prefer, "value.misplaced", "what", "prefer", "inside", "only for");
     }
-    for (SessionPart.OnlyOn onlyOn : inside.onlyOn()) {
+    for (OnlyOn onlyOn : inside.onlyOn()) {
       diagnostics.error(onlyOn, "value.misplaced", "what", "only on", "inside", "only for");
     }
     for (Supervised supervised : inside.supervised()) {
@@ -147,7 +148,7 @@ final class SessionCheck {
 
   /** Returns whether fewer weekdays are allowed than there are sessions, and reports it. */
   private boolean tooFewDays(
-      SessionItem item, List<SessionPart.OnlyOn> parts, int perWeek, List<DayOfWeek> days) {
+      SessionItem item, List<OnlyOn> parts, int perWeek, List<DayOfWeek> days) {
     if (parts.isEmpty() || days.size() >= perWeek) {
       return false;
     }

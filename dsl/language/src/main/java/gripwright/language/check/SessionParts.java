@@ -2,6 +2,7 @@ package gripwright.language.check;
 
 import gripwright.language.syntax.DefaultItem;
 import gripwright.language.syntax.Note;
+import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
 import java.util.ArrayList;
@@ -13,7 +14,7 @@ final class SessionParts implements SessionPart.Visitor {
   private final List<SessionPart.DoItem> exercises = new ArrayList<>();
   private final List<SessionPart.SessionOnlyFor> onlyFor = new ArrayList<>();
   private final List<SessionPart.Prefer> preferred = new ArrayList<>();
-  private final List<SessionPart.OnlyOn> onlyOn = new ArrayList<>();
+  private final List<OnlyOn> onlyOn = new ArrayList<>();
   private final List<Supervised> supervised = new ArrayList<>();
 
   private SessionParts() {}
@@ -37,7 +38,7 @@ final class SessionParts implements SessionPart.Visitor {
   }
 
   /** Returns the statements of the only weekdays. */
-  List<SessionPart.OnlyOn> onlyOn() {
+  List<OnlyOn> onlyOn() {
     return onlyOn;
   }
 
@@ -76,7 +77,7 @@ final class SessionParts implements SessionPart.Visitor {
   }
 
   @Override
-  public void onlyOn(SessionPart.OnlyOn part) {
+  public void onlyOn(OnlyOn part) {
     onlyOn.add(part);
   }
 }

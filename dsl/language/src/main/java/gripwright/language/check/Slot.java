@@ -24,6 +24,8 @@ enum Slot implements Message {
   BLOCK(Range.BLOCK),
   EVERY(Range.EVERY),
   RETEST(Range.RETEST),
+  ATTEMPTS(Range.ATTEMPTS),
+  RESTED(Range.RESTED),
   TAPER(Range.TAPER),
   RAMP(Range.RAMP),
   COMPARISON(Range.COMPARISON),
@@ -31,6 +33,7 @@ enum Slot implements Message {
   FAMILIAR(Range.FAMILIAR),
   BODY_MASS(Range.BODY_MASS),
   LOAD(Range.LOAD),
+  FORCE(Range.FORCE),
   LOAD_STEP(Range.LOAD_STEP),
   LOAD_LIMIT(Range.LOAD_LIMIT),
   EDGE(Range.EDGE),
@@ -109,6 +112,7 @@ enum Slot implements Message {
       case EDGE_STEP, LOAD_STEP, LOAD_PERCENT -> 2;
       case EASE -> 50;
       case RAMP -> 3;
+      case RESTED -> 72;
       case TAPER -> 1;
       case REST_BETWEEN -> 5;
       case ANGLE_WITHIN -> 10;

@@ -3,6 +3,7 @@ package gripwright.language.check;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.TestResult;
 import gripwright.quantity.Load;
+import gripwright.quantity.Unit;
 import gripwright.strength.ForceTime;
 import gripwright.strength.StrengthTest.Held;
 import gripwright.strength.StrengthTest.Result;
@@ -27,15 +28,26 @@ final class TestCheck implements TestResult.Visitor<Optional<Result>> {
   @Override
   public Optional<Result> holdTest(TestResult.HoldTest held) {
     Optional<Duration> hold = time(held.hold(), Slot.HOLD);
-    Optional<Load> load = amounts.load(held.load(), Slot.LOAD);
+    Optional<Load> load = held.force() ? force(held.load()) : amounts.load(held.load(), Slot.LOAD);
     return hold.flatMap(time -> load.map(mass -> new Held(time, mass)));
   }
 
   @Override
   public Optional<Result> failureTest(TestResult.FailureTest failure) {
-    Optional<Load> load = amounts.load(failure.load(), Slot.LOAD);
+    Optional<Load> load = load(failure.load());
     Optional<Duration> lasting = time(failure.lasting(), Slot.FAILURE);
     return load.flatMap(mass -> lasting.map(time -> new ToFailure(mass, time)));
+  }
+
+  /** Returns a load, or the load that a force in newtons is the weight of. */
+  private Optional<Load> load(Amount written) {
+    return written.unit() == Unit.NEWTON ? force(written) : amounts.load(written, Slot.LOAD);
+  }
+
+  private Optional<Load> force(Amount written) {
+    return amounts
+        .base(written, Slot.FORCE)
+        .map(newtons -> Load.ofKilograms(newtons / Unit.NEWTONS_PER_KILOGRAM));
   }
 
   /**
@@ -55,7 +67,7 @@ final class TestCheck implements TestResult.Visitor<Optional<Result>> {
     Optional<Duration> rest = amounts.time(series.rest(), Slot.REST);
     List<Load> means = new ArrayList<>();
     for (Amount mean : series.means()) {
-      amounts.load(mean, Slot.LOAD).ifPresent(means::add);
+      load(mean).ifPresent(means::add);
     }
     if (repetitions.isPresent() && repetitions.get() != series.means().size()) {
       diagnostics.error(

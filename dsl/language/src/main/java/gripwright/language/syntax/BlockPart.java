@@ -11,7 +11,8 @@ public sealed interface BlockPart extends Syntax
         BlockPart.AdvanceItem,
         BlockPart.EaseItem,
         BlockPart.IntroduceItem,
-        BlockPart.BlockOnlyFor {
+        BlockPart.BlockOnlyFor,
+        BlockPart.NoTraining {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -35,6 +36,9 @@ public sealed interface BlockPart extends Syntax
 
     /** Visits a ramp for a new grip. */
     void introduceItem(IntroduceItem part);
+
+    /** Visits the statement that a block is empty on purpose. */
+    void noTraining(NoTraining part);
 
     /** Visits content for some athletes. */
     void blockOnlyFor(BlockOnlyFor part);
@@ -89,6 +93,14 @@ public sealed interface BlockPart extends Syntax
     @Override
     public void accept(Visitor visitor) {
       visitor.introduceItem(this);
+    }
+  }
+
+  /** {@code no training}: the block is empty on purpose. */
+  record NoTraining(int id) implements BlockPart {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.noTraining(this);
     }
   }
 

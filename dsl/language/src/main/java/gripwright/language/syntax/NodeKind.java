@@ -162,6 +162,26 @@ public enum NodeKind {
   RULE_SETS,
   /** Grammar rule {@code retest}. */
   RETEST,
+  /** Grammar rule {@code test}. */
+  TEST,
+  /** Grammar rule {@code testHeading}. */
+  TEST_HEADING,
+  /** Grammar rule {@code testBody}. */
+  TEST_BODY,
+  /** Grammar rule {@code testKind}. */
+  TEST_KIND,
+  /** Grammar rule {@code testTime}. */
+  TEST_TIME,
+  /** Grammar rule {@code testItem}. */
+  TEST_ITEM,
+  /** Grammar rule {@code attempts}. */
+  ATTEMPTS,
+  /** Grammar rule {@code attemptsCount}. */
+  ATTEMPTS_COUNT,
+  /** Grammar rule {@code rested}. */
+  RESTED,
+  /** Grammar rule {@code onlyOn}. */
+  ONLY_ON,
   /** Grammar rule {@code waive}. */
   WAIVE,
   /** Grammar rule {@code place}. */
@@ -190,6 +210,8 @@ public enum NodeKind {
   BLOCK_BODY,
   /** Grammar rule {@code blockItem}. */
   BLOCK_ITEM,
+  /** Grammar rule {@code noTraining}. */
+  NO_TRAINING,
   /** Grammar rule {@code blockOnlyFor}. */
   BLOCK_ONLY_FOR,
   /** Grammar rule {@code onlyForHeading}. */
@@ -224,8 +246,6 @@ public enum NodeKind {
   SESSION_ONLY_FOR,
   /** Grammar rule {@code prefer}. */
   PREFER,
-  /** Grammar rule {@code onlyOn}. */
-  ONLY_ON,
   /** Grammar rule {@code exercise}. */
   EXERCISE,
   /** Grammar rule {@code with}. */

@@ -9,6 +9,7 @@ public record Note(int id, Text text)
         BlockPart,
         SessionPart,
         CohortItem,
+        TestPart,
         CompareItem {
   @Override
   public void accept(AthleteItem.Visitor visitor) {
@@ -42,6 +43,11 @@ public record Note(int id, Text text)
 
   @Override
   public void accept(CohortItem.Visitor visitor) {
+    visitor.note(this);
+  }
+
+  @Override
+  public void accept(TestPart.Visitor visitor) {
     visitor.note(this);
   }
 

@@ -17,6 +17,7 @@ public sealed interface PlanItem extends Syntax
         PlanItem.RulesItem,
         PlanItem.BlockItem,
         PlanItem.RetestItem,
+        PlanItem.TestItem,
         PlanItem.WaiveItem,
         PlanItem.WeeklyRise {
 
@@ -60,6 +61,9 @@ public sealed interface PlanItem extends Syntax
 
     /** Visits a retest. */
     void retestItem(RetestItem item);
+
+    /** Visits a planned test. */
+    void testItem(TestItem item);
 
     /** Visits a waiver. */
     void waiveItem(WaiveItem item);
@@ -142,6 +146,40 @@ public sealed interface PlanItem extends Syntax
     @Override
     public void accept(Visitor visitor) {
       visitor.blockItem(this);
+    }
+  }
+
+  /** {@code test GRIP edge 20 mm KIND TIMES { ... }}: a planned test. */
+  record TestItem(
+      int id,
+      List<Word> grips,
+      Setup setup,
+      PlannedKind kind,
+      List<PlannedTime> times,
+      TestBody body)
+      implements PlanItem {
+    /** Copies the lists. */
+    public TestItem {
+      grips = List.copyOf(grips);
+      times = List.copyOf(times);
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.testItem(this);
+    }
+  }
+
+  /**
+   * What is written about a planned test.
+   *
+   * @param parts its statements
+   * @param damaged true if one of them could not be read
+   */
+  record TestBody(List<TestPart> parts, boolean damaged) {
+    /** Copies the list. */
+    public TestBody {
+      parts = List.copyOf(parts);
     }
   }
 

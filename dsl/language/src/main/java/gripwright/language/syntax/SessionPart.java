@@ -11,7 +11,7 @@ public sealed interface SessionPart extends Syntax
         SessionPart.DoItem,
         SessionPart.SessionOnlyFor,
         SessionPart.Prefer,
-        SessionPart.OnlyOn {
+        OnlyOn {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -91,19 +91,6 @@ public sealed interface SessionPart extends Syntax
     @Override
     public void accept(Visitor visitor) {
       visitor.prefer(this);
-    }
-  }
-
-  /** {@code only on tue, sat}: the weekdays that the session may be on. */
-  record OnlyOn(int id, List<Word> days) implements SessionPart {
-    /** Copies the lists. */
-    public OnlyOn {
-      days = List.copyOf(days);
-    }
-
-    @Override
-    public void accept(Visitor visitor) {
-      visitor.onlyOn(this);
     }
   }
 }

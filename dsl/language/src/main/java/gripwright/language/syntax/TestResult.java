@@ -24,8 +24,11 @@ public sealed interface TestResult extends Syntax {
     R seriesTest(SeriesTest result);
   }
 
-  /** {@code hold 7 s load 92.5 kg}: the greatest load held for a time. */
-  record HoldTest(int id, Amount hold, Amount load) implements TestResult {
+  /**
+   * {@code hold 7 s load 92.5 kg} or {@code hold 7 s force 402 N}: the greatest load held for a
+   * time, or the force that a sensor showed.
+   */
+  record HoldTest(int id, Amount hold, Amount load, boolean force) implements TestResult {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.holdTest(this);

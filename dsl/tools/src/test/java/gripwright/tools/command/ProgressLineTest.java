@@ -57,7 +57,10 @@ class ProgressLineTest {
     line.clear();
     line.clear();
     assertEquals(
-        List.of(ERASE + "planning: 2 of 100 weeks", ERASE + "planning: 4 of 100 weeks", ERASE),
+        List.of(
+            ERASE + "planning: 2 of 100 weeks, about 1 min left",
+            ERASE + "planning: 4 of 100 weeks, about 53 s left",
+            ERASE),
         written);
   }
 

@@ -55,6 +55,7 @@ final class Bodies {
           GripParser.RULE_planItem,
           GripParser.RULE_blockItem,
           GripParser.RULE_sessionItem,
+          GripParser.RULE_testItem,
           GripParser.RULE_rule_,
           GripParser.RULE_ruleItem,
           GripParser.RULE_logLine,
@@ -73,6 +74,7 @@ final class Bodies {
     add(bodies, GripParser.RULE_protocolBody, "body-protocol");
     add(bodies, GripParser.RULE_repeatBody, "body-repeat");
     add(bodies, GripParser.RULE_planBody, "body-plan");
+    add(bodies, GripParser.RULE_testBody, "body-test");
     add(bodies, GripParser.RULE_blockBody, "body-block");
     add(bodies, GripParser.RULE_sessionBody, "body-session");
     add(bodies, GripParser.RULE_rulesBody, "body-set-of-rules");

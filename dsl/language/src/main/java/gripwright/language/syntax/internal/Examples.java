@@ -50,6 +50,13 @@ final class Examples {
           Map.entry(GripParser.RULE_demand, "demand half-crimp 60 %, back-three 40 %"),
           Map.entry(GripParser.RULE_retest, "retest half-crimp edge 20 mm hold 7 s every 4 weeks"),
           Map.entry(
+              GripParser.RULE_testHeading, "test half-crimp edge 20 mm hold 7 s in week 8, 12 {"),
+          Map.entry(GripParser.RULE_attempts, "attempts 3 resting 5 min"),
+          Map.entry(GripParser.RULE_attemptsCount, "best counts"),
+          Map.entry(GripParser.RULE_rested, "rested 72 h"),
+          Map.entry(GripParser.RULE_onlyOn, "only on tue, thu"),
+          Map.entry(GripParser.RULE_noTraining, "no training"),
+          Map.entry(
               GripParser.RULE_waive, "waive split-volume in build week 3 because \"supervised\""),
           Map.entry(GripParser.RULE_weeklyRise, "weekly-rise at most 10 %"),
           Map.entry(GripParser.RULE_warmUp, "warm-up 15 min"),

@@ -72,7 +72,10 @@ final class LogRecords {
     return switch (node.kind()) {
       case HOLD_TEST ->
           new TestResult.HoldTest(
-              parts.id(node), parts.amount(node, "hold"), parts.amount(node, "load"));
+              parts.id(node),
+              parts.amount(node, "hold"),
+              parts.amount(node, node.has("force") ? "force" : "load"),
+              node.has("force"));
       case FAILURE_TEST ->
           new TestResult.FailureTest(
               parts.id(node), parts.amount(node, "to-failure"), parts.amount(node, "lasting"));

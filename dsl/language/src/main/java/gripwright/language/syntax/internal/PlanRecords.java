@@ -7,6 +7,7 @@ import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.BlockPart;
 import gripwright.language.syntax.Condition;
 import gripwright.language.syntax.NodeKind;
+import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.Place;
 import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.Progress;
@@ -25,10 +26,12 @@ final class PlanRecords {
 
   private final Parts parts;
   private final ExpressionRecords expressions;
+  private final TestRecords tests;
 
   PlanRecords(Parts parts, ExpressionRecords expressions) {
     this.parts = parts;
     this.expressions = expressions;
+    this.tests = new TestRecords(parts, expressions);
   }
 
   ProtocolItem protocolItem(SyntaxNode node) {
@@ -98,6 +101,7 @@ final class PlanRecords {
               parts.setup(node),
               parts.amount(node, "hold"),
               parts.amount(node, "every"));
+      case TEST -> tests.of(node);
       case WAIVE ->
           new PlanItem.WaiveItem(
               parts.id(node),
@@ -144,6 +148,7 @@ final class PlanRecords {
               parts.word(in(node, 0)),
               expressions.expression(in(node, 1)),
               parts.amount(node, "over"));
+      case NO_TRAINING -> new BlockPart.NoTraining(parts.id(node));
       case BLOCK_ONLY_FOR -> {
         int id = parts.id(node);
         List<Word> athletes = parts.names(in(node, NodeKind.ONLY_FOR_HEADING));
@@ -235,7 +240,7 @@ final class PlanRecords {
         yield new SessionPart.SessionOnlyFor(id, athletes, body.items(), body.damaged());
       }
       case PREFER -> new SessionPart.Prefer(parts.id(node), parts.names(node));
-      case ONLY_ON -> new SessionPart.OnlyOn(parts.id(node), parts.names(node));
+      case ONLY_ON -> new OnlyOn(parts.id(node), parts.names(node));
       case WARM_UP -> parts.warmUp(node);
       case REST_BETWEEN -> parts.restBetween(node);
       case WEIGH -> parts.weigh(node);

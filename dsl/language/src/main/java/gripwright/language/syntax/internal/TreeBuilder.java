@@ -48,6 +48,7 @@ final class TreeBuilder {
           NodeKind.PLAN_ITEM,
           NodeKind.BLOCK_ITEM,
           NodeKind.SESSION_ITEM,
+          NodeKind.TEST_ITEM,
           NodeKind.RULE_ITEM,
           NodeKind.COHORT_ITEM,
           NodeKind.COMPARE_ITEM,

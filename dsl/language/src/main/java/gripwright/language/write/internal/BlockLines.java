@@ -29,12 +29,20 @@ final class BlockLines {
   private void block(Block block) {
     out.add("block " + block.name() + " " + Written.weeks(block.weeks()) + " {");
     Block.Content all = block.content();
+    if (all.isNoTraining()) {
+      out.add("no training");
+    }
     sessions(all.sessions());
     rest(all.advances(), all.eases(), all.introductions());
     forWhom(block.only())
         .forEach(
             (content, athletes) -> {
               out.add("\nonly for " + String.join(", ", athletes) + " {");
+              if (content.isNoTraining()) {
+                out.add("no training");
+                out.add("}");
+                return;
+              }
               sessions(own("sessions", all.sessions(), content.sessions()));
               rest(
                   own("advance", all.advances(), content.advances()),

@@ -4,6 +4,7 @@ import gripwright.grip.Setup;
 import gripwright.language.write.Unwritable;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -71,7 +72,7 @@ final class PlanLines {
         + Written.percent(weights.carryOver());
   }
 
-  private void retest(Plan.Retest retest) {
+  private void retest(PlannedTest retest) {
     if (retest.setups().isEmpty()) {
       throw new Unwritable("a retest of no grip");
     }
@@ -83,15 +84,19 @@ final class PlanLines {
     }
     String grips =
         retest.setups().stream().map(s -> s.grip().name()).collect(Collectors.joining(", "));
-    out.add(
-        "retest "
-            + grips
-            + " "
-            + place
-            + " hold "
-            + Written.seconds(retest.hold())
-            + " every "
-            + Written.weeks(retest.everyWeeks()));
+    if (retest.isPlain()) {
+      out.add(
+          "retest "
+              + grips
+              + " "
+              + place
+              + " hold "
+              + Written.seconds(retest.kind().holdTime())
+              + " "
+              + TestLines.times(retest));
+    } else {
+      new TestLines(out).write(retest, grips + " " + place);
+    }
   }
 
   private void waiver(Plan.Waiver waiver) {

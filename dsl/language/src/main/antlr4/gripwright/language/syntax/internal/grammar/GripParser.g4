@@ -155,6 +155,7 @@ planItem
     | ruleSets
     | block
     | retest
+    | test
     | waive
     | weeklyRise
     | warmUp
@@ -171,6 +172,33 @@ taper             : TAPER amount TO amount SETS ;
 demand            : DEMAND nameAmount ( COMMA nameAmount )* ;
 ruleSets          : RULES names ;
 retest            : RETEST names setup HOLD amount EVERY amount ;
+test              : testHeading testBody? ;
+testHeading       : TEST names setup testKind testTime ( COMMA testTime )* ;
+testBody          : LBRACE testItem* RBRACE ;
+testKind
+    : HOLD amount
+    | TO_FAILURE AT sum
+    | SERIES amount X amount SLASH amount
+    ;
+testTime
+    : EVERY amount
+    | IN WEEK amount ( COMMA amount )*
+    | BEFORE THE FIRST WEEK
+    | AFTER THE LAST WEEK
+    | amount LATER
+    ;
+testItem
+    : attempts
+    | attemptsCount
+    | rested
+    | warmUp
+    | onlyOn
+    | note
+    ;
+attempts          : ATTEMPTS amount RESTING amount ;
+attemptsCount     : ( BEST | MEAN ) COUNTS ;
+rested            : RESTED amount ;
+onlyOn            : ONLY ON names ;
 waive             : WAIVE name IN place BECAUSE text ;
 place             : name placeWeek? placeSession? placeExercise? ;
 placeWeek         : WEEK amount ;
@@ -191,11 +219,13 @@ blockItem
     | ease
     | introduce
     | blockOnlyFor
+    | noTraining
     | warmUp
     | restBetween
     | weigh
     | note
     ;
+noTraining        : NO TRAINING ;
 blockOnlyFor      : onlyForHeading blockBody ;
 onlyForHeading    : ONLY FOR names ;
 advance           : ADVANCE ( progress | FIRST progress THEN progress ) onGrip? ;
@@ -231,7 +261,6 @@ sessionItem
     ;
 sessionOnlyFor    : onlyForHeading sessionBody ;
 prefer            : PREFER names ;
-onlyOn            : ONLY ON names ;
 exercise          : DO name with? ON target setup asWarmUp? rehabilitation? text? ;
 with              : WITH parameter ( COMMA parameter )* ;
 asWarmUp          : AS WARM_UP ;
@@ -282,7 +311,7 @@ logLine
       )
     ;
 testLine          : TEST name setup ( holdTest | failureTest | seriesTest ) text? ;
-holdTest          : HOLD amount LOAD amount ;
+holdTest          : HOLD amount ( LOAD | FORCE ) amount ;
 failureTest       : TO_FAILURE amount LASTING amount ;
 seriesTest        : SERIES amount X amount SLASH amount MEAN seriesValue ( COMMA seriesValue )* unit? ;
 seriesValue       : NUMBER | GLUED ;
@@ -444,8 +473,9 @@ head
     | WHEN | DONE | FULL | EFFORT | PAIN | TWICE | EASE | INTRODUCE | EXERCISE | BECAUSE | RULE
     | SEVERITY | PAIR | SESSIONS | REQUIRE | MESSAGE | SOURCE | NEVER | WAIVED | TEST
     | TO_FAILURE | LASTING | SERIES | X | MEAN | SKIPPED | SHARP | SUDDEN | MATCH | EACH
+    | BEFORE | AFTER | THE | LAST | LATER | ATTEMPTS | COUNTS | RESTED | FORCE | NO | TRAINING
     | MEASURE | RESERVE | SUM | LARGEST | SMALLEST | COUNT | ANY | FRENCH | FONT | V | YDS
-    | SIZE | SPREAD | MAXIMUM | CRITICAL_FORCE | CORRELATE | ARM | NO | TRAINING | DRAWS | STREAM
+    | SIZE | SPREAD | MAXIMUM | CRITICAL_FORCE | CORRELATE | ARM | DRAWS | STREAM
     | LESS_OF | MORE_OF | REPORT
     | UIAA | IRCRA | DEG | MM | CM | INCH | KG | LB | NEWTON | SECOND | MIN | HOUR | DAYS | DAY
     | WEEKS | MONTHS | MONTH

@@ -1,0 +1,147 @@
+package gripwright.language;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gripwright.plan.Plan;
+import gripwright.schedule.DatedRetest;
+import gripwright.schedule.PlanWeek;
+import gripwright.season.CompiledPlan;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Planned tests of every kind, from text to dates. */
+class PlannedTestsTest {
+
+  private static final LocalDate FROM = LocalDate.of(2027, 1, 11);
+
+  private static final String PLAN =
+      """
+      language 1
+      athlete ida "Ida Berg" {
+        born 1995-03-03
+        body-mass 60 kg
+        trained 70 months as of 2027-01-11
+        ability french 7c
+        hand { length 178 mm }
+        familiar half-crimp 60 months
+        available mon 90 min, wed 90 min, thu 90 min, fri 90 min
+        equipment {
+          edges 20 mm
+          added 0.5 kg steps to 60 kg
+          assist 0.5 kg steps to 40 kg
+        }
+      }
+      log ida {
+        2026-12-10 test half-crimp edge 20 mm hold 7 s load 96 kg
+        %s
+      }
+      plan dense {
+        for ida
+        from 2027-01-11
+        block train 4 weeks {
+          session hard 1 per week {
+            prefer mon
+            do max-holds on half-crimp edge 20 mm
+          }
+        }
+        block pause 1 weeks { no training }
+        %s
+      }
+      """;
+
+  private static Compilation compiled(String log, String test) {
+    return Gripwright.read("tests.grip", PLAN.formatted(log, test)).compile();
+  }
+
+  private static CompiledPlan plan(String test) {
+    Compilation compilation = compiled("", test);
+    assertTrue(compilation.usable(), compilation.findings().toString());
+    return compilation.plans().get(0);
+  }
+
+  private static List<LocalDate> days(CompiledPlan plan) {
+    return plan.retests().stream().map(DatedRetest::date).toList();
+  }
+
+  @Test
+  void retestIsATestEveryNumberOfWeeks() {
+    Plan old = plan("retest half-crimp edge 20 mm hold 7 s every 2 weeks").plan();
+    Plan now = plan("test half-crimp edge 20 mm hold 7 s every 2 weeks").plan();
+    assertEquals(old, now);
+  }
+
+  @Test
+  void weeksNumberOnBeforeAndAfterThePlan() {
+    CompiledPlan plan =
+        plan(
+            "test half-crimp edge 20 mm hold 7 s before the first week, after the last week,"
+                + " 6 weeks later, in week 2");
+    assertEquals(List.of(0, 2, 6, 12), plan.retests().stream().map(DatedRetest::week).toList());
+    plan.retests()
+        .forEach(
+            test -> {
+              LocalDate first = FROM.plusWeeks(test.week() - 1L);
+              assertTrue(
+                  !test.date().isBefore(first) && test.date().isBefore(first.plusDays(7)),
+                  test.toString());
+            });
+  }
+
+  @Test
+  void restedLooksBackFurther() {
+    List<LocalDate> usual = days(plan("test half-crimp edge 20 mm hold 7 s in week 2"));
+    List<LocalDate> longer =
+        days(plan("test half-crimp edge 20 mm hold 7 s in week 2 { rested 96 h }"));
+    assertEquals(DayOfWeek.WEDNESDAY, usual.get(0).getDayOfWeek());
+    assertEquals(DayOfWeek.FRIDAY, longer.get(0).getDayOfWeek());
+  }
+
+  @Test
+  void onlyOnKeepsToItsWeekdays() {
+    List<LocalDate> days =
+        days(plan("test half-crimp edge 20 mm hold 7 s in week 2, 3 { only on fri }"));
+    assertEquals(
+        List.of(DayOfWeek.FRIDAY, DayOfWeek.FRIDAY),
+        days.stream().map(LocalDate::getDayOfWeek).toList());
+  }
+
+  @Test
+  void emptyWeeksCountAsEasedAndDrawNothing() {
+    CompiledPlan plan = plan("");
+    PlanWeek last = plan.weeks().get(4);
+    assertTrue(last.eased());
+    assertEquals(List.of(), plan.sessionsOf(5));
+    assertEquals(
+        "",
+        compiled("", "").findings().stream()
+            .map(finding -> finding.code())
+            .filter("plan.week-away"::equals)
+            .collect(Collectors.joining()));
+  }
+
+  @Test
+  void lineOfAnotherKindIsNotTheTest() {
+    String before = "test half-crimp edge 20 mm series 24 x 7 s / 3 s before the first week";
+    String hold = "2027-01-05 test half-crimp edge 20 mm hold 7 s load 96 kg";
+    assertEquals(
+        List.of(false),
+        compiled(hold, before).plans().get(0).retests().stream().map(DatedRetest::done).toList());
+    String holds = "test half-crimp edge 20 mm hold 7 s before the first week";
+    assertEquals(
+        List.of(true),
+        compiled(hold, holds).plans().get(0).retests().stream().map(DatedRetest::done).toList());
+  }
+
+  @Test
+  void newtonsAreTheWeightOfAMass() {
+    String force = "2027-01-05 test half-crimp edge 20 mm hold 7 s force 980.665 N";
+    assertEquals(
+        100,
+        compiled(force, "").plans().get(0).log().tests().get(1).result().greatest().kilograms(),
+        1e-9);
+  }
+}
