@@ -61,14 +61,14 @@ public final class Messages {
           "reviewed",
           "diff",
           "page",
-          "study");
+          "methods");
 
   /** Areas whose messages are parts of sentences, not findings. */
   private static final Pattern PART =
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
               + "|(related|fit|hold|breach|review|common|term|caution|cause|derivation|placement"
-              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|page|study)\\..*");
+              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|page|methods)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);
 

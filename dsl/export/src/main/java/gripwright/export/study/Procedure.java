@@ -45,24 +45,24 @@ final class Procedure {
     List<String> sentences = new ArrayList<>();
     sentences.add(
         say(
-            "study.plan",
+            "methods.plan",
             "plan",
             plan.name(),
             "from",
             words.dayAndYear(plan.from()),
             "weeks",
-            words.count("study.weeks", plan.weeks()),
+            words.count("methods.weeks", plan.weeks()),
             "athletes",
-            words.count("study.athletes", plan.athletes().size())));
-    sentences.add(say("study.around", "warm-up", plan.warmUp(), "rest", plan.restBetween()));
+            words.count("methods.athletes", plan.athletes().size())));
+    sentences.add(say("methods.around", "warm-up", plan.warmUp(), "rest", plan.restBetween()));
     plan.taper()
         .ifPresent(
             taper ->
                 sentences.add(
                     say(
-                        "study.taper",
+                        "methods.taper",
                         "weeks",
-                        words.count("study.weeks", taper.weeks()),
+                        words.count("methods.weeks", taper.weeks()),
                         "percent",
                         taper.setsFraction() * 100)));
     paragraphs.add(String.join(" ", sentences));
@@ -71,11 +71,11 @@ final class Procedure {
   private void block(Block block) {
     paragraphs.add(
         say(
-            "study.block",
+            "methods.block",
             "block",
             block.name(),
             "weeks",
-            words.count("study.weeks", block.weeks())));
+            words.count("methods.weeks", block.weeks())));
     sessions(
         block.content(),
         session -> {
@@ -84,7 +84,7 @@ final class Procedure {
               .forEach(
                   (athlete, own) -> {
                     if (!block.only().containsKey(athlete)) {
-                      paragraphs.add(say("study.only", "athlete", names.of(athlete)));
+                      paragraphs.add(say("methods.only", "athlete", names.of(athlete)));
                       paragraphs.add(exercises(own));
                     }
                   });
@@ -95,7 +95,7 @@ final class Procedure {
         .only()
         .forEach(
             (athlete, own) -> {
-              paragraphs.add(say("study.only", "athlete", names.of(athlete)));
+              paragraphs.add(say("methods.only", "athlete", names.of(athlete)));
               sessions(own, session -> session.only().getOrDefault(athlete, session.content()));
               changes(own);
             });
@@ -111,11 +111,11 @@ final class Procedure {
     for (SessionPlan session : content.sessions()) {
       paragraphs.add(
           say(
-              "study.session",
+              "methods.session",
               "session",
               session.name(),
               "times",
-              words.count("study.times", session.perWeek()),
+              words.count("methods.times", session.perWeek()),
               "gap",
               session.gap()));
       int list = paragraphs.size();
@@ -128,21 +128,22 @@ final class Procedure {
   private void changes(Block.Content content) {
     List<String> sentences = new ArrayList<>();
     for (Advance advance : content.advances()) {
-      sentences.add(say("study.advances", "steps", new AdvanceWords(words).of(advance)));
+      sentences.add(say("methods.advances", "steps", new AdvanceWords(words).of(advance)));
     }
     for (Block.Ease ease : content.eases()) {
-      sentences.add(say("study.eases", "week", ease.week(), "percent", ease.setsFraction() * 100));
+      sentences.add(
+          say("methods.eases", "week", ease.week(), "percent", ease.setsFraction() * 100));
     }
     for (Block.Introduction slow : content.introductions()) {
       sentences.add(
           say(
-              "study.introduces",
+              "methods.introduces",
               "grip",
               slow.grip().name(),
               "percent",
               slow.fromFraction() * 100,
               "weeks",
-              words.count("study.weeks", slow.weeks())));
+              words.count("methods.weeks", slow.weeks())));
     }
     if (!sentences.isEmpty()) {
       paragraphs.add(String.join(" ", sentences));
@@ -162,25 +163,25 @@ final class Procedure {
     List<String> grips = exercise.target().grips().stream().map(Grip::name).toList();
     Scheme scheme = exercise.scheme();
     List<String> facts = new ArrayList<>();
-    facts.add(words.count("study.sets", scheme.sets()));
-    facts.add(words.count("study.holds", scheme.repetitionsPerSet()));
+    facts.add(words.count("methods.sets", scheme.sets()));
+    facts.add(words.count("methods.holds", scheme.repetitionsPerSet()));
     facts.add(
         scheme.holdTime().isPresent()
-            ? words.say("study.hold-time", "time", scheme.holdTime().get())
-            : words.say("study.hold-times", "times", times(scheme)));
-    rest("study.rest-holds", scheme.restBetweenHolds()).ifPresent(facts::add);
-    rest("study.rest-sets", scheme.restBetweenSets()).ifPresent(facts::add);
-    facts.add(words.say("study.at-level", "levels", scheme.levels()));
+            ? words.say("methods.hold-time", "time", scheme.holdTime().get())
+            : words.say("methods.hold-times", "times", times(scheme)));
+    rest("methods.rest-holds", scheme.restBetweenHolds()).ifPresent(facts::add);
+    rest("methods.rest-sets", scheme.restBetweenSets()).ifPresent(facts::add);
+    facts.add(words.say("methods.at-level", "levels", scheme.levels()));
     exercise
         .rehabilitation()
         .ifPresent(
             who ->
                 facts.add(
                     names.hiding()
-                        ? words.say("study.rehabilitation")
-                        : words.say("study.rehabilitation-of", "who", who)));
+                        ? words.say("methods.rehabilitation")
+                        : words.say("methods.rehabilitation-of", "who", who)));
     return words.say(
-        grips.size() == 1 ? "study.exercise" : "study.exercise-best",
+        grips.size() == 1 ? "methods.exercise" : "methods.exercise-best",
         "protocol",
         exercise.protocol().name(),
         "grip",
@@ -204,16 +205,16 @@ final class Procedure {
   private void retest(Plan.Retest retest) {
     paragraphs.add(
         say(
-            "study.retest",
+            "methods.retest",
             "setups",
             words.commas(retest.setups().stream().map(words::setup).toList()),
             "time",
             retest.hold(),
             "pace",
-            words.count("study.pace-weeks", retest.everyWeeks())));
+            words.count("methods.pace-weeks", retest.everyWeeks())));
   }
 
   private void waiver(Plan.Waiver waiver) {
-    paragraphs.add(say("study.waiver", "rule", waiver.rule(), "reason", waiver.because()));
+    paragraphs.add(say("methods.waiver", "rule", waiver.rule(), "reason", waiver.because()));
   }
 }
