@@ -41,7 +41,7 @@ public final class Messages {
           "plan",
           "compare",
           "compared",
-          "methods",
+          "study",
           "budget",
           "related",
           "fit",
@@ -64,7 +64,7 @@ public final class Messages {
           "reviewed",
           "diff",
           "page",
-          "study");
+          "methods");
 
   /** Areas whose messages are parts of sentences, not findings. */
   private static final Pattern PART =

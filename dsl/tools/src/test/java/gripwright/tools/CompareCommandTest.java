@@ -47,12 +47,12 @@ class CompareCommandTest extends CommandLine {
 
   @BeforeEach
   void write() throws IOException {
-    Files.writeString(folder.resolve("methods.grip"), STUDY);
+    Files.writeString(folder.resolve("study.grip"), STUDY);
   }
 
   @Test
   void comparesAsTextWithinEightyColumns() {
-    assertEquals(0, run("compare", "methods.grip"), err());
+    assertEquals(0, run("compare", "study.grip"), err());
     assertEquals("", err());
     assertTrue(out().startsWith("LONG HOLDS OR REPEATS?\n"), out());
     assertTrue(out().contains("LONG AGAINST DENSE"), out());
@@ -67,12 +67,12 @@ class CompareCommandTest extends CommandLine {
 
   @Test
   void theDocumentKeepsItsSchemaAndThreadsChangeNothing() throws IOException {
-    assertEquals(0, run("compare", "methods.grip", "--as", "json"), err());
+    assertEquals(0, run("compare", "study.grip", "--as", "json"), err());
     assertKeeps("compare");
     String one = out();
-    assertEquals(0, run("compare", "methods.grip", "long-or-dense", "--as=json", "--threads", "3"));
+    assertEquals(0, run("compare", "study.grip", "long-or-dense", "--as=json", "--threads", "3"));
     assertEquals(one, out());
-    assertEquals(0, run("compare", "methods.grip", "--as", "json", "--drivers"), err());
+    assertEquals(0, run("compare", "study.grip", "--as", "json", "--drivers"), err());
     assertKeeps("compare");
     assertTrue(out().contains("\"first\": 1"), out());
   }
@@ -89,7 +89,7 @@ class CompareCommandTest extends CommandLine {
 
   @Test
   void csvHasALineForEachPairAndMeasure() {
-    assertEquals(0, run("compare", "methods.grip", "--as", "csv"), err());
+    assertEquals(0, run("compare", "study.grip", "--as", "csv"), err());
     assertEquals(1 + 3 * 15, out().split("\r\n").length, out());
   }
 
@@ -106,9 +106,9 @@ class CompareCommandTest extends CommandLine {
   @Test
   void wrongUsageIsExplained() throws IOException {
     assertEquals(2, run("compare"));
-    assertEquals(2, run("compare", "methods.grip", "long-or-dnse"));
+    assertEquals(2, run("compare", "study.grip", "long-or-dnse"));
     assertTrue(err().contains("did you mean `long-or-dense`?"), err());
-    assertEquals(2, run("compare", "methods.grip", "--threads", "0"));
+    assertEquals(2, run("compare", "study.grip", "--threads", "0"));
     assertTrue(err().contains("--threads is a number from 1 to 256, not `0`"), err());
     Files.writeString(folder.resolve("none.grip"), "language 1\n");
     assertEquals(2, run("compare", "none.grip"));

@@ -13,7 +13,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -25,14 +24,38 @@ final class CompileFolderTest extends CommandLine {
 
   private static final Path PLANS = Path.of("../../examples/plans");
 
+  /** An athlete with a test in the log, by name and title. */
+  private static final String ATHLETE =
+      """
+      athlete %1$s "%2$s" {
+        born       1990-04-03
+        body-mass  60 kg
+        trained    80 months
+        ability    ircra 20
+        hand {
+          length   180 mm
+        }
+        available  mon 2 h, thu 2 h
+        equipment {
+          edges    20 mm
+          added    0.5 kg steps to 40 kg
+          assist   0.5 kg steps to 40 kg
+        }
+      }
+      log %1$s {
+        2026-12-20 test half-crimp edge 20 mm hold 7 s load 80 kg
+      }
+      """;
+
   /** A plan whose names and texts name its athletes in every place that allows it. */
   private static final String NAMING =
       """
       language 1
       use "annika-strand.grip"
       protocol tens-of-annika {
-        sets 3
-        repeat sets resting 3 min { hold 10 s at 60 % max }
+        repeat 3 resting 3 min {
+          hold 10 s at 60 % max
+        }
         report fidelity "a trainer counts; Strand signs"
       }
       plan winter-of-annika "Annika's winter | with Bo" {
@@ -40,13 +63,15 @@ final class CompileFolderTest extends CommandLine {
         from 2027-01-04
         supervised by "Annika Strand"
         report provider "Bo, and ANNIKA as helper"
-        block annika-base 1 week {
+        block annika-base 1 weeks {
           session for-bo-lund 1 per week {
             do tens-of-annika on half-crimp edge 20 mm
-            for annika { do tens-of-annika with sets 2 on half-crimp edge 20 mm }
+            only for annika {
+              do max-holds with level 55 % max, sets 2 on half-crimp edge 20 mm
+                  rehabilitation "plan of Bo Lund"
+            }
           }
         }
-        waive first-year-testing because "Strand asked for it"
       }
       """;
 
@@ -138,10 +163,10 @@ final class CompileFolderTest extends CommandLine {
 
   @Test
   void aChangedFileIsRefused() throws IOException {
-    assertEquals(0, run("compile", "season.grip", "--to", "out"), err());
+    assertEquals(0, run("compile", "first-weeks.grip", "--to", "out"), err());
     Files.writeString(folder.resolve("out/methods.md"), "my own text");
     Map<String, String> before = written("out");
-    assertEquals(2, run("compile", "season.grip", "--to", "out"));
+    assertEquals(2, run("compile", "first-weeks.grip", "--to", "out"));
     assertTrue(err().contains("methods.md` was changed after it was written"), err());
     assertEquals(before, written("out"));
   }
@@ -190,68 +215,76 @@ final class CompileFolderTest extends CommandLine {
     }
   }
 
-  @Test
-  void aNameInAnotherNameOrTextIsReplaced() throws IOException {
-    String athlete =
-        """
-        athlete %s "%s" {
-          born 1990-04-03
-          body-mass 60 kg
-          trained 6 years
-          ability ircra 20
-          hand { length 180 mm breadth 80 mm }
-          available monday, thursday for 2 h
-          edges 20 mm
-          added step 0.5 kg up to 40 kg
-          assist step 0.5 kg up to 40 kg
-          log { 2026-12-20 test half-crimp edge 20 mm total 80 kg held 7 s }
-        }
-        """;
+  private void writeNaming() throws IOException {
     Files.writeString(
         folder.resolve("annika-strand.grip"),
         "language 1\n"
-            + athlete.formatted("annika", "Annika Strand")
-            + athlete.formatted("bo-lund", "Bo Lund"));
+            + ATHLETE.formatted("annika", "Annika Strand")
+            + ATHLETE.formatted("bo-lund", "Bo Lund"));
     Files.writeString(folder.resolve("naming.grip"), NAMING);
+  }
+
+  @Test
+  void methodsQuoteReportsWithTheirLines() throws IOException {
+    writeNaming();
+    assertEquals(0, run("compile", "naming.grip", "--to", "out"), err());
+    String methods = written("out").get("methods.md");
+    assertTrue(methods.startsWith("# Methods: Annika's winter \\| with Bo\n"), methods);
+    for (String line :
+        List.of(
+            "instruct | Bo, and ANNIKA as helper | naming.grip:13 |",
+            "how delivered | supervised by Annika Strand | naming.grip:12 |",
+            "fidelity is measured | a trainer counts; Strand signs | naming.grip:7 |",
+            "| 6 | motivation strategies | not stated |  |",
+            "1. tens-of-annika on half-crimp, edge 20 mm, both hands: 3 sets, 1 hold per set,"
+                + " 10 s per hold, 3 min rest between sets, at 60 % max\n")) {
+      assertTrue(methods.contains(line), methods);
+    }
+    assertEquals(
+        19 + 12 + 13, methods.lines().filter(l -> l.matches("\\| [0-9]+[ab]? .*")).count());
+  }
+
+  @Test
+  void aNameInAnotherNameOrTextIsReplaced() throws IOException {
+    writeNaming();
     Files.writeString(folder.resolve("key.csv"), "athlete,code\nannika,P-01\nbo-lund,P-02\n");
-    assertEquals(0, run("compile", "naming.grip", "--to", "named"), err());
-    assertTrue(written("named").get("methods.md").toLowerCase(Locale.ROOT).contains("annika"));
     assertEquals(0, run("compile", "naming.grip", "--to", "out", "--codes", "key.csv"), err());
     assertNamesNobody("out", Gripwright.read(folder.resolve("naming.grip")).athletes());
-    assertTrue(
-        written("out").get("methods.md").contains("| P-02, and P-01 as helper | naming.grip:"),
-        written("out").get("methods.md"));
+    String methods = written("out").get("methods.md");
+    assertTrue(methods.contains("| P-02, and P-01 as helper | naming.grip:13 |"), methods);
+    assertTrue(written("out").get("datapackage.json").contains("\"P-01-"), "names of files");
   }
 
   @Test
   void theKeyLiesOutsideTheFolder() throws IOException {
-    assertEquals(2, run("compile", "season.grip", "--to", "out", "--codes", "out/key.csv"));
+    assertEquals(2, run("compile", "first-weeks.grip", "--to", "out", "--codes", "out/key.csv"));
     assertTrue(err().contains("lies in the folder of the outputs"), err());
     assertFalse(Files.exists(folder.resolve("out")));
     Files.createDirectory(folder.resolve("real"));
     Files.createSymbolicLink(folder.resolve("link"), folder.resolve("real"));
-    assertEquals(2, run("compile", "season.grip", "--to", "real", "--codes", "link/key.csv"));
+    assertEquals(2, run("compile", "first-weeks.grip", "--to", "real", "--codes", "link/key.csv"));
     assertEquals(
-        2, run("compile", "season.grip", "--to", "link", "--codes", "other/../real/key.csv"));
+        2, run("compile", "first-weeks.grip", "--to", "link", "--codes", "other/../real/key.csv"));
     assertEquals(Map.of(), written("real"));
   }
 
   @Test
   void aKeyWithMistakesIsRefused() throws IOException {
-    for (Map.Entry<String, String> key :
+    writeNaming();
+    Map<String, String> mistakes =
         Map.of(
-                "athlete,code\neskil,A\n", "has no code for sunniva; add a line `sunniva,CODE`",
-                "name,code\neskil,A\n", "the first of which is `athlete,code`",
-                "athlete,code\neskil,A\nsunniva,a\n", "twice: `sunniva,a`",
-                "athlete,code\neskil,A\neskil,B\n", "twice: `eskil,B`",
-                "athlete,code\neskil,Sunniva\n", "nobody's name, not `Sunniva`",
-                "athlete,code\neskil\n", "in each line, not `eskil`",
-                "athlete,code\neskil,\"A|B\"\n", "not `A|B`",
-                "", "needs CSV lines")
-            .entrySet()) {
-      Files.writeString(folder.resolve("key.csv"), key.getKey());
-      assertEquals(2, run("compile", "season.grip", "--to", "out", "--codes", "key.csv"));
-      assertTrue(err().contains(key.getValue()), err());
+            "athlete,code\nannika,A\n", "has no code for bo-lund; add a line `bo-lund,CODE`",
+            "name,code\nannika,A\n", "the first of which is `athlete,code`",
+            "athlete,code\nannika,A\nbo-lund,a\n", "twice: `bo-lund,a`",
+            "athlete,code\nannika,A\nannika,B\n", "twice: `annika,B`",
+            "athlete,code\nannika,Lund\n", "nobody's name, not `Lund`",
+            "athlete,code\nannika\n", "in each line, not `annika`",
+            "athlete,code\nannika,\"A|B\"\n", "not `A|B`",
+            "", "needs CSV lines");
+    for (Map.Entry<String, String> mistake : mistakes.entrySet()) {
+      Files.writeString(folder.resolve("key.csv"), mistake.getKey());
+      assertEquals(2, run("compile", "naming.grip", "--to", "out", "--codes", "key.csv"));
+      assertTrue(err().contains(mistake.getValue()), err());
       assertFalse(Files.exists(folder.resolve("out")));
     }
   }
@@ -260,7 +293,7 @@ final class CompileFolderTest extends CommandLine {
   void aRefusedFolderLeavesNoKey() throws IOException {
     Files.createDirectory(folder.resolve("out"));
     Files.writeString(folder.resolve("out/notes.txt"), "mine");
-    assertEquals(2, run("compile", "season.grip", "--to", "out", "--codes", "key.csv"));
+    assertEquals(2, run("compile", "first-weeks.grip", "--to", "out", "--codes", "key.csv"));
     assertFalse(Files.exists(folder.resolve("key.csv")));
   }
 }

@@ -89,6 +89,7 @@ final class PseudoLocaleTest {
               + "|(?<![A-Za-z])-*o-*(?![A-Za-z])"
               + "|(?<=[0-9] )(days|weeks|months)\\b" // units as they are written in a file
               + "|\\bA[1-5]\\b"
+              + "|\\b[0-9]+[ab]\\b" // numbers of items of a guideline
               + "|\\bIRCRA [0-9]+");
 
   private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z-]*");

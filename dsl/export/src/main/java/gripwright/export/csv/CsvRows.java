@@ -8,7 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 
-/** Reads CSV by RFC 4180, with any ends of lines. Stateless and thread-safe. */
+/**
+ * Reads and writes CSV by RFC 4180; lines that are read may end in any way. Stateless and
+ * thread-safe.
+ *
+ * @since 1.0
+ */
 public final class CsvRows {
 
   private CsvRows() {}

@@ -47,10 +47,10 @@ public final class ForestPicture {
       }
     }
     double height = TOP + ROW * rows.size() + 60;
-    String title = words.say("methods.forest-title", "subject", subject.name());
-    Svg svg = new Svg(WIDTH, height, title, words.say("methods.forest-description"));
+    String title = words.say("study.forest-title", "subject", subject.name());
+    Svg svg = new Svg(WIDTH, height, title, words.say("study.forest-description"));
     svg.text(16, 26, "bold", 15, title);
-    svg.text(16, 46, "normal", 11, words.say("methods.forest-legend"));
+    svg.text(16, 46, "normal", 11, words.say("study.forest-legend"));
     double half = (RIGHT - LEFT) / 2;
     double middle = LEFT + half;
     double bottom = TOP + ROW * rows.size();

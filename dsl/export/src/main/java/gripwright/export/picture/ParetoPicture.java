@@ -42,8 +42,8 @@ public final class ParetoPicture {
         arms.add(arm);
       }
     }
-    String title = words.say("methods.pareto-title", "subject", subject.name());
-    Svg svg = new Svg(SIZE, SIZE, title, words.say("methods.pareto-description"));
+    String title = words.say("study.pareto-title", "subject", subject.name());
+    Svg svg = new Svg(SIZE, SIZE, title, words.say("study.pareto-description"));
     svg.text(16, 26, "bold", 15, title);
     double[] across = range(arms, right.measure());
     double[] along = range(arms, up.measure());
@@ -82,7 +82,7 @@ public final class ParetoPicture {
 
   private static String axis(Words words, Objective objective) {
     return words.say(
-        objective.more() ? "methods.axis-more" : "methods.axis-less",
+        objective.more() ? "study.axis-more" : "study.axis-less",
         "measure",
         objective.measure().word());
   }

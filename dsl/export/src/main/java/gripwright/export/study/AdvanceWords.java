@@ -18,16 +18,16 @@ final class AdvanceWords implements Advance.Change.Visitor<String>, Advance.Pace
   String of(Advance advance) {
     String steps = of(advance.first());
     if (advance.then().isPresent()) {
-      steps = words.say("study.advance-then", "first", steps, "then", of(advance.then().get()));
+      steps = words.say("methods.advance-then", "first", steps, "then", of(advance.then().get()));
     }
     return advance.on().isPresent()
-        ? words.say("study.advance-on", "grip", advance.on().get(), "steps", steps)
+        ? words.say("methods.advance-on", "grip", advance.on().get(), "steps", steps)
         : steps;
   }
 
   private String of(Advance.Progress progress) {
     return words.say(
-        "study.advance",
+        "methods.advance",
         "change",
         progress.change().accept(this),
         "pace",
@@ -36,46 +36,46 @@ final class AdvanceWords implements Advance.Change.Visitor<String>, Advance.Pace
 
   @Override
   public String loadByShare(Advance.LoadByShare change) {
-    return words.say("study.advance-share", "percent", change.fraction() * 100);
+    return words.say("methods.advance-share", "percent", change.fraction() * 100);
   }
 
   @Override
   public String loadBy(Advance.LoadBy change) {
-    return words.say("study.advance-load", "step", change.step());
+    return words.say("methods.advance-load", "step", change.step());
   }
 
   @Override
   public String setsTo(Advance.SetsTo change) {
-    return words.count("study.advance-sets", change.step(), "limit", change.limit());
+    return words.count("methods.advance-sets", change.step(), "limit", change.limit());
   }
 
   @Override
   public String holdTo(Advance.HoldTo change) {
-    return words.say("study.advance-hold", "step", change.step(), "limit", change.limit());
+    return words.say("methods.advance-hold", "step", change.step(), "limit", change.limit());
   }
 
   @Override
   public String edgeTo(Advance.EdgeTo change) {
-    return words.say("study.advance-edge", "step", change.step(), "limit", change.limit());
+    return words.say("methods.advance-edge", "step", change.step(), "limit", change.limit());
   }
 
   @Override
   public String everyWeeks(Advance.EveryWeeks pace) {
-    return words.count("study.pace-weeks", pace.weeks());
+    return words.count("methods.pace-weeks", pace.weeks());
   }
 
   @Override
   public String whenLogged(Advance.WhenLogged pace) {
     List<String> conditions = new ArrayList<>();
     if (pace.doneInFull()) {
-      conditions.add(words.say("study.pace-full"));
+      conditions.add(words.say("methods.pace-full"));
     }
     if (pace.effortAtMost().isPresent()) {
-      conditions.add(words.say("study.pace-effort", "effort", pace.effortAtMost().getAsDouble()));
+      conditions.add(words.say("methods.pace-effort", "effort", pace.effortAtMost().getAsDouble()));
     }
     if (pace.painAtMost().isPresent()) {
-      conditions.add(words.say("study.pace-pain", "pain", pace.painAtMost().getAsDouble()));
+      conditions.add(words.say("methods.pace-pain", "pain", pace.painAtMost().getAsDouble()));
     }
-    return words.count("study.pace-logged", pace.sessions(), "conditions", words.and(conditions));
+    return words.count("methods.pace-logged", pace.sessions(), "conditions", words.and(conditions));
   }
 }

@@ -52,23 +52,23 @@ public final class ComparisonMethods {
   }
 
   private String write() {
-    heading(1, words.say("methods.methods", "comparison", comparison.name()));
+    heading(1, words.say("study.methods", "comparison", comparison.name()));
     comparison.title().ifPresent(this::paragraph);
-    paragraph(words.say("methods.methods-intro", "version", provenance.version()));
-    heading(2, words.say("methods.files"));
+    paragraph(words.say("study.methods-intro", "version", provenance.version()));
+    heading(2, words.say("study.files"));
     provenance
         .sources()
         .forEach(
             source ->
-                point(words.say("methods.file", "file", source.file(), "hash", source.sha256())));
-    heading(2, words.say("methods.question"));
+                point(words.say("study.file", "file", source.file(), "hash", source.sha256())));
+    heading(2, words.say("study.question"));
     paragraph(
         subject.athletes() > 0
-            ? words.say("methods.for-cohort", "cohort", subject.name(), "size", subject.athletes())
-            : words.say("methods.for-athlete"));
+            ? words.say("study.for-cohort", "cohort", subject.name(), "size", subject.athletes())
+            : words.say("study.for-athlete"));
     paragraph(
         words.say(
-            "methods.design",
+            "study.design",
             "arms",
             subject.arms().size(),
             "draws",
@@ -78,11 +78,11 @@ public final class ComparisonMethods {
     comparison.notes().forEach(this::paragraph);
     cohort().ifPresent(this::cohort);
     matching();
-    heading(2, words.say("methods.models"));
-    point(words.say("methods.model-fatigue"));
-    point(words.say("methods.model-pulleys"));
-    point(words.say("methods.model-strength"));
-    heading(2, words.say("methods.limits"));
+    heading(2, words.say("study.models"));
+    point(words.say("study.model-fatigue"));
+    point(words.say("study.model-pulleys"));
+    point(words.say("study.model-strength"));
+    heading(2, words.say("study.limits"));
     point(words.say("compared.cannot-gain"));
     point(words.say("compared.cannot-between"));
     point(words.say("compared.cannot-pulleys"));
@@ -125,13 +125,13 @@ public final class ComparisonMethods {
   }
 
   private void cohort(Cohort cohort) {
-    heading(2, words.say("methods.cohort"));
+    heading(2, words.say("study.cohort"));
     cohort.title().ifPresent(this::paragraph);
     cohort.spreads().forEach((trait, spread) -> point(trait(trait.word(), spread)));
     for (Cohort.Correlation each : cohort.correlations()) {
       point(
           words.say(
-              "methods.correlation",
+              "study.correlation",
               "one",
               each.one().word(),
               "other",
@@ -139,7 +139,7 @@ public final class ComparisonMethods {
               "value",
               Numbers.plain(each.value(), 2),
               "source",
-              each.source().orElse(words.say("methods.no-source"))));
+              each.source().orElse(words.say("study.no-source"))));
     }
     cohort.sources().forEach(this::point);
     cohort.notes().forEach(this::point);
@@ -147,7 +147,7 @@ public final class ComparisonMethods {
 
   private String trait(String name, Spread spread) {
     return words.say(
-        "methods.trait",
+        "study.trait",
         "trait",
         name,
         "median",
@@ -155,17 +155,17 @@ public final class ComparisonMethods {
         "spread",
         spread.relative()
             ? words.say(
-                "methods.spread-relative", "percent", Numbers.plain(spread.deviation() * 100, 2))
+                "study.spread-relative", "percent", Numbers.plain(spread.deviation() * 100, 2))
             : words.say(
-                "methods.spread-absolute", "deviation", Numbers.plain(spread.deviation(), 3)),
+                "study.spread-absolute", "deviation", Numbers.plain(spread.deviation(), 3)),
         "source",
-        spread.source().orElse(words.say("methods.no-source")));
+        spread.source().orElse(words.say("study.no-source")));
   }
 
   private void matching() {
-    heading(2, words.say("methods.matching"));
+    heading(2, words.say("study.matching"));
     if (subject.matches().isEmpty()) {
-      paragraph(words.say("methods.no-matching"));
+      paragraph(words.say("study.no-matching"));
     }
     subject
         .matches()
@@ -189,7 +189,7 @@ public final class ComparisonMethods {
   }
 
   private void arm(ArmResult result) {
-    heading(2, words.say("methods.arm", "arm", result.arm().name()));
+    heading(2, words.say("study.arm", "arm", result.arm().name()));
     Map<Fact, String> values =
         result
             .arm()
@@ -212,7 +212,7 @@ public final class ComparisonMethods {
                   }
                 });
     if (values.isEmpty()) {
-      paragraph(words.say("methods.control"));
+      paragraph(words.say("study.control"));
       return;
     }
     for (ReportingItem.Guideline guideline : ReportingItem.Guideline.values()) {
@@ -221,15 +221,15 @@ public final class ComparisonMethods {
   }
 
   private void items(ReportingItem.Guideline guideline, Map<Fact, String> values) {
-    heading(3, words.of("study.guideline", guideline));
+    heading(3, words.of("methods.guideline", guideline));
     row(
         List.of(
-            words.say("study.column-number"),
-            words.say("study.column-item"),
-            words.say("methods.column-value")));
+            words.say("methods.column-number"),
+            words.say("methods.column-item"),
+            words.say("study.column-value")));
     text.append("|---|---|---|\n");
     for (ReportingItem item : ReportingItem.of(guideline)) {
-      String value = values.getOrDefault(item.fact(), words.say("study.not-stated"));
+      String value = values.getOrDefault(item.fact(), words.say("methods.not-stated"));
       row(List.of(item.number(), words.say(item.key()), value));
     }
   }
@@ -258,9 +258,9 @@ public final class ComparisonMethods {
     Map<Fact, String> values = reports(content.plan().reports());
     String plan = content.plan().name();
     values.put(Fact.NAME, content.plan().title().orElse(plan));
-    values.put(Fact.EXERCISES, words.say("methods.plan-exercise", "plan", plan));
-    values.put(Fact.PROGRESSION_RULE, words.say("methods.progression-plan", "plan", plan));
-    values.put(Fact.PROGRESSION, words.say("methods.progression-plan", "plan", plan));
+    values.put(Fact.EXERCISES, words.say("study.plan-exercise", "plan", plan));
+    values.put(Fact.PROGRESSION_RULE, words.say("study.progression-plan", "plan", plan));
+    values.put(Fact.PROGRESSION, words.say("study.progression-plan", "plan", plan));
     content.plan().supervisedBy().ifPresent(who -> values.put(Fact.SUPERVISION, who));
     shared(result, values);
     return values;
@@ -272,30 +272,30 @@ public final class ComparisonMethods {
     Scheme scheme = exercise.scheme();
     values.put(Fact.NAME, exercise.protocol().title().orElse(exercise.protocol().name()));
     exercise.protocol().aim().ifPresent(aim -> values.put(Fact.WHY, aim));
-    String hands = words.say("methods.hands-" + setup.hands().word());
+    String hands = words.say("study.hands-" + setup.hands().word());
     values.put(
         Fact.EQUIPMENT,
         words.say(
-            "methods.equipment",
+            "study.equipment",
             "edge",
             setup.edge(),
             "way",
-            words.say(setup.lifting() ? "methods.lifting" : "methods.hanging", "hands", hands)));
+            words.say(setup.lifting() ? "study.lifting" : "study.hanging", "hands", hands)));
     values.put(
         Fact.EXERCISES,
         words.say(
-            "methods.exercise",
+            "study.exercise",
             "protocol",
             exercise.protocol().name(),
             "setup",
             setup,
             "scheme",
             scheme(scheme)));
-    values.put(Fact.PROGRESSION_RULE, words.say("methods.progression-none"));
-    values.put(Fact.PROGRESSION, words.say("methods.progression-none"));
+    values.put(Fact.PROGRESSION_RULE, words.say("study.progression-none"));
+    values.put(Fact.PROGRESSION, words.say("study.progression-none"));
     List<String> levels =
         scheme.written().stream().map(hold -> words.of(hold.level())).distinct().toList();
-    values.put(Fact.STARTING_LEVEL, words.say("methods.start", "level", words.commas(levels)));
+    values.put(Fact.STARTING_LEVEL, words.say("study.start", "level", words.commas(levels)));
     values.put(Fact.SETS, Integer.toString(scheme.sets()));
     values.put(Fact.REPETITIONS, Integer.toString(scheme.repetitionsPerSet()));
     values.put(Fact.REST_BETWEEN_SETS, rest(result, scheme.repetitionsPerSet()));
@@ -303,7 +303,7 @@ public final class ComparisonMethods {
     values.put(
         Fact.CONTRACTION,
         words.say(
-            "methods.isometric",
+            "study.isometric",
             "seconds",
             words.commas(
                 result.schedule().stream()
@@ -312,11 +312,11 @@ public final class ComparisonMethods {
                     .toList())));
     values.put(
         Fact.FAILURE,
-        words.say(scheme.hasBound() ? "methods.failure-bound" : "methods.failure-no"));
+        words.say(scheme.hasBound() ? "study.failure-bound" : "study.failure-no"));
     values.put(
         Fact.FORM,
         words.say(
-            "methods.anatomy",
+            "study.anatomy",
             "fingers",
             words.commas(setup.grip().fingers().fingers().stream().map(Finger::word).toList()),
             "grip",
@@ -344,7 +344,7 @@ public final class ComparisonMethods {
     values.put(
         Fact.DOSE,
         words.say(
-            "methods.dosage",
+            "study.dosage",
             "holds",
             words.count("compared.holds", result.holds()),
             "sessions",
@@ -358,16 +358,16 @@ public final class ComparisonMethods {
     List<String> frequencies =
         result.weeks().stream().map(week -> Integer.toString(week.sessions())).distinct().toList();
     values.put(
-        Fact.FREQUENCY, words.say("methods.frequency", "count", String.join(" / ", frequencies)));
-    values.put(Fact.RECOVERY, words.say("methods.recovery"));
-    values.put(Fact.RANGE_OF_MOTION, words.say("methods.range-none"));
+        Fact.FREQUENCY, words.say("study.frequency", "count", String.join(" / ", frequencies)));
+    values.put(Fact.RECOVERY, words.say("study.recovery"));
+    values.put(Fact.RANGE_OF_MOTION, words.say("study.range-none"));
     values.put(
-        Fact.TAILORED, words.say(subject.athletes() > 0 ? "methods.generic" : "methods.own"));
+        Fact.TAILORED, words.say(subject.athletes() > 0 ? "study.generic" : "study.own"));
     double share = result.schedule().stream().mapToDouble(PlannedHold::share).max().orElse(0);
     values.put(
         Fact.LEVELS,
         words.say(
-            "methods.load",
+            "study.load",
             "load",
             Numbers.plain(result.heaviest().orElse(0), 1),
             "percent",

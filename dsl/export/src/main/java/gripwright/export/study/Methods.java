@@ -47,24 +47,24 @@ public final class Methods {
       Function<ModelPath, Optional<String>> lines) {
     Methods methods = new Methods(new Words(wording), names, lines);
     plans.forEach(methods::add);
-    methods.text.append(methods.words.say("study.unverified")).append('\n');
+    methods.text.append(methods.words.say("methods.unverified")).append('\n');
     return methods.text.toString();
   }
 
   private void add(Plan plan) {
-    heading("# ", words.say("study.methods", "plan", plan.title().orElse(plan.name())));
+    heading("# ", words.say("methods.title", "plan", plan.title().orElse(plan.name())));
     for (String paragraph : new Procedure(plan, words, names).paragraphs()) {
       text.append(names.hide(paragraph)).append("\n\n");
     }
     PlanFacts facts = new PlanFacts(plan, words, names.hiding());
     for (ReportingItem.Guideline guideline : ReportingItem.Guideline.values()) {
-      heading("## ", words.of("study.guideline", guideline));
+      heading("## ", words.of("methods.guideline", guideline));
       row(
           List.of(
-              words.say("study.column-number"),
-              words.say("study.column-item"),
-              words.say("study.column-value"),
-              words.say("study.column-line")));
+              words.say("methods.column-number"),
+              words.say("methods.column-item"),
+              words.say("methods.column-value"),
+              words.say("methods.column-line")));
       text.append("|---|---|---|---|\n");
       ReportingItem.of(guideline).forEach(item -> row(item, facts));
       text.append('\n');
@@ -81,7 +81,7 @@ public final class Methods {
         List.of(
             item.number(),
             words.say(item.key()),
-            value.map(PlanFacts.Value::text).orElse(words.say("study.not-stated")),
+            value.map(PlanFacts.Value::text).orElse(words.say("methods.not-stated")),
             value.flatMap(v -> lines.apply(v.place())).orElse("")));
   }
 

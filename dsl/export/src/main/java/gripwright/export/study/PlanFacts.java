@@ -154,7 +154,7 @@ final class PlanFacts {
             goal ->
                 say(
                     Fact.WHY,
-                    goal.title().isPresent() ? "study.why-goal" : "study.why-day",
+                    goal.title().isPresent() ? "methods.why-goal" : "methods.why-day",
                     "date",
                     words.dayAndYear(goal.date()),
                     "goal",
@@ -166,14 +166,18 @@ final class PlanFacts {
                     Fact.SUPERVISION,
                     new Value(
                         hiding
-                            ? words.say("study.supervised")
-                            : words.say("study.supervised-by", "who", who),
+                            ? words.say("methods.supervised")
+                            : words.say("methods.supervised-by", "who", who),
                         plan.path().then("supervised", 1))));
     String edges = each(exercises, Exercise::edge);
     boolean lifting = exercises.stream().anyMatch(Exercise::lifting);
-    say(Fact.EQUIPMENT, lifting ? "study.equipment-lifting" : "study.equipment", "edges", edges);
-    say(Fact.EXERCISES, "study.see-above");
-    say(Fact.OTHER_PARTS, "study.warm-up", "time", plan.warmUp());
+    say(
+        Fact.EQUIPMENT,
+        lifting ? "methods.equipment-lifting" : "methods.equipment",
+        "edges",
+        edges);
+    say(Fact.EXERCISES, "methods.see-above");
+    say(Fact.OTHER_PARTS, "methods.warm-up", "time", plan.warmUp());
   }
 
   private void progressed() {
@@ -186,20 +190,22 @@ final class PlanFacts {
     Optional<ModelPath> first = firstAdvance();
     if (first.isPresent()) {
       values.put(Fact.PROGRESSION_RULE, new Value(words.semicolons(steps), first.get()));
-      values.put(Fact.PROGRESSION, new Value(words.say("study.progression"), first.get()));
+      values.put(Fact.PROGRESSION, new Value(words.say("methods.progression"), first.get()));
     }
     boolean tests = anyLevel(PlanFacts::isOwn);
     boolean own =
         plan.blocks().stream().anyMatch(block -> !block.only().isEmpty())
             || sessions.stream().anyMatch(session -> !session.only().isEmpty());
     if (tests || own) {
-      say(Fact.TAILORED, "study.tailored");
+      say(Fact.TAILORED, "methods.tailored");
       say(
           Fact.TAILORING,
-          own ? (tests ? "study.tailoring-both" : "study.tailoring-own") : "study.tailoring-load");
+          own
+              ? (tests ? "methods.tailoring-both" : "methods.tailoring-own")
+              : "methods.tailoring-load");
     }
     if (tests) {
-      say(Fact.STARTING_LEVEL, "study.starting-level");
+      say(Fact.STARTING_LEVEL, "methods.starting-level");
     }
   }
 
@@ -216,17 +222,17 @@ final class PlanFacts {
       int times = block.content().sessions().stream().mapToInt(SessionPlan::perWeek).sum();
       weekly.add(
           words.say(
-              "study.frequency",
+              "methods.frequency",
               "block",
               block.name(),
               "times",
-              words.count("study.sessions", times)));
+              words.count("methods.sessions", times)));
     }
-    String weeks = words.count("study.weeks", plan.weeks());
+    String weeks = words.count("methods.weeks", plan.weeks());
     put(Fact.FREQUENCY, words.semicolons(weekly));
     put(Fact.PERIOD, weeks);
-    say(Fact.DOSE, "study.dose", "weeks", weeks, "frequency", words.semicolons(weekly));
-    say(Fact.RECOVERY, "study.recovery", "times", each(sessions, SessionPlan::gap));
+    say(Fact.DOSE, "methods.dose", "weeks", weeks, "frequency", words.semicolons(weekly));
+    say(Fact.RECOVERY, "methods.recovery", "times", each(sessions, SessionPlan::gap));
   }
 
   private void held() {
@@ -237,9 +243,9 @@ final class PlanFacts {
     rest(Fact.REST_BETWEEN_SETS, schemes.stream().map(Scheme::restBetweenSets));
     rest(Fact.REST_BETWEEN_HOLDS, schemes.stream().map(Scheme::restBetweenHolds));
     String holds = said(schemes.stream().flatMap(s -> s.written().stream()).map(Scheme.Hold::time));
-    say(Fact.CONTRACTION, "study.isometric", "times", holds);
-    say(Fact.TIME_UNDER_TENSION, "study.tension", "times", each(schemes, Scheme::timeUnderLoad));
-    say(Fact.RANGE_OF_MOTION, "study.no-motion");
+    say(Fact.CONTRACTION, "methods.isometric", "times", holds);
+    say(Fact.TIME_UNDER_TENSION, "methods.tension", "times", each(schemes, Scheme::timeUnderLoad));
+    say(Fact.RANGE_OF_MOTION, "methods.no-motion");
     List<Level> byTime =
         schemes.stream().flatMap(s -> s.levels().stream()).filter(Level::byTime).toList();
     if (!byTime.isEmpty()) {
@@ -250,7 +256,7 @@ final class PlanFacts {
             .map(
                 e ->
                     words.say(
-                        "study.form",
+                        "methods.form",
                         "grip",
                         words.commas(e.target().grips().stream().map(Grip::name).toList()),
                         "hands",
@@ -261,7 +267,7 @@ final class PlanFacts {
   /** Puts rests; a scheme without any has none to state. */
   private void rest(Fact fact, Stream<Duration> rests) {
     List<Duration> stated = rests.filter(rest -> !rest.isZero()).toList();
-    put(fact, stated.isEmpty() ? words.say("study.no-rest") : said(stated.stream()));
+    put(fact, stated.isEmpty() ? words.say("methods.no-rest") : said(stated.stream()));
   }
 
   private boolean anyLevel(Predicate<Level> wanted) {
@@ -274,7 +280,7 @@ final class PlanFacts {
 
   /** Returns different values in words, in the order in which they appear. */
   private String said(Stream<?> of) {
-    return words.commas(of.distinct().map(v -> words.say("study.value", "value", v)).toList());
+    return words.commas(of.distinct().map(v -> words.say("methods.value", "value", v)).toList());
   }
 
   /** Returns whether the load of a level follows from the athlete's own tests. */

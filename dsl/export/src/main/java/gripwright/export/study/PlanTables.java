@@ -62,7 +62,7 @@ public final class PlanTables {
     private final TidyTable.Builder built;
 
     Table(String name) {
-      built = TidyTable.named(name, wording.say("study.table-" + name));
+      built = TidyTable.named(name, wording.say("methods.table-" + name));
       column("plan", STRING, "").column("athlete", STRING, "");
     }
 
@@ -76,7 +76,7 @@ public final class PlanTables {
 
     private Table column(String name, TidyTable.Type type, String unit, boolean estimate) {
       String key = name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-      String description = wording.say("study.column-" + key);
+      String description = wording.say("methods.column-" + key);
       built.column(new TidyTable.Column(name, type, unit, description, "", estimate));
       return this;
     }

@@ -49,24 +49,24 @@ final class Procedure {
     List<String> sentences = new ArrayList<>();
     sentences.add(
         say(
-            "study.plan",
+            "methods.plan",
             "plan",
             plan.name(),
             "from",
             words.dayAndYear(plan.from()),
             "weeks",
-            words.count("study.weeks", plan.weeks()),
+            words.count("methods.weeks", plan.weeks()),
             "athletes",
-            words.count("study.athletes", plan.athletes().size())));
-    sentences.add(say("study.around", "warm-up", plan.warmUp(), "rest", plan.restBetween()));
+            words.count("methods.athletes", plan.athletes().size())));
+    sentences.add(say("methods.around", "warm-up", plan.warmUp(), "rest", plan.restBetween()));
     plan.taper()
         .ifPresent(
             taper ->
                 sentences.add(
                     say(
-                        "study.taper",
+                        "methods.taper",
                         "weeks",
-                        words.count("study.weeks", taper.weeks()),
+                        words.count("methods.weeks", taper.weeks()),
                         "percent",
                         taper.setsFraction() * 100)));
     paragraphs.add(String.join(" ", sentences));
@@ -75,11 +75,11 @@ final class Procedure {
   private void block(Block block) {
     paragraphs.add(
         say(
-            "study.block",
+            "methods.block",
             "block",
             block.name(),
             "weeks",
-            words.count("study.weeks", block.weeks())));
+            words.count("methods.weeks", block.weeks())));
     sessions(
         block.content(),
         session -> {
@@ -88,7 +88,7 @@ final class Procedure {
               .forEach(
                   (athlete, own) -> {
                     if (!block.only().containsKey(athlete)) {
-                      paragraphs.add(say("study.only", "athlete", names.of(athlete)));
+                      paragraphs.add(say("methods.only", "athlete", names.of(athlete)));
                       paragraphs.add(exercises(own));
                     }
                   });
@@ -99,7 +99,7 @@ final class Procedure {
         .only()
         .forEach(
             (athlete, own) -> {
-              paragraphs.add(say("study.only", "athlete", names.of(athlete)));
+              paragraphs.add(say("methods.only", "athlete", names.of(athlete)));
               sessions(own, session -> session.only().getOrDefault(athlete, session.content()));
               changes(own);
             });
@@ -115,11 +115,11 @@ final class Procedure {
     for (SessionPlan session : content.sessions()) {
       paragraphs.add(
           say(
-              "study.session",
+              "methods.session",
               "session",
               session.name(),
               "times",
-              words.count("study.times", session.perWeek()),
+              words.count("methods.times", session.perWeek()),
               "gap",
               session.gap()));
       int list = paragraphs.size();
@@ -132,21 +132,22 @@ final class Procedure {
   private void changes(Block.Content content) {
     List<String> sentences = new ArrayList<>();
     for (Advance advance : content.advances()) {
-      sentences.add(say("study.advances", "steps", new AdvanceWords(words).of(advance)));
+      sentences.add(say("methods.advances", "steps", new AdvanceWords(words).of(advance)));
     }
     for (Block.Ease ease : content.eases()) {
-      sentences.add(say("study.eases", "week", ease.week(), "percent", ease.setsFraction() * 100));
+      sentences.add(
+          say("methods.eases", "week", ease.week(), "percent", ease.setsFraction() * 100));
     }
     for (Block.Introduction slow : content.introductions()) {
       sentences.add(
           say(
-              "study.introduces",
+              "methods.introduces",
               "grip",
               slow.grip().name(),
               "percent",
               slow.fromFraction() * 100,
               "weeks",
-              words.count("study.weeks", slow.weeks())));
+              words.count("methods.weeks", slow.weeks())));
     }
     if (!sentences.isEmpty()) {
       paragraphs.add(String.join(" ", sentences));
@@ -166,25 +167,25 @@ final class Procedure {
     List<String> grips = exercise.target().grips().stream().map(Grip::name).toList();
     Scheme scheme = exercise.scheme();
     List<String> facts = new ArrayList<>();
-    facts.add(words.count("study.sets", scheme.sets()));
-    facts.add(words.count("study.holds", scheme.repetitionsPerSet()));
+    facts.add(words.count("methods.sets", scheme.sets()));
+    facts.add(words.count("methods.holds", scheme.repetitionsPerSet()));
     facts.add(
         scheme.holdTime().isPresent()
-            ? words.say("study.hold-time", "time", scheme.holdTime().get())
-            : words.say("study.hold-times", "times", times(scheme)));
-    rest("study.rest-holds", scheme.restBetweenHolds()).ifPresent(facts::add);
-    rest("study.rest-sets", scheme.restBetweenSets()).ifPresent(facts::add);
-    facts.add(words.say("study.at-level", "levels", scheme.levels()));
+            ? words.say("methods.hold-time", "time", scheme.holdTime().get())
+            : words.say("methods.hold-times", "times", times(scheme)));
+    rest("methods.rest-holds", scheme.restBetweenHolds()).ifPresent(facts::add);
+    rest("methods.rest-sets", scheme.restBetweenSets()).ifPresent(facts::add);
+    facts.add(words.say("methods.at-level", "levels", scheme.levels()));
     exercise
         .rehabilitation()
         .ifPresent(
             who ->
                 facts.add(
                     names.hiding()
-                        ? words.say("study.rehabilitation")
-                        : words.say("study.rehabilitation-of", "who", who)));
+                        ? words.say("methods.rehabilitation")
+                        : words.say("methods.rehabilitation-of", "who", who)));
     return words.say(
-        grips.size() == 1 ? "study.exercise" : "study.exercise-best",
+        grips.size() == 1 ? "methods.exercise" : "methods.exercise-best",
         "protocol",
         exercise.protocol().name(),
         "grip",
@@ -209,17 +210,17 @@ final class Procedure {
     List<String> facts = new ArrayList<>();
     facts.add(test.kind().accept(new TestKindWords()));
     if (test.attempts() > 1) {
-      facts.add(words.say("study.test-attempts", "count", test.attempts(), "rest", test.resting()));
+      facts.add(words.say("methods.test-attempts", "count", test.attempts(), "rest", test.resting()));
     }
     test.counts()
         .ifPresent(
             counts ->
                 facts.add(
-                    words.say(counts == TestCount.BEST ? "study.test-best" : "study.test-mean")));
-    facts.add(words.say("study.test-rested", "time", test.rested()));
+                    words.say(counts == TestCount.BEST ? "methods.test-best" : "methods.test-mean")));
+    facts.add(words.say("methods.test-rested", "time", test.rested()));
     paragraphs.add(
         say(
-            "study.retest",
+            "methods.retest",
             "setups",
             words.commas(test.setups().stream().map(words::setup).toList()),
             "facts",
@@ -233,18 +234,18 @@ final class Procedure {
   private final class TestKindWords implements TestKind.Visitor<String> {
     @Override
     public String hold(TestKind.Hold kind) {
-      return words.say("study.test-hold", "time", kind.time());
+      return words.say("methods.test-hold", "time", kind.time());
     }
 
     @Override
     public String toFailure(TestKind.ToFailure kind) {
-      return words.say("study.test-failure", "level", words.of(kind.level()));
+      return words.say("methods.test-failure", "level", words.of(kind.level()));
     }
 
     @Override
     public String series(TestKind.Series kind) {
       return words.say(
-          "study.test-series", "count", kind.holds(), "time", kind.work(), "rest", kind.rest());
+          "methods.test-series", "count", kind.holds(), "time", kind.work(), "rest", kind.rest());
     }
   }
 
@@ -252,31 +253,31 @@ final class Procedure {
   private final class TestTimeWords implements TestTime.Visitor<String> {
     @Override
     public String every(TestTime.Every time) {
-      return words.count("study.pace-weeks", time.weeks());
+      return words.count("methods.pace-weeks", time.weeks());
     }
 
     @Override
     public String inWeek(TestTime.InWeek time) {
-      return words.say("study.test-week", "week", time.week());
+      return words.say("methods.test-week", "week", time.week());
     }
 
     @Override
     public String before(TestTime.Before time) {
-      return words.say("study.test-before");
+      return words.say("methods.test-before");
     }
 
     @Override
     public String after(TestTime.After time) {
-      return words.say("study.test-after");
+      return words.say("methods.test-after");
     }
 
     @Override
     public String later(TestTime.Later time) {
-      return words.say("study.test-later", "weeks", words.count("study.weeks", time.weeks()));
+      return words.say("methods.test-later", "weeks", words.count("methods.weeks", time.weeks()));
     }
   }
 
   private void waiver(Plan.Waiver waiver) {
-    paragraphs.add(say("study.waiver", "rule", waiver.rule(), "reason", waiver.because()));
+    paragraphs.add(say("methods.waiver", "rule", waiver.rule(), "reason", waiver.because()));
   }
 }

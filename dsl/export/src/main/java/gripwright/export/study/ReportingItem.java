@@ -90,7 +90,7 @@ record ReportingItem(Guideline guideline, String number, Fact fact) {
 
   /** Returns the key of the words for the item. */
   String key() {
-    return Stream.of("study.item", guideline.name().toLowerCase(Locale.ROOT), number)
+    return Stream.of("methods.item", guideline.name().toLowerCase(Locale.ROOT), number)
         .reduce((one, other) -> one + "-" + other)
         .orElseThrow();
   }

@@ -77,7 +77,7 @@ final class CompiledFolder {
     String title =
         Console.wording()
             .say(
-                "study.package-title",
+                "methods.package-title",
                 Map.of(
                     "plans",
                     String.join(", ", written.keySet().stream().map(names::hide).toList())));
