@@ -90,21 +90,27 @@ public final class ComparisonMethods {
       point(words.say("compared.cannot-history"));
     }
     subject.arms().forEach(this::arm);
+    text.append('\n').append(words.say("methods.unverified")).append('\n');
     return text.toString();
+  }
+
+  /** Returns a text on one line; names in backticks stay so. */
+  private static String flat(String line) {
+    return Methods.flat(line).replace("\\`", "`");
   }
 
   private void heading(int level, String line) {
     boolean apart = text.isEmpty() || text.toString().endsWith("\n\n");
     text.append(apart ? "" : "\n").append("#".repeat(level)).append(' ');
-    text.append(Methods.flat(line)).append("\n\n");
+    text.append(flat(line)).append("\n\n");
   }
 
   private void paragraph(String line) {
-    text.append(Methods.flat(line)).append("\n\n");
+    text.append(flat(line)).append("\n\n");
   }
 
   private void point(String line) {
-    text.append("- ").append(Methods.flat(line)).append('\n');
+    text.append("- ").append(flat(line)).append('\n');
   }
 
   private Optional<Cohort> cohort() {
@@ -156,8 +162,7 @@ public final class ComparisonMethods {
         spread.relative()
             ? words.say(
                 "study.spread-relative", "percent", Numbers.plain(spread.deviation() * 100, 2))
-            : words.say(
-                "study.spread-absolute", "deviation", Numbers.plain(spread.deviation(), 3)),
+            : words.say("study.spread-absolute", "deviation", Numbers.plain(spread.deviation(), 3)),
         "source",
         spread.source().orElse(words.say("study.no-source")));
   }
@@ -236,7 +241,7 @@ public final class ComparisonMethods {
 
   private void row(List<String> cells) {
     for (String cell : cells) {
-      text.append("| ").append(Methods.flat(cell)).append(' ');
+      text.append("| ").append(flat(cell)).append(' ');
     }
     text.append("|\n");
   }
@@ -311,8 +316,7 @@ public final class ComparisonMethods {
                     .distinct()
                     .toList())));
     values.put(
-        Fact.FAILURE,
-        words.say(scheme.hasBound() ? "study.failure-bound" : "study.failure-no"));
+        Fact.FAILURE, words.say(scheme.hasBound() ? "study.failure-bound" : "study.failure-no"));
     values.put(
         Fact.FORM,
         words.say(
@@ -334,9 +338,11 @@ public final class ComparisonMethods {
         .orElse("-");
   }
 
-  private static String scheme(Scheme scheme) {
-    int repetitions = scheme.repetitionsPerSet();
-    return scheme.sets() + (repetitions > 1 ? " x " + repetitions : "");
+  private String scheme(Scheme scheme) {
+    List<String> parts = new ArrayList<>();
+    parts.add(words.count("methods.sets", scheme.sets()));
+    parts.add(words.count("methods.holds", scheme.repetitionsPerSet()));
+    return words.commas(parts);
   }
 
   private void shared(ArmResult result, Map<Fact, String> values) {
@@ -361,8 +367,7 @@ public final class ComparisonMethods {
         Fact.FREQUENCY, words.say("study.frequency", "count", String.join(" / ", frequencies)));
     values.put(Fact.RECOVERY, words.say("study.recovery"));
     values.put(Fact.RANGE_OF_MOTION, words.say("study.range-none"));
-    values.put(
-        Fact.TAILORED, words.say(subject.athletes() > 0 ? "study.generic" : "study.own"));
+    values.put(Fact.TAILORED, words.say(subject.athletes() > 0 ? "study.generic" : "study.own"));
     double share = result.schedule().stream().mapToDouble(PlannedHold::share).max().orElse(0);
     values.put(
         Fact.LEVELS,

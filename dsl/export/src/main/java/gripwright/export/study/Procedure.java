@@ -210,13 +210,15 @@ final class Procedure {
     List<String> facts = new ArrayList<>();
     facts.add(test.kind().accept(new TestKindWords()));
     if (test.attempts() > 1) {
-      facts.add(words.say("methods.test-attempts", "count", test.attempts(), "rest", test.resting()));
+      facts.add(
+          words.say("methods.test-attempts", "count", test.attempts(), "rest", test.resting()));
     }
     test.counts()
         .ifPresent(
             counts ->
                 facts.add(
-                    words.say(counts == TestCount.BEST ? "methods.test-best" : "methods.test-mean")));
+                    words.say(
+                        counts == TestCount.BEST ? "methods.test-best" : "methods.test-mean")));
     facts.add(words.say("methods.test-rested", "time", test.rested()));
     paragraphs.add(
         say(
