@@ -112,7 +112,8 @@ class SeasonTest {
   private static void strike(Object node, Set<String> missing) {
     if (node instanceof List<?> list) {
       list.forEach(each -> strike(each, missing));
-    } else if (node instanceof Syntax && node instanceof Record) {
+    } else if (node instanceof Record
+        && node.getClass().getPackage().equals(Syntax.class.getPackage())) {
       missing.remove(name(node.getClass()));
       if (node instanceof Expr.Binary binary) {
         missing.remove(binary.operator().name());
