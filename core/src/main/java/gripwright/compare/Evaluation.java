@@ -236,7 +236,6 @@ final class Evaluation {
     double least = 1;
     long completed = 0;
     long holds = 0;
-    double share = 1;
     int first = Integer.MAX_VALUE;
     boolean fails = false;
     for (int i = 0; i < times.length; i++) {
@@ -251,7 +250,7 @@ final class Evaluation {
       fails |= end.firstFailure() <= inSession;
       first = Math.min(first, end.firstFailure());
     }
-    share = holds == 0 ? 1 : (double) completed / holds;
+    double share = holds == 0 ? 1 : (double) completed / holds;
     set(values, Measure.END_RESERVE, least);
     set(values, Measure.FATIGUE, 1 - least);
     set(values, Measure.COMPLETED, share);

@@ -31,6 +31,7 @@ final class HandTable {
    * @param setups by setup; null where the hand does not take the grip
    * @param own those of the own hang
    */
+  @SuppressWarnings("ArrayRecordComponent") // internal; nobody compares or writes to them
   record Forces(double @Nullable [] @Nullable [] setups, double[] own) {}
 
   HandTable(List<Setup> setups, MomentArms arms) {

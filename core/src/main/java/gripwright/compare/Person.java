@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  *     not take the grip, or where pulleys are not measured
  * @param ownHang the same for the own hang; null if pulleys are not measured
  */
+@SuppressWarnings("ArrayRecordComponent") // internal; nobody compares or writes to them
 record Person(
     double bodyMass,
     double[] maxima,

@@ -11,6 +11,7 @@ import java.util.List;
  * @param weeks for each week the places of its sessions in {@code sessions}
  * @param eased whether each week is eased (deload)
  */
+@SuppressWarnings("ArrayRecordComponent") // internal; nobody compares or writes to them
 record Program(List<Session> sessions, List<int[]> weeks, boolean[] eased) {
 
   static final Program NOTHING = new Program(List.of(), List.of(), new boolean[0]);
@@ -39,6 +40,7 @@ record Program(List<Session> sessions, List<int[]> weeks, boolean[] eased) {
    *     can't be held any more
    * @param minutes of the whole session; 0 or less if that is the time of its holds and rests
    */
+  @SuppressWarnings("ArrayRecordComponent") // internal; nobody compares or writes to them
   record Session(
       double[] seconds,
       Kind[] kinds,

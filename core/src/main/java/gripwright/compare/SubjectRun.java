@@ -229,6 +229,7 @@ final class SubjectRun {
    * @param scenarios values of each arm with other models, by name
    * @param sobol indices by pair and measure; empty if not wanted
    */
+  @SuppressWarnings("ArrayRecordComponent") // internal; nobody compares or writes to them
   private record Evaluated(
       People.Prepared prepared,
       double[][] best,

@@ -227,8 +227,9 @@ public final class Reading {
   }
 
   private Optional<Finding> forCohort(String plan) {
-    return plans().get(plan).athletes().stream()
-        .filter(cohorts()::containsKey)
+    return Optional.ofNullable(plans().get(plan)).stream()
+        .flatMap(found -> found.athletes().stream())
+        .filter(athlete -> cohorts().containsKey(athlete))
         .map(
             cohort ->
                 Finding.error("plan.for-cohort", ModelPath.of("plan", plan))

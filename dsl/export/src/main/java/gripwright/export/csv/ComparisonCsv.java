@@ -8,7 +8,6 @@ import gripwright.compare.ComparisonResult.PlannedWeek;
 import gripwright.compare.ComparisonResult.Subject;
 import gripwright.compare.Measure;
 import gripwright.export.csv.TidyTable.Column;
-import gripwright.export.csv.TidyTable.Type;
 import gripwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -33,19 +32,19 @@ public final class ComparisonCsv {
   private ComparisonCsv() {}
 
   private static Column text(String name, String description) {
-    return new Column(name, Type.STRING, "", description, "", false);
+    return new Column(name, TidyTable.Type.STRING, "", description, "", false);
   }
 
   private static Column count(String name, String description) {
-    return new Column(name, Type.INTEGER, "", description, "", false);
+    return new Column(name, TidyTable.Type.INTEGER, "", description, "", false);
   }
 
   private static Column number(String name, String unit, String description) {
-    return new Column(name, Type.NUMBER, unit, description, "", false);
+    return new Column(name, TidyTable.Type.NUMBER, unit, description, "", false);
   }
 
   private static Column estimate(String name, String unit, String description) {
-    return new Column(name, Type.NUMBER, unit, description, "", true);
+    return new Column(name, TidyTable.Type.NUMBER, unit, description, "", true);
   }
 
   /** Returns all tables of comparisons. */
@@ -223,7 +222,12 @@ public final class ComparisonCsv {
             ARM,
             count("week", "Number of the week."),
             new Column(
-                "eased", Type.BOOLEAN, "", "Whether it is an eased (deload) week.", "", false),
+                "eased",
+                TidyTable.Type.BOOLEAN,
+                "",
+                "Whether it is an eased (deload) week.",
+                "",
+                false),
             count("sessions", "Sessions of the week."),
             number("timeUnderLoadSeconds", "s", "Time under tension."),
             number("loadTimeKgS", "kg s", "Load times time.")),

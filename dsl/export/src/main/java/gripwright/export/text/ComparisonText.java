@@ -271,7 +271,9 @@ public final class ComparisonText {
   /** Returns whether the values of an arm are in the table of a pair of arms that both train. */
   private static boolean isShown(Subject subject, ArmResult arm) {
     return !isNothing(arm)
-        && subject.arms().stream().filter(other -> other != arm).anyMatch(o -> !isNothing(o));
+        && subject.arms().stream()
+            .filter(other -> !other.arm().name().equals(arm.arm().name()))
+            .anyMatch(other -> !isNothing(other));
   }
 
   private static ArmResult arm(Subject subject, String name) {

@@ -5,6 +5,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.language.syntax.CompareItem;
 import gripwright.language.syntax.Declaration;
+import gripwright.language.syntax.Syntax;
 import gripwright.language.syntax.Target;
 import gripwright.language.syntax.Word;
 import gripwright.plan.Exercise;
@@ -127,8 +128,9 @@ final class CompareArms {
   /** Makes an arm of each protocol on the one setup. */
   private void older(
       CompareItem.@Nullable CompareOn place, CompareItem.@Nullable CompareBetween protocols) {
-    if (once.has("arm")) {
-      diagnostics.error(place != null ? place : protocols, "value.compare-forms");
+    Syntax older = place != null ? place : protocols;
+    if (older != null && once.has("arm")) {
+      diagnostics.error(older, "value.compare-forms");
       return;
     }
     once.require(declaration.name(), "comparison", declaration.damaged(), "on", "between");

@@ -142,8 +142,10 @@ public final class AllocateCommand {
             .append(Numbers.plain(change.at95() * 100, 2))
             .append(" % of the value\n")
             .append(
-                "An effect in a group may be smaller. Where it is, single persons can't be\n"
-                    + "classified as having changed or not.\n");
+                """
+                An effect in a group may be smaller. Where it is, single persons can't be
+                classified as having changed or not.
+                """);
       }
       return text.toString();
     } catch (IllegalArgumentException e) {

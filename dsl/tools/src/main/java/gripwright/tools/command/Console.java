@@ -11,7 +11,6 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
@@ -79,7 +78,10 @@ public final class Console {
    */
   @SafeVarargs
   public static JsonDocuments documents(List<SourceFile>... files) {
-    List<SourceFile> all = Arrays.stream(files).flatMap(List::stream).toList();
+    List<SourceFile> all = new ArrayList<>();
+    for (List<SourceFile> each : files) {
+      all.addAll(each);
+    }
     return new JsonDocuments(provenance(all, Pseudonyms.none()), wording());
   }
 

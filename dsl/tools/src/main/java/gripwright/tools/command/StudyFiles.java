@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Writes comparisons as a folder: tables, their description, methods and figures. */
@@ -70,8 +71,8 @@ final class StudyFiles {
     return texts.size() + " files written to " + given.value(Arguments.TO).orElse("") + "\n";
   }
 
-  private static TreeSet<String> athletes(List<ComparisonResult> results) {
-    TreeSet<String> names = new TreeSet<>();
+  private static Set<String> athletes(List<ComparisonResult> results) {
+    Set<String> names = new TreeSet<>();
     for (ComparisonResult result : results) {
       result.subjects().stream()
           .filter(subject -> subject.athletes() == 0)
