@@ -55,15 +55,20 @@ class CoverageTest {
   @Test
   void nineOfTenDifferencesOfASeparateRunAreInTheInterval() {
     int covered = 0;
-    for (int study = 0; study < STUDIES; study++) {
+    int studies = 0;
+    for (int stream = 0; studies < STUDIES; stream++) {
       Exercise a = longHolds();
       Exercise b = repeats();
-      Difference interval = run(a, b, 400, study);
-      List<Double> truths = run(a, b, 100, 1_000_000L + study).percentiles();
+      Difference interval = run(a, b, 400, stream);
+      if (interval.missing().isPresent()) {
+        continue; // a load outside the range of the models
+      }
+      studies++;
+      List<Double> truths = run(a, b, 100, 1_000_000L + stream).percentiles();
       double truth = truths.get(random.nextInt(truths.size()));
       covered += interval.low90() <= truth && truth <= interval.high90() ? 1 : 0;
     }
-    double share = (double) covered / STUDIES;
+    double share = (double) covered / studies;
     assertTrue(share >= 0.87 && share <= 0.93, "covered: " + share);
   }
 }
