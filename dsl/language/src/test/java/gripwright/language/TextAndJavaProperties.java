@@ -59,6 +59,7 @@ class TextAndJavaProperties {
   private static Set<String> kinds(List<Finding> findings, boolean advice) {
     return findings.stream()
         .filter(f -> advice || f.severity() != Severity.ADVICE)
+        .filter(f -> !f.code().equals("log.repeated")) // a line that is twice in a text
         .map(f -> f.severity() + " " + f.code())
         .collect(Collectors.toCollection(TreeSet::new));
   }
@@ -79,7 +80,9 @@ class TextAndJavaProperties {
               .compile();
       assertEquals(java.plans(), read.plans());
       assertEquals(sorted(java.findings()), sorted(reading.season().compile().findings()));
-      assertTrue(kinds(java.findings(), true).containsAll(kinds(findings(read), true)));
+      Set<String> onlyRead = new TreeSet<>(kinds(findings(read), true));
+      onlyRead.removeAll(kinds(java.findings(), true));
+      assertEquals(Set.of(), onlyRead);
       assertEquals(
           kinds(java.findings(), false),
           kinds(findings(read), false),
