@@ -153,7 +153,14 @@ final class CohortPeople implements People {
               .with("setup", setup)
               .with("cohort", cohort.maximum().setup()));
     }
-    return load(setup, level, seconds).isPresent()
+    if (level instanceof Level.OfTest && !setup.equals(cohort.maximum().setup())) {
+      return Optional.of(
+          Finding.error("compare.no-maximum", ModelPath.ROOT)
+              .with("setup", setup)
+              .with("test", cohort.maximum().setup()));
+    }
+    boolean massless = level instanceof Level.BodyMass && cohort.bodyMass().isEmpty();
+    return !massless && load(setup, level, seconds).isPresent()
         ? Optional.empty()
         : Optional.of(Finding.error("compare.level-range", ModelPath.ROOT).with("level", level));
   }

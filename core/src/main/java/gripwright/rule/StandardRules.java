@@ -69,6 +69,8 @@ public final class StandardRules {
               rehabilitationExercise(),
               rehabilitationLevel(),
               rehabilitationPain(),
+              rehabilitationFailure(),
+              afterInjuryFailure(),
               afterInjuryStart(),
               afterInjuryRise(),
               afterInjurySets(),
@@ -755,6 +757,32 @@ public final class StandardRules {
         .source(
             "pain-monitoring model, Thomee 1997† and Silbernagel 2007† (no rise from week to week, limit of 5); sharp and sudden are common practice. † Not verified against the original publication.")
         .neverWaived()
+        .build();
+  }
+
+  private static Rule rehabilitationFailure() {
+    return Rule.error("rehabilitation-failure", Scope.EXERCISE)
+        .when(subject(Kind.EXERCISE).get("rehabilitation"))
+        .require(subject(Kind.EXERCISE).get("to-failure").not())
+        .message("a hold to failure, as written or by the estimate, in rehabilitation")
+        .source("common practice")
+        .neverWaived()
+        .build();
+  }
+
+  private static Rule afterInjuryFailure() {
+    return Rule.warning("after-injury-failure", Scope.EXERCISE)
+        .when(
+            subject(Kind.EXERCISE)
+                .get("since-clearance")
+                .lessThan(amount(12, Unit.WEEK))
+                .and(subject(Kind.EXERCISE).get("rehabilitation").not())
+                .and(subject(Kind.EXERCISE).get("test").not())
+                .and(subject(Kind.EXERCISE).get("tested").not()))
+        .require(subject(Kind.EXERCISE).get("to-failure").not())
+        .message(
+            "a hold to failure, as written or by the estimate, on a finger in the first 12 weeks after its injury was cleared")
+        .source("common practice")
         .build();
   }
 

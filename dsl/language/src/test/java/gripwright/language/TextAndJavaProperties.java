@@ -2,7 +2,6 @@ package gripwright.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.Finding;
 import gripwright.finding.Severity;

@@ -67,7 +67,7 @@ public class CohortBenchmark {
       """
       language 1
       protocol tens {
-        given sets 4, level 70 % of test
+        given sets 4, level 70 % max
         repeat sets resting 3 min { hold 10 s at level }
       }
       """;

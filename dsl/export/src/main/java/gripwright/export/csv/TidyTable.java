@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * A table as data: one row for each observation and one column for each variable, with what is
@@ -113,6 +114,22 @@ public final class TidyTable {
   /** Returns the rows in order, each with a value for every column. */
   public List<List<String>> rows() {
     return rows;
+  }
+
+  /** Returns a table of the same columns whose texts are replaced. */
+  public TidyTable withTexts(UnaryOperator<String> change) {
+    Builder changed = new Builder(name, description);
+    columns.forEach(changed::column);
+    for (List<String> row : rows) {
+      List<String> values = new ArrayList<>(row);
+      for (int i = 0; i < values.size(); i++) {
+        if (columns.get(i).type() == Type.STRING) {
+          values.set(i, change.apply(values.get(i)));
+        }
+      }
+      changed.row(values);
+    }
+    return changed.build();
   }
 
   /** Returns the table as CSV by RFC 4180, with a header line. */

@@ -35,20 +35,35 @@ public final class ComparisonMethods {
   private final Subject subject;
   private final Provenance provenance;
   private final Words words;
+  private final Pseudonyms names;
   private final StringBuilder text = new StringBuilder();
 
   private ComparisonMethods(
-      ComparisonResult result, Subject subject, Provenance provenance, Words words) {
+      ComparisonResult result,
+      Subject subject,
+      Provenance provenance,
+      Words words,
+      Pseudonyms names) {
     this.comparison = result.comparison();
     this.subject = subject;
     this.provenance = provenance;
     this.words = words;
+    this.names = names;
   }
 
-  /** Returns the description of one subject's comparison. */
+  /**
+   * Returns the description of one subject's comparison.
+   *
+   * @param names how athletes are called; with codes, supervisors are not named either
+   */
   public static String of(
-      ComparisonResult result, Subject subject, Provenance provenance, Wording wording) {
-    return new ComparisonMethods(result, subject, provenance, new Words(wording)).write();
+      ComparisonResult result,
+      Subject subject,
+      Provenance provenance,
+      Wording wording,
+      Pseudonyms names) {
+    Words words = new Words(wording);
+    return names.hide(new ComparisonMethods(result, subject, provenance, words, names).write());
   }
 
   private String write() {
@@ -266,7 +281,13 @@ public final class ComparisonMethods {
     values.put(Fact.EXERCISES, words.say("study.plan-exercise", "plan", plan));
     values.put(Fact.PROGRESSION_RULE, words.say("study.progression-plan", "plan", plan));
     values.put(Fact.PROGRESSION, words.say("study.progression-plan", "plan", plan));
-    content.plan().supervisedBy().ifPresent(who -> values.put(Fact.SUPERVISION, who));
+    content
+        .plan()
+        .supervisedBy()
+        .ifPresent(
+            who ->
+                values.put(
+                    Fact.SUPERVISION, names.hiding() ? words.say("methods.supervised") : who));
     shared(result, values);
     return values;
   }

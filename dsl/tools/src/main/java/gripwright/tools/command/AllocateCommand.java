@@ -236,6 +236,7 @@ public final class AllocateCommand {
       throw new UsageException("--reveal needs --log FILE, which keeps who was revealed");
     }
     RevealedLog log = RevealedLog.read(given.path(written.get()), written.get());
+    log.checkList(allocation.commitment());
     int last = log.last(stratum);
     if (number > last + 1 || number > last + MOST) {
       throw new UsageException(

@@ -53,6 +53,23 @@ final class RevealedLog {
     return last;
   }
 
+  /**
+   * Checks that everybody in it was revealed from the same list.
+   *
+   * @throws UsageException if a line has another commitment
+   */
+  void checkList(String commitment) throws UsageException {
+    for (String line : lines.subList(1, lines.size())) {
+      if (!line.isBlank() && !line.endsWith("," + commitment)) {
+        throw new UsageException(
+            "`"
+                + file.getFileName()
+                + "` was begun with another list: key, arms, strata and number of participants"
+                + " must stay as they were");
+      }
+    }
+  }
+
   /** Adds a participant. */
   void append(Line line, String commitment) throws UsageException {
     lines.add(line.stratum() + "," + line.number() + "," + line.arm() + "," + commitment);

@@ -15,13 +15,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Writes comparisons as a folder: tables, their description, methods and figures. */
 final class StudyFiles {
+
+  private static final Pattern PICTURED = Pattern.compile("(?<=>)[^<>]+(?=<)");
 
   private StudyFiles() {}
 
@@ -38,7 +43,8 @@ final class StudyFiles {
     List<ComparisonResult> shown = coded(results, names);
     Provenance provenance = Console.provenance(reading.files(), names);
     Map<String, String> texts = new LinkedHashMap<>();
-    List<TidyTable> tables = ComparisonCsv.tables(shown);
+    List<TidyTable> tables =
+        ComparisonCsv.tables(shown).stream().map(table -> table.withTexts(names::hide)).toList();
     tables.forEach(table -> texts.put(table.fileName(), table.csv()));
     String title =
         shown.size() == 1
@@ -47,19 +53,25 @@ final class StudyFiles {
     texts.put(
         "datapackage.json",
         new JsonDocuments(provenance, Console.wording())
-            .dataPackage(shown.get(0).comparison().name(), title, tables));
+            .dataPackage(
+                names.hide(shown.get(0).comparison().name()).toLowerCase(Locale.ROOT),
+                names.hide(title),
+                tables));
     for (ComparisonResult result : shown) {
       for (Subject subject : result.subjects()) {
         boolean only = shown.size() == 1 && result.subjects().size() == 1;
-        String suffix = only ? "" : "-" + result.comparison().name() + "-" + subject.name();
+        String suffix =
+            only ? "" : names.hide("-" + result.comparison().name() + "-" + subject.name());
         texts.put(
             "methods" + suffix + ".md",
-            ComparisonMethods.of(result, subject, provenance, Console.wording()));
-        texts.put("forest" + suffix + ".svg", ForestPicture.of(subject, Console.wording()));
+            ComparisonMethods.of(result, subject, provenance, Console.wording(), names));
+        texts.put(
+            "forest" + suffix + ".svg",
+            hidden(ForestPicture.of(subject, Console.wording()), names));
         if (ParetoPicture.canDraw(result.comparison())) {
           texts.put(
               "pareto" + suffix + ".svg",
-              ParetoPicture.of(result.comparison(), subject, Console.wording()));
+              hidden(ParetoPicture.of(result.comparison(), subject, Console.wording()), names));
         }
       }
     }
@@ -69,6 +81,13 @@ final class StudyFiles {
     }
     output.write();
     return texts.size() + " files written to " + given.value(Arguments.TO).orElse("") + "\n";
+  }
+
+  /** Returns a picture without names in its texts; its elements stay as they are. */
+  private static String hidden(String svg, Pseudonyms names) {
+    return PICTURED
+        .matcher(svg)
+        .replaceAll(text -> Matcher.quoteReplacement(names.hide(text.group())));
   }
 
   private static Set<String> athletes(List<ComparisonResult> results) {
