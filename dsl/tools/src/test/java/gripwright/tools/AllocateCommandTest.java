@@ -97,6 +97,27 @@ class AllocateCommandTest extends CommandLine {
   }
 
   @Test
+  void theListStaysTheSameWhileParticipantsAreRevealed() {
+    assertEquals(0, allocate("--reveal", "1", "--log", "log.csv"), err());
+    assertEquals(
+        2,
+        run(
+            "allocate",
+            "project/study.grip",
+            "two-ways",
+            "--key",
+            "trial.key",
+            "--participants",
+            "24",
+            "--reveal",
+            "2",
+            "--log",
+            "log.csv"));
+    assertTrue(err().contains("`log.csv` was begun with another list"), err());
+    assertEquals(0, allocate("--reveal", "2", "--log", "log.csv"), err());
+  }
+
+  @Test
   void anotherKeyGivesAnotherCommitment() {
     assertEquals(0, allocate(), err());
     String first = out();

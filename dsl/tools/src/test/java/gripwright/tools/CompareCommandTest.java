@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -101,6 +104,66 @@ class CompareCommandTest extends CommandLine {
     assertTrue(out().contains("compare.match-residual"), out());
     assertEquals(1, run("check", "close.grip"));
     assertTrue(out().contains("(compare.match-residual)"), out());
+  }
+
+  @Test
+  void aShareOfATestCountsFromTheCohortsOwnSetupOnly() throws IOException {
+    Files.writeString(
+        folder.resolve("other.grip"),
+        STUDY.replace(
+            "of test on half-crimp edge 20 mm\n  arm dense",
+            "of test on half-crimp edge 18 mm\n  arm dense"));
+    assertEquals(1, run("check", "other.grip"));
+    assertTrue(out().contains("(compare.no-maximum)"), out());
+    assertTrue(out().contains("the cohort has one of"), out());
+  }
+
+  @Test
+  void withCodesNobodyIsNamedInAnyFile() throws IOException {
+    Files.writeString(
+        folder.resolve("own.grip"),
+        """
+        language 1
+        athlete tora-vik "Tora Vik" {
+          born       1995-03-03
+          body-mass  60 kg
+          trained    70 months
+          ability    french 7c+
+          hand       { length 178 mm }
+          familiar   half-crimp 60 months
+          available  mon 90 min, wed 90 min
+          equipment  { edges 20 mm  added 0.5 kg steps to 60 kg  assist 0.5 kg steps to 40 kg }
+        }
+        log tora-vik { 2027-01-04 test half-crimp edge 20 mm hold 7 s load 84 kg }
+        plan tora-vik "the winter of Tora Vik" {
+          for  tora-vik
+          from 2027-01-11
+          supervised by "a friend of Tora Vik"
+          report setting "where Tora Vik lives"
+          block all 2 weeks {
+            session holds 2 per week { do repeaters with level 50 % max on half-crimp edge 20 mm }
+          }
+        }
+        compare tora-vik-winter "Tora Vik, plan or not" {
+          for      tora-vik
+          arm tora-vik plan tora-vik
+          arm shorter do repeaters with level 50 % max, sets 2 on half-crimp edge 20 mm
+          each     2 per week
+          over     2 weeks
+          draws    100 stream 1
+          measure  impulse, end-reserve
+          prefer   less impulse, more end-reserve
+          note     "as Tora Vik wished"
+        }
+        """);
+    assertEquals(0, run("compare", "own.grip", "--to", "out", "--codes", "key.csv"), err());
+    assertTrue(Files.readString(folder.resolve("key.csv")).contains("tora-vik"));
+    try (Stream<Path> files = Files.list(folder.resolve("out"))) {
+      for (Path file : files.toList()) {
+        String all = (file.getFileName() + Files.readString(file)).toLowerCase(Locale.ROOT);
+        assertFalse(all.contains("tora") || all.contains("vik") || all.contains("friend"), all);
+      }
+    }
   }
 
   @Test
