@@ -14,6 +14,7 @@ import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Expr;
 import gripwright.language.syntax.ParsedFile;
 import gripwright.language.syntax.Reader;
+import gripwright.language.syntax.Step;
 import gripwright.language.syntax.Syntax;
 import gripwright.language.syntax.Text;
 import gripwright.language.syntax.Word;
@@ -101,6 +102,9 @@ final class Facts {
     if (part instanceof Boolean yes) {
       return mapper.getNodeFactory().booleanNode(yes);
     }
+    if (part instanceof Enum<?> word) {
+      return mapper.getNodeFactory().textNode(word.name());
+    }
     if (part instanceof List<?> parts) {
       return list(parts);
     }
@@ -129,7 +133,8 @@ final class Facts {
     }
     for (RecordComponent component : statement.getClass().getRecordComponents()) {
       Object value = value(statement, component);
-      if (value == null || value.equals(false) || component.getName().equals("id")) {
+      boolean usual = value == Step.Bound.NONE;
+      if (value == null || value.equals(false) || usual || component.getName().equals("id")) {
         continue;
       }
       object.set(component.getName(), node(value));
