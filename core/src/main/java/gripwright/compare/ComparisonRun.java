@@ -210,16 +210,18 @@ public final class ComparisonRun {
     return new Solved(programs, solved, matched, findings);
   }
 
-  /** Returns what doesn't depend on people: arms that are alike, correlations nobody gave. */
+  /**
+   * Returns what doesn't depend on people: arms that do the same, correlations that are not given.
+   */
   private List<Finding> aboutArms() {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < comparison.arms().size(); i++) {
       Arm arm = comparison.arms().get(i);
-      Optional<Arm> alike =
+      Optional<Arm> same =
           comparison.arms().subList(0, i).stream()
               .filter(other -> other.content().equals(arm.content()))
               .findFirst();
-      alike.ifPresent(
+      same.ifPresent(
           other ->
               findings.add(
                   Finding.advice("compare.arms-alike", path().then("arm", arm.name()))

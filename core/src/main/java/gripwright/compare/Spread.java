@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param median half of the persons are below; above 0, in the base unit of the quantity
  * @param deviation standard deviation: as a share of the median where relative, otherwise in the
- *     unit of the median; 0 if all persons are alike
+ *     unit of the median; 0 if all persons have the median
  * @param relative true for a lognormal distribution with this coefficient of variation, false for a
  *     normal one
  * @param source where the numbers come from, and how they are known; empty if nobody says

@@ -60,8 +60,6 @@ public final class AllocateCommand {
       read.
       """;
 
-  private static final int MOST = 1_000;
-
   private AllocateCommand() {}
 
   /**
@@ -238,7 +236,7 @@ public final class AllocateCommand {
     RevealedLog log = RevealedLog.read(given.path(written.get()), written.get());
     log.checkList(allocation.commitment());
     int last = log.last(stratum);
-    if (number > last + 1 || number > last + MOST) {
+    if (number > last + 1) {
       throw new UsageException(
           "participant "
               + (last + 1)
