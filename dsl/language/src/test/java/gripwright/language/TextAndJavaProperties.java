@@ -33,12 +33,19 @@ class TextAndJavaProperties {
 
   private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::toString);
 
+  /** What only a text can say: that a line is in it twice, or that two of its lines disagree. */
+  private static final Set<String> ABOUT_LINES = Set.of("log.repeated", "log.conflict");
+
   private static List<Finding> sorted(List<Finding> findings) {
     return findings.stream().distinct().sorted(ORDER).toList();
   }
 
   private static List<Finding> findings(Compilation compilation) {
-    return sorted(compilation.located().stream().map(LocatedFinding::finding).toList());
+    return sorted(
+        compilation.located().stream()
+            .map(LocatedFinding::finding)
+            .filter(f -> !ABOUT_LINES.contains(f.code()))
+            .toList());
   }
 
   /** Returns the season with all of its objects as they were built. */
@@ -58,7 +65,6 @@ class TextAndJavaProperties {
   private static Set<String> kinds(List<Finding> findings, boolean advice) {
     return findings.stream()
         .filter(f -> advice || f.severity() != Severity.ADVICE)
-        .filter(f -> !f.code().equals("log.repeated")) // a line that is twice in a text
         .map(f -> f.severity() + " " + f.code())
         .collect(Collectors.toCollection(TreeSet::new));
   }
