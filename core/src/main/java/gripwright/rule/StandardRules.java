@@ -30,8 +30,11 @@ public final class StandardRules {
               singleFingerGate(),
               gripNeedsGate(),
               fullCrimpCeiling(),
+              fullCrimpFailure(),
               singleFingerCeiling(),
+              singleFingerFailure(),
               firstYearCeiling(),
+              firstYearFailure(),
               firstYearTest(),
               firstYearTesting()));
 
@@ -216,6 +219,26 @@ public final class StandardRules {
         .build();
   }
 
+  private static Rule fullCrimpFailure() {
+    return Rule.warning("full-crimp-failure", Scope.EXERCISE)
+        .when(
+            subject(Kind.EXERCISE)
+                .get("grip")
+                .get("fully-crimped")
+                .and(
+                    subject(Kind.EXERCISE)
+                        .get("athlete")
+                        .get("age")
+                        .atLeast(amount(192, Unit.MONTH)))
+                .and(subject(Kind.EXERCISE).get("rehabilitation").not())
+                .and(subject(Kind.EXERCISE).get("test").not())
+                .and(subject(Kind.EXERCISE).get("tested").not()))
+        .require(subject(Kind.EXERCISE).get("to-failure").not())
+        .message("a hold to failure, as written or by the estimate, in full crimp")
+        .source("common practice")
+        .build();
+  }
+
   private static Rule singleFingerCeiling() {
     return Rule.error("single-finger-ceiling", Scope.EXERCISE)
         .when(
@@ -236,6 +259,27 @@ public final class StandardRules {
                         .not()
                         .and(subject(Kind.EXERCISE).get("known-light"))))
         .message("a single finger above 80 % of the maximum, or at a load whose level is not known")
+        .source("common practice")
+        .build();
+  }
+
+  private static Rule singleFingerFailure() {
+    return Rule.warning("single-finger-failure", Scope.EXERCISE)
+        .when(
+            subject(Kind.EXERCISE)
+                .get("grip")
+                .get("structure")
+                .is("single")
+                .and(
+                    subject(Kind.EXERCISE)
+                        .get("athlete")
+                        .get("age")
+                        .atLeast(amount(192, Unit.MONTH)))
+                .and(subject(Kind.EXERCISE).get("rehabilitation").not())
+                .and(subject(Kind.EXERCISE).get("test").not())
+                .and(subject(Kind.EXERCISE).get("tested").not()))
+        .require(subject(Kind.EXERCISE).get("to-failure").not())
+        .message("a hold to failure, as written or by the estimate, on a single finger")
         .source("common practice")
         .build();
   }
@@ -266,6 +310,28 @@ public final class StandardRules {
                         .and(subject(Kind.EXERCISE).get("known-light"))))
         .message(
             "80 % of the maximum or more, or a load whose level is not known, in the first year of finger training")
+        .source("common practice")
+        .build();
+  }
+
+  private static Rule firstYearFailure() {
+    return Rule.warning("first-year-failure", Scope.EXERCISE)
+        .when(
+            subject(Kind.EXERCISE)
+                .get("athlete")
+                .get("trained")
+                .lessThan(amount(12, Unit.MONTH))
+                .and(
+                    subject(Kind.EXERCISE)
+                        .get("athlete")
+                        .get("age")
+                        .atLeast(amount(192, Unit.MONTH)))
+                .and(subject(Kind.EXERCISE).get("rehabilitation").not())
+                .and(subject(Kind.EXERCISE).get("test").not())
+                .and(subject(Kind.EXERCISE).get("tested").not()))
+        .require(subject(Kind.EXERCISE).get("to-failure").not())
+        .message(
+            "a hold to failure, as written or by the estimate, in the first year of finger training")
         .source("common practice")
         .build();
   }

@@ -64,8 +64,8 @@ final class GatedGrips {
         || grip.needs().ability().map(a -> athlete.ability().ircra() < a.ircra()).orElse(false);
   }
 
-  private static double months(
-      Athlete.Experience experience, GeneratedSeason season, LocalDate day) {
+  /** Returns the months of experience on a day. */
+  static double months(Athlete.Experience experience, GeneratedSeason season, LocalDate day) {
     LocalDate since = experience.asOf().orElse(season.plan().from());
     return experience.months() + ChronoUnit.DAYS.between(since, day) / DAYS_IN_MONTH;
   }

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
+import gripwright.grip.GripFamily;
 import gripwright.grip.Setup;
+import gripwright.grip.StandardGrips;
 import gripwright.log.LogEntry;
 import gripwright.plan.Block;
 import gripwright.plan.SessionPlan;
@@ -169,6 +171,50 @@ class GuardInvariantProperties {
       }
     }
     Reached.reached(any, 8);
+  }
+
+  /** A bound hides that a hold fails, so a rule must say it where failing is dangerous. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void aHoldToFailureIsSaidWhereItIsDangerous(@ForAll GeneratedSeason season) {
+    SecondLook look = new SecondLook(season);
+    boolean any = false;
+    for (DatedSession session : look.planned()) {
+      for (PlannedExercise exercise : session.exercises()) {
+        if (exercise.isToFailure()) {
+          for (String rule : againstFailure(season, exercise, session.date())) {
+            any = true;
+            assertTrue(look.says("rule." + rule, exercise.path()), rule + " " + exercise.path());
+          }
+        }
+      }
+    }
+    Reached.reached(any, 5);
+  }
+
+  private static List<String> againstFailure(
+      GeneratedSeason season, PlannedExercise exercise, LocalDate day) {
+    if (isUnder16(season, day)) {
+      return List.of("youth-failure");
+    }
+    if (exercise.rehabilitation().isPresent()) {
+      return List.of("rehabilitation-failure");
+    }
+    List<String> rules = new ArrayList<>();
+    if (exercise.setup().grip().family() == GripFamily.SINGLE) {
+      rules.add("single-finger-failure");
+    }
+    if (exercise.setup().grip() == StandardGrips.FULL_CRIMP) {
+      rules.add("full-crimp-failure");
+    }
+    if (GatedGrips.months(season.athlete().trained(), season, day) < 12) {
+      rules.add("first-year-failure");
+    }
+    if (Wounds.lastCleared(season, exercise, day)
+        .filter(cleared -> cleared.plusWeeks(12).isAfter(day))
+        .isPresent()) {
+      rules.add("after-injury-failure");
+    }
+    return rules;
   }
 
   private static boolean isUnder16(GeneratedSeason season, LocalDate day) {

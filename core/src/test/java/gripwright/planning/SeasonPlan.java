@@ -231,8 +231,11 @@ final class SeasonPlan {
   }
 
   private Protocol protocol() {
-    if (draw.chance(10)) {
-      return asBounds(draw.of(StandardProtocols.MAX_HOLDS, StandardProtocols.CALM_HOLDS));
+    if (draw.chance(15)) {
+      Protocol bound = draw.of(StandardProtocols.MAX_HOLDS, StandardProtocols.CALM_HOLDS);
+      return draw.chance(50)
+          ? asBounds(bound, "-to-failure", Extent.TO_FAILURE)
+          : asBounds(bound, "-at-most", Extent.UP_TO);
     }
     return draw.of(
         StandardProtocols.MAX_HOLDS,
@@ -245,31 +248,30 @@ final class SeasonPlan {
   }
 
   /** Returns a protocol whose sets and hold times are bounds. */
-  private static Protocol asBounds(Protocol protocol) {
-    return Protocol.named(protocol.name() + "-at-most")
+  private static Protocol asBounds(Protocol protocol, String suffix, Extent extent) {
+    return Protocol.named(protocol.name() + suffix)
         .parameters(protocol.parameters())
-        .steps(protocol.steps().stream().map(part -> part.accept(BOUNDS)).toList())
+        .steps(protocol.steps().stream().map(part -> part.accept(new Bounds(extent))).toList())
         .build();
   }
 
-  private static final Protocol.Part.Visitor<Protocol.Part> BOUNDS =
-      new Protocol.Part.Visitor<>() {
-        @Override
-        public Protocol.Part repeat(Protocol.Part.Repeat part) {
-          List<Protocol.Part> steps = part.steps().stream().map(p -> p.accept(this)).toList();
-          return new Protocol.Part.Repeat(part.times(), part.resting(), steps, true);
-        }
+  private record Bounds(Extent extent) implements Protocol.Part.Visitor<Protocol.Part> {
+    @Override
+    public Protocol.Part repeat(Protocol.Part.Repeat part) {
+      List<Protocol.Part> steps = part.steps().stream().map(p -> p.accept(this)).toList();
+      return new Protocol.Part.Repeat(part.times(), part.resting(), steps, true);
+    }
 
-        @Override
-        public Protocol.Part hold(Protocol.Part.Hold part) {
-          return new Protocol.Part.Hold(part.time(), part.level(), Extent.UP_TO);
-        }
+    @Override
+    public Protocol.Part hold(Protocol.Part.Hold part) {
+      return new Protocol.Part.Hold(part.time(), part.level(), extent);
+    }
 
-        @Override
-        public Protocol.Part rest(Protocol.Part.Rest part) {
-          return part;
-        }
-      };
+    @Override
+    public Protocol.Part rest(Protocol.Part.Rest part) {
+      return part;
+    }
+  }
 
   private Level level(Protocol protocol, Grip grip, double max, boolean choice) {
     boolean strong =

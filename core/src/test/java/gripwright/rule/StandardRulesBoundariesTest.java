@@ -141,6 +141,26 @@ class StandardRulesBoundariesTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+      "HALF, 11.99, first-year-failure",
+      "HALF, 12,",
+      "FULL, 120, full-crimp-failure",
+      "ONE, 120, single-finger-failure"
+    })
+    void holdsToFailure(String grip, double months, String code) {
+      Grip held =
+          switch (grip) {
+            case "FULL" -> FULL_CRIMP;
+            case "ONE" -> MIDDLE_ONE;
+            default -> HALF_CRIMP;
+          };
+      assertEquals(NOTHING, trained(months, "26").session(0, line(held, 40)).codes());
+      assertEquals(
+          code == null ? NOTHING : List.of("warning rule." + code),
+          trained(months, "26").session(0, line(held, 40).toFailure()).codes());
+    }
+
+    @ParameterizedTest
     @CsvSource({"6, true", "5.9, false"})
     void aGripsOwnNeeds(double familiarMonths, boolean allowed) {
       Grip demanding =
@@ -598,6 +618,25 @@ class StandardRulesBoundariesTest {
           allowed ? NOTHING : List.of("rule.after-injury-sets"),
           injured(MONDAY.minusDays(200), Optional.of(MONDAY.minusDays(daysSince)))
               .session(0, line(HALF_CRIMP, 50).sets(sets))
+              .codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, false", "83, false", "84, true"})
+    void afterClearanceHoldsEndBeforeFailure(int daysSince, boolean allowed) {
+      assertEquals(
+          allowed ? NOTHING : List.of("warning rule.after-injury-failure"),
+          injured(MONDAY.minusDays(200), Optional.of(MONDAY.minusDays(daysSince)))
+              .session(0, line(HALF_CRIMP, 50).toFailure())
+              .codes());
+    }
+
+    @Test
+    void rehabilitationEndsBeforeFailure() {
+      assertEquals(
+          List.of("warning rule.rehabilitation-exercise", "rule.rehabilitation-failure"),
+          injured(Optional.empty(), Optional.empty())
+              .session(0, line(HALF_CRIMP, 30).rehabilitation("plan of the clinic").toFailure())
               .codes());
     }
 

@@ -115,6 +115,7 @@ public final class Winter {
     private boolean inKilograms;
     private boolean oneLevel = true;
     private boolean tested = true;
+    private boolean fails;
     private double lifted;
 
     Line(Grip grip, double percent) {
@@ -145,6 +146,12 @@ public final class Winter {
     /** An exercise with another load than that of its level. */
     public Line lifted(double kilograms) {
       lifted = kilograms;
+      return this;
+    }
+
+    /** With a bound that is never reached. */
+    public Line toFailure() {
+      fails = true;
       return this;
     }
 
@@ -186,23 +193,26 @@ public final class Winter {
       Load maximum = Load.ofKilograms(100);
       Setup setup = new Setup(grip, Length.ofMillimetres(edge), hands, false);
       GripFit fit = GripFit.of(grip, HAND, setup.edge());
-      return PlannedExercise.builder(
-              "single-holds",
-              setup,
-              new Scheme(List.of(new Scheme.Repeat(sets, Duration.ofMinutes(3), List.of(hold)))),
-              steps,
-              Load.ofKilograms(bodyMass),
-              session.then("exercise", order))
-          .order(order)
-          .fits(hands.sides().stream().collect(Collectors.toMap(side -> side, side -> fit)))
-          .percentOfMax(oneLevel ? OptionalDouble.of(percent) : OptionalDouble.empty())
-          .maximum(
-              tested
-                  ? Optional.of(new PlannedExercise.Maximum(maximum, maximum, maximum))
-                  : Optional.empty())
-          .hard(percent >= 80)
-          .rehabilitation(rehabilitation)
-          .build();
+      PlannedExercise planned =
+          PlannedExercise.builder(
+                  "single-holds",
+                  setup,
+                  new Scheme(
+                      List.of(new Scheme.Repeat(sets, Duration.ofMinutes(3), List.of(hold)))),
+                  steps,
+                  Load.ofKilograms(bodyMass),
+                  session.then("exercise", order))
+              .order(order)
+              .fits(hands.sides().stream().collect(Collectors.toMap(side -> side, side -> fit)))
+              .percentOfMax(oneLevel ? OptionalDouble.of(percent) : OptionalDouble.empty())
+              .maximum(
+                  tested
+                      ? Optional.of(new PlannedExercise.Maximum(maximum, maximum, maximum))
+                      : Optional.empty())
+              .hard(percent >= 80)
+              .rehabilitation(rehabilitation)
+              .build();
+      return fails ? planned.toFailure() : planned;
     }
   }
 
