@@ -111,27 +111,31 @@ final class LineExpansion {
     Dose dose = dose(line, grip);
     Optional<PlannedExercise> planned =
         prescription.prescribe(line.exercise(), grip, dose, line.place(0), into);
-    ModelPath key = line.path().without("week", "date");
-    DatedSession known = unloaded.get(key);
-    if (planned.isEmpty() && (known == null || timeline.isPast(known.date()))) {
+    if (planned.isEmpty() && isNewWithoutLoad(line.path())) {
       prescription
           .unloaded(line.exercise(), grip, dose, line.place(0))
-          .map(
-              alone ->
-                  frame.dated(
-                      line.week(),
-                      line.session(),
-                      line.day(),
-                      List.of(alone),
-                      new PlacementReason.Unplaced()))
-          .ifPresent(session -> unloaded.put(key, session));
+          .ifPresent(alone -> untrained(line.week(), line.session(), line.day(), alone));
     }
     return planned;
   }
 
+  private boolean isNewWithoutLoad(ModelPath path) {
+    DatedSession known = unloaded.get(path.without("week", "date"));
+    return known == null || timeline.isPast(known.date());
+  }
+
+  /** Keeps a line that is not trained, for rule checks, see {@link #unloaded}. */
+  void untrained(WeekContext week, SessionPlan session, LocalDate day, PlannedExercise exercise) {
+    if (isNewWithoutLoad(exercise.path())) {
+      unloaded.put(
+          exercise.path().without("week", "date"),
+          frame.dated(week, session, day, List.of(exercise), new PlacementReason.Unplaced()));
+    }
+  }
+
   /**
-   * Returns the lines without a load for rule checks, each once, as a session of its own on its
-   * first planned day.
+   * Returns the lines without a load, and warm-ups without anything to warm up for, for rule
+   * checks, each once, as a session of its own on its first planned day.
    */
   List<DatedSession> unloaded() {
     return List.copyOf(unloaded.values());

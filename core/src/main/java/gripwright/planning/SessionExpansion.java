@@ -212,7 +212,11 @@ final class SessionExpansion {
                     into)
                 : whole,
             into);
-    return all.stream().allMatch(PlannedExercise::warmUp) ? List.of() : all;
+    if (!all.stream().allMatch(PlannedExercise::warmUp)) {
+      return all;
+    }
+    all.forEach(warmUp -> lines.untrained(week, session, day, warmUp));
+    return List.of();
   }
 
   /**
@@ -249,7 +253,7 @@ final class SessionExpansion {
     return felt;
   }
 
-  /** Returns the lines without a load, see {@link LineExpansion#unloaded}. */
+  /** Returns the lines that are not trained, see {@link LineExpansion#unloaded}. */
   List<DatedSession> unloaded() {
     return lines.unloaded();
   }
