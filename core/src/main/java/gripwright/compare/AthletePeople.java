@@ -9,8 +9,7 @@ import gripwright.hand.Side;
 import gripwright.log.Log;
 import gripwright.protocol.Level;
 import gripwright.quantity.Load;
-import gripwright.statics.MomentArms;
-import gripwright.strength.AllOutTest;
+import gripwright.strength.CriticalForce;
 import gripwright.strength.KnownLight;
 import gripwright.strength.Posture;
 import gripwright.strength.StrengthMap;
@@ -32,16 +31,16 @@ final class AthletePeople implements People {
 
   private final Athlete athlete;
   private final Log log;
-  private final MomentArms arms;
+  private final Models models;
   private final HandFits fits;
   private final List<StrengthTest> tests;
   private final StrengthMap strength;
   private final Load bodyMass;
 
-  AthletePeople(Athlete athlete, Log log, MomentArms arms) {
+  AthletePeople(Athlete athlete, Log log, Models models) {
     this.athlete = athlete;
     this.log = log;
-    this.arms = arms;
+    this.models = models;
     this.fits = new HandFits(athlete.shape(Side.LEFT), athlete.shape(Side.RIGHT));
     LocalDate day =
         log.entries().stream()
@@ -56,7 +55,7 @@ final class AthletePeople implements People {
                 on -> log.bodyMassOn(on).orElse(athlete.bodyMass()),
                 on -> KnownLight.isUnder16(athlete, on))
             .on(day);
-    this.strength = StrengthMap.of(tests, this::posture, day);
+    this.strength = StrengthMap.of(tests, this::posture, day, models.loss());
   }
 
   private Posture posture(Setup setup) {
@@ -172,7 +171,7 @@ final class AthletePeople implements People {
   private OptionalDouble criticalForce(Setup setup) {
     return strength
         .allOut(setup)
-        .map(AllOutTest::critical)
+        .flatMap(test -> CriticalForce.ofSeries(test.series(), models.critical()))
         .map(
             critical ->
                 OptionalDouble.of(
@@ -183,7 +182,7 @@ final class AthletePeople implements People {
 
   @Override
   public Prepared prepare(List<Setup> setups, boolean pulleys) {
-    @Nullable Hangs hangs = pulleys ? new Hangs(setups, athlete::shape, arms) : null;
+    @Nullable Hangs hangs = pulleys ? new Hangs(setups, athlete::shape, models.arms()) : null;
     double[] none = new double[PulleyDraws.parameters()];
     double[] maxima = new double[setups.size()];
     double[] spreads = new double[setups.size()];

@@ -49,10 +49,10 @@ final class CohortPeople implements People {
   private final StrengthMap strength;
   private final double maximum;
 
-  CohortPeople(Cohort cohort, Philox random, MomentArms arms) {
+  CohortPeople(Cohort cohort, Philox random, Models models) {
     this.cohort = cohort;
     this.random = random;
-    this.arms = arms;
+    this.arms = models.arms();
     double female = femaleShare();
     this.median =
         HandShape.of(
@@ -67,7 +67,8 @@ final class CohortPeople implements People {
             Duration.ofSeconds((long) ForceTime.REFERENCE_SECONDS),
             Load.ofKilograms(maximum));
     this.strength =
-        StrengthMap.of(List.of(test), setup -> Posture.of(fits.of(setup).values()), DAY);
+        StrengthMap.of(
+            List.of(test), setup -> Posture.of(fits.of(setup).values()), DAY, models.loss());
   }
 
   private double femaleShare() {

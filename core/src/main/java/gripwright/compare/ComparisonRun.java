@@ -8,7 +8,6 @@ import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.log.Log;
 import gripwright.rule.RuleSet;
-import gripwright.statics.MomentArms;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -93,7 +92,7 @@ public final class ComparisonRun {
     return new ComparisonRun(comparison, named, byName, List.copyOf(ruleSets));
   }
 
-  private List<People> people(MomentArms arms) {
+  private List<People> people(Models models) {
     Philox random = new Philox(comparison.stream());
     return comparison
         .subjects()
@@ -101,7 +100,7 @@ public final class ComparisonRun {
             new Comparison.Subjects.Visitor<>() {
               @Override
               public List<People> cohort(Comparison.OfCohort subjects) {
-                return List.of(new CohortPeople(subjects.cohort(), random, arms));
+                return List.of(new CohortPeople(subjects.cohort(), random, models));
               }
 
               @Override
@@ -110,7 +109,7 @@ public final class ComparisonRun {
                 for (String name : subjects.names()) {
                   Athlete athlete = Objects.requireNonNull(athletes.get(name));
                   all.add(
-                      new AthletePeople(athlete, logs.getOrDefault(name, Log.empty(name)), arms));
+                      new AthletePeople(athlete, logs.getOrDefault(name, Log.empty(name)), models));
                 }
                 return all;
               }
@@ -125,13 +124,33 @@ public final class ComparisonRun {
     List<Finding> findings = new ArrayList<>(aboutArms());
     List<Arm> arms = comparison.arms();
     boolean first = true;
-    for (People people : people(MomentArms.KETCHUM_1978)) {
+    for (People people : people(Models.AS_IN_PLANS)) {
       Solved solved = solve(people, arms, first || comparison.matchEach());
       findings.addAll(solved.findings());
+      if (solved.findings().isEmpty() && people instanceof AthletePeople one) {
+        findings.addAll(broken(one, solved.arms()));
+      }
       arms = solved.arms();
       first = false;
     }
     return List.copyOf(new LinkedHashSet<>(findings));
+  }
+
+  /** Returns the rules that arms of one exercise break; a plan has its own findings. */
+  private List<Finding> broken(AthletePeople people, List<Arm> arms) {
+    ArmRules rules =
+        new ArmRules(
+            Objects.requireNonNull(athletes.get(people.name())),
+            people.log(),
+            comparison.perWeek(),
+            comparison.weeks());
+    List<Finding> broken = new ArrayList<>();
+    for (Arm arm : arms) {
+      if (arm.content() instanceof Arm.Trained trained) {
+        broken.addAll(rules.broken(trained.exercise(), path().then("arm", arm.name())));
+      }
+    }
+    return broken;
   }
 
   /**
@@ -149,7 +168,7 @@ public final class ComparisonRun {
     List<Arm> arms = comparison.arms();
     List<Matched> matches = List.of();
     boolean first = true;
-    List<People> all = people(MomentArms.KETCHUM_1978);
+    List<People> all = people(Models.AS_IN_PLANS);
     for (int i = 0; i < all.size(); i++) {
       People people = all.get(i);
       Solved solved = solve(people, arms, first || comparison.matchEach());

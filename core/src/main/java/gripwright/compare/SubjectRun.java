@@ -13,7 +13,6 @@ import gripwright.compare.ComparisonResult.Value;
 import gripwright.compare.ComparisonResult.Verdict;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Setup;
-import gripwright.statics.MomentArms;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -40,7 +39,7 @@ final class SubjectRun {
   private final People people;
   private final Programs programs;
   private final List<Arm> arms;
-  private final Function<MomentArms, People> otherArms;
+  private final Function<Models, People> others;
   private final List<Program> written;
   private final List<Setup> setups;
   private final Set<Measure> measures;
@@ -50,19 +49,19 @@ final class SubjectRun {
   /**
    * @param programs with which all arms were written out
    * @param arms after matching
-   * @param otherArms returns the same people with other moment arms
+   * @param others returns the same people by other models
    */
   SubjectRun(
       Comparison comparison,
       People people,
       Programs programs,
       List<Arm> arms,
-      Function<MomentArms, People> otherArms) {
+      Function<Models, People> others) {
     this.comparison = comparison;
     this.people = people;
     this.programs = programs;
     this.arms = arms;
-    this.otherArms = otherArms;
+    this.others = others;
     this.measures = EnumSet.copyOf(comparison.measures());
     comparison.objectives().forEach(objective -> measures.add(objective.measure()));
     this.pulleys = measures.stream().anyMatch(Evaluation::isExposure);
@@ -93,7 +92,8 @@ final class SubjectRun {
       ofPersons = persons;
     }
     double[][] best = values(evaluations(FatigueScenario.AS_IN_PLANS), prepared.reference());
-    Map<String, double[][]> scenarios = scenarios(prepared);
+    List<Scenarios.Modelled> scenarios =
+        new Scenarios(people, setups, measures).of(prepared, best, others, this::evaluations);
     Map<String, double[]> sobol =
         options.sobol() ? new SobolRun(this, prepared, meter).indices() : Map.of();
     Evaluated evaluated =
@@ -193,32 +193,6 @@ final class SubjectRun {
         .toList();
   }
 
-  /** Returns the values at the published parameters by other models, by name. */
-  private Map<String, double[][]> scenarios(People.Prepared prepared) {
-    Map<String, double[][]> scenarios = new LinkedHashMap<>();
-    if (measures.stream().anyMatch(Evaluation::isFatigue)) {
-      for (FatigueScenario scenario : FatigueScenario.others()) {
-        scenarios.put(scenario.name(), values(evaluations(scenario), prepared.reference()));
-      }
-    }
-    if (pulleys) {
-      for (MomentArms other : MomentArms.values()) {
-        if (other != MomentArms.KETCHUM_1978) {
-          People.Prepared with = otherArms.apply(other).prepare(setups, true);
-          scenarios.put(
-              other.name(), values(evaluations(FatigueScenario.AS_IN_PLANS), with.reference()));
-        }
-      }
-    }
-    return scenarios;
-  }
-
-  private static boolean concerns(String scenario, Measure measure) {
-    boolean ofArms =
-        List.of(MomentArms.values()).stream().anyMatch(arms -> arms.name().equals(scenario));
-    return ofArms ? Evaluation.isExposure(measure) : Evaluation.isFatigue(measure);
-  }
-
   /**
    * What was evaluated for all pairs.
    *
@@ -226,7 +200,7 @@ final class SubjectRun {
    * @param best values of each arm at the published parameters
    * @param drawn differences over the draws
    * @param persons differences over the persons of a cohort; empty for an athlete
-   * @param scenarios values of each arm with other models, by name
+   * @param scenarios the arms by other models
    * @param sobol indices by pair and measure; empty if not wanted
    */
   @SuppressWarnings("ArrayRecordComponent") // internal; nobody compares or writes to them
@@ -235,7 +209,7 @@ final class SubjectRun {
       double[][] best,
       Pairs.Tallies drawn,
       Optional<Pairs.Tallies> persons,
-      Map<String, double[][]> scenarios,
+      List<Scenarios.Modelled> scenarios,
       Map<String, double[]> sobol) {}
 
   private Difference difference(int pair, Measure measure, Evaluated evaluated) {
@@ -245,13 +219,15 @@ final class SubjectRun {
     Tally tally = evaluated.drawn().of(pair, measure);
     boolean sized = missing.isEmpty() && tally.total() > 0;
     boolean ordered = sized || missing.equals(Optional.of(Missing.ORDER_ONLY));
-    List<Scenario> others = new ArrayList<>();
+    List<Scenario> scenarios = new ArrayList<>();
     evaluated
         .scenarios()
         .forEach(
-            (name, values) -> {
-              if (sized && concerns(name, measure)) {
-                others.add(new Scenario(name, Pairs.difference(measure, values[a], values[b])));
+            modelled -> {
+              if (sized && modelled.concerns().test(measure)) {
+                double[][] values = modelled.values();
+                scenarios.add(
+                    new Scenario(modelled.name(), Pairs.difference(measure, values[a], values[b])));
               }
             });
     double nominal =
@@ -271,8 +247,8 @@ final class SubjectRun {
         sized ? tally.standardError() : Double.NaN,
         ordered ? ofPersons(pair, measure, evaluated) : OptionalDouble.empty(),
         sized ? drivers(pair, measure, tally, evaluated) : List.of(),
-        others,
-        verdict(missing, sized, tally, nominal, others),
+        scenarios,
+        verdict(missing, sized, tally, nominal, scenarios),
         sized ? percentiles(tally) : List.of());
   }
 

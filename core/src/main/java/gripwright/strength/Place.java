@@ -3,6 +3,7 @@ package gripwright.strength;
 import gripwright.grip.FingerLoss;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Setup;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -39,6 +40,15 @@ record Place(
       StrengthMap.DEPTH_POWER_SPREAD * StrengthMap.DEPTH_POWER_SPREAD;
 
   static Place of(Setup setup, Function<Setup, Posture> postures) {
+    return of(setup, postures, Optional.empty());
+  }
+
+  /**
+   * Returns the place of a setup by one view of lost fingers.
+   *
+   * @param law the view; empty for the mean of both
+   */
+  static Place of(Setup setup, Function<Setup, Posture> postures, Optional<FingerLoss> law) {
     FingerSet fingers = setup.grip().fingers();
     double exclusion = Math.log(FingerLoss.EXCLUSION.capacity(fingers));
     double deficit = Math.log(FingerLoss.FORCE_DEFICIT.capacity(fingers));
@@ -48,7 +58,8 @@ record Place(
         setup.grip().name(),
         postures.apply(setup),
         Math.log(setup.edge().millimetres() / EdgeDepth.PIVOT.millimetres()),
-        (exclusion + deficit) / 2 + EdgeDepth.logFactor(setup.edge(), power),
+        law.map(view -> Math.log(view.capacity(fingers))).orElse((exclusion + deficit) / 2)
+            + EdgeDepth.logFactor(setup.edge(), power),
         (exclusion - deficit) / 2,
         EdgeDepth.doubt(setup.edge()));
   }

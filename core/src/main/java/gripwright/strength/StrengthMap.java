@@ -1,5 +1,6 @@
 package gripwright.strength;
 
+import gripwright.grip.FingerLoss;
 import gripwright.grip.Setup;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -95,13 +96,19 @@ public final class StrengthMap {
           .thenComparing(Known::effort, Effort.ORDER);
 
   private final Function<Setup, Posture> postures;
+  private final Optional<FingerLoss> law;
   private final Map<Region, Field> fields;
   private final LocalDate day;
   private final Map<Setup, Answer> answers = new ConcurrentHashMap<>();
   private final Map<Setup, Optional<AllOutTest>> allOut = new ConcurrentHashMap<>();
 
-  private StrengthMap(Function<Setup, Posture> postures, Map<Region, Field> fields, LocalDate day) {
+  private StrengthMap(
+      Function<Setup, Posture> postures,
+      Optional<FingerLoss> law,
+      Map<Region, Field> fields,
+      LocalDate day) {
     this.postures = postures;
+    this.law = law;
     this.fields = fields;
     this.day = day;
   }
@@ -159,12 +166,32 @@ public final class StrengthMap {
    */
   public static StrengthMap of(
       Collection<StrengthTest> tests, Function<Setup, Posture> postures, LocalDate day) {
+    return of(tests, postures, day, Optional.empty());
+  }
+
+  /**
+   * Creates the map of a day by one published view of what fewer fingers hold, to show how much
+   * depends on it. Loads are prescribed from the mean of the views.
+   *
+   * @param tests as in {@link #of(Collection, Function, LocalDate)}
+   * @param postures the posture of the athlete's own fingers in a setup
+   * @param day the day
+   * @param law the view; empty for the mean of {@link FingerLoss#EXCLUSION} and {@link
+   *     FingerLoss#FORCE_DEFICIT}
+   */
+  public static StrengthMap of(
+      Collection<StrengthTest> tests,
+      Function<Setup, Posture> postures,
+      LocalDate day,
+      Optional<FingerLoss> law) {
     Objects.requireNonNull(tests, "tests");
     Objects.requireNonNull(postures, "postures");
     Objects.requireNonNull(day, "day");
+    Objects.requireNonNull(law, "law");
     Map<Region, Field> fields = new HashMap<>();
-    known(tests, day).forEach((region, known) -> fields.put(region, field(known, postures, day)));
-    return new StrengthMap(postures, fields, day);
+    Function<Setup, Place> places = setup -> Place.of(setup, postures, law);
+    known(tests, day).forEach((region, known) -> fields.put(region, field(known, places, day)));
+    return new StrengthMap(postures, law, fields, day);
   }
 
   /** Returns the tests that count on a day, those of each region newest first. */
@@ -185,8 +212,8 @@ public final class StrengthMap {
     return regions;
   }
 
-  private static Field field(List<Known> tests, Function<Setup, Posture> postures, LocalDate day) {
-    List<Place> places = tests.stream().map(t -> Place.of(t.test().setup(), postures)).toList();
+  private static Field field(List<Known> tests, Function<Setup, Place> placeOf, LocalDate day) {
+    List<Place> places = tests.stream().map(t -> placeOf.apply(t.test().setup())).toList();
     int n = tests.size();
     RealMatrix covariance = MatrixUtils.createRealMatrix(n, n);
     double[] loads = new double[n];
@@ -302,7 +329,7 @@ public final class StrengthMap {
   }
 
   private FadeField.Point point(Field field, Setup setup) {
-    Place place = Place.of(setup, postures);
+    Place place = Place.of(setup, postures, law);
     return field
         .field()
         .at(

@@ -61,16 +61,12 @@ class ComparisonProperties {
   @Test
   void aRunBeginsLikeAShorterOne() {
     Philox random = new Philox(2027);
-    CohortPeople people =
-        new CohortPeople(
-            Studies.cohort(10).build(), random, gripwright.statics.MomentArms.KETCHUM_1978);
+    CohortPeople people = new CohortPeople(Studies.cohort(10).build(), random, Models.AS_IN_PLANS);
     People.Prepared prepared = people.prepare(List.of(Studies.SETUP), true);
     assertArrayEquals(prepared.member(3).maxima(), prepared.member(3).maxima());
     assertEquals(random.normal(0, 999, 2, 0), new Philox(2027).normal(0, 999, 2, 0));
     // The size of a cohort is no input of a person either.
-    CohortPeople more =
-        new CohortPeople(
-            Studies.cohort(1000).build(), random, gripwright.statics.MomentArms.KETCHUM_1978);
+    CohortPeople more = new CohortPeople(Studies.cohort(1000).build(), random, Models.AS_IN_PLANS);
     assertArrayEquals(
         prepared.member(3).maxima(), more.prepare(List.of(Studies.SETUP), true).member(3).maxima());
   }
