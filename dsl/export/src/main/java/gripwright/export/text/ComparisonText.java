@@ -59,7 +59,9 @@ public final class ComparisonText {
     page.gap();
     page.line(words.say("compared.cannot"));
     page.wrapped("* ", words.say("compared.cannot-gain"));
-    page.wrapped("* ", words.say("compared.cannot-between"));
+    if (result.subjects().stream().anyMatch(subject -> subject.athletes() > 0)) {
+      page.wrapped("* ", words.say("compared.cannot-between"));
+    }
     if (comparison.measures().stream().anyMatch(ComparisonText::isOfPulleys)) {
       page.wrapped("* ", words.say("compared.cannot-pulleys"));
     }
@@ -122,7 +124,11 @@ public final class ComparisonText {
       subject.matches().forEach(match -> page.wrapped("  ", matched(match)));
     }
     page.gap();
-    page.wrapped("", words.say("compared.legend"));
+    page.wrapped(
+        "",
+        subject.athletes() > 0
+            ? words.say("compared.legend") + " " + words.say("compared.legend-share")
+            : words.say("compared.legend"));
     String done = "";
     for (Difference difference : subject.differences()) {
       String pair = difference.a() + " " + difference.b();
