@@ -2,12 +2,16 @@ package gripwright.language;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gripwright.quantity.Numbers;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
@@ -126,5 +130,102 @@ class TrialPlansTest {
         List.of(75.0, 76.5, 76.5, 78.03, 78.03, 78.03),
         plan("load-after-two-full-sessions-2009", "by-the-log"),
         e -> e.percentOfMax().orElseThrow());
+  }
+
+  /** A row of the page: a trial, one of its plans, what its text prints and what we filled in. */
+  private record Row(String trial, String plan, String published, String filledIn) {}
+
+  private static final List<Row> ROWS =
+      List.of(
+          new Row(
+              "added-weight-then-edges-2012",
+              "strength-then-edges",
+              "4 weeks of added weight on 18 mm, then 4 on small edges; 10 s with 3 s in reserve"
+                  + " (from memory)",
+              "4 sets, 3 min between, twice a week; 10 mm and its load"),
+          new Row(
+              "intermittent-holds-2019",
+              "intermittent",
+              "8 weeks on 18 mm; 10 s on and 5 s off, 4 to 5 in a set, 60 s between (from memory)",
+              "60 % max, 4 sets of 5, twice a week"),
+          new Row(
+              "three-intensities-2022",
+              "at-100",
+              "4 weeks, twice a week, on 12 mm, at 100 %",
+              "6 x 6 s, 3 min between"),
+          new Row(
+              "three-intensities-2022",
+              "at-80",
+              "the same at 80 %",
+              "4 x 6 x 7 s, 3 s and 3 min between"),
+          new Row("three-intensities-2022", "at-60", "the same at 60 %", "the same"),
+          new Row(
+              "weekly-added-weight-2021",
+              "added-weight",
+              "8 weeks, 1.25 kg more each week, on 23 mm",
+              "from 80 % max, 5 x 10 s, 3 min between, twice a week"),
+          new Row(
+              "maximal-holds-2019",
+              "twice",
+              "4 weeks of maximal hangs, twice a week (journal)",
+              "6 x 6 s, 3 min between; open four on 20 mm"),
+          new Row("maximal-holds-2019", "three-times", "three times (ahead of print)", "the same"),
+          new Row(
+              "dynamic-flexion-2024",
+              "five-weeks",
+              "5 weeks, three times a week, 3 to 5 sets of 4 to 10",
+              "holds of 5 s in place of lifts, 70 % max, a set more every two weeks"),
+          new Row(
+              "load-after-two-full-sessions-2009",
+              "by-the-log",
+              "2 to 10 % more after two sessions with something to spare",
+              "2 %, at an effort of at most 8; 4 x 10 s at 75 %"));
+
+  private static String compiled(CompiledPlan plan) {
+    List<Double> tension = weekly(plan, e -> e.scheme().timeUnderLoad().toMillis() / 1000.0);
+    List<Double> load = weekly(plan, e -> e.totalLoad().kilograms());
+    int weeks = plan.weeks().size();
+    return String.format(
+        Locale.ROOT,
+        "%d x %d | %s s | %s kg",
+        weeks,
+        plan.sessions().size() / weeks,
+        range(tension),
+        range(load));
+  }
+
+  private static String range(List<Double> byWeek) {
+    double first = byWeek.get(0);
+    double last = byWeek.get(byWeek.size() - 1);
+    String from = Numbers.plain(first, 2);
+    return first == last ? from : from + " to " + Numbers.plain(last, 2);
+  }
+
+  /** The table of docs/researchers.md; rewritten with {@code -Dgripwright.bless=true}. */
+  @Test
+  void thePageSaysWhatTheTrialsCompileTo() throws IOException {
+    StringBuilder table = new StringBuilder();
+    table.append("| plan | in the text we read | filled in | weeks x sessions | tension a session");
+    table.append(" | load |\n|---|---|---|---|---|---|\n");
+    for (Row row : ROWS) {
+      table.append(
+          String.format(
+              "| `%s`, `%s` | %s | %s | %s |\n",
+              row.trial(),
+              row.plan(),
+              row.published(),
+              row.filledIn(),
+              compiled(plan(row.trial(), row.plan()))));
+    }
+    Path page = Path.of("../../docs/researchers.md");
+    String text = Files.readString(page);
+    String opening = "<!-- table: trials -->\n";
+    int from = text.indexOf(opening) + opening.length();
+    int to = text.indexOf("<!-- end -->", from);
+    if (Boolean.getBoolean("gripwright.bless")) {
+      Files.writeString(page, text.substring(0, from) + table + text.substring(to));
+    } else {
+      assertEquals(table.toString(), text.substring(from, to));
+    }
   }
 }
