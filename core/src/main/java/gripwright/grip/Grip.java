@@ -38,7 +38,8 @@ public final class Grip {
       FingerSet fingers,
       Map<At, Band> bands,
       Prerequisites needs,
-      List<String> cautions) {
+      List<String> cautions,
+      List<String> notes) {
     Parts {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(title, "title");
@@ -49,6 +50,7 @@ public final class Grip {
       Objects.requireNonNull(cautions, "cautions");
       bands = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(bands));
       cautions = List.copyOf(cautions);
+      notes = List.copyOf(notes);
       if (!family.allows(fingers.count())) {
         throw new IllegalArgumentException(
             "grip "
@@ -112,6 +114,11 @@ public final class Grip {
   /** Returns the sentences for the athlete. */
   public List<String> cautions() {
     return parts.cautions;
+  }
+
+  /** Returns what the coach wrote about it for people, in order. */
+  public List<String> notes() {
+    return parts.notes;
   }
 
   /** Returns the hash of the name, which grips of a project do not share. */
@@ -206,6 +213,7 @@ public final class Grip {
     private final Map<At, Band> bands = new LinkedHashMap<>();
     private Prerequisites needs = Prerequisites.NONE;
     private final List<String> cautions = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
 
     private Builder(String name) {
       this.name = name;
@@ -219,6 +227,7 @@ public final class Grip {
       bands.putAll(copied.bands);
       needs = copied.needs;
       cautions.addAll(copied.cautions);
+      notes.addAll(copied.notes);
     }
 
     /** Sets the title for people. */
@@ -286,6 +295,12 @@ public final class Grip {
       return this;
     }
 
+    /** Adds a note for people; it changes no load and no rule. */
+    public Builder note(String text) {
+      notes.add(Objects.requireNonNull(text, "text"));
+      return this;
+    }
+
     /**
      * Returns the grip.
      *
@@ -305,7 +320,8 @@ public final class Grip {
                   () -> new IllegalStateException("grip " + name + " has no fingers")),
               bands,
               needs,
-              cautions));
+              cautions,
+              notes));
     }
   }
 }

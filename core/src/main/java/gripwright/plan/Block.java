@@ -23,12 +23,14 @@ public final class Block {
    * @param advances how exercises get harder
    * @param eases eased (deload) weeks
    * @param introductions grips that start at a low load
+   * @param notes what the coach wrote about it for people, in order
    */
   public record Content(
       List<SessionPlan> sessions,
       List<Advance> advances,
       List<Ease> eases,
-      List<Introduction> introductions) {
+      List<Introduction> introductions,
+      List<String> notes) {
     /**
      * Copies and checks the lists.
      *
@@ -45,6 +47,7 @@ public final class Block {
       advances = List.copyOf(advances);
       eases = List.copyOf(eases);
       introductions = List.copyOf(introductions);
+      notes = List.copyOf(notes);
       boolean more = !advances.isEmpty() || !eases.isEmpty() || !introductions.isEmpty();
       if (sessions.isEmpty() && more) {
         throw new IllegalArgumentException("a block without a session");
@@ -59,6 +62,15 @@ public final class Block {
         throw new IllegalArgumentException("two ways to advance the same exercises");
       }
       distinct("advanced grip", advances.stream().flatMap(each -> each.on().stream()).toList());
+    }
+
+    /** Creates content without notes. */
+    public Content(
+        List<SessionPlan> sessions,
+        List<Advance> advances,
+        List<Ease> eases,
+        List<Introduction> introductions) {
+      this(sessions, advances, eases, introductions, List.of());
     }
 
     /** Returns whether the block is empty on purpose. */
@@ -228,6 +240,7 @@ public final class Block {
     private final List<Advance> advances = new ArrayList<>();
     private final List<Ease> eases = new ArrayList<>();
     private final List<Introduction> introductions = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
     private final Map<String, Content> only = new TreeMap<>();
     private boolean noTraining;
 
@@ -254,6 +267,8 @@ public final class Block {
       eases.addAll(content.eases());
       introductions.clear();
       introductions.addAll(content.introductions());
+      notes.clear();
+      notes.addAll(content.notes());
       return this;
     }
 
@@ -281,6 +296,12 @@ public final class Block {
     public Builder introduce(Grip grip, double fromFraction, int overWeeks) {
       Objects.requireNonNull(grip, "grip");
       introductions.add(new Introduction(grip, fromFraction, overWeeks));
+      return this;
+    }
+
+    /** Adds a note for people; it changes no load and no rule. */
+    public Builder note(String text) {
+      notes.add(Objects.requireNonNull(text, "text"));
       return this;
     }
 
@@ -312,7 +333,8 @@ public final class Block {
         throw new IllegalArgumentException("a block without a session");
       }
       return new Block(
-          new Parts(name, weeks, new Content(sessions, advances, eases, introductions), only));
+          new Parts(
+              name, weeks, new Content(sessions, advances, eases, introductions, notes), only));
     }
   }
 }

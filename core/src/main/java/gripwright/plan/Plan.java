@@ -157,7 +157,8 @@ public final class Plan {
       OptionalDouble weeklyRise,
       Exercise.Weights weights,
       Optional<String> supervisedBy,
-      List<Report> reports) {
+      List<Report> reports,
+      List<String> notes) {
     Parts {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(title, "title");
@@ -179,6 +180,7 @@ public final class Plan {
       supervisedBy.ifPresent(who -> WrittenReason.check(who, "who supervises plan " + name));
       athletes = List.copyOf(athletes);
       reports = List.copyOf(reports);
+      notes = List.copyOf(notes);
       demand = Collections.unmodifiableMap(new LinkedHashMap<>(demand));
       ruleSets = List.copyOf(ruleSets);
       blocks = List.copyOf(blocks);
@@ -313,6 +315,11 @@ public final class Plan {
     return parts.reports;
   }
 
+  /** Returns what the coach wrote about it for people, in order. */
+  public List<String> notes() {
+    return parts.notes;
+  }
+
   /** Returns who supervises the sessions, unless a session names somebody. */
   public Optional<String> supervisedBy() {
     return parts.supervisedBy;
@@ -445,6 +452,7 @@ public final class Plan {
     private Exercise.Weights weights = Exercise.Weights.STANDARD;
     private Optional<String> supervisedBy = Optional.empty();
     private final List<Report> reports = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
 
     private Builder(String name) {
       this.name = name;
@@ -469,6 +477,7 @@ public final class Plan {
       weights = copied.weights;
       supervisedBy = copied.supervisedBy;
       reports.addAll(copied.reports);
+      notes.addAll(copied.notes);
     }
 
     /** Sets the title for people. */
@@ -674,6 +683,12 @@ public final class Plan {
       return this;
     }
 
+    /** Adds a note for people; it changes no load and no rule. */
+    public Builder note(String text) {
+      notes.add(Objects.requireNonNull(text, "text"));
+      return this;
+    }
+
     /** Sets who supervises the sessions, in words; it changes no rule and no load. */
     public Builder supervisedBy(String who) {
       Objects.requireNonNull(who, "who");
@@ -718,7 +733,8 @@ public final class Plan {
               weeklyRise,
               weights,
               supervisedBy,
-              reports));
+              reports,
+              notes));
     }
   }
 }

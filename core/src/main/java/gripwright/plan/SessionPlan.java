@@ -27,12 +27,14 @@ public final class SessionPlan {
    * @param warmUp duration of the warm-up, if this session has its own
    * @param restBetween rest between two exercises, if this session has its own
    * @param warmUpText what to do in its own warm-up, in words for people
+   * @param notes what the coach wrote about it for people, in order
    */
   public record Content(
       List<Exercise> exercises,
       Optional<Duration> warmUp,
       Optional<Duration> restBetween,
-      Optional<String> warmUpText) {
+      Optional<String> warmUpText,
+      List<String> notes) {
     /**
      * Copies the list and checks the range.
      *
@@ -46,6 +48,7 @@ public final class SessionPlan {
       Objects.requireNonNull(restBetween, "restBetween");
       Objects.requireNonNull(warmUpText, "warmUpText");
       exercises = List.copyOf(exercises);
+      notes = List.copyOf(notes);
       Range.EXERCISES.check(exercises.size());
       warmUp.ifPresent(Range.WARM_UP::check);
       restBetween.ifPresent(Range.REST_BETWEEN::check);
@@ -60,7 +63,16 @@ public final class SessionPlan {
     /** Creates content whose warm-up has no text. */
     public Content(
         List<Exercise> exercises, Optional<Duration> warmUp, Optional<Duration> restBetween) {
-      this(exercises, warmUp, restBetween, Optional.empty());
+      this(exercises, warmUp, restBetween, Optional.empty(), List.of());
+    }
+
+    /** Creates content without notes. */
+    public Content(
+        List<Exercise> exercises,
+        Optional<Duration> warmUp,
+        Optional<Duration> restBetween,
+        Optional<String> warmUpText) {
+      this(exercises, warmUp, restBetween, warmUpText, List.of());
     }
 
     /** Returns content of these exercises alone. */

@@ -43,6 +43,7 @@ final class SessionFrame {
         .placedBecause(because)
         .exercises(exercises)
         .warmUpText(warmUpText(session))
+        .notes(session.contentFor(athlete.name()).notes())
         .build();
   }
 

@@ -185,6 +185,7 @@ final class WeekReconciliation {
         .exercises(exercises)
         .happened(Optional.of(happened))
         .warmUpText(happened.planned().flatMap(DatedSession::warmUpText))
+        .notes(happened.planned().map(DatedSession::notes).orElse(List.of()))
         .build();
   }
 

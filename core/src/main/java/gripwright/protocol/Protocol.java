@@ -128,7 +128,8 @@ public final class Protocol {
       Optional<String> aim,
       Map<String, Argument> parameters,
       List<Part> steps,
-      List<Report> reports) {
+      List<Report> reports,
+      List<String> notes) {
     Parts {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(title, "title");
@@ -138,6 +139,7 @@ public final class Protocol {
       parameters = Collections.unmodifiableMap(new LinkedHashMap<>(parameters));
       steps = List.copyOf(steps);
       reports = List.copyOf(reports);
+      notes = List.copyOf(notes);
       if (steps.isEmpty()) {
         throw new IllegalArgumentException("protocol " + name + " has no steps");
       }
@@ -323,6 +325,11 @@ public final class Protocol {
     return new IllegalArgumentException("protocol " + name + ": " + term + " is not " + kind);
   }
 
+  /** Returns what the coach wrote about it for people, in order. */
+  public List<String> notes() {
+    return parts.notes;
+  }
+
   /** Returns a builder with all parts of this protocol; parts added later follow them. */
   public Builder toBuilder() {
     return new Builder(parts);
@@ -361,6 +368,7 @@ public final class Protocol {
     private final Map<String, Argument> parameters = new LinkedHashMap<>();
     private final List<Part> steps = new ArrayList<>();
     private final List<Report> reports = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
 
     private Builder(String name) {
       this.name = name;
@@ -373,6 +381,7 @@ public final class Protocol {
       parameters.putAll(copied.parameters);
       steps.addAll(copied.steps);
       reports.addAll(copied.reports);
+      notes.addAll(copied.notes);
     }
 
     /** Sets the title for people. */
@@ -453,6 +462,12 @@ public final class Protocol {
       return this;
     }
 
+    /** Adds a note for people; it changes no load and no rule. */
+    public Builder note(String text) {
+      notes.add(Objects.requireNonNull(text, "text"));
+      return this;
+    }
+
     /** Adds a step. */
     public Builder step(Part part) {
       Objects.requireNonNull(part, "part");
@@ -468,7 +483,7 @@ public final class Protocol {
      *     10,000 holds and rests
      */
     public Protocol build() {
-      return new Protocol(new Parts(name, title, aim, parameters, steps, reports));
+      return new Protocol(new Parts(name, title, aim, parameters, steps, reports, notes));
     }
   }
 }

@@ -26,8 +26,10 @@ public final class DatedSession {
       List<PlannedExercise> exercises,
       ModelPath path,
       Optional<Happened> happened,
-      Optional<String> warmUpText) {
+      Optional<String> warmUpText,
+      List<String> notes) {
     Parts {
+      notes = List.copyOf(notes);
       exercises = List.copyOf(exercises);
     }
   }
@@ -128,6 +130,11 @@ public final class DatedSession {
     return parts.warmUpText;
   }
 
+  /** Returns what the coach wrote about it for people, in order. */
+  public List<String> notes() {
+    return parts.notes;
+  }
+
   /** Returns the time under tension, in seconds. */
   public double timeUnderLoadSeconds() {
     return parts.exercises.stream().mapToDouble(PlannedExercise::timeUnderLoadSeconds).sum();
@@ -169,6 +176,7 @@ public final class DatedSession {
     private ModelPath path;
     private Optional<Happened> happened = Optional.empty();
     private Optional<String> warmUpText = Optional.empty();
+    private List<String> notes = List.of();
 
     private Builder(LocalDate date, String name, Load bodyMass, ModelPath path) {
       this.date = Objects.requireNonNull(date, "date");
@@ -192,6 +200,7 @@ public final class DatedSession {
       path = copied.path;
       happened = copied.happened;
       warmUpText = copied.warmUpText;
+      notes = copied.notes;
     }
 
     /** Sets the day. */
@@ -290,6 +299,12 @@ public final class DatedSession {
       return this;
     }
 
+    /** Sets what the coach wrote about it for people. */
+    public Builder notes(List<String> all) {
+      notes = List.copyOf(all);
+      return this;
+    }
+
     /** Returns the session. */
     public DatedSession build() {
       return new DatedSession(
@@ -307,7 +322,8 @@ public final class DatedSession {
               exercises,
               path,
               happened,
-              warmUpText));
+              warmUpText,
+              notes));
     }
   }
 }

@@ -7,11 +7,14 @@ import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
+import gripwright.plan.Block;
 import gripwright.plan.Plan;
+import gripwright.protocol.Protocol;
 import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
+import gripwright.schedule.Note;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
@@ -179,6 +182,42 @@ public final class CompiledPlan {
    * plan.
    */
   public List<Caution> cautions() {
+    List<Caution> cautions = new ArrayList<>();
+    grips()
+        .forEach(
+            (name, grip) ->
+                grip.cautions().forEach(text -> cautions.add(new Caution.OfGrip(name, text))));
+    cautions.addAll(Caution.general());
+    return cautions;
+  }
+
+  /**
+   * Returns the notes of the plan, of its blocks, and of the protocols and grips in use, in this
+   * order; those of sessions and exercises are with them.
+   */
+  public List<Note> notes() {
+    List<Note> notes = new ArrayList<>();
+    Plan plan = plan();
+    plan.notes().forEach(text -> notes.add(new Note(Note.About.PLAN, plan.name(), text)));
+    SortedMap<String, Protocol> protocols = new TreeMap<>();
+    for (Block block : plan.blocks()) {
+      Block.Content content = block.contentFor(athlete().name());
+      content.notes().forEach(text -> notes.add(new Note(Note.About.BLOCK, block.name(), text)));
+      content.sessions().stream()
+          .flatMap(session -> session.contentFor(athlete().name()).exercises().stream())
+          .forEach(line -> protocols.put(line.protocol().name(), line.protocol()));
+    }
+    protocols.forEach(
+        (name, protocol) ->
+            protocol.notes().forEach(text -> notes.add(new Note(Note.About.PROTOCOL, name, text))));
+    grips()
+        .forEach(
+            (name, grip) ->
+                grip.notes().forEach(text -> notes.add(new Note(Note.About.GRIP, name, text))));
+    return notes;
+  }
+
+  private SortedMap<String, Grip> grips() {
     SortedMap<String, Grip> grips = new TreeMap<>();
     sessions().stream()
         .flatMap(s -> s.exercises().stream())
@@ -187,12 +226,7 @@ public final class CompiledPlan {
     retests().stream()
         .flatMap(r -> r.setups().stream())
         .forEach(r -> grips.put(r.grip().name(), r.grip()));
-    List<Caution> cautions = new ArrayList<>();
-    grips.forEach(
-        (name, grip) ->
-            grip.cautions().forEach(text -> cautions.add(new Caution.OfGrip(name, text))));
-    cautions.addAll(Caution.general());
-    return cautions;
+    return grips;
   }
 
   /** Returns whether the sessions may be used, which no error prevents. */

@@ -2,6 +2,8 @@ package gripwright.wording;
 
 import gripwright.grip.Grip;
 import gripwright.grip.StandardGrips;
+import gripwright.protocol.Protocol;
+import gripwright.protocol.StandardProtocols;
 import gripwright.rule.Rule;
 import gripwright.rule.RuleSet;
 import gripwright.rule.StandardRules;
@@ -13,7 +15,8 @@ import java.util.TreeMap;
 
 /**
  * The sentences of the catalogue and the built-in rules, which are part of the grips and rules and
- * not in a bundle: {@code standard-caution.GRIP.NUMBER} and {@code standard-rule.RULE}.
+ * not in a bundle: {@code standard-caution.GRIP.NUMBER}, {@code standard-note.PROTOCOL.NUMBER} and
+ * {@code standard-rule.RULE}.
  */
 final class StandardTexts {
 
@@ -37,6 +40,11 @@ final class StandardTexts {
     for (Grip grip : StandardGrips.all()) {
       for (int i = 0; i < grip.cautions().size(); i++) {
         all.put("standard-caution." + grip.name() + "." + (i + 1), grip.cautions().get(i));
+      }
+    }
+    for (Protocol protocol : StandardProtocols.all()) {
+      for (int i = 0; i < protocol.notes().size(); i++) {
+        all.put("standard-note." + protocol.name() + "." + (i + 1), protocol.notes().get(i));
       }
     }
     for (RuleSet set : StandardRules.sets()) {

@@ -106,6 +106,7 @@ final class CatalogueJava {
       java.append(".needs(").append(needs(grip.needs())).append(")");
     }
     grip.cautions().forEach(caution -> java.append(".caution(").append(text(caution)).append(")"));
+    grip.notes().forEach(note -> java.append(".note(").append(text(note)).append(")"));
     return java.append(".build()").toString();
   }
 
@@ -163,6 +164,7 @@ final class CatalogueJava {
     StringBuilder java = new StringBuilder("Protocol.named(" + text(protocol.name()) + ")");
     protocol.title().ifPresent(title -> java.append(".title(").append(text(title)).append(")"));
     protocol.aim().ifPresent(aim -> java.append(".aim(").append(text(aim)).append(")"));
+    protocol.notes().forEach(note -> java.append(".note(").append(text(note)).append(")"));
     protocol
         .parameters()
         .forEach(

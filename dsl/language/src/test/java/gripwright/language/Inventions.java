@@ -47,6 +47,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /**
  * Athletes, grips, protocols and plans as a program might build them, with everything that the
@@ -90,6 +91,16 @@ final class Inventions {
 
   Optional<String> text() {
     return sometimes() ? Optional.of(one(TEXTS)) : Optional.empty();
+  }
+
+  /** Returns none, one or two notes. */
+  private List<String> notes() {
+    return Stream.concat(text().stream(), text().stream()).toList();
+  }
+
+  /** Returns the notes of everybody, and some of their own. */
+  private List<String> notesAfter(List<String> all) {
+    return Stream.concat(all.stream(), notes().stream()).toList();
   }
 
   Duration time(int low, int high) {
@@ -193,6 +204,7 @@ final class Inventions {
               sometimes() ? Map.of("open-four", 12.0) : Map.of()));
       grip.caution("a \"caution\"").caution("another");
     }
+    notes().forEach(grip::note);
     return grip.build();
   }
 
@@ -203,6 +215,7 @@ final class Inventions {
             .given("pause", time(1, 240))
             .given("level", level());
     text().ifPresent(protocol::title);
+    notes().forEach(protocol::note);
     if (sometimes()) {
       protocol.aim("strength");
       protocol.given("work", time(3, 12));
@@ -240,6 +253,7 @@ final class Inventions {
   Plan plan() {
     Plan.Builder plan = Plan.named("p").athlete("tove").athlete("liv").from(DAY);
     text().ifPresent(plan::title);
+    notes().forEach(plan::note);
     if (sometimes()) {
       plan.supervisedBy("the \"trainer\"");
     }
@@ -307,6 +321,7 @@ final class Inventions {
     Block.Builder block = Block.named(name, 4);
     SessionPlan session = session("s", own);
     block.session(session);
+    notes().forEach(block::note);
     if (sometimes()) {
       block.session(session("t", own));
     }
@@ -324,7 +339,8 @@ final class Inventions {
               List.of(other),
               content.advances().isEmpty() ? List.of() : List.of(advance()),
               content.eases(),
-              content.introductions()));
+              content.introductions(),
+              notesAfter(content.notes())));
     }
     return block.build();
   }
@@ -355,7 +371,8 @@ final class Inventions {
             other.exercises(),
             other.warmUp().or(content::warmUp),
             other.restBetween().or(content::restBetween),
-            other.warmUp().isPresent() ? other.warmUpText() : content.warmUpText()));
+            other.warmUp().isPresent() ? other.warmUpText() : content.warmUpText(),
+            notesAfter(content.notes())));
   }
 
   private SessionPlan.Content content(Protocol own, Optional<Exercise.Weights> weights) {
@@ -392,7 +409,8 @@ final class Inventions {
         exercises,
         warmUp,
         sometimes() ? Optional.of(time(60, 300)) : Optional.empty(),
-        warmUp.flatMap(time -> text()));
+        warmUp.flatMap(time -> text()),
+        notes());
   }
 
   private Advance advance() {

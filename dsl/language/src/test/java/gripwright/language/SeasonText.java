@@ -21,6 +21,7 @@ import gripwright.plan.SessionPlan;
 import gripwright.plan.TestTime;
 import gripwright.planning.GeneratedSeason;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Extent;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
@@ -90,7 +91,7 @@ final class SeasonText {
             + term(repeat.times(), Object::toString)
             + " resting "
             + term(repeat.resting(), SeasonText::time)
-            + " { hold up to "
+            + (hold.extent() == Extent.TO_FAILURE ? " { hold to-failure up to " : " { hold up to ")
             + term(hold.time(), SeasonText::time)
             + " at "
             + term(hold.level(), level -> value(Argument.of(level)))

@@ -15,6 +15,7 @@ import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.GripMix;
+import gripwright.schedule.Note;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.EndReserve;
@@ -68,9 +69,16 @@ final class PlanJson {
           json.field("heardUntil", plan.lastKnownDay().map(LocalDate::toString).orElse(null));
           json.list("missed", plan.missed(), m -> json.line(() -> LogJson.missed(json, m)));
           json.list("changes", plan.changes(), c -> json.object(() -> LogJson.change(json, c)));
+          json.list("notes", plan.notes(), note -> json.line(() -> note(json, note)));
           json.list("cautions", plan.cautions(), c -> json.text(json.wording().say(c)));
           FindingJson.list(json, document.findings());
         });
+  }
+
+  private static void note(JsonText json, Note note) {
+    json.field("about", note.about().word());
+    json.field("name", note.name());
+    json.field("text", note.text());
   }
 
   private static void clearance(JsonText json, Injury injury) {
@@ -101,6 +109,7 @@ final class PlanJson {
                     () -> LogJson.happened(json, happened, plan.timeline().line(happened))),
             () -> json.nothing("happened"));
     session.warmUpText().ifPresent(text -> json.field("warmUpText", text));
+    json.list("notes", session.notes(), json::text);
     json.list("exercises", session.exercises(), e -> json.object(() -> exercise(json, e)));
   }
 

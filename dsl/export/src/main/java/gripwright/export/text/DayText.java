@@ -144,7 +144,7 @@ public final class DayText {
     page.wrapped(
         "  ",
         words.say("season.day-because", "reason", Page.clean(words.of(session.placedBecause()))));
-    log.addWarmUp(page, "  ", session);
+    log.addTexts(page, "  ", session);
     ExerciseTable table = new ExerciseTable(List.of(session), words);
     int steps =
         session.exercises().stream()

@@ -127,13 +127,16 @@ final class LogNotes {
         .orElseGet(() -> words.say("season.trained", "session", session.name(), "happened", kind));
   }
 
-  /** Adds what the coach wrote for the warm-up of a session. */
-  void addWarmUp(Page page, String indent, DatedSession session) {
+  /** Adds what the coach wrote for the warm-up of a session, and about the session. */
+  void addTexts(Page page, String indent, DatedSession session) {
     session
         .warmUpText()
         .ifPresent(
             text ->
                 page.wrapped(indent, words.say("season.warm-up-text", "text", Page.clean(text))));
+    session
+        .notes()
+        .forEach(note -> page.wrapped(indent, words.say("season.note", "note", Page.clean(note))));
   }
 
   /** Adds how a past session felt and what was left out. */

@@ -13,6 +13,7 @@ import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
+import gripwright.schedule.Note;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
@@ -28,6 +29,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -121,7 +123,14 @@ public final class SeasonText {
     return page.toString();
   }
 
+  private void written(String indent, Predicate<Note> which) {
+    compiled.notes().stream()
+        .filter(which)
+        .forEach(note -> page.wrapped(indent, Page.clean(words.of(note))));
+  }
+
   private void cautions() {
+    written("* ", note -> note.about() == Note.About.PROTOCOL || note.about() == Note.About.GRIP);
     for (Caution caution : compiled.cautions()) {
       page.wrapped("* ", Page.clean(words.of(caution)));
     }
@@ -156,6 +165,7 @@ public final class SeasonText {
                     .toList())));
     plan.towards().ifPresent(goal -> page.wrapped("", goal(goal)));
     plan.supervisedBy().ifPresent(who -> page.wrapped("", supervised(who)));
+    written("", note -> note.about() == Note.About.PLAN);
     compiled.clearances().forEach(injury -> page.wrapped("", cleared(injury)));
     page.gap();
     page.wrapped("", words.say("season.legend"));
@@ -253,6 +263,9 @@ public final class SeasonText {
       marks.add(words.say("season.away"));
     }
     page.line(left + (marks.isEmpty() ? "" : "  " + words.commas(marks)));
+    if (week.blockWeek() == 1) {
+      written("  ", note -> note.about() == Note.About.BLOCK && note.name().equals(week.block()));
+    }
     List<Entry> entries = entries(week);
     if (entries.isEmpty()) {
       page.line("  " + words.say("season.nothing"));
@@ -398,7 +411,7 @@ public final class SeasonText {
         .supervisorOf(session)
         .filter(who -> !compiled.plan().supervisedBy().equals(Optional.of(who)))
         .ifPresent(who -> page.wrapped("    ", supervised(who)));
-    log.addWarmUp(page, "    ", session);
+    log.addTexts(page, "    ", session);
     ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
     for (PlannedExercise exercise : session.exercises()) {
       table.add(page, exercise);

@@ -87,7 +87,7 @@ final class BlockCheck {
     List<Block.Introduction> introductions = introductions(sorted.introductions(), trained);
     return sessions
         .filter(made -> diagnostics.sound())
-        .map(made -> new Block.Content(made, advances, eases, introductions));
+        .map(made -> new Block.Content(made, advances, eases, introductions, sorted.notes()));
   }
 
   /** Returns the content of a block that is empty on purpose, if nothing else is in it. */
@@ -98,7 +98,9 @@ final class BlockCheck {
     parts.advances().forEach(each -> besideNoTraining(each, "advance"));
     parts.eases().forEach(each -> besideNoTraining(each, "ease"));
     parts.introductions().forEach(each -> besideNoTraining(each, "introduce"));
-    return diagnostics.sound() ? Optional.of(Block.noTraining()) : Optional.empty();
+    return diagnostics.sound()
+        ? Optional.of(new Block.Content(List.of(), List.of(), List.of(), List.of(), parts.notes()))
+        : Optional.empty();
   }
 
   private void besideNoTraining(Syntax at, String what) {

@@ -16,6 +16,7 @@ final class BlockParts implements BlockPart.Visitor {
   private final List<BlockPart.BlockOnlyFor> onlyFor = new ArrayList<>();
 
   private final List<BlockPart.NoTraining> noTraining = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
 
   private BlockParts() {}
 
@@ -45,6 +46,10 @@ final class BlockParts implements BlockPart.Visitor {
     return onlyFor;
   }
 
+  List<String> notes() {
+    return notes;
+  }
+
   List<BlockPart.NoTraining> noTraining() {
     return noTraining;
   }
@@ -56,7 +61,7 @@ final class BlockParts implements BlockPart.Visitor {
 
   @Override
   public void note(Note part) {
-    // changes nothing
+    notes.add(part.text().value());
   }
 
   @Override

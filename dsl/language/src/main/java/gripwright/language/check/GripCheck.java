@@ -89,7 +89,7 @@ final class GripCheck {
   private final class Items implements GripItem.Visitor {
     @Override
     public void note(Note note) {
-      // changes nothing
+      builder.note(note.text().value());
     }
 
     @Override

@@ -130,7 +130,7 @@ final class PlanCheck {
 
     @Override
     public void note(Note note) {
-      // changes nothing
+      builder.note(note.text().value());
     }
 
     @Override

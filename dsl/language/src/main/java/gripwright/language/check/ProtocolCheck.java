@@ -104,7 +104,7 @@ final class ProtocolCheck {
 
     @Override
     public void note(Note note) {
-      // changes nothing
+      builder.note(note.text().value());
     }
 
     @Override

@@ -107,7 +107,8 @@ final class SessionCheck {
       SessionItem item, List<SessionPart> parts, boolean damaged) {
     Defaults inner = defaults.within(diagnostics, parts);
     ExerciseCheck check = new ExerciseCheck(scope);
-    List<SessionPart.DoItem> written = SessionParts.of(parts).exercises();
+    SessionParts sorted = SessionParts.of(parts);
+    List<SessionPart.DoItem> written = sorted.exercises();
     List<Exercise> exercises = new ArrayList<>();
     for (int i = 0; i < written.size(); i++) {
       if (i == MOST_EXERCISES) {
@@ -142,7 +143,7 @@ final class SessionCheck {
     return complete && works && Range.EXERCISES.contains(written.size())
         ? Optional.of(
             new SessionPlan.Content(
-                exercises, inner.warmUp(), inner.restBetween(), inner.warmUpText()))
+                exercises, inner.warmUp(), inner.restBetween(), inner.warmUpText(), sorted.notes()))
         : Optional.empty();
   }
 

@@ -16,6 +16,7 @@ final class SessionParts implements SessionPart.Visitor {
   private final List<SessionPart.Prefer> preferred = new ArrayList<>();
   private final List<OnlyOn> onlyOn = new ArrayList<>();
   private final List<Supervised> supervised = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
 
   private SessionParts() {}
 
@@ -42,13 +43,17 @@ final class SessionParts implements SessionPart.Visitor {
     return onlyOn;
   }
 
+  List<String> notes() {
+    return notes;
+  }
+
   List<Supervised> supervised() {
     return supervised;
   }
 
   @Override
   public void note(Note part) {
-    // changes nothing
+    notes.add(part.text().value());
   }
 
   @Override

@@ -32,6 +32,7 @@ final class BlockLines {
     if (all.isNoTraining()) {
       out.add("no training");
     }
+    notes(all.notes());
     sessions(all.sessions());
     rest(all.advances(), all.eases(), all.introductions());
     forWhom(block.only())
@@ -40,9 +41,11 @@ final class BlockLines {
               out.add("\nonly for " + String.join(", ", athletes) + " {");
               if (content.isNoTraining()) {
                 out.add("no training");
+                notes(own(all.notes(), content.notes()));
                 out.add("}");
                 return;
               }
+              notes(own(all.notes(), content.notes()));
               sessions(own("sessions", all.sessions(), content.sessions()));
               rest(
                   own("advance", all.advances(), content.advances()),
@@ -67,6 +70,18 @@ final class BlockLines {
       throw new Unwritable("an athlete without the " + what + " that everybody else has");
     }
     return own.equals(all) ? List.of() : own;
+  }
+
+  /** Returns the notes of some athletes beside those of everybody. */
+  private static List<String> own(List<String> all, List<String> notes) {
+    if (notes.size() < all.size() || !notes.subList(0, all.size()).equals(all)) {
+      throw new Unwritable("an athlete without the notes that everybody else has");
+    }
+    return notes.subList(all.size(), notes.size());
+  }
+
+  private void notes(List<String> notes) {
+    notes.forEach(note -> out.add(Written.note(note)));
   }
 
   private void rest(
@@ -188,6 +203,7 @@ final class BlockLines {
     session.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
     SessionPlan.Content all = session.content();
     content(all.exercises(), warming(all), all.restBetween(), weights(all.exercises()));
+    notes(all.notes());
     forWhom(session.only())
         .forEach(
             (content, athletes) -> {
@@ -201,6 +217,7 @@ final class BlockLines {
                       .restBetween()
                       .filter(r -> !content.restBetween().equals(all.restBetween())),
                   weights.filter(w -> !weights.equals(weights(all.exercises()))));
+              notes(own(all.notes(), content.notes()));
               out.add("}");
             });
     out.add("}");

@@ -56,6 +56,7 @@ final class CatalogueLines {
     }
     out.list("needs ", needs(grip.needs()), n -> n);
     grip.cautions().forEach(caution -> out.add("caution " + Written.quoted(caution)));
+    grip.notes().forEach(note -> out.add(Written.note(note)));
     out.add("}");
   }
 
@@ -85,6 +86,7 @@ final class CatalogueLines {
     protocol.aim().ifPresent(aim -> out.add("aim " + aim));
     out.list("given ", protocol.parameters().entrySet(), CatalogueLines::parameter);
     protocol.reports().forEach(report -> out.add(Written.report(report)));
+    protocol.notes().forEach(note -> out.add(Written.note(note)));
     steps(protocol.steps());
     out.add("}");
   }

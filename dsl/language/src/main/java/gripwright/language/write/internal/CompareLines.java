@@ -76,7 +76,7 @@ final class CompareLines {
                         + Written.number(each.value())
                         + Written.quotedIfPresent(each.source())));
     cohort.sources().forEach(source -> out.add("source " + Written.quoted(source)));
-    cohort.notes().forEach(note -> out.add("note " + Written.quoted(note)));
+    cohort.notes().forEach(note -> out.add(Written.note(note)));
     out.add("}");
   }
 
@@ -123,7 +123,7 @@ final class CompareLines {
     out.list("measure ", comparison.measures(), m -> m.word());
     out.list("prefer ", comparison.objectives(), Objective::toString);
     comparison.reports().forEach(report -> out.add(Written.report(report)));
-    comparison.notes().forEach(note -> out.add("note " + Written.quoted(note)));
+    comparison.notes().forEach(note -> out.add(Written.note(note)));
     out.add("}");
   }
 

@@ -47,6 +47,7 @@ final class PlanLines {
     }
     plan.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
     plan.reports().forEach(report -> out.add(Written.report(report)));
+    plan.notes().forEach(note -> out.add(Written.note(note)));
     plan.blocks().forEach(block -> out.add("\n" + BlockLines.of(block)));
     out.add("");
     plan.retests().forEach(this::retest);

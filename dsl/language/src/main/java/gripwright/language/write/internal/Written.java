@@ -92,6 +92,11 @@ final class Written {
     return day.name().substring(0, 3).toLowerCase(Locale.ROOT);
   }
 
+  /** Returns a line with a note. */
+  static String note(String text) {
+    return "note " + quoted(text);
+  }
+
   /** Returns a fact about the delivery of training. */
   static String report(Report report) {
     return "report " + report.item().word() + " " + quoted(report.text());
