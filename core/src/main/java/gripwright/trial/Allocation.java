@@ -96,6 +96,30 @@ public final class Allocation {
    */
   public record Label(String stratum, int number, String text) {}
 
+  /**
+   * A participant whose arm was revealed, and the list it was revealed from: what can be published.
+   *
+   * @param stratum name of the stratum
+   * @param number of the participant in the stratum, from 1
+   * @param arm name of the arm
+   * @param commitment of the list, 64 hexadecimal digits in small letters
+   */
+  public record Revealed(String stratum, int number, String arm, String commitment) {
+    /**
+     * Checks number and commitment.
+     *
+     * @throws IllegalArgumentException if the number is below 1, or the commitment is none
+     */
+    public Revealed {
+      Objects.requireNonNull(stratum, "stratum");
+      Objects.requireNonNull(arm, "arm");
+      if (number < 1 || !commitment.matches("[0-9a-f]{64}")) {
+        throw new IllegalArgumentException(
+            "not a revealed participant: " + number + ", " + commitment);
+      }
+    }
+  }
+
   private final Design design;
   private final byte[] key;
   private final byte[] salt;

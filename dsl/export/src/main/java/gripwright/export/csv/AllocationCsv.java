@@ -3,6 +3,7 @@ package gripwright.export.csv;
 import gripwright.export.csv.TidyTable.Column;
 import gripwright.trial.Allocation;
 import gripwright.trial.Allocation.Label;
+import gripwright.trial.Allocation.Revealed;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Comparator;
@@ -43,6 +44,37 @@ public final class AllocationCsv {
       for (int visit = 1; visit <= visits.size(); visit++) {
         table.row(List.of(label, Integer.toString(visit), visits.get(visit - 1)));
       }
+    }
+    return table.build();
+  }
+
+  /**
+   * Returns the table of the participants who were revealed, and of nobody else: it can be
+   * published with the results.
+   *
+   * @param comparison its name
+   * @param revealed in the order of their inclusion
+   */
+  public static TidyTable revealed(String comparison, List<Revealed> revealed) {
+    TidyTable.Builder table =
+        TidyTable.named("allocation", "A participant whose arm was revealed.")
+            .column(column("comparison", TidyTable.Type.STRING, "Name of the comparison."))
+            .column(column("stratum", TidyTable.Type.STRING, "Name of the stratum."))
+            .column(
+                column(
+                    "number",
+                    TidyTable.Type.INTEGER,
+                    "Number of the participant in the stratum, in the order of inclusion."))
+            .column(column("arm", TidyTable.Type.STRING, "Name of the arm."))
+            .column(column("commitment", TidyTable.Type.STRING, "SHA-256 of key, salt and list."));
+    for (Revealed each : revealed) {
+      table.row(
+          List.of(
+              comparison,
+              each.stratum(),
+              Integer.toString(each.number()),
+              each.arm(),
+              each.commitment()));
     }
     return table.build();
   }
