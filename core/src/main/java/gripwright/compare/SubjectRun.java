@@ -94,7 +94,7 @@ final class SubjectRun {
     }
     double[][] best = values(evaluations(FatigueScenario.AS_IN_PLANS), prepared.reference());
     Map<String, double[][]> scenarios = scenarios(prepared);
-    Map<String, double[]> sobol =
+    Map<String, Sobol.Indices> sobol =
         options.sobol() ? new SobolRun(this, prepared, meter).indices() : Map.of();
     Evaluated evaluated =
         new Evaluated(prepared, best, drawn, Optional.ofNullable(ofPersons), scenarios, sobol);
@@ -236,7 +236,7 @@ final class SubjectRun {
       Pairs.Tallies drawn,
       Optional<Pairs.Tallies> persons,
       Map<String, double[][]> scenarios,
-      Map<String, double[]> sobol) {}
+      Map<String, Sobol.Indices> sobol) {}
 
   private Difference difference(int pair, Measure measure, Evaluated evaluated) {
     int a = pairs.first(pair);
@@ -338,16 +338,15 @@ final class SubjectRun {
 
   private List<Driver> drivers(int pair, Measure measure, Tally tally, Evaluated evaluated) {
     List<String> inputs = evaluated.prepared().inputs();
-    double[] indices = evaluated.sobol().get(key(pair, measure));
+    Sobol.Indices indices = evaluated.sobol().get(key(pair, measure));
     List<Driver> drivers = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
-      double share = indices == null ? tally.driven(i) : Math.min(1, indices[inputs.size() + i]);
-      if (share > 0.01) {
-        drivers.add(
-            new Driver(
-                inputs.get(i),
-                share,
-                indices == null ? OptionalDouble.empty() : OptionalDouble.of(indices[i])));
+      Driver driver =
+          indices == null
+              ? Driver.byCorrelation(inputs.get(i), tally.driven(i))
+              : indices.driver(inputs.get(i), i);
+      if (driver.share() > 0.01) {
+        drivers.add(driver);
       }
     }
     drivers.sort(Comparator.comparingDouble((Driver driver) -> -driver.share()));
