@@ -50,10 +50,7 @@ final class Chunks {
    * @throws gripwright.budget.OverBudget if the work is cancelled or out of time
    */
   static <T> void run(int count, Work<T> work, Meter meter) {
-    List<Chunk> chunks = new ArrayList<>();
-    for (int from = 0; from < count; from += SIZE) {
-      chunks.add(new Chunk(from, Math.min(count, from + SIZE)));
-    }
+    List<Chunk> chunks = of(count);
     if (work.threads() == 1 || chunks.size() == 1) {
       Function<Chunk, T> only = work.worker().get();
       for (Chunk chunk : chunks) {
@@ -69,6 +66,15 @@ final class Chunks {
     } finally {
       pool.shutdownNow();
     }
+  }
+
+  /** Returns the chunks of this many numbers, in order. */
+  static List<Chunk> of(int count) {
+    List<Chunk> chunks = new ArrayList<>();
+    for (int from = 0; from < count; from += SIZE) {
+      chunks.add(new Chunk(from, Math.min(count, from + SIZE)));
+    }
+    return chunks;
   }
 
   /** Never has more chunks under way than twice the threads, so that memory stays bounded. */

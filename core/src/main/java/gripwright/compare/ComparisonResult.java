@@ -253,13 +253,50 @@ public record ComparisonResult(
    * @param input name of the parameter
    * @param share of the variance that goes with it, 0 to 1: the squared correlation over the draws
    *     or, where Sobol indices were asked for, the total index
+   * @param shareInterval bootstrap interval of the total index, 90 %; empty unless asked for
    * @param first first-order Sobol index; empty unless asked for
+   * @param firstInterval bootstrap interval of the first-order index, 90 %; empty unless asked for
    */
-  public record Driver(String input, double share, OptionalDouble first) {
+  public record Driver(
+      String input,
+      double share,
+      Optional<Interval> shareInterval,
+      OptionalDouble first,
+      Optional<Interval> firstInterval) {
     /** Refuses null. */
     public Driver {
       Objects.requireNonNull(input, "input");
+      Objects.requireNonNull(shareInterval, "shareInterval");
       Objects.requireNonNull(first, "first");
+      Objects.requireNonNull(firstInterval, "firstInterval");
+    }
+
+    /**
+     * Returns a parameter without Sobol indices.
+     *
+     * @param share squared correlation with the difference, 0 to 1
+     */
+    static Driver byCorrelation(String input, double share) {
+      return new Driver(input, share, Optional.empty(), OptionalDouble.empty(), Optional.empty());
+    }
+  }
+
+  /**
+   * A range that an estimate lies in.
+   *
+   * @param low its lower end
+   * @param high its upper end, not below the lower
+   */
+  public record Interval(double low, double high) {
+    /**
+     * Checks the order.
+     *
+     * @throws IllegalArgumentException if the upper end is below the lower, or one is no number
+     */
+    public Interval {
+      if (!(low <= high)) {
+        throw new IllegalArgumentException("no interval: " + low + " to " + high);
+      }
     }
   }
 

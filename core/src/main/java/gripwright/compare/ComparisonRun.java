@@ -165,6 +165,28 @@ public final class ComparisonRun {
     }
     Meter meter = options.budget().meter();
     List<Subject> subjects = new ArrayList<>();
+    for (Ready ready : ready()) {
+      subjects.add(ready.run().run(ready.matches(), options, meter));
+    }
+    return new ComparisonResult(comparison, subjects, findings);
+  }
+
+  /**
+   * Returns the run in parts, which may be evaluated in any order and on any machine.
+   *
+   * @since 1.0
+   */
+  public ComparisonParts parts() {
+    List<Finding> findings = check();
+    return new ComparisonParts(
+        comparison, findings, findings.stream().anyMatch(Finding::blocks) ? List.of() : ready());
+  }
+
+  /** The run for a subject, and how its arms were matched. */
+  record Ready(SubjectRun run, List<Matched> matches) {}
+
+  private List<Ready> ready() {
+    List<Ready> ready = new ArrayList<>();
     List<Arm> arms = comparison.arms();
     List<Matched> matches = List.of();
     boolean first = true;
@@ -176,16 +198,17 @@ public final class ComparisonRun {
       matches = first || comparison.matchEach() ? solved.matches() : matches;
       first = false;
       int which = i;
-      subjects.add(
-          new SubjectRun(
+      ready.add(
+          new Ready(
+              new SubjectRun(
                   comparison,
                   people,
                   solved.programs(),
                   solved.arms(),
-                  other -> people(other).get(which))
-              .run(matches, options, meter));
+                  other -> people(other).get(which)),
+              matches));
     }
-    return new ComparisonResult(comparison, subjects, findings);
+    return ready;
   }
 
   /** Arms after matching, and what is wrong with them. */

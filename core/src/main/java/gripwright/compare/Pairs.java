@@ -1,5 +1,8 @@
 package gripwright.compare;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -175,6 +178,44 @@ final class Pairs {
           ofArms[arm][m].add(next.ofArms[arm][m]);
         }
       }
+    }
+
+    void write(DataOutputStream out) throws IOException {
+      out.writeLong(total);
+      out.writeInt(ofPairs.length);
+      out.writeInt(ofArms.length);
+      out.writeInt(measures.size());
+      for (Tally tally : all()) {
+        tally.write(out);
+      }
+      for (long each : undominated) {
+        out.writeLong(each);
+      }
+    }
+
+    /** Reads what {@link #write} wrote, into empty tallies. */
+    void read(DataInputStream in) throws IOException {
+      total = in.readLong();
+      TallyBytes.length(in, ofPairs.length);
+      TallyBytes.length(in, ofArms.length);
+      TallyBytes.length(in, measures.size());
+      for (Tally tally : all()) {
+        tally.read(in);
+      }
+      for (int arm = 0; arm < undominated.length; arm++) {
+        undominated[arm] = in.readLong();
+      }
+    }
+
+    private List<Tally> all() {
+      List<Tally> all = new ArrayList<>();
+      for (Tally[] row : ofPairs) {
+        all.addAll(List.of(row));
+      }
+      for (Tally[] row : ofArms) {
+        all.addAll(List.of(row));
+      }
+      return all;
     }
 
     Tally of(int pair, Measure measure) {

@@ -11,6 +11,10 @@ final class SobolRun {
 
   private static final int MOST_ROWS = 2_000;
   private static final int BLOCK = 2; // 0 and 1 are those of the draws and of the persons
+  private static final int RESAMPLED_BLOCK = 4;
+
+  /** Samples behind an interval: enough for its 5th and 95th percentile. */
+  private static final int RESAMPLES = 500;
 
   private final SubjectRun run;
   private final People.Prepared prepared;
@@ -22,8 +26,8 @@ final class SobolRun {
     this.meter = meter;
   }
 
-  /** Returns for each pair and measure the first-order index of each input, then the totals. */
-  Map<String, double[]> indices() {
+  /** Returns the indices of each input for each pair and measure. */
+  Map<String, Sobol.Indices> indices() {
     Comparison comparison = run.comparison();
     Pairs pairs = run.pairs();
     List<Measure> measures = comparison.measures();
@@ -32,10 +36,10 @@ final class SobolRun {
     int rows = Math.min(MOST_ROWS, comparison.draws());
     Philox random = new Philox(comparison.stream());
     List<Evaluation> evaluations = run.evaluations(FatigueScenario.AS_IN_PLANS);
-    double[][] indices =
+    List<Sobol.Indices> indices =
         Sobol.indices(
             inputs,
-            rows,
+            new Resampling(rows, RESAMPLES, random, RESAMPLED_BLOCK),
             outputs,
             (row, input, second) -> {
               if (input == 0 && !second) {
@@ -55,10 +59,10 @@ final class SobolRun {
               }
               return differences;
             });
-    Map<String, double[]> named = new HashMap<>();
+    Map<String, Sobol.Indices> named = new HashMap<>();
     for (int pair = 0; pair < pairs.count(); pair++) {
       for (int m = 0; m < measures.size(); m++) {
-        named.put(SubjectRun.key(pair, measures.get(m)), indices[pair * measures.size() + m]);
+        named.put(SubjectRun.key(pair, measures.get(m)), indices.get(pair * measures.size() + m));
       }
     }
     return named;

@@ -27,7 +27,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** Compares the arms for one athlete or one cohort. */
+/** Compares the arms for one athlete or one cohort. Not thread-safe; it may start threads. */
 final class SubjectRun {
 
   private static final double LOW = 0.05;
@@ -45,6 +45,7 @@ final class SubjectRun {
   private final Set<Measure> measures;
   private final boolean pulleys;
   private final Pairs pairs;
+  private People.@Nullable Prepared prepared;
 
   /**
    * @param programs with which all arms were written out
@@ -71,33 +72,95 @@ final class SubjectRun {
     this.pairs = new Pairs(written, comparison.measures(), comparison.objectives());
   }
 
+  /** Evaluates a chunk, here or elsewhere. */
+  private interface Source {
+    Pairs.Tallies of(ComparisonParts.Kind kind, Chunks.Chunk chunk);
+  }
+
+  /** Has what {@link #evaluated} returned for a chunk. */
+  interface Elsewhere {
+    byte[] of(ComparisonParts.Kind kind, Chunks.Chunk chunk);
+  }
+
   Subject run(List<Matched> matches, RunOptions options, Meter meter) {
-    People.Prepared prepared = people.prepare(setups, pulleys);
-    int inputs = prepared.inputs().size();
-    Pairs.Tallies drawn = pairs.tallies(inputs);
+    return result(matches, options, meter, here());
+  }
+
+  /**
+   * Runs with draws and persons that were evaluated elsewhere.
+   *
+   * @throws IllegalArgumentException if what was evaluated is of another part or comparison
+   */
+  Subject join(List<Matched> matches, RunOptions options, Meter meter, Elsewhere elsewhere) {
+    int inputs = prepared().inputs().size();
+    return result(
+        matches,
+        options.threads(1),
+        meter,
+        (kind, chunk) ->
+            TallyBytes.read(
+                title(kind, chunk),
+                elsewhere.of(kind, chunk),
+                pairs.tallies(kind == ComparisonParts.Kind.DRAWS ? inputs : 0)));
+  }
+
+  /** Evaluates a chunk for {@link #join}. */
+  byte[] evaluated(ComparisonParts.Kind kind, Chunks.Chunk chunk) {
+    return TallyBytes.write(title(kind, chunk), here().of(kind, chunk));
+  }
+
+  private String title(ComparisonParts.Kind kind, Chunks.Chunk chunk) {
+    return String.join(
+        " ",
+        comparison.name(),
+        people.name(),
+        Long.toString(comparison.stream()),
+        kind.name(),
+        chunk.toString());
+  }
+
+  /** Returns how many draws or persons there are. */
+  int count(ComparisonParts.Kind kind) {
+    return switch (kind) {
+      case DRAWS -> comparison.draws();
+      case PERSONS -> people.size();
+    };
+  }
+
+  private Source here() {
+    People.Prepared with = prepared();
     Philox random = new Philox(comparison.stream());
-    Chunks.run(
-        comparison.draws(),
-        new Chunks.Work<>(
-            options.threads(), () -> chunk -> draws(chunk, prepared, random), drawn::add),
-        meter);
+    return (kind, chunk) ->
+        switch (kind) {
+          case DRAWS -> draws(chunk, with, random);
+          case PERSONS -> persons(chunk, with);
+        };
+  }
+
+  /** Returns the people on all setups, which takes long and is done once. */
+  private People.Prepared prepared() {
+    if (prepared == null) {
+      prepared = people.prepare(setups, pulleys);
+    }
+    return prepared;
+  }
+
+  private Subject result(List<Matched> matches, RunOptions options, Meter meter, Source source) {
+    People.Prepared with = prepared();
+    Pairs.Tallies drawn = pairs.tallies(with.inputs().size());
+    tally(ComparisonParts.Kind.DRAWS, drawn, source, options, meter);
     Pairs.@Nullable Tallies ofPersons = null;
     if (people.size() > 0) {
-      Pairs.Tallies persons = pairs.tallies(0);
-      Chunks.run(
-          people.size(),
-          new Chunks.Work<>(
-              options.threads(), () -> chunk -> persons(chunk, prepared), persons::add),
-          meter);
-      ofPersons = persons;
+      ofPersons = pairs.tallies(0);
+      tally(ComparisonParts.Kind.PERSONS, ofPersons, source, options, meter);
     }
-    double[][] best = values(evaluations(FatigueScenario.AS_IN_PLANS), prepared.reference());
+    double[][] best = values(evaluations(FatigueScenario.AS_IN_PLANS), with.reference());
     List<Scenarios.Modelled> scenarios =
-        new Scenarios(people, setups, measures).of(prepared, best, others, this::evaluations);
-    Map<String, double[]> sobol =
-        options.sobol() ? new SobolRun(this, prepared, meter).indices() : Map.of();
+        new Scenarios(people, setups, measures).of(with, best, others, this::evaluations);
+    Map<String, Sobol.Indices> sobol =
+        options.sobol() ? new SobolRun(this, with, meter).indices() : Map.of();
     Evaluated evaluated =
-        new Evaluated(prepared, best, drawn, Optional.ofNullable(ofPersons), scenarios, sobol);
+        new Evaluated(with, best, drawn, Optional.ofNullable(ofPersons), scenarios, sobol);
     List<Difference> differences = new ArrayList<>();
     for (int pair = 0; pair < pairs.count(); pair++) {
       for (Measure measure : comparison.measures()) {
@@ -108,11 +171,23 @@ final class SubjectRun {
         people.name(),
         people.size(),
         comparison.draws(),
-        prepared.inputs(),
+        with.inputs(),
         matches,
-        armResults(prepared, best, drawn),
+        armResults(with, best, drawn),
         differences,
         pareto(drawn));
+  }
+
+  private void tally(
+      ComparisonParts.Kind kind,
+      Pairs.Tallies sum,
+      Source source,
+      RunOptions options,
+      Meter meter) {
+    Chunks.run(
+        count(kind),
+        new Chunks.Work<>(options.threads(), () -> chunk -> source.of(kind, chunk), sum::add),
+        meter);
   }
 
   List<Evaluation> evaluations(FatigueScenario scenario) {
@@ -210,7 +285,7 @@ final class SubjectRun {
       Pairs.Tallies drawn,
       Optional<Pairs.Tallies> persons,
       List<Scenarios.Modelled> scenarios,
-      Map<String, double[]> sobol) {}
+      Map<String, Sobol.Indices> sobol) {}
 
   private Difference difference(int pair, Measure measure, Evaluated evaluated) {
     int a = pairs.first(pair);
@@ -314,16 +389,15 @@ final class SubjectRun {
 
   private List<Driver> drivers(int pair, Measure measure, Tally tally, Evaluated evaluated) {
     List<String> inputs = evaluated.prepared().inputs();
-    double[] indices = evaluated.sobol().get(key(pair, measure));
+    Sobol.Indices indices = evaluated.sobol().get(key(pair, measure));
     List<Driver> drivers = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
-      double share = indices == null ? tally.driven(i) : Math.min(1, indices[inputs.size() + i]);
-      if (share > 0.01) {
-        drivers.add(
-            new Driver(
-                inputs.get(i),
-                share,
-                indices == null ? OptionalDouble.empty() : OptionalDouble.of(indices[i])));
+      Driver driver =
+          indices == null
+              ? Driver.byCorrelation(inputs.get(i), tally.driven(i))
+              : indices.driver(inputs.get(i), i);
+      if (driver.share() > 0.01) {
+        drivers.add(driver);
       }
     }
     drivers.sort(Comparator.comparingDouble((Driver driver) -> -driver.share()));

@@ -1,5 +1,8 @@
 package gripwright.compare;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.util.Arrays;
 
 /**
@@ -14,6 +17,9 @@ final class Tally {
 
   /** Differences beyond this many steps count as this many: a ratio of 3,000 and more. */
   private static final int MOST = 8_000;
+
+  /** More than an array of counts grows to, which at most doubles beyond what it needs. */
+  private static final int MOST_STEPS = 8 * MOST;
 
   private static final double ROUNDING = 1e-12;
 
@@ -96,6 +102,46 @@ final class Tally {
       inputSums[i] += next.inputSums[i];
       inputSquares[i] += next.inputSquares[i];
     }
+  }
+
+  void write(DataOutputStream out) throws IOException {
+    out.writeInt(lowest);
+    out.writeInt(counts.length);
+    for (int count : counts) {
+      out.writeInt(count);
+    }
+    out.writeLong(total);
+    out.writeLong(greater);
+    out.writeLong(ties);
+    TallyBytes.write(out, least, most, sum, squares);
+    TallyBytes.write(out, products);
+    TallyBytes.write(out, inputSums);
+    TallyBytes.write(out, inputSquares);
+  }
+
+  /** Reads what {@link #write} wrote, into an empty tally. */
+  void read(DataInputStream in) throws IOException {
+    lowest = in.readInt();
+    int steps = in.readInt();
+    if (steps < 0 || steps > MOST_STEPS) {
+      throw new IOException(steps + " steps");
+    }
+    counts = new int[steps];
+    for (int i = 0; i < steps; i++) {
+      counts[i] = in.readInt();
+    }
+    total = in.readLong();
+    greater = in.readLong();
+    ties = in.readLong();
+    double[] sums = new double[4];
+    TallyBytes.read(in, sums);
+    least = sums[0];
+    most = sums[1];
+    sum = sums[2];
+    squares = sums[3];
+    TallyBytes.read(in, products);
+    TallyBytes.read(in, inputSums);
+    TallyBytes.read(in, inputSquares);
   }
 
   long total() {

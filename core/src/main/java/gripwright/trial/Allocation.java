@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
@@ -86,6 +87,39 @@ public final class Allocation {
    */
   public record Line(String stratum, int number, int block, String arm) {}
 
+  /**
+   * What stands for a participant in the files of those who measure.
+   *
+   * @param stratum name of the stratum
+   * @param number of the participant in the stratum, from 1, in the order of inclusion
+   * @param text six digits and capital letters, no two participants' alike
+   */
+  public record Label(String stratum, int number, String text) {}
+
+  /**
+   * A participant whose arm was revealed, and the list it was revealed from: what can be published.
+   *
+   * @param stratum name of the stratum
+   * @param number of the participant in the stratum, from 1
+   * @param arm name of the arm
+   * @param commitment of the list, 64 hexadecimal digits in small letters
+   */
+  public record Revealed(String stratum, int number, String arm, String commitment) {
+    /**
+     * Checks number and commitment.
+     *
+     * @throws IllegalArgumentException if the number is below 1, or the commitment is none
+     */
+    public Revealed {
+      Objects.requireNonNull(stratum, "stratum");
+      Objects.requireNonNull(arm, "arm");
+      if (number < 1 || !commitment.matches("[0-9a-f]{64}")) {
+        throw new IllegalArgumentException(
+            "not a revealed participant: " + number + ", " + commitment);
+      }
+    }
+  }
+
   private final Design design;
   private final byte[] key;
   private final byte[] salt;
@@ -160,6 +194,22 @@ public final class Allocation {
     return text.toString();
   }
 
+  /**
+   * Returns a label for each participant, in the order of {@link #lines()}. Labels follow from the
+   * key, and say nothing of stratum, number, block and arm: the same key and strata give the same
+   * labels, whatever the arms are.
+   */
+  public List<Label> labels() {
+    Labels drawn = new Labels(key);
+    List<Label> labels = new ArrayList<>();
+    for (int stratum = 0; stratum < design.strata().size(); stratum++) {
+      for (int number = 1; number <= design.participants(); number++) {
+        labels.add(new Label(design.strata().get(stratum), number, drawn.next(stratum, number)));
+      }
+    }
+    return Collections.unmodifiableList(labels);
+  }
+
   private static List<Line> lines(Design design, Numbers numbers) {
     List<Line> lines = new ArrayList<>();
     for (int stratum = 0; stratum < design.strata().size(); stratum++) {
@@ -198,18 +248,23 @@ public final class Allocation {
     }
   }
 
+  private static Mac mac(byte[] key) {
+    try {
+      Mac mac = Mac.getInstance("HmacSHA256");
+      mac.init(new SecretKeySpec(key, "HmacSHA256"));
+      return mac;
+    } catch (NoSuchAlgorithmException | InvalidKeyException e) {
+      throw new IllegalStateException("every Java has HMAC-SHA-256", e);
+    }
+  }
+
   /** Numbers that follow from the key and a counter. */
   private static final class Numbers {
 
     private final Mac mac;
 
     Numbers(byte[] key) {
-      try {
-        mac = Mac.getInstance("HmacSHA256");
-        mac.init(new SecretKeySpec(key, "HmacSHA256"));
-      } catch (NoSuchAlgorithmException | InvalidKeyException e) {
-        throw new IllegalStateException("every Java has HMAC-SHA-256", e);
-      }
+      mac = mac(key);
     }
 
     /** Returns a number from 0 to one less than the bound, each equally likely. */
@@ -228,6 +283,56 @@ public final class Allocation {
           return (int) (drawn % bound);
         }
       }
+    }
+  }
+
+  /** Labels that follow from the key, each drawn once. */
+  private static final class Labels {
+
+    /** Digits and letters that are not mistaken for each other; no vowels, so no words. */
+    private static final String SIGNS = "23456789BCDFGHJKMNPQRSTVWXZ";
+
+    private static final int LENGTH = 6;
+
+    /** Makes these counters longer than those of the list, so that no value is used twice. */
+    private static final byte[] PURPOSE = "label".getBytes(StandardCharsets.US_ASCII);
+
+    private final Mac mac;
+    private final Set<String> taken = new HashSet<>();
+
+    Labels(byte[] key) {
+      mac = mac(key);
+    }
+
+    String next(int stratum, int number) {
+      for (int attempt = 0; ; attempt++) {
+        byte[] counter =
+            ByteBuffer.allocate(PURPOSE.length + 3 * Integer.BYTES)
+                .put(PURPOSE)
+                .putInt(stratum)
+                .putInt(number)
+                .putInt(attempt)
+                .array();
+        String label = signs(mac.doFinal(counter));
+        if (label.length() == LENGTH && taken.add(label)) {
+          return label;
+        }
+      }
+    }
+
+    /**
+     * Returns up to six signs, each equally likely: bytes that would favour some are passed over.
+     */
+    private static String signs(byte[] drawn) {
+      int most = 256 / SIGNS.length() * SIGNS.length();
+      StringBuilder label = new StringBuilder();
+      for (byte each : drawn) {
+        int value = Byte.toUnsignedInt(each);
+        if (value < most && label.length() < LENGTH) {
+          label.append(SIGNS.charAt(value % SIGNS.length()));
+        }
+      }
+      return label.toString();
     }
   }
 }

@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.trial.Allocation.Design;
 import gripwright.trial.Allocation.Line;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -74,6 +76,65 @@ class AllocationProperties {
     assertNotEquals(
         Allocation.of(design, KEY, SALT).commitment(),
         Allocation.of(design, KEY, salt).commitment());
+  }
+
+  @Property
+  void labelsFollowFromTheKeyAndSayNothingOfTheArms(
+      @ForAll @IntRange(min = 1, max = 3) int strata,
+      @ForAll @IntRange(min = 1, max = 40) int participants,
+      @ForAll @Size(16) byte[] key) {
+    List<Allocation.Label> labels = allocation(2, strata, participants, key).labels();
+    assertEquals(labels, allocation(5, strata, participants, key).labels());
+    assertEquals(
+        labels.size(), labels.stream().map(Allocation.Label::text).distinct().count(), "alike");
+    labels.forEach(
+        label -> assertTrue(label.text().matches("[2-9B-DF-HJ-NP-TV-XZ]{6}"), "" + label));
+    byte[] other = key.clone();
+    other[3] ^= 1;
+    List<Allocation.Label> others = allocation(2, strata, participants, other).labels();
+    for (int i = 0; i < labels.size(); i++) {
+      assertEquals(labels.get(i).stratum(), others.get(i).stratum());
+      assertEquals(labels.get(i).number(), others.get(i).number());
+      assertNotEquals(labels.get(i).text(), others.get(i).text());
+    }
+  }
+
+  @Test
+  void labelsInTheirOrderSayNothingOfArmStratumAndNumber() {
+    Allocation allocation = allocation(2, 2, 4_000, KEY);
+    List<Allocation.Label> labels = allocation.labels();
+    List<Integer> order =
+        IntStream.range(0, labels.size())
+            .boxed()
+            .sorted(Comparator.comparing(i -> labels.get(i).text()))
+            .toList();
+    List<Line> lines = allocation.lines();
+    int half = order.size() / 2;
+    List<Integer> first = order.subList(0, half);
+    double tolerance = 4 * Math.sqrt(half) / 2;
+    assertEquals(half / 2.0, count(first, i -> lines.get(i).arm().equals("arm-1")), tolerance);
+    assertEquals(half / 2.0, count(first, i -> i < half), tolerance);
+    assertEquals(half / 2.0, count(first, i -> lines.get(i).number() <= 2_000), tolerance);
+    int ups = 0;
+    for (int i = 1; i < order.size(); i++) {
+      ups += order.get(i) > order.get(i - 1) ? 1 : 0;
+    }
+    assertEquals(half, ups, 2 * tolerance);
+  }
+
+  private static long count(List<Integer> which, IntPredicate wanted) {
+    return which.stream().mapToInt(Integer::intValue).filter(wanted).count();
+  }
+
+  /**
+   * Changed only on purpose: assessors of trials that began know participants by these. Calculated
+   * apart by another program from the same counters.
+   */
+  @Test
+  void theLabelsOfOneKeyStayAsTheyAre() {
+    assertEquals(
+        List.of("RH2VTF", "38BR23", "P45QCX"),
+        allocation(2, 1, 3, KEY).labels().stream().map(Allocation.Label::text).toList());
   }
 
   /** Changed only on purpose: trials that began must get the same list again. */

@@ -24,12 +24,13 @@ class StudyTest {
 
   @Test
   void theComparisonGivesItsFolder(@TempDir Path folder) throws IOException {
-    assertFolder("comparison", folder, "compare", "study.grip");
+    assertFolder("comparison", folder, "compare", "study.grip", "--log", "revealed.csv");
   }
 
   @Test
   void theSameBytesComeFromEveryNumberOfThreads(@TempDir Path folder) throws IOException {
-    assertFolder("comparison", folder, "compare", "study.grip", "--threads", "3");
+    assertFolder(
+        "comparison", folder, "compare", "study.grip", "--log", "revealed.csv", "--threads", "3");
   }
 
   @Test

@@ -118,6 +118,43 @@ class AllocateCommandTest extends CommandLine {
   }
 
   @Test
+  void theLogKeepsItsBytesAndIsReadAgainFromASpreadsheet() throws IOException {
+    assertEquals(0, allocate(), err());
+    String commitment = out().replaceAll("(?s).*commitment: ([0-9a-f]{64}).*", "$1");
+    StringBuilder expected = new StringBuilder("stratum,number,arm,commitment\n");
+    for (int number = 1; number <= 3; number++) {
+      assertEquals(0, allocate("--reveal", "" + number, "--log", "log.csv"), err());
+      String arm = out().replaceAll(".*: ", "").strip();
+      expected.append("all," + number + "," + arm + "," + commitment + "\n");
+      assertEquals(expected.toString(), Files.readString(folder.resolve("log.csv")));
+    }
+    String saved =
+        "\uFEFF" + expected.toString().replace("\n", "\r\n").replace("all", "\"all\"") + "\r\n";
+    Files.writeString(folder.resolve("saved.csv"), saved);
+    assertEquals(2, allocate("--reveal", "5", "--log", "saved.csv"));
+    assertTrue(err().contains("participant 4 of `all` is next"), err());
+    assertEquals(0, allocate("--reveal", "4", "--log", "saved.csv"), err());
+    String more = Files.readString(folder.resolve("saved.csv"));
+    assertTrue(more.startsWith(expected.toString()), more);
+    assertEquals(5, more.lines().count(), more);
+  }
+
+  @Test
+  void aLogWithADamagedLineIsRefusedAndKept() throws IOException {
+    assertEquals(0, allocate("--reveal", "1", "--log", "log.csv"), err());
+    String log = Files.readString(folder.resolve("log.csv"));
+    for (String damaged :
+        new String[] {
+          log.replace("all,1,", "all,one,"), log.replace("all,1,", "all,"), log + "\"all,2"
+        }) {
+      Files.writeString(folder.resolve("log.csv"), damaged);
+      assertEquals(2, allocate("--reveal", "2", "--log", "log.csv"), damaged);
+      assertTrue(err().contains("`log.csv`"), err());
+      assertEquals(damaged, Files.readString(folder.resolve("log.csv")));
+    }
+  }
+
+  @Test
   void anotherKeyGivesAnotherCommitment() {
     assertEquals(0, allocate(), err());
     String first = out();

@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gripwright.export.csv.CsvRows;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -78,6 +80,46 @@ class CompareCommandTest extends CommandLine {
     assertEquals(0, run("compare", "study.grip", "--as", "json", "--drivers"), err());
     assertKeeps("compare");
     assertTrue(out().contains("\"first\": 1"), out());
+    String driven = out();
+    assertEquals(0, run("compare", "study.grip", "--as=json", "--drivers", "--threads", "3"));
+    assertEquals(driven, out());
+  }
+
+  @Test
+  void driversHaveIntervalsInEveryOutput() throws IOException {
+    assertEquals(0, run("compare", "study.grip"), err());
+    assertFalse(out().contains("Sobol"), out());
+    assertEquals(0, run("compare", "study.grip", "--drivers"), err());
+    String text = out().replaceAll("\\s+", " ");
+    assertTrue(text.contains("(Sobol indices)"), out());
+    assertTrue(
+        Pattern.compile("\\(total \\d+ %, \\d+ to \\d+ %; alone \\d+ %, -?\\d+ to \\d+ %\\)")
+            .matcher(text)
+            .find(),
+        out());
+    assertEquals(0, run("compare", "study.grip", "--drivers", "--to", "driven"), err());
+    assertEquals(0, run("compare", "study.grip", "--to", "plain"), err());
+    assertIntervals("driven", true);
+    assertIntervals("plain", false);
+  }
+
+  private void assertIntervals(String name, boolean some) throws IOException {
+    String table = Files.readString(folder.resolve(name + "/sensitivity.csv"));
+    List<List<String>> rows = CsvRows.of(table).orElseThrow();
+    List<String> head = rows.get(0);
+    int checked = 0;
+    for (List<String> row : rows.subList(1, rows.size())) {
+      if (row.get(head.indexOf("kind")).equals("parameter")) {
+        for (String index : List.of("total", "first")) {
+          String low = row.get(head.indexOf(index + "Low90"));
+          String high = row.get(head.indexOf(index + "High90"));
+          assertEquals(some, !low.isEmpty() && !high.isEmpty(), table);
+          assertTrue(!some || Double.parseDouble(low) <= Double.parseDouble(high), row.toString());
+        }
+        checked++;
+      }
+    }
+    assertTrue(checked > 0, table);
   }
 
   @Test

@@ -3,6 +3,7 @@ package gripwright.export.csv;
 import gripwright.compare.ComparisonResult;
 import gripwright.compare.ComparisonResult.ArmResult;
 import gripwright.compare.ComparisonResult.Difference;
+import gripwright.compare.ComparisonResult.Interval;
 import gripwright.compare.ComparisonResult.PlannedHold;
 import gripwright.compare.ComparisonResult.PlannedWeek;
 import gripwright.compare.ComparisonResult.Subject;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -289,7 +291,11 @@ public final class ComparisonCsv {
             text("kind", "parameter or model."),
             text("name", "Name of the parameter or the model."),
             estimate("total", "", "Share of the variance that goes with a parameter."),
+            estimate("totalLow90", "", "5th percentile of the total Sobol index, if asked for."),
+            estimate("totalHigh90", "", "95th percentile of the total Sobol index."),
             estimate("first", "", "First-order Sobol index, if asked for."),
+            estimate("firstLow90", "", "5th percentile of the first-order index."),
+            estimate("firstHigh90", "", "95th percentile of the first-order index."),
             estimate("difference", "", "The difference by the model.")),
         results,
         (comparison, subject, rows) -> {
@@ -306,13 +312,22 @@ public final class ComparisonCsv {
                                 "parameter",
                                 driver.input(),
                                 plain(driver.share()),
+                                plain(driver.shareInterval().map(Interval::low)),
+                                plain(driver.shareInterval().map(Interval::high)),
                                 plain(driver.first()),
+                                plain(driver.firstInterval().map(Interval::low)),
+                                plain(driver.firstInterval().map(Interval::high)),
                                 "")));
             each.scenarios()
                 .forEach(
                     scenario ->
                         rows.add(
-                            with(head, "model", scenario.name(), "", "", plain(scenario.best()))));
+                            with(
+                                with(head, "model", scenario.name(), "", "", ""),
+                                "",
+                                "",
+                                "",
+                                plain(scenario.best()))));
           }
         });
   }
@@ -325,6 +340,10 @@ public final class ComparisonCsv {
 
   private static String plain(OptionalDouble value) {
     return value.isPresent() ? plain(value.getAsDouble()) : "";
+  }
+
+  private static String plain(Optional<Double> value) {
+    return value.map(number -> plain(number.doubleValue())).orElse("");
   }
 
   private static String plain(double value) {

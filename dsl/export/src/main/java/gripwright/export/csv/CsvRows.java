@@ -36,7 +36,15 @@ public final class CsvRows {
 
   /** Returns rows as CSV. */
   public static String text(List<List<String>> rows) {
-    CsvText text = new CsvText();
+    return text(rows, new CsvText());
+  }
+
+  /** Returns rows as CSV whose lines end in a line feed alone, for a file that people read. */
+  public static String lines(List<List<String>> rows) {
+    return text(rows, CsvText.withLineFeeds());
+  }
+
+  private static String text(List<List<String>> rows, CsvText text) {
     rows.forEach(text::line);
     return text.toString();
   }

@@ -26,11 +26,20 @@ final class CsvText {
   private final CSVPrinter csv;
 
   CsvText() {
+    this(FORMAT);
+  }
+
+  private CsvText(CSVFormat format) {
     try {
-      csv = new CSVPrinter(text, FORMAT);
+      csv = new CSVPrinter(text, format);
     } catch (IOException e) {
       throw impossible(e);
     }
+  }
+
+  /** Returns a text whose lines end in a line feed alone. */
+  static CsvText withLineFeeds() {
+    return new CsvText(FORMAT.builder().setRecordSeparator('\n').get());
   }
 
   /** Adds a line. */

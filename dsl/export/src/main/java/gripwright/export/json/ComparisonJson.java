@@ -5,6 +5,7 @@ import gripwright.compare.Comparison;
 import gripwright.compare.ComparisonResult;
 import gripwright.compare.ComparisonResult.ArmResult;
 import gripwright.compare.ComparisonResult.Difference;
+import gripwright.compare.ComparisonResult.Interval;
 import gripwright.compare.ComparisonResult.Matched;
 import gripwright.compare.ComparisonResult.Subject;
 import gripwright.compare.ComparisonResult.Value;
@@ -243,7 +244,9 @@ final class ComparisonJson {
                 () -> {
                   json.field("input", driver.input());
                   json.field("total", driver.share(), SHARE);
+                  interval(json, "total", driver.shareInterval());
                   json.field("first", driver.first(), SHARE);
+                  interval(json, "first", driver.firstInterval());
                 }));
     json.list(
         "scenarios",
@@ -255,6 +258,19 @@ final class ComparisonJson {
                   json.field("best", finite(scenario.best()), VALUE);
                 }));
     json.field("verdict", difference.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+  }
+
+  private static void interval(JsonText json, String of, Optional<Interval> interval) {
+    json.field(of + "Low90", low(interval), SHARE);
+    json.field(of + "High90", high(interval), SHARE);
+  }
+
+  private static OptionalDouble low(Optional<Interval> interval) {
+    return interval.isPresent() ? OptionalDouble.of(interval.get().low()) : OptionalDouble.empty();
+  }
+
+  private static OptionalDouble high(Optional<Interval> interval) {
+    return interval.isPresent() ? OptionalDouble.of(interval.get().high()) : OptionalDouble.empty();
   }
 
   /** Returns the word for how two values are compared. */

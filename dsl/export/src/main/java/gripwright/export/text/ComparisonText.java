@@ -129,6 +129,11 @@ public final class ComparisonText {
         subject.athletes() > 0
             ? words.say("compared.legend") + " " + words.say("compared.legend-share")
             : words.say("compared.legend"));
+    if (subject.differences().stream()
+        .flatMap(difference -> difference.drivers().stream())
+        .anyMatch(driver -> driver.first().isPresent())) {
+      page.wrapped("", words.say("compared.legend-sobol"));
+    }
     String done = "";
     for (Difference difference : subject.differences()) {
       String pair = difference.a() + " " + difference.b();
@@ -358,18 +363,8 @@ public final class ComparisonText {
       return;
     }
     if (!difference.drivers().isEmpty()) {
-      List<String> drivers = new ArrayList<>();
-      difference
-          .drivers()
-          .forEach(
-              driver ->
-                  drivers.add(
-                      words.say(
-                          "compared.driver",
-                          "input",
-                          driver.input(),
-                          "percent",
-                          Numbers.plain(driver.share() * PERCENT, 0))));
+      DriverWords driven = new DriverWords(words);
+      List<String> drivers = difference.drivers().stream().map(driven::of).toList();
       notes.add(
           words.say(
               "compared.drivers",

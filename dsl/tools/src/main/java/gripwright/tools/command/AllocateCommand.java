@@ -2,12 +2,14 @@ package gripwright.tools.command;
 
 import gripwright.compare.Arm;
 import gripwright.compare.Comparison;
+import gripwright.export.csv.CsvRows;
 import gripwright.finding.Nearest;
 import gripwright.language.Gripwright;
 import gripwright.language.Reading;
 import gripwright.quantity.Numbers;
 import gripwright.trial.Allocation;
 import gripwright.trial.Allocation.Design;
+import gripwright.trial.Allocation.Label;
 import gripwright.trial.Allocation.Line;
 import gripwright.trial.DetectableChange;
 import gripwright.trial.SampleSize;
@@ -29,12 +31,13 @@ public final class AllocateCommand {
                           [--dropout SHARE] [--noise CV]
       gripwright allocate FILE NAME --key KEYFILE --participants N [--strata A,B,...]
                           [--reveal NUMBER [--stratum A] --log FILE] [--list]
+                          [--labels] [--assessor FOLDER [--visits A,B,...]]
 
       Plans a trial of the arms of a comparison. Allocation is by permuted blocks of two
       or three times the number of arms, in random order, within strata. It follows from
-      a secret key: without it nobody can foresee who is next. Without --reveal and
-      --list it prints the commitment, which can be published beforehand: the SHA-256 of
-      key, salt and list.
+      a secret key: without it nobody can foresee who is next. Without --reveal, --list,
+      --labels and --assessor it prints the commitment, which can be published
+      beforehand: the SHA-256 of key, salt and list.
 
         --new-key KEYFILE   writes a new random key; keep it outside the project
         --effect D          smallest difference of interest, in standard deviations:
@@ -53,6 +56,14 @@ public final class AllocateCommand {
         --log FILE          keeps who was revealed: a participant is revealed only after
                             the one before, and is written there
         --list              prints the whole list, for the end of the trial
+        --labels            prints the label of each participant, without arms, for
+                            those who include: the participant brings it to every visit
+        --assessor FOLDER   writes the participants by label with their visits, for
+                            those who measure, with `datapackage.json`: no arm, stratum
+                            or order of inclusion; an existing folder must be empty or
+                            ours
+        --visits A,B        the visits in their order, the same for everybody: days such
+                            as 2027-01-31, or names; `before,after` by default
         --root DIR          the folder that `use` may read from; the file's own by
                             default
 
@@ -86,7 +97,11 @@ public final class AllocateCommand {
             Arguments.STRATUM,
             Arguments.LOG,
             Arguments.LIST,
+            Arguments.LABELS,
+            Arguments.ASSESSOR,
+            Arguments.VISITS,
             Arguments.ROOT);
+    AssessorFolder.checkOptions(given);
     if (given.value(Arguments.NEW_KEY).isPresent()) {
       String written = given.value(Arguments.NEW_KEY).get();
       AllocationKey.create(given.path(written), written);
@@ -110,8 +125,12 @@ public final class AllocateCommand {
       return reading.fileRead() ? Exit.ERRORS : Exit.USAGE;
     }
     Allocation allocation = allocation(given, comparison(reading, given, file));
-    if (given.value(Arguments.REVEAL).isPresent()) {
+    if (given.has(Arguments.ASSESSOR)) {
+      console.out(AssessorFolder.write(allocation, given));
+    } else if (given.value(Arguments.REVEAL).isPresent()) {
       console.out(reveal(allocation, given));
+    } else if (given.has(Arguments.LABELS)) {
+      console.out(labels(allocation));
     } else if (given.has(Arguments.LIST)) {
       console.out(allocation.text());
       console.err("commitment " + allocation.commitment() + "\n");
@@ -202,6 +221,14 @@ public final class AllocateCommand {
     } catch (IllegalArgumentException e) {
       throw new UsageException("such an allocation can't be made: " + e.getMessage());
     }
+  }
+
+  private static String labels(Allocation allocation) {
+    List<List<String>> rows = new ArrayList<>(List.of(List.of("stratum", "number", "label")));
+    for (Label label : allocation.labels()) {
+      rows.add(List.of(label.stratum(), Integer.toString(label.number()), label.text()));
+    }
+    return CsvRows.lines(rows);
   }
 
   private static String described(Allocation allocation) {

@@ -55,6 +55,9 @@ final class Arguments {
   static final Spec STRATUM = new Spec("stratum", "A");
   static final Spec LOG = new Spec("log", "FILE");
   static final Spec LIST = new Spec("list", "");
+  static final Spec LABELS = new Spec("labels", "");
+  static final Spec ASSESSOR = new Spec("assessor", "FOLDER");
+  static final Spec VISITS = new Spec("visits", "A,B");
   static final Spec CODES = new Spec("codes", "KEYFILE");
   static final Spec DRIVERS = new Spec("drivers", "");
   static final Spec THREADS = new Spec("threads", "N");

@@ -108,7 +108,7 @@ final class CodeKey {
   }
 
   /** Returns a path without links, as far as it exists. */
-  private static Path real(Path path) {
+  static Path real(Path path) {
     Path absolute = path.toAbsolutePath().normalize();
     for (Path at = absolute; at != null; at = at.getParent()) {
       try {

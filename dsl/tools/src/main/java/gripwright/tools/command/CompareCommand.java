@@ -5,6 +5,7 @@ import gripwright.compare.Comparison;
 import gripwright.compare.ComparisonResult;
 import gripwright.compare.RunOptions;
 import gripwright.export.csv.ComparisonCsv;
+import gripwright.export.csv.TidyTable;
 import gripwright.export.text.ComparisonText;
 import gripwright.finding.Nearest;
 import gripwright.finding.ReportedFinding;
@@ -26,7 +27,8 @@ public final class CompareCommand {
   public static final String HELP =
       """
       gripwright compare FILE [NAME] [--as text|json|csv] [--to FOLDER] [--drivers]
-                              [--threads N] [--codes KEYFILE] [--root DIR] [--all]
+                              [--threads N] [--codes KEYFILE] [--log FILE]
+                              [--root DIR] [--all]
 
       Compares the arms of a comparison, or of every comparison of the file: time under
       tension, load-time, impulse, fatigue and the load on pulleys, each with the
@@ -41,6 +43,9 @@ public final class CompareCommand {
                             figures into a folder; an existing one must be empty or ours
         --codes KEYFILE     codes instead of athletes' names in the folder: a CSV of
                             `athlete,code` outside it; made with random codes if missing
+        --log FILE          the participants of the trial who were revealed, as kept by
+                            `allocate --reveal`: they are in `allocation.csv` of the
+                            folder, with the commitment
         --drivers           Sobol indices of the parameters that move each difference;
                             takes as many runs as there are parameters
         --threads N         how many threads work, 1 to 256; 1 by default. The result is
@@ -68,6 +73,7 @@ public final class CompareCommand {
             Arguments.AS_OR_CSV,
             Arguments.TO,
             Arguments.CODES,
+            Arguments.LOG,
             Arguments.DRIVERS,
             Arguments.THREADS,
             Arguments.ROOT,
@@ -81,9 +87,11 @@ public final class CompareCommand {
       Refusal.write(reading.files(), reading.findings(), reading.located(), given, console);
       return reading.fileRead() ? Exit.ERRORS : Exit.USAGE;
     }
+    Collection<Comparison> chosen = chosen(reading, given, file);
+    Optional<TidyTable> revealed = StudyFiles.revealed(chosen, given);
     List<ComparisonResult> results = new ArrayList<>();
     List<LocatedFinding> located = new ArrayList<>(reading.located());
-    for (Comparison comparison : chosen(reading, given, file)) {
+    for (Comparison comparison : chosen) {
       ComparisonResult result = reading.run(comparison).run(options(given));
       results.add(result);
       result.findings().forEach(finding -> located.add(reading.located(finding)));
@@ -97,7 +105,7 @@ public final class CompareCommand {
       return Exit.ERRORS;
     }
     if (given.value(Arguments.TO).isPresent()) {
-      console.out(StudyFiles.write(results, reading, given));
+      console.out(StudyFiles.write(results, revealed, reading, given));
       console.err(FindingText.plain().render(once));
       return Exit.FINE;
     }

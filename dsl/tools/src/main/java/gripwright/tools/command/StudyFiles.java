@@ -1,7 +1,10 @@
 package gripwright.tools.command;
 
+import gripwright.compare.Arm;
+import gripwright.compare.Comparison;
 import gripwright.compare.ComparisonResult;
 import gripwright.compare.ComparisonResult.Subject;
+import gripwright.export.csv.AllocationCsv;
 import gripwright.export.csv.ComparisonCsv;
 import gripwright.export.csv.TidyTable;
 import gripwright.export.json.JsonDocuments;
@@ -11,8 +14,10 @@ import gripwright.export.picture.ParetoPicture;
 import gripwright.export.study.ComparisonMethods;
 import gripwright.export.study.Pseudonyms;
 import gripwright.language.Reading;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +27,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Writes comparisons as a folder: tables, their description, methods and figures. */
 final class StudyFiles {
@@ -31,11 +37,46 @@ final class StudyFiles {
   private StudyFiles() {}
 
   /**
+   * Returns the table of the participants who were revealed, if {@code --log} names their log.
+   *
+   * @param chosen the comparisons that are run
+   * @throws UsageException if the log can't be read, or belongs to another trial or to several
+   */
+  static Optional<TidyTable> revealed(Collection<Comparison> chosen, Arguments given)
+      throws UsageException {
+    Optional<String> written = given.value(Arguments.LOG);
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!given.has(Arguments.TO)) {
+      throw new UsageException("--log needs --to FOLDER, which then has `allocation.csv`");
+    }
+    if (chosen.size() != 1) {
+      throw new UsageException("--log belongs to one comparison: give its NAME");
+    }
+    Path file = given.path(written.get());
+    if (!Files.exists(file)) {
+      throw new UsageException("cannot read `" + written.get() + "`: there is no such file");
+    }
+    Comparison comparison = chosen.iterator().next();
+    return Optional.of(
+        AllocationCsv.revealed(
+            comparison.name(),
+            RevealedLog.read(file, written.get())
+                .published(comparison.arms().stream().map(Arm::name).toList())));
+  }
+
+  /**
    * Writes the folder and returns a line about it.
    *
+   * @param revealed the table of {@link #revealed}
    * @throws UsageException if it can't be written
    */
-  static String write(List<ComparisonResult> results, Reading reading, Arguments given)
+  static String write(
+      List<ComparisonResult> results,
+      Optional<TidyTable> revealed,
+      Reading reading,
+      Arguments given)
       throws UsageException {
     Path folder = given.path(given.value(Arguments.TO).orElseThrow());
     Optional<CodeKey> key = CodeKey.of(given, folder, athletes(results), reading);
@@ -44,7 +85,9 @@ final class StudyFiles {
     Provenance provenance = Console.provenance(reading.files(), names);
     Map<String, String> texts = new LinkedHashMap<>();
     List<TidyTable> tables =
-        ComparisonCsv.tables(shown).stream().map(table -> table.withTexts(names::hide)).toList();
+        Stream.concat(ComparisonCsv.tables(shown).stream(), revealed.stream())
+            .map(table -> table.withTexts(names::hide))
+            .toList();
     tables.forEach(table -> texts.put(table.fileName(), table.csv()));
     String title =
         shown.size() == 1
