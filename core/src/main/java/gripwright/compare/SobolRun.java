@@ -62,7 +62,7 @@ final class SobolRun {
     Map<String, Sobol.Indices> named = new HashMap<>();
     for (int pair = 0; pair < pairs.count(); pair++) {
       for (int m = 0; m < measures.size(); m++) {
-        named.put(SubjectRun.key(pair, measures.get(m)), indices.get(pair * measures.size() + m));
+        named.put(Outcomes.key(pair, measures.get(m)), indices.get(pair * measures.size() + m));
       }
     }
     return named;
