@@ -35,6 +35,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.Function;
 
 /**
  * Expands a line of a session into exercises with loads: one, or several that share its sets if the
@@ -108,25 +109,76 @@ final class LineExpansion {
   }
 
   private Optional<PlannedExercise> prescribed(Line line, Grip grip, FindingList into) {
-    Dose dose = dose(line, grip);
-    Optional<PlannedExercise> planned =
-        prescription.prescribe(line.exercise(), grip, dose, line.place(0), into);
-    ModelPath key = line.path().without("week", "date");
+    return prescribed(
+        line.exercise(),
+        dose(line, grip),
+        line.place(0),
+        alone ->
+            frame.dated(
+                line.week(),
+                line.session(),
+                line.day(),
+                List.of(alone),
+                new PlacementReason.Unplaced()),
+        into);
+  }
+
+  /**
+   * Returns an exercise with its load; a line without one is kept for the rules.
+   *
+   * @param alone makes a session of an exercise alone
+   */
+  private Optional<PlannedExercise> prescribed(
+      Exercise exercise,
+      Dose dose,
+      Prescription.Place place,
+      Function<PlannedExercise, DatedSession> alone,
+      FindingList into) {
+    Grip grip = Choice.grips(exercise).get(0);
+    Optional<PlannedExercise> planned = prescription.prescribe(exercise, grip, dose, place, into);
+    ModelPath key = place.path().without("week", "date");
     DatedSession known = unloaded.get(key);
     if (planned.isEmpty() && (known == null || timeline.isPast(known.date()))) {
       prescription
-          .unloaded(line.exercise(), grip, dose, line.place(0))
-          .map(
-              alone ->
-                  frame.dated(
-                      line.week(),
-                      line.session(),
-                      line.day(),
-                      List.of(alone),
-                      new PlacementReason.Unplaced()))
+          .unloaded(exercise, grip, dose, place)
+          .map(alone)
           .ifPresent(session -> unloaded.put(key, session));
     }
     return planned;
+  }
+
+  /**
+   * A line of a test on a day: a warm-up, which does not advance.
+   *
+   * @param week the week
+   * @param day the day
+   * @param exercise the line
+   * @param path its place
+   * @param before the number of exercises before it
+   */
+  record Before(WeekContext week, LocalDate day, Exercise exercise, ModelPath path, int before) {}
+
+  /** Returns the exercise of a line of a test; empty, with a finding, if it can't be done. */
+  Optional<PlannedExercise> beforeTest(Before line, FindingList into) {
+    WeekContext week = line.week();
+    Grip grip = Choice.grips(line.exercise()).get(0);
+    Dose dose =
+        within(
+            progression(week)
+                .dose(line.exercise(), grip, week.standing(), line.day(), line.path()));
+    return prescribed(
+        line.exercise(),
+        dose,
+        new Prescription.Place(line.day(), line.before() + 1, line.path(), week.standing().rise()),
+        alone ->
+            DatedSession.builder(
+                    line.day(), "test", prescription.bodyMassOn(line.day()), line.path())
+                .week(week.number())
+                .block(week.block().name())
+                .exercises(List.of(alone))
+                .placedBecause(new PlacementReason.Unplaced())
+                .build(),
+        into);
   }
 
   /**

@@ -63,6 +63,11 @@ final class SessionFrame {
     return (int) ((seconds + 59) / 60);
   }
 
+  /** Returns the rest between two exercises of tests. */
+  Duration restBetween() {
+    return plan.restBetween();
+  }
+
   /** Returns the rest between two exercises. */
   Duration restBetween(SessionPlan session) {
     return session.contentFor(athlete.name()).restBetween().orElse(plan.restBetween());

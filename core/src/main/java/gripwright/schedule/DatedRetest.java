@@ -7,9 +7,11 @@ import gripwright.plan.TestCount;
 import gripwright.plan.TestKind;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** Tests on a day. They count as hard. Immutable. */
@@ -30,6 +32,27 @@ public final class DatedRetest {
     }
   }
 
+  /**
+   * What prepares for the tests.
+   *
+   * @param minutes the time of the warm-up, in minutes, if it is not that of the plan
+   * @param text words for the athlete about it
+   * @param exercises exercises in it, in order, with loads; no log line is needed for them
+   */
+  public record WarmUp(
+      OptionalDouble minutes, Optional<String> text, List<PlannedExercise> exercises) {
+    /** Nothing but the warm-up of the plan. */
+    public static final WarmUp OF_PLAN =
+        new WarmUp(OptionalDouble.empty(), Optional.empty(), List.of());
+
+    /** Refuses null and copies the list. */
+    public WarmUp {
+      Objects.requireNonNull(minutes, "minutes");
+      Objects.requireNonNull(text, "text");
+      exercises = List.copyOf(exercises);
+    }
+  }
+
   /** The components; lists are copied. */
   private record Parts(
       LocalDate date,
@@ -38,6 +61,7 @@ public final class DatedRetest {
       List<Setup> setups,
       TestKind kind,
       Attempts attempts,
+      WarmUp warmUp,
       List<String> notes,
       String insteadOf,
       PlacementReason placedBecause,
@@ -68,6 +92,11 @@ public final class DatedRetest {
     return new Builder(date, week, block, test.setups(), Duration.ofSeconds(1), path)
         .kind(test.kind())
         .attempts(new Attempts(test.attempts(), test.resting(), test.counts()))
+        .warmUp(
+            new WarmUp(
+                test.warmUp().stream().mapToDouble(time -> time.toNanos() / 6e10).findFirst(),
+                test.warmUpText(),
+                List.of()))
         .notes(test.notes());
   }
 
@@ -126,6 +155,26 @@ public final class DatedRetest {
     return parts.attempts;
   }
 
+  /** Returns what prepares for the tests. */
+  public WarmUp warmUp() {
+    return parts.warmUp;
+  }
+
+  /** Returns the exercises of the warm-up, in order, with loads. */
+  public List<PlannedExercise> exercises() {
+    return parts.warmUp.exercises;
+  }
+
+  /** Returns the load-time of the warm-up, in kg s; the tests themselves have none. */
+  public double loadIndex() {
+    return parts.warmUp.exercises.stream().mapToDouble(PlannedExercise::loadIndex).sum();
+  }
+
+  /** Returns the time under tension of the warm-up, in s. */
+  public double timeUnderLoadSeconds() {
+    return parts.warmUp.exercises.stream().mapToDouble(PlannedExercise::timeUnderLoadSeconds).sum();
+  }
+
   /** Returns the coach's notes. */
   public List<String> notes() {
     return parts.notes;
@@ -155,6 +204,7 @@ public final class DatedRetest {
   public boolean isPlain() {
     return parts.kind instanceof TestKind.Hold
         && parts.attempts.equals(new Attempts(1, Duration.ZERO, Optional.empty()))
+        && parts.warmUp.equals(WarmUp.OF_PLAN)
         && parts.notes.isEmpty();
   }
 
@@ -186,6 +236,7 @@ public final class DatedRetest {
     private List<Setup> setups;
     private TestKind kind;
     private Attempts attempts = new Attempts(1, Duration.ZERO, Optional.empty());
+    private WarmUp warmUp = WarmUp.OF_PLAN;
     private List<String> notes = List.of();
     private String insteadOf = "";
     private PlacementReason placedBecause = new PlacementReason.Unplaced();
@@ -208,6 +259,7 @@ public final class DatedRetest {
       setups = copied.setups;
       kind = copied.kind;
       attempts = copied.attempts;
+      warmUp = copied.warmUp;
       notes = copied.notes;
       insteadOf = copied.insteadOf;
       placedBecause = copied.placedBecause;
@@ -262,6 +314,13 @@ public final class DatedRetest {
       return this;
     }
 
+    /** Sets what prepares for the tests. */
+    public Builder warmUp(WarmUp value) {
+      Objects.requireNonNull(value, "value");
+      warmUp = value;
+      return this;
+    }
+
     /** Sets the coach's notes. */
     public Builder notes(List<String> value) {
       Objects.requireNonNull(value, "value");
@@ -283,6 +342,18 @@ public final class DatedRetest {
       return this;
     }
 
+    /** Sets its place in the model, and the places of its exercises. */
+    public Builder at(ModelPath value) {
+      List<PlannedExercise> moved = new ArrayList<>();
+      for (PlannedExercise exercise : warmUp.exercises()) {
+        List<ModelPath.Step> steps = exercise.path().steps();
+        String number = steps.get(steps.size() - 1).name();
+        moved.add(exercise.toBuilder().path(value.then("exercise", number)).build());
+      }
+      warmUp = new WarmUp(warmUp.minutes(), warmUp.text(), moved);
+      return path(value);
+    }
+
     /** Sets its place in the model. */
     public Builder path(ModelPath value) {
       Objects.requireNonNull(value, "value");
@@ -294,7 +365,17 @@ public final class DatedRetest {
     public DatedRetest build() {
       return new DatedRetest(
           new Parts(
-              date, week, block, setups, kind, attempts, notes, insteadOf, placedBecause, path));
+              date,
+              week,
+              block,
+              setups,
+              kind,
+              attempts,
+              warmUp,
+              notes,
+              insteadOf,
+              placedBecause,
+              path));
     }
   }
 }

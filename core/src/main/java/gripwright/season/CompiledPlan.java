@@ -13,6 +13,7 @@ import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -185,8 +186,11 @@ public final class CompiledPlan {
         .map(e -> e.setup().grip())
         .forEach(g -> grips.put(g.name(), g));
     retests().stream()
-        .flatMap(r -> r.setups().stream())
-        .forEach(r -> grips.put(r.grip().name(), r.grip()));
+        .flatMap(
+            r ->
+                Stream.concat(
+                    r.setups().stream(), r.exercises().stream().map(PlannedExercise::setup)))
+        .forEach(setup -> grips.put(setup.grip().name(), setup.grip()));
     List<Caution> cautions = new ArrayList<>();
     grips.forEach(
         (name, grip) ->

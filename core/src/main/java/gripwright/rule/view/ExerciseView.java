@@ -191,7 +191,8 @@ public final class ExerciseView implements Named, Subject {
   @Override
   public ModelPath waived() {
     WeekView week = week();
-    return test && week != null ? week.path().then("date", session.date.toString()) : path;
+    boolean ofTest = session.what == SessionView.What.RETEST;
+    return ofTest && week != null ? week.path().then("date", session.date.toString()) : path;
   }
 
   public Grip grip() {

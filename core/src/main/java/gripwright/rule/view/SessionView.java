@@ -168,6 +168,14 @@ public final class SessionView implements Named, Subject {
       session.fingerBits |= setup.grip().fingers().bits();
     }
     session.hardFingerBits = session.fingerBits;
+    for (PlannedExercise planned : retest.exercises()) {
+      ExerciseView exercise = new ExerciseView(planned, session);
+      session.exercises.add(exercise);
+      session.load += exercise.load;
+      session.timeUnderLoad += exercise.timeUnderLoad;
+      session.fingerBits |= exercise.fingers().bits();
+      session.hardFingerBits |= planned.hard() ? exercise.fingers().bits() : 0;
+    }
     return session;
   }
 

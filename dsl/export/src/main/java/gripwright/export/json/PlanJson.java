@@ -33,6 +33,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** Writes one compiled plan as JSON. */
 final class PlanJson {
@@ -278,11 +279,12 @@ final class PlanJson {
     json.field("timeUnderLoadSeconds", week.timeUnderLoadSeconds(), SECONDS);
     json.field("loadIndex", week.loadIndex(), KILOGRAM_SECONDS);
     List<FingerWork> parts = new ArrayList<>();
-    for (DatedSession session : plan.sessionsOf(week.number())) {
-      session
-          .exercises()
-          .forEach(e -> parts.addAll(ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
-    }
+    Stream.concat(
+            plan.sessionsOf(week.number()).stream().flatMap(s -> s.exercises().stream()),
+            plan.retests().stream()
+                .filter(test -> test.week() == week.number())
+                .flatMap(test -> test.exercises().stream()))
+        .forEach(e -> parts.addAll(ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
     List<FingerWork> fingers = FingerWork.together(parts);
     json.list("fingers", fingers, f -> json.line(() -> finger(json, f)));
   }
@@ -310,6 +312,10 @@ final class PlanJson {
         SECONDS);
     if (!retest.isPlain()) {
       TestJson.kind(json, retest);
+    }
+    TestJson.warmUp(json, retest.warmUp());
+    if (!retest.exercises().isEmpty()) {
+      json.list("exercises", retest.exercises(), e -> json.object(() -> exercise(json, e)));
     }
     json.list("grips", retest.setups(), s -> json.line(() -> setup(json, s)));
     json.field("insteadOf", retest.insteadOf().isEmpty() ? null : retest.insteadOf());

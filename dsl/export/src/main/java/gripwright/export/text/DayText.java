@@ -133,9 +133,8 @@ public final class DayText {
     if (!retest.insteadOf().isEmpty()) {
       page.wrapped("  ", words.say("season.day-instead", "session", retest.insteadOf()));
     }
-    retest
-        .notes()
-        .forEach(note -> page.wrapped("  ", words.say("season.note", "note", Page.clean(note))));
+    new TestWords(words)
+        .addBody(page, "  ", retest, new ExerciseTable(words, retest.exercises().stream()));
   }
 
   private void session(DatedSession session) {

@@ -13,6 +13,7 @@ import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Writes the exercises of all sessions of one name as rows of one table, so that columns are
@@ -35,15 +36,19 @@ final class ExerciseTable {
 
   /** Creates a table wide enough for the exercises of these sessions. */
   ExerciseTable(List<DatedSession> sessions, Words words) {
+    this(words, sessions.stream().flatMap(session -> session.exercises().stream()));
+  }
+
+  /** Creates a table wide enough for these exercises. */
+  ExerciseTable(Words words, Stream<PlannedExercise> exercises) {
     this.words = words;
-    for (DatedSession session : sessions) {
-      for (PlannedExercise exercise : session.exercises()) {
-        String[] cells = cells(exercise);
-        for (int i = 0; i < widths.length; i++) {
-          widths[i] = Math.max(widths[i], cells[i].length());
-        }
-      }
-    }
+    exercises.forEach(
+        exercise -> {
+          String[] cells = cells(exercise);
+          for (int i = 0; i < widths.length; i++) {
+            widths[i] = Math.max(widths[i], cells[i].length());
+          }
+        });
     int width = INDENT.length();
     for (int i = 0; i < widths.length; i++) {
       width += widths[i] + (widths[i] == 0 ? 0 : before(i).length());

@@ -29,6 +29,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Writes a season for a coach: athlete and goal, the joint angles in each grip, then each week with
@@ -42,6 +43,7 @@ public final class SeasonText {
 
   private final CompiledPlan compiled;
   private final Map<String, ExerciseTable> tables = new HashMap<>();
+  private final ExerciseTable testTable;
   private final Words words;
   private final int dayWidth;
   private final WeekNotes notes;
@@ -57,6 +59,8 @@ public final class SeasonText {
     compiled.sessions().stream()
         .collect(Collectors.groupingBy(DatedSession::name))
         .forEach((name, sessions) -> tables.put(name, new ExerciseTable(sessions, words)));
+    testTable =
+        new ExerciseTable(words, compiled.retests().stream().flatMap(t -> t.exercises().stream()));
     notes = new WeekNotes(compiled, words, source);
   }
 
@@ -159,8 +163,9 @@ public final class SeasonText {
     compiled.clearances().forEach(injury -> page.wrapped("", cleared(injury)));
     page.gap();
     page.wrapped("", words.say("season.legend"));
-    if (compiled.sessions().stream()
-        .flatMap(session -> session.exercises().stream())
+    if (Stream.concat(
+            compiled.sessions().stream().flatMap(session -> session.exercises().stream()),
+            compiled.retests().stream().flatMap(test -> test.exercises().stream()))
         .anyMatch(exercise -> exercise.scheme().hasBound())) {
       page.wrapped("", words.say("season.legend-bound"));
     }
@@ -355,9 +360,7 @@ public final class SeasonText {
             words.commas(retest.setups().stream().map(words::setup).toList()),
             "session",
             retest.insteadOf()));
-    retest
-        .notes()
-        .forEach(note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));
+    new TestWords(words).addBody(page, "    ", retest, testTable);
   }
 
   /** Writes the tests of a week before or after those of the plan. */

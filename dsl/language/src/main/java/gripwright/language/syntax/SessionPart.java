@@ -54,14 +54,19 @@ public sealed interface SessionPart extends Syntax
       @Nullable Word warmUp,
       @Nullable Text rehabilitation,
       @Nullable Text note)
-      implements SessionPart {
+      implements SessionPart, TestPart {
     /** Copies the lists. */
     public DoItem {
       with = List.copyOf(with);
     }
 
     @Override
-    public void accept(Visitor visitor) {
+    public void accept(SessionPart.Visitor visitor) {
+      visitor.doItem(this);
+    }
+
+    @Override
+    public void accept(TestPart.Visitor visitor) {
       visitor.doItem(this);
     }
   }

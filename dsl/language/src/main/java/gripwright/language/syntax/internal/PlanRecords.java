@@ -31,7 +31,7 @@ final class PlanRecords {
   PlanRecords(Parts parts, ExpressionRecords expressions) {
     this.parts = parts;
     this.expressions = expressions;
-    this.tests = new TestRecords(parts, expressions);
+    this.tests = new TestRecords(parts, expressions, this::exercise);
   }
 
   ProtocolItem protocolItem(SyntaxNode node) {

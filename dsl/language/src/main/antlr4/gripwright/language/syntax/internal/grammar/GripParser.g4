@@ -192,6 +192,7 @@ testItem
     | attemptsCount
     | rested
     | warmUp
+    | exercise
     | onlyOn
     | note
     ;
