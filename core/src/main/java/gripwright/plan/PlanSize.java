@@ -134,7 +134,7 @@ public record PlanSize(
     for (Exercise exercise : exercises) {
       long size = exercise.protocol().size(exercise.with());
       largest = Math.max(largest, size);
-      holds = sum(holds, Math.max(AN_EXERCISE, size));
+      holds = sum(holds, times(exercise.sides().size(), Math.max(AN_EXERCISE, size)));
     }
     return new PlanSize(0, 0, 0, largest, 1, holds);
   }

@@ -10,6 +10,7 @@ import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
+import gripwright.hand.Hands;
 import gripwright.history.LogTimeline;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -49,7 +50,7 @@ final class LineExpansion {
   private final SessionFrame frame;
   private final Choice choice;
   private final Meter meter;
-  private final Map<ModelPath, DatedSession> unloaded = new LinkedHashMap<>();
+  private final Map<OfHands, DatedSession> unloaded = new LinkedHashMap<>();
   private final IdentityHashMap<Block, Progression> progressions = new IdentityHashMap<>();
 
   /**
@@ -74,6 +75,9 @@ final class LineExpansion {
         new Choice(
             timeline, hands.fits(), prescription.strengthOn(from), prescription.bodyMassOn(from));
   }
+
+  /** A line in any week, and the hands that it is for. */
+  private record OfHands(ModelPath line, Hands hands) {}
 
   /**
    * A line of a session on a day.
@@ -136,7 +140,7 @@ final class LineExpansion {
       FindingList into) {
     Grip grip = Choice.grips(exercise).get(0);
     Optional<PlannedExercise> planned = prescription.prescribe(exercise, grip, dose, place, into);
-    ModelPath key = place.path().without("week", "date");
+    OfHands key = new OfHands(place.path().without("week", "date"), exercise.hands());
     DatedSession known = unloaded.get(key);
     if (planned.isEmpty() && (known == null || timeline.isPast(known.date()))) {
       prescription

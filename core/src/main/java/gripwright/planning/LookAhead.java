@@ -14,6 +14,8 @@ import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.RetestDay;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
+import gripwright.protocol.Scheme;
+import gripwright.schedule.HandsInTurn;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -96,7 +98,13 @@ final class LookAhead {
       time = time.plus(one).plus(i == 0 ? Duration.ZERO : plan.restBetween());
     }
     for (Exercise exercise : retest.exercises()) {
-      time = time.plus(exercise.scheme().duration()).plus(plan.restBetween());
+      List<Scheme> hand = List.of(exercise.scheme());
+      time =
+          time.plus(plan.restBetween())
+              .plus(
+                  exercise.alternating()
+                      ? HandsInTurn.time(hand, hand, plan.restBetween())
+                      : exercise.scheme().duration());
     }
     return (int) ((time.toSeconds() + 59) / 60);
   }

@@ -235,11 +235,13 @@ final class SessionExpansion {
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
       number++;
       ModelPath place = sessionPath.then("exercise", number);
-      all.addAll(
-          lines.exercises(
-              new LineExpansion.Line(
-                  weekOf.apply(exercise, place), session, day, exercise, place, all.size()),
-              into));
+      for (Exercise side : exercise.sides()) {
+        all.addAll(
+            lines.exercises(
+                new LineExpansion.Line(
+                    weekOf.apply(exercise, place), session, day, side, place, all.size()),
+                into));
+      }
     }
     return felt(all, frame.restBetween(session), day, into);
   }
@@ -271,12 +273,14 @@ final class SessionExpansion {
     int number = 0;
     for (Exercise exercise : test.exercises()) {
       number++;
-      lines
-          .beforeTest(
-              new LineExpansion.Before(
-                  week.notEased(), day, exercise, place.then("exercise", number), all.size()),
-              into)
-          .ifPresent(all::add);
+      for (Exercise side : exercise.sides()) {
+        lines
+            .beforeTest(
+                new LineExpansion.Before(
+                    week.notEased(), day, side, place.then("exercise", number), all.size()),
+                into)
+            .ifPresent(all::add);
+      }
     }
     List<PlannedExercise> felt = felt(all, frame.restBetween(), day, into);
     return WarmUpLines.ofTest(felt, session).mark(felt, into);

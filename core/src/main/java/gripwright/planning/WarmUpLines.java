@@ -53,9 +53,9 @@ final class WarmUpLines {
     boolean most = places.size() == lines.size() && warm > all * MOST_LOAD * (1 + TOLERANCE);
     for (PlannedExercise exercise : exercises) {
       if (exercise.warmUp() && exercise.hard()) {
-        judged.tooHard.put(exercise.path(), hard(exercise));
+        judged.tooHard.putIfAbsent(exercise.path(), hard(exercise));
       } else if (exercise.warmUp() && most) {
-        judged.tooHard.put(
+        judged.tooHard.putIfAbsent(
             exercise.path(), finding(exercise).with("share", percent(warm / all * 100)));
       }
     }
@@ -79,9 +79,9 @@ final class WarmUpLines {
     boolean most = session > 0 && warm > session * MOST_LOAD * (1 + TOLERANCE);
     for (PlannedExercise exercise : exercises) {
       if (exercise.hard()) {
-        judged.tooHard.put(exercise.path(), hard(exercise).with("test", ""));
+        judged.tooHard.putIfAbsent(exercise.path(), hard(exercise).with("test", ""));
       } else if (most) {
-        judged.tooHard.put(
+        judged.tooHard.putIfAbsent(
             exercise.path(),
             finding(exercise).with("ofSession", percent(warm / session * 100)).with("test", ""));
       }

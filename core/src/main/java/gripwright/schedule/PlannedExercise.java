@@ -97,6 +97,7 @@ public final class PlannedExercise {
       Optional<Load> test,
       Optional<String> rehabilitation,
       boolean warmUp,
+      boolean alternating,
       boolean toFailure,
       Optional<String> note,
       Optional<GripMix> mix,
@@ -227,6 +228,14 @@ public final class PlannedExercise {
    */
   public boolean warmUp() {
     return parts.warmUp;
+  }
+
+  /**
+   * Returns whether it is what one of two alternating hands does: each set left, then right, one
+   * hand in the rest of the other.
+   */
+  public boolean alternating() {
+    return parts.alternating;
   }
 
   /**
@@ -376,6 +385,7 @@ public final class PlannedExercise {
     private Optional<Load> test = Optional.empty();
     private Optional<String> rehabilitation = Optional.empty();
     private boolean warmUp;
+    private boolean alternating;
     private boolean toFailure;
     private Optional<String> note = Optional.empty();
     private Optional<GripMix> mix = Optional.empty();
@@ -412,6 +422,7 @@ public final class PlannedExercise {
       test = copied.test;
       rehabilitation = copied.rehabilitation;
       warmUp = copied.warmUp;
+      alternating = copied.alternating;
       toFailure = copied.toFailure;
       note = copied.note;
       mix = copied.mix;
@@ -520,6 +531,12 @@ public final class PlannedExercise {
       return this;
     }
 
+    /** Sets whether it is what one of two alternating hands does. */
+    public Builder alternating(boolean value) {
+      alternating = value;
+      return this;
+    }
+
     /** Sets whether a time or number that is a bound is beyond what can be held. */
     public Builder toFailure(boolean value) {
       toFailure = value;
@@ -579,6 +596,7 @@ public final class PlannedExercise {
               test,
               rehabilitation,
               warmUp,
+              alternating,
               toFailure,
               note,
               mix,

@@ -287,6 +287,7 @@ public final class Prescription {
             .hard(loaded.hard())
             .rehabilitation(exercise.rehabilitation())
             .warmUp(exercise.warmUp())
+            .alternating(exercise.alternating())
             .note(exercise.note())
             .why(loaded.why())
             .build());

@@ -301,6 +301,11 @@ public final class ExerciseView implements Named, Subject {
     return planned.filter(PlannedExercise::warmUp).isPresent();
   }
 
+  /** Returns whether it is what the right hand does after each set of the left. */
+  boolean isSecondOfTurns() {
+    return setup.hands() == Hands.RIGHT && planned.filter(PlannedExercise::alternating).isPresent();
+  }
+
   /** Returns whether a hold is written to failure or is estimated to fail. */
   boolean toFailure() {
     return toFailure

@@ -231,7 +231,8 @@ public final class SessionView implements Named, Subject {
   double warmUp() {
     double seconds = plan.athleteDays().climbing(date).toSeconds() + writtenWarmUp();
     for (ExerciseView exercise : exercises) {
-      seconds += exercise.work().lightBefore80();
+      // Of alternating hands the right one works in the rests of the left.
+      seconds += exercise.isSecondOfTurns() ? 0 : exercise.work().lightBefore80();
       if (exercise.work().reaches(HeldWork.HARD)) {
         return seconds;
       }

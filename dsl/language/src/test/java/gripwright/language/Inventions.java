@@ -391,6 +391,12 @@ final class Inventions {
             .rehabilitation(text().filter(WrittenReason::hasWord))
             .build());
     exercises.add(
+        Exercise.builder(own, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
+            .alternating(sometimes())
+            .lifting(sometimes())
+            .note(text())
+            .build());
+    exercises.add(
         Exercise.of(
             StandardProtocols.MAX_HOLDS, StandardGrips.OPEN_FOUR, Length.ofMillimetres(20)));
     exercises.add(

@@ -158,6 +158,9 @@ final class PlanJson {
     if (exercise.warmUp()) {
       json.field("warmUp", true);
     }
+    if (exercise.alternating()) {
+      json.field("alternating", true);
+    }
     exercise.note().ifPresent(note -> json.field("note", note));
     if (!scheme.restsWithText().isEmpty()) {
       json.list("restTexts", scheme.restsWithText(), rest -> json.line(() -> restText(json, rest)));

@@ -265,7 +265,7 @@ final class PlanFacts {
                         "grip",
                         words.commas(e.target().grips().stream().map(Grip::name).toList()),
                         "hands",
-                        words.hands(e.hands(), e.lifting())));
+                        words.hands(e)));
     put(Fact.FORM, words.semicolons(forms.distinct().toList()));
   }
 

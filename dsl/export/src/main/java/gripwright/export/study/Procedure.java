@@ -193,7 +193,7 @@ final class Procedure {
         "edge",
         exercise.edge(),
         "hands",
-        words.hands(exercise.hands(), exercise.lifting()),
+        words.hands(exercise),
         "facts",
         words.commas(facts));
   }

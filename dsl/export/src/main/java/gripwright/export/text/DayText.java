@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Writes one day of a compiled plan with the steps behind each of its numbers: why a session is on
@@ -134,7 +135,7 @@ public final class DayText {
       page.wrapped("  ", words.say("season.day-instead", "session", retest.insteadOf()));
     }
     new TestWords(words)
-        .addBody(page, "  ", retest, new ExerciseTable(words, retest.exercises().stream()));
+        .addBody(page, "  ", retest, new ExerciseTable(words, Stream.of(retest.exercises())));
   }
 
   private void session(DatedSession session) {
@@ -144,7 +145,7 @@ public final class DayText {
         "  ",
         words.say("season.day-because", "reason", Page.clean(words.of(session.placedBecause()))));
     log.addWarmUp(page, "  ", session);
-    ExerciseTable table = new ExerciseTable(List.of(session), words);
+    ExerciseTable table = new ExerciseTable(words, session.exercises().stream().map(List::of));
     int steps =
         session.exercises().stream()
             .flatMap(e -> e.why().stream())

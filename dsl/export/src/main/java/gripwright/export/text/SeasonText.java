@@ -59,8 +59,7 @@ public final class SeasonText {
     compiled.sessions().stream()
         .collect(Collectors.groupingBy(DatedSession::name))
         .forEach((name, sessions) -> tables.put(name, new ExerciseTable(sessions, words)));
-    testTable =
-        new ExerciseTable(words, compiled.retests().stream().flatMap(t -> t.exercises().stream()));
+    testTable = new ExerciseTable(words, compiled.retests().stream().map(DatedRetest::exercises));
     notes = new WeekNotes(compiled, words, source);
   }
 
@@ -403,9 +402,7 @@ public final class SeasonText {
         .ifPresent(who -> page.wrapped("    ", supervised(who)));
     log.addWarmUp(page, "    ", session);
     ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
-    for (PlannedExercise exercise : session.exercises()) {
-      table.add(page, exercise);
-    }
+    table.addAll(page, session.exercises());
     log.addDone(page, session, compiled.timeline());
   }
 

@@ -64,7 +64,7 @@ final class TestWords {
                       words.say("season.test-warm-up-text", "time", time, "text", Page.clean(text)))
               .orElseGet(() -> words.say("season.test-warm-up", "time", time)));
     }
-    test.exercises().forEach(exercise -> table.add(page, exercise));
+    table.addAll(page, test.exercises());
     test.notes()
         .forEach(note -> page.wrapped(indent, words.say("season.note", "note", Page.clean(note))));
   }
