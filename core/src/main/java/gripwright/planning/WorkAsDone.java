@@ -90,6 +90,7 @@ final class WorkAsDone {
         .rehabilitation(like.rehabilitation())
         .warmUp(like.warmUp() && !hard)
         .alternating(like.alternating() && setup.hands() != Hands.BOTH)
+        .inForce(asPlanned && sameSetup && like.inForce())
         .toFailure(like.isToFailure())
         .note(like.note())
         .why(why(like, done, sets, load, match.planned().isPresent()))

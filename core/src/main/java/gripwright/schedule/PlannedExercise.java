@@ -98,6 +98,7 @@ public final class PlannedExercise {
       Optional<String> rehabilitation,
       boolean warmUp,
       boolean alternating,
+      boolean inForce,
       boolean toFailure,
       Optional<String> note,
       Optional<GripMix> mix,
@@ -228,6 +229,14 @@ public final class PlannedExercise {
    */
   public boolean warmUp() {
     return parts.warmUp;
+  }
+
+  /**
+   * Returns whether its load follows from a test in N, so that a sensor can show it: outputs give
+   * the force beside the load.
+   */
+  public boolean inForce() {
+    return parts.inForce;
   }
 
   /**
@@ -386,6 +395,7 @@ public final class PlannedExercise {
     private Optional<String> rehabilitation = Optional.empty();
     private boolean warmUp;
     private boolean alternating;
+    private boolean inForce;
     private boolean toFailure;
     private Optional<String> note = Optional.empty();
     private Optional<GripMix> mix = Optional.empty();
@@ -423,6 +433,7 @@ public final class PlannedExercise {
       rehabilitation = copied.rehabilitation;
       warmUp = copied.warmUp;
       alternating = copied.alternating;
+      inForce = copied.inForce;
       toFailure = copied.toFailure;
       note = copied.note;
       mix = copied.mix;
@@ -531,6 +542,12 @@ public final class PlannedExercise {
       return this;
     }
 
+    /** Sets whether its load follows from a test in N. */
+    public Builder inForce(boolean value) {
+      inForce = value;
+      return this;
+    }
+
     /** Sets whether it is what one of two alternating hands does. */
     public Builder alternating(boolean value) {
       alternating = value;
@@ -597,6 +614,7 @@ public final class PlannedExercise {
               rehabilitation,
               warmUp,
               alternating,
+              inForce,
               toFailure,
               note,
               mix,

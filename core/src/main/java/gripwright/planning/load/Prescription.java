@@ -9,6 +9,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Exercise;
+import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise;
@@ -288,9 +289,27 @@ public final class Prescription {
             .rehabilitation(exercise.rehabilitation())
             .warmUp(exercise.warmUp())
             .alternating(exercise.alternating())
+            .inForce(isInForce(dose, estimate, exact))
             .note(exercise.note())
             .why(loaded.why())
             .build());
+  }
+
+  /** Returns whether a load follows from a test in N, and not from kilograms that are written. */
+  private static boolean isInForce(
+      Dose dose, Optional<StrengthMap.Estimate> estimate, Optional<StrengthTest> exact) {
+    boolean byStrength =
+        dose.scheme().levels().stream()
+            .anyMatch(
+                level ->
+                    level.byTime()
+                        || level instanceof Level.OfMax
+                        || level instanceof Level.OfTest);
+    return byStrength
+        && exact
+            .or(() -> estimate.map(StrengthMap.Estimate::weightiest))
+            .filter(StrengthTest::inForce)
+            .isPresent();
   }
 
   /**

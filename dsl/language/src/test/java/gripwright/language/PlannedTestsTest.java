@@ -147,6 +147,23 @@ class PlannedTestsTest {
   }
 
   @Test
+  void aLoadFromATestInNewtonsIsMarkedAndOneFromKilogramsIsNot() {
+    String log =
+        "2027-01-05 test half-crimp edge 20 mm left hand lifting hold 7 s force 402 N\n"
+            + "2027-01-05 test half-crimp edge 20 mm right hand lifting hold 7 s load 43 kg";
+    String test = "test half-crimp edge 20 mm hold 7 s in week 2 { %s }";
+    String lines =
+        "do max-holds with level 40 % max, sets 1 on half-crimp edge 20 mm alternating hands"
+            + " lifting as warm-up"
+            + " do max-holds with level 12 kg, sets 1 on half-crimp edge 20 mm left hand lifting"
+            + " as warm-up";
+    Compilation compiled = compiled(log, test.formatted(lines));
+    List<PlannedExercise> before = compiled.plans().get(0).retests().get(0).exercises();
+    assertEquals(
+        List.of(true, false, false), before.stream().map(PlannedExercise::inForce).toList());
+  }
+
+  @Test
   void exercisesBeforeATestGetLoadsAndCountInTheWeek() {
     CompiledPlan with =
         plan(

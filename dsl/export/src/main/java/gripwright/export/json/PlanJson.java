@@ -39,6 +39,7 @@ import java.util.stream.Stream;
 final class PlanJson {
 
   private static final int KILOGRAMS = 4;
+  private static final int NEWTONS = 1;
   private static final int SECONDS = 3;
   private static final int NEWTON_SECONDS = 1;
   private static final int PERCENT = 3;
@@ -128,6 +129,9 @@ final class PlanJson {
     json.field("maxUsedKg", kilograms(exercise.maximum(), Maximum::used), KILOGRAMS);
     json.field("maxMeanKg", kilograms(exercise.maximum(), Maximum::mean), KILOGRAMS);
     json.field("totalLoadKg", exercise.totalLoad().kilograms(), KILOGRAMS);
+    if (exercise.inForce()) {
+      json.field("totalForceN", exercise.totalLoad().newtons(), NEWTONS);
+    }
     json.field("addedKg", exercise.added().kilograms(), KILOGRAMS);
     json.list("steps", exercise.steps(), s -> json.line(() -> step(json, s)));
     json.field("timeUnderLoadSeconds", exercise.timeUnderLoadSeconds(), SECONDS);

@@ -179,10 +179,14 @@ final class ExerciseTable {
     if (entry.size() > 1) {
       String[] right = cells(entry.get(1), setup);
       for (int i = SETUP; i < cells.length; i++) {
-        cells[i] = cells[i].equals(right[i]) ? cells[i] : cells[i] + "/" + right[i];
+        cells[i] = cells[i].equals(right[i]) ? cells[i] : orNone(cells[i]) + "/" + orNone(right[i]);
       }
     }
     return cells;
+  }
+
+  private static String orNone(String cell) {
+    return cell.isEmpty() ? "-" : cell;
   }
 
   private String[] cells(PlannedExercise exercise, Setup setup) {
@@ -217,7 +221,19 @@ final class ExerciseTable {
         : seconds(time) + " s";
   }
 
-  private static String total(PlannedExercise exercise) {
+  /** Returns the load, with the force where a test in N gave it. */
+  private String total(PlannedExercise exercise) {
+    return exercise.inForce()
+        ? words.say(
+            "season.in-force",
+            "load",
+            load(exercise),
+            "newtons",
+            Numbers.plain(exercise.totalLoad().newtons(), 0))
+        : load(exercise);
+  }
+
+  private static String load(PlannedExercise exercise) {
     List<Load> loads =
         exercise.steps().stream()
             .filter(LoadedStep::isHold)
