@@ -20,6 +20,7 @@ import gripwright.planning.load.UnplannedWork;
 import gripwright.planning.placement.CountedTests;
 import gripwright.planning.placement.Placement;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
@@ -284,6 +285,11 @@ final class SessionExpansion {
     }
     List<PlannedExercise> felt = felt(all, frame.restBetween(), day, into);
     return WarmUpLines.ofTest(felt, session).mark(felt, into);
+  }
+
+  /** Returns the load of a test to failure on a day, if it is known. */
+  Optional<Load> loadOf(WeekContext week, Setup setup, Level level, LocalDate day) {
+    return prescription.loadOf(setup, level, day, week.standing().rise());
   }
 
   /** Returns the lines without a load, see {@link LineExpansion#unloaded}. */

@@ -4,16 +4,21 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
+import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
 import gripwright.plan.Plan;
 import gripwright.plan.PlannedTest;
+import gripwright.plan.TestKind;
 import gripwright.planning.load.HandFindings;
 import gripwright.planning.placement.LoggedRetests;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.RetestDay;
+import gripwright.protocol.Level;
+import gripwright.quantity.Load;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlacementReason;
+import gripwright.strength.KnownLight;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -208,11 +213,35 @@ final class TestDays {
   }
 
   /**
-   * Returns a test with the exercises of its warm-up.
+   * Returns a test with its load and the exercises of its warm-up.
    *
    * @param session the greatest load-time of a session of the week, in kg s
    */
   private DatedRetest warmed(
+      Week week, PlannedTest retest, DatedRetest test, double session, FindingList found) {
+    if (retest.kind() instanceof TestKind.ToFailure failure) {
+      return exercised(week, retest, loaded(week, failure.level(), test, found), session, found);
+    }
+    return exercised(week, retest, test, session, found);
+  }
+
+  /** Returns a test to failure with its loads, and reports those that are not known. */
+  private DatedRetest loaded(Week week, Level level, DatedRetest test, FindingList found) {
+    DatedRetest.Builder loaded = test.toBuilder();
+    for (Setup setup : test.setups()) {
+      Optional<Load> load = expansion.loadOf(week.context(), setup, level, test.date());
+      load.ifPresent(known -> loaded.load(setup, known));
+      if (load.isEmpty() && !KnownLight.forbidsTests(athlete, setup, test.date())) {
+        found.add(
+            Finding.warning("plan.test-load", test.path())
+                .with("setup", setup)
+                .with("level", level));
+      }
+    }
+    return loaded.build();
+  }
+
+  private DatedRetest exercised(
       Week week, PlannedTest retest, DatedRetest test, double session, FindingList found) {
     if (retest.exercises().isEmpty()) {
       return test;

@@ -5,10 +5,13 @@ import gripwright.grip.Setup;
 import gripwright.plan.PlannedTest;
 import gripwright.plan.TestCount;
 import gripwright.plan.TestKind;
+import gripwright.quantity.Load;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -63,10 +66,12 @@ public final class DatedRetest {
       Attempts attempts,
       WarmUp warmUp,
       List<String> notes,
+      Map<String, Load> loads,
       String insteadOf,
       PlacementReason placedBecause,
       ModelPath path) {
     Parts {
+      loads = Map.copyOf(loads);
       setups = List.copyOf(setups);
       notes = List.copyOf(notes);
     }
@@ -175,6 +180,11 @@ public final class DatedRetest {
     return parts.warmUp.exercises.stream().mapToDouble(PlannedExercise::timeUnderLoadSeconds).sum();
   }
 
+  /** Returns the load on which a setup is held to failure, if it is such a test and it is known. */
+  public Optional<Load> load(Setup setup) {
+    return Optional.ofNullable(parts.loads.get(setup.toString()));
+  }
+
   /** Returns the coach's notes. */
   public List<String> notes() {
     return parts.notes;
@@ -238,6 +248,7 @@ public final class DatedRetest {
     private Attempts attempts = new Attempts(1, Duration.ZERO, Optional.empty());
     private WarmUp warmUp = WarmUp.OF_PLAN;
     private List<String> notes = List.of();
+    private final Map<String, Load> loads = new HashMap<>();
     private String insteadOf = "";
     private PlacementReason placedBecause = new PlacementReason.Unplaced();
     private ModelPath path;
@@ -261,6 +272,7 @@ public final class DatedRetest {
       attempts = copied.attempts;
       warmUp = copied.warmUp;
       notes = copied.notes;
+      loads.putAll(copied.loads);
       insteadOf = copied.insteadOf;
       placedBecause = copied.placedBecause;
       path = copied.path;
@@ -321,6 +333,12 @@ public final class DatedRetest {
       return this;
     }
 
+    /** Sets the load on which a setup is held to failure. */
+    public Builder load(Setup setup, Load load) {
+      loads.put(setup.toString(), Objects.requireNonNull(load, "load"));
+      return this;
+    }
+
     /** Sets the coach's notes. */
     public Builder notes(List<String> value) {
       Objects.requireNonNull(value, "value");
@@ -373,6 +391,7 @@ public final class DatedRetest {
               attempts,
               warmUp,
               notes,
+              loads,
               insteadOf,
               placedBecause,
               path));

@@ -295,6 +295,25 @@ public final class Prescription {
             .build());
   }
 
+  /**
+   * Returns the load of a test to failure that can be built, if it is known on a day.
+   *
+   * @param level a share of the maximum or of a test, a load, or body mass
+   * @param rise how fast loads may rise
+   */
+  public Optional<Load> loadOf(Setup setup, Level level, LocalDate day, Rise rise) {
+    Optional<LocalDate> hurt = hurt(setup, day, false);
+    Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
+    double share = believed.on(setup, day, false, rise).share();
+    Optional<Load> wanted =
+        level.accept(
+            new TestLoad(
+                strengthOn(day, hurt).maximum(setup).map(e -> e.load().low().times(share)),
+                exactTest(setup, day, hurt).map(test -> test.result().greatest()),
+                mass));
+    return wanted.flatMap(load -> athlete.equipment().greatestUpTo(load, mass));
+  }
+
   /** Returns whether a load follows from a test in N, and not from kilograms that are written. */
   private static boolean isInForce(
       Dose dose, Optional<StrengthMap.Estimate> estimate, Optional<StrengthTest> exact) {

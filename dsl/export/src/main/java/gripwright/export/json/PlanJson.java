@@ -208,6 +208,13 @@ final class PlanJson {
     json.field("cost", limit.cost(), SHARE);
   }
 
+  private static void tested(JsonText json, DatedRetest retest, Setup setup) {
+    setup(json, setup);
+    if (retest.load(setup).isPresent()) {
+      json.field("totalLoadKg", retest.load(setup).get().kilograms(), KILOGRAMS);
+    }
+  }
+
   private static void setup(JsonText json, Setup setup) {
     json.field("grip", setup.grip().name());
     json.field("edgeMm", setup.edge().millimetres(), MILLIMETRES);
@@ -324,7 +331,7 @@ final class PlanJson {
     if (!retest.exercises().isEmpty()) {
       json.list("exercises", retest.exercises(), e -> json.object(() -> exercise(json, e)));
     }
-    json.list("grips", retest.setups(), s -> json.line(() -> setup(json, s)));
+    json.list("grips", retest.setups(), s -> json.line(() -> tested(json, retest, s)));
     json.field("insteadOf", retest.insteadOf().isEmpty() ? null : retest.insteadOf());
     json.field("placedBecause", json.wording().say(retest.placedBecause()));
   }

@@ -127,7 +127,7 @@ public final class DayText {
             "what",
             new TestWords(words).what(retest),
             "setups",
-            words.commas(retest.setups().stream().map(words::setup).toList())));
+            new TestWords(words).setups(retest)));
     page.wrapped(
         "  ",
         words.say("season.day-because", "reason", Page.clean(words.of(retest.placedBecause()))));

@@ -356,7 +356,7 @@ public final class SeasonText {
             "what",
             new TestWords(words).what(retest),
             "setups",
-            words.commas(retest.setups().stream().map(words::setup).toList()),
+            new TestWords(words).setups(retest),
             "session",
             retest.insteadOf()));
     new TestWords(words).addBody(page, "    ", retest, testTable);

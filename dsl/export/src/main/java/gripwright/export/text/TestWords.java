@@ -38,6 +38,21 @@ final class TestWords {
     return what;
   }
 
+  /** Returns what is tested, with the load of a hold to failure. */
+  String setups(DatedRetest test) {
+    return words.commas(
+        test.setups().stream()
+            .map(
+                setup ->
+                    test.load(setup)
+                        .map(
+                            load ->
+                                words.say(
+                                    "season.test-load", "setup", words.setup(setup), "load", load))
+                        .orElseGet(() -> words.setup(setup)))
+            .toList());
+  }
+
   /** Returns the time of the warm-up; nothing if it is that of the plan. */
   static String minutes(DatedRetest.WarmUp warmUp) {
     return warmUp.minutes().isPresent()
