@@ -4,8 +4,10 @@ import gripwright.hand.Hands;
 import gripwright.protocol.Scheme;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Exercises of alternating hands: each set is done with the left hand, then with the right. One
@@ -23,18 +25,21 @@ public final class HandsInTurn {
    */
   public static List<List<PlannedExercise>> together(List<PlannedExercise> exercises) {
     List<List<PlannedExercise>> all = new ArrayList<>();
-    List<PlannedExercise> taken = new ArrayList<>();
-    for (PlannedExercise exercise : exercises) {
-      if (taken.stream().anyMatch(other -> other == exercise)) {
+    BitSet taken = new BitSet(exercises.size());
+    for (int i = 0; i < exercises.size(); i++) {
+      if (taken.get(i)) {
         continue;
       }
-      Optional<PlannedExercise> other =
-          exercises.stream()
-              .filter(each -> areOneEntry(exercise, each))
-              .filter(each -> taken.stream().noneMatch(used -> used == each))
+      PlannedExercise exercise = exercises.get(i);
+      OptionalInt other =
+          IntStream.range(i + 1, exercises.size())
+              .filter(n -> !taken.get(n) && areOneEntry(exercise, exercises.get(n)))
               .findFirst();
-      other.ifPresent(taken::add);
-      all.add(other.map(right -> List.of(exercise, right)).orElse(List.of(exercise)));
+      other.ifPresent(taken::set);
+      all.add(
+          other.isPresent()
+              ? List.of(exercise, exercises.get(other.getAsInt()))
+              : List.of(exercise));
     }
     return all;
   }
