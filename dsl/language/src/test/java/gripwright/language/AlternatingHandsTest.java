@@ -96,6 +96,12 @@ class AlternatingHandsTest {
     double inTurn = leftOf(plan("", TURNS + then));
     double apart = leftOf(plan("", LEFT_THEN_RIGHT + then));
     assertTrue(inTurn < apart, inTurn + " is not below " + apart);
+    CompiledPlan left = plan("", LEFT_THEN_RIGHT.lines().findFirst().orElseThrow() + then);
+    assertEquals(
+        left.sessions().get(0).exercises().get(1).endReserve().orElseThrow().mean(),
+        inTurn,
+        1e-12,
+        "as if the right hand did nothing");
   }
 
   /** Returns what the left hand has left after the exercise that follows the alternating hands. */
