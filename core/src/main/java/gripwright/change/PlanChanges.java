@@ -7,6 +7,7 @@ import gripwright.plan.Plan;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -273,10 +274,29 @@ public final class PlanChanges {
   private static boolean sameTests(DatedRetest one, DatedRetest other) {
     return one.kind().equals(other.kind())
         && one.attempts().equals(other.attempts())
+        && sameWarmUp(one.warmUp(), other.warmUp())
         && one.setups().stream()
             .map(Object::toString)
             .toList()
             .equals(other.setups().stream().map(Object::toString).toList());
+  }
+
+  private static boolean sameWarmUp(DatedRetest.WarmUp one, DatedRetest.WarmUp other) {
+    return one.minutes().equals(other.minutes())
+        && one.text().equals(other.text())
+        && one.exercises().stream()
+            .map(PlanChanges::work)
+            .toList()
+            .equals(other.exercises().stream().map(PlanChanges::work).toList());
+  }
+
+  private static List<Object> work(PlannedExercise exercise) {
+    return List.of(
+        exercise.protocol(),
+        exercise.setup().toString(),
+        exercise.totalLoad(),
+        exercise.scheme().sets(),
+        exercise.scheme().duration());
   }
 
   private void compareWaivers() {

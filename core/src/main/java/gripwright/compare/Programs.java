@@ -14,6 +14,7 @@ import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.rule.RuleSet;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HandsInTurn;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
@@ -107,29 +108,65 @@ final class Programs {
   }
 
   private Optional<Program> exercise(Exercise exercise, ModelPath path) {
-    Setup setup = exercise.setup(exercise.target().grips().get(0));
-    Steps steps = new Steps(setup);
-    for (Scheme.Bout bout : exercise.scheme().flat()) {
-      if (!bout.accept(steps)) {
-        steps.refused.map(finding -> finding.at(path)).ifPresent(findings::add);
-        return Optional.empty();
-      }
+    SessionSteps session = new SessionSteps();
+    boolean taken =
+        exercise.alternating() ? inTurn(exercise, session, path) : alone(exercise, session, path);
+    if (!taken) {
+      return Optional.empty();
     }
     List<int[]> all = new ArrayList<>();
     for (int week = 0; week < weeks; week++) {
       all.add(new int[perWeek]);
     }
-    return Optional.of(new Program(List.of(steps.session(0)), all, new boolean[weeks]));
+    return Optional.of(new Program(List.of(session.session(0)), all, new boolean[weeks]));
+  }
+
+  private boolean alone(Exercise exercise, SessionSteps session, ModelPath path) {
+    return add(exercise.scheme(), new Steps(setup(exercise), session), path);
+  }
+
+  /** Adds each set of the left hand, then of the right; a hand rests for at least its rest. */
+  private boolean inTurn(Exercise exercise, SessionSteps session, ModelPath path) {
+    Scheme set = exercise.scheme().withSets(1);
+    double more =
+        exercise.scheme().restBetweenSets().minus(set.duration()).toNanos() / 1e9; // rest left over
+    for (int n = 0; n < exercise.scheme().sets(); n++) {
+      if (n > 0) {
+        session.rest(Math.max(0, more));
+      }
+      for (Exercise side : exercise.sides()) {
+        if (!add(set, new Steps(setup(side), session), path)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static Setup setup(Exercise exercise) {
+    return exercise.setup(exercise.target().grips().get(0));
+  }
+
+  /** Adds the steps of a scheme; returns false, with a finding, if these people can't do them. */
+  private boolean add(Scheme scheme, Steps steps, ModelPath path) {
+    for (Scheme.Bout bout : scheme.flat()) {
+      if (!bout.accept(steps)) {
+        steps.refused.map(finding -> finding.at(path)).ifPresent(findings::add);
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Collects the steps of a session. */
   private final class Steps implements Scheme.Bout.Visitor<Boolean> {
     private final Setup setup;
-    private final SessionSteps session = new SessionSteps();
+    private final SessionSteps session;
     private Optional<Finding> refused = Optional.empty();
 
-    Steps(Setup setup) {
+    Steps(Setup setup, SessionSteps session) {
       this.setup = setup;
+      this.session = session;
     }
 
     @Override
@@ -148,10 +185,6 @@ final class Programs {
     public Boolean rest(Scheme.Rest rest) {
       session.rest(rest.seconds());
       return true;
-    }
-
-    Program.Session session(double minutes) {
-      return session.session(minutes);
     }
   }
 
@@ -267,12 +300,12 @@ final class Programs {
 
   private Program.Session session(DatedSession dated, double between) {
     SessionSteps session = new SessionSteps();
-    boolean first = true;
+    List<PlannedExercise> before = List.of();
     for (PlannedExercise exercise : dated.exercises()) {
-      if (!first) {
+      if (before.stream().anyMatch(last -> !HandsInTurn.areOfOneLine(last, exercise))) {
         session.rest(between);
       }
-      first = false;
+      before = List.of(exercise);
       Setup setup = exercise.setup();
       for (PlannedExercise.LoadedStep step : exercise.steps()) {
         if (step.load().isEmpty()) {

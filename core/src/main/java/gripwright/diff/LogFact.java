@@ -37,7 +37,7 @@ record LogFact(Fact fact, Message message) {
           return new LogFact(
               Fact.TESTS,
               Clause.of("diff.tested", "setup", setup(test.setup()))
-                  .with("result", test.result().accept(RESULT))
+                  .with("result", result(test))
                   .with("day", test.date()));
         }
 
@@ -96,6 +96,15 @@ record LogFact(Fact fact, Message message) {
                   .with("day", pain.date()));
         }
       };
+
+  /** Returns the result of a test, with the force that a sensor showed. */
+  private static Message result(StrengthTest test) {
+    Clause result = test.result().accept(RESULT);
+    return test.inForce()
+        ? Clause.of("diff.in-force", "result", result)
+            .with("newtons", Numbers.plain(test.result().greatest().newtons(), 1))
+        : result;
+  }
 
   private static final StrengthTest.Result.Visitor<Clause> RESULT =
       new StrengthTest.Result.Visitor<>() {

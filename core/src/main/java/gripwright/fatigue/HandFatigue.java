@@ -126,7 +126,7 @@ final class HandFatigue {
     Run run = new Run(works.size());
     for (int i = 0; i < works.size(); i++) {
       Work work = works.get(i);
-      if (i > 0) {
+      if (i > 0 && work.turn() != Work.Turn.LATER) {
         fingers.rest(restSeconds);
       }
       if (work.tires(side)) {
@@ -151,7 +151,7 @@ final class HandFatigue {
           run.reserves[i] = fingers.reserve();
           hold++;
         }
-      } else {
+      } else if (work.turn() == Work.Turn.NONE) { // else this hand works in those rests
         fingers.rest(work.seconds());
       }
     }

@@ -7,6 +7,7 @@ import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.quantity.Load;
 import gripwright.schedule.DoneLink;
+import gripwright.schedule.HandsInTurn;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
@@ -77,7 +78,10 @@ public final class SessionOutlook {
       Duration between,
       StrengthMap strength,
       FindingList findings) {
-    List<Work> works = exercises.stream().map(e -> work(e, strength)).toList();
+    List<Work> works = new ArrayList<>();
+    for (int i = 0; i < exercises.size(); i++) {
+      works.add(work(exercises.get(i), turn(exercises, i), strength));
+    }
     Outcome outcome =
         known.computeIfAbsent(
             asFelt(exercises, works, between), felt -> outcome(exercises, works, between));
@@ -106,6 +110,7 @@ public final class SessionOutlook {
     for (int i = 0; i < works.size(); i++) {
       Work work = works.get(i);
       felt.add(work.hands());
+      felt.add(work.turn());
       felt.add(exercises.get(i).percentOfMax());
       work.maximum()
           .ifPresent(
@@ -127,13 +132,23 @@ public final class SessionOutlook {
         steps, same -> numbers.computeIfAbsent(same, others -> numbers.size()));
   }
 
-  private static Work work(PlannedExercise exercise, StrengthMap strength) {
+  private static Work.Turn turn(List<PlannedExercise> exercises, int index) {
+    PlannedExercise exercise = exercises.get(index);
+    boolean later =
+        index > 0
+            && HandsInTurn.areOfOneLine(exercises.get(index - 1), exercise)
+            && exercises.get(index - 1).setup().hands() != exercise.setup().hands();
+    return later ? Work.Turn.LATER : exercise.alternating() ? Work.Turn.FIRST : Work.Turn.NONE;
+  }
+
+  private static Work work(PlannedExercise exercise, Work.Turn turn, StrengthMap strength) {
     return new Work(
         exercise.steps(),
         exercise.setup().hands(),
         exercise.maximum(),
         strength.curve(exercise.setup()),
-        strength.allOut(exercise.setup()));
+        strength.allOut(exercise.setup()),
+        turn);
   }
 
   private static PlannedExercise leaving(PlannedExercise exercise, EndReserve reserve) {

@@ -18,13 +18,34 @@ import java.util.Optional;
  * @param maximum the reference maximum, if it is known
  * @param curve the athlete's own greatest load by time, if it is known
  * @param allOut the athlete's own all-out series in this setup, if there is one
+ * @param turn whether the hands alternate
  */
 record Work(
     List<LoadedStep> steps,
     Hands hands,
     Optional<Maximum> maximum,
     Optional<ForceTime> curve,
-    Optional<AllOutTest> allOut) {
+    Optional<AllOutTest> allOut,
+    Turn turn) {
+
+  /** Whether an exercise is one of two of alternating hands. */
+  enum Turn {
+    /** It is not. */
+    NONE,
+    /** The other hand works in its rests. */
+    FIRST,
+    /** It follows such an exercise without a rest. */
+    LATER
+  }
+
+  Work(
+      List<LoadedStep> steps,
+      Hands hands,
+      Optional<Maximum> maximum,
+      Optional<ForceTime> curve,
+      Optional<AllOutTest> allOut) {
+    this(steps, hands, maximum, curve, allOut, Turn.NONE);
+  }
 
   /** How an exercise is divided by its rests; loads play no part. */
   enum Kind {
@@ -80,7 +101,7 @@ record Work(
   }
 
   private Work with(List<LoadedStep> others) {
-    return new Work(others, hands, maximum, curve, allOut);
+    return new Work(others, hands, maximum, curve, allOut, turn);
   }
 
   private static LoadedStep step(LoadedStep like, Optional<Load> load) {

@@ -111,6 +111,16 @@ public final class Exercise {
     }
   }
 
+  /** Whether the hands work in turn. */
+  private enum Turns {
+    /** They don't. */
+    NONE,
+    /** Each set is done with the left hand, then with the right. */
+    OF_BOTH,
+    /** This is what one of two hands does. */
+    OF_ONE
+  }
+
   /** The components, checked. */
   private record Parts(
       Protocol protocol,
@@ -118,6 +128,7 @@ public final class Exercise {
       Target target,
       Length edge,
       Hands hands,
+      Turns turns,
       boolean lifting,
       Optional<String> rehabilitation,
       boolean warmUp,
@@ -133,6 +144,9 @@ public final class Exercise {
       Objects.requireNonNull(note, "note");
       with = Collections.unmodifiableMap(new LinkedHashMap<>(with));
       Range.EDGE.check(edge);
+      if (turns == Turns.OF_BOTH && hands != Hands.BOTH) {
+        throw new IllegalArgumentException("alternating hands are both hands");
+      }
       if (warmUp && target instanceof BestOf) {
         throw new IllegalArgumentException("a warm-up has one grip, not the best of several");
       }
@@ -145,10 +159,19 @@ public final class Exercise {
   private final Parts parts;
   private final Scheme scheme;
 
+  /** What each hand does, left first, if they alternate; otherwise empty. */
+  private final List<Exercise> ofHands;
+
   private Exercise(Parts parts) {
     this.parts = parts;
     this.scheme = parts.protocol.bind(parts.with);
     Range.STEPS.check(scheme.size());
+    this.ofHands =
+        parts.turns == Turns.OF_BOTH
+            ? List.of(
+                new Builder(parts).of(Hands.LEFT).build(),
+                new Builder(parts).of(Hands.RIGHT).build())
+            : List.of();
   }
 
   /**
@@ -191,6 +214,22 @@ public final class Exercise {
   /** Returns which hands hold. */
   public Hands hands() {
     return parts.hands;
+  }
+
+  /**
+   * Returns whether each set is done with the left hand, then with the right, one in the rest of
+   * the other.
+   */
+  public boolean alternating() {
+    return parts.turns != Turns.NONE;
+  }
+
+  /**
+   * Returns the exercises that it consists of: itself or, with alternating hands, that of the left
+   * hand and that of the right, each by its own maximum. They are the same objects each time.
+   */
+  public List<Exercise> sides() {
+    return ofHands.isEmpty() ? List.of(this) : ofHands;
   }
 
   /** Returns whether a weight is lifted from the floor. */
@@ -281,6 +320,15 @@ public final class Exercise {
     return toBuilder().warmUp(true).build();
   }
 
+  /**
+   * Returns this exercise with alternating hands, left first.
+   *
+   * @throws IllegalArgumentException if it is not for both hands
+   */
+  public Exercise alternatingHands() {
+    return toBuilder().alternating(true).build();
+  }
+
   /** Returns this exercise with words for the athlete. */
   public Exercise note(String text) {
     return toBuilder().note(text).build();
@@ -323,6 +371,7 @@ public final class Exercise {
     private Target target;
     private Length edge;
     private Hands hands = Hands.BOTH;
+    private Turns turns = Turns.NONE;
     private boolean lifting;
     private Optional<String> rehabilitation = Optional.empty();
     private boolean warmUp;
@@ -340,6 +389,7 @@ public final class Exercise {
       target = copied.target;
       edge = copied.edge;
       hands = copied.hands;
+      turns = copied.turns;
       lifting = copied.lifting;
       rehabilitation = copied.rehabilitation;
       warmUp = copied.warmUp;
@@ -410,6 +460,21 @@ public final class Exercise {
       return this;
     }
 
+    /**
+     * Sets whether each set is done with the left hand, then with the right; the hands are both
+     * then.
+     */
+    public Builder alternating(boolean value) {
+      turns = value ? Turns.OF_BOTH : Turns.NONE;
+      return this;
+    }
+
+    private Builder of(Hands one) {
+      hands = one;
+      turns = Turns.OF_ONE;
+      return this;
+    }
+
     /** Sets whether a weight is lifted from the floor. */
     public Builder lifting(boolean value) {
       lifting = value;
@@ -453,12 +518,14 @@ public final class Exercise {
      *
      * @throws IllegalArgumentException if the protocol has no such parameter, or one of another
      *     kind, a value is outside its range, the edge is outside 1 to 200 mm, the name of the
-     *     rehabilitation plan has no letter and no digit, a warm-up has several grips or is part of
-     *     a rehabilitation, or there are more than 10,000 holds and rests
+     *     rehabilitation plan has no letter and no digit, one hand alternates, a warm-up has
+     *     several grips or is part of a rehabilitation, or there are more than 10,000 holds and
+     *     rests
      */
     public Exercise build() {
       return new Exercise(
-          new Parts(protocol, with, target, edge, hands, lifting, rehabilitation, warmUp, note));
+          new Parts(
+              protocol, with, target, edge, hands, turns, lifting, rehabilitation, warmUp, note));
     }
   }
 }

@@ -60,7 +60,10 @@ public record PlanSize(
     }
     long tests = 0;
     for (PlannedTest retest : retests) {
-      tests = sum(tests, times(retest.dates(weeks), A_TEST * Math.max(1, retest.setups().size())));
+      PlanSize warmUps = of(retest.exercises());
+      all = all.most(new PlanSize(0, 0, 0, warmUps.exercise, 0, 0));
+      long one = sum(A_TEST * Math.max(1, retest.setups().size()), warmUps.holds);
+      tests = sum(tests, times(retest.dates(weeks), one));
     }
     return new PlanSize(
         weeks,
@@ -122,12 +125,16 @@ public record PlanSize(
   }
 
   private static PlanSize of(SessionPlan.Content content) {
+    return of(content.exercises());
+  }
+
+  private static PlanSize of(List<Exercise> exercises) {
     long largest = 0;
     long holds = 0;
-    for (Exercise exercise : content.exercises()) {
+    for (Exercise exercise : exercises) {
       long size = exercise.protocol().size(exercise.with());
       largest = Math.max(largest, size);
-      holds = sum(holds, Math.max(AN_EXERCISE, size));
+      holds = sum(holds, times(exercise.sides().size(), Math.max(AN_EXERCISE, size)));
     }
     return new PlanSize(0, 0, 0, largest, 1, holds);
   }

@@ -35,7 +35,7 @@ public final class PlannedTest {
       Duration resting,
       Optional<TestCount> counts,
       Duration rested,
-      Optional<Duration> warmUp,
+      WarmUp warmUp,
       Set<DayOfWeek> onlyOn,
       List<String> notes) {
     Parts {
@@ -62,7 +62,29 @@ public final class PlannedTest {
       Range.ATTEMPTS.check(attempts);
       Range.REST.check(resting);
       Range.RESTED.check(rested);
-      warmUp.ifPresent(Range.WARM_UP::check);
+    }
+  }
+
+  /**
+   * What prepares for a test.
+   *
+   * @param time its warm-up, if not that of the plan
+   * @param text words for the athlete about it
+   * @param exercises what is done in it besides, in order; not part of the time
+   */
+  private record WarmUp(Optional<Duration> time, Optional<String> text, List<Exercise> exercises) {
+    WarmUp {
+      exercises = List.copyOf(exercises);
+      time.ifPresent(Range.WARM_UP::check);
+      if (text.isPresent() && time.isEmpty()) {
+        throw new IllegalArgumentException("a text of a warm-up without its time");
+      }
+      if (!exercises.isEmpty()) {
+        Range.EXERCISES.check(exercises.size());
+      }
+      if (!exercises.stream().allMatch(Exercise::warmUp)) {
+        throw new IllegalArgumentException("an exercise of a test that is not a warm-up");
+      }
     }
   }
 
@@ -137,7 +159,17 @@ public final class PlannedTest {
 
   /** Returns its warm-up, if not that of the plan. */
   public Optional<Duration> warmUp() {
-    return parts.warmUp;
+    return parts.warmUp.time;
+  }
+
+  /** Returns words for the athlete about its own warm-up. */
+  public Optional<String> warmUpText() {
+    return parts.warmUp.text;
+  }
+
+  /** Returns the exercises before it, each a warm-up, in order; they are not part of its time. */
+  public List<Exercise> exercises() {
+    return parts.warmUp.exercises;
   }
 
   /** Returns the weekdays on which it may be; empty if on any. */
@@ -218,6 +250,8 @@ public final class PlannedTest {
     private Optional<TestCount> counts = Optional.empty();
     private Duration rested = STANDARD_RESTED;
     private Optional<Duration> warmUp = Optional.empty();
+    private Optional<String> warmUpText = Optional.empty();
+    private final List<Exercise> exercises = new ArrayList<>();
     private final Set<DayOfWeek> onlyOn = EnumSet.noneOf(DayOfWeek.class);
     private final List<String> notes = new ArrayList<>();
 
@@ -233,7 +267,9 @@ public final class PlannedTest {
       resting = copied.resting;
       counts = copied.counts;
       rested = copied.rested;
-      warmUp = copied.warmUp;
+      warmUp = copied.warmUp.time;
+      warmUpText = copied.warmUp.text;
+      exercises.addAll(copied.warmUp.exercises);
       onlyOn.addAll(copied.onlyOn);
       notes.addAll(copied.notes);
     }
@@ -280,6 +316,18 @@ public final class PlannedTest {
       return this;
     }
 
+    /** Sets words for the athlete about its own warm-up, or none. */
+    public Builder warmUpText(Optional<String> text) {
+      warmUpText = Objects.requireNonNull(text, "text");
+      return this;
+    }
+
+    /** Adds an exercise before it, which is a warm-up. */
+    public Builder exercise(Exercise exercise) {
+      exercises.add(Objects.requireNonNull(exercise, "exercise"));
+      return this;
+    }
+
     /** Adds a weekday on which it may be. */
     public Builder onlyOn(DayOfWeek day) {
       onlyOn.add(Objects.requireNonNull(day, "day"));
@@ -296,11 +344,14 @@ public final class PlannedTest {
      * Returns the test.
      *
      * @throws IllegalArgumentException if there is nothing to test or no time, one of them is there
-     *     twice, a later test has none after the last week, or a number is outside its range
+     *     twice, a later test has none after the last week, a number is outside its range, an
+     *     exercise is not a warm-up, there are more than 100 of them, or a text of the warm-up has
+     *     no time
      */
     public PlannedTest build() {
+      WarmUp before = new WarmUp(warmUp, warmUpText, exercises);
       return new PlannedTest(
-          new Parts(setups, kind, times, attempts, resting, counts, rested, warmUp, onlyOn, notes));
+          new Parts(setups, kind, times, attempts, resting, counts, rested, before, onlyOn, notes));
     }
   }
 }

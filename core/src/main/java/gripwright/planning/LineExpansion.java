@@ -10,6 +10,7 @@ import gripwright.finding.Message;
 import gripwright.finding.ModelPath;
 import gripwright.grip.Grip;
 import gripwright.grip.Setup;
+import gripwright.hand.Hands;
 import gripwright.history.LogTimeline;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
@@ -35,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.Function;
 
 /**
  * Expands a line of a session into exercises with loads: one, or several that share its sets if the
@@ -48,7 +50,7 @@ final class LineExpansion {
   private final SessionFrame frame;
   private final Choice choice;
   private final Meter meter;
-  private final Map<ModelPath, DatedSession> unloaded = new LinkedHashMap<>();
+  private final Map<OfHands, DatedSession> unloaded = new LinkedHashMap<>();
   private final IdentityHashMap<Block, Progression> progressions = new IdentityHashMap<>();
 
   /**
@@ -73,6 +75,9 @@ final class LineExpansion {
         new Choice(
             timeline, hands.fits(), prescription.strengthOn(from), prescription.bodyMassOn(from));
   }
+
+  /** A line in any week, and the hands that it is for. */
+  private record OfHands(ModelPath line, Hands hands) {}
 
   /**
    * A line of a session on a day.
@@ -108,29 +113,93 @@ final class LineExpansion {
   }
 
   private Optional<PlannedExercise> prescribed(Line line, Grip grip, FindingList into) {
-    Dose dose = dose(line, grip);
-    Optional<PlannedExercise> planned =
-        prescription.prescribe(line.exercise(), grip, dose, line.place(0), into);
-    if (planned.isEmpty() && isNewWithoutLoad(line.path())) {
+    return prescribed(
+        line.exercise(),
+        dose(line, grip),
+        line.place(0),
+        alone ->
+            frame.dated(
+                line.week(),
+                line.session(),
+                line.day(),
+                List.of(alone),
+                new PlacementReason.Unplaced()),
+        into);
+  }
+
+  /**
+   * Returns an exercise with its load; a line without one is kept for the rules.
+   *
+   * @param alone makes a session of an exercise alone
+   */
+  private Optional<PlannedExercise> prescribed(
+      Exercise exercise,
+      Dose dose,
+      Prescription.Place place,
+      Function<PlannedExercise, DatedSession> alone,
+      FindingList into) {
+    Grip grip = Choice.grips(exercise).get(0);
+    Optional<PlannedExercise> planned = prescription.prescribe(exercise, grip, dose, place, into);
+    if (planned.isEmpty() && isNewWithoutLoad(place.path(), exercise.hands())) {
       prescription
-          .unloaded(line.exercise(), grip, dose, line.place(0))
-          .ifPresent(alone -> untrained(line.week(), line.session(), line.day(), alone));
+          .unloaded(exercise, grip, dose, place)
+          .map(alone)
+          .ifPresent(session -> unloaded.put(key(place.path(), exercise.hands()), session));
     }
     return planned;
   }
 
-  private boolean isNewWithoutLoad(ModelPath path) {
-    DatedSession known = unloaded.get(path.without("week", "date"));
+  private static OfHands key(ModelPath path, Hands hands) {
+    return new OfHands(path.without("week", "date"), hands);
+  }
+
+  private boolean isNewWithoutLoad(ModelPath path, Hands hands) {
+    DatedSession known = unloaded.get(key(path, hands));
     return known == null || timeline.isPast(known.date());
   }
 
   /** Keeps a line that is not trained, for rule checks, see {@link #unloaded}. */
   void untrained(WeekContext week, SessionPlan session, LocalDate day, PlannedExercise exercise) {
-    if (isNewWithoutLoad(exercise.path())) {
+    Hands hands = exercise.setup().hands();
+    if (isNewWithoutLoad(exercise.path(), hands)) {
       unloaded.put(
-          exercise.path().without("week", "date"),
+          key(exercise.path(), hands),
           frame.dated(week, session, day, List.of(exercise), new PlacementReason.Unplaced()));
     }
+  }
+
+  /**
+   * A line of a test on a day: a warm-up, which does not advance.
+   *
+   * @param week the week
+   * @param day the day
+   * @param exercise the line
+   * @param path its place
+   * @param before the number of exercises before it
+   */
+  record Before(WeekContext week, LocalDate day, Exercise exercise, ModelPath path, int before) {}
+
+  /** Returns the exercise of a line of a test; empty, with a finding, if it can't be done. */
+  Optional<PlannedExercise> beforeTest(Before line, FindingList into) {
+    WeekContext week = line.week();
+    Grip grip = Choice.grips(line.exercise()).get(0);
+    Dose dose =
+        within(
+            progression(week)
+                .dose(line.exercise(), grip, week.standing(), line.day(), line.path()));
+    return prescribed(
+        line.exercise(),
+        dose,
+        new Prescription.Place(line.day(), line.before() + 1, line.path(), week.standing().rise()),
+        alone ->
+            DatedSession.builder(
+                    line.day(), "test", prescription.bodyMassOn(line.day()), line.path())
+                .week(week.number())
+                .block(week.block().name())
+                .exercises(List.of(alone))
+                .placedBecause(new PlacementReason.Unplaced())
+                .build(),
+        into);
   }
 
   /**

@@ -2,8 +2,10 @@ package gripwright.planning;
 
 import gripwright.athlete.Athlete;
 import gripwright.finding.FindingList;
+import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
 import gripwright.plan.Block;
+import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
 import gripwright.plan.PlannedTest;
 import gripwright.plan.TestKind;
@@ -12,6 +14,8 @@ import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.RetestDay;
 import gripwright.planning.progression.Progression;
 import gripwright.planning.progression.ProgressionBlockers;
+import gripwright.protocol.Scheme;
+import gripwright.schedule.HandsInTurn;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -93,6 +97,15 @@ final class LookAhead {
     for (int i = 0; i < retest.setups().size(); i++) {
       time = time.plus(one).plus(i == 0 ? Duration.ZERO : plan.restBetween());
     }
+    for (Exercise exercise : retest.exercises()) {
+      List<Scheme> hand = List.of(exercise.scheme());
+      time =
+          time.plus(plan.restBetween())
+              .plus(
+                  exercise.alternating()
+                      ? HandsInTurn.time(hand, hand, plan.restBetween())
+                      : exercise.scheme().duration());
+    }
     return (int) ((time.toSeconds() + 59) / 60);
   }
 
@@ -161,27 +174,41 @@ final class LookAhead {
     return weeks;
   }
 
+  /**
+   * Returns a week before or after those of the plan, in which nothing advances.
+   *
+   * @param number its number: 0 before the plan, above its last after it
+   * @param first first day
+   */
+  WeekContext outside(int number, LocalDate first) {
+    Block block = plan.blocks().get(number < 1 ? 0 : plan.blocks().size() - 1);
+    return week(block, number, first, plan.path().then("for", athlete.name()));
+  }
+
+  private WeekContext week(Block block, int number, LocalDate first, ModelPath place) {
+    return new WeekContext(
+        block,
+        number,
+        1,
+        first,
+        place.then("week", number),
+        new Progression.Week(
+            first,
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            Progression.Returning.NOTHING,
+            Rise.of(0),
+            blockers,
+            Optional.empty()));
+  }
+
   private List<Placement.Request> firstWeekOf(Block block, LocalDate first) {
     return ofBlock.computeIfAbsent(
         block.name(),
         name -> {
-          WeekContext week =
-              new WeekContext(
-                  block,
-                  1,
-                  1,
-                  first,
-                  plan.path().then("for", athlete.name()).then("block", name).then("week", 1),
-                  new Progression.Week(
-                      first,
-                      List.of(),
-                      List.of(),
-                      Optional.empty(),
-                      Progression.Returning.NOTHING,
-                      Rise.of(0),
-                      blockers,
-                      Optional.empty()));
-          return expansion.drafts(week, new FindingList()).stream()
+          ModelPath place = plan.path().then("for", athlete.name()).then("block", name);
+          return expansion.drafts(week(block, 1, first, place), new FindingList()).stream()
               .map(SessionExpansion.Draft::request)
               .toList();
         });

@@ -12,6 +12,7 @@ import gripwright.history.LogTimeline;
 import gripwright.log.LogEntry;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.load.HandFindings;
 import gripwright.planning.load.Prescription;
@@ -19,12 +20,15 @@ import gripwright.planning.load.UnplannedWork;
 import gripwright.planning.placement.CountedTests;
 import gripwright.planning.placement.Placement;
 import gripwright.protocol.Argument;
+import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
+import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlannedExercise;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -236,14 +240,21 @@ final class SessionExpansion {
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
       number++;
       ModelPath place = sessionPath.then("exercise", number);
-      all.addAll(
-          lines.exercises(
-              new LineExpansion.Line(
-                  weekOf.apply(exercise, place), session, day, exercise, place, all.size()),
-              into));
+      for (Exercise side : exercise.sides()) {
+        all.addAll(
+            lines.exercises(
+                new LineExpansion.Line(
+                    weekOf.apply(exercise, place), session, day, side, place, all.size()),
+                into));
+      }
     }
-    List<PlannedExercise> felt =
-        outlook.of(all, frame.restBetween(session), prescription.strengthOn(day), into);
+    return felt(all, frame.restBetween(session), day, into);
+  }
+
+  /** Returns exercises in a row with what they leave. */
+  private List<PlannedExercise> felt(
+      List<PlannedExercise> all, Duration restBetween, LocalDate day, FindingList into) {
+    List<PlannedExercise> felt = outlook.of(all, restBetween, prescription.strengthOn(day), into);
     for (int i = 0; i < felt.size(); i++) {
       PlannedExercise exercise = felt.get(i);
       if (exercise.hard() && !all.get(i).hard()) {
@@ -251,6 +262,38 @@ final class SessionExpansion {
       }
     }
     return felt;
+  }
+
+  /**
+   * Returns the warm-up exercises of a test on a day, which are not eased.
+   *
+   * @param dated the test on its day
+   * @param session the greatest load-time of a session of the week, in kg s
+   */
+  List<PlannedExercise> warmUps(
+      WeekContext week, PlannedTest test, DatedRetest dated, double session, FindingList into) {
+    LocalDate day = dated.date();
+    ModelPath place = dated.path();
+    List<PlannedExercise> all = new ArrayList<>();
+    int number = 0;
+    for (Exercise exercise : test.exercises()) {
+      number++;
+      for (Exercise side : exercise.sides()) {
+        lines
+            .beforeTest(
+                new LineExpansion.Before(
+                    week.notEased(), day, side, place.then("exercise", number), all.size()),
+                into)
+            .ifPresent(all::add);
+      }
+    }
+    List<PlannedExercise> felt = felt(all, frame.restBetween(), day, into);
+    return WarmUpLines.ofTest(felt, session).mark(felt, into);
+  }
+
+  /** Returns the load of a test to failure on a day, if it is known. */
+  Optional<Load> loadOf(WeekContext week, Setup setup, Level level, LocalDate day) {
+    return prescription.loadOf(setup, level, day, week.standing().rise());
   }
 
   /** Returns the lines that are not trained, see {@link LineExpansion#unloaded}. */

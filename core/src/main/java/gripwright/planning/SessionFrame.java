@@ -5,6 +5,7 @@ import gripwright.plan.Plan;
 import gripwright.plan.SessionPlan;
 import gripwright.planning.load.Prescription;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HandsInTurn;
 import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlannedExercise;
 import java.time.Duration;
@@ -56,12 +57,14 @@ final class SessionFrame {
   /** Returns the duration of a session with these exercises, in minutes, rounded up. */
   int minutes(SessionPlan session, List<PlannedExercise> exercises) {
     Duration time = session.contentFor(athlete.name()).warmUp().orElse(plan.warmUp());
-    Duration between = restBetween(session);
-    for (int i = 0; i < exercises.size(); i++) {
-      time = time.plus(exercises.get(i).scheme().duration()).plus(i == 0 ? Duration.ZERO : between);
-    }
+    time = time.plus(HandsInTurn.time(exercises, restBetween(session)));
     long seconds = time.toSeconds() + (time.toNanosPart() > 0 ? 1 : 0);
     return (int) ((seconds + 59) / 60);
+  }
+
+  /** Returns the rest between two exercises of tests. */
+  Duration restBetween() {
+    return plan.restBetween();
   }
 
   /** Returns the rest between two exercises. */

@@ -4,16 +4,22 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
+import gripwright.grip.Setup;
 import gripwright.history.LogTimeline;
 import gripwright.plan.Plan;
 import gripwright.plan.PlannedTest;
+import gripwright.plan.TestKind;
 import gripwright.planning.load.HandFindings;
 import gripwright.planning.placement.LoggedRetests;
 import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.RetestDay;
+import gripwright.protocol.Level;
+import gripwright.quantity.Load;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlacementReason;
+import gripwright.strength.KnownLight;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -34,8 +40,11 @@ final class TestDays {
   private final HandFindings hands;
   private final LookAhead lookAhead;
   private final LoggedRetests logged;
+  private final SessionExpansion expansion;
 
-  TestDays(LogTimeline timeline, HandFindings hands, LookAhead lookAhead) {
+  TestDays(
+      LogTimeline timeline, HandFindings hands, LookAhead lookAhead, SessionExpansion expansion) {
+    this.expansion = expansion;
     this.plan = timeline.plan();
     this.athlete = timeline.athlete();
     this.logged = new LoggedRetests(plan, timeline.log());
@@ -59,8 +68,10 @@ final class TestDays {
    * @param first first day
    * @param block name of its block; empty outside the plan
    * @param last the last day of training before it; empty if none is known
+   * @param context progress in it
    */
-  record Week(int number, LocalDate first, String block, Optional<LocalDate> last) {}
+  record Week(
+      int number, LocalDate first, String block, Optional<LocalDate> last, WeekContext context) {}
 
   /** The hard work near a week, including its sessions and some of its tests. */
   interface Near {
@@ -85,6 +96,7 @@ final class TestDays {
         found.add(Finding.advice("plan.retest-tapered", place).with("week", week.number()));
       } else if (due) {
         noteSetups(retest, place, found);
+        noteMinutes(retest, place, longest(), found);
         Optional<RetestDay.Found> day =
             new RetestDay(retest, lookAhead.minutes(retest))
                 .find(week.first(), athlete, near.with(kept, tests), kept)
@@ -93,8 +105,16 @@ final class TestDays {
           found.add(Finding.warning("plan.retest-no-day", place).with("week", week.number()));
           continue;
         }
+        day.get()
+            .displaced()
+            .filter(session -> lookAhead.minutes(retest) <= longest())
+            .ifPresent(
+                session ->
+                    noteMinutes(
+                        retest, place, athlete.availableOn(session.date()).toMinutes(), found));
         day.get().displaced().ifPresent(kept::remove);
-        DatedRetest dated = dated(week, retest, place, day.get());
+        DatedRetest dated =
+            warmed(week, retest, dated(week, retest, place, day.get()), most(placed), found);
         noteBreak(retest, dated, lastTraining(week, kept, dated.date()), found);
         tests.add(dated);
         retest.setups().stream() // tests are hard
@@ -144,6 +164,29 @@ final class TestDays {
                         .with("days", days.intValue())));
   }
 
+  /** Returns the time of the day with the most time, in minutes. */
+  private long longest() {
+    return athlete.available().values().stream()
+        .max(Comparator.naturalOrder())
+        .orElse(Duration.ZERO)
+        .toMinutes();
+  }
+
+  /**
+   * Reports tests that take longer than there is time.
+   *
+   * @param available minutes
+   */
+  private void noteMinutes(PlannedTest retest, ModelPath place, long available, FindingList found) {
+    int minutes = lookAhead.minutes(retest);
+    if (minutes > available && !retest.isPlain()) {
+      found.add(
+          Finding.error("plan.test-too-long", place)
+              .with("minutes", minutes)
+              .with("longest", available));
+    }
+  }
+
   /** Reports tests on a missing edge or with a grip that the hand can't take. */
   private void noteSetups(PlannedTest retest, ModelPath place, FindingList found) {
     retest.setups().stream()
@@ -163,6 +206,53 @@ final class TestDays {
 
   private List<String> edges() {
     return athlete.equipment().edges().stream().map(Object::toString).toList();
+  }
+
+  private static double most(List<DatedSession> sessions) {
+    return sessions.stream().mapToDouble(DatedSession::loadIndex).max().orElse(0);
+  }
+
+  /**
+   * Returns a test with its load and the exercises of its warm-up.
+   *
+   * @param session the greatest load-time of a session of the week, in kg s
+   */
+  private DatedRetest warmed(
+      Week week, PlannedTest retest, DatedRetest test, double session, FindingList found) {
+    if (retest.kind() instanceof TestKind.ToFailure failure) {
+      return exercised(week, retest, loaded(week, failure.level(), test, found), session, found);
+    }
+    return exercised(week, retest, test, session, found);
+  }
+
+  /** Returns a test to failure with its loads, and reports those that are not known. */
+  private DatedRetest loaded(Week week, Level level, DatedRetest test, FindingList found) {
+    DatedRetest.Builder loaded = test.toBuilder();
+    for (Setup setup : test.setups()) {
+      Optional<Load> load = expansion.loadOf(week.context(), setup, level, test.date());
+      load.ifPresent(known -> loaded.load(setup, known));
+      if (load.isEmpty() && !KnownLight.forbidsTests(athlete, setup, test.date())) {
+        found.add(
+            Finding.warning("plan.test-load", test.path())
+                .with("setup", setup)
+                .with("level", level));
+      }
+    }
+    return loaded.build();
+  }
+
+  private DatedRetest exercised(
+      Week week, PlannedTest retest, DatedRetest test, double session, FindingList found) {
+    if (retest.exercises().isEmpty()) {
+      return test;
+    }
+    return test.toBuilder()
+        .warmUp(
+            new DatedRetest.WarmUp(
+                test.warmUp().minutes(),
+                test.warmUp().text(),
+                expansion.warmUps(week.context(), retest, test, session, found)))
+        .build();
   }
 
   private static DatedRetest dated(

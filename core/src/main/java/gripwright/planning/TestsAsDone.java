@@ -41,7 +41,7 @@ final class TestsAsDone {
             test.toBuilder()
                 .date(done.get())
                 .placedBecause(new PlacementReason.TestedOnDay())
-                .path(test.path().without("date").then("date", done.get().toString()))
+                .at(test.path().without("date").then("date", done.get().toString()))
                 .build());
       } else if (!timeline.isPast(test.date())) {
         tests.add(test);

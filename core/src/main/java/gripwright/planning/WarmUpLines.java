@@ -53,10 +53,37 @@ final class WarmUpLines {
     boolean most = places.size() == lines.size() && warm > all * MOST_LOAD * (1 + TOLERANCE);
     for (PlannedExercise exercise : exercises) {
       if (exercise.warmUp() && exercise.hard()) {
-        judged.tooHard.put(exercise.path(), hard(exercise));
+        judged.tooHard.putIfAbsent(exercise.path(), hard(exercise));
       } else if (exercise.warmUp() && most) {
-        judged.tooHard.put(
+        judged.tooHard.putIfAbsent(
             exercise.path(), finding(exercise).with("share", percent(warm / all * 100)));
+      }
+    }
+    return judged;
+  }
+
+  /**
+   * Judges the warm-up lines of a test, which has no load-time: too hard is a hard exercise, and
+   * all others if they have over half of the load-time of a session.
+   *
+   * @param exercises its exercises
+   * @param session the greatest load-time of a session of that week, in kg s; 0 if it has none
+   */
+  static WarmUpLines ofTest(List<PlannedExercise> exercises, double session) {
+    WarmUpLines judged = new WarmUpLines();
+    double warm =
+        exercises.stream()
+            .filter(exercise -> !exercise.hard())
+            .mapToDouble(PlannedExercise::loadIndex)
+            .sum();
+    boolean most = session > 0 && warm > session * MOST_LOAD * (1 + TOLERANCE);
+    for (PlannedExercise exercise : exercises) {
+      if (exercise.hard()) {
+        judged.tooHard.putIfAbsent(exercise.path(), hard(exercise).with("test", ""));
+      } else if (most) {
+        judged.tooHard.putIfAbsent(
+            exercise.path(),
+            finding(exercise).with("ofSession", percent(warm / session * 100)).with("test", ""));
       }
     }
     return judged;

@@ -40,6 +40,7 @@ final class WeekPlanner {
   private final HardDays hardDays;
   private final LoggedRetests loggedTests;
   private final SessionExpansion expansion;
+  private final LookAhead lookAhead;
   private final TestDays testDays;
   private final WeekPlacing placing;
   private final WeekReconciliation reconciliation;
@@ -56,7 +57,8 @@ final class WeekPlanner {
     this.hardDays = hardDays;
     this.loggedTests = new LoggedRetests(timeline.plan(), timeline.log());
     this.expansion = expansion;
-    this.testDays = new TestDays(timeline, hands, lookAhead);
+    this.lookAhead = lookAhead;
+    this.testDays = new TestDays(timeline, hands, lookAhead, expansion);
     this.placing = new WeekPlacing(athlete, timeline, expansion, lookAhead, meter);
     this.reconciliation =
         new WeekReconciliation(timeline.plan().from(), timeline, expansion, hands.fits());
@@ -96,7 +98,7 @@ final class WeekPlanner {
     TestDays.Tested tested =
         testDays.of(
             new TestDays.Week(
-                week.number(), week.first(), week.block().name(), last(before, week.first())),
+                week.number(), week.first(), week.block().name(), last(before, week.first()), week),
             placed.sessions(),
             (sessions, tests) -> known.near(week.first(), noted.with(sessions, tests)),
             found);
@@ -109,6 +111,8 @@ final class WeekPlanner {
                 noted.with(sorted(tested.sessions()), tested.tests()),
                 before.past());
     List<DatedSession> kept = dated.sessions();
+    List<DatedRetest> tests =
+        dated.work().retests().stream().filter(test -> test.week() == week.number()).toList();
     if (away && !week.block().contentFor(athlete.name()).isNoTraining()) {
       found.add(
           Finding.advice("plan.week-away", week.path())
@@ -122,8 +126,11 @@ final class WeekPlanner {
             .eased(week.eased())
             .away(away)
             .timeUnderLoadSeconds(
-                kept.stream().mapToDouble(DatedSession::timeUnderLoadSeconds).sum())
-            .loadIndex(kept.stream().mapToDouble(DatedSession::loadIndex).sum())
+                kept.stream().mapToDouble(DatedSession::timeUnderLoadSeconds).sum()
+                    + tests.stream().mapToDouble(DatedRetest::timeUnderLoadSeconds).sum())
+            .loadIndex(
+                kept.stream().mapToDouble(DatedSession::loadIndex).sum()
+                    + tests.stream().mapToDouble(DatedRetest::loadIndex).sum())
             .build(),
         dated.work(),
         dated.past().withNotMadeUp(placed.notMadeUp()),
@@ -154,7 +161,8 @@ final class WeekPlanner {
     HardDays known = (past ? hardDays.before(first) : hardDays).asPlanned(first, earlier);
     TestDays.Tested tested =
         testDays.of(
-            new TestDays.Week(number, first, "", last(before, first)),
+            new TestDays.Week(
+                number, first, "", last(before, first), lookAhead.outside(number, first)),
             List.of(),
             (sessions, tests) -> known.near(first, before.work().with(sessions, tests)),
             found);

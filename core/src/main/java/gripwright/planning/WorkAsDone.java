@@ -2,6 +2,7 @@ package gripwright.planning;
 
 import gripwright.grip.HandFits;
 import gripwright.grip.Setup;
+import gripwright.hand.Hands;
 import gripwright.history.ExerciseMatch;
 import gripwright.log.LogEntry.Done;
 import gripwright.planning.load.LoadedSteps;
@@ -88,6 +89,8 @@ final class WorkAsDone {
         .hard(hard)
         .rehabilitation(like.rehabilitation())
         .warmUp(like.warmUp() && !hard)
+        .alternating(like.alternating() && setup.hands() != Hands.BOTH)
+        .inForce(asPlanned && sameSetup && like.inForce())
         .toFailure(like.isToFailure())
         .note(like.note())
         .why(why(like, done, sets, load, match.planned().isPresent()))

@@ -178,6 +178,7 @@ final class TestFacts {
     plan.blocks().stream()
         .flatMap(block -> block.contentFor(name).sessions().stream())
         .flatMap(session -> session.contentFor(name).exercises().stream())
+        .flatMap(exercise -> exercise.sides().stream())
         .forEach((Exercise each) -> ways.add(new Way(each.hands(), each.lifting())));
     return ways;
   }

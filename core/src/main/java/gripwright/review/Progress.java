@@ -46,8 +46,9 @@ public record Progress(
    * @param load greatest load, or the best mean of a series
    * @param odd the estimate from the athlete's other tests if this one doesn't fit them; such a
    *     test is left out of changes and trends
+   * @param inForce true if a sensor showed a force in N, which is the weight of the load
    */
-  public record Point(LocalDate date, Load load, Optional<LoadEstimate> odd) {}
+  public record Point(LocalDate date, Load load, Optional<LoadEstimate> odd, boolean inForce) {}
 
   /** The meaning of a change between two tests. */
   public enum Verdict {
@@ -126,7 +127,8 @@ public record Progress(
               odd.stream()
                   .filter(each -> each.test().equals(test))
                   .map(OutlierTests.Odd::expected)
-                  .findFirst()));
+                  .findFirst(),
+              test.inForce()));
     }
     points.sort(Comparator.comparing(Point::date).thenComparing(Point::load));
     List<LocalDate> days = fitting(points).stream().map(Point::date).distinct().toList();

@@ -5,11 +5,16 @@ import gripwright.grip.Setup;
 import gripwright.plan.PlannedTest;
 import gripwright.plan.TestCount;
 import gripwright.plan.TestKind;
+import gripwright.quantity.Load;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** Tests on a day. They count as hard. Immutable. */
@@ -30,6 +35,27 @@ public final class DatedRetest {
     }
   }
 
+  /**
+   * What prepares for the tests.
+   *
+   * @param minutes the time of the warm-up, in minutes, if it is not that of the plan
+   * @param text words for the athlete about it
+   * @param exercises exercises in it, in order, with loads; no log line is needed for them
+   */
+  public record WarmUp(
+      OptionalDouble minutes, Optional<String> text, List<PlannedExercise> exercises) {
+    /** Nothing but the warm-up of the plan. */
+    public static final WarmUp OF_PLAN =
+        new WarmUp(OptionalDouble.empty(), Optional.empty(), List.of());
+
+    /** Refuses null and copies the list. */
+    public WarmUp {
+      Objects.requireNonNull(minutes, "minutes");
+      Objects.requireNonNull(text, "text");
+      exercises = List.copyOf(exercises);
+    }
+  }
+
   /** The components; lists are copied. */
   private record Parts(
       LocalDate date,
@@ -38,11 +64,14 @@ public final class DatedRetest {
       List<Setup> setups,
       TestKind kind,
       Attempts attempts,
+      WarmUp warmUp,
       List<String> notes,
+      Map<String, Load> loads,
       String insteadOf,
       PlacementReason placedBecause,
       ModelPath path) {
     Parts {
+      loads = Map.copyOf(loads);
       setups = List.copyOf(setups);
       notes = List.copyOf(notes);
     }
@@ -68,6 +97,11 @@ public final class DatedRetest {
     return new Builder(date, week, block, test.setups(), Duration.ofSeconds(1), path)
         .kind(test.kind())
         .attempts(new Attempts(test.attempts(), test.resting(), test.counts()))
+        .warmUp(
+            new WarmUp(
+                test.warmUp().stream().mapToDouble(time -> time.toNanos() / 6e10).findFirst(),
+                test.warmUpText(),
+                List.of()))
         .notes(test.notes());
   }
 
@@ -126,6 +160,31 @@ public final class DatedRetest {
     return parts.attempts;
   }
 
+  /** Returns what prepares for the tests. */
+  public WarmUp warmUp() {
+    return parts.warmUp;
+  }
+
+  /** Returns the exercises of the warm-up, in order, with loads. */
+  public List<PlannedExercise> exercises() {
+    return parts.warmUp.exercises;
+  }
+
+  /** Returns the load-time of the warm-up, in kg s; the tests themselves have none. */
+  public double loadIndex() {
+    return parts.warmUp.exercises.stream().mapToDouble(PlannedExercise::loadIndex).sum();
+  }
+
+  /** Returns the time under tension of the warm-up, in s. */
+  public double timeUnderLoadSeconds() {
+    return parts.warmUp.exercises.stream().mapToDouble(PlannedExercise::timeUnderLoadSeconds).sum();
+  }
+
+  /** Returns the load on which a setup is held to failure, if it is such a test and it is known. */
+  public Optional<Load> load(Setup setup) {
+    return Optional.ofNullable(parts.loads.get(setup.toString()));
+  }
+
   /** Returns the coach's notes. */
   public List<String> notes() {
     return parts.notes;
@@ -155,6 +214,7 @@ public final class DatedRetest {
   public boolean isPlain() {
     return parts.kind instanceof TestKind.Hold
         && parts.attempts.equals(new Attempts(1, Duration.ZERO, Optional.empty()))
+        && parts.warmUp.equals(WarmUp.OF_PLAN)
         && parts.notes.isEmpty();
   }
 
@@ -186,7 +246,9 @@ public final class DatedRetest {
     private List<Setup> setups;
     private TestKind kind;
     private Attempts attempts = new Attempts(1, Duration.ZERO, Optional.empty());
+    private WarmUp warmUp = WarmUp.OF_PLAN;
     private List<String> notes = List.of();
+    private final Map<String, Load> loads = new HashMap<>();
     private String insteadOf = "";
     private PlacementReason placedBecause = new PlacementReason.Unplaced();
     private ModelPath path;
@@ -208,7 +270,9 @@ public final class DatedRetest {
       setups = copied.setups;
       kind = copied.kind;
       attempts = copied.attempts;
+      warmUp = copied.warmUp;
       notes = copied.notes;
+      loads.putAll(copied.loads);
       insteadOf = copied.insteadOf;
       placedBecause = copied.placedBecause;
       path = copied.path;
@@ -262,6 +326,19 @@ public final class DatedRetest {
       return this;
     }
 
+    /** Sets what prepares for the tests. */
+    public Builder warmUp(WarmUp value) {
+      Objects.requireNonNull(value, "value");
+      warmUp = value;
+      return this;
+    }
+
+    /** Sets the load on which a setup is held to failure. */
+    public Builder load(Setup setup, Load load) {
+      loads.put(setup.toString(), Objects.requireNonNull(load, "load"));
+      return this;
+    }
+
     /** Sets the coach's notes. */
     public Builder notes(List<String> value) {
       Objects.requireNonNull(value, "value");
@@ -283,6 +360,18 @@ public final class DatedRetest {
       return this;
     }
 
+    /** Sets its place in the model, and the places of its exercises. */
+    public Builder at(ModelPath value) {
+      List<PlannedExercise> moved = new ArrayList<>();
+      for (PlannedExercise exercise : warmUp.exercises()) {
+        List<ModelPath.Step> steps = exercise.path().steps();
+        String number = steps.get(steps.size() - 1).name();
+        moved.add(exercise.toBuilder().path(value.then("exercise", number)).build());
+      }
+      warmUp = new WarmUp(warmUp.minutes(), warmUp.text(), moved);
+      return path(value);
+    }
+
     /** Sets its place in the model. */
     public Builder path(ModelPath value) {
       Objects.requireNonNull(value, "value");
@@ -294,7 +383,18 @@ public final class DatedRetest {
     public DatedRetest build() {
       return new DatedRetest(
           new Parts(
-              date, week, block, setups, kind, attempts, notes, insteadOf, placedBecause, path));
+              date,
+              week,
+              block,
+              setups,
+              kind,
+              attempts,
+              warmUp,
+              notes,
+              loads,
+              insteadOf,
+              placedBecause,
+              path));
     }
   }
 }

@@ -82,16 +82,18 @@ public sealed interface LoadLink extends Derivation {
    * @param fraction above 0 and at most 1
    * @param test load of the test
    * @param date day of the test
+   * @param inForce true if a sensor showed a force in N, which is the weight of the load
    */
-  record WrittenShareOfTest(double fraction, Load test, LocalDate date) implements LoadLink {
+  record WrittenShareOfTest(double fraction, Load test, LocalDate date, boolean inForce)
+      implements LoadLink {
     @Override
     public String key() {
-      return "derivation.level-share-of-test";
+      return inForce ? "derivation.level-share-of-force" : "derivation.level-share-of-test";
     }
 
     @Override
     public Map<String, Object> arguments() {
-      return Map.of("test", test, "date", date);
+      return Map.of("test", test, "date", date, "newtons", Numbers.plain(test.newtons(), 1));
     }
 
     @Override

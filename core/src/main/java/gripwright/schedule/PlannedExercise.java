@@ -97,6 +97,8 @@ public final class PlannedExercise {
       Optional<Load> test,
       Optional<String> rehabilitation,
       boolean warmUp,
+      boolean alternating,
+      boolean inForce,
       boolean toFailure,
       Optional<String> note,
       Optional<GripMix> mix,
@@ -227,6 +229,22 @@ public final class PlannedExercise {
    */
   public boolean warmUp() {
     return parts.warmUp;
+  }
+
+  /**
+   * Returns whether its load follows from a test in N, so that a sensor can show it: outputs give
+   * the force beside the load.
+   */
+  public boolean inForce() {
+    return parts.inForce;
+  }
+
+  /**
+   * Returns whether it is what one of two alternating hands does: each set left, then right, one
+   * hand in the rest of the other.
+   */
+  public boolean alternating() {
+    return parts.alternating;
   }
 
   /**
@@ -376,6 +394,8 @@ public final class PlannedExercise {
     private Optional<Load> test = Optional.empty();
     private Optional<String> rehabilitation = Optional.empty();
     private boolean warmUp;
+    private boolean alternating;
+    private boolean inForce;
     private boolean toFailure;
     private Optional<String> note = Optional.empty();
     private Optional<GripMix> mix = Optional.empty();
@@ -412,6 +432,8 @@ public final class PlannedExercise {
       test = copied.test;
       rehabilitation = copied.rehabilitation;
       warmUp = copied.warmUp;
+      alternating = copied.alternating;
+      inForce = copied.inForce;
       toFailure = copied.toFailure;
       note = copied.note;
       mix = copied.mix;
@@ -520,6 +542,18 @@ public final class PlannedExercise {
       return this;
     }
 
+    /** Sets whether its load follows from a test in N. */
+    public Builder inForce(boolean value) {
+      inForce = value;
+      return this;
+    }
+
+    /** Sets whether it is what one of two alternating hands does. */
+    public Builder alternating(boolean value) {
+      alternating = value;
+      return this;
+    }
+
     /** Sets whether a time or number that is a bound is beyond what can be held. */
     public Builder toFailure(boolean value) {
       toFailure = value;
@@ -579,6 +613,8 @@ public final class PlannedExercise {
               test,
               rehabilitation,
               warmUp,
+              alternating,
+              inForce,
               toFailure,
               note,
               mix,

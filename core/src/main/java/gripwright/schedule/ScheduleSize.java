@@ -22,15 +22,20 @@ public record ScheduleSize(long sessions, long holds) {
   public ScheduleSize plus(List<DatedSession> more, List<DatedRetest> tests) {
     long size = holds;
     for (DatedSession session : more) {
-      size += PlanSize.A_SESSION;
-      for (PlannedExercise exercise : session.exercises()) {
-        size += Math.max(PlanSize.AN_EXERCISE, exercise.steps().size());
-      }
+      size += PlanSize.A_SESSION + size(session.exercises());
     }
     for (DatedRetest test : tests) {
-      size += PlanSize.A_TEST * Math.max(1, test.setups().size());
+      size += PlanSize.A_TEST * Math.max(1, test.setups().size()) + size(test.exercises());
     }
     return new ScheduleSize(sessions + more.size(), size);
+  }
+
+  private static long size(List<PlannedExercise> exercises) {
+    long size = 0;
+    for (PlannedExercise exercise : exercises) {
+      size += Math.max(PlanSize.AN_EXERCISE, exercise.steps().size());
+    }
+    return size;
   }
 
   /** Returns this with further weeks. */

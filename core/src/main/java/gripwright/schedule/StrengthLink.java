@@ -16,8 +16,14 @@ public sealed interface StrengthLink extends Derivation {
    *
    * @param load total load
    * @param seconds how long
+   * @param inForce true if a sensor showed a force in N, which is the weight of the load
    */
-  record Held(Load load, double seconds) {}
+  record Held(Load load, double seconds, boolean inForce) {
+    /** Creates one of a load. */
+    public Held(Load load, double seconds) {
+      this(load, seconds, false);
+    }
+  }
 
   /**
    * How much a test counts in the estimate of the maximum.
@@ -31,7 +37,8 @@ public sealed interface StrengthLink extends Derivation {
       implements StrengthLink {
     @Override
     public String key() {
-      return held.isPresent() ? "derivation.test-share" : "derivation.test-share-unheld";
+      return held.map(h -> h.inForce() ? "derivation.test-share-force" : "derivation.test-share")
+          .orElse("derivation.test-share-unheld");
     }
 
     @Override
@@ -39,6 +46,8 @@ public sealed interface StrengthLink extends Derivation {
       return held.<Map<String, Object>>map(
               h ->
                   Map.of(
+                      "newtons",
+                      Numbers.plain(h.load().newtons(), 1),
                       "load",
                       h.load(),
                       "seconds",

@@ -16,6 +16,7 @@ import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.Note;
 import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.Schedule;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -207,6 +208,9 @@ public final class CompiledPlan {
           .flatMap(session -> session.contentFor(athlete().name()).exercises().stream())
           .forEach(line -> protocols.put(line.protocol().name(), line.protocol()));
     }
+    plan.retests().stream()
+        .flatMap(test -> test.exercises().stream())
+        .forEach(line -> protocols.put(line.protocol().name(), line.protocol()));
     protocols.forEach(
         (name, protocol) ->
             protocol.notes().forEach(text -> notes.add(new Note(Note.About.PROTOCOL, name, text))));
@@ -224,8 +228,11 @@ public final class CompiledPlan {
         .map(e -> e.setup().grip())
         .forEach(g -> grips.put(g.name(), g));
     retests().stream()
-        .flatMap(r -> r.setups().stream())
-        .forEach(r -> grips.put(r.grip().name(), r.grip()));
+        .flatMap(
+            r ->
+                Stream.concat(
+                    r.setups().stream(), r.exercises().stream().map(PlannedExercise::setup)))
+        .forEach(setup -> grips.put(setup.grip().name(), setup.grip()));
     return grips;
   }
 

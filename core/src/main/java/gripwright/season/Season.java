@@ -6,6 +6,7 @@ import gripwright.log.Log;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
+import gripwright.plan.PlannedTest;
 import gripwright.plan.SessionPlan;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.StandardProtocols;
@@ -114,6 +115,12 @@ public final class Season {
     Map<String, Protocol> last = new HashMap<>();
     Set<Grip> own = new HashSet<>();
     Set<SessionPlan.Content> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (PlannedTest test : reversed(plan.retests())) {
+      for (Exercise exercise : reversed(test.exercises())) {
+        last.putIfAbsent(exercise.protocol().name(), exercise.protocol());
+        own.addAll(exercise.target().grips());
+      }
+    }
     for (String athlete : reversed(plan.athletes())) {
       for (Block block : reversed(plan.blocks())) {
         for (SessionPlan session : reversed(block.contentFor(athlete).sessions())) {

@@ -157,8 +157,7 @@ public final class OutlierTests {
         others.stream()
             .filter(other -> other.setup().hands() == test.setup().hands())
             .filter(other -> other.setup().lifting() == test.setup().lifting())
-            .map(
-                other -> new StrengthTest(before(day, other.date()), other.setup(), other.result()))
+            .map(other -> other.on(before(day, other.date())))
             .toList();
     Effort effort = test.effort().orElseThrow();
     return StrengthMap.of(mirrored, postures, day)

@@ -147,10 +147,7 @@ public final class PlausibleTests {
    * it, by the average fade, is no more than the greatest plausible load.
    */
   public StrengthTest counted(StrengthTest test) {
-    return doubtful(test)
-        ? new StrengthTest(
-            test.date(), test.setup(), test.result().accept(new Less(1 / share(test, 1))))
-        : test;
+    return doubtful(test) ? test.with(test.result().accept(new Less(1 / share(test, 1)))) : test;
   }
 
   /** Reduces all loads of a result to a share. */

@@ -16,13 +16,29 @@ import java.util.Optional;
  * @param date when
  * @param setup grip, edge and hands
  * @param result what was measured
+ * @param inForce true if a sensor showed forces in N, which are the weight of these loads
  */
-public record StrengthTest(LocalDate date, Setup setup, Result result) {
+public record StrengthTest(LocalDate date, Setup setup, Result result, boolean inForce) {
   /** Refuses null. */
   public StrengthTest {
     Objects.requireNonNull(date, "date");
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(result, "result");
+  }
+
+  /** Creates a test of loads. */
+  public StrengthTest(LocalDate date, Setup setup, Result result) {
+    this(date, setup, result, false);
+  }
+
+  /** Returns this test on another day. */
+  public StrengthTest on(LocalDate day) {
+    return new StrengthTest(day, setup, result, inForce);
+  }
+
+  /** Returns this test with another result. */
+  public StrengthTest with(Result other) {
+    return new StrengthTest(date, setup, other, inForce);
   }
 
   /**
@@ -50,7 +66,8 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
    */
   public static StrengthTest ofForce(LocalDate date, Setup setup, Duration hold, double newtons) {
     Range.FORCE.check(newtons);
-    return held(date, setup, hold, Load.ofKilograms(newtons / Unit.NEWTONS_PER_KILOGRAM));
+    Load load = Load.ofKilograms(newtons / Unit.NEWTONS_PER_KILOGRAM);
+    return new StrengthTest(date, setup, new Held(hold, load), true);
   }
 
   /**
@@ -80,9 +97,7 @@ public record StrengthTest(LocalDate date, Setup setup, Result result) {
    * @throws IllegalArgumentException if one does not
    */
   public StrengthTest atShare(double share) {
-    return new StrengthTest(
-        date,
-        setup,
+    return with(
         result.accept(
             new Result.Visitor<>() {
               @Override

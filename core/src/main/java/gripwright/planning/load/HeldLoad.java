@@ -84,6 +84,7 @@ public record HeldLoad(
     double most =
         planned.exercises().stream()
             .filter(e -> line(e).equals(line(trained)))
+            .filter(e -> !e.alternating() || e.setup().hands() == trained.setup().hands())
             .filter(e -> load >= e.totalLoad().kilograms() - TOLERANCE)
             .map(HeldLoad::limit)
             .flatMapToDouble(OptionalDouble::stream)

@@ -46,7 +46,7 @@ final class KnownStrength {
       why.add(
           new StrengthLink.TestShare(
               weight.share(),
-              test.effort().map(e -> new StrengthLink.Held(e.load(), e.seconds())),
+              test.effort().map(e -> new StrengthLink.Held(e.load(), e.seconds(), test.inForce())),
               test.setup(),
               test.date()));
       shown++;

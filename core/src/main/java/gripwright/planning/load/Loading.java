@@ -250,7 +250,7 @@ final class Loading {
     public Optional<Double> ofTest(Level.OfTest level) {
       StrengthTest test = tested.orElseThrow();
       Load load = test.result().greatest();
-      why.add(new LoadLink.WrittenShareOfTest(level.fraction(), load, test.date()));
+      why.add(new LoadLink.WrittenShareOfTest(level.fraction(), load, test.date(), test.inForce()));
       return Optional.of(load.kilograms() * believed * level.fraction());
     }
 

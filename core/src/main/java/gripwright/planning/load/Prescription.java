@@ -9,6 +9,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.log.Log;
 import gripwright.plan.Exercise;
+import gripwright.protocol.Level;
 import gripwright.quantity.Load;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.PlannedExercise;
@@ -287,9 +288,47 @@ public final class Prescription {
             .hard(loaded.hard())
             .rehabilitation(exercise.rehabilitation())
             .warmUp(exercise.warmUp())
+            .alternating(exercise.alternating())
+            .inForce(isInForce(dose, estimate, exact))
             .note(exercise.note())
             .why(loaded.why())
             .build());
+  }
+
+  /**
+   * Returns the load of a test to failure that can be built, if it is known on a day.
+   *
+   * @param level a share of the maximum or of a test, a load, or body mass
+   * @param rise how fast loads may rise
+   */
+  public Optional<Load> loadOf(Setup setup, Level level, LocalDate day, Rise rise) {
+    Optional<LocalDate> hurt = hurt(setup, day, false);
+    Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
+    double share = believed.on(setup, day, false, rise).share();
+    Optional<Load> wanted =
+        level.accept(
+            new TestLoad(
+                strengthOn(day, hurt).maximum(setup).map(e -> e.load().low().times(share)),
+                exactTest(setup, day, hurt).map(test -> test.result().greatest()),
+                mass));
+    return wanted.flatMap(load -> athlete.equipment().greatestUpTo(load, mass));
+  }
+
+  /** Returns whether a load follows from a test in N, and not from kilograms that are written. */
+  private static boolean isInForce(
+      Dose dose, Optional<StrengthMap.Estimate> estimate, Optional<StrengthTest> exact) {
+    boolean byStrength =
+        dose.scheme().levels().stream()
+            .anyMatch(
+                level ->
+                    level.byTime()
+                        || level instanceof Level.OfMax
+                        || level instanceof Level.OfTest);
+    return byStrength
+        && exact
+            .or(() -> estimate.map(StrengthMap.Estimate::weightiest))
+            .filter(StrengthTest::inForce)
+            .isPresent();
   }
 
   /**

@@ -48,6 +48,7 @@ record Unloaded(Optional<Load> light, Load mass) {
         .hard(hard)
         .rehabilitation(line.rehabilitation())
         .warmUp(line.warmUp() && !hard)
+        .alternating(line.alternating())
         .note(line.note())
         .build();
   }

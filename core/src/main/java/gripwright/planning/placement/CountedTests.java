@@ -53,7 +53,12 @@ public final class CountedTests {
         taken.addAll(attempts);
         counted.add(
             new LogEntry.Tested(
-                new StrengthTest(line.date(), line.test().setup(), one.get()), line.note()));
+                new StrengthTest(
+                    line.date(),
+                    line.test().setup(),
+                    one.get(),
+                    attempts.stream().allMatch(n -> lines.get(n).test().inForce())),
+                line.note()));
       }
     }
     if (taken.isEmpty()) {

@@ -191,7 +191,9 @@ public final class HardDays {
   }
 
   private static FingerSet fingers(DatedRetest retest) {
-    return retest.setups().stream()
+    return Stream.concat(
+            retest.setups().stream(),
+            retest.exercises().stream().filter(PlannedExercise::hard).map(PlannedExercise::setup))
         .map(s -> s.grip().fingers())
         .reduce((a, b) -> new FingerSet(a.bits() | b.bits()))
         .orElse(FingerSet.FOUR);

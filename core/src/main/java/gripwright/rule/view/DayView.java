@@ -6,6 +6,7 @@ import gripwright.finding.ModelPath;
 import gripwright.finding.WrittenText;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A day with at least one event, as read by rules. */
@@ -16,6 +17,7 @@ public final class DayView implements Named, Subject {
   final @Nullable WeekView week;
   public final ModelPath path;
   final List<SessionView> sessions;
+  private final List<SessionView> tests;
   final List<ExerciseView> exercises;
   final boolean hard;
   final boolean retest;
@@ -28,18 +30,24 @@ public final class DayView implements Named, Subject {
     this.week = week;
     path = (week == null ? plan.path : week.path()).then("date", date.toString());
     sessions = events.stream().filter(e -> e.what == SessionView.What.TRAINING).toList();
-    exercises = sessions.stream().flatMap(s -> s.exercises.stream()).toList();
+    tests = events.stream().filter(e -> e.what == SessionView.What.RETEST).toList();
+    exercises = all().flatMap(s -> s.exercises.stream()).toList();
     hard = events.stream().anyMatch(e -> e.hard);
     retest = events.stream().anyMatch(e -> e.what == SessionView.What.RETEST);
     climbing = events.stream().anyMatch(e -> e.what == SessionView.What.CLIMBING);
   }
 
+  /** Returns the sessions and the tests, which add no more than their warm-ups. */
+  private Stream<SessionView> all() {
+    return Stream.concat(sessions.stream(), tests.stream());
+  }
+
   double load() {
-    return sessions.stream().mapToDouble(s -> s.load).sum();
+    return all().mapToDouble(s -> s.load).sum();
   }
 
   double timeUnderLoad() {
-    return sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
+    return all().mapToDouble(s -> s.timeUnderLoad).sum();
   }
 
   double minutes() {
@@ -59,8 +67,7 @@ public final class DayView implements Named, Subject {
   List<FingerView> fingers() {
     List<FingerView> known = atWork;
     if (known == null) {
-      known =
-          FingerView.of(FingerView.together(sessions.stream().map(SessionView::fingers).toList()));
+      known = FingerView.of(FingerView.together(all().map(SessionView::fingers).toList()));
       atWork = known;
     }
     return known;

@@ -191,7 +191,8 @@ public final class ExerciseView implements Named, Subject {
   @Override
   public ModelPath waived() {
     WeekView week = week();
-    return test && week != null ? week.path().then("date", session.date.toString()) : path;
+    boolean ofTest = session.what == SessionView.What.RETEST;
+    return ofTest && week != null ? week.path().then("date", session.date.toString()) : path;
   }
 
   public Grip grip() {
@@ -298,6 +299,11 @@ public final class ExerciseView implements Named, Subject {
   /** Returns whether it is a warm-up that is light enough for one. */
   boolean warmUp() {
     return planned.filter(PlannedExercise::warmUp).isPresent();
+  }
+
+  /** Returns whether it is what the right hand does after each set of the left. */
+  boolean isSecondOfTurns() {
+    return setup.hands() == Hands.RIGHT && planned.filter(PlannedExercise::alternating).isPresent();
   }
 
   /** Returns whether a hold is written to failure or is estimated to fail. */

@@ -67,9 +67,14 @@ final class LoadRise {
 
   /**
    * Returns the highest load of the exercises of a week in the last three complete weeks; NaN if
-   * the block has none before it.
+   * the block has none before it. A warm-up of a test, of which those weeks know nothing, counts
+   * with its load.
    */
   double recentLoad(WeekView view) {
+    return recentLoadOfSessions(view) + view.lightBeforeTests();
+  }
+
+  private double recentLoadOfSessions(WeekView view) {
     RecentWeeks.Compared compared = recent.of(view);
     if (compared == null || !compared.inBlock()) {
       return Double.NaN;
@@ -141,7 +146,7 @@ final class LoadRise {
     }
     return steps <= 1
         && steps + lightSteps > 0
-        && week.load - light <= (1 + LARGEST_STEP) * recentLoad(view) + SLACK;
+        && week.load - light <= (1 + LARGEST_STEP) * recentLoadOfSessions(view) + SLACK;
   }
 
   /**

@@ -136,6 +136,7 @@ public final class PlanView implements Subject {
         .sorted(Comparator.comparing(DatedSession::date))
         .forEach(s -> add(s, weeksByNumber.get(s.week())));
     events = events();
+    addWarmUpsOfTests();
     logged = new LoggedDays(this);
     exercisesAndTests =
         events.stream()
@@ -144,8 +145,8 @@ public final class PlanView implements Subject {
     days = days();
     weeks.forEach(WeekView::settle);
     blocks.forEach(BlockView::settle);
-    load = sessions.stream().mapToDouble(s -> s.load).sum();
-    timeUnderLoad = sessions.stream().mapToDouble(s -> s.timeUnderLoad).sum();
+    load = events.stream().mapToDouble(s -> s.load).sum();
+    timeUnderLoad = events.stream().mapToDouble(s -> s.timeUnderLoad).sum();
     this.before.forEach(other -> other.exercises.forEach(history::record));
     exercises.forEach(history::record);
     List<Setup> setups = new ArrayList<>();
@@ -163,6 +164,23 @@ public final class PlanView implements Subject {
     exercises.addAll(session.exercises);
     if (week != null) {
       week.add(session);
+    }
+  }
+
+  /** Adds the warm-ups of planned tests, which are work although the tests add to no sum. */
+  private void addWarmUpsOfTests() {
+    List<SessionView> warmed =
+        events.stream()
+            .filter(e -> e.what == SessionView.What.RETEST && !e.exercises.isEmpty())
+            .toList();
+    for (SessionView test : warmed) {
+      exercises.addAll(test.exercises);
+      if (test.week != null) {
+        test.week.addTest(test);
+      }
+    }
+    if (!warmed.isEmpty()) {
+      exercises.sort(Comparator.comparing(ExerciseView::date));
     }
   }
 

@@ -168,6 +168,14 @@ public final class SessionView implements Named, Subject {
       session.fingerBits |= setup.grip().fingers().bits();
     }
     session.hardFingerBits = session.fingerBits;
+    for (PlannedExercise planned : retest.exercises()) {
+      ExerciseView exercise = new ExerciseView(planned, session);
+      session.exercises.add(exercise);
+      session.load += exercise.load;
+      session.timeUnderLoad += exercise.timeUnderLoad;
+      session.fingerBits |= exercise.fingers().bits();
+      session.hardFingerBits |= planned.hard() ? exercise.fingers().bits() : 0;
+    }
     return session;
   }
 
@@ -223,7 +231,8 @@ public final class SessionView implements Named, Subject {
   double warmUp() {
     double seconds = plan.athleteDays().climbing(date).toSeconds() + writtenWarmUp();
     for (ExerciseView exercise : exercises) {
-      seconds += exercise.work().lightBefore80();
+      // Of alternating hands the right one works in the rests of the left.
+      seconds += exercise.isSecondOfTurns() ? 0 : exercise.work().lightBefore80();
       if (exercise.work().reaches(HeldWork.HARD)) {
         return seconds;
       }

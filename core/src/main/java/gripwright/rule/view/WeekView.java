@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A week, as read by rules. */
@@ -22,6 +23,7 @@ public final class WeekView implements Named, Subject {
   final @Nullable BlockView block;
   public final PlanWeek week;
   final List<SessionView> sessions = new ArrayList<>();
+  private final List<SessionView> tests = new ArrayList<>();
   final List<ExerciseView> exercises = new ArrayList<>();
   final List<DayView> days = new ArrayList<>();
   double load;
@@ -70,6 +72,23 @@ public final class WeekView implements Named, Subject {
     minutes += session.minutes;
   }
 
+  /** Adds the warm-up of planned tests, which make no session. */
+  void addTest(SessionView test) {
+    tests.add(test);
+    exercises.addAll(test.exercises);
+    load += test.load;
+    timeUnderLoad += test.timeUnderLoad;
+  }
+
+  /** Returns the load-time of tests' warm-ups that are light enough for one, in kg s. */
+  double lightBeforeTests() {
+    return tests.stream()
+        .flatMap(test -> test.exercises.stream())
+        .filter(ExerciseView::warmUp)
+        .mapToDouble(exercise -> exercise.load)
+        .sum();
+  }
+
   /** Finds the recent weeks; called in week order after all weeks have their sessions. */
   void settle() {
     if (before != null) {
@@ -110,7 +129,9 @@ public final class WeekView implements Named, Subject {
   private List<FingerWork> work() {
     List<FingerWork> known = work;
     if (known == null) {
-      known = FingerView.together(sessions.stream().map(SessionView::fingers).toList());
+      known =
+          FingerView.together(
+              Stream.concat(sessions.stream(), tests.stream()).map(SessionView::fingers).toList());
       work = known;
     }
     return known;

@@ -42,10 +42,18 @@ final class InventedLogs {
         : OptionalDouble.empty();
   }
 
+  private LogEntry tested(Setup setup, LocalDate day, Load load) {
+    boolean force = inventions.sometimes();
+    Load measured = force ? Load.ofKilograms((100 + random.nextInt(9000)) / 10.0 / 9.80665) : load;
+    return new LogEntry.Tested(
+        new StrengthTest(day, setup, result(measured, force ? measured : load.times(0.9)), force),
+        inventions.text());
+  }
+
   private LogEntry entry(Setup setup, LocalDate day) {
     Load load = Load.ofKilograms(inventions.anyOf(20, 90));
     return switch (random.nextInt(6)) {
-      case 0 -> new LogEntry.Tested(new StrengthTest(day, setup, result(load)), inventions.text());
+      case 0 -> tested(setup, day, load);
       case 1 ->
           new LogEntry.Trained(
               day,
@@ -83,13 +91,13 @@ final class InventedLogs {
     };
   }
 
-  private StrengthTest.Result result(Load load) {
+  private StrengthTest.Result result(Load load, Load last) {
     return switch (random.nextInt(3)) {
       case 0 -> new StrengthTest.Held(inventions.time(5, 10), load);
       case 1 -> new StrengthTest.ToFailure(load, inventions.time(20, 90));
       default ->
           new StrengthTest.Series(
-              Duration.ofSeconds(7), Duration.ofSeconds(3), List.of(load, load, load.times(0.9)));
+              Duration.ofSeconds(7), Duration.ofSeconds(3), List.of(load, load, last));
     };
   }
 }

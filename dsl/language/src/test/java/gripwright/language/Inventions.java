@@ -308,9 +308,23 @@ final class Inventions {
     }
     if (sometimes()) {
       test.rested(Duration.ofHours(72)).onlyOn(DayOfWeek.TUESDAY).warmUp(time(300, 900));
-      test.note("\"as\" usual");
+      test.warmUpText(text()).note("\"as\" usual");
+    }
+    if (sometimes()) {
+      test.exercise(before()).exercise(before());
     }
     return test.build();
+  }
+
+  private Exercise before() {
+    return Exercise.builder(
+            StandardProtocols.MAX_HOLDS,
+            new Exercise.On(StandardGrips.HALF_CRIMP),
+            Length.ofMillimetres(20))
+        .with("level", Level.ofMax(40 + random.nextInt(20)))
+        .warmUp(true)
+        .note(text())
+        .build();
   }
 
   private static Exercise.Weights weights() {
@@ -392,6 +406,12 @@ final class Inventions {
             .hands(one(Hands.values()))
             .lifting(sometimes())
             .rehabilitation(text().filter(WrittenReason::hasWord))
+            .build());
+    exercises.add(
+        Exercise.builder(own, new Exercise.On(StandardGrips.HALF_CRIMP), Length.ofMillimetres(20))
+            .alternating(sometimes())
+            .lifting(sometimes())
+            .note(text())
             .build());
     exercises.add(
         Exercise.of(

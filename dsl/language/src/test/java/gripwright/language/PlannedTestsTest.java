@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gripwright.plan.Plan;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.PlanWeek;
+import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -143,5 +144,83 @@ class PlannedTestsTest {
         100,
         compiled(force, "").plans().get(0).log().tests().get(1).result().greatest().kilograms(),
         1e-9);
+  }
+
+  @Test
+  void aLoadFromATestInNewtonsIsMarkedAndOneFromKilogramsIsNot() {
+    String log =
+        "2027-01-05 test half-crimp edge 20 mm left hand lifting hold 7 s force 402 N\n"
+            + "2027-01-05 test half-crimp edge 20 mm right hand lifting hold 7 s load 43 kg";
+    String test = "test half-crimp edge 20 mm hold 7 s in week 2 { %s }";
+    String lines =
+        "do max-holds with level 40 % max, sets 1 on half-crimp edge 20 mm alternating hands"
+            + " lifting as warm-up"
+            + " do max-holds with level 12 kg, sets 1 on half-crimp edge 20 mm left hand lifting"
+            + " as warm-up";
+    Compilation compiled = compiled(log, test.formatted(lines));
+    List<PlannedExercise> before = compiled.plans().get(0).retests().get(0).exercises();
+    assertEquals(
+        List.of(true, false, false), before.stream().map(PlannedExercise::inForce).toList());
+  }
+
+  @Test
+  void exercisesBeforeATestGetLoadsAndCountInTheWeek() {
+    CompiledPlan with =
+        plan(
+            "test half-crimp edge 20 mm hold 7 s in week 2, after the last week {"
+                + " do max-holds with level 40 % max, sets 2 on half-crimp edge 20 mm as warm-up }");
+    CompiledPlan without =
+        plan("test half-crimp edge 20 mm hold 7 s in week 2, after the last week { rested 48 h }");
+    DatedRetest test = with.retests().get(0);
+    PlannedExercise warmUp = test.exercises().get(0);
+    assertTrue(warmUp.warmUp());
+    assertEquals(38, warmUp.totalLoad().kilograms(), 2, "40 % of the lower bound of 96 kg");
+    assertEquals(
+        test.path().then("exercise", 1).toString(), warmUp.path().toString(), "its own place");
+    assertEquals(1, with.retests().get(1).exercises().size(), "after the plan as well");
+    assertEquals(
+        without.weeks().get(1).loadIndex() + warmUp.loadIndex(),
+        with.weeks().get(1).loadIndex(),
+        1e-9);
+    assertEquals(without.weeks().get(0), with.weeks().get(0));
+  }
+
+  @Test
+  void anExerciseBeforeATestMovesWithIt() {
+    Compilation moved =
+        compiled(
+            "2027-01-21 test half-crimp edge 20 mm hold 7 s load 97 kg",
+            "test half-crimp edge 20 mm hold 7 s in week 2 { only on fri"
+                + " do max-holds with level 40 % max, sets 1 on half-crimp edge 20 mm as warm-up }");
+    DatedRetest test = moved.plans().get(0).retests().get(0);
+    assertEquals(LocalDate.of(2027, 1, 21), test.date());
+    assertEquals(
+        test.path().then("exercise", 1).toString(), test.exercises().get(0).path().toString());
+  }
+
+  @Test
+  void aTestThatTakesLongerThanTheDayIsReported() {
+    String lengthy =
+        "test half-crimp edge 20 mm hold 7 s in week 2 { attempts 4 resting %s warm-up 10 min }";
+    assertTrue(codes(compiled("", lengthy.formatted("30 min"))).contains("plan.test-too-long"));
+    assertTrue(!codes(compiled("", lengthy.formatted("20 min"))).contains("plan.test-too-long"));
+    String worked =
+        "test half-crimp edge 20 mm hold 7 s in week 2 { attempts 4 resting 20 min warm-up 10 min"
+            + " do max-holds with level 40 % max, sets 8 on half-crimp edge 20 mm as warm-up }";
+    assertTrue(codes(compiled("", worked)).contains("plan.test-too-long"), "with its warm-up");
+  }
+
+  @Test
+  void muchWorkBeforeATestCountsAsWork() {
+    String test =
+        "test half-crimp edge 20 mm hold 7 s in week 2 {"
+            + " do max-holds with level 50 %% max, sets %d on half-crimp edge 20 mm as warm-up }";
+    assertTrue(codes(compiled("", test.formatted(12))).contains("plan.warm-up-hard"));
+    assertTrue(codes(compiled("", test.formatted(12))).contains("rule.week-load-rise"));
+    assertEquals(List.of(), codes(compiled("", test.formatted(2))));
+  }
+
+  private static List<String> codes(Compilation compiled) {
+    return compiled.findings().stream().map(found -> found.code()).toList();
   }
 }

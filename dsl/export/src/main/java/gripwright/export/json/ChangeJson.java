@@ -228,8 +228,15 @@ final class ChangeJson {
                 t ->
                     t.date()
                         + t.setups().stream().map(s -> " " + s).collect(Collectors.joining(","))
-                        + kind(t))
+                        + kind(t)
+                        + warmUp(t))
             .collect(Collectors.joining("; "));
+  }
+
+  private static String warmUp(DatedRetest test) {
+    return test.exercises().stream()
+        .map(e -> " after " + e.protocol() + " on " + e.setup() + " " + e.totalLoad())
+        .collect(Collectors.joining(","));
   }
 
   private static String kind(DatedRetest test) {

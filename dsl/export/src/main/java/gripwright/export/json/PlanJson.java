@@ -34,11 +34,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** Writes one compiled plan as JSON. */
 final class PlanJson {
 
   private static final int KILOGRAMS = 4;
+  private static final int NEWTONS = 1;
   private static final int SECONDS = 3;
   private static final int NEWTON_SECONDS = 1;
   private static final int PERCENT = 3;
@@ -136,6 +138,9 @@ final class PlanJson {
     json.field("maxUsedKg", kilograms(exercise.maximum(), Maximum::used), KILOGRAMS);
     json.field("maxMeanKg", kilograms(exercise.maximum(), Maximum::mean), KILOGRAMS);
     json.field("totalLoadKg", exercise.totalLoad().kilograms(), KILOGRAMS);
+    if (exercise.inForce()) {
+      json.field("totalForceN", exercise.totalLoad().newtons(), NEWTONS);
+    }
     json.field("addedKg", exercise.added().kilograms(), KILOGRAMS);
     json.list("steps", exercise.steps(), s -> json.line(() -> step(json, s)));
     json.field("timeUnderLoadSeconds", exercise.timeUnderLoadSeconds(), SECONDS);
@@ -165,6 +170,9 @@ final class PlanJson {
     }
     if (exercise.warmUp()) {
       json.field("warmUp", true);
+    }
+    if (exercise.alternating()) {
+      json.field("alternating", true);
     }
     exercise.note().ifPresent(note -> json.field("note", note));
     if (!scheme.restsWithText().isEmpty()) {
@@ -207,6 +215,13 @@ final class PlanJson {
     json.field("kind", limit.reason().word());
     json.field("reason", json.wording().say(limit.reason().detail()));
     json.field("cost", limit.cost(), SHARE);
+  }
+
+  private static void tested(JsonText json, DatedRetest retest, Setup setup) {
+    setup(json, setup);
+    if (retest.load(setup).isPresent()) {
+      json.field("totalLoadKg", retest.load(setup).get().kilograms(), KILOGRAMS);
+    }
   }
 
   private static void setup(JsonText json, Setup setup) {
@@ -287,11 +302,12 @@ final class PlanJson {
     json.field("timeUnderLoadSeconds", week.timeUnderLoadSeconds(), SECONDS);
     json.field("loadIndex", week.loadIndex(), KILOGRAM_SECONDS);
     List<FingerWork> parts = new ArrayList<>();
-    for (DatedSession session : plan.sessionsOf(week.number())) {
-      session
-          .exercises()
-          .forEach(e -> parts.addAll(ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
-    }
+    Stream.concat(
+            plan.sessionsOf(week.number()).stream().flatMap(s -> s.exercises().stream()),
+            plan.retests().stream()
+                .filter(test -> test.week() == week.number())
+                .flatMap(test -> test.exercises().stream()))
+        .forEach(e -> parts.addAll(ledger.of(e.fits(), e.timeUnderLoadSeconds(), e.impulse())));
     List<FingerWork> fingers = FingerWork.together(parts);
     json.list("fingers", fingers, f -> json.line(() -> finger(json, f)));
   }
@@ -320,7 +336,11 @@ final class PlanJson {
     if (!retest.isPlain()) {
       TestJson.kind(json, retest);
     }
-    json.list("grips", retest.setups(), s -> json.line(() -> setup(json, s)));
+    TestJson.warmUp(json, retest.warmUp());
+    if (!retest.exercises().isEmpty()) {
+      json.list("exercises", retest.exercises(), e -> json.object(() -> exercise(json, e)));
+    }
+    json.list("grips", retest.setups(), s -> json.line(() -> tested(json, retest, s)));
     json.field("insteadOf", retest.insteadOf().isEmpty() ? null : retest.insteadOf());
     json.field("placedBecause", json.wording().say(retest.placedBecause()));
   }

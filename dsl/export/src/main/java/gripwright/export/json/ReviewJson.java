@@ -27,6 +27,7 @@ import java.util.function.ToDoubleFunction;
 final class ReviewJson {
 
   private static final int KILOGRAMS = 4;
+  private static final int NEWTONS = 1;
   private static final int MILLIMETRES = 2;
   private static final int SECONDS = 3;
   private static final int LOAD = 3;
@@ -202,6 +203,9 @@ final class ReviewJson {
   private void point(Progress.Point point) {
     json.field("date", point.date().toString());
     json.field("loadKg", point.load().kilograms(), KILOGRAMS);
+    if (point.inForce()) {
+      json.field("forceN", point.load().newtons(), NEWTONS);
+    }
     json.field("fits", point.odd().isEmpty());
     json.field("expectedKg", number(point.odd().map(o -> o.best().kilograms())), KILOGRAMS);
   }

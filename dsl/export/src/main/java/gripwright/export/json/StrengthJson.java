@@ -25,6 +25,7 @@ import java.util.Optional;
 final class StrengthJson {
 
   private static final int KILOGRAMS = 4;
+  private static final int NEWTONS = 1;
   private static final int MILLIMETRES = 2;
   private static final int SECONDS = 3;
   private static final int SHARE = 4;
@@ -180,6 +181,9 @@ final class StrengthJson {
             effort -> {
               json.field("holdSeconds", effort.seconds(), SECONDS);
               json.field("loadKg", effort.load().kilograms(), KILOGRAMS);
+              if (weight.test().inForce()) {
+                json.field("forceN", effort.load().newtons(), NEWTONS);
+              }
             });
     json.field("weight", weight.share(), SHARE);
   }

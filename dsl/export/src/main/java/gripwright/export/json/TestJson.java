@@ -26,6 +26,14 @@ final class TestJson {
     json.list("notes", test.notes(), json::text);
   }
 
+  /** Writes the warm-up of a test, if it has its own. */
+  static void warmUp(JsonText json, DatedRetest.WarmUp warmUp) {
+    if (warmUp.minutes().isPresent()) {
+      json.field("warmUpMinutes", warmUp.minutes(), SECONDS);
+    }
+    warmUp.text().ifPresent(text -> json.field("warmUpText", text));
+  }
+
   private static double seconds(Duration time) {
     return time.toNanos() / 1e9;
   }

@@ -83,6 +83,10 @@ final class PlanFacts {
   private final List<Block.Content> contents = new ArrayList<>();
   private final List<SessionPlan> sessions = new ArrayList<>();
   private final List<Exercise> exercises = new ArrayList<>();
+
+  /** The warm-ups of tests. */
+  private final List<Exercise> tested = new ArrayList<>();
+
   private final Map<Fact, Value> values = new EnumMap<>(Fact.class);
 
   /**
@@ -103,6 +107,7 @@ final class PlanFacts {
       exercises.addAll(session.content().exercises());
       session.only().values().forEach(own -> exercises.addAll(own.exercises()));
     }
+    plan.retests().forEach(test -> tested.addAll(test.exercises()));
     reported();
     delivered();
     progressed();
@@ -127,7 +132,7 @@ final class PlanFacts {
   private void reported() {
     report(plan.reports(), plan.path());
     Set<Protocol> protocols =
-        exercises.stream()
+        Stream.concat(exercises.stream(), tested.stream())
             .map(Exercise::protocol)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     protocols.forEach(
@@ -260,7 +265,7 @@ final class PlanFacts {
                         "grip",
                         words.commas(e.target().grips().stream().map(Grip::name).toList()),
                         "hands",
-                        words.hands(e.hands(), e.lifting())));
+                        words.hands(e)));
     put(Fact.FORM, words.semicolons(forms.distinct().toList()));
   }
 

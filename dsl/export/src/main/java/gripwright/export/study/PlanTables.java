@@ -10,6 +10,7 @@ import gripwright.export.csv.TidyTable;
 import gripwright.grip.Setup;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlanWeek;
 import gripwright.schedule.PlannedExercise;
@@ -17,6 +18,7 @@ import gripwright.schedule.PlannedExercise.LoadedStep;
 import gripwright.schedule.PlannedExercise.Maximum;
 import gripwright.season.CompiledPlan;
 import gripwright.wording.Wording;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -159,22 +161,31 @@ public final class PlanTables {
             .rows();
     for (CompiledPlan plan : plans) {
       for (DatedSession session : plan.sessions()) {
-        session.exercises().forEach(exercise -> holds(rows, plan, session, exercise));
+        session
+            .exercises()
+            .forEach(e -> holds(rows, plan, session.date(), names.hide(session.name()), e));
+      }
+      for (DatedRetest test : plan.retests()) {
+        test.exercises().forEach(e -> holds(rows, plan, test.date(), "test", e));
       }
     }
     return rows.build();
   }
 
   private void holds(
-      TidyTable.Builder rows, CompiledPlan plan, DatedSession session, PlannedExercise exercise) {
+      TidyTable.Builder rows,
+      CompiledPlan plan,
+      LocalDate date,
+      String session,
+      PlannedExercise exercise) {
     int repetitions = Math.max(1, exercise.scheme().repetitionsPerSet());
     List<LoadedStep> steps = exercise.steps();
     int hold = 0;
     for (int i = 0; i < steps.size(); i++) {
       if (steps.get(i).isHold()) {
         List<String> row = row(plan);
-        row.add(session.date().toString());
-        row.add(names.hide(session.name()));
+        row.add(date.toString());
+        row.add(session);
         exercise(row, exercise);
         row.add(Integer.toString(hold + 1));
         row.add(Integer.toString(hold / repetitions + 1));

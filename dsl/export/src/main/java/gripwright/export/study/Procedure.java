@@ -193,7 +193,7 @@ final class Procedure {
         "edge",
         exercise.edge(),
         "hands",
-        words.hands(exercise.hands(), exercise.lifting()),
+        words.hands(exercise),
         "facts",
         words.commas(facts));
   }
@@ -220,6 +220,14 @@ final class Procedure {
                     words.say(
                         counts == TestCount.BEST ? "methods.test-best" : "methods.test-mean")));
     facts.add(words.say("methods.test-rested", "time", test.rested()));
+    test.warmUp().ifPresent(time -> facts.add(words.say("methods.test-warm-up", "time", time)));
+    if (!test.exercises().isEmpty()) {
+      facts.add(
+          words.say(
+              "methods.test-exercises",
+              "exercises",
+              words.semicolons(test.exercises().stream().map(this::exercise).toList())));
+    }
     paragraphs.add(
         say(
             "methods.retest",

@@ -364,9 +364,34 @@ final class ChangeWords {
 
   private String test(DatedRetest test) {
     String setups = words.commas(test.setups().stream().map(words::setup).toList());
-    return test.isPlain()
-        ? words.say("diff.test", "setups", setups, "time", ExerciseTable.time(test.hold()))
-        : words.say("diff.test-other", "setups", setups, "what", new TestWords(words).what(test));
+    String what =
+        test.isPlain()
+            ? words.say("diff.test", "setups", setups, "time", ExerciseTable.time(test.hold()))
+            : words.say(
+                "diff.test-other", "setups", setups, "what", new TestWords(words).what(test));
+    if (test.warmUp().minutes().isPresent()) {
+      String time = TestWords.minutes(test.warmUp());
+      what = words.say("diff.test-warm-up", "test", what, "time", time);
+    }
+    return test.exercises().isEmpty()
+        ? what
+        : words.say("diff.test-exercises", "test", what, "exercises", warmUps(test));
+  }
+
+  private String warmUps(DatedRetest test) {
+    return words.commas(
+        test.exercises().stream()
+            .map(
+                exercise ->
+                    words.say(
+                        "diff.test-exercise",
+                        "protocol",
+                        exercise.protocol(),
+                        "setup",
+                        setup(exercise),
+                        "load",
+                        exercise.totalLoad()))
+            .toList());
   }
 
   private String exercise(PlannedExercise exercise) {

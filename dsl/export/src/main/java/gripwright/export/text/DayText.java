@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Writes one day of a compiled plan with the steps behind each of its numbers: why a session is on
@@ -126,16 +127,15 @@ public final class DayText {
             "what",
             new TestWords(words).what(retest),
             "setups",
-            words.commas(retest.setups().stream().map(words::setup).toList())));
+            new TestWords(words).setups(retest)));
     page.wrapped(
         "  ",
         words.say("season.day-because", "reason", Page.clean(words.of(retest.placedBecause()))));
     if (!retest.insteadOf().isEmpty()) {
       page.wrapped("  ", words.say("season.day-instead", "session", retest.insteadOf()));
     }
-    retest
-        .notes()
-        .forEach(note -> page.wrapped("  ", words.say("season.note", "note", Page.clean(note))));
+    new TestWords(words)
+        .addBody(page, "  ", retest, new ExerciseTable(words, Stream.of(retest.exercises())));
   }
 
   private void session(DatedSession session) {
@@ -145,7 +145,7 @@ public final class DayText {
         "  ",
         words.say("season.day-because", "reason", Page.clean(words.of(session.placedBecause()))));
     log.addTexts(page, "  ", session);
-    ExerciseTable table = new ExerciseTable(List.of(session), words);
+    ExerciseTable table = new ExerciseTable(words, session.exercises().stream().map(List::of));
     int steps =
         session.exercises().stream()
             .flatMap(e -> e.why().stream())

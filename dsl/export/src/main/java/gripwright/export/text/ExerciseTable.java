@@ -2,17 +2,21 @@ package gripwright.export.text;
 
 import gripwright.export.words.Words;
 import gripwright.grip.Setup;
+import gripwright.hand.Hands;
 import gripwright.protocol.Level;
 import gripwright.protocol.Scheme;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.DatedSession;
+import gripwright.schedule.HandsInTurn;
 import gripwright.schedule.PlannedExercise;
 import gripwright.schedule.PlannedExercise.EndReserve;
 import gripwright.schedule.PlannedExercise.LoadedStep;
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Writes the exercises of all sessions of one name as rows of one table, so that columns are
@@ -35,15 +39,25 @@ final class ExerciseTable {
 
   /** Creates a table wide enough for the exercises of these sessions. */
   ExerciseTable(List<DatedSession> sessions, Words words) {
+    this(words, sessions.stream().map(DatedSession::exercises));
+  }
+
+  /**
+   * Creates a table wide enough for these exercises.
+   *
+   * @param exercises those of each session or test
+   */
+  ExerciseTable(Words words, Stream<List<PlannedExercise>> exercises) {
     this.words = words;
-    for (DatedSession session : sessions) {
-      for (PlannedExercise exercise : session.exercises()) {
-        String[] cells = cells(exercise);
-        for (int i = 0; i < widths.length; i++) {
-          widths[i] = Math.max(widths[i], cells[i].length());
-        }
-      }
-    }
+    exercises
+        .flatMap(some -> HandsInTurn.together(some).stream())
+        .map(this::cells)
+        .forEach(
+            cells -> {
+              for (int i = 0; i < widths.length; i++) {
+                widths[i] = Math.max(widths[i], cells[i].length());
+              }
+            });
     int width = INDENT.length();
     for (int i = 0; i < widths.length; i++) {
       width += widths[i] + (widths[i] == 0 ? 0 : before(i).length());
@@ -51,17 +65,31 @@ final class ExerciseTable {
     oneLine = width <= Page.WIDTH;
   }
 
+  /** Adds exercises of one session or test to a page; those of alternating hands are one entry. */
+  void addAll(Page page, List<PlannedExercise> exercises) {
+    HandsInTurn.together(exercises).forEach(entry -> add(page, entry));
+  }
+
   /** Adds an exercise to a page. */
   void add(Page page, PlannedExercise exercise) {
-    String[] cells = cells(exercise);
+    add(page, List.of(exercise));
+  }
+
+  private void add(Page page, List<PlannedExercise> entry) {
+    String[] cells = cells(entry);
+    PlannedExercise exercise = entry.get(0);
     if (oneLine) {
       page.line(INDENT + row(cells, 0));
     } else {
       page.line(INDENT + cells[0] + " " + cells[1]);
       page.line(INDENT + BETWEEN + row(cells, SETUP));
     }
-    exercise
-        .endReserve()
+    if (exercise.alternating()) {
+      page.wrapped(INDENT + BETWEEN, alternating(entry));
+    }
+    entry.stream()
+        .flatMap(each -> each.endReserve().stream())
+        .min(Comparator.comparing(EndReserve::mean))
         .filter(reserve -> reserve.mean() < EndReserve.LITTLE)
         .ifPresent(reserve -> page.wrapped(INDENT + BETWEEN, left(reserve)));
     exercise
@@ -72,6 +100,18 @@ final class ExerciseTable {
                     INDENT + BETWEEN,
                     words.say("season.rehabilitation", "plan", Page.clean(plan))));
     addWords(page, exercise);
+  }
+
+  /** Returns that hands alternate, with the loads of both where they differ. */
+  private String alternating(List<PlannedExercise> entry) {
+    if (entry.size() == 1) {
+      return words.say("season.alternating");
+    }
+    String left = total(entry.get(0));
+    String right = total(entry.get(1));
+    return left.equals(right)
+        ? words.say("season.alternating-both", "load", left)
+        : words.say("season.alternating-loads", "left", left, "right", right);
   }
 
   /** Adds what is to be known of an exercise that is not in its row. */
@@ -127,8 +167,29 @@ final class ExerciseTable {
     return column == 0 ? "" : column < SETUP ? " " : BETWEEN;
   }
 
-  private String[] cells(PlannedExercise exercise) {
-    Setup setup = exercise.setup();
+  /** Returns the cells of an entry; where two hands differ, both values, left first. */
+  private String[] cells(List<PlannedExercise> entry) {
+    Setup setup = entry.get(0).setup();
+    String[] cells =
+        cells(
+            entry.get(0),
+            entry.size() == 1
+                ? setup
+                : new Setup(setup.grip(), setup.edge(), Hands.BOTH, setup.lifting()));
+    if (entry.size() > 1) {
+      String[] right = cells(entry.get(1), setup);
+      for (int i = SETUP; i < cells.length; i++) {
+        cells[i] = cells[i].equals(right[i]) ? cells[i] : orNone(cells[i]) + "/" + orNone(right[i]);
+      }
+    }
+    return cells;
+  }
+
+  private static String orNone(String cell) {
+    return cell.isEmpty() ? "-" : cell;
+  }
+
+  private String[] cells(PlannedExercise exercise, Setup setup) {
     return new String[] {
       setup.grip().name(),
       words.edge(setup),
@@ -160,7 +221,19 @@ final class ExerciseTable {
         : seconds(time) + " s";
   }
 
-  private static String total(PlannedExercise exercise) {
+  /** Returns the load, with the force where a test in N gave it. */
+  private String total(PlannedExercise exercise) {
+    return exercise.inForce()
+        ? words.say(
+            "season.in-force",
+            "load",
+            load(exercise),
+            "newtons",
+            Numbers.plain(exercise.totalLoad().newtons(), 0))
+        : load(exercise);
+  }
+
+  private static String load(PlannedExercise exercise) {
     List<Load> loads =
         exercise.steps().stream()
             .filter(LoadedStep::isHold)

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Writes the joint angles of the athlete's fingers in each grip on each edge of a plan: one row for
@@ -44,8 +45,9 @@ final class HandTable {
             || plan.athlete().shape(Side.RIGHT).bonesEstimated();
     boolean equal = plan.athlete().shape(Side.LEFT).equals(plan.athlete().shape(Side.RIGHT));
     Map<String, Map<Side, GripFit>> bySetup = new LinkedHashMap<>();
-    plan.sessions().stream()
-        .flatMap(session -> session.exercises().stream())
+    Stream.concat(
+            plan.sessions().stream().flatMap(session -> session.exercises().stream()),
+            plan.retests().stream().flatMap(test -> test.exercises().stream()))
         .forEach(
             exercise ->
                 bySetup

@@ -248,7 +248,9 @@ final class ReviewTables {
                 .map(
                     point ->
                         words.say(
-                            "reviewed.test-load",
+                            point.inForce() ? "reviewed.test-force" : "reviewed.test-load",
+                            "newtons",
+                            Numbers.plain(point.load().newtons(), 0),
                             "load",
                             kilograms(point.load()),
                             "date",

@@ -31,6 +31,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Writes a season for a coach: athlete and goal, the joint angles in each grip, then each week with
@@ -44,6 +45,7 @@ public final class SeasonText {
 
   private final CompiledPlan compiled;
   private final Map<String, ExerciseTable> tables = new HashMap<>();
+  private final ExerciseTable testTable;
   private final Words words;
   private final int dayWidth;
   private final WeekNotes notes;
@@ -59,6 +61,7 @@ public final class SeasonText {
     compiled.sessions().stream()
         .collect(Collectors.groupingBy(DatedSession::name))
         .forEach((name, sessions) -> tables.put(name, new ExerciseTable(sessions, words)));
+    testTable = new ExerciseTable(words, compiled.retests().stream().map(DatedRetest::exercises));
     notes = new WeekNotes(compiled, words, source);
   }
 
@@ -169,8 +172,9 @@ public final class SeasonText {
     compiled.clearances().forEach(injury -> page.wrapped("", cleared(injury)));
     page.gap();
     page.wrapped("", words.say("season.legend"));
-    if (compiled.sessions().stream()
-        .flatMap(session -> session.exercises().stream())
+    if (Stream.concat(
+            compiled.sessions().stream().flatMap(session -> session.exercises().stream()),
+            compiled.retests().stream().flatMap(test -> test.exercises().stream()))
         .anyMatch(exercise -> exercise.scheme().hasBound())) {
       page.wrapped("", words.say("season.legend-bound"));
     }
@@ -365,12 +369,10 @@ public final class SeasonText {
             "what",
             new TestWords(words).what(retest),
             "setups",
-            words.commas(retest.setups().stream().map(words::setup).toList()),
+            new TestWords(words).setups(retest),
             "session",
             retest.insteadOf()));
-    retest
-        .notes()
-        .forEach(note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));
+    new TestWords(words).addBody(page, "    ", retest, testTable);
   }
 
   /** Writes the tests of a week before or after those of the plan. */
@@ -413,9 +415,7 @@ public final class SeasonText {
         .ifPresent(who -> page.wrapped("    ", supervised(who)));
     log.addTexts(page, "    ", session);
     ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
-    for (PlannedExercise exercise : session.exercises()) {
-      table.add(page, exercise);
-    }
+    table.addAll(page, session.exercises());
     log.addDone(page, session, compiled.timeline());
   }
 

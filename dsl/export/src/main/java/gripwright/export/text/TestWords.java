@@ -4,9 +4,12 @@ import gripwright.export.words.Words;
 import gripwright.plan.TestCount;
 import gripwright.plan.TestKind;
 import gripwright.schedule.DatedRetest;
+import java.time.Duration;
 
 /** Describes what is done in a planned test. */
 final class TestWords {
+
+  private static final double NANOS_A_MINUTE = 6e10;
 
   private final Words words;
 
@@ -33,6 +36,52 @@ final class TestWords {
       what = words.say(best ? "season.test-best" : "season.test-mean", "what", what);
     }
     return what;
+  }
+
+  /** Returns what is tested, with the load of a hold to failure. */
+  String setups(DatedRetest test) {
+    return words.commas(
+        test.setups().stream()
+            .map(
+                setup ->
+                    test.load(setup)
+                        .map(
+                            load ->
+                                words.say(
+                                    "season.test-load", "setup", words.setup(setup), "load", load))
+                        .orElseGet(() -> words.setup(setup)))
+            .toList());
+  }
+
+  /** Returns the time of the warm-up; nothing if it is that of the plan. */
+  static String minutes(DatedRetest.WarmUp warmUp) {
+    return warmUp.minutes().isPresent()
+        ? ExerciseTable.time(
+            Duration.ofNanos(Math.round(warmUp.minutes().getAsDouble() * NANOS_A_MINUTE)))
+        : "";
+  }
+
+  /**
+   * Adds what prepares for the tests, and the coach's notes.
+   *
+   * @param table the table of its exercises
+   */
+  void addBody(Page page, String indent, DatedRetest test, ExerciseTable table) {
+    DatedRetest.WarmUp warmUp = test.warmUp();
+    if (warmUp.minutes().isPresent()) {
+      String time = minutes(warmUp);
+      page.wrapped(
+          indent,
+          warmUp
+              .text()
+              .map(
+                  text ->
+                      words.say("season.test-warm-up-text", "time", time, "text", Page.clean(text)))
+              .orElseGet(() -> words.say("season.test-warm-up", "time", time)));
+    }
+    table.addAll(page, test.exercises());
+    test.notes()
+        .forEach(note -> page.wrapped(indent, words.say("season.note", "note", Page.clean(note))));
   }
 
   private String kind(TestKind kind) {

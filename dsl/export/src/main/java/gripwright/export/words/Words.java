@@ -8,6 +8,7 @@ import gripwright.finding.WrittenText;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
 import gripwright.hand.Side;
+import gripwright.plan.Exercise;
 import gripwright.schedule.Derivation;
 import gripwright.wording.Wording;
 import java.time.LocalDate;
@@ -202,6 +203,15 @@ public final class Words {
   public String hands(Hands hands, boolean lifting) {
     String which = of("page.hands", hands);
     return lifting ? say("page.hands-lifting", "hands", which) : which;
+  }
+
+  /** Writes a way of holding, as in {@code alternating hands, left first, lifting}. */
+  public String hands(Exercise exercise) {
+    if (!exercise.alternating()) {
+      return hands(exercise.hands(), exercise.lifting());
+    }
+    String which = say("page.hands-alternating");
+    return exercise.lifting() ? say("page.hands-lifting", "hands", which) : which;
   }
 
   /** Writes a range, as in {@code 10 to 20}. */

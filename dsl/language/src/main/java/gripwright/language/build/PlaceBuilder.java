@@ -19,6 +19,7 @@ import gripwright.language.syntax.Report;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
 import gripwright.language.syntax.Syntax;
+import gripwright.language.syntax.TestPart;
 import gripwright.language.syntax.Word;
 import java.util.HashMap;
 import java.util.List;
@@ -219,7 +220,14 @@ final class PlaceBuilder {
 
     @Override
     public void testItem(PlanItem.TestItem item) {
-      add(declared, plan.then("retest", ++retests), item);
+      ModelPath test = plan.then("retest", ++retests);
+      add(declared, test, item);
+      int exercises = 0;
+      for (TestPart part : item.body().parts()) {
+        if (part instanceof SessionPart.DoItem) {
+          add(declared, test.then("exercise", ++exercises), part);
+        }
+      }
     }
 
     @Override

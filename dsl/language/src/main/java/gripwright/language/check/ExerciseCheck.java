@@ -55,6 +55,7 @@ final class ExerciseCheck {
         Exercise.builder(protocol.get(), target.get(), setup.get().edge())
             .with(with.get())
             .hands(setup.get().hands())
+            .alternating(item.alternating())
             .lifting(setup.get().lifting())
             .rehabilitation(rehabilitation)
             .warmUp(item.warmUp() != null)

@@ -111,7 +111,11 @@ final class LogCheck {
       }
       return Optional.of(
           new LogEntry.Tested(
-              new StrengthTest(date.get(), setup.get().with(grip.get()), result.get()),
+              new StrengthTest(
+                  date.get(),
+                  setup.get().with(grip.get()),
+                  result.get(),
+                  TestCheck.isInForce(test.result())),
               AthleteCheck.note(test.note())));
     }
 

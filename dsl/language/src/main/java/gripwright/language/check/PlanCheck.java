@@ -85,14 +85,7 @@ final class PlanCheck {
     defaults.restBetween().ifPresent(builder::restBetween);
     defaults.weights().ifPresent(builder::weights);
     new Reasons(diagnostics).supervisor(items.supervised).ifPresent(builder::supervisedBy);
-    PlanScope scope =
-        new PlanScope(
-            diagnostics,
-            tables.grips(),
-            tables.protocols(),
-            athletes,
-            athletesKnown,
-            tables.budget());
+    PlanScope scope = scope();
     for (PlanItem.BlockItem block :
         tooManyAthletes() ? List.<PlanItem.BlockItem>of() : blockItems) {
       once.first(block.name(), "block", block.name().text());
@@ -106,6 +99,11 @@ final class PlanCheck {
     }
     blocks.forEach(builder::block);
     return Optional.of(builder.build());
+  }
+
+  private PlanScope scope() {
+    return new PlanScope(
+        diagnostics, tables.grips(), tables.protocols(), athletes, athletesKnown, tables.budget());
   }
 
   private Optional<DateText> from() {
@@ -237,7 +235,7 @@ final class PlanCheck {
     }
 
     private PlannedTestCheck tests() {
-      return new PlannedTestCheck(diagnostics, tables.grips());
+      return new PlannedTestCheck(scope());
     }
 
     private void add(PlannedTest test) {

@@ -8,6 +8,7 @@ import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.PlannedKind;
 import gripwright.language.syntax.PlannedTime;
+import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.TestPart;
 import gripwright.language.syntax.WarmUp;
 import gripwright.language.syntax.Word;
@@ -15,6 +16,7 @@ import gripwright.plan.PlannedTest;
 import gripwright.plan.TestCount;
 import gripwright.plan.TestKind;
 import gripwright.plan.TestTime;
+import gripwright.quantity.Range;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -25,14 +27,19 @@ import java.util.function.Consumer;
 /** Checks the tests of a plan. */
 final class PlannedTestCheck {
 
+  private static final int MOST_EXERCISES = (int) Range.EXERCISES.high();
+
   private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Known<Grip> grips;
 
-  PlannedTestCheck(Diagnostics diagnostics, Known<Grip> grips) {
-    this.diagnostics = diagnostics;
+  private final ExerciseCheck exercises;
+
+  PlannedTestCheck(PlanScope scope) {
+    this.diagnostics = scope.diagnostics();
     this.amounts = new Amounts(diagnostics);
-    this.grips = grips;
+    this.grips = scope.grips();
+    this.exercises = new ExerciseCheck(scope);
   }
 
   /** Returns a test written as {@code retest}; empty if it has a mistake, which is reported. */
@@ -191,6 +198,7 @@ final class PlannedTestCheck {
   private final class Parts implements TestPart.Visitor {
     private final List<Consumer<PlannedTest.Builder>> changes = new ArrayList<>();
     private final Once once = new Once(diagnostics);
+    private int lines;
 
     @Override
     public void note(Note part) {
@@ -199,15 +207,37 @@ final class PlannedTestCheck {
 
     @Override
     public void warmUp(WarmUp part) {
-      if (part.text() != null) {
-        diagnostics.error(
-            part.text(), "value.misplaced", "what", "a text of warm-up", "inside", "test");
-      }
       if (once.first(part, "warm-up")) {
         amounts
             .time(part.time(), Slot.WARM_UP)
-            .ifPresent(time -> changes.add(test -> test.warmUp(time)));
+            .ifPresent(
+                time ->
+                    changes.add(
+                        test -> test.warmUp(time).warmUpText(AthleteCheck.note(part.text()))));
       }
+    }
+
+    @Override
+    public void doItem(SessionPart.DoItem part) {
+      lines++;
+      if (part.warmUp() == null) {
+        diagnostics.error(part.protocol(), "value.test-work", "protocol", part.protocol().text());
+      }
+      if (lines == MOST_EXERCISES + 1) {
+        diagnostics.error(
+            part,
+            "value.too-many",
+            "what",
+            Terms.of("many-exercises"),
+            "found",
+            lines,
+            "limit",
+            MOST_EXERCISES);
+      }
+      exercises
+          .check(part, Optional.empty())
+          .filter(exercise -> exercise.warmUp() && lines <= MOST_EXERCISES)
+          .ifPresent(exercise -> changes.add(test -> test.exercise(exercise)));
     }
 
     @Override

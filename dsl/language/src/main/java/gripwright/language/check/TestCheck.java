@@ -39,6 +39,28 @@ final class TestCheck implements TestResult.Visitor<Optional<Result>> {
     return load.flatMap(mass -> lasting.map(time -> new ToFailure(mass, time)));
   }
 
+  /** Returns whether all that a test measured is written in N. */
+  static boolean isInForce(TestResult result) {
+    return result.accept(
+        new TestResult.Visitor<>() {
+          @Override
+          public Boolean holdTest(TestResult.HoldTest held) {
+            return held.force();
+          }
+
+          @Override
+          public Boolean failureTest(TestResult.FailureTest failure) {
+            return failure.load().unit() == Unit.NEWTON;
+          }
+
+          @Override
+          public Boolean seriesTest(TestResult.SeriesTest series) {
+            return !series.means().isEmpty()
+                && series.means().stream().allMatch(mean -> mean.unit() == Unit.NEWTON);
+          }
+        });
+  }
+
   /** Returns a load, or the load that a force in newtons is the weight of. */
   private Optional<Load> load(Amount written) {
     return written.unit() == Unit.NEWTON ? force(written) : amounts.load(written, Slot.LOAD);

@@ -32,6 +32,7 @@ final class Columns {
           NodeKind.HOLD_STEP,
           NodeKind.REST_STEP,
           NodeKind.RETEST,
+          NodeKind.EXERCISE,
           NodeKind.TEST_HEADING,
           NodeKind.TEST,
           NodeKind.ATTEMPTS_COUNT,

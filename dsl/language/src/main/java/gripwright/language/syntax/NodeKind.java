@@ -256,6 +256,10 @@ public enum NodeKind {
   REHABILITATION,
   /** Grammar rule {@code target}. */
   TARGET,
+  /** Grammar rule {@code exerciseSetup}. */
+  EXERCISE_SETUP,
+  /** Grammar rule {@code alternating}. */
+  ALTERNATING,
   /** Grammar rule {@code setup}. */
   SETUP,
   /** Grammar rule {@code handedness}. */

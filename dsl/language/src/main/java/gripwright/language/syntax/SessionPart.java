@@ -42,8 +42,9 @@ public sealed interface SessionPart extends Syntax
 
   /**
    * {@code do PROTOCOL with PARAMETERS on GRIP edge DEPTH}: one exercise; {@code rehabilitation}
-   * names the clinician's plan it belongs to, {@code warmUp} are the words {@code as warm-up}, and
-   * {@code note} is the text at the end.
+   * names the clinician's plan it belongs to, {@code alternating} is true with {@code alternating
+   * hands}, {@code warmUp} are the words {@code as warm-up}, and {@code note} is the text at the
+   * end.
    */
   record DoItem(
       int id,
@@ -51,17 +52,23 @@ public sealed interface SessionPart extends Syntax
       List<Parameter> with,
       Target target,
       Setup setup,
+      boolean alternating,
       @Nullable Word warmUp,
       @Nullable Text rehabilitation,
       @Nullable Text note)
-      implements SessionPart {
+      implements SessionPart, TestPart {
     /** Copies the lists. */
     public DoItem {
       with = List.copyOf(with);
     }
 
     @Override
-    public void accept(Visitor visitor) {
+    public void accept(SessionPart.Visitor visitor) {
+      visitor.doItem(this);
+    }
+
+    @Override
+    public void accept(TestPart.Visitor visitor) {
       visitor.doItem(this);
     }
   }

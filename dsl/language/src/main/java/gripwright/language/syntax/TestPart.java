@@ -2,7 +2,13 @@ package gripwright.language.syntax;
 
 /** A statement of a planned test. */
 public sealed interface TestPart extends Syntax
-    permits Note, WarmUp, TestPart.Attempts, TestPart.AttemptsCount, TestPart.Rested, OnlyOn {
+    permits Note,
+        WarmUp,
+        SessionPart.DoItem,
+        TestPart.Attempts,
+        TestPart.AttemptsCount,
+        TestPart.Rested,
+        OnlyOn {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -14,6 +20,9 @@ public sealed interface TestPart extends Syntax
 
     /** Visits the warm-up. */
     void warmUp(WarmUp part);
+
+    /** Visits an exercise of the warm-up. */
+    void doItem(SessionPart.DoItem part);
 
     /** Visits the attempts. */
     void attempts(Attempts part);

@@ -221,7 +221,11 @@ final class Parts {
   }
 
   Setup setup(SyntaxNode node) {
-    SyntaxNode setup = in(node, NodeKind.SETUP);
+    return setup(node, NodeKind.SETUP);
+  }
+
+  Setup setup(SyntaxNode node, NodeKind kind) {
+    SyntaxNode setup = in(node, kind);
     return new Setup(
         id(setup),
         amount(in(setup, NodeKind.AMOUNT)),

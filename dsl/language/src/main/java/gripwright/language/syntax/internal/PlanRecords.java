@@ -31,7 +31,7 @@ final class PlanRecords {
   PlanRecords(Parts parts, ExpressionRecords expressions) {
     this.parts = parts;
     this.expressions = expressions;
-    this.tests = new TestRecords(parts, expressions);
+    this.tests = new TestRecords(parts, expressions, this::exercise);
   }
 
   ProtocolItem protocolItem(SyntaxNode node) {
@@ -256,7 +256,8 @@ final class PlanRecords {
         parts.word(node, NodeKind.NAME),
         node.node(NodeKind.WITH).map(expressions::parameters).orElse(List.of()),
         target(in(node, NodeKind.TARGET)),
-        parts.setup(node),
+        parts.setup(node, NodeKind.EXERCISE_SETUP),
+        in(node, NodeKind.EXERCISE_SETUP).node(NodeKind.ALTERNATING).isPresent(),
         parts.wordIfAny(node, NodeKind.AS_WARM_UP),
         node.node(NodeKind.REHABILITATION).map(r -> parts.text(in(r, NodeKind.TEXT))).orElse(null),
         parts.textIfAny(node));

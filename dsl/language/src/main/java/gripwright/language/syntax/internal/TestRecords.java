@@ -12,6 +12,7 @@ import gripwright.language.syntax.PlannedTime;
 import gripwright.language.syntax.SyntaxNode;
 import gripwright.language.syntax.TestPart;
 import java.util.List;
+import java.util.function.Function;
 
 /** Reads the tests of a plan. */
 final class TestRecords {
@@ -19,9 +20,17 @@ final class TestRecords {
   private final Parts parts;
   private final ExpressionRecords expressions;
 
-  TestRecords(Parts parts, ExpressionRecords expressions) {
+  private final Function<SyntaxNode, TestPart> exercise;
+
+  /**
+   * Creates a reader.
+   *
+   * @param exercise reads an exercise
+   */
+  TestRecords(Parts parts, ExpressionRecords expressions, Function<SyntaxNode, TestPart> exercise) {
     this.parts = parts;
     this.expressions = expressions;
+    this.exercise = exercise;
   }
 
   PlanItem of(SyntaxNode node) {
@@ -89,6 +98,7 @@ final class TestRecords {
       case RESTED -> new TestPart.Rested(parts.id(node), only(node));
       case ONLY_ON -> new OnlyOn(parts.id(node), parts.names(node));
       case WARM_UP -> parts.warmUp(node);
+      case EXERCISE -> exercise.apply(node);
       case NOTE -> parts.note(node);
       default -> throw new Parts.Incomplete();
     };

@@ -273,7 +273,7 @@ final class BlockLines {
         + " on "
         + on
         + " "
-        + Written.place(exercise.edge(), exercise.hands(), exercise.lifting())
+        + Written.place(exercise)
         + (exercise.warmUp() ? " as warm-up" : "")
         + exercise.rehabilitation().map(r -> " rehabilitation " + Written.quoted(r)).orElse("")
         + Written.quotedIfPresent(exercise.note());

@@ -3,6 +3,7 @@ package gripwright.language.write.internal;
 import gripwright.language.write.Unwritable;
 import gripwright.log.Log;
 import gripwright.log.LogEntry;
+import gripwright.quantity.Load;
 import gripwright.strength.StrengthTest;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +38,7 @@ final class LogLines {
               + "test "
               + Written.setup(test.setup())
               + " "
-              + test.result().accept(new Results())
+              + test.result().accept(Results.of(test))
               + Written.quotedIfPresent(tested.note()));
     }
 
@@ -106,16 +107,39 @@ final class LogLines {
     return score.isPresent() ? word + Written.number(score.getAsDouble()) : "";
   }
 
-  private static final class Results implements StrengthTest.Result.Visitor<String> {
+  /**
+   * Writes what was measured.
+   *
+   * @param force true if in N
+   */
+  private record Results(boolean force) implements StrengthTest.Result.Visitor<String> {
+    /** Returns what writes a test: in N, if its forces read back the same. */
+    static Results of(StrengthTest test) {
+      return new Results(test.inForce() && loads(test).stream().allMatch(l -> Force.isExact(l)));
+    }
+
+    private static List<Load> loads(StrengthTest test) {
+      return test.result() instanceof StrengthTest.Series series
+          ? series.means()
+          : List.of(test.result().greatest());
+    }
+
+    private String load(Load load) {
+      return force ? Force.newtons(load) + " N" : Written.load(load);
+    }
+
     @Override
     public String held(StrengthTest.Held held) {
-      return "hold " + Written.seconds(held.hold()) + " load " + Written.load(held.load());
+      return "hold "
+          + Written.seconds(held.hold())
+          + (force ? " force " : " load ")
+          + load(held.load());
     }
 
     @Override
     public String toFailure(StrengthTest.ToFailure failure) {
       return "to-failure "
-          + Written.load(failure.load())
+          + load(failure.load())
           + " lasting "
           + Written.seconds(failure.lasting());
     }
@@ -130,9 +154,9 @@ final class LogLines {
           + Written.seconds(series.rest())
           + " mean "
           + series.means().stream()
-              .map(mean -> Written.number(mean.kilograms()))
+              .map(mean -> force ? Force.newtons(mean) : Written.number(mean.kilograms()))
               .collect(Collectors.joining(", "))
-          + " kg";
+          + (force ? " N" : " kg");
     }
   }
 

@@ -68,6 +68,7 @@ public final class References {
         session.only().values().forEach(own -> exercises.addAll(own.exercises()));
       }
     }
+    plan.retests().forEach(test -> exercises.addAll(test.exercises()));
     return exercises;
   }
 }

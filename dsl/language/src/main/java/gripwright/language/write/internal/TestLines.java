@@ -35,7 +35,11 @@ final class TestLines {
 
   private static List<String> parts(PlannedTest test) {
     List<String> parts = new ArrayList<>();
-    test.warmUp().ifPresent(time -> parts.add("warm-up " + Written.time(time)));
+    test.warmUp()
+        .ifPresent(
+            time ->
+                parts.add(
+                    "warm-up " + Written.time(time) + Written.quotedIfPresent(test.warmUpText())));
     if (test.attempts() > 1 || !test.resting().isZero()) {
       parts.add("attempts " + test.attempts() + " resting " + Written.time(test.resting()));
     }
@@ -51,6 +55,7 @@ final class TestLines {
                   .map(Written::weekday)
                   .collect(Collectors.joining(", ")));
     }
+    test.exercises().forEach(exercise -> parts.add(BlockLines.exercise(exercise)));
     test.notes().forEach(note -> parts.add("note " + Written.quoted(note)));
     return parts;
   }

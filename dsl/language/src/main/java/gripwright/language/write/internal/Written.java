@@ -2,6 +2,7 @@ package gripwright.language.write.internal;
 
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
+import gripwright.plan.Exercise;
 import gripwright.protocol.Report;
 import gripwright.quantity.Angle;
 import gripwright.quantity.Length;
@@ -108,6 +109,15 @@ final class Written {
         + length(edge)
         + (hands == Hands.BOTH ? "" : " " + hands.word() + " hand")
         + (lifting ? " lifting" : "");
+  }
+
+  /** Returns where an exercise is done, and with which hands. */
+  static String place(Exercise exercise) {
+    return exercise.alternating()
+        ? place(exercise.edge(), Hands.BOTH, false)
+            + " alternating hands"
+            + (exercise.lifting() ? " lifting" : "")
+        : place(exercise.edge(), exercise.hands(), exercise.lifting());
   }
 
   static String setup(Setup setup) {

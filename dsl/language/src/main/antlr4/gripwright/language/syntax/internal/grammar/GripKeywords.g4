@@ -92,6 +92,8 @@ ON             : 'on' ;
 BEST           : 'best' ;
 EDGE           : 'edge' ;
 LIFTING        : 'lifting' ;
+ALTERNATING    : 'alternating' ;
+HANDS          : 'hands' ;
 REHABILITATION : 'rehabilitation' ;
 ADVANCE        : 'advance' ;
 FIRST          : 'first' ;

@@ -192,6 +192,7 @@ testItem
     | attemptsCount
     | rested
     | warmUp
+    | exercise
     | onlyOn
     | note
     ;
@@ -261,7 +262,7 @@ sessionItem
     ;
 sessionOnlyFor    : onlyForHeading sessionBody ;
 prefer            : PREFER names ;
-exercise          : DO name with? ON target setup asWarmUp? rehabilitation? text? ;
+exercise          : DO name with? ON target exerciseSetup asWarmUp? rehabilitation? text? ;
 with              : WITH parameter ( COMMA parameter )* ;
 asWarmUp          : AS WARM_UP ;
 rehabilitation    : REHABILITATION text ;
@@ -269,6 +270,8 @@ target
     : BEST OF names
     | name
     ;
+exerciseSetup     : EDGE amount ( handedness | alternating )? LIFTING? ;
+alternating       : ALTERNATING HANDS ;
 setup             : EDGE amount handedness? LIFTING? ;
 handedness        : side HAND ;
 
@@ -469,7 +472,7 @@ head
     | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD | UP
     | REST | FOR | TOWARDS | TAPER | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
     | EXERCISES | WEIGH | SUPERVISED | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
-    | EDGE | LIFTING | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY
+    | EDGE | LIFTING | ALTERNATING | HANDS | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY
     | WHEN | DONE | FULL | EFFORT | PAIN | TWICE | EASE | INTRODUCE | EXERCISE | BECAUSE | RULE
     | SEVERITY | PAIR | SESSIONS | REQUIRE | MESSAGE | SOURCE | NEVER | WAIVED | TEST
     | TO_FAILURE | LASTING | SERIES | X | MEAN | SKIPPED | SHARP | SUDDEN | MATCH | EACH
