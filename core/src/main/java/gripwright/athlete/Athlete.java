@@ -16,11 +16,9 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
-import java.util.EnumMap;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -143,7 +141,7 @@ public final class Athlete {
       Hand right,
       List<Familiarity> familiar,
       List<Injury> injuries,
-      Map<DayOfWeek, Duration> available,
+      List<Slot> available,
       List<ClimbingDay> climbing,
       List<Absence> away,
       Equipment equipment) {
@@ -165,8 +163,7 @@ public final class Athlete {
       Objects.requireNonNull(equipment, "equipment");
       familiar = List.copyOf(familiar);
       injuries = List.copyOf(injuries);
-      available =
-          available.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(available));
+      available = inOrder(available);
       climbing = List.copyOf(climbing);
       away = List.copyOf(away);
       Range.BIRTH.check(born);
@@ -174,7 +171,7 @@ public final class Athlete {
       if (available.isEmpty()) {
         throw new IllegalArgumentException("athlete " + name + " has no available day");
       }
-      available.values().forEach(Range.AVAILABLE::check);
+      apart(name, available);
       Set<String> grips = new HashSet<>();
       for (Familiarity each : familiar) {
         if (!grips.add(each.grip())) {
@@ -186,6 +183,32 @@ public final class Athlete {
       trained.asOf().ifPresent(day -> notBefore(born, day, "training"));
       injuries.forEach(injury -> notBefore(born, injury.from(), "injury"));
       away.forEach(absence -> notBefore(born, absence.from(), "away"));
+    }
+  }
+
+  private static final Comparator<Slot> CALENDAR_ORDER =
+      Comparator.comparing((Slot slot) -> slot.on().date(), Athlete::earlier)
+          .thenComparing(slot -> slot.on().span().map(Span::from), Athlete::earlier)
+          .thenComparing(slot -> slot.on().weekday())
+          .thenComparing(Slot::startMinute);
+
+  private static int earlier(Optional<LocalDate> one, Optional<LocalDate> other) {
+    return one.orElse(LocalDate.MIN).compareTo(other.orElse(LocalDate.MIN));
+  }
+
+  /** Returns plain slots, then those in force for some time, then single days, each in order. */
+  private static List<Slot> inOrder(List<Slot> slots) {
+    return slots.stream().sorted(CALENDAR_ORDER).toList();
+  }
+
+  private static void apart(String name, List<Slot> slots) {
+    for (int i = 0; i < slots.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (slots.get(i).clashes(slots.get(j))) {
+          throw new IllegalArgumentException(
+              "athlete " + name + ": " + slots.get(j) + " overlaps " + slots.get(i));
+        }
+      }
     }
   }
 
@@ -253,8 +276,11 @@ public final class Athlete {
     return parts.injuries;
   }
 
-  /** Returns the time to train by weekday; a missing day is not available. */
-  public Map<DayOfWeek, Duration> available() {
+  /**
+   * Returns the times to train: those of weekdays, then those in force for some time, then single
+   * days; other days are not available.
+   */
+  public List<Slot> available() {
     return parts.available;
   }
 
@@ -290,11 +316,30 @@ public final class Athlete {
     return java.time.temporal.ChronoUnit.MONTHS.between(parts.born, day);
   }
 
-  /** Returns the time available on a day, zero when away or on a weekday not listed. */
-  public Duration availableOn(LocalDate day) {
+  /**
+   * Returns the times to train on a day, in order of day: those of a line that names the date; or
+   * else, unless away, of the lines in force for some time those that begin last; or else those of
+   * the weekday.
+   */
+  public List<Slot> slotsOn(LocalDate day) {
+    boolean named =
+        parts.available.stream().anyMatch(slot -> slot.on().date().filter(day::equals).isPresent());
+    return named || !isAway(day) ? SlotDay.counting(parts.available, Slot::on, day) : List.of();
+  }
+
+  /** Returns whether a day has time to train but for time away. */
+  public boolean losesDayAway(LocalDate day) {
     return isAway(day)
-        ? Duration.ZERO
-        : parts.available.getOrDefault(day.getDayOfWeek(), Duration.ZERO);
+        && slotsOn(day).isEmpty()
+        && !SlotDay.counting(parts.available, Slot::on, day).isEmpty();
+  }
+
+  /** Returns the longest time to train on a day, zero if there is none. */
+  public Duration availableOn(LocalDate day) {
+    return slotsOn(day).stream()
+        .map(Slot::time)
+        .max(Comparator.naturalOrder())
+        .orElse(Duration.ZERO);
   }
 
   /** Returns whether a day is spent away. */
@@ -367,7 +412,7 @@ public final class Athlete {
     private Optional<Hand> right = Optional.empty();
     private final List<Familiarity> familiar = new ArrayList<>();
     private final List<Injury> injuries = new ArrayList<>();
-    private final Map<DayOfWeek, Duration> available = new EnumMap<>(DayOfWeek.class);
+    private final List<Slot> available = new ArrayList<>();
     private final List<ClimbingDay> climbing = new ArrayList<>();
     private final List<Absence> away = new ArrayList<>();
     private final List<Length> edges = new ArrayList<>();
@@ -391,7 +436,7 @@ public final class Athlete {
       right = Optional.of(copied.right);
       familiar.addAll(copied.familiar);
       injuries.addAll(copied.injuries);
-      available.putAll(copied.available);
+      available.addAll(copied.available);
       climbing.addAll(copied.climbing);
       away.addAll(copied.away);
       edges.addAll(copied.equipment.edges());
@@ -530,19 +575,27 @@ public final class Athlete {
       return this;
     }
 
-    /** Sets the available time of all weekdays; a missing day is not available. */
-    public Builder available(Map<DayOfWeek, Duration> all) {
+    /** Sets all times to train, in place of those already there. */
+    public Builder available(List<Slot> all) {
       Objects.requireNonNull(all, "all");
       available.clear();
-      available.putAll(all);
+      available.addAll(all);
       return this;
     }
 
-    /** Sets the time available on a weekday. */
+    /** Sets the time available on a weekday, in place of others that it always has. */
     public Builder available(DayOfWeek day, Duration time) {
       Objects.requireNonNull(day, "day");
       Objects.requireNonNull(time, "time");
-      available.put(day, time);
+      SlotDay weekday = new SlotDay.Weekly(day, Optional.empty());
+      available.removeIf(slot -> slot.on().equals(weekday));
+      return available(Slot.on(day, time));
+    }
+
+    /** Adds time to train. */
+    public Builder available(Slot slot) {
+      Objects.requireNonNull(slot, "slot");
+      available.add(slot);
       return this;
     }
 
@@ -620,7 +673,8 @@ public final class Athlete {
      * @throws IllegalStateException if date of birth, body mass, training, ability, a hand, an
      *     available day or an edge is missing
      * @throws IllegalArgumentException if body mass, a time or a year is outside its {@link Range},
-     *     a grip is familiar twice, or an event is before the date of birth
+     *     a grip is familiar twice, two times to train overlap, or an event is before the date of
+     *     birth
      */
     public Athlete build() {
       if (available.isEmpty() || edges.isEmpty()) {

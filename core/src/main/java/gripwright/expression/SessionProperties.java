@@ -133,6 +133,10 @@ final class SessionProperties {
     pair.one("earlier", Kind.SESSION, "The earlier session.")
         .one("later", Kind.SESSION, "The later session.")
         .time("gap", "Whole calendar days between the two, of 24 h each.")
+        .time(
+            "pause",
+            "From the end of the earlier to the start of the later, where the time of day of both"
+                + " is known; otherwise as `gap`.")
         .truth("shared-fingers", "At least one finger is used in both; climbing uses all four.")
         .truth(
             "shared-hard-fingers",

@@ -78,6 +78,7 @@ public final class SessionPlan {
       Content content,
       List<DayOfWeek> prefer,
       List<DayOfWeek> onlyOn,
+      Optional<Duration> share,
       Map<String, Content> only,
       Optional<String> supervisedBy) {
     Parts {
@@ -88,6 +89,8 @@ public final class SessionPlan {
       Objects.requireNonNull(only, "only");
       Objects.requireNonNull(supervisedBy, "supervisedBy");
       Objects.requireNonNull(onlyOn, "onlyOn");
+      Objects.requireNonNull(share, "share");
+      share.ifPresent(Range.DAY_GAP::check);
       prefer = List.copyOf(prefer);
       onlyOn = List.copyOf(onlyOn);
       only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
@@ -161,6 +164,15 @@ public final class SessionPlan {
     return parts.onlyOn;
   }
 
+  /**
+   * Returns the least time between it and another session of the same day, 4 to 24 h; empty if it
+   * shares no day unless the other does. Days are shared from 16 years on, and by slots with a
+   * time.
+   */
+  public Optional<Duration> share() {
+    return parts.share;
+  }
+
   /** Returns other content for some athletes, by athlete name. */
   public Map<String, Content> only() {
     return parts.only;
@@ -205,6 +217,16 @@ public final class SessionPlan {
    */
   public SessionPlan onlyOn(DayOfWeek... days) {
     return toBuilder().onlyOn(List.of(days)).build();
+  }
+
+  /**
+   * Returns this session on days that may have another.
+   *
+   * @param apart least time from the end of one to the start of the other
+   * @throws IllegalArgumentException if it is outside 4 to 24 h
+   */
+  public SessionPlan sharingDays(Duration apart) {
+    return toBuilder().share(Optional.of(apart)).build();
   }
 
   /** Returns this session with other content for one athlete. */
@@ -252,6 +274,7 @@ public final class SessionPlan {
     private Content content;
     private List<DayOfWeek> prefer = List.of();
     private List<DayOfWeek> onlyOn = List.of();
+    private Optional<Duration> share = Optional.empty();
     private Map<String, Content> only = Map.of();
     private Optional<String> supervisedBy = Optional.empty();
 
@@ -268,6 +291,7 @@ public final class SessionPlan {
       content = copied.content;
       prefer = copied.prefer;
       onlyOn = copied.onlyOn;
+      share = copied.share;
       only = copied.only;
       supervisedBy = copied.supervisedBy;
     }
@@ -313,6 +337,13 @@ public final class SessionPlan {
       return this;
     }
 
+    /** Sets the least time to another session of the same day; empty if it shares no day. */
+    public Builder share(Optional<Duration> value) {
+      Objects.requireNonNull(value, "value");
+      share = value;
+      return this;
+    }
+
     /** Sets other content for some athletes, by athlete name. */
     public Builder only(Map<String, Content> value) {
       Objects.requireNonNull(value, "value");
@@ -337,12 +368,13 @@ public final class SessionPlan {
      * Returns the session.
      *
      * @throws IllegalArgumentException if it is not done 1 to 7 times a week, the gap is outside 0
-     *     to 31 days, a weekday is preferred or allowed twice, fewer weekdays are allowed than
-     *     sessions a week, or the supervisor's name has no letter and no digit
+     *     to 31 days or the hours to another session of a day outside 4 to 24, a weekday is
+     *     preferred or allowed twice, fewer weekdays are allowed than sessions a week, or the
+     *     supervisor's name has no letter and no digit
      */
     public SessionPlan build() {
       return new SessionPlan(
-          new Parts(name, perWeek, gap, content, prefer, onlyOn, only, supervisedBy));
+          new Parts(name, perWeek, gap, content, prefer, onlyOn, share, only, supervisedBy));
     }
   }
 }

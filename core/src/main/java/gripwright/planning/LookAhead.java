@@ -154,7 +154,7 @@ final class LookAhead {
       LocalDate first = week.first().plusWeeks(ahead);
       weeks.add(
           new Placement.WeekDemand(
-              new Placement.Week(first, athlete::availableOn, hardDays.apply(first), Map.of()),
+              new Placement.Week(first, athlete::slotsOn, hardDays.apply(first), Map.of()),
               requests,
               testsIn(week.number() + ahead)));
     }

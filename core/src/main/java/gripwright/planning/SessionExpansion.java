@@ -41,6 +41,7 @@ import java.util.stream.Stream;
 final class SessionExpansion {
 
   private final Athlete athlete;
+  private final SharedDays sharedDays;
   private final HandFindings hands;
   private final Prescription prescription;
   private final SessionFrame frame;
@@ -74,6 +75,7 @@ final class SessionExpansion {
     this.protocols = protocols;
     this.meter = meter;
     this.athlete = athlete;
+    this.sharedDays = new SharedDays(athlete);
     this.hands = hands;
     this.prescription =
         new Prescription(athlete, CountedTests.of(plan, timeline.log()), plan.from(), hands);
@@ -129,7 +131,8 @@ final class SessionExpansion {
                 session.gap(),
                 hard,
                 session.prefer(),
-                session.onlyOn())));
+                session.onlyOn(),
+                sharedDays.of(session, week.first()))));
   }
 
   /** Days are chosen without the limits of the log, so that sessions keep their days. */
@@ -144,13 +147,16 @@ final class SessionExpansion {
   Optional<DatedSession> dated(
       WeekContext week,
       SessionPlan session,
-      LocalDate day,
+      Placement.Spot spot,
       PlacementReason because,
       FindingList found) {
-    List<PlannedExercise> exercises = exercises(week, session, day, found);
+    List<PlannedExercise> exercises = exercises(week, session, spot.date(), found);
     return exercises.isEmpty()
         ? Optional.empty()
-        : Optional.of(frame.dated(week, session, day, exercises, because));
+        : Optional.of(
+            frame.dated(week, session, spot.date(), exercises, because).toBuilder()
+                .time(spot.slot().at())
+                .build());
   }
 
   /** Returns the duration of a session with these exercises, in minutes, rounded up. */

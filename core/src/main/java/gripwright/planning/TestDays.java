@@ -117,7 +117,10 @@ final class TestDays {
   private Optional<RetestDay.Found> asLogged(PlannedTest retest, LocalDate first) {
     return logged
         .dayIn(retest, first)
-        .map(day -> new RetestDay.Found(day, Optional.empty(), new PlacementReason.TestedOnDay()));
+        .map(
+            day ->
+                new RetestDay.Found(
+                    day, Optional.empty(), Optional.empty(), new PlacementReason.TestedOnDay()));
   }
 
   private static Optional<LocalDate> lastTraining(
@@ -173,6 +176,7 @@ final class TestDays {
             week.block(),
             retest,
             place.then("date", found.day().toString()))
+        .time(found.time())
         .insteadOf(found.displaced().map(DatedSession::name).orElse(""))
         .placedBecause(found.because())
         .build();

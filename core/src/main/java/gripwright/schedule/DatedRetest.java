@@ -7,6 +7,7 @@ import gripwright.plan.TestCount;
 import gripwright.plan.TestKind;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -33,6 +34,7 @@ public final class DatedRetest {
   /** The components; lists are copied. */
   private record Parts(
       LocalDate date,
+      Optional<LocalTime> time,
       int week,
       String block,
       List<Setup> setups,
@@ -94,6 +96,11 @@ public final class DatedRetest {
   /** Returns the day. */
   public LocalDate date() {
     return parts.date;
+  }
+
+  /** Returns the local time at which they begin, if the day says one. */
+  public Optional<LocalTime> time() {
+    return parts.time;
   }
 
   /** Returns the plan week, from 1; 0 before the plan, above its last after it. */
@@ -181,6 +188,7 @@ public final class DatedRetest {
   /** Collects the components. Not thread-safe. */
   public static final class Builder {
     private LocalDate date;
+    private Optional<LocalTime> time = Optional.empty();
     private int week;
     private String block;
     private List<Setup> setups;
@@ -203,6 +211,7 @@ public final class DatedRetest {
 
     private Builder(Parts copied) {
       date = copied.date;
+      time = copied.time;
       week = copied.week;
       block = copied.block;
       setups = copied.setups;
@@ -218,6 +227,13 @@ public final class DatedRetest {
     public Builder date(LocalDate value) {
       Objects.requireNonNull(value, "value");
       date = value;
+      return this;
+    }
+
+    /** Sets the local time at which they begin, if the day says one. */
+    public Builder time(Optional<LocalTime> value) {
+      Objects.requireNonNull(value, "value");
+      time = value;
       return this;
     }
 
@@ -294,7 +310,17 @@ public final class DatedRetest {
     public DatedRetest build() {
       return new DatedRetest(
           new Parts(
-              date, week, block, setups, kind, attempts, notes, insteadOf, placedBecause, path));
+              date,
+              time,
+              week,
+              block,
+              setups,
+              kind,
+              attempts,
+              notes,
+              insteadOf,
+              placedBecause,
+              path));
     }
   }
 }

@@ -3,6 +3,8 @@ package gripwright.schedule;
 import gripwright.finding.ModelPath;
 import gripwright.quantity.Load;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,6 +16,7 @@ public final class DatedSession {
   /** The components; lists are copied. */
   private record Parts(
       LocalDate date,
+      Optional<LocalTime> time,
       int week,
       String block,
       int blockWeek,
@@ -31,6 +34,12 @@ public final class DatedSession {
       exercises = List.copyOf(exercises);
     }
   }
+
+  /** By day, then in the order of the day; those of a day without a time first, by name. */
+  public static final Comparator<DatedSession> IN_ORDER =
+      Comparator.comparing(DatedSession::date)
+          .thenComparing(session -> session.time().orElse(LocalTime.MIN))
+          .thenComparing(DatedSession::name);
 
   private final Parts parts;
 
@@ -58,6 +67,11 @@ public final class DatedSession {
   /** Returns the day. */
   public LocalDate date() {
     return parts.date;
+  }
+
+  /** Returns the local time at which it begins, if the day says one. */
+  public Optional<LocalTime> time() {
+    return parts.time;
   }
 
   /** Returns the plan week, from 1; 0 for a session that is in no plan. */
@@ -156,6 +170,7 @@ public final class DatedSession {
   /** Collects the components. Not thread-safe. */
   public static final class Builder {
     private LocalDate date;
+    private Optional<LocalTime> time = Optional.empty();
     private int week;
     private String block = "";
     private int blockWeek;
@@ -179,6 +194,7 @@ public final class DatedSession {
 
     private Builder(Parts copied) {
       date = copied.date;
+      time = copied.time;
       week = copied.week;
       block = copied.block;
       blockWeek = copied.blockWeek;
@@ -198,6 +214,13 @@ public final class DatedSession {
     public Builder date(LocalDate value) {
       Objects.requireNonNull(value, "value");
       date = value;
+      return this;
+    }
+
+    /** Sets the local time at which it begins, if the day says one. */
+    public Builder time(Optional<LocalTime> value) {
+      Objects.requireNonNull(value, "value");
+      time = value;
       return this;
     }
 
@@ -295,6 +318,7 @@ public final class DatedSession {
       return new DatedSession(
           new Parts(
               date,
+              time,
               week,
               block,
               blockWeek,

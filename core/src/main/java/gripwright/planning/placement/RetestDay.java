@@ -1,6 +1,7 @@
 package gripwright.planning.placement;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Slot;
 import gripwright.grip.FingerSet;
 import gripwright.plan.PlannedTest;
 import gripwright.schedule.DatedSession;
@@ -8,6 +9,7 @@ import gripwright.schedule.HardThing;
 import gripwright.schedule.PlacementReason;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
@@ -32,24 +34,30 @@ public final class RetestDay {
    * The day found.
    *
    * @param day the day
+   * @param time the local time at which they begin, if the day says one
    * @param displaced the session that the tests replace, if they have no day of their own
    * @param because the reason for this day
    */
-  public record Found(LocalDate day, Optional<DatedSession> displaced, PlacementReason because) {}
+  public record Found(
+      LocalDate day,
+      Optional<LocalTime> time,
+      Optional<DatedSession> displaced,
+      PlacementReason because) {}
 
   public Optional<Found> find(
       LocalDate first, Athlete athlete, List<Placement.HardDay> hardDays, List<DatedSession> week) {
     for (int d = 0; d < 7; d++) {
       LocalDate day = first.plusDays(d);
-      if (athlete.availableOn(day).toMinutes() >= minutes
-          && allows(day)
-          && rested(day, hardDays, week)) {
+      Optional<Slot> slot =
+          athlete.slotsOn(day).stream().filter(s -> s.time().toMinutes() >= minutes).findFirst();
+      if (slot.isPresent() && allows(day) && rested(day, hardDays, week)) {
         return Optional.of(
             new Found(
                 day,
+                slot.get().at(),
                 Optional.empty(),
                 new PlacementReason.Rested(
-                    athlete.availableOn(day).toMinutes(), retest.rested().toHours())));
+                    slot.get().time().toMinutes(), retest.rested().toHours())));
       }
     }
     return week.stream()
@@ -67,6 +75,7 @@ public final class RetestDay {
             hardest ->
                 new Found(
                     hardest.date(),
+                    hardest.time(),
                     Optional.of(hardest),
                     new PlacementReason.InsteadOfHardest(retest.setups().size())));
   }

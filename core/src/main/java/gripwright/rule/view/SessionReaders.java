@@ -91,6 +91,7 @@ final class SessionReaders {
     pair.object("earlier", PairView::earlier)
         .object("later", PairView::later)
         .number("gap", PairView::gap)
+        .number("pause", PairView::pause)
         .truth("shared-fingers", PairView::sharedFingers)
         .truth("shared-hard-fingers", PairView::sharedHardFingers)
         .object("plan", p -> p.earlier().plan)

@@ -4,6 +4,9 @@ import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Injury;
+import gripwright.athlete.Slot;
+import gripwright.athlete.SlotDay;
+import gripwright.athlete.Span;
 import gripwright.finding.WrittenReason;
 import gripwright.grip.Band;
 import gripwright.grip.Grip;
@@ -40,6 +43,7 @@ import gripwright.quantity.Load;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -101,6 +105,30 @@ final class Inventions {
     return DAY.minusDays(random.nextInt(400));
   }
 
+  /** Adds times of day, times in force for a while and single days. */
+  private void calendar(Athlete.Builder athlete) {
+    LocalTime evening = LocalTime.of(17 + random.nextInt(3), random.nextInt(60));
+    DayOfWeek weekday = one(DayOfWeek.values());
+    Span span =
+        new Span(
+            DAY.plusDays(random.nextInt(100)),
+            sometimes() ? Optional.of(DAY.plusDays(100 + random.nextInt(200))) : Optional.empty(),
+            1 + random.nextInt(3));
+    SlotDay inForce = new SlotDay.Weekly(weekday, Optional.of(span));
+    athlete
+        .available(
+            List.of(
+                Slot.on(DayOfWeek.TUESDAY, LocalTime.of(7, 0), Duration.ofMinutes(30)),
+                Slot.on(DayOfWeek.TUESDAY, evening, Duration.ofMinutes(75)),
+                Slot.on(DayOfWeek.THURSDAY, Duration.ofMinutes(90))))
+        .available(new Slot(inForce, Optional.of(evening), Duration.ofMinutes(45)))
+        .available(
+            Slot.on(
+                DAY.plusDays(random.nextInt(200)),
+                sometimes() ? Optional.of(evening) : Optional.empty(),
+                Duration.ofMinutes(60)));
+  }
+
   Athlete athlete(String name) {
     Athlete.Builder athlete =
         Athlete.named(name)
@@ -115,6 +143,9 @@ final class Inventions {
             .edge(Length.ofMillimetres(tenths(8, 19)))
             .available(DayOfWeek.MONDAY, Duration.ofMinutes(60))
             .available(one(DayOfWeek.values()), Duration.ofMinutes(30 + random.nextInt(90)));
+    if (sometimes()) {
+      calendar(athlete);
+    }
     Hand hand = hand();
     athlete.hand(hand);
     if (sometimes()) {
@@ -343,6 +374,7 @@ final class Inventions {
                 sometimes()
                     ? List.of(DayOfWeek.FRIDAY, DayOfWeek.TUESDAY, DayOfWeek.MONDAY)
                     : List.of())
+            .share(sometimes() ? Optional.of(Duration.ofHours(6)) : Optional.empty())
             .supervisedBy(sometimes() ? Optional.of("somebody") : Optional.empty())
             .build();
     if (!sometimes()) {

@@ -124,7 +124,9 @@ record ChangeGroup(List<PlanChange> changes) {
           c.kind(),
           c.after().name(),
           c.before().date().getDayOfWeek(),
-          c.after().date().getDayOfWeek());
+          c.before().time(),
+          c.after().date().getDayOfWeek(),
+          c.after().time());
     }
 
     @Override

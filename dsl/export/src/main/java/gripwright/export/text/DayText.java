@@ -121,12 +121,15 @@ public final class DayText {
     page.gap();
     page.wrapped(
         "",
-        words.say(
-            "season.test",
-            "what",
-            new TestWords(words).what(retest),
-            "setups",
-            words.commas(retest.setups().stream().map(words::setup).toList())));
+        LogNotes.at(
+            words,
+            retest.time(),
+            words.say(
+                "season.test",
+                "what",
+                new TestWords(words).what(retest),
+                "setups",
+                words.commas(retest.setups().stream().map(words::setup).toList()))));
     page.wrapped(
         "  ",
         words.say("season.day-because", "reason", Page.clean(words.of(retest.placedBecause()))));

@@ -347,14 +347,17 @@ public final class SeasonText {
   private void retest(DatedRetest retest) {
     page.wrapped(
         lead(retest.date()),
-        words.say(
-            retest.insteadOf().isEmpty() ? "season.test" : "season.test-instead",
-            "what",
-            new TestWords(words).what(retest),
-            "setups",
-            words.commas(retest.setups().stream().map(words::setup).toList()),
-            "session",
-            retest.insteadOf()));
+        LogNotes.at(
+            words,
+            retest.time(),
+            words.say(
+                retest.insteadOf().isEmpty() ? "season.test" : "season.test-instead",
+                "what",
+                new TestWords(words).what(retest),
+                "setups",
+                words.commas(retest.setups().stream().map(words::setup).toList()),
+                "session",
+                retest.insteadOf())));
     retest
         .notes()
         .forEach(note -> page.wrapped("    ", words.say("season.note", "note", Page.clean(note))));

@@ -40,6 +40,7 @@ final class AthleteCheck {
   private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Words words;
+  private final CalendarCheck calendar;
   private final Once once;
   private final Athlete.Builder builder;
   private Optional<DateText> born = Optional.empty();
@@ -52,6 +53,7 @@ final class AthleteCheck {
     this.diagnostics = new Diagnostics(declared, ModelPath.of("athlete", name), findings);
     this.amounts = new Amounts(diagnostics);
     this.words = new Words(diagnostics);
+    this.calendar = new CalendarCheck(diagnostics);
     this.once = new Once(diagnostics);
     this.builder = Athlete.named(name);
   }
@@ -167,15 +169,7 @@ final class AthleteCheck {
     @Override
     public void available(AthleteItem.Available available) {
       once.seen(available, "available");
-      for (AthleteItem.DayTime day : available.days()) {
-        Optional<DayOfWeek> weekday = words.weekday(day.day());
-        Optional<Duration> time = amounts.time(day.time(), Slot.AVAILABLE);
-        if (weekday.isPresent()
-            && once.first(day.day(), "available-weekday", day.day().text())
-            && time.isPresent()) {
-          builder.available(weekday.get(), time.get());
-        }
-      }
+      calendar.slots(available).forEach(builder::available);
     }
 
     @Override
@@ -186,9 +180,12 @@ final class AthleteCheck {
     @Override
     public void away(AthleteItem.Away away) {
       Optional<LocalDate> from = afterBirth(away.from(), Terms.of("date-time-away"));
-      Optional<LocalDate> to = amounts.date(away.to());
-      amounts.inOrder(
-          away.from(), Terms.of("date-first-day-away"), away.to(), Terms.of("date-last-day-away"));
+      DateText last = away.to();
+      Optional<LocalDate> to = last == null ? from : amounts.date(last);
+      if (last != null) {
+        amounts.inOrder(
+            away.from(), Terms.of("date-first-day-away"), last, Terms.of("date-last-day-away"));
+      }
       if (diagnostics.sound() && from.isPresent() && to.isPresent()) {
         builder.away(new Absence(from.get(), to.get(), AthleteCheck.note(away.note())));
       }

@@ -55,6 +55,7 @@ final class SessionCheck {
     Optional<List<DayOfWeek>> onlyOn =
         weekdays(
             sorted.onlyOn().stream().flatMap(part -> part.days().stream()).toList(), "weekday");
+    Optional<Duration> share = share(sorted.shareDays(), amounts);
     Optional<String> supervisedBy = new Reasons(diagnostics).supervisor(sorted.supervised());
     if (perWeek.isEmpty() || gap.isEmpty() || content.isEmpty() || prefer.isEmpty()) {
       return Optional.empty();
@@ -67,9 +68,20 @@ final class SessionCheck {
             .gap(gap.get())
             .prefer(prefer.get())
             .onlyOn(onlyOn.get())
+            .share(share)
             .only(only)
             .supervisedBy(supervisedBy)
             .build());
+  }
+
+  private Optional<Duration> share(List<SessionPart.ShareDays> parts, Amounts amounts) {
+    Once once = new Once(diagnostics);
+    Optional<Duration> share = Optional.empty();
+    for (SessionPart.ShareDays part : parts) {
+      once.first(part, "share");
+      share = amounts.time(part.apart(), Slot.DAY_GAP);
+    }
+    return share;
   }
 
   private void only(
@@ -89,6 +101,9 @@ final class SessionCheck {
     }
     for (OnlyOn onlyOn : inside.onlyOn()) {
       diagnostics.error(onlyOn, "value.misplaced", "what", "only on", "inside", "only for");
+    }
+    for (SessionPart.ShareDays share : inside.shareDays()) {
+      diagnostics.error(share, "value.misplaced", "what", "share days", "inside", "only for");
     }
     for (Supervised supervised : inside.supervised()) {
       diagnostics.error(

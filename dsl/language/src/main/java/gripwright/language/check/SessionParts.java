@@ -15,6 +15,7 @@ final class SessionParts implements SessionPart.Visitor {
   private final List<SessionPart.SessionOnlyFor> onlyFor = new ArrayList<>();
   private final List<SessionPart.Prefer> preferred = new ArrayList<>();
   private final List<OnlyOn> onlyOn = new ArrayList<>();
+  private final List<SessionPart.ShareDays> shareDays = new ArrayList<>();
   private final List<Supervised> supervised = new ArrayList<>();
 
   private SessionParts() {}
@@ -40,6 +41,10 @@ final class SessionParts implements SessionPart.Visitor {
   /** Returns the statements of the only weekdays. */
   List<OnlyOn> onlyOn() {
     return onlyOn;
+  }
+
+  List<SessionPart.ShareDays> shareDays() {
+    return shareDays;
   }
 
   List<Supervised> supervised() {
@@ -74,6 +79,11 @@ final class SessionParts implements SessionPart.Visitor {
   @Override
   public void prefer(SessionPart.Prefer part) {
     preferred.add(part);
+  }
+
+  @Override
+  public void shareDays(SessionPart.ShareDays part) {
+    shareDays.add(part);
   }
 
   @Override

@@ -157,11 +157,12 @@ public sealed interface AthleteItem extends Syntax
     }
   }
 
-  /** {@code available tue 75 min, ...}: the days that can be trained on. */
-  record Available(int id, List<DayTime> days) implements AthleteItem {
+  /** {@code available from DATE tue 18:00 75 min, ...}: the times that can be trained at. */
+  record Available(int id, @Nullable CalendarSpan span, List<DaySlot> slots)
+      implements AthleteItem {
     /** Copies the lists. */
     public Available {
-      days = List.copyOf(days);
+      slots = List.copyOf(slots);
     }
 
     @Override
@@ -170,8 +171,9 @@ public sealed interface AthleteItem extends Syntax
     }
   }
 
-  /** A weekday and the time there is. */
-  record DayTime(int id, Word day, Amount time) implements Syntax {}
+  /** A weekday or a date, when the time begins and how long it is. */
+  record DaySlot(int id, CalendarDay day, @Nullable ClockTime clock, Amount time)
+      implements Syntax {}
 
   /** {@code climbing wed easy 60 min, ...}: regular climbing besides the plan. */
   record ClimbingItem(int id, List<ClimbingDayTime> days) implements AthleteItem {
@@ -189,8 +191,9 @@ public sealed interface AthleteItem extends Syntax
   /** A weekday, how hard and how long the climbing is. */
   record ClimbingDayTime(int id, Word day, Word how, Amount time) implements Syntax {}
 
-  /** {@code away DATE to DATE}: days without training. */
-  record Away(int id, DateText from, DateText to, @Nullable Text note) implements AthleteItem {
+  /** {@code away DATE to DATE}: days without training, or one day. */
+  record Away(int id, DateText from, @Nullable DateText to, @Nullable Text note)
+      implements AthleteItem {
     @Override
     public void accept(Visitor visitor) {
       visitor.away(this);

@@ -11,6 +11,7 @@ public sealed interface SessionPart extends Syntax
         SessionPart.DoItem,
         SessionPart.SessionOnlyFor,
         SessionPart.Prefer,
+        SessionPart.ShareDays,
         OnlyOn {
 
   /** Calls the visitor's method for this kind. */
@@ -35,6 +36,9 @@ public sealed interface SessionPart extends Syntax
 
     /** Visits preferred weekdays. */
     void prefer(Prefer part);
+
+    /** Visits the hours to other sessions of a day. */
+    void shareDays(ShareDays part);
 
     /** Visits the weekdays that a session may be on. */
     void onlyOn(OnlyOn part);
@@ -78,6 +82,14 @@ public sealed interface SessionPart extends Syntax
     @Override
     public void accept(Visitor visitor) {
       visitor.sessionOnlyFor(this);
+    }
+  }
+
+  /** {@code share days at least 6 h apart}: it may be on a day that has another session. */
+  record ShareDays(int id, Amount apart) implements SessionPart {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.shareDays(this);
     }
   }
 

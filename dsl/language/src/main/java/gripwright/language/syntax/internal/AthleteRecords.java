@@ -43,9 +43,15 @@ final class AthleteRecords {
       case AVAILABLE ->
           new AthleteItem.Available(
               parts.id(node),
+              parts.spanIfAny(node),
               list(
-                  node.nodes(NodeKind.NAME_AMOUNT),
-                  n -> new AthleteItem.DayTime(parts.id(n), name(n), only(n))));
+                  node.nodes(NodeKind.SLOT),
+                  n ->
+                      new AthleteItem.DaySlot(
+                          parts.id(n),
+                          parts.day(in(n, NodeKind.DAY)),
+                          parts.clockIfAny(n),
+                          only(n))));
       case CLIMBING ->
           new AthleteItem.ClimbingItem(
               parts.id(node),
@@ -58,7 +64,7 @@ final class AthleteRecords {
           new AthleteItem.Away(
               parts.id(node),
               parts.date(in(node, 0)),
-              parts.date(in(node, 1)),
+              parts.dateAfter(node, "to"),
               parts.textIfAny(node));
       case EQUIPMENT -> equipment(node);
       case NOTE -> parts.note(node);

@@ -240,6 +240,8 @@ final class PlanRecords {
         yield new SessionPart.SessionOnlyFor(id, athletes, body.items(), body.damaged());
       }
       case PREFER -> new SessionPart.Prefer(parts.id(node), parts.names(node));
+      case SHARE_DAYS ->
+          new SessionPart.ShareDays(parts.id(node), parts.amount(Parts.in(node, NodeKind.AMOUNT)));
       case ONLY_ON -> new OnlyOn(parts.id(node), parts.names(node));
       case WARM_UP -> parts.warmUp(node);
       case REST_BETWEEN -> parts.restBetween(node);

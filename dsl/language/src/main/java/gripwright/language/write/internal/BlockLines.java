@@ -185,6 +185,9 @@ final class BlockLines {
             + " {");
     out.list("prefer ", session.prefer(), Written::weekday);
     out.list("only on ", session.onlyOn(), Written::weekday);
+    session
+        .share()
+        .ifPresent(time -> out.add("share days at least " + Written.gap(time) + " apart"));
     session.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
     SessionPlan.Content all = session.content();
     content(all.exercises(), warming(all), all.restBetween(), weights(all.exercises()));

@@ -52,10 +52,14 @@ sex               : SEX name ;
 familiar          : FAMILIAR nameAmount ( COMMA nameAmount )* asOf? ;
 injury            : INJURY name name side? FROM date cleared? text? ;
 cleared           : CLEARED date ( BY text )? ;
-available         : AVAILABLE nameAmount ( COMMA nameAmount )* ;
+available         : AVAILABLE span? slot ( COMMA slot )* ;
+span              : FROM date ( TO date )? ( EVERY amount )? ;
+slot              : day clock? amount ;
+day               : WORD | BAD_WORD | date ;
+clock             : NUMBER COLON NUMBER ;
 climbing          : CLIMBING climbingDay ( COMMA climbingDay )* ;
 climbingDay       : name name amount ;
-away              : AWAY date TO date text? ;
+away              : AWAY date ( TO date )? text? ;
 asOf              : AS OF date ;
 nameAmount        : name amount ;
 note              : NOTE text ;
@@ -253,12 +257,14 @@ sessionItem
     | sessionOnlyFor
     | prefer
     | onlyOn
+    | shareDays
     | warmUp
     | restBetween
     | weigh
     | supervised
     | note
     ;
+shareDays         : SHARE DAYS AT LEAST amount APART ;
 sessionOnlyFor    : onlyForHeading sessionBody ;
 prefer            : PREFER names ;
 exercise          : DO name with? ON target setup asWarmUp? rehabilitation? text? ;
@@ -468,7 +474,7 @@ head
     | KNUCKLES | INDEX | MIDDLE | RING | LITTLE | THUMB | EDGES | ADDED | ASSIST | STEPS
     | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD | UP
     | REST | FOR | TOWARDS | TAPER | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
-    | EXERCISES | WEIGH | SUPERVISED | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
+    | EXERCISES | WEIGH | SUPERVISED | SESSION | PER | WEEK | LEAST | APART | ONLY | SHARE | PREFER | DO | BEST
     | EDGE | LIFTING | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY
     | WHEN | DONE | FULL | EFFORT | PAIN | TWICE | EASE | INTRODUCE | EXERCISE | BECAUSE | RULE
     | SEVERITY | PAIR | SESSIONS | REQUIRE | MESSAGE | SOURCE | NEVER | WAIVED | TEST
