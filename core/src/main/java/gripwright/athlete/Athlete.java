@@ -16,12 +16,16 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Who a plan is for. Immutable. */
@@ -144,7 +148,8 @@ public final class Athlete {
       List<Slot> available,
       List<ClimbingDay> climbing,
       List<Absence> away,
-      Equipment equipment) {
+      Optional<Equipment> equipment,
+      SortedMap<String, Equipment> equipmentAt) {
     Parts {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(title, "title");
@@ -161,6 +166,13 @@ public final class Athlete {
       Objects.requireNonNull(climbing, "climbing");
       Objects.requireNonNull(away, "away");
       Objects.requireNonNull(equipment, "equipment");
+      equipmentAt = Collections.unmodifiableSortedMap(new TreeMap<>(equipmentAt));
+      for (Slot slot : available) {
+        if (slot.place().isPresent() && !equipmentAt.containsKey(slot.place().get())) {
+          throw new IllegalArgumentException(
+              "athlete " + name + ": there is no equipment at " + slot.place().get());
+        }
+      }
       familiar = List.copyOf(familiar);
       injuries = List.copyOf(injuries);
       available = inOrder(available);
@@ -294,9 +306,39 @@ public final class Athlete {
     return parts.away;
   }
 
-  /** Returns the training equipment. */
+  /** Returns the training equipment that is at no place; else that of the first place by name. */
   public Equipment equipment() {
+    return parts.equipment.orElseGet(() -> parts.equipmentAt.get(parts.equipmentAt.firstKey()));
+  }
+
+  /** Returns the training equipment that is at no place; needed only if a time is at none. */
+  public Optional<Equipment> plainEquipment() {
     return parts.equipment;
+  }
+
+  /** Returns the training equipment at each place, by name. */
+  public SortedMap<String, Equipment> equipmentAt() {
+    return parts.equipmentAt;
+  }
+
+  /** Returns the training equipment at a place, or at none. */
+  public Equipment equipmentAt(Optional<String> place) {
+    return place
+        .flatMap(name -> Optional.ofNullable(parts.equipmentAt.get(name)))
+        .orElseGet(this::equipment);
+  }
+
+  /** Returns the equipment of all places: first that at none, then by name. */
+  public List<Equipment> allEquipment() {
+    return Stream.concat(parts.equipment.stream(), parts.equipmentAt.values().stream()).toList();
+  }
+
+  /** Returns the first equipment that has an edge, or the first of all if none has. */
+  public Equipment equipmentWith(Length edge) {
+    return allEquipment().stream()
+        .filter(each -> each.has(edge))
+        .findFirst()
+        .orElseGet(this::equipment);
   }
 
   private static void notBefore(LocalDate born, LocalDate day, String what) {
@@ -418,6 +460,7 @@ public final class Athlete {
     private final List<Length> edges = new ArrayList<>();
     private Optional<Equipment.Steps> added = Optional.empty();
     private Optional<Equipment.Steps> assist = Optional.empty();
+    private final SortedMap<String, Equipment> equipmentAt = new TreeMap<>();
 
     private Builder(String name) {
       this.name = name;
@@ -439,9 +482,13 @@ public final class Athlete {
       available.addAll(copied.available);
       climbing.addAll(copied.climbing);
       away.addAll(copied.away);
-      edges.addAll(copied.equipment.edges());
-      added = copied.equipment.added();
-      assist = copied.equipment.assist();
+      copied.equipment.ifPresent(
+          plain -> {
+            edges.addAll(plain.edges());
+            added = plain.added();
+            assist = plain.assist();
+          });
+      equipmentAt.putAll(copied.equipmentAt);
     }
 
     /** Sets the name, such as to plan for somebody as if they were another athlete. */
@@ -613,6 +660,14 @@ public final class Athlete {
       return this;
     }
 
+    /** Sets the equipment at a place. */
+    public Builder equipmentAt(String place, Equipment equipment) {
+      Objects.requireNonNull(place, "place");
+      Objects.requireNonNull(equipment, "equipment");
+      equipmentAt.put(place, equipment);
+      return this;
+    }
+
     /** Adds an edge. */
     public Builder edge(Length depth) {
       Objects.requireNonNull(depth, "depth");
@@ -673,13 +728,14 @@ public final class Athlete {
      * @throws IllegalStateException if date of birth, body mass, training, ability, a hand, an
      *     available day or an edge is missing
      * @throws IllegalArgumentException if body mass, a time or a year is outside its {@link Range},
-     *     a grip is familiar twice, two times to train overlap, or an event is before the date of
-     *     birth
+     *     a grip is familiar twice, two times to train overlap, a time is at a place without
+     *     equipment, or an event is before the date of birth
      */
     public Athlete build() {
-      if (available.isEmpty() || edges.isEmpty()) {
+      boolean plain = available.stream().anyMatch(slot -> slot.place().isEmpty());
+      if (available.isEmpty() || (edges.isEmpty() && (plain || equipmentAt.isEmpty()))) {
         throw new IllegalStateException(
-            "athlete " + name + " has no " + (edges.isEmpty() ? "edge" : "available day"));
+            "athlete " + name + " has no " + (available.isEmpty() ? "available day" : "edge"));
       }
       return new Athlete(
           new Parts(
@@ -697,7 +753,8 @@ public final class Athlete {
               available,
               climbing,
               away,
-              new Equipment(edges, added, assist)));
+              edges.isEmpty() ? Optional.empty() : Optional.of(new Equipment(edges, added, assist)),
+              equipmentAt));
     }
 
     private <T> T required(Optional<T> value, String what) {

@@ -14,8 +14,9 @@ import java.util.Optional;
  * @param on the days
  * @param at the local time at which it begins; empty if it is any time of the day
  * @param time how long it is, above 0 and up to 24 h; a slot with a time ends by midnight
+ * @param place name of the place, if one is written
  */
-public record Slot(SlotDay on, Optional<LocalTime> at, Duration time) {
+public record Slot(SlotDay on, Optional<LocalTime> at, Duration time, Optional<String> place) {
 
   private static final long DAY_MINUTES = Duration.ofDays(1).toMinutes();
 
@@ -29,10 +30,21 @@ public record Slot(SlotDay on, Optional<LocalTime> at, Duration time) {
     Objects.requireNonNull(on, "on");
     Objects.requireNonNull(at, "at");
     Objects.requireNonNull(time, "time");
+    Objects.requireNonNull(place, "place");
     Range.AVAILABLE.check(time);
     if (at.isPresent() && isPastMidnight(at.get(), time)) {
       throw new IllegalArgumentException("from " + at.get() + " for " + time + ", past midnight");
     }
+  }
+
+  /** Creates time without a place. */
+  public Slot(SlotDay on, Optional<LocalTime> at, Duration time) {
+    this(on, at, time, Optional.empty());
+  }
+
+  /** Returns this time at a place. */
+  public Slot atPlace(String name) {
+    return new Slot(on, at, time, Optional.of(name));
   }
 
   /** Returns time at any time of a weekday. */

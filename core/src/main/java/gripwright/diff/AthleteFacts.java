@@ -100,16 +100,19 @@ final class AthleteFacts {
                 add(
                     Fact.AWAY,
                     noted(Clause.of("diff.away", "from", d.from()).with("to", d.to()), d.note())));
-    add(a.equipment());
+    a.plainEquipment().ifPresent(equipment -> add(equipment, Optional.empty()));
+    a.equipmentAt().forEach((place, equipment) -> add(equipment, Optional.of(place)));
   }
 
-  private void add(Equipment equipment) {
-    equipment.edges().forEach(e -> add(Fact.EQUIPMENT, Clause.of("diff.edge", "edge", e)));
-    equipment.added().ifPresent(s -> add(Fact.EQUIPMENT, steps("diff.added", s)));
-    equipment.assist().ifPresent(s -> add(Fact.EQUIPMENT, steps("diff.assistance", s)));
+  private void add(Equipment equipment, Optional<String> place) {
+    equipment
+        .edges()
+        .forEach(e -> add(Fact.EQUIPMENT, at(place, Clause.of("diff.edge", "edge", e))));
+    equipment.added().ifPresent(s -> add(Fact.EQUIPMENT, at(place, steps("diff.added", s))));
+    equipment.assist().ifPresent(s -> add(Fact.EQUIPMENT, at(place, steps("diff.assistance", s))));
   }
 
-  private static Message steps(String key, Equipment.Steps steps) {
+  private static Clause steps(String key, Equipment.Steps steps) {
     return Clause.of(key, "step", steps.step()).with("limit", steps.limit());
   }
 
@@ -151,7 +154,14 @@ final class AthleteFacts {
             .map(at -> Clause.of("diff.available-at", "day", day).with("time", at.toString()))
             .orElseGet(() -> Clause.of("diff.available", "day", day))
             .with("minutes", LogFact.minutes(slot.time()));
-    return slot.on().span().<Message>map(span -> inForce(fact, span)).orElse(fact);
+    Clause there = at(slot.place(), fact);
+    return slot.on().span().<Message>map(span -> inForce(there, span)).orElse(there);
+  }
+
+  private static Clause at(Optional<String> place, Clause what) {
+    return place
+        .map(name -> Clause.of("diff.at-place", "what", what).with("place", name))
+        .orElse(what);
   }
 
   private static Clause inForce(Clause what, Span span) {

@@ -36,6 +36,7 @@ final class SessionProperties {
             "Kind of session: training or, only in pairs, a retest or climbing.")
         .number("date", Type.Plain.DATE, "The day.")
         .word("weekday", WEEKDAYS, "The weekday: mon, tue and so on.")
+        .word("place", Vocabulary.PLACES, "Name of the place; empty where none is written.")
         .time("minutes", "Duration with warm-up and rests; missing for retests and climbing.")
         .word(
             "intensity",

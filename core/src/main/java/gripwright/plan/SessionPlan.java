@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** A kind of session in a block, with a number of times a week. Immutable. */
@@ -78,6 +79,7 @@ public final class SessionPlan {
       Content content,
       List<DayOfWeek> prefer,
       List<DayOfWeek> onlyOn,
+      Set<String> onlyAt,
       Optional<Duration> share,
       Map<String, Content> only,
       Optional<String> supervisedBy) {
@@ -89,6 +91,7 @@ public final class SessionPlan {
       Objects.requireNonNull(only, "only");
       Objects.requireNonNull(supervisedBy, "supervisedBy");
       Objects.requireNonNull(onlyOn, "onlyOn");
+      onlyAt = Collections.unmodifiableSortedSet(new TreeSet<>(onlyAt));
       Objects.requireNonNull(share, "share");
       share.ifPresent(Range.DAY_GAP::check);
       prefer = List.copyOf(prefer);
@@ -162,6 +165,11 @@ public final class SessionPlan {
   /** Returns the weekdays that it may be on; empty if it may be on any. */
   public List<DayOfWeek> onlyOn() {
     return parts.onlyOn;
+  }
+
+  /** Returns the names of the places that it may be at; empty if it may be at any. */
+  public Set<String> onlyAt() {
+    return parts.onlyAt;
   }
 
   /**
@@ -274,6 +282,7 @@ public final class SessionPlan {
     private Content content;
     private List<DayOfWeek> prefer = List.of();
     private List<DayOfWeek> onlyOn = List.of();
+    private Set<String> onlyAt = Set.of();
     private Optional<Duration> share = Optional.empty();
     private Map<String, Content> only = Map.of();
     private Optional<String> supervisedBy = Optional.empty();
@@ -291,6 +300,7 @@ public final class SessionPlan {
       content = copied.content;
       prefer = copied.prefer;
       onlyOn = copied.onlyOn;
+      onlyAt = copied.onlyAt;
       share = copied.share;
       only = copied.only;
       supervisedBy = copied.supervisedBy;
@@ -337,6 +347,13 @@ public final class SessionPlan {
       return this;
     }
 
+    /** Sets the places that it may be at; empty for any. */
+    public Builder onlyAt(Set<String> value) {
+      Objects.requireNonNull(value, "value");
+      onlyAt = Set.copyOf(value);
+      return this;
+    }
+
     /** Sets the least time to another session of the same day; empty if it shares no day. */
     public Builder share(Optional<Duration> value) {
       Objects.requireNonNull(value, "value");
@@ -374,7 +391,8 @@ public final class SessionPlan {
      */
     public SessionPlan build() {
       return new SessionPlan(
-          new Parts(name, perWeek, gap, content, prefer, onlyOn, share, only, supervisedBy));
+          new Parts(
+              name, perWeek, gap, content, prefer, onlyOn, onlyAt, share, only, supervisedBy));
     }
   }
 }

@@ -21,6 +21,7 @@ import gripwright.planning.mix.Choice;
 import gripwright.planning.mix.MixLinks;
 import gripwright.planning.progression.Progression;
 import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.GripMix;
@@ -83,6 +84,7 @@ final class LineExpansion {
    * @param exercise the line
    * @param path its place
    * @param before the number of exercises before it in the session
+   * @param at name of the place, if there is one
    */
   record Line(
       WeekContext week,
@@ -90,10 +92,12 @@ final class LineExpansion {
       LocalDate day,
       Exercise exercise,
       ModelPath path,
-      int before) {
+      int before,
+      Optional<String> at) {
 
     private Prescription.Place place(int offset) {
-      return new Prescription.Place(day, before + offset + 1, path, week.standing().rise());
+      return new Prescription.Place(
+          day, before + offset + 1, path, week.standing().rise(), true, at);
     }
   }
 
@@ -158,6 +162,11 @@ final class LineExpansion {
   Scheme within(Scheme scheme) {
     meter.require(Limit.EXERCISE, scheme.size());
     return scheme;
+  }
+
+  /** Returns the edges that a line needs. */
+  List<Length> edges(Line line) {
+    return setups(line).stream().map(Setup::edge).distinct().toList();
   }
 
   /** Returns the grips that a line offers, on the edges reached by progression. */

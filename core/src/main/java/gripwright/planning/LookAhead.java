@@ -3,6 +3,7 @@ package gripwright.planning;
 import gripwright.athlete.Athlete;
 import gripwright.finding.FindingList;
 import gripwright.grip.FingerSet;
+import gripwright.grip.Setup;
 import gripwright.plan.Block;
 import gripwright.plan.Plan;
 import gripwright.plan.PlannedTest;
@@ -74,8 +75,15 @@ final class LookAhead {
                     minutes(retest),
                     fingers(retest),
                     RetestDay.restedDays(retest),
-                    retest.onlyOn()))
+                    retest.onlyOn(),
+                    places(retest).open()))
         .toList();
+  }
+
+  /** Returns the places at which a test can be. */
+  SlotPlaces places(PlannedTest retest) {
+    return SlotPlaces.of(
+        athlete, retest.onlyAt(), retest.setups().stream().map(Setup::edge).toList());
   }
 
   /** Returns whether a week of the plan, numbered from 1, is in the taper, which has no tests. */

@@ -117,7 +117,11 @@ final class RestOfWeek {
   /** Returns the day and slot of a session that was placed. */
   private Optional<Placement.Spot> spot(DatedSession session, Placement.Request request) {
     return athlete.slotsOn(session.date()).stream()
-        .filter(slot -> slot.at().equals(session.time()) && request.fits(slot))
+        .filter(
+            slot ->
+                slot.at().equals(session.time())
+                    && slot.place().equals(session.place())
+                    && request.fits(slot))
         .findFirst()
         .map(slot -> new Placement.Spot(session.date(), slot));
   }

@@ -21,6 +21,7 @@ import gripwright.planning.placement.Placement;
 import gripwright.protocol.Argument;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlacementReason;
@@ -111,35 +112,78 @@ final class SessionExpansion {
    * exercises can be trained.
    */
   private Optional<Draft> draft(WeekContext week, SessionPlan session, FindingList into) {
-    FindingList unsaid = new FindingList();
-    List<PlannedExercise> exercises = exercises(week, session, week.first(), unsaid);
-    if (exercises.isEmpty()) {
-      unsaid.all().forEach(into::add);
-      return Optional.empty();
+    SlotPlaces places = SlotPlaces.of(athlete, session.onlyAt(), edges(week, session));
+    Optional<FingerSet> hard = Optional.empty();
+    int minutes = 0;
+    for (Optional<String> at : places.built()) {
+      FindingList unsaid = new FindingList();
+      List<PlannedExercise> exercises = exercises(week, session, new At(week.first(), at), unsaid);
+      if (exercises.isEmpty()) {
+        unsaid.all().forEach(into::add);
+        return Optional.empty();
+      }
+      minutes = Math.max(minutes, minutes(session, exercises));
+      hard = together(hard, hard(exercises, withoutLogLimits(week, session, at)));
     }
-    Optional<FingerSet> hard =
-        Stream.concat(exercises.stream(), withoutLogLimits(week, session).stream())
-            .filter(PlannedExercise::hard)
-            .map(e -> e.setup().grip().fingers())
-            .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
     return Optional.of(
         new Draft(
             session,
             new Placement.Request(
                 session.name(),
-                minutes(session, exercises),
+                minutes,
                 session.gap(),
                 hard,
                 session.prefer(),
                 session.onlyOn(),
-                sharedDays.of(session, week.first()))));
+                sharedDays.of(session, week.first()),
+                places.open())));
   }
 
+  /** Returns the edges that a session needs. */
+  private List<Length> edges(WeekContext week, SessionPlan session) {
+    ModelPath path = week.path(session.name(), week.first());
+    return session.contentFor(athlete.name()).exercises().stream()
+        .flatMap(
+            exercise ->
+                lines
+                    .edges(
+                        new LineExpansion.Line(
+                            week, session, week.first(), exercise, path, 0, Optional.empty()))
+                    .stream())
+        .distinct()
+        .toList();
+  }
+
+  private static Optional<FingerSet> hard(
+      List<PlannedExercise> exercises, List<PlannedExercise> unlimited) {
+    return Stream.concat(exercises.stream(), unlimited.stream())
+        .filter(PlannedExercise::hard)
+        .map(e -> e.setup().grip().fingers())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
+  }
+
+  private static Optional<FingerSet> together(Optional<FingerSet> one, Optional<FingerSet> other) {
+    return Stream.concat(one.stream(), other.stream())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
+  }
+
+  /**
+   * When and where a session is.
+   *
+   * @param day the day
+   * @param place name of the place, if there is one
+   */
+  private record At(LocalDate day, Optional<String> place) {}
+
   /** Days are chosen without the limits of the log, so that sessions keep their days. */
-  private List<PlannedExercise> withoutLogLimits(WeekContext week, SessionPlan session) {
+  private List<PlannedExercise> withoutLogLimits(
+      WeekContext week, SessionPlan session, Optional<String> at) {
     return week.standing()
         .withoutLogLimits()
-        .map(standing -> exercises(week.with(standing), session, week.first(), new FindingList()))
+        .map(
+            standing ->
+                exercises(
+                    week.with(standing), session, new At(week.first(), at), new FindingList()))
         .orElseGet(List::of);
   }
 
@@ -150,12 +194,14 @@ final class SessionExpansion {
       Placement.Spot spot,
       PlacementReason because,
       FindingList found) {
-    List<PlannedExercise> exercises = exercises(week, session, spot.date(), found);
+    List<PlannedExercise> exercises =
+        exercises(week, session, new At(spot.date(), spot.slot().place()), found);
     return exercises.isEmpty()
         ? Optional.empty()
         : Optional.of(
             frame.dated(week, session, spot.date(), exercises, because).toBuilder()
                 .time(spot.slot().at())
+                .place(spot.slot().place())
                 .build());
   }
 
@@ -197,15 +243,14 @@ final class SessionExpansion {
   }
 
   private List<PlannedExercise> exercises(
-      WeekContext week, SessionPlan session, LocalDate day, FindingList into) {
+      WeekContext week, SessionPlan session, At at, FindingList into) {
     List<Exercise> written = session.contentFor(athlete.name()).exercises();
     if (written.stream().noneMatch(Exercise::warmUp)) {
-      return felt(week, session, day, (exercise, place) -> week, into);
+      return felt(week, session, at, (exercise, place) -> week, into);
     }
     WeekContext full = week.notEased();
     List<PlannedExercise> whole =
-        felt(
-            full, session, day, (exercise, place) -> full, week.eased() ? new FindingList() : into);
+        felt(full, session, at, (exercise, place) -> full, week.eased() ? new FindingList() : into);
     WarmUpLines warmUps = WarmUpLines.of(whole, written);
     List<PlannedExercise> all =
         warmUps.mark(
@@ -213,7 +258,7 @@ final class SessionExpansion {
                 ? felt(
                     week,
                     session,
-                    day,
+                    at,
                     (line, place) -> line.warmUp() && !warmUps.isWork(place) ? full : week,
                     into)
                 : whole,
@@ -229,10 +274,11 @@ final class SessionExpansion {
   private List<PlannedExercise> felt(
       WeekContext week,
       SessionPlan session,
-      LocalDate day,
+      At at,
       BiFunction<Exercise, ModelPath, WeekContext> weekOf,
       FindingList into) {
     List<PlannedExercise> all = new ArrayList<>();
+    LocalDate day = at.day();
     ModelPath sessionPath = week.path(session.name(), day);
     int number = 0;
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
@@ -241,7 +287,13 @@ final class SessionExpansion {
       all.addAll(
           lines.exercises(
               new LineExpansion.Line(
-                  weekOf.apply(exercise, place), session, day, exercise, place, all.size()),
+                  weekOf.apply(exercise, place),
+                  session,
+                  day,
+                  exercise,
+                  place,
+                  all.size(),
+                  at.place()),
               into));
     }
     List<PlannedExercise> felt =

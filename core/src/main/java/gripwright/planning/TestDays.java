@@ -1,6 +1,7 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Equipment;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
@@ -86,7 +87,7 @@ final class TestDays {
       } else if (due) {
         noteSetups(retest, place, found);
         Optional<RetestDay.Found> day =
-            new RetestDay(retest, lookAhead.minutes(retest))
+            new RetestDay(retest, lookAhead.minutes(retest), lookAhead.places(retest).open())
                 .find(week.first(), athlete, near.with(kept, tests), kept)
                 .or(() -> asLogged(retest, week.first()));
         if (day.isEmpty()) {
@@ -120,7 +121,11 @@ final class TestDays {
         .map(
             day ->
                 new RetestDay.Found(
-                    day, Optional.empty(), Optional.empty(), new PlacementReason.TestedOnDay()));
+                    day,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    new PlacementReason.TestedOnDay()));
   }
 
   private static Optional<LocalDate> lastTraining(
@@ -149,23 +154,23 @@ final class TestDays {
 
   /** Reports tests on a missing edge or with a grip that the hand can't take. */
   private void noteSetups(PlannedTest retest, ModelPath place, FindingList found) {
+    Optional<String> at = lookAhead.places(retest).built().get(0);
+    Equipment equipment = athlete.equipmentAt(at);
     retest.setups().stream()
-        .filter(s -> !athlete.equipment().has(s.edge()))
+        .filter(s -> !equipment.has(s.edge()))
         .findFirst()
         .ifPresent(
-            s ->
-                found.add(
-                    Finding.error("plan.edge-missing", place)
-                        .with("edge", s.edge())
-                        .with("owned", edges())));
+            s -> {
+              Finding missing =
+                  Finding.error("plan.edge-missing", place)
+                      .with("edge", s.edge())
+                      .with("owned", equipment.edges().stream().map(Object::toString).toList());
+              found.add(at.map(name -> missing.with("place", name)).orElse(missing));
+            });
     retest.setups().stream()
-        .filter(s -> athlete.equipment().has(s.edge()))
+        .filter(s -> equipment.has(s.edge()))
         .flatMap(s -> hands.outOfReach(s, place).stream())
         .forEach(found::add);
-  }
-
-  private List<String> edges() {
-    return athlete.equipment().edges().stream().map(Object::toString).toList();
   }
 
   private static DatedRetest dated(
@@ -177,6 +182,7 @@ final class TestDays {
             retest,
             place.then("date", found.day().toString()))
         .time(found.time())
+        .place(found.place())
         .insteadOf(found.displaced().map(DatedSession::name).orElse(""))
         .placedBecause(found.because())
         .build();

@@ -129,8 +129,12 @@ final class WeekPlacing {
 
   private boolean fitsSomeDay(WeekContext week, SessionExpansion.Draft draft, FindingList found) {
     Duration longest =
-        athlete.available().stream().map(Slot::time).max(Duration::compareTo).orElse(Duration.ZERO);
-    if (draft.request().minutes() <= longest.toMinutes()) {
+        athlete.available().stream()
+            .filter(draft.request()::isAt)
+            .map(Slot::time)
+            .max(Duration::compareTo)
+            .orElse(Duration.ZERO);
+    if (longest.isZero() || draft.request().minutes() <= longest.toMinutes()) {
       return true;
     }
     found.add(

@@ -175,6 +175,11 @@ final class WeekReconciliation {
                 .planned()
                 .filter(planned -> planned.date().equals(line.date()))
                 .flatMap(DatedSession::time))
+        .place(
+            happened
+                .planned()
+                .filter(planned -> planned.date().equals(line.date()))
+                .flatMap(DatedSession::place))
         .week(week.number())
         .block(week.block().name())
         .blockWeek(week.blockWeek())

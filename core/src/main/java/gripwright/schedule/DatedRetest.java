@@ -35,6 +35,7 @@ public final class DatedRetest {
   private record Parts(
       LocalDate date,
       Optional<LocalTime> time,
+      Optional<String> place,
       int week,
       String block,
       List<Setup> setups,
@@ -101,6 +102,11 @@ public final class DatedRetest {
   /** Returns the local time at which they begin, if the day says one. */
   public Optional<LocalTime> time() {
     return parts.time;
+  }
+
+  /** Returns the name of their place, if the day says one. */
+  public Optional<String> place() {
+    return parts.place;
   }
 
   /** Returns the plan week, from 1; 0 before the plan, above its last after it. */
@@ -189,6 +195,7 @@ public final class DatedRetest {
   public static final class Builder {
     private LocalDate date;
     private Optional<LocalTime> time = Optional.empty();
+    private Optional<String> place = Optional.empty();
     private int week;
     private String block;
     private List<Setup> setups;
@@ -212,6 +219,7 @@ public final class DatedRetest {
     private Builder(Parts copied) {
       date = copied.date;
       time = copied.time;
+      place = copied.place;
       week = copied.week;
       block = copied.block;
       setups = copied.setups;
@@ -234,6 +242,13 @@ public final class DatedRetest {
     public Builder time(Optional<LocalTime> value) {
       Objects.requireNonNull(value, "value");
       time = value;
+      return this;
+    }
+
+    /** Sets the name of their place, if the day says one. */
+    public Builder place(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      place = value;
       return this;
     }
 
@@ -312,6 +327,7 @@ public final class DatedRetest {
           new Parts(
               date,
               time,
+              place,
               week,
               block,
               setups,

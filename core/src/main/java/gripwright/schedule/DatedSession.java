@@ -17,6 +17,7 @@ public final class DatedSession {
   private record Parts(
       LocalDate date,
       Optional<LocalTime> time,
+      Optional<String> place,
       int week,
       String block,
       int blockWeek,
@@ -72,6 +73,11 @@ public final class DatedSession {
   /** Returns the local time at which it begins, if the day says one. */
   public Optional<LocalTime> time() {
     return parts.time;
+  }
+
+  /** Returns the name of its place, if the day says one. */
+  public Optional<String> place() {
+    return parts.place;
   }
 
   /** Returns the plan week, from 1; 0 for a session that is in no plan. */
@@ -171,6 +177,7 @@ public final class DatedSession {
   public static final class Builder {
     private LocalDate date;
     private Optional<LocalTime> time = Optional.empty();
+    private Optional<String> place = Optional.empty();
     private int week;
     private String block = "";
     private int blockWeek;
@@ -195,6 +202,7 @@ public final class DatedSession {
     private Builder(Parts copied) {
       date = copied.date;
       time = copied.time;
+      place = copied.place;
       week = copied.week;
       block = copied.block;
       blockWeek = copied.blockWeek;
@@ -221,6 +229,13 @@ public final class DatedSession {
     public Builder time(Optional<LocalTime> value) {
       Objects.requireNonNull(value, "value");
       time = value;
+      return this;
+    }
+
+    /** Sets the name of its place, if the day says one. */
+    public Builder place(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      place = value;
       return this;
     }
 
@@ -319,6 +334,7 @@ public final class DatedSession {
           new Parts(
               date,
               time,
+              place,
               week,
               block,
               blockWeek,

@@ -55,6 +55,9 @@ public final class Conflict {
   /** The session may be on some weekdays only. */
   record OnlyOn() implements Fact {}
 
+  /** The session may be at some places only. */
+  record OnlyAt() implements Fact {}
+
   /** The session needs a gap of more than a day. */
   record Gap() implements Fact {}
 
@@ -141,14 +144,25 @@ public final class Conflict {
     if (!request.onlyOn().isEmpty()) {
       facts.add(new OnlyOn());
     }
+    if (!request.places().isEmpty()) {
+      facts.add(new OnlyAt());
+    }
     return facts;
   }
 
-  /** Returns a day with all its time, besides its own slots that have one. */
+  /** Returns a day with all its time at every place, besides its own slots that have one. */
   private List<Slot> anytime(LocalDate day) {
-    return Stream.concat(
+    Slot allDay = Slot.on(day.getDayOfWeek(), ALL_DAY);
+    return Stream.of(
             week.slots().apply(day).stream().filter(slot -> slot.at().isPresent()),
-            Stream.of(Slot.on(day.getDayOfWeek(), ALL_DAY)))
+            Stream.of(allDay),
+            Stream.concat(Stream.of(request), others.values().stream().flatMap(List::stream))
+                .flatMap(each -> each.places().stream())
+                .filter(place -> !place.isEmpty())
+                .distinct()
+                .sorted()
+                .map(allDay::atPlace))
+        .flatMap(slots -> slots)
         .toList();
   }
 
@@ -177,7 +191,8 @@ public final class Conflict {
             facts.contains(new Hard()) ? request.hardFingers() : Optional.empty(),
             List.of(),
             facts.contains(new OnlyOn()) ? request.onlyOn() : List.of(),
-            facts.contains(new Apart()) ? request.share() : request.share().map(time -> A_MINUTE));
+            facts.contains(new Apart()) ? request.share() : request.share().map(time -> A_MINUTE),
+            facts.contains(new OnlyAt()) ? request.places() : Set.of());
     List<Placement.Request> requests = new ArrayList<>(Collections.nCopies(wanted, milder));
     others.forEach(
         (name, sessions) -> {

@@ -3,6 +3,7 @@ package gripwright.planning.placement;
 import gripwright.athlete.Slot;
 import gripwright.budget.Meter;
 import gripwright.grip.FingerSet;
+import gripwright.schedule.DatedSession;
 import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -56,6 +57,8 @@ public final class Placement {
    * @param onlyOn weekdays that it may be on; empty for any
    * @param share least time from the end of another session of the same day to its start, or the
    *     other way round; empty if it shares no day unless the other does
+   * @param places names of the places that it may be at, of which the empty one is no place; empty
+   *     for any
    */
   public record Request(
       String name,
@@ -64,7 +67,25 @@ public final class Placement {
       Optional<FingerSet> hardFingers,
       List<DayOfWeek> prefer,
       List<DayOfWeek> onlyOn,
-      Optional<Duration> share) {
+      Optional<Duration> share,
+      Set<String> places) {
+
+    /** Copies the places. */
+    public Request {
+      places = Set.copyOf(places);
+    }
+
+    /** Creates a request that may be at any place. */
+    public Request(
+        String name,
+        int minutes,
+        Duration gap,
+        Optional<FingerSet> hardFingers,
+        List<DayOfWeek> prefer,
+        List<DayOfWeek> onlyOn,
+        Optional<Duration> share) {
+      this(name, minutes, gap, hardFingers, prefer, onlyOn, share, Set.of());
+    }
 
     /** Creates a request that may be on any weekday. */
     public Request(
@@ -94,7 +115,12 @@ public final class Placement {
 
     /** Returns whether the session fits into a slot. */
     public boolean fits(Slot slot) {
-      return slot.time().toMinutes() >= minutes;
+      return slot.time().toMinutes() >= minutes && isAt(slot);
+    }
+
+    /** Returns whether the session may be at the place of a slot. */
+    public boolean isAt(Slot slot) {
+      return Placement.isAt(places, slot);
     }
 
     /** Returns whether the session may be on the weekday of a date. */
@@ -130,16 +156,29 @@ public final class Placement {
    * @param fingers the fingers they work
    * @param restedDays days since the last hard work, 2 or more
    * @param onlyOn the weekdays on which they may be; empty if on any
+   * @param places the places at which they may be, as in a request
    */
-  public record Tests(int minutes, FingerSet fingers, int restedDays, Set<DayOfWeek> onlyOn) {
-    /** Copies the weekdays. */
+  public record Tests(
+      int minutes, FingerSet fingers, int restedDays, Set<DayOfWeek> onlyOn, Set<String> places) {
+    /** Copies weekdays and places. */
     public Tests {
       onlyOn = Set.copyOf(onlyOn);
+      places = Set.copyOf(places);
+    }
+
+    /** Returns whether they may be where a session is. */
+    boolean isAt(DatedSession session) {
+      return places.isEmpty() || places.contains(session.place().orElse(""));
+    }
+
+    /** Returns whether they fit into a slot. */
+    boolean fits(Slot slot) {
+      return slot.time().toMinutes() >= minutes && Placement.isAt(places, slot);
     }
 
     /** Creates tests on any rested weekday. */
     public Tests(int minutes, FingerSet fingers) {
-      this(minutes, fingers, HARD_GAP_DAYS, Set.of());
+      this(minutes, fingers, HARD_GAP_DAYS, Set.of(), Set.of());
     }
 
     /** Returns whether hard work on a day leaves another day rested. */
@@ -318,9 +357,13 @@ public final class Placement {
 
   /** Returns whether there is time for tests on a day, and no fixed hard work within 48 h. */
   static boolean restsBefore(Week week, Tests tests, LocalDate day) {
-    return week.longestOn(day) >= tests.minutes()
+    return week.slots().apply(day).stream().anyMatch(tests::fits)
         && (tests.onlyOn().isEmpty() || tests.onlyOn().contains(day.getDayOfWeek()))
         && week.hardDays().stream().allMatch(h -> tests.restsOn(day, h.date()));
+  }
+
+  private static boolean isAt(Set<String> places, Slot slot) {
+    return places.isEmpty() || places.contains(slot.place().orElse(""));
   }
 
   private static long days(LocalDate one, LocalDate other) {

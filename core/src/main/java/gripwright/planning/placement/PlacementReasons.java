@@ -65,6 +65,13 @@ public final class PlacementReasons {
               "days",
               listed(request.onlyOn().stream().sorted().map(PlacementReasons::weekday).toList())));
     }
+    if (facts.contains(new Conflict.OnlyAt())) {
+      parts.add(
+          Clause.of(
+              "placement.only-at",
+              "places",
+              listed(request.places().stream().sorted().map(PlacementReasons::place).toList())));
+    }
     if (facts.contains(new Conflict.Gap())) {
       parts.add(Clause.of("placement.gap", "hours", request.gap().toHours()));
     }
@@ -113,6 +120,12 @@ public final class PlacementReasons {
       case 1 -> new Clause("placement.only-day", Map.of("days", weekdays(left), "week", number));
       default -> new Clause("placement.only-days", Map.of("days", weekdays(left), "week", number));
     };
+  }
+
+  private static Message place(String name) {
+    return name.isEmpty()
+        ? Clause.of("placement.no-place")
+        : Clause.of("placement.at-place", "place", name);
   }
 
   private static Object hours(Duration time) {

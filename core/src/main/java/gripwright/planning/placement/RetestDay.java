@@ -14,6 +14,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds the day of a week for tests: a rested one, or else that of the hardest session. */
 public final class RetestDay {
@@ -21,13 +22,22 @@ public final class RetestDay {
   private static final long A_DAY = Duration.ofDays(1).toSeconds();
 
   private final PlannedTest retest;
-  private final int minutes;
   private final Placement.Tests tests;
 
-  public RetestDay(PlannedTest retest, int minutes) {
+  /**
+   * Prepares the search.
+   *
+   * @param minutes how long the tests take
+   * @param places the places at which they may be, as in a request
+   */
+  public RetestDay(PlannedTest retest, int minutes, Set<String> places) {
     this.retest = retest;
-    this.minutes = minutes;
-    this.tests = new Placement.Tests(minutes, FingerSet.FOUR, restedDays(retest), retest.onlyOn());
+    this.tests =
+        new Placement.Tests(minutes, FingerSet.FOUR, restedDays(retest), retest.onlyOn(), places);
+  }
+
+  public RetestDay(PlannedTest retest, int minutes) {
+    this(retest, minutes, Set.of());
   }
 
   /**
@@ -35,12 +45,14 @@ public final class RetestDay {
    *
    * @param day the day
    * @param time the local time at which they begin, if the day says one
+   * @param place name of the place, if the day says one
    * @param displaced the session that the tests replace, if they have no day of their own
    * @param because the reason for this day
    */
   public record Found(
       LocalDate day,
       Optional<LocalTime> time,
+      Optional<String> place,
       Optional<DatedSession> displaced,
       PlacementReason because) {}
 
@@ -48,20 +60,20 @@ public final class RetestDay {
       LocalDate first, Athlete athlete, List<Placement.HardDay> hardDays, List<DatedSession> week) {
     for (int d = 0; d < 7; d++) {
       LocalDate day = first.plusDays(d);
-      Optional<Slot> slot =
-          athlete.slotsOn(day).stream().filter(s -> s.time().toMinutes() >= minutes).findFirst();
+      Optional<Slot> slot = athlete.slotsOn(day).stream().filter(tests::fits).findFirst();
       if (slot.isPresent() && allows(day) && rested(day, hardDays, week)) {
         return Optional.of(
             new Found(
                 day,
                 slot.get().at(),
+                slot.get().place(),
                 Optional.empty(),
                 new PlacementReason.Rested(
                     slot.get().time().toMinutes(), retest.rested().toHours())));
       }
     }
     return week.stream()
-        .filter(s -> allows(s.date()) && restedInstead(s, hardDays, week))
+        .filter(s -> allows(s.date()) && tests.isAt(s) && restedInstead(s, hardDays, week))
         .filter(
             s ->
                 hardDays.stream()
@@ -76,6 +88,7 @@ public final class RetestDay {
                 new Found(
                     hardest.date(),
                     hardest.time(),
+                    hardest.place(),
                     Optional.of(hardest),
                     new PlacementReason.InsteadOfHardest(retest.setups().size())));
   }

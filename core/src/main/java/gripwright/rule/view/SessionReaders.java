@@ -25,6 +25,7 @@ final class SessionReaders {
         .object("what", s -> s.what.toString())
         .number("date", s -> s.date.toEpochDay())
         .object("weekday", s -> weekday(s.date))
+        .object("place", s -> s.placeName)
         .number("minutes", s -> Unit.MINUTE.toBase(s.minutes))
         .object("intensity", s -> s.hard ? "high" : "low")
         .truth("hard", s -> s.hard)

@@ -59,6 +59,9 @@ public final class SessionView implements Named, Subject {
   final double minutes;
   final double bodyMass;
 
+  /** Name of the place; empty if there is none. */
+  final String placeName;
+
   /** Seconds from midnight to its start; NaN if that isn't known. */
   final double startSecond;
 
@@ -91,11 +94,21 @@ public final class SessionView implements Named, Subject {
       boolean eased,
       double minutes,
       double bodyMass,
-      Optional<LocalTime> time) {
+      Optional<LocalTime> time,
+      String place) {
     /** Returns the data of a test or of climbing. */
     static Facts unplanned(What what, LocalDate date, ModelPath path) {
       return new Facts(
-          what, date, what.toString(), path, true, false, Double.NaN, Double.NaN, Optional.empty());
+          what,
+          date,
+          what.toString(),
+          path,
+          true,
+          false,
+          Double.NaN,
+          Double.NaN,
+          Optional.empty(),
+          "");
     }
   }
 
@@ -111,6 +124,7 @@ public final class SessionView implements Named, Subject {
     eased = facts.eased();
     minutes = facts.minutes();
     bodyMass = facts.bodyMass();
+    placeName = facts.place();
     startSecond = facts.time().map(time -> (double) time.toSecondOfDay()).orElse(Double.NaN);
     this.plan = plan;
     this.week = week;
@@ -129,7 +143,8 @@ public final class SessionView implements Named, Subject {
                 dated.eased(),
                 dated.minutes(),
                 dated.bodyMass().kilograms(),
-                dated.time()),
+                dated.time(),
+                dated.place().orElse("")),
             dated
                 .happened()
                 .flatMap(Happened::planned)

@@ -3,6 +3,7 @@ package gripwright.language;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Equipment;
 import gripwright.athlete.Injury;
 import gripwright.athlete.Slot;
 import gripwright.athlete.SlotDay;
@@ -121,7 +122,15 @@ final class Inventions {
                 Slot.on(DayOfWeek.TUESDAY, LocalTime.of(7, 0), Duration.ofMinutes(30)),
                 Slot.on(DayOfWeek.TUESDAY, evening, Duration.ofMinutes(75)),
                 Slot.on(DayOfWeek.THURSDAY, Duration.ofMinutes(90))))
-        .available(new Slot(inForce, Optional.of(evening), Duration.ofMinutes(45)))
+        .available(new Slot(inForce, Optional.of(evening), Duration.ofMinutes(45)).atPlace("loft"))
+        .equipmentAt(
+            "loft",
+            new Equipment(
+                List.of(Length.ofMillimetres(20), Length.ofMillimetres(tenths(21, 30))),
+                sometimes()
+                    ? Optional.of(new Equipment.Steps(Load.ofKilograms(1.25), Load.ofKilograms(60)))
+                    : Optional.empty(),
+                Optional.empty()))
         .available(
             Slot.on(
                 DAY.plusDays(random.nextInt(200)),

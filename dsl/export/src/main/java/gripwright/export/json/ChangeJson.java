@@ -183,7 +183,9 @@ final class ChangeJson {
     }
 
     private static String moment(DatedSession session) {
-      return session.date() + session.time().map(time -> " " + time).orElse("");
+      return session.date()
+          + session.time().map(time -> " " + time).orElse("")
+          + session.place().map(place -> " at " + place).orElse("");
     }
 
     @Override

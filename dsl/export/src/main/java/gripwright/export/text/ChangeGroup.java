@@ -126,7 +126,9 @@ record ChangeGroup(List<PlanChange> changes) {
           c.before().date().getDayOfWeek(),
           c.before().time(),
           c.after().date().getDayOfWeek(),
-          c.after().time());
+          c.after().time(),
+          c.before().place(),
+          c.after().place());
     }
 
     @Override

@@ -339,10 +339,15 @@ final class ChangeWords {
   }
 
   private String moment(String day, DatedSession session) {
+    String timed =
+        session
+            .time()
+            .map(time -> words.say("diff.at", "day", day, "time", time.toString()))
+            .orElse(day);
     return session
-        .time()
-        .map(time -> words.say("diff.at", "day", day, "time", time.toString()))
-        .orElse(day);
+        .place()
+        .map(place -> words.say("diff.at-place", "what", timed, "place", place))
+        .orElse(timed);
   }
 
   private String tests(ChangeGroup group, PlanChange.RetestChanged one) {

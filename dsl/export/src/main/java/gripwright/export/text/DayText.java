@@ -124,6 +124,7 @@ public final class DayText {
         LogNotes.at(
             words,
             retest.time(),
+            retest.place(),
             words.say(
                 "season.test",
                 "what",

@@ -101,14 +101,17 @@ final class LogNotes {
     };
   }
 
-  /** Returns what is at a time of day, with that time if it is known. */
-  static String at(Words words, Optional<LocalTime> time, String what) {
-    return time.map(at -> words.say("season.at", "time", at.toString(), "what", what)).orElse(what);
+  /** Returns what is at a time of day and at a place, with those that are known. */
+  static String at(Words words, Optional<LocalTime> time, Optional<String> place, String what) {
+    String there =
+        place.map(name -> words.say("season.at-place", "what", what, "place", name)).orElse(what);
+    return time.map(at -> words.say("season.at", "time", at.toString(), "what", there))
+        .orElse(there);
   }
 
   /** Returns a session's time and name, how it was done, its duration and whether it is hard. */
   String head(DatedSession session) {
-    return at(words, session.time(), untimed(session));
+    return at(words, session.time(), session.place(), untimed(session));
   }
 
   private String untimed(DatedSession session) {

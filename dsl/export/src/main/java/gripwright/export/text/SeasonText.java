@@ -350,6 +350,7 @@ public final class SeasonText {
         LogNotes.at(
             words,
             retest.time(),
+            retest.place(),
             words.say(
                 retest.insteadOf().isEmpty() ? "season.test" : "season.test-instead",
                 "what",

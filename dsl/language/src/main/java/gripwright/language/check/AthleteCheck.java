@@ -21,18 +21,21 @@ import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.Note;
 import gripwright.language.syntax.Text;
+import gripwright.language.syntax.Word;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Checks an athlete. */
 final class AthleteCheck {
 
   private static final String[] REQUIRED = {
-    "born", "body-mass", "trained", "ability", "hand", "available", "equipment"
+    "born", "body-mass", "trained", "ability", "hand", "available"
   };
 
   private final Declaration.Athlete declaration;
@@ -41,6 +44,7 @@ final class AthleteCheck {
   private final Amounts amounts;
   private final Words words;
   private final CalendarCheck calendar;
+  private final Set<String> places = new TreeSet<>();
   private final Once once;
   private final Athlete.Builder builder;
   private Optional<DateText> born = Optional.empty();
@@ -73,7 +77,11 @@ final class AthleteCheck {
     Items items = new Items();
     declaration.items().forEach(item -> item.accept(items));
     diagnostics.markInvalidIf(declaration.damaged());
+    calendar.requirePlaces(places, declaration.damaged());
     once.require(declaration.name(), "athlete", declaration.damaged(), REQUIRED);
+    if (calendar.isSomewhereUnnamed()) {
+      once.require(declaration.name(), "athlete", declaration.damaged(), "equipment");
+    }
     return diagnostics.sound() ? Optional.of(builder.build()) : Optional.empty();
   }
 
@@ -193,7 +201,12 @@ final class AthleteCheck {
 
     @Override
     public void equipmentItem(AthleteItem.EquipmentItem equipment) {
-      once.first(equipment, "equipment");
+      Word place = equipment.place();
+      if (place == null) {
+        once.first(equipment, "equipment");
+      } else if (once.first(place, "equipment-at", place.text())) {
+        places.add(place.text());
+      }
       new EquipmentCheck(diagnostics, builder).check(equipment);
     }
   }

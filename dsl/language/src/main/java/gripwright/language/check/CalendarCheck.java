@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +36,8 @@ final class CalendarCheck {
   private final Map<Optional<LocalDate>, Once> once = new HashMap<>();
 
   private final List<Written> written = new ArrayList<>();
+  private final List<Word> places = new ArrayList<>();
+  private boolean somewhereUnnamed;
 
   /** A time to train and its place in the text. */
   private record Written(Slot slot, AthleteItem.DaySlot at) {}
@@ -51,9 +54,37 @@ final class CalendarCheck {
     Optional<Span> span = written == null ? Optional.empty() : span(written);
     List<Slot> slots = new ArrayList<>();
     for (AthleteItem.DaySlot slot : line.slots()) {
+      Word place = slot.place();
+      somewhereUnnamed |= place == null;
+      if (place != null) {
+        places.add(place);
+      }
       slot(slot, written, span).ifPresent(slots::add);
     }
     return slots;
+  }
+
+  /** Returns whether a time has no place, so that the equipment of no place is needed. */
+  boolean isSomewhereUnnamed() {
+    return somewhereUnnamed || places.isEmpty();
+  }
+
+  /**
+   * Reports times at places without equipment.
+   *
+   * @param known the places with equipment
+   * @param damaged true if a part of the text could not be read and may have more
+   */
+  void requirePlaces(Set<String> known, boolean damaged) {
+    for (Word place : places) {
+      if (!known.contains(place.text())) {
+        if (damaged) {
+          diagnostics.markInvalid();
+        } else {
+          diagnostics.unknown(place, "place", known);
+        }
+      }
+    }
   }
 
   /** Returns when a line is in force; empty if that has a mistake, which is reported. */
@@ -92,7 +123,9 @@ final class CalendarCheck {
       diagnostics.error(slot, "value.slot", "midnight", at.get().toString());
       return Optional.empty();
     }
-    return apart(new Written(new Slot(day.get(), at, time.get()), slot));
+    Word place = slot.place();
+    Optional<String> where = place == null ? Optional.empty() : Optional.of(place.text());
+    return apart(new Written(new Slot(day.get(), at, time.get(), where), slot));
   }
 
   private Optional<SlotDay> day(

@@ -92,6 +92,7 @@ final class PlanCheck {
             tables.protocols(),
             athletes,
             athletesKnown,
+            PlanPlaces.of(tables, athletes, athletesKnown),
             tables.budget());
     for (PlanItem.BlockItem block :
         tooManyAthletes() ? List.<PlanItem.BlockItem>of() : blockItems) {
@@ -237,7 +238,8 @@ final class PlanCheck {
     }
 
     private PlannedTestCheck tests() {
-      return new PlannedTestCheck(diagnostics, tables.grips());
+      return new PlannedTestCheck(
+          diagnostics, tables.grips(), PlanPlaces.of(tables, athletes, athletesKnown));
     }
 
     private void add(PlannedTest test) {

@@ -4,6 +4,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.Note;
+import gripwright.language.syntax.OnlyAt;
 import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.PlannedKind;
@@ -28,8 +29,10 @@ final class PlannedTestCheck {
   private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Known<Grip> grips;
+  private final PlanPlaces places;
 
-  PlannedTestCheck(Diagnostics diagnostics, Known<Grip> grips) {
+  PlannedTestCheck(Diagnostics diagnostics, Known<Grip> grips, PlanPlaces places) {
+    this.places = places;
     this.diagnostics = diagnostics;
     this.amounts = new Amounts(diagnostics);
     this.grips = grips;
@@ -244,6 +247,14 @@ final class PlannedTestCheck {
         Optional<DayOfWeek> weekday = words.weekday(day);
         weekday.ifPresent(found -> changes.add(test -> test.onlyOn(found)));
       }
+    }
+
+    @Override
+    public void onlyAt(OnlyAt part) {
+      once.first(part, "only at");
+      places
+          .read(List.of(part), diagnostics)
+          .ifPresent(found -> changes.add(test -> found.forEach(test::onlyAt)));
     }
   }
 }

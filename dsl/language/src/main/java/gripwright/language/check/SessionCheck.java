@@ -3,6 +3,7 @@ package gripwright.language.check;
 import gripwright.finding.Listing;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.BlockPart.SessionItem;
+import gripwright.language.syntax.OnlyAt;
 import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Checks a session of a block. */
@@ -60,7 +62,10 @@ final class SessionCheck {
     if (perWeek.isEmpty() || gap.isEmpty() || content.isEmpty() || prefer.isEmpty()) {
       return Optional.empty();
     }
-    if (onlyOn.isEmpty() || tooFewDays(item, sorted.onlyOn(), perWeek.get(), onlyOn.get())) {
+    Optional<Set<String>> onlyAt = scope.places().read(sorted.onlyAt(), diagnostics);
+    if (onlyAt.isEmpty()
+        || onlyOn.isEmpty()
+        || tooFewDays(item, sorted.onlyOn(), perWeek.get(), onlyOn.get())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -68,6 +73,7 @@ final class SessionCheck {
             .gap(gap.get())
             .prefer(prefer.get())
             .onlyOn(onlyOn.get())
+            .onlyAt(onlyAt.get())
             .share(share)
             .only(only)
             .supervisedBy(supervisedBy)
@@ -101,6 +107,9 @@ final class SessionCheck {
     }
     for (OnlyOn onlyOn : inside.onlyOn()) {
       diagnostics.error(onlyOn, "value.misplaced", "what", "only on", "inside", "only for");
+    }
+    for (OnlyAt onlyAt : inside.onlyAt()) {
+      diagnostics.error(onlyAt, "value.misplaced", "what", "only at", "inside", "only for");
     }
     for (SessionPart.ShareDays share : inside.shareDays()) {
       diagnostics.error(share, "value.misplaced", "what", "share days", "inside", "only for");

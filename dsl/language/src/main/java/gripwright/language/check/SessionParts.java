@@ -2,6 +2,7 @@ package gripwright.language.check;
 
 import gripwright.language.syntax.DefaultItem;
 import gripwright.language.syntax.Note;
+import gripwright.language.syntax.OnlyAt;
 import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
@@ -15,6 +16,7 @@ final class SessionParts implements SessionPart.Visitor {
   private final List<SessionPart.SessionOnlyFor> onlyFor = new ArrayList<>();
   private final List<SessionPart.Prefer> preferred = new ArrayList<>();
   private final List<OnlyOn> onlyOn = new ArrayList<>();
+  private final List<OnlyAt> onlyAt = new ArrayList<>();
   private final List<SessionPart.ShareDays> shareDays = new ArrayList<>();
   private final List<Supervised> supervised = new ArrayList<>();
 
@@ -41,6 +43,11 @@ final class SessionParts implements SessionPart.Visitor {
   /** Returns the statements of the only weekdays. */
   List<OnlyOn> onlyOn() {
     return onlyOn;
+  }
+
+  /** Returns the statements of the only places. */
+  List<OnlyAt> onlyAt() {
+    return onlyAt;
   }
 
   List<SessionPart.ShareDays> shareDays() {
@@ -79,6 +86,11 @@ final class SessionParts implements SessionPart.Visitor {
   @Override
   public void prefer(SessionPart.Prefer part) {
     preferred.add(part);
+  }
+
+  @Override
+  public void onlyAt(OnlyAt part) {
+    onlyAt.add(part);
   }
 
   @Override

@@ -36,6 +36,7 @@ final class Columns {
           NodeKind.TEST,
           NodeKind.ATTEMPTS_COUNT,
           NodeKind.ONLY_ON,
+          NodeKind.ONLY_AT,
           NodeKind.SHARE_DAYS,
           NodeKind.NO_TRAINING,
           NodeKind.WAIVE,

@@ -171,8 +171,9 @@ public sealed interface AthleteItem extends Syntax
     }
   }
 
-  /** A weekday or a date, when the time begins and how long it is. */
-  record DaySlot(int id, CalendarDay day, @Nullable ClockTime clock, Amount time)
+  /** A weekday or a date, when the time begins, how long it is and where. */
+  record DaySlot(
+      int id, CalendarDay day, @Nullable ClockTime clock, Amount time, @Nullable Word place)
       implements Syntax {}
 
   /** {@code climbing wed easy 60 min, ...}: regular climbing besides the plan. */
@@ -200,8 +201,9 @@ public sealed interface AthleteItem extends Syntax
     }
   }
 
-  /** {@code equipment { ... }}: edges and weights at hand. */
-  record EquipmentItem(int id, List<EquipmentPart> parts, boolean damaged) implements AthleteItem {
+  /** {@code equipment at home { ... }}: edges and weights at hand, at a place if one is named. */
+  record EquipmentItem(int id, @Nullable Word place, List<EquipmentPart> parts, boolean damaged)
+      implements AthleteItem {
     /** Copies the lists. */
     public EquipmentItem {
       parts = List.copyOf(parts);

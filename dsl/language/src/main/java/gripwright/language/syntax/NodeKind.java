@@ -44,6 +44,8 @@ public enum NodeKind {
   DAY,
   /** Grammar rule {@code clock}. */
   CLOCK,
+  /** Grammar rule {@code atPlace}. */
+  AT_PLACE,
   /** Grammar rule {@code climbing}. */
   CLIMBING,
   /** Grammar rule {@code climbingDay}. */
@@ -190,6 +192,8 @@ public enum NodeKind {
   RESTED,
   /** Grammar rule {@code onlyOn}. */
   ONLY_ON,
+  /** Grammar rule {@code onlyAt}. */
+  ONLY_AT,
   /** Grammar rule {@code waive}. */
   WAIVE,
   /** Grammar rule {@code place}. */

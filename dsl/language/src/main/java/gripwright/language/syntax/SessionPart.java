@@ -12,7 +12,8 @@ public sealed interface SessionPart extends Syntax
         SessionPart.SessionOnlyFor,
         SessionPart.Prefer,
         SessionPart.ShareDays,
-        OnlyOn {
+        OnlyOn,
+        OnlyAt {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -42,6 +43,9 @@ public sealed interface SessionPart extends Syntax
 
     /** Visits the weekdays that a session may be on. */
     void onlyOn(OnlyOn part);
+
+    /** Visits the places that a session may be at. */
+    void onlyAt(OnlyAt part);
   }
 
   /**

@@ -2,7 +2,13 @@ package gripwright.language.syntax;
 
 /** A statement of a planned test. */
 public sealed interface TestPart extends Syntax
-    permits Note, WarmUp, TestPart.Attempts, TestPart.AttemptsCount, TestPart.Rested, OnlyOn {
+    permits Note,
+        WarmUp,
+        TestPart.Attempts,
+        TestPart.AttemptsCount,
+        TestPart.Rested,
+        OnlyOn,
+        OnlyAt {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -26,6 +32,9 @@ public sealed interface TestPart extends Syntax
 
     /** Visits the weekdays. */
     void onlyOn(OnlyOn part);
+
+    /** Visits the places that the test may be at. */
+    void onlyAt(OnlyAt part);
   }
 
   /** {@code attempts 3 resting 5 min}: how often each setup is tried. */

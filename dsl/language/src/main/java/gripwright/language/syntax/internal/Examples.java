@@ -55,6 +55,8 @@ final class Examples {
           Map.entry(GripParser.RULE_attemptsCount, "best counts"),
           Map.entry(GripParser.RULE_rested, "rested 72 h"),
           Map.entry(GripParser.RULE_shareDays, "share days at least 6 h apart"),
+          Map.entry(GripParser.RULE_onlyAt, "only at home"),
+          Map.entry(GripParser.RULE_equipmentHeading, "equipment at home {"),
           Map.entry(GripParser.RULE_onlyOn, "only on tue, thu"),
           Map.entry(GripParser.RULE_noTraining, "no training"),
           Map.entry(

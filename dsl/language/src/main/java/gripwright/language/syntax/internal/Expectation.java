@@ -83,6 +83,8 @@ final class Expectation {
           Map.entry(GripParser.RULE_introduce, "grips-name"),
           Map.entry(GripParser.RULE_retest, "grips-name"),
           Map.entry(GripParser.RULE_testHeading, "grips-name"),
+          Map.entry(GripParser.RULE_atPlace, "places-name"),
+          Map.entry(GripParser.RULE_onlyAt, "places-name"),
           Map.entry(GripParser.RULE_onlyOn, "weekday-such-as-tue"),
           Map.entry(GripParser.RULE_demand, "grips-name"),
           Map.entry(GripParser.RULE_familiar, "grips-name"),

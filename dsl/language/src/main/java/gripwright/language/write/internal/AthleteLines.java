@@ -53,7 +53,8 @@ final class AthleteLines {
       String to = away.to().equals(away.from()) ? "" : " to " + away.to();
       out.add("away " + away.from() + to + Written.quotedIfPresent(away.note()));
     }
-    equipment(athlete.equipment());
+    athlete.plainEquipment().ifPresent(plain -> equipment("equipment {", plain));
+    athlete.equipmentAt().forEach((place, own) -> equipment("equipment at " + place + " {", own));
     out.add("}");
   }
 
@@ -92,7 +93,8 @@ final class AthleteLines {
             .orElseGet(() -> Written.weekday(slot.on().weekday()))
         + slot.at().map(time -> " " + time).orElse("")
         + " "
-        + Written.time(slot.time());
+        + Written.time(slot.time())
+        + slot.place().map(place -> " at " + place).orElse("");
   }
 
   private static String quoted(String text) {
@@ -118,8 +120,8 @@ final class AthleteLines {
             + Written.quotedIfPresent(injury.note()));
   }
 
-  private void equipment(Equipment equipment) {
-    out.add("equipment {");
+  private void equipment(String heading, Equipment equipment) {
+    out.add(heading);
     out.list("edges ", equipment.edges(), Written::length);
     equipment.added().ifPresent(steps -> steps("added ", steps));
     equipment.assist().ifPresent(steps -> steps("assist ", steps));

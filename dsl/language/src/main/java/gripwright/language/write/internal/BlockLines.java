@@ -185,6 +185,7 @@ final class BlockLines {
             + " {");
     out.list("prefer ", session.prefer(), Written::weekday);
     out.list("only on ", session.onlyOn(), Written::weekday);
+    out.list("only at ", session.onlyAt(), place -> place);
     session
         .share()
         .ifPresent(time -> out.add("share days at least " + Written.gap(time) + " apart"));

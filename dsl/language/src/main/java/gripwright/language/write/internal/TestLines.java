@@ -51,6 +51,9 @@ final class TestLines {
                   .map(Written::weekday)
                   .collect(Collectors.joining(", ")));
     }
+    if (!test.onlyAt().isEmpty()) {
+      parts.add("only at " + String.join(", ", test.onlyAt()));
+    }
     test.notes().forEach(note -> parts.add("note " + Written.quoted(note)));
     return parts;
   }

@@ -54,9 +54,10 @@ injury            : INJURY name name side? FROM date cleared? text? ;
 cleared           : CLEARED date ( BY text )? ;
 available         : AVAILABLE span? slot ( COMMA slot )* ;
 span              : FROM date ( TO date )? ( EVERY amount )? ;
-slot              : day clock? amount ;
+slot              : day clock? amount atPlace? ;
 day               : WORD | BAD_WORD | date ;
 clock             : NUMBER COLON NUMBER ;
+atPlace           : AT name ;
 climbing          : CLIMBING climbingDay ( COMMA climbingDay )* ;
 climbingDay       : name name amount ;
 away              : AWAY date ( TO date )? text? ;
@@ -85,7 +86,7 @@ side              : LEFT | RIGHT ;
 finger            : INDEX | MIDDLE | RING | LITTLE | THUMB ;
 
 equipment         : equipmentHeading equipmentBody ;
-equipmentHeading  : EQUIPMENT ;
+equipmentHeading  : EQUIPMENT atPlace? ;
 equipmentBody     : LBRACE equipmentItem* RBRACE ;
 equipmentItem
     : edges
@@ -197,12 +198,14 @@ testItem
     | rested
     | warmUp
     | onlyOn
+    | onlyAt
     | note
     ;
 attempts          : ATTEMPTS amount RESTING amount ;
 attemptsCount     : ( BEST | MEAN ) COUNTS ;
 rested            : RESTED amount ;
 onlyOn            : ONLY ON names ;
+onlyAt            : ONLY AT names ;
 waive             : WAIVE name IN place BECAUSE text ;
 place             : name placeWeek? placeSession? placeExercise? ;
 placeWeek         : WEEK amount ;
@@ -257,6 +260,7 @@ sessionItem
     | sessionOnlyFor
     | prefer
     | onlyOn
+    | onlyAt
     | shareDays
     | warmUp
     | restBetween
