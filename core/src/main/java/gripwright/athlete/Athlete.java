@@ -18,8 +18,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -226,8 +228,27 @@ public final class Athlete {
 
   private final Parts parts;
 
+  /** The times of each weekday that are always in force, in order of day. */
+  private final Map<DayOfWeek, List<Slot>> usual = new EnumMap<>(DayOfWeek.class);
+
+  /** The times of single days, and those in force for a while. */
+  private final List<Slot> changing;
+
   private Athlete(Parts parts) {
     this.parts = parts;
+    this.changing =
+        parts.available.stream()
+            .filter(slot -> slot.on().date().isPresent() || slot.on().span().isPresent())
+            .toList();
+    for (DayOfWeek day : DayOfWeek.values()) {
+      List<Slot> ofDay =
+          parts.available.stream()
+              .filter(slot -> !changing.contains(slot) && slot.on().weekday() == day)
+              .toList();
+      if (!ofDay.isEmpty()) {
+        usual.put(day, ofDay);
+      }
+    }
   }
 
   /** Returns the name: kebab-case, unique in a project. */
@@ -364,16 +385,22 @@ public final class Athlete {
    * the weekday.
    */
   public List<Slot> slotsOn(LocalDate day) {
-    boolean named =
-        parts.available.stream().anyMatch(slot -> slot.on().date().filter(day::equals).isPresent());
-    return named || !isAway(day) ? SlotDay.counting(parts.available, Slot::on, day) : List.of();
+    boolean named = false;
+    for (Slot slot : changing) {
+      named |= slot.on().date().filter(day::equals).isPresent();
+    }
+    return named || !isAway(day) ? slotsUnlessAway(day) : List.of();
+  }
+
+  private List<Slot> slotsUnlessAway(LocalDate day) {
+    return changing.isEmpty()
+        ? usual.getOrDefault(day.getDayOfWeek(), List.of())
+        : SlotDay.counting(parts.available, Slot::on, day);
   }
 
   /** Returns whether a day has time to train but for time away. */
   public boolean losesDayAway(LocalDate day) {
-    return isAway(day)
-        && slotsOn(day).isEmpty()
-        && !SlotDay.counting(parts.available, Slot::on, day).isEmpty();
+    return isAway(day) && slotsOn(day).isEmpty() && !slotsUnlessAway(day).isEmpty();
   }
 
   /** Returns the longest time to train on a day, zero if there is none. */

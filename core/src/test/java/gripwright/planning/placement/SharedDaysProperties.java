@@ -22,6 +22,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -97,6 +98,35 @@ class SharedDaysProperties {
     assertArrayEquals(least, cost(week, spots(days), days.tests()), days.toString());
     assertEquals(found, new PlacementSearch(List.of(week)).search());
     Statistics.label("shared days").collect(least[2] > 0);
+  }
+
+  /** Of three sessions on a day, each two need one that shares days. */
+  @Example
+  void twoThatShareNoDayAreNotBroughtTogetherByAThird() {
+    for (int sharing = 1; sharing <= 2; sharing++) {
+      List<Placement.Request> requests = new ArrayList<>();
+      for (String name : List.of("a", "b", "c")) {
+        boolean shares = name.equals("b") || (sharing == 2 && name.equals("a"));
+        requests.add(
+            new Placement.Request(
+                name,
+                30,
+                Duration.ofHours(24),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                shares ? Optional.of(Duration.ofHours(4)) : Optional.empty()));
+      }
+      List<Integer> minutes = new ArrayList<>(Collections.nCopies(3 * DAYS.size(), 0));
+      Collections.fill(minutes.subList(0, 3), 40);
+      Placement.Week week =
+          new Placement.Week(Calendars.MONDAY, day -> slots(minutes, day), List.of(), Map.of());
+      Placement.Found found =
+          new PlacementSearch(List.of(new Placement.WeekDemand(week, requests, List.of())))
+              .search();
+      long placed = found.first().sessions().stream().filter(Optional::isPresent).count();
+      assertEquals(1 + sharing, placed);
+    }
   }
 
   /** Every fact of a conflict is necessary. */
