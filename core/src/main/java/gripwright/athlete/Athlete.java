@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -24,6 +25,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Who a plan is for. Immutable. */
@@ -143,10 +147,11 @@ public final class Athlete {
       Hand right,
       List<Familiarity> familiar,
       List<Injury> injuries,
-      Map<DayOfWeek, Duration> available,
+      List<Slot> available,
       List<ClimbingDay> climbing,
       List<Absence> away,
-      Equipment equipment) {
+      Optional<Equipment> equipment,
+      SortedMap<String, Equipment> equipmentAt) {
     Parts {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(title, "title");
@@ -163,10 +168,16 @@ public final class Athlete {
       Objects.requireNonNull(climbing, "climbing");
       Objects.requireNonNull(away, "away");
       Objects.requireNonNull(equipment, "equipment");
+      equipmentAt = Collections.unmodifiableSortedMap(new TreeMap<>(equipmentAt));
+      for (Slot slot : available) {
+        if (slot.place().isPresent() && !equipmentAt.containsKey(slot.place().get())) {
+          throw new IllegalArgumentException(
+              "athlete " + name + ": there is no equipment at " + slot.place().get());
+        }
+      }
       familiar = List.copyOf(familiar);
       injuries = List.copyOf(injuries);
-      available =
-          available.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(available));
+      available = inOrder(available);
       climbing = List.copyOf(climbing);
       away = List.copyOf(away);
       Range.BIRTH.check(born);
@@ -174,7 +185,7 @@ public final class Athlete {
       if (available.isEmpty()) {
         throw new IllegalArgumentException("athlete " + name + " has no available day");
       }
-      available.values().forEach(Range.AVAILABLE::check);
+      apart(name, available);
       Set<String> grips = new HashSet<>();
       for (Familiarity each : familiar) {
         if (!grips.add(each.grip())) {
@@ -189,10 +200,55 @@ public final class Athlete {
     }
   }
 
+  private static final Comparator<Slot> CALENDAR_ORDER =
+      Comparator.comparing((Slot slot) -> slot.on().date(), Athlete::earlier)
+          .thenComparing(slot -> slot.on().span().map(Span::from), Athlete::earlier)
+          .thenComparing(slot -> slot.on().weekday())
+          .thenComparing(Slot::startMinute);
+
+  private static int earlier(Optional<LocalDate> one, Optional<LocalDate> other) {
+    return one.orElse(LocalDate.MIN).compareTo(other.orElse(LocalDate.MIN));
+  }
+
+  /** Returns plain slots, then those in force for some time, then single days, each in order. */
+  private static List<Slot> inOrder(List<Slot> slots) {
+    return slots.stream().sorted(CALENDAR_ORDER).toList();
+  }
+
+  private static void apart(String name, List<Slot> slots) {
+    for (int i = 0; i < slots.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (slots.get(i).clashes(slots.get(j))) {
+          throw new IllegalArgumentException(
+              "athlete " + name + ": " + slots.get(j) + " overlaps " + slots.get(i));
+        }
+      }
+    }
+  }
+
   private final Parts parts;
+
+  /** The times of each weekday that are always in force, in order of day. */
+  private final Map<DayOfWeek, List<Slot>> usual = new EnumMap<>(DayOfWeek.class);
+
+  /** The times of single days, and those in force for a while. */
+  private final List<Slot> changing;
 
   private Athlete(Parts parts) {
     this.parts = parts;
+    this.changing =
+        parts.available.stream()
+            .filter(slot -> slot.on().date().isPresent() || slot.on().span().isPresent())
+            .toList();
+    for (DayOfWeek day : DayOfWeek.values()) {
+      List<Slot> ofDay =
+          parts.available.stream()
+              .filter(slot -> !changing.contains(slot) && slot.on().weekday() == day)
+              .toList();
+      if (!ofDay.isEmpty()) {
+        usual.put(day, ofDay);
+      }
+    }
   }
 
   /** Returns the name: kebab-case, unique in a project. */
@@ -253,8 +309,11 @@ public final class Athlete {
     return parts.injuries;
   }
 
-  /** Returns the time to train by weekday; a missing day is not available. */
-  public Map<DayOfWeek, Duration> available() {
+  /**
+   * Returns the times to train: those of weekdays, then those in force for some time, then single
+   * days; other days are not available.
+   */
+  public List<Slot> available() {
     return parts.available;
   }
 
@@ -268,9 +327,39 @@ public final class Athlete {
     return parts.away;
   }
 
-  /** Returns the training equipment. */
+  /** Returns the training equipment that is at no place; else that of the first place by name. */
   public Equipment equipment() {
+    return parts.equipment.orElseGet(() -> parts.equipmentAt.get(parts.equipmentAt.firstKey()));
+  }
+
+  /** Returns the training equipment that is at no place; needed only if a time is at none. */
+  public Optional<Equipment> plainEquipment() {
     return parts.equipment;
+  }
+
+  /** Returns the training equipment at each place, by name. */
+  public SortedMap<String, Equipment> equipmentAt() {
+    return parts.equipmentAt;
+  }
+
+  /** Returns the training equipment at a place, or at none. */
+  public Equipment equipmentAt(Optional<String> place) {
+    return place
+        .flatMap(name -> Optional.ofNullable(parts.equipmentAt.get(name)))
+        .orElseGet(this::equipment);
+  }
+
+  /** Returns the equipment of all places: first that at none, then by name. */
+  public List<Equipment> allEquipment() {
+    return Stream.concat(parts.equipment.stream(), parts.equipmentAt.values().stream()).toList();
+  }
+
+  /** Returns the first equipment that has an edge, or the first of all if none has. */
+  public Equipment equipmentWith(Length edge) {
+    return allEquipment().stream()
+        .filter(each -> each.has(edge))
+        .findFirst()
+        .orElseGet(this::equipment);
   }
 
   private static void notBefore(LocalDate born, LocalDate day, String what) {
@@ -290,11 +379,36 @@ public final class Athlete {
     return java.time.temporal.ChronoUnit.MONTHS.between(parts.born, day);
   }
 
-  /** Returns the time available on a day, zero when away or on a weekday not listed. */
+  /**
+   * Returns the times to train on a day, in order of day: those of a line that names the date; or
+   * else, unless away, of the lines in force for some time those that begin last; or else those of
+   * the weekday.
+   */
+  public List<Slot> slotsOn(LocalDate day) {
+    boolean named = false;
+    for (Slot slot : changing) {
+      named |= slot.on().date().filter(day::equals).isPresent();
+    }
+    return named || !isAway(day) ? slotsUnlessAway(day) : List.of();
+  }
+
+  private List<Slot> slotsUnlessAway(LocalDate day) {
+    return changing.isEmpty()
+        ? usual.getOrDefault(day.getDayOfWeek(), List.of())
+        : SlotDay.counting(parts.available, Slot::on, day);
+  }
+
+  /** Returns whether a day has time to train but for time away. */
+  public boolean losesDayAway(LocalDate day) {
+    return isAway(day) && slotsOn(day).isEmpty() && !slotsUnlessAway(day).isEmpty();
+  }
+
+  /** Returns the longest time to train on a day, zero if there is none. */
   public Duration availableOn(LocalDate day) {
-    return isAway(day)
-        ? Duration.ZERO
-        : parts.available.getOrDefault(day.getDayOfWeek(), Duration.ZERO);
+    return slotsOn(day).stream()
+        .map(Slot::time)
+        .max(Comparator.naturalOrder())
+        .orElse(Duration.ZERO);
   }
 
   /** Returns whether a day is spent away. */
@@ -367,12 +481,13 @@ public final class Athlete {
     private Optional<Hand> right = Optional.empty();
     private final List<Familiarity> familiar = new ArrayList<>();
     private final List<Injury> injuries = new ArrayList<>();
-    private final Map<DayOfWeek, Duration> available = new EnumMap<>(DayOfWeek.class);
+    private final List<Slot> available = new ArrayList<>();
     private final List<ClimbingDay> climbing = new ArrayList<>();
     private final List<Absence> away = new ArrayList<>();
     private final List<Length> edges = new ArrayList<>();
     private Optional<Equipment.Steps> added = Optional.empty();
     private Optional<Equipment.Steps> assist = Optional.empty();
+    private final SortedMap<String, Equipment> equipmentAt = new TreeMap<>();
 
     private Builder(String name) {
       this.name = name;
@@ -391,12 +506,16 @@ public final class Athlete {
       right = Optional.of(copied.right);
       familiar.addAll(copied.familiar);
       injuries.addAll(copied.injuries);
-      available.putAll(copied.available);
+      available.addAll(copied.available);
       climbing.addAll(copied.climbing);
       away.addAll(copied.away);
-      edges.addAll(copied.equipment.edges());
-      added = copied.equipment.added();
-      assist = copied.equipment.assist();
+      copied.equipment.ifPresent(
+          plain -> {
+            edges.addAll(plain.edges());
+            added = plain.added();
+            assist = plain.assist();
+          });
+      equipmentAt.putAll(copied.equipmentAt);
     }
 
     /** Sets the name, such as to plan for somebody as if they were another athlete. */
@@ -530,19 +649,27 @@ public final class Athlete {
       return this;
     }
 
-    /** Sets the available time of all weekdays; a missing day is not available. */
-    public Builder available(Map<DayOfWeek, Duration> all) {
+    /** Sets all times to train, in place of those already there. */
+    public Builder available(List<Slot> all) {
       Objects.requireNonNull(all, "all");
       available.clear();
-      available.putAll(all);
+      available.addAll(all);
       return this;
     }
 
-    /** Sets the time available on a weekday. */
+    /** Sets the time available on a weekday, in place of others that it always has. */
     public Builder available(DayOfWeek day, Duration time) {
       Objects.requireNonNull(day, "day");
       Objects.requireNonNull(time, "time");
-      available.put(day, time);
+      SlotDay weekday = new SlotDay.Weekly(day, Optional.empty());
+      available.removeIf(slot -> slot.on().equals(weekday));
+      return available(Slot.on(day, time));
+    }
+
+    /** Adds time to train. */
+    public Builder available(Slot slot) {
+      Objects.requireNonNull(slot, "slot");
+      available.add(slot);
       return this;
     }
 
@@ -557,6 +684,14 @@ public final class Athlete {
     public Builder away(Absence absence) {
       Objects.requireNonNull(absence, "absence");
       away.add(absence);
+      return this;
+    }
+
+    /** Sets the equipment at a place. */
+    public Builder equipmentAt(String place, Equipment equipment) {
+      Objects.requireNonNull(place, "place");
+      Objects.requireNonNull(equipment, "equipment");
+      equipmentAt.put(place, equipment);
       return this;
     }
 
@@ -620,12 +755,14 @@ public final class Athlete {
      * @throws IllegalStateException if date of birth, body mass, training, ability, a hand, an
      *     available day or an edge is missing
      * @throws IllegalArgumentException if body mass, a time or a year is outside its {@link Range},
-     *     a grip is familiar twice, or an event is before the date of birth
+     *     a grip is familiar twice, two times to train overlap, a time is at a place without
+     *     equipment, or an event is before the date of birth
      */
     public Athlete build() {
-      if (available.isEmpty() || edges.isEmpty()) {
+      boolean plain = available.stream().anyMatch(slot -> slot.place().isEmpty());
+      if (available.isEmpty() || (edges.isEmpty() && (plain || equipmentAt.isEmpty()))) {
         throw new IllegalStateException(
-            "athlete " + name + " has no " + (edges.isEmpty() ? "edge" : "available day"));
+            "athlete " + name + " has no " + (available.isEmpty() ? "available day" : "edge"));
       }
       return new Athlete(
           new Parts(
@@ -643,7 +780,8 @@ public final class Athlete {
               available,
               climbing,
               away,
-              new Equipment(edges, added, assist)));
+              edges.isEmpty() ? Optional.empty() : Optional.of(new Equipment(edges, added, assist)),
+              equipmentAt));
     }
 
     private <T> T required(Optional<T> value, String what) {

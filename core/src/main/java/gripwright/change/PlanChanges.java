@@ -201,6 +201,10 @@ public final class PlanChanges {
     List<DatedSession> news = new ArrayList<>(is);
     for (Pair<DatedSession> pair :
         Pair.taken(olds, news, (o, n) -> o.date().plusDays(delay).equals(n.date()))) {
+      if (!pair.before().time().equals(pair.after().time())
+          || !pair.before().place().equals(pair.after().place())) {
+        changes.add(new SessionChange.SessionMoved(pair.before(), pair.after()));
+      }
       changes.addAll(ExerciseChanges.between(pair));
     }
     for (Pair<DatedSession> pair : Pair.taken(olds, news, (o, n) -> true)) {

@@ -58,7 +58,7 @@ public sealed interface SessionChange extends PlanChange {
   }
 
   /**
-   * A session is on another day of its week.
+   * A session is on another day of its week, or at another time of its day.
    *
    * @param before as it was
    * @param after as it is

@@ -1,6 +1,7 @@
 package gripwright.compare;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Slot;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.finding.Severity;
@@ -15,10 +16,9 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -36,10 +36,7 @@ final class ArmRules {
   private final int weeks;
 
   ArmRules(Athlete athlete, Log log, int perWeek, int weeks) {
-    Map<DayOfWeek, Duration> days = new EnumMap<>(DayOfWeek.class);
-    for (DayOfWeek day : DayOfWeek.values()) {
-      days.put(day, ANY_TIME);
-    }
+    List<Slot> days = Arrays.stream(DayOfWeek.values()).map(day -> Slot.on(day, ANY_TIME)).toList();
     this.athlete = athlete.toBuilder().available(days).build();
     this.log = log;
     this.perWeek = perWeek;

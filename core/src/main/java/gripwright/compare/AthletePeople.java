@@ -85,7 +85,7 @@ final class AthletePeople implements People {
   public Optional<Amount> load(Setup setup, Level level, double seconds) {
     Load mass = setup.lifting() ? Load.ZERO : bodyMass;
     return wanted(setup, level, seconds)
-        .flatMap(load -> athlete.equipment().greatestUpTo(load, mass))
+        .flatMap(load -> athlete.equipmentWith(setup.edge()).greatestUpTo(load, mass))
         .map(load -> new Amount(Program.Kind.KILOGRAMS, load.kilograms()));
   }
 
@@ -139,7 +139,7 @@ final class AthletePeople implements People {
 
   @Override
   public Optional<Finding> refusal(Setup setup, Level level, double seconds) {
-    if (!athlete.equipment().has(setup.edge())) {
+    if (!athlete.equipmentWith(setup.edge()).has(setup.edge())) {
       return Optional.of(
           of("compare.edge-missing").with("edge", setup.edge()).with("athlete", name()));
     }

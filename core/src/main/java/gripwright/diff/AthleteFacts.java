@@ -3,6 +3,9 @@ package gripwright.diff;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Equipment;
 import gripwright.athlete.Injury;
+import gripwright.athlete.Slot;
+import gripwright.athlete.SlotDay;
+import gripwright.athlete.Span;
 import gripwright.diff.FactChange.Fact;
 import gripwright.finding.Clause;
 import gripwright.finding.Message;
@@ -89,13 +92,7 @@ final class AthleteFacts {
                     Clause.of("diff.familiar", "grip", f.grip())
                         .with("time", experience(f.experience()))));
     a.injuries().forEach(injury -> add(Fact.INJURIES, injury(injury)));
-    a.available()
-        .forEach(
-            (day, time) ->
-                add(
-                    Fact.AVAILABLE,
-                    Clause.of("diff.available", "day", day(day))
-                        .with("minutes", LogFact.minutes(time))));
+    a.available().forEach(slot -> add(Fact.AVAILABLE, slot(slot)));
     a.climbing().forEach(climbing -> add(Fact.CLIMBING, climbing(climbing)));
     a.away()
         .forEach(
@@ -103,16 +100,19 @@ final class AthleteFacts {
                 add(
                     Fact.AWAY,
                     noted(Clause.of("diff.away", "from", d.from()).with("to", d.to()), d.note())));
-    add(a.equipment());
+    a.plainEquipment().ifPresent(equipment -> add(equipment, Optional.empty()));
+    a.equipmentAt().forEach((place, equipment) -> add(equipment, Optional.of(place)));
   }
 
-  private void add(Equipment equipment) {
-    equipment.edges().forEach(e -> add(Fact.EQUIPMENT, Clause.of("diff.edge", "edge", e)));
-    equipment.added().ifPresent(s -> add(Fact.EQUIPMENT, steps("diff.added", s)));
-    equipment.assist().ifPresent(s -> add(Fact.EQUIPMENT, steps("diff.assistance", s)));
+  private void add(Equipment equipment, Optional<String> place) {
+    equipment
+        .edges()
+        .forEach(e -> add(Fact.EQUIPMENT, at(place, Clause.of("diff.edge", "edge", e))));
+    equipment.added().ifPresent(s -> add(Fact.EQUIPMENT, at(place, steps("diff.added", s))));
+    equipment.assist().ifPresent(s -> add(Fact.EQUIPMENT, at(place, steps("diff.assistance", s))));
   }
 
-  private static Message steps(String key, Equipment.Steps steps) {
+  private static Clause steps(String key, Equipment.Steps steps) {
     return Clause.of(key, "step", steps.step()).with("limit", steps.limit());
   }
 
@@ -132,6 +132,45 @@ final class AthleteFacts {
         .asOf()
         .map(day -> Clause.of("diff.months-as-of", "months", months).with("day", day))
         .orElseGet(() -> Clause.of("diff.months", "months", months));
+  }
+
+  private static Message slot(Slot slot) {
+    Message day =
+        slot.on()
+            .accept(
+                new SlotDay.Visitor<>() {
+                  @Override
+                  public Message weekly(SlotDay.Weekly weekly) {
+                    return day(weekly.day());
+                  }
+
+                  @Override
+                  public Message dated(SlotDay.Dated dated) {
+                    return value(dated.day());
+                  }
+                });
+    Clause fact =
+        slot.at()
+            .map(at -> Clause.of("diff.available-at", "day", day).with("time", at.toString()))
+            .orElseGet(() -> Clause.of("diff.available", "day", day))
+            .with("minutes", LogFact.minutes(slot.time()));
+    Clause there = at(slot.place(), fact);
+    return slot.on().span().<Message>map(span -> inForce(there, span)).orElse(there);
+  }
+
+  private static Clause at(Optional<String> place, Clause what) {
+    return place
+        .map(name -> Clause.of("diff.at-place", "what", what).with("place", name))
+        .orElse(what);
+  }
+
+  private static Clause inForce(Clause what, Span span) {
+    String key = span.to().isPresent() ? "diff.from-to" : "diff.from";
+    Clause fact =
+        Clause.of(span.everyWeeks() > 1 ? key + "-every" : key, "what", what)
+            .with("from", span.from());
+    fact = span.to().isPresent() ? fact.with("to", span.to().get()) : fact;
+    return span.everyWeeks() > 1 ? fact.with("weeks", span.everyWeeks()) : fact;
   }
 
   private static Message climbing(Athlete.ClimbingDay climbing) {

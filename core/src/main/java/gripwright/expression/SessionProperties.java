@@ -36,6 +36,7 @@ final class SessionProperties {
             "Kind of session: training or, only in pairs, a retest or climbing.")
         .number("date", Type.Plain.DATE, "The day.")
         .word("weekday", WEEKDAYS, "The weekday: mon, tue and so on.")
+        .word("place", Vocabulary.PLACES, "Name of the place; empty where none is written.")
         .time("minutes", "Duration with warm-up and rests; missing for retests and climbing.")
         .word(
             "intensity",
@@ -133,6 +134,10 @@ final class SessionProperties {
     pair.one("earlier", Kind.SESSION, "The earlier session.")
         .one("later", Kind.SESSION, "The later session.")
         .time("gap", "Whole calendar days between the two, of 24 h each.")
+        .time(
+            "pause",
+            "From the end of the earlier to the start of the later, where the time of day of both"
+                + " is known; otherwise as `gap`.")
         .truth("shared-fingers", "At least one finger is used in both; climbing uses all four.")
         .truth(
             "shared-hard-fingers",

@@ -23,6 +23,9 @@ public record Vocabulary(String what, List<String> words) {
   /** Names of sessions. */
   public static final Vocabulary SESSIONS = new Vocabulary("session", List.of());
 
+  /** Names of places. */
+  public static final Vocabulary PLACES = new Vocabulary("place", List.of());
+
   /** Names of blocks. */
   public static final Vocabulary BLOCKS = new Vocabulary("block", List.of());
 

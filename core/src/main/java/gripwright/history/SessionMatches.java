@@ -119,14 +119,12 @@ public record SessionMatches(
             }
           }
         });
-    matches.sort(
-        Comparator.comparing((Match match) -> match.planned().date())
-            .thenComparing(match -> match.planned().name()));
+    matches.sort(Comparator.comparing(Match::planned, DatedSession.IN_ORDER));
     return new SessionMatches(
         matches,
         planned.stream()
             .filter(s -> !found.contains(s) && !s.date().isAfter(until))
-            .sorted(Comparator.comparing(DatedSession::date).thenComparing(DatedSession::name))
+            .sorted(DatedSession.IN_ORDER)
             .toList(),
         IntStream.range(0, sessions.size())
             .filter(i -> !used.contains(i))

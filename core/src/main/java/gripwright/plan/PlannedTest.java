@@ -5,6 +5,7 @@ import gripwright.quantity.Range;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
@@ -37,11 +38,13 @@ public final class PlannedTest {
       Duration rested,
       WarmUp warmUp,
       Set<DayOfWeek> onlyOn,
+      Set<String> onlyAt,
       List<String> notes) {
     Parts {
       setups = List.copyOf(setups);
       times = List.copyOf(times);
       onlyOn = Set.copyOf(onlyOn);
+      onlyAt = Collections.unmodifiableSortedSet(new TreeSet<>(onlyAt));
       notes = List.copyOf(notes);
       if (setups.isEmpty()) {
         throw new IllegalArgumentException("a retest of nothing");
@@ -177,6 +180,11 @@ public final class PlannedTest {
     return parts.onlyOn;
   }
 
+  /** Returns the places at which it may be; empty if at any. */
+  public Set<String> onlyAt() {
+    return parts.onlyAt;
+  }
+
   /** Returns notes for people. */
   public List<String> notes() {
     return parts.notes;
@@ -253,6 +261,7 @@ public final class PlannedTest {
     private Optional<String> warmUpText = Optional.empty();
     private final List<Exercise> exercises = new ArrayList<>();
     private final Set<DayOfWeek> onlyOn = EnumSet.noneOf(DayOfWeek.class);
+    private final Set<String> onlyAt = new TreeSet<>();
     private final List<String> notes = new ArrayList<>();
 
     private Builder(List<Setup> setups, TestKind kind) {
@@ -271,6 +280,7 @@ public final class PlannedTest {
       warmUpText = copied.warmUp.text;
       exercises.addAll(copied.warmUp.exercises);
       onlyOn.addAll(copied.onlyOn);
+      onlyAt.addAll(copied.onlyAt);
       notes.addAll(copied.notes);
     }
 
@@ -334,6 +344,12 @@ public final class PlannedTest {
       return this;
     }
 
+    /** Adds a place at which it may be. */
+    public Builder onlyAt(String place) {
+      onlyAt.add(Objects.requireNonNull(place, "place"));
+      return this;
+    }
+
     /** Adds a note for people. */
     public Builder note(String text) {
       notes.add(Objects.requireNonNull(text, "text"));
@@ -351,7 +367,9 @@ public final class PlannedTest {
     public PlannedTest build() {
       WarmUp before = new WarmUp(warmUp, warmUpText, exercises);
       return new PlannedTest(
-          new Parts(setups, kind, times, attempts, resting, counts, rested, before, onlyOn, notes));
+          new Parts(
+              setups, kind, times, attempts, resting, counts, rested, before, onlyOn, onlyAt,
+              notes));
     }
   }
 }

@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** A kind of session in a block, with a number of times a week. Immutable. */
@@ -90,6 +91,8 @@ public final class SessionPlan {
       Content content,
       List<DayOfWeek> prefer,
       List<DayOfWeek> onlyOn,
+      Set<String> onlyAt,
+      Optional<Duration> share,
       Map<String, Content> only,
       Optional<String> supervisedBy) {
     Parts {
@@ -100,6 +103,9 @@ public final class SessionPlan {
       Objects.requireNonNull(only, "only");
       Objects.requireNonNull(supervisedBy, "supervisedBy");
       Objects.requireNonNull(onlyOn, "onlyOn");
+      onlyAt = Collections.unmodifiableSortedSet(new TreeSet<>(onlyAt));
+      Objects.requireNonNull(share, "share");
+      share.ifPresent(Range.DAY_GAP::check);
       prefer = List.copyOf(prefer);
       onlyOn = List.copyOf(onlyOn);
       only = Collections.unmodifiableMap(new TreeMap<>(only)); // a fixed order, whatever the input
@@ -173,6 +179,20 @@ public final class SessionPlan {
     return parts.onlyOn;
   }
 
+  /** Returns the names of the places that it may be at; empty if it may be at any. */
+  public Set<String> onlyAt() {
+    return parts.onlyAt;
+  }
+
+  /**
+   * Returns the least time between it and another session of the same day, 4 to 24 h; empty if it
+   * shares no day unless the other does. Days are shared from 16 years on, and by slots with a
+   * time.
+   */
+  public Optional<Duration> share() {
+    return parts.share;
+  }
+
   /** Returns other content for some athletes, by athlete name. */
   public Map<String, Content> only() {
     return parts.only;
@@ -217,6 +237,16 @@ public final class SessionPlan {
    */
   public SessionPlan onlyOn(DayOfWeek... days) {
     return toBuilder().onlyOn(List.of(days)).build();
+  }
+
+  /**
+   * Returns this session on days that may have another.
+   *
+   * @param apart least time from the end of one to the start of the other
+   * @throws IllegalArgumentException if it is outside 4 to 24 h
+   */
+  public SessionPlan sharingDays(Duration apart) {
+    return toBuilder().share(Optional.of(apart)).build();
   }
 
   /** Returns this session with other content for one athlete. */
@@ -264,6 +294,8 @@ public final class SessionPlan {
     private Content content;
     private List<DayOfWeek> prefer = List.of();
     private List<DayOfWeek> onlyOn = List.of();
+    private Set<String> onlyAt = Set.of();
+    private Optional<Duration> share = Optional.empty();
     private Map<String, Content> only = Map.of();
     private Optional<String> supervisedBy = Optional.empty();
 
@@ -280,6 +312,8 @@ public final class SessionPlan {
       content = copied.content;
       prefer = copied.prefer;
       onlyOn = copied.onlyOn;
+      onlyAt = copied.onlyAt;
+      share = copied.share;
       only = copied.only;
       supervisedBy = copied.supervisedBy;
     }
@@ -325,6 +359,20 @@ public final class SessionPlan {
       return this;
     }
 
+    /** Sets the places that it may be at; empty for any. */
+    public Builder onlyAt(Set<String> value) {
+      Objects.requireNonNull(value, "value");
+      onlyAt = Set.copyOf(value);
+      return this;
+    }
+
+    /** Sets the least time to another session of the same day; empty if it shares no day. */
+    public Builder share(Optional<Duration> value) {
+      Objects.requireNonNull(value, "value");
+      share = value;
+      return this;
+    }
+
     /** Sets other content for some athletes, by athlete name. */
     public Builder only(Map<String, Content> value) {
       Objects.requireNonNull(value, "value");
@@ -349,12 +397,14 @@ public final class SessionPlan {
      * Returns the session.
      *
      * @throws IllegalArgumentException if it is not done 1 to 7 times a week, the gap is outside 0
-     *     to 31 days, a weekday is preferred or allowed twice, fewer weekdays are allowed than
-     *     sessions a week, or the supervisor's name has no letter and no digit
+     *     to 31 days or the hours to another session of a day outside 4 to 24, a weekday is
+     *     preferred or allowed twice, fewer weekdays are allowed than sessions a week, or the
+     *     supervisor's name has no letter and no digit
      */
     public SessionPlan build() {
       return new SessionPlan(
-          new Parts(name, perWeek, gap, content, prefer, onlyOn, only, supervisedBy));
+          new Parts(
+              name, perWeek, gap, content, prefer, onlyOn, onlyAt, share, only, supervisedBy));
     }
   }
 }

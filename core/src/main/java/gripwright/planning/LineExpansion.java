@@ -22,6 +22,8 @@ import gripwright.planning.mix.Choice;
 import gripwright.planning.mix.MixLinks;
 import gripwright.planning.progression.Progression;
 import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
+import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.Derivation;
 import gripwright.schedule.GripMix;
@@ -88,6 +90,7 @@ final class LineExpansion {
    * @param exercise the line
    * @param path its place
    * @param before the number of exercises before it in the session
+   * @param at name of the place, if there is one
    */
   record Line(
       WeekContext week,
@@ -95,10 +98,12 @@ final class LineExpansion {
       LocalDate day,
       Exercise exercise,
       ModelPath path,
-      int before) {
+      int before,
+      Optional<String> at) {
 
     private Prescription.Place place(int offset) {
-      return new Prescription.Place(day, before + offset + 1, path, week.standing().rise());
+      return new Prescription.Place(
+          day, before + offset + 1, path, week.standing().rise(), true, at);
     }
   }
 
@@ -172,28 +177,28 @@ final class LineExpansion {
    * A line of a test on a day: a warm-up, which does not advance.
    *
    * @param week the week
-   * @param day the day
+   * @param test the test on its day
    * @param exercise the line
    * @param path its place
    * @param before the number of exercises before it
    */
-  record Before(WeekContext week, LocalDate day, Exercise exercise, ModelPath path, int before) {}
+  record Before(
+      WeekContext week, DatedRetest test, Exercise exercise, ModelPath path, int before) {}
 
   /** Returns the exercise of a line of a test; empty, with a finding, if it can't be done. */
   Optional<PlannedExercise> beforeTest(Before line, FindingList into) {
     WeekContext week = line.week();
+    LocalDate day = line.test().date();
     Grip grip = Choice.grips(line.exercise()).get(0);
     Dose dose =
-        within(
-            progression(week)
-                .dose(line.exercise(), grip, week.standing(), line.day(), line.path()));
+        within(progression(week).dose(line.exercise(), grip, week.standing(), day, line.path()));
     return prescribed(
         line.exercise(),
         dose,
-        new Prescription.Place(line.day(), line.before() + 1, line.path(), week.standing().rise()),
+        new Prescription.Place(
+            day, line.before() + 1, line.path(), week.standing().rise(), true, line.test().place()),
         alone ->
-            DatedSession.builder(
-                    line.day(), "test", prescription.bodyMassOn(line.day()), line.path())
+            DatedSession.builder(day, "test", prescription.bodyMassOn(day), line.path())
                 .week(week.number())
                 .block(week.block().name())
                 .exercises(List.of(alone))
@@ -231,6 +236,11 @@ final class LineExpansion {
   Scheme within(Scheme scheme) {
     meter.require(Limit.EXERCISE, scheme.size());
     return scheme;
+  }
+
+  /** Returns the edges that a line needs. */
+  List<Length> edges(Line line) {
+    return setups(line).stream().map(Setup::edge).distinct().toList();
   }
 
   /** Returns the grips that a line offers, on the edges reached by progression. */

@@ -4,6 +4,7 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
 import gripwright.grip.FingerSet;
+import gripwright.grip.Setup;
 import gripwright.plan.Block;
 import gripwright.plan.Exercise;
 import gripwright.plan.Plan;
@@ -78,8 +79,15 @@ final class LookAhead {
                     minutes(retest),
                     fingers(retest),
                     RetestDay.restedDays(retest),
-                    retest.onlyOn()))
+                    retest.onlyOn(),
+                    places(retest).open()))
         .toList();
+  }
+
+  /** Returns the places at which a test can be. */
+  SlotPlaces places(PlannedTest retest) {
+    return SlotPlaces.of(
+        athlete, retest.onlyAt(), retest.setups().stream().map(Setup::edge).toList());
   }
 
   /** Returns whether a week of the plan, numbered from 1, is in the taper, which has no tests. */
@@ -167,7 +175,7 @@ final class LookAhead {
       LocalDate first = week.first().plusWeeks(ahead);
       weeks.add(
           new Placement.WeekDemand(
-              new Placement.Week(first, athlete::availableOn, hardDays.apply(first), Map.of()),
+              new Placement.Week(first, athlete::slotsOn, hardDays.apply(first), Map.of()),
               requests,
               testsIn(week.number() + ahead)));
     }

@@ -112,7 +112,10 @@ public final class PlanFold {
    * @throws gripwright.budget.OverBudget if that is more work than the budget allows
    */
   public Planned plan() {
-    PlanState state = PlanState.start(athlete, plan).with(new TestDoses(plan, root).findings());
+    PlanState state =
+        PlanState.start(athlete, plan)
+            .with(new TestDoses(plan, root).findings())
+            .with(new SharedDays(athlete).findings(plan, root));
     ScheduleSize size = new ScheduleSize(0, PlanSize.AN_ATHLETE).plus(beside, List.of());
     SortedSet<Integer> outside = plan.testWeeksOutside();
     if (outside.contains(0)) {

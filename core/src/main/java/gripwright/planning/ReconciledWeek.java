@@ -3,7 +3,6 @@ package gripwright.planning;
 import gripwright.log.LogEntry;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -30,7 +29,7 @@ record ReconciledWeek(
         List.of(),
         List.of(),
         List.of(),
-        planned.stream().sorted(Comparator.comparing(DatedSession::date)).toList(),
+        planned.stream().sorted(DatedSession.IN_ORDER).toList(),
         open,
         List.of());
   }

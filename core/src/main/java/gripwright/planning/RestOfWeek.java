@@ -5,7 +5,6 @@ import gripwright.planning.placement.Placement;
 import gripwright.planning.placement.PlacementReasons;
 import gripwright.schedule.DatedSession;
 import gripwright.schedule.PlacementReason;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -51,10 +50,10 @@ final class RestOfWeek {
    * A session and its day.
    *
    * @param draft its draft
-   * @param day the day
+   * @param spot the day and slot
    * @param because the reason for the day
    */
-  record Dated(SessionExpansion.Draft draft, LocalDate day, PlacementReason because) {}
+  record Dated(SessionExpansion.Draft draft, Placement.Spot spot, PlacementReason because) {}
 
   /**
    * The remaining sessions.
@@ -76,31 +75,35 @@ final class RestOfWeek {
     if (wanted.size() == ahead.size() && keepsItsDays(ahead, wanted)) {
       List<Dated> kept = new ArrayList<>();
       for (int i = 0; i < ahead.size(); i++) {
-        kept.add(new Dated(wanted.get(i), ahead.get(i).date(), ahead.get(i).placedBecause()));
+        DatedSession session = ahead.get(i);
+        kept.add(
+            new Dated(
+                wanted.get(i),
+                spot(session, wanted.get(i).request()).orElseThrow(),
+                session.placedBecause()));
       }
       return new Placed(kept, List.of());
     }
     Placement.Week week =
         new Placement.Week(
             first,
-            day -> day.isAfter(until) ? athlete.availableOn(day) : Duration.ZERO,
+            day -> day.isAfter(until) ? athlete.slotsOn(day) : List.of(),
             hardDays,
             lastOfName);
     List<Placement.Request> requests =
         wanted.stream().map(SessionExpansion.Draft::request).toList();
-    List<Optional<LocalDate>> days =
+    Placement.Days days =
         Placement.place(new Placement.WeekDemand(week, requests, List.of()), name -> 1, List::of)
-            .first()
-            .sessions();
+            .first();
     PlacementReasons reasons = new PlacementReasons(week, athlete, 0);
     List<Dated> placed = new ArrayList<>();
     List<DatedSession> dropped = new ArrayList<>();
     for (int i = 0; i < wanted.size(); i++) {
       Placement.Request request = requests.get(i);
       SessionExpansion.Draft draft = wanted.get(i);
-      days.get(i)
+      days.spot(i)
           .ifPresentOrElse(
-              day -> placed.add(new Dated(draft, day, reasons.because(request, day).whenDone())),
+              spot -> placed.add(new Dated(draft, spot, reasons.because(request, spot).whenDone())),
               () ->
                   ahead.stream()
                       .filter(s -> s.name().equals(request.name()))
@@ -111,15 +114,29 @@ final class RestOfWeek {
     return new Placed(placed, dropped);
   }
 
+  /** Returns the day and slot of a session that was placed. */
+  private Optional<Placement.Spot> spot(DatedSession session, Placement.Request request) {
+    return athlete.slotsOn(session.date()).stream()
+        .filter(
+            slot ->
+                slot.at().equals(session.time())
+                    && slot.place().equals(session.place())
+                    && request.fits(slot))
+        .findFirst()
+        .map(slot -> new Placement.Spot(session.date(), slot));
+  }
+
   private boolean keepsItsDays(List<DatedSession> ahead, List<SessionExpansion.Draft> wanted) {
     Map<String, LocalDate> last = new HashMap<>(lastOfName);
-    Placement.Week week = new Placement.Week(first, athlete::availableOn, hardDays, Map.of());
+    Placement.Week week = new Placement.Week(first, athlete::slotsOn, hardDays, Map.of());
     for (int i = 0; i < ahead.size(); i++) {
       Placement.Request request = wanted.get(i).request();
       LocalDate day = ahead.get(i).date();
       LocalDate before = last.get(request.name());
       boolean tooSoon = before != null && ChronoUnit.DAYS.between(before, day) < request.gapDays();
-      if (tooSoon || !Placement.isOpen(week, request, day)) {
+      if (tooSoon
+          || !Placement.isOpen(week, request, day)
+          || spot(ahead.get(i), request).isEmpty()) {
         return false;
       }
       last.put(request.name(), day);

@@ -23,6 +23,7 @@ import gripwright.protocol.Argument;
 import gripwright.protocol.Level;
 import gripwright.protocol.Protocol;
 import gripwright.protocol.Scheme;
+import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.schedule.DatedRetest;
 import gripwright.schedule.DatedSession;
@@ -45,6 +46,7 @@ import java.util.stream.Stream;
 final class SessionExpansion {
 
   private final Athlete athlete;
+  private final SharedDays sharedDays;
   private final HandFindings hands;
   private final Prescription prescription;
   private final SessionFrame frame;
@@ -78,6 +80,7 @@ final class SessionExpansion {
     this.protocols = protocols;
     this.meter = meter;
     this.athlete = athlete;
+    this.sharedDays = new SharedDays(athlete);
     this.hands = hands;
     this.prescription =
         new Prescription(athlete, CountedTests.of(plan, timeline.log()), plan.from(), hands);
@@ -113,34 +116,78 @@ final class SessionExpansion {
    * exercises can be trained.
    */
   private Optional<Draft> draft(WeekContext week, SessionPlan session, FindingList into) {
-    FindingList unsaid = new FindingList();
-    List<PlannedExercise> exercises = exercises(week, session, week.first(), unsaid);
-    if (exercises.isEmpty()) {
-      unsaid.all().forEach(into::add);
-      return Optional.empty();
+    SlotPlaces places = SlotPlaces.of(athlete, session.onlyAt(), edges(week, session));
+    Optional<FingerSet> hard = Optional.empty();
+    int minutes = 0;
+    for (Optional<String> at : places.built()) {
+      FindingList unsaid = new FindingList();
+      List<PlannedExercise> exercises = exercises(week, session, new At(week.first(), at), unsaid);
+      if (exercises.isEmpty()) {
+        unsaid.all().forEach(into::add);
+        return Optional.empty();
+      }
+      minutes = Math.max(minutes, minutes(session, exercises));
+      hard = together(hard, hard(exercises, withoutLogLimits(week, session, at)));
     }
-    Optional<FingerSet> hard =
-        Stream.concat(exercises.stream(), withoutLogLimits(week, session).stream())
-            .filter(PlannedExercise::hard)
-            .map(e -> e.setup().grip().fingers())
-            .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
     return Optional.of(
         new Draft(
             session,
             new Placement.Request(
                 session.name(),
-                minutes(session, exercises),
+                minutes,
                 session.gap(),
                 hard,
                 session.prefer(),
-                session.onlyOn())));
+                session.onlyOn(),
+                sharedDays.of(session, week.first()),
+                places.open())));
   }
 
+  /** Returns the edges that a session needs. */
+  private List<Length> edges(WeekContext week, SessionPlan session) {
+    ModelPath path = week.path(session.name(), week.first());
+    return session.contentFor(athlete.name()).exercises().stream()
+        .flatMap(
+            exercise ->
+                lines
+                    .edges(
+                        new LineExpansion.Line(
+                            week, session, week.first(), exercise, path, 0, Optional.empty()))
+                    .stream())
+        .distinct()
+        .toList();
+  }
+
+  private static Optional<FingerSet> hard(
+      List<PlannedExercise> exercises, List<PlannedExercise> unlimited) {
+    return Stream.concat(exercises.stream(), unlimited.stream())
+        .filter(PlannedExercise::hard)
+        .map(e -> e.setup().grip().fingers())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
+  }
+
+  private static Optional<FingerSet> together(Optional<FingerSet> one, Optional<FingerSet> other) {
+    return Stream.concat(one.stream(), other.stream())
+        .reduce((a, b) -> new FingerSet(a.bits() | b.bits()));
+  }
+
+  /**
+   * When and where a session is.
+   *
+   * @param day the day
+   * @param place name of the place, if there is one
+   */
+  private record At(LocalDate day, Optional<String> place) {}
+
   /** Days are chosen without the limits of the log, so that sessions keep their days. */
-  private List<PlannedExercise> withoutLogLimits(WeekContext week, SessionPlan session) {
+  private List<PlannedExercise> withoutLogLimits(
+      WeekContext week, SessionPlan session, Optional<String> at) {
     return week.standing()
         .withoutLogLimits()
-        .map(standing -> exercises(week.with(standing), session, week.first(), new FindingList()))
+        .map(
+            standing ->
+                exercises(
+                    week.with(standing), session, new At(week.first(), at), new FindingList()))
         .orElseGet(List::of);
   }
 
@@ -148,13 +195,18 @@ final class SessionExpansion {
   Optional<DatedSession> dated(
       WeekContext week,
       SessionPlan session,
-      LocalDate day,
+      Placement.Spot spot,
       PlacementReason because,
       FindingList found) {
-    List<PlannedExercise> exercises = exercises(week, session, day, found);
+    List<PlannedExercise> exercises =
+        exercises(week, session, new At(spot.date(), spot.slot().place()), found);
     return exercises.isEmpty()
         ? Optional.empty()
-        : Optional.of(frame.dated(week, session, day, exercises, because));
+        : Optional.of(
+            frame.dated(week, session, spot.date(), exercises, because).toBuilder()
+                .time(spot.slot().at())
+                .place(spot.slot().place())
+                .build());
   }
 
   /** Returns the duration of a session with these exercises, in minutes, rounded up. */
@@ -195,15 +247,14 @@ final class SessionExpansion {
   }
 
   private List<PlannedExercise> exercises(
-      WeekContext week, SessionPlan session, LocalDate day, FindingList into) {
+      WeekContext week, SessionPlan session, At at, FindingList into) {
     List<Exercise> written = session.contentFor(athlete.name()).exercises();
     if (written.stream().noneMatch(Exercise::warmUp)) {
-      return felt(week, session, day, (exercise, place) -> week, into);
+      return felt(week, session, at, (exercise, place) -> week, into);
     }
     WeekContext full = week.notEased();
     List<PlannedExercise> whole =
-        felt(
-            full, session, day, (exercise, place) -> full, week.eased() ? new FindingList() : into);
+        felt(full, session, at, (exercise, place) -> full, week.eased() ? new FindingList() : into);
     WarmUpLines warmUps = WarmUpLines.of(whole, written);
     List<PlannedExercise> all =
         warmUps.mark(
@@ -211,7 +262,7 @@ final class SessionExpansion {
                 ? felt(
                     week,
                     session,
-                    day,
+                    at,
                     (line, place) -> line.warmUp() && !warmUps.isWork(place) ? full : week,
                     into)
                 : whole,
@@ -219,7 +270,7 @@ final class SessionExpansion {
     if (!all.stream().allMatch(PlannedExercise::warmUp)) {
       return all;
     }
-    all.forEach(warmUp -> lines.untrained(week, session, day, warmUp));
+    all.forEach(warmUp -> lines.untrained(week, session, at.day(), warmUp));
     return List.of();
   }
 
@@ -231,10 +282,11 @@ final class SessionExpansion {
   private List<PlannedExercise> felt(
       WeekContext week,
       SessionPlan session,
-      LocalDate day,
+      At at,
       BiFunction<Exercise, ModelPath, WeekContext> weekOf,
       FindingList into) {
     List<PlannedExercise> all = new ArrayList<>();
+    LocalDate day = at.day();
     ModelPath sessionPath = week.path(session.name(), day);
     int number = 0;
     for (Exercise exercise : session.contentFor(athlete.name()).exercises()) {
@@ -244,7 +296,13 @@ final class SessionExpansion {
         all.addAll(
             lines.exercises(
                 new LineExpansion.Line(
-                    weekOf.apply(exercise, place), session, day, side, place, all.size()),
+                    weekOf.apply(exercise, place),
+                    session,
+                    day,
+                    side,
+                    place,
+                    all.size(),
+                    at.place()),
                 into));
       }
     }
@@ -282,7 +340,7 @@ final class SessionExpansion {
         lines
             .beforeTest(
                 new LineExpansion.Before(
-                    week.notEased(), day, side, place.then("exercise", number), all.size()),
+                    week.notEased(), dated, side, place.then("exercise", number), all.size()),
                 into)
             .ifPresent(all::add);
       }
@@ -292,8 +350,12 @@ final class SessionExpansion {
   }
 
   /** Returns the load of a test to failure on a day, if it is known. */
-  Optional<Load> loadOf(WeekContext week, Setup setup, Level level, LocalDate day) {
-    return prescription.loadOf(setup, level, day, week.standing().rise());
+  Optional<Load> loadOf(WeekContext week, Setup setup, Level level, DatedRetest test) {
+    return prescription.loadOf(
+        setup,
+        level,
+        new Prescription.Place(
+            test.date(), 1, test.path(), week.standing().rise(), true, test.place()));
   }
 
   /** Returns the lines that are not trained, see {@link LineExpansion#unloaded}. */

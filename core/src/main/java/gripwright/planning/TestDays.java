@@ -1,6 +1,8 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Equipment;
+import gripwright.athlete.Slot;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
 import gripwright.finding.ModelPath;
@@ -98,7 +100,7 @@ final class TestDays {
         noteSetups(retest, place, found);
         noteMinutes(retest, place, longest(), found);
         Optional<RetestDay.Found> day =
-            new RetestDay(retest, lookAhead.minutes(retest))
+            new RetestDay(retest, lookAhead.minutes(retest), lookAhead.places(retest).open())
                 .find(week.first(), athlete, near.with(kept, tests), kept)
                 .or(() -> asLogged(retest, week.first()));
         if (day.isEmpty()) {
@@ -137,7 +139,14 @@ final class TestDays {
   private Optional<RetestDay.Found> asLogged(PlannedTest retest, LocalDate first) {
     return logged
         .dayIn(retest, first)
-        .map(day -> new RetestDay.Found(day, Optional.empty(), new PlacementReason.TestedOnDay()));
+        .map(
+            day ->
+                new RetestDay.Found(
+                    day,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    new PlacementReason.TestedOnDay()));
   }
 
   private static Optional<LocalDate> lastTraining(
@@ -166,7 +175,8 @@ final class TestDays {
 
   /** Returns the time of the day with the most time, in minutes. */
   private long longest() {
-    return athlete.available().values().stream()
+    return athlete.available().stream()
+        .map(Slot::time)
         .max(Comparator.naturalOrder())
         .orElse(Duration.ZERO)
         .toMinutes();
@@ -189,23 +199,23 @@ final class TestDays {
 
   /** Reports tests on a missing edge or with a grip that the hand can't take. */
   private void noteSetups(PlannedTest retest, ModelPath place, FindingList found) {
+    Optional<String> at = lookAhead.places(retest).built().get(0);
+    Equipment equipment = athlete.equipmentAt(at);
     retest.setups().stream()
-        .filter(s -> !athlete.equipment().has(s.edge()))
+        .filter(s -> !equipment.has(s.edge()))
         .findFirst()
         .ifPresent(
-            s ->
-                found.add(
-                    Finding.error("plan.edge-missing", place)
-                        .with("edge", s.edge())
-                        .with("owned", edges())));
+            s -> {
+              Finding missing =
+                  Finding.error("plan.edge-missing", place)
+                      .with("edge", s.edge())
+                      .with("owned", equipment.edges().stream().map(Object::toString).toList());
+              found.add(at.map(name -> missing.with("place", name)).orElse(missing));
+            });
     retest.setups().stream()
-        .filter(s -> athlete.equipment().has(s.edge()))
+        .filter(s -> equipment.has(s.edge()))
         .flatMap(s -> hands.outOfReach(s, place).stream())
         .forEach(found::add);
-  }
-
-  private List<String> edges() {
-    return athlete.equipment().edges().stream().map(Object::toString).toList();
   }
 
   private static double most(List<DatedSession> sessions) {
@@ -229,7 +239,7 @@ final class TestDays {
   private DatedRetest loaded(Week week, Level level, DatedRetest test, FindingList found) {
     DatedRetest.Builder loaded = test.toBuilder();
     for (Setup setup : test.setups()) {
-      Optional<Load> load = expansion.loadOf(week.context(), setup, level, test.date());
+      Optional<Load> load = expansion.loadOf(week.context(), setup, level, test);
       load.ifPresent(known -> loaded.load(setup, known));
       if (load.isEmpty() && !KnownLight.forbidsTests(athlete, setup, test.date())) {
         found.add(
@@ -263,6 +273,8 @@ final class TestDays {
             week.block(),
             retest,
             place.then("date", found.day().toString()))
+        .time(found.time())
+        .place(found.place())
         .insteadOf(found.displaced().map(DatedSession::name).orElse(""))
         .placedBecause(found.because())
         .build();

@@ -40,6 +40,8 @@ final class TestsAsDone {
         tests.add(
             test.toBuilder()
                 .date(done.get())
+                .place(test.place().filter(place -> test.date().equals(done.get())))
+                .time(test.time().filter(time -> test.date().equals(done.get())))
                 .placedBecause(new PlacementReason.TestedOnDay())
                 .at(test.path().without("date").then("date", done.get().toString()))
                 .build());

@@ -1,6 +1,7 @@
 package gripwright.planning;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Slot;
 import gripwright.budget.Meter;
 import gripwright.finding.Finding;
 import gripwright.finding.FindingList;
@@ -82,16 +83,16 @@ final class WeekPlacing {
     Search search = search(week, fitting, known, before);
     noteUnproved(week, search.found(), found);
     PlacementReasons reasons = new PlacementReasons(search.fixed(), athlete, week.number());
-    List<Optional<LocalDate>> days = search.found().first().sessions();
+    Placement.Days days = search.found().first();
     List<DatedSession> placed = new ArrayList<>();
     Map<ModelPath, FingerSet> hardFingers = new HashMap<>();
     for (int i = 0; i < fitting.size(); i++) {
       SessionExpansion.Draft draft = fitting.get(i);
-      if (days.get(i).isPresent()) {
-        LocalDate day = days.get(i).get();
-        PlacementReason because = reasons.because(draft.request(), day);
+      if (days.spot(i).isPresent()) {
+        Placement.Spot spot = days.spot(i).get();
+        PlacementReason because = reasons.because(draft.request(), spot);
         expansion
-            .dated(week, draft.session(), day, because, found)
+            .dated(week, draft.session(), spot, because, found)
             .ifPresent(
                 session -> {
                   draft
@@ -128,8 +129,12 @@ final class WeekPlacing {
 
   private boolean fitsSomeDay(WeekContext week, SessionExpansion.Draft draft, FindingList found) {
     Duration longest =
-        athlete.available().values().stream().max(Duration::compareTo).orElse(Duration.ZERO);
-    if (draft.request().minutes() <= longest.toMinutes()) {
+        athlete.available().stream()
+            .filter(draft.request()::isAt)
+            .map(Slot::time)
+            .max(Duration::compareTo)
+            .orElse(Duration.ZERO);
+    if (longest.isZero() || draft.request().minutes() <= longest.toMinutes()) {
       return true;
     }
     found.add(
@@ -147,7 +152,7 @@ final class WeekPlacing {
     Placement.Week fixed =
         new Placement.Week(
             week.first(),
-            athlete::availableOn,
+            athlete::slotsOn,
             hard.near(week.first(), before),
             PlanState.lastOfName(before.sessions()));
     List<Placement.Request> requests =
@@ -310,7 +315,13 @@ final class WeekPlacing {
             .with(
                 "reason",
                 new PlacementReasons(search.fixed(), athlete, week.number())
-                    .conflict(draft.request(), facts)),
+                    .conflict(draft.request(), facts, refusesToShare(week, search))),
         missing);
+  }
+
+  /** Returns whether a session would share days if the athlete were old enough. */
+  private boolean refusesToShare(WeekContext week, Search search) {
+    return !new SharedDays(athlete).isOldEnough(week.first())
+        && search.drafts().stream().anyMatch(draft -> draft.session().share().isPresent());
   }
 }

@@ -217,7 +217,7 @@ final class WeekPlanner {
     RestOfWeek.Placed left = rest.place(reconciled.ahead(), drafts);
     for (RestOfWeek.Dated dated : left.dated()) {
       expansion
-          .dated(afterwards, dated.draft().session(), dated.day(), dated.because(), found)
+          .dated(afterwards, dated.draft().session(), dated.spot(), dated.because(), found)
           .ifPresent(
               session -> {
                 dated
@@ -256,17 +256,14 @@ final class WeekPlanner {
   }
 
   private static List<DatedSession> sorted(List<DatedSession> some) {
-    return some.stream()
-        .sorted(Comparator.comparing(DatedSession::date).thenComparing(DatedSession::name))
-        .toList();
+    return some.stream().sorted(DatedSession.IN_ORDER).toList();
   }
 
   /** Returns whether every day of the week on which the athlete trains is spent away. */
   private boolean isAwayAllWeek(LocalDate first) {
-    return first
-        .datesUntil(first.plusDays(7))
-        .filter(day -> athlete.available().containsKey(day.getDayOfWeek()))
-        .allMatch(athlete::isAway);
+    List<LocalDate> week = first.datesUntil(first.plusDays(7)).toList();
+    return week.stream().anyMatch(athlete::losesDayAway)
+        && week.stream().allMatch(day -> athlete.slotsOn(day).isEmpty());
   }
 
   private static Set<String> grips(List<DatedSession> sessions) {

@@ -18,7 +18,6 @@ import gripwright.schedule.PlacementReason;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,7 +53,7 @@ final class WeekReconciliation {
     List<MissedSession> missed = new ArrayList<>();
     List<DatedSession> late = new ArrayList<>();
     List<DatedSession> ahead = new ArrayList<>(planned);
-    ahead.sort(Comparator.comparing(DatedSession::date));
+    ahead.sort(DatedSession.IN_ORDER);
     for (SessionMatches.Match match : matches.matches()) {
       ahead.remove(match.planned());
       if (open.contains(match.planned())) {
@@ -171,6 +170,16 @@ final class WeekReconciliation {
       exercises.clear();
     }
     return DatedSession.builder(line.date(), line.session(), mass, path)
+        .time(
+            happened
+                .planned()
+                .filter(planned -> planned.date().equals(line.date()))
+                .flatMap(DatedSession::time))
+        .place(
+            happened
+                .planned()
+                .filter(planned -> planned.date().equals(line.date()))
+                .flatMap(DatedSession::place))
         .week(week.number())
         .block(week.block().name())
         .blockWeek(week.blockWeek())

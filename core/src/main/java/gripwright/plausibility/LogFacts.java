@@ -116,9 +116,7 @@ final class LogFacts {
                     .ofLine("log.edge-missing", Severity.ADVICE, lines.get(0))
                     .with("edge", edge)
                     .with("dates", dates(lines))
-                    .with(
-                        "owned",
-                        Listing.of(Listing.Style.COMMAS, known.athlete().equipment().edges()))));
+                    .with("owned", Listing.of(Listing.Style.COMMAS, edges()))));
     return findings;
   }
 
@@ -217,7 +215,14 @@ final class LogFacts {
   }
 
   private boolean owns(Length edge) {
-    return known.athlete().equipment().edges().stream().anyMatch(owned -> same(owned, edge));
+    return edges().stream().anyMatch(owned -> same(owned, edge));
+  }
+
+  private List<Length> edges() {
+    return known.athlete().allEquipment().stream()
+        .flatMap(each -> each.edges().stream())
+        .distinct()
+        .toList();
   }
 
   private static boolean same(Length one, Length other) {

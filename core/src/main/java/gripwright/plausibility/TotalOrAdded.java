@@ -1,7 +1,6 @@
 package gripwright.plausibility;
 
 import gripwright.athlete.Athlete;
-import gripwright.athlete.Equipment;
 import gripwright.grip.FingerSet;
 import gripwright.grip.Setup;
 import gripwright.hand.Hands;
@@ -43,7 +42,11 @@ final class TotalOrAdded {
     }
     double mass = known.bodyMassOn(day).kilograms();
     double assist =
-        athlete.equipment().assist().map(Equipment.Steps::limit).orElse(Load.ZERO).kilograms();
+        athlete.allEquipment().stream()
+            .flatMap(each -> each.assist().stream())
+            .mapToDouble(steps -> steps.limit().kilograms())
+            .max()
+            .orElse(0);
     return load.kilograms() < mass * (1 - SCALES) - assist - TOLERANCE
         || load.kilograms() <= mass * HALF + TOLERANCE;
   }

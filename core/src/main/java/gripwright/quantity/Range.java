@@ -33,6 +33,10 @@ public enum Range {
   CLIMBING("time of climbing", Unit.MINUTE, 0, true, 57_600),
   /** The least time between two sessions. */
   GAP("gap between sessions", Unit.HOUR, 0, false, 31 * 86_400.0),
+  /** The least time between two sessions of a day, from the end of one to the start of the next. */
+  DAY_GAP("hours between two sessions of a day", Unit.HOUR, 4 * 3600.0, false, 86_400),
+  /** Weeks after which a time to train recurs. */
+  RECURRENCE("weeks after which a time recurs", Unit.WEEK, 0, true, 52 * 604_800.0),
   /** Length of a block. */
   BLOCK("length of a block", Unit.WEEK, 0, true, 520 * 604_800.0),
   /** Weeks between two steps. */

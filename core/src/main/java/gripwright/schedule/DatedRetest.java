@@ -8,6 +8,7 @@ import gripwright.plan.TestKind;
 import gripwright.quantity.Load;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -59,6 +60,8 @@ public final class DatedRetest {
   /** The components; lists are copied. */
   private record Parts(
       LocalDate date,
+      Optional<LocalTime> time,
+      Optional<String> place,
       int week,
       String block,
       List<Setup> setups,
@@ -128,6 +131,16 @@ public final class DatedRetest {
   /** Returns the day. */
   public LocalDate date() {
     return parts.date;
+  }
+
+  /** Returns the local time at which they begin, if the day says one. */
+  public Optional<LocalTime> time() {
+    return parts.time;
+  }
+
+  /** Returns the name of their place, if the day says one. */
+  public Optional<String> place() {
+    return parts.place;
   }
 
   /** Returns the plan week, from 1; 0 before the plan, above its last after it. */
@@ -241,6 +254,8 @@ public final class DatedRetest {
   /** Collects the components. Not thread-safe. */
   public static final class Builder {
     private LocalDate date;
+    private Optional<LocalTime> time = Optional.empty();
+    private Optional<String> place = Optional.empty();
     private int week;
     private String block;
     private List<Setup> setups;
@@ -265,6 +280,8 @@ public final class DatedRetest {
 
     private Builder(Parts copied) {
       date = copied.date;
+      time = copied.time;
+      place = copied.place;
       week = copied.week;
       block = copied.block;
       setups = copied.setups;
@@ -282,6 +299,20 @@ public final class DatedRetest {
     public Builder date(LocalDate value) {
       Objects.requireNonNull(value, "value");
       date = value;
+      return this;
+    }
+
+    /** Sets the local time at which they begin, if the day says one. */
+    public Builder time(Optional<LocalTime> value) {
+      Objects.requireNonNull(value, "value");
+      time = value;
+      return this;
+    }
+
+    /** Sets the name of their place, if the day says one. */
+    public Builder place(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      place = value;
       return this;
     }
 
@@ -384,6 +415,8 @@ public final class DatedRetest {
       return new DatedRetest(
           new Parts(
               date,
+              time,
+              place,
               week,
               block,
               setups,

@@ -3,6 +3,8 @@ package gripwright.schedule;
 import gripwright.finding.ModelPath;
 import gripwright.quantity.Load;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,6 +16,8 @@ public final class DatedSession {
   /** The components; lists are copied. */
   private record Parts(
       LocalDate date,
+      Optional<LocalTime> time,
+      Optional<String> place,
       int week,
       String block,
       int blockWeek,
@@ -33,6 +37,12 @@ public final class DatedSession {
       exercises = List.copyOf(exercises);
     }
   }
+
+  /** By day, then in the order of the day; those of a day without a time first, by name. */
+  public static final Comparator<DatedSession> IN_ORDER =
+      Comparator.comparing(DatedSession::date)
+          .thenComparing(session -> session.time().orElse(LocalTime.MIN))
+          .thenComparing(DatedSession::name);
 
   private final Parts parts;
 
@@ -60,6 +70,16 @@ public final class DatedSession {
   /** Returns the day. */
   public LocalDate date() {
     return parts.date;
+  }
+
+  /** Returns the local time at which it begins, if the day says one. */
+  public Optional<LocalTime> time() {
+    return parts.time;
+  }
+
+  /** Returns the name of its place, if the day says one. */
+  public Optional<String> place() {
+    return parts.place;
   }
 
   /** Returns the plan week, from 1; 0 for a session that is in no plan. */
@@ -163,6 +183,8 @@ public final class DatedSession {
   /** Collects the components. Not thread-safe. */
   public static final class Builder {
     private LocalDate date;
+    private Optional<LocalTime> time = Optional.empty();
+    private Optional<String> place = Optional.empty();
     private int week;
     private String block = "";
     private int blockWeek;
@@ -187,6 +209,8 @@ public final class DatedSession {
 
     private Builder(Parts copied) {
       date = copied.date;
+      time = copied.time;
+      place = copied.place;
       week = copied.week;
       block = copied.block;
       blockWeek = copied.blockWeek;
@@ -207,6 +231,20 @@ public final class DatedSession {
     public Builder date(LocalDate value) {
       Objects.requireNonNull(value, "value");
       date = value;
+      return this;
+    }
+
+    /** Sets the local time at which it begins, if the day says one. */
+    public Builder time(Optional<LocalTime> value) {
+      Objects.requireNonNull(value, "value");
+      time = value;
+      return this;
+    }
+
+    /** Sets the name of its place, if the day says one. */
+    public Builder place(Optional<String> value) {
+      Objects.requireNonNull(value, "value");
+      place = value;
       return this;
     }
 
@@ -310,6 +348,8 @@ public final class DatedSession {
       return new DatedSession(
           new Parts(
               date,
+              time,
+              place,
               week,
               block,
               blockWeek,

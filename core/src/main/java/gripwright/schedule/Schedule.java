@@ -3,7 +3,6 @@ package gripwright.schedule;
 import gripwright.athlete.Athlete;
 import gripwright.plan.Plan;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -152,7 +151,7 @@ public final class Schedule {
                             ? Stream.of(s)
                             : s.happened().get().planned().stream()),
             parts.missed.stream().map(MissedSession::planned))
-        .sorted(Comparator.comparing(DatedSession::date).thenComparing(DatedSession::name))
+        .sorted(DatedSession.IN_ORDER)
         .toList();
   }
 

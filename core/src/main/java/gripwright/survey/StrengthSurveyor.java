@@ -164,7 +164,7 @@ final class StrengthSurveyor {
     only.ifPresentOrElse(
         edges::add,
         () -> {
-          edges.addAll(athlete.equipment().edges());
+          athlete.allEquipment().forEach(each -> edges.addAll(each.edges()));
           of(way).forEach(test -> edges.add(test.setup().edge()));
         });
     return List.copyOf(edges);

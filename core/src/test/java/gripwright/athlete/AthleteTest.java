@@ -15,6 +15,8 @@ import gripwright.quantity.Load;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -78,6 +80,55 @@ class AthleteTest {
     assertEquals(Duration.ZERO, athlete.availableOn(monday));
     assertEquals(Duration.ofHours(1), athlete.availableOn(monday.plusWeeks(1)));
     assertEquals(Duration.ZERO, athlete.availableOn(monday.plusDays(1)));
+  }
+
+  @Test
+  void aNamedDateCountsBeforeAFromLineAndThatBeforeAWeekday() {
+    LocalDate monday = LocalDate.of(2027, 3, 1);
+    Slot later = from(monday.plusWeeks(2), Optional.of(monday.plusWeeks(5)), 2, 30);
+    Athlete athlete =
+        eira(LocalDate.of(1990, 1, 1))
+            .available(from(monday, Optional.empty(), 1, 45))
+            .available(later)
+            .available(Slot.on(monday.plusWeeks(2), Optional.empty(), Duration.ofMinutes(20)))
+            .away(new Athlete.Absence(monday, monday.plusWeeks(2), Optional.empty()))
+            .build();
+    assertEquals(Duration.ofMinutes(60), athlete.availableOn(monday.minusWeeks(1)));
+    assertEquals(Duration.ZERO, athlete.availableOn(monday), "away");
+    assertTrue(athlete.losesDayAway(monday));
+    assertEquals(
+        Duration.ofMinutes(20), athlete.availableOn(monday.plusWeeks(2)), "in spite of it");
+    assertFalse(athlete.losesDayAway(monday.plusWeeks(2)));
+    assertEquals(
+        Duration.ofMinutes(45), athlete.availableOn(monday.plusWeeks(3)), "the other week");
+    assertEquals(Duration.ofMinutes(30), athlete.availableOn(monday.plusWeeks(4)));
+    assertEquals(
+        Duration.ofMinutes(45), athlete.availableOn(monday.plusWeeks(6)), "after the last");
+  }
+
+  private static Slot from(LocalDate from, Optional<LocalDate> to, int every, int minutes) {
+    return new Slot(
+        new SlotDay.Weekly(DayOfWeek.MONDAY, Optional.of(new Span(from, to, every))),
+        Optional.empty(),
+        Duration.ofMinutes(minutes));
+  }
+
+  @Test
+  void slotsOfADayHaveTimesThatDoNotOverlap() {
+    LocalDate day = LocalDate.of(2027, 3, 1);
+    Duration hour = Duration.ofHours(1);
+    Athlete.Builder eira = eira(LocalDate.of(1990, 1, 1)).available(List.of());
+    eira.available(Slot.on(DayOfWeek.MONDAY, LocalTime.of(18, 0), hour));
+    eira.available(Slot.on(DayOfWeek.MONDAY, LocalTime.of(7, 0), hour));
+    assertEquals(
+        List.of(7, 18),
+        eira.build().slotsOn(day).stream().map(s -> s.at().orElseThrow().getHour()).toList());
+    eira.available(Slot.on(day, Optional.empty(), hour)); // counts alone
+    assertEquals(1, eira.build().slotsOn(day).size());
+    eira.available(Slot.on(DayOfWeek.MONDAY, LocalTime.of(17, 1), hour));
+    assertThrows(IllegalArgumentException.class, eira::build);
+    assertThrows(
+        IllegalArgumentException.class, () -> Slot.on(DayOfWeek.MONDAY, LocalTime.of(23, 1), hour));
   }
 
   @Test

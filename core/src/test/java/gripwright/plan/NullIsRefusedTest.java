@@ -49,6 +49,7 @@ import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -109,6 +110,7 @@ class NullIsRefusedTest {
     for (Object sample :
         new Object[] {
           "runa",
+          LocalTime.of(18, 0),
           Clause.of("cause.pain-of"),
           grip,
           edge,

@@ -1,5 +1,6 @@
 package gripwright.planning;
 
+import gripwright.athlete.Slot;
 import gripwright.grip.FingerSet;
 import gripwright.planning.placement.Placement;
 import gripwright.schedule.HardThing;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -101,7 +103,7 @@ public final class Calendars {
           new Placement.WeekDemand(
               new Placement.Week(
                   MONDAY.plusWeeks(w),
-                  day -> minutesOn(minutes, day),
+                  anytime(day -> minutesOn(minutes, day)),
                   List.of(
                       new Placement.HardDay(
                           MONDAY.plusDays(9), FingerSet.FOUR, new HardThing.Climbing())),
@@ -110,6 +112,14 @@ public final class Calendars {
               w == testWeek ? tests : List.of()));
     }
     return weeks;
+  }
+
+  /** Times of a week that have no time of day. */
+  public static Function<LocalDate, List<Slot>> anytime(Function<LocalDate, Duration> time) {
+    return day -> {
+      Duration of = time.apply(day);
+      return of.isZero() ? List.of() : List.of(Slot.on(day.getDayOfWeek(), of));
+    };
   }
 
   private static Duration minutesOn(List<Integer> minutes, LocalDate day) {
@@ -170,7 +180,7 @@ public final class Calendars {
           return false;
         }
       }
-      if (minutes > week.available().apply(one.day()).toMinutes()
+      if (minutes > week.longestOn(one.day())
           || (one.name().equals("a")
               && ChronoUnit.DAYS.between(LAST_A, one.day()) < one.gapDays())) {
         return false;
@@ -253,7 +263,7 @@ public final class Calendars {
     }
     long[] best = least;
     if (full) {
-      days.add(new Placement.Days(new ArrayList<>(), new ArrayList<>()));
+      days.add(new Placement.Days(new ArrayList<>(), new ArrayList<>(), List.of()));
       best = least(weeks, days, best);
       days.remove(days.size() - 1);
       return best;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gripwright.athlete.Injury;
+import gripwright.athlete.Slot;
 import gripwright.finding.Finding;
 import gripwright.finding.ModelPath;
 import gripwright.hand.Finger;
@@ -24,14 +25,11 @@ import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
 import gripwright.strength.PlausibleTests;
 import gripwright.wording.Words;
-import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -275,18 +273,15 @@ class ChangedSeasonInvariantProperties {
       @ForAll GeneratedSeason season,
       @ForAll @IntRange(max = 6) int dropped,
       @ForAll @IntRange(min = 20, max = 105) int percentOfTime) {
-    Map<DayOfWeek, Duration> less = new EnumMap<>(DayOfWeek.class);
-    List<DayOfWeek> days = List.copyOf(season.athlete().available().keySet());
-    season
-        .athlete()
-        .available()
-        .forEach(
-            (day, time) -> {
-              if (days.indexOf(day) != dropped) {
-                long minutes = time.toMinutes() * Math.min(100, percentOfTime) / 100;
-                less.put(day, Duration.ofMinutes(minutes));
-              }
-            });
+    List<Slot> less = new ArrayList<>();
+    List<Slot> days = season.athlete().available();
+    days.forEach(
+        slot -> {
+          if (days.indexOf(slot) != dropped) {
+            long minutes = slot.time().toMinutes() * Math.min(100, percentOfTime) / 100;
+            less.add(new Slot(slot.on(), slot.at(), Duration.ofMinutes(minutes)));
+          }
+        });
     // Of two days one may be before a test, and nobody knows of it when the week begins.
     CompiledPlan plan = season.ahead().compile();
     CompiledPlan shorter = season.ahead().available(less).compile();

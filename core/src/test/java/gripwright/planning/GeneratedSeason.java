@@ -2,6 +2,7 @@ package gripwright.planning;
 
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Injury;
+import gripwright.athlete.Slot;
 import gripwright.hand.Side;
 import gripwright.history.LogTimeline;
 import gripwright.log.Log;
@@ -14,8 +15,6 @@ import gripwright.quantity.Load;
 import gripwright.season.CompiledPlan;
 import gripwright.season.Planner;
 import gripwright.strength.StrengthTest;
-import java.time.DayOfWeek;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -166,11 +165,11 @@ public record GeneratedSeason(Athlete athlete, Log log, Plan plan) {
   }
 
   /** Returns the season of an athlete with other time to train. */
-  GeneratedSeason available(Map<DayOfWeek, Duration> time) {
+  GeneratedSeason available(List<Slot> time) {
     return new GeneratedSeason(athlete(athlete.injuries(), time), log, plan);
   }
 
-  private Athlete athlete(List<Injury> injuries, Map<DayOfWeek, Duration> available) {
+  private Athlete athlete(List<Injury> injuries, List<Slot> available) {
     return athlete.toBuilder().injuries(injuries).available(available).build();
   }
 

@@ -65,7 +65,7 @@ class RestOfWeekTest {
   }
 
   private static List<LocalDate> days(RestOfWeek.Placed placed) {
-    return placed.dated().stream().map(RestOfWeek.Dated::day).toList();
+    return placed.dated().stream().map(d -> d.spot().date()).toList();
   }
 
   private static final LocalDate TUESDAY = MONDAY.plusDays(1);

@@ -162,7 +162,12 @@ public final class HandFindings {
 
   /** Returns the athlete's edge, nearest in depth, on which the same hands take the grip. */
   private Optional<Length> otherEdge(Setup setup) {
-    List<Length> nearest = new ArrayList<>(athlete.equipment().edges());
+    List<Length> nearest =
+        new ArrayList<>(
+            athlete.allEquipment().stream()
+                .flatMap(each -> each.edges().stream())
+                .distinct()
+                .toList());
     double depth = setup.edge().millimetres();
     nearest.sort(
         Comparator.comparingDouble((Length e) -> Math.abs(e.millimetres() - depth))

@@ -184,12 +184,16 @@ public final class Prescription {
    * @param order position among the session's exercises, from 1
    * @param path place in the plan
    * @param rise the weeks in which its load may follow a higher test
+   * @param planned true if it is planned for the time at {@code at}; false for logged work, which
+   *     may have been at any place
+   * @param at name of the place, if there is one
    */
-  public record Place(LocalDate day, int order, ModelPath path, Rise rise) {
+  public record Place(
+      LocalDate day, int order, ModelPath path, Rise rise, boolean planned, Optional<String> at) {
 
     /** Returns the place of a logged exercise, whose load is fixed and follows no test. */
     public Place(LocalDate day, int order, ModelPath path) {
-      this(day, order, path, Rise.of(0));
+      this(day, order, path, Rise.of(0), false, Optional.empty());
     }
   }
 
@@ -208,11 +212,14 @@ public final class Prescription {
     LocalDate day = place.day();
     ModelPath path = place.path();
     Setup setup = exercise.setup(grip).withEdge(dose.edge());
-    if (!athlete.equipment().has(setup.edge())) {
-      findings.add(
+    Equipment equipment =
+        place.planned() ? athlete.equipmentAt(place.at()) : athlete.equipmentWith(setup.edge());
+    if (!equipment.has(setup.edge())) {
+      Finding missing =
           Finding.error("plan.edge-missing", path)
               .with("edge", setup.edge())
-              .with("owned", owned()));
+              .with("owned", owned(equipment));
+      findings.add(place.at().map(name -> missing.with("place", name)).orElse(missing));
       return Optional.empty();
     }
     Optional<Finding> outOfReach = hands.outOfReach(setup, path);
@@ -258,7 +265,7 @@ public final class Prescription {
     BelievedMaximum.Believed counts = believed.on(setup, day, rehabilitation, place.rise());
     Loading.Loaded loaded =
         loaded(
-            setup,
+            new Held(setup, equipment),
             dose,
             new Loading.Body(mass, light, counts, exact),
             strength,
@@ -299,19 +306,20 @@ public final class Prescription {
    * Returns the load of a test to failure that can be built, if it is known on a day.
    *
    * @param level a share of the maximum or of a test, a load, or body mass
-   * @param rise how fast loads may rise
+   * @param place where it is tested
    */
-  public Optional<Load> loadOf(Setup setup, Level level, LocalDate day, Rise rise) {
+  public Optional<Load> loadOf(Setup setup, Level level, Place place) {
+    LocalDate day = place.day();
     Optional<LocalDate> hurt = hurt(setup, day, false);
     Load mass = setup.lifting() ? Load.ZERO : bodyMassOn(day);
-    double share = believed.on(setup, day, false, rise).share();
+    double share = believed.on(setup, day, false, place.rise()).share();
     Optional<Load> wanted =
         level.accept(
             new TestLoad(
                 strengthOn(day, hurt).maximum(setup).map(e -> e.load().low().times(share)),
                 exactTest(setup, day, hurt).map(test -> test.result().greatest()),
                 mass));
-    return wanted.flatMap(load -> athlete.equipment().greatestUpTo(load, mass));
+    return wanted.flatMap(load -> athlete.equipmentAt(place.at()).greatestUpTo(load, mass));
   }
 
   /** Returns whether a load follows from a test in N, and not from kilograms that are written. */
@@ -348,7 +356,7 @@ public final class Prescription {
 
   /** Returns the loads of a dose; they are kept, since many days share the same knowledge. */
   private Loading.Loaded loaded(
-      Setup setup,
+      Held held,
       Dose dose,
       Loading.Body body,
       StrengthMap strength,
@@ -357,8 +365,9 @@ public final class Prescription {
     return loads
         .computeIfAbsent(dose, d -> new HashMap<>())
         .computeIfAbsent(
-            List.of(strength, body, failures),
+            List.of(strength, body, failures, held.equipment()),
             known -> {
+              Setup setup = held.setup();
               List<Derivation> why = new ArrayList<>();
               strength
                   .maximum(setup)
@@ -366,7 +375,7 @@ public final class Prescription {
                       estimate ->
                           why.addAll(KnownStrength.why(estimate, hurt, body.believed(), log)));
               return new Loading(
-                      athlete.equipment(), setup, dose, body, strength.curve(setup), failures)
+                      held.equipment(), setup, dose, body, strength.curve(setup), failures)
                   .load(why);
             });
   }
@@ -375,9 +384,17 @@ public final class Prescription {
     return postures.computeIfAbsent(setup, s -> Posture.of(hands.fits().of(s).values()));
   }
 
-  private String owned() {
+  /**
+   * What is held, and what its load is built with.
+   *
+   * @param setup grip, edge and hands
+   * @param equipment the edges and weights
+   */
+  private record Held(Setup setup, Equipment equipment) {}
+
+  private static String owned(Equipment equipment) {
     Set<String> edges = new LinkedHashSet<>();
-    athlete.equipment().edges().forEach(e -> edges.add(e.toString()));
+    equipment.edges().forEach(e -> edges.add(e.toString()));
     return String.join(", ", edges);
   }
 

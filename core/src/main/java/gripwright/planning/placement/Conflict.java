@@ -1,5 +1,6 @@
 package gripwright.planning.placement;
 
+import gripwright.athlete.Slot;
 import gripwright.budget.Meter;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Finds a smallest set of facts that together prevent a kind of session from getting all its days.
@@ -53,8 +55,14 @@ public final class Conflict {
   /** The session may be on some weekdays only. */
   record OnlyOn() implements Fact {}
 
+  /** The session may be at some places only. */
+  record OnlyAt() implements Fact {}
+
   /** The session needs a gap of more than a day. */
   record Gap() implements Fact {}
+
+  /** The session needs hours between it and another of the same day. */
+  record Apart() implements Fact {}
 
   /**
    * The time on a day is limited.
@@ -64,6 +72,7 @@ public final class Conflict {
   record TimeOn(LocalDate day) implements Fact {}
 
   private static final Duration ALL_DAY = Duration.ofDays(1);
+  private static final Duration A_MINUTE = Duration.ofMinutes(1);
 
   private final Placement.Week week;
   private final Placement.Request request;
@@ -126,13 +135,35 @@ public final class Conflict {
     if (request.gapDays() > 1) {
       facts.add(new Gap());
     }
+    if (request.share().isPresent()) {
+      facts.add(new Apart());
+    }
     for (int d = 0; d < 7; d++) {
       facts.add(new TimeOn(week.first().plusDays(d)));
     }
     if (!request.onlyOn().isEmpty()) {
       facts.add(new OnlyOn());
     }
+    if (!request.places().isEmpty()) {
+      facts.add(new OnlyAt());
+    }
     return facts;
+  }
+
+  /** Returns a day with all its time at every place, besides its own slots that have one. */
+  private List<Slot> anytime(LocalDate day) {
+    Slot allDay = Slot.on(day.getDayOfWeek(), ALL_DAY);
+    return Stream.of(
+            week.slots().apply(day).stream().filter(slot -> slot.at().isPresent()),
+            Stream.of(allDay),
+            Stream.concat(Stream.of(request), others.values().stream().flatMap(List::stream))
+                .flatMap(each -> each.places().stream())
+                .filter(place -> !place.isEmpty())
+                .distinct()
+                .sorted()
+                .map(allDay::atPlace))
+        .flatMap(slots -> slots)
+        .toList();
   }
 
   /** Returns whether all sessions fit if only these facts apply. */
@@ -149,7 +180,7 @@ public final class Conflict {
     Placement.Week relaxed =
         new Placement.Week(
             week.first(),
-            day -> facts.contains(new TimeOn(day)) ? week.available().apply(day) : ALL_DAY,
+            day -> facts.contains(new TimeOn(day)) ? week.slots().apply(day) : anytime(day),
             week.hardDays().stream().filter(h -> facts.contains(new HardOn(h))).toList(),
             last);
     Placement.Request milder =
@@ -159,7 +190,9 @@ public final class Conflict {
             facts.contains(new Gap()) ? request.gap() : Duration.ofDays(1),
             facts.contains(new Hard()) ? request.hardFingers() : Optional.empty(),
             List.of(),
-            facts.contains(new OnlyOn()) ? request.onlyOn() : List.of());
+            facts.contains(new OnlyOn()) ? request.onlyOn() : List.of(),
+            facts.contains(new Apart()) ? request.share() : request.share().map(time -> A_MINUTE),
+            facts.contains(new OnlyAt()) ? request.places() : Set.of());
     List<Placement.Request> requests = new ArrayList<>(Collections.nCopies(wanted, milder));
     others.forEach(
         (name, sessions) -> {

@@ -1,7 +1,9 @@
 package gripwright.planning.placement;
 
+import gripwright.athlete.Slot;
 import gripwright.budget.Meter;
 import gripwright.grip.FingerSet;
+import gripwright.schedule.DatedSession;
 import gripwright.schedule.HardThing;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -53,6 +55,10 @@ public final class Placement {
    * @param hardFingers fingers it works hard, if any
    * @param prefer weekdays to use first
    * @param onlyOn weekdays that it may be on; empty for any
+   * @param share least time from the end of another session of the same day to its start, or the
+   *     other way round; empty if it shares no day unless the other does
+   * @param places names of the places that it may be at, of which the empty one is no place; empty
+   *     for any
    */
   public record Request(
       String name,
@@ -60,7 +66,26 @@ public final class Placement {
       Duration gap,
       Optional<FingerSet> hardFingers,
       List<DayOfWeek> prefer,
-      List<DayOfWeek> onlyOn) {
+      List<DayOfWeek> onlyOn,
+      Optional<Duration> share,
+      Set<String> places) {
+
+    /** Copies the places. */
+    public Request {
+      places = Set.copyOf(places);
+    }
+
+    /** Creates a request that may be at any place. */
+    public Request(
+        String name,
+        int minutes,
+        Duration gap,
+        Optional<FingerSet> hardFingers,
+        List<DayOfWeek> prefer,
+        List<DayOfWeek> onlyOn,
+        Optional<Duration> share) {
+      this(name, minutes, gap, hardFingers, prefer, onlyOn, share, Set.of());
+    }
 
     /** Creates a request that may be on any weekday. */
     public Request(
@@ -70,6 +95,32 @@ public final class Placement {
         Optional<FingerSet> hardFingers,
         List<DayOfWeek> prefer) {
       this(name, minutes, gap, hardFingers, prefer, List.of());
+    }
+
+    /** Creates a request that shares no day. */
+    public Request(
+        String name,
+        int minutes,
+        Duration gap,
+        Optional<FingerSet> hardFingers,
+        List<DayOfWeek> prefer,
+        List<DayOfWeek> onlyOn) {
+      this(name, minutes, gap, hardFingers, prefer, onlyOn, Optional.empty());
+    }
+
+    /** Returns the least minutes to another session of the day; 0 if it shares none. */
+    int shareMinutes() {
+      return share.map(time -> (int) time.plusMinutes(1).minusNanos(1).toMinutes()).orElse(0);
+    }
+
+    /** Returns whether the session fits into a slot. */
+    public boolean fits(Slot slot) {
+      return slot.time().toMinutes() >= minutes && isAt(slot);
+    }
+
+    /** Returns whether the session may be at the place of a slot. */
+    public boolean isAt(Slot slot) {
+      return Placement.isAt(places, slot);
     }
 
     /** Returns whether the session may be on the weekday of a date. */
@@ -105,16 +156,29 @@ public final class Placement {
    * @param fingers the fingers they work
    * @param restedDays days since the last hard work, 2 or more
    * @param onlyOn the weekdays on which they may be; empty if on any
+   * @param places the places at which they may be, as in a request
    */
-  public record Tests(int minutes, FingerSet fingers, int restedDays, Set<DayOfWeek> onlyOn) {
-    /** Copies the weekdays. */
+  public record Tests(
+      int minutes, FingerSet fingers, int restedDays, Set<DayOfWeek> onlyOn, Set<String> places) {
+    /** Copies weekdays and places. */
     public Tests {
       onlyOn = Set.copyOf(onlyOn);
+      places = Set.copyOf(places);
+    }
+
+    /** Returns whether they may be where a session is. */
+    boolean isAt(DatedSession session) {
+      return places.isEmpty() || places.contains(session.place().orElse(""));
+    }
+
+    /** Returns whether they fit into a slot. */
+    boolean fits(Slot slot) {
+      return slot.time().toMinutes() >= minutes && Placement.isAt(places, slot);
     }
 
     /** Creates tests on any rested weekday. */
     public Tests(int minutes, FingerSet fingers) {
-      this(minutes, fingers, HARD_GAP_DAYS, Set.of());
+      this(minutes, fingers, HARD_GAP_DAYS, Set.of(), Set.of());
     }
 
     /** Returns whether hard work on a day leaves another day rested. */
@@ -128,13 +192,14 @@ public final class Placement {
    * The fixed data of a week.
    *
    * @param first first day of the week
-   * @param available minutes on a day
+   * @param slots the times of a day, in order of day; one without a time takes sessions one after
+   *     another, and one with a time begins one session
    * @param hardDays hard days near the week, including those in other weeks
    * @param lastOfName the last day of each session's name before this week
    */
   public record Week(
       LocalDate first,
-      Function<LocalDate, Duration> available,
+      Function<LocalDate, List<Slot>> slots,
       List<HardDay> hardDays,
       Map<String, LocalDate> lastOfName) {
 
@@ -142,6 +207,11 @@ public final class Placement {
     public Week {
       hardDays = List.copyOf(hardDays);
       lastOfName = Map.copyOf(lastOfName);
+    }
+
+    /** Returns the longest time on a day, in minutes; 0 if there is none. */
+    public long longestOn(LocalDate day) {
+      return slots.apply(day).stream().mapToLong(slot -> slot.time().toMinutes()).max().orElse(0);
     }
   }
 
@@ -162,12 +232,31 @@ public final class Placement {
   }
 
   /**
+   * A day and the slot of it in which a session is.
+   *
+   * @param date the day
+   * @param slot its slot
+   */
+  public record Spot(LocalDate date, Slot slot) {}
+
+  /**
    * The days of a week.
    *
    * @param sessions a day for each request, in the same order; empty if there was none left
    * @param tests the same for tests; empty if no rested day was left
+   * @param slots the slot of each session, in the same order
    */
-  public record Days(List<Optional<LocalDate>> sessions, List<Optional<LocalDate>> tests) {
+  public record Days(
+      List<Optional<LocalDate>> sessions,
+      List<Optional<LocalDate>> tests,
+      List<Optional<Slot>> slots) {
+
+    /** Returns the day and the slot of a session, if it has one. */
+    public Optional<Spot> spot(int session) {
+      return sessions
+          .get(session)
+          .flatMap(day -> slots.get(session).map(slot -> new Spot(day, slot)));
+    }
 
     /** Returns whether every session has a day. */
     boolean complete() {
@@ -239,7 +328,7 @@ public final class Placement {
     for (Optional<LocalDate> test : days.tests()) {
       free = later(free, test, HARD_GAP_DAYS);
     }
-    return next.datesUntil(free).anyMatch(day -> !demand.week().available().apply(day).isZero());
+    return next.datesUntil(free).anyMatch(day -> !demand.week().slots().apply(day).isEmpty());
   }
 
   private static LocalDate later(LocalDate free, Optional<LocalDate> day, int gap) {
@@ -251,10 +340,8 @@ public final class Placement {
    * be on the goal day.
    */
   public static boolean isOpen(Week week, Request request, LocalDate day) {
-    long minutes = week.available().apply(day).toMinutes();
-    return minutes > 0
-        && request.allows(day)
-        && minutes >= request.minutes()
+    return request.allows(day)
+        && week.slots().apply(day).stream().anyMatch(request::fits)
         && week.hardDays().stream().noneMatch(hard -> hard.isToBeFreshOn(day))
         && request
             .hardFingers()
@@ -270,9 +357,13 @@ public final class Placement {
 
   /** Returns whether there is time for tests on a day, and no fixed hard work within 48 h. */
   static boolean restsBefore(Week week, Tests tests, LocalDate day) {
-    return week.available().apply(day).toMinutes() >= tests.minutes()
+    return week.slots().apply(day).stream().anyMatch(tests::fits)
         && (tests.onlyOn().isEmpty() || tests.onlyOn().contains(day.getDayOfWeek()))
         && week.hardDays().stream().allMatch(h -> tests.restsOn(day, h.date()));
+  }
+
+  private static boolean isAt(Set<String> places, Slot slot) {
+    return places.isEmpty() || places.contains(slot.place().orElse(""));
   }
 
   private static long days(LocalDate one, LocalDate other) {

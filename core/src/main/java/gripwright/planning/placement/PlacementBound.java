@@ -1,5 +1,6 @@
 package gripwright.planning.placement;
 
+import gripwright.athlete.Slot;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -44,8 +45,7 @@ final class PlacementBound {
       int shortest = week.requests().stream().mapToInt(Placement.Request::minutes).min().orElse(1);
       for (int d = DAYS - 1; d >= 0; d--) {
         LocalDate day = week.week().first().plusDays(d);
-        long minutes = week.week().available().apply(day).toMinutes();
-        room[w][d] = room[w][d + 1] + (int) (minutes / Math.max(1, shortest));
+        room[w][d] = room[w][d + 1] + room(week.week().slots().apply(day), shortest);
       }
       for (Placement.Request request : week.requests()) {
         int name = names.indexOf(request.name());
@@ -57,6 +57,16 @@ final class PlacementBound {
       java.util.Arrays.fill(rested, 0, this.names, Integer.MAX_VALUE);
       later[w] = missing(w, 0, rested, this.names);
     }
+  }
+
+  /** Returns the most sessions that fit into a day: a slot with a time begins one. */
+  private static int room(List<Slot> slots, int shortest) {
+    int room = 0;
+    for (Slot slot : slots) {
+      int fit = (int) (slot.time().toMinutes() / Math.max(1, shortest));
+      room += slot.at().isPresent() ? Math.min(1, fit) : fit;
+    }
+    return room;
   }
 
   /**

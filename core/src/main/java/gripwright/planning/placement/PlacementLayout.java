@@ -39,7 +39,22 @@ record PlacementLayout(int names) {
     return 2 * names + 6;
   }
 
-  int size() {
+  /** The minute at which the last session of today ends, if it began at a known time. */
+  int endToday() {
     return 2 * names + 7;
+  }
+
+  /** The minutes that the last session of today keeps to others; 0 if it shares no day. */
+  int shareToday() {
+    return 2 * names + 8;
+  }
+
+  /** Whether a session of today shares no day unless the other does. */
+  int unsharedToday() {
+    return 2 * names + 9;
+  }
+
+  int size() {
+    return 2 * names + 10;
   }
 }

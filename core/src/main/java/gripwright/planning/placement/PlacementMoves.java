@@ -1,5 +1,6 @@
 package gripwright.planning.placement;
 
+import gripwright.athlete.Slot;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -19,6 +20,9 @@ final class PlacementMoves {
 
   private static final int UNPLACED = -1;
   private static final int MOST_TESTS = 30;
+
+  /** More than the slots of a day, each of which takes a minute or more. */
+  private static final int SLOTS = 1_500;
 
   /** Position of the first week in a cost. */
   private static final int FIRST_WEEK = 2;
@@ -94,9 +98,13 @@ final class PlacementMoves {
     Placement.WeekDemand week = weeks.get(number);
     LocalDate date = week.week().first().plusDays(day);
     List<Step> steps = new ArrayList<>();
-    for (Kind kind : kinds.get(number)) {
-      if (Placement.isOpen(week.week(), kind.request(), date)) {
-        steps.add(new SessionStep(kind, day, available(week, date)));
+    List<Slot> slots = week.week().slots().apply(date);
+    for (int s = 0; s < slots.size(); s++) {
+      for (Kind kind : kinds.get(number)) {
+        if (Placement.isOpen(week.week(), kind.request(), date)
+            && kind.request().fits(slots.get(s))) {
+          steps.add(new SessionStep(kind, day, s, slots.get(s)));
+        }
       }
     }
     for (int t = 0; t < tests(week); t++) {
@@ -105,10 +113,6 @@ final class PlacementMoves {
       }
     }
     return steps;
-  }
-
-  private static int available(Placement.WeekDemand week, LocalDate day) {
-    return (int) week.week().available().apply(day).toMinutes();
   }
 
   /** Returns the partial solution before anything is placed. */
@@ -131,14 +135,20 @@ final class PlacementMoves {
   private final class SessionStep implements Step {
     private final Kind kind;
     private final int day;
+    private final int number;
+    private final Slot slot;
     private final int available;
     private final int hard;
+    private final int share;
     private final boolean unpreferred;
 
-    SessionStep(Kind kind, int day, int available) {
+    SessionStep(Kind kind, int day, int number, Slot slot) {
       this.kind = kind;
       this.day = day;
-      this.available = available;
+      this.number = number;
+      this.slot = slot;
+      this.available = (int) slot.time().toMinutes();
+      this.share = kind.request().shareMinutes();
       this.hard = kind.request().hardFingers().map(f -> f.bits()).orElse(0);
       LocalDate date = weeks.get(0).week().first().plusDays(day); // weekdays repeat
       this.unpreferred =
@@ -153,7 +163,7 @@ final class PlacementMoves {
       boolean clash =
           done == kind.wanted()
               || now[kind.name()] < kind.request().gapDays()
-              || now[at.minutes()] + kind.request().minutes() > available
+              || (now[at.lastDay()] == day && !sharesDay(now))
               || now[at.testedToday()] == 1
               || (hard & (now[at.yesterday()] | now[at.today()])) != 0
               || (hard != 0 && now[at.testedYesterday()] == 1);
@@ -161,7 +171,7 @@ final class PlacementMoves {
         return Optional.empty();
       }
       PlacementWay placed = way.copy();
-      placed.days[kind.slot() + done] = day;
+      placed.days[kind.slot() + done] = day * SLOTS + number;
       placed.now[at.count(kind.name())]++;
       placed.now[kind.name()] = 0;
       placed.now[at.minutes()] += kind.request().minutes();
@@ -173,7 +183,23 @@ final class PlacementMoves {
       placed.cost[costs + 2] += before == UNPLACED || before == day ? 0 : 420 / (day - before);
       placed.cost[costs + 3] += day;
       placed.now[at.lastDay()] = day;
+      placed.now[at.shareToday()] = share;
+      if (slot.at().isPresent()) {
+        placed.now[at.endToday()] = slot.startMinute() + kind.request().minutes();
+        placed.now[at.unsharedToday()] |= share == 0 ? 1 : 0;
+      }
       return Optional.of(placed);
+    }
+
+    /** Returns whether the session may be on the day of another that is placed. */
+    private boolean sharesDay(int[] now) {
+      int apart = Math.max(share, now[at.shareToday()]);
+      if (slot.at().isEmpty()) {
+        return apart == 0 && now[at.minutes()] + kind.request().minutes() <= available;
+      }
+      return apart > 0
+          && (share > 0 || now[at.unsharedToday()] == 0)
+          && slot.startMinute() >= now[at.endToday()] + apart;
     }
   }
 
@@ -205,7 +231,7 @@ final class PlacementMoves {
       placed.now[at.tests()] |= 1 << test;
       placed.now[at.testedToday()] = 1;
       placed.now[at.today()] = hard;
-      placed.days[slot] = day;
+      placed.days[slot] = day * SLOTS;
       return Optional.of(placed);
     }
   }
@@ -221,6 +247,9 @@ final class PlacementMoves {
     now[at.minutes()] = 0;
     now[at.testedYesterday()] = now[at.testedToday()];
     now[at.testedToday()] = 0;
+    now[at.endToday()] = 0;
+    now[at.shareToday()] = 0;
+    now[at.unsharedToday()] = 0;
   }
 
   /** Counts what a week has not placed and moves to the next. */
@@ -255,20 +284,24 @@ final class PlacementMoves {
       Map<String, Integer> next = new HashMap<>();
       kinds.get(w).forEach(k -> next.put(k.request().name(), k.slot()));
       List<Optional<LocalDate>> sessions = new ArrayList<>();
+      List<Optional<Slot>> slots = new ArrayList<>();
       for (Placement.Request request : week.requests()) {
-        int slot = next.merge(request.name(), 1, Integer::sum) - 1;
-        sessions.add(date(week, best.days[slot]));
+        int spot = best.days[next.merge(request.name(), 1, Integer::sum) - 1];
+        sessions.add(date(week, spot));
+        slots.add(date(week, spot).map(day -> week.week().slots().apply(day).get(spot % SLOTS)));
       }
       List<Optional<LocalDate>> tests = new ArrayList<>();
       for (int t = 0; t < week.tests().size(); t++) {
         tests.add(t < MOST_TESTS ? date(week, best.days[firstTest[w] + t]) : Optional.empty());
       }
-      days.add(new Placement.Days(sessions, tests));
+      days.add(new Placement.Days(sessions, tests, slots));
     }
     return days;
   }
 
-  private static Optional<LocalDate> date(Placement.WeekDemand week, int day) {
-    return day == UNPLACED ? Optional.empty() : Optional.of(week.week().first().plusDays(day));
+  private static Optional<LocalDate> date(Placement.WeekDemand week, int spot) {
+    return spot == UNPLACED
+        ? Optional.empty()
+        : Optional.of(week.week().first().plusDays(spot / SLOTS));
   }
 }

@@ -4,9 +4,11 @@ import gripwright.athlete.Athlete;
 import gripwright.finding.Clause;
 import gripwright.finding.Listing;
 import gripwright.finding.Message;
+import gripwright.quantity.Numbers;
 import gripwright.schedule.HardThing;
 import gripwright.schedule.PlacementReason;
 import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -39,6 +41,15 @@ public final class PlacementReasons {
 
   /** Returns an explanation of the facts of a conflict, such as which days are left. */
   public Message conflict(Placement.Request request, Set<Conflict.Fact> facts) {
+    return conflict(request, facts, false);
+  }
+
+  /**
+   * Returns an explanation of the facts of a conflict.
+   *
+   * @param tooYoung whether days would be shared if the athlete were old enough
+   */
+  public Message conflict(Placement.Request request, Set<Conflict.Fact> facts, boolean tooYoung) {
     if (facts.isEmpty()) {
       return Clause.of("placement.costs-later");
     }
@@ -54,19 +65,34 @@ public final class PlacementReasons {
               "days",
               listed(request.onlyOn().stream().sorted().map(PlacementReasons::weekday).toList())));
     }
+    if (facts.contains(new Conflict.OnlyAt())) {
+      parts.add(
+          Clause.of(
+              "placement.only-at",
+              "places",
+              listed(request.places().stream().sorted().map(PlacementReasons::place).toList())));
+    }
     if (facts.contains(new Conflict.Gap())) {
       parts.add(Clause.of("placement.gap", "hours", request.gap().toHours()));
+    }
+    if (facts.contains(new Conflict.Apart())) {
+      request
+          .share()
+          .ifPresent(time -> parts.add(Clause.of("placement.apart", "hours", hours(time))));
+    }
+    if (tooYoung) {
+      parts.add(Clause.of("placement.too-young"));
     }
     some(facts, Conflict.Since.class)
         .forEach(since -> parts.add(Clause.of("placement.last-one", "day", named(since.last()))));
     parts.addAll(hard(facts));
     List<LocalDate> times = some(facts, Conflict.TimeOn.class).map(Conflict.TimeOn::day).toList();
-    List<LocalDate> away = times.stream().filter(this::wouldTrain).filter(athlete::isAway).toList();
+    List<LocalDate> away = times.stream().filter(athlete::losesDayAway).toList();
     if (!away.isEmpty()) {
       parts.add(Clause.of("placement.away", "days", weekdays(away)));
     }
     for (LocalDate day : times) {
-      long minutes = fixed.available().apply(day).toMinutes();
+      long minutes = fixed.longestOn(day);
       if (minutes > 0 && minutes < request.minutes()) {
         parts.add(
             new Clause(
@@ -96,12 +122,18 @@ public final class PlacementReasons {
     };
   }
 
-  private boolean wouldTrain(LocalDate day) {
-    return athlete.available().containsKey(day.getDayOfWeek());
+  private static Message place(String name) {
+    return name.isEmpty()
+        ? Clause.of("placement.no-place")
+        : Clause.of("placement.at-place", "place", name);
+  }
+
+  private static Object hours(Duration time) {
+    return Numbers.rounded(time.toSeconds() / 3600.0, 2);
   }
 
   private long minutesOn(LocalDate day) {
-    return fixed.available().apply(day).toMinutes();
+    return fixed.longestOn(day);
   }
 
   /**
@@ -174,10 +206,11 @@ public final class PlacementReasons {
   }
 
   /** Returns why a session is on a day. */
-  public PlacementReason.Found because(Placement.Request request, LocalDate day) {
+  public PlacementReason.Found because(Placement.Request request, Placement.Spot spot) {
+    LocalDate day = spot.date();
     LocalDate last = fixed.lastOfName().get(request.name());
     return new PlacementReason.Found(
-        fixed.available().apply(day).toMinutes(),
+        spot.slot().time().toMinutes(),
         request.minutes(),
         request.prefer().contains(day.getDayOfWeek()),
         last == null ? OptionalLong.empty() : OptionalLong.of(ChronoUnit.DAYS.between(last, day)),

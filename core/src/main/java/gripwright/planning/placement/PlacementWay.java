@@ -10,7 +10,7 @@ final class PlacementWay {
   /** The cost, the most important part first. */
   final long[] cost;
 
-  /** The day of each session of each week, then of each test. */
+  /** The day and slot of each session of each week, then of each test. */
   final int[] days;
 
   PlacementWay(int[] now, long[] cost, int[] days) {

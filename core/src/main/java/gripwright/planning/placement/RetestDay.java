@@ -1,6 +1,7 @@
 package gripwright.planning.placement;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Slot;
 import gripwright.grip.FingerSet;
 import gripwright.plan.PlannedTest;
 import gripwright.schedule.DatedSession;
@@ -8,10 +9,12 @@ import gripwright.schedule.HardThing;
 import gripwright.schedule.PlacementReason;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds the day of a week for tests: a rested one, or else that of the hardest session. */
 public final class RetestDay {
@@ -19,41 +22,58 @@ public final class RetestDay {
   private static final long A_DAY = Duration.ofDays(1).toSeconds();
 
   private final PlannedTest retest;
-  private final int minutes;
   private final Placement.Tests tests;
 
-  public RetestDay(PlannedTest retest, int minutes) {
+  /**
+   * Prepares the search.
+   *
+   * @param minutes how long the tests take
+   * @param places the places at which they may be, as in a request
+   */
+  public RetestDay(PlannedTest retest, int minutes, Set<String> places) {
     this.retest = retest;
-    this.minutes = minutes;
-    this.tests = new Placement.Tests(minutes, FingerSet.FOUR, restedDays(retest), retest.onlyOn());
+    this.tests =
+        new Placement.Tests(minutes, FingerSet.FOUR, restedDays(retest), retest.onlyOn(), places);
+  }
+
+  public RetestDay(PlannedTest retest, int minutes) {
+    this(retest, minutes, Set.of());
   }
 
   /**
    * The day found.
    *
    * @param day the day
+   * @param time the local time at which they begin, if the day says one
+   * @param place name of the place, if the day says one
    * @param displaced the session that the tests replace, if they have no day of their own
    * @param because the reason for this day
    */
-  public record Found(LocalDate day, Optional<DatedSession> displaced, PlacementReason because) {}
+  public record Found(
+      LocalDate day,
+      Optional<LocalTime> time,
+      Optional<String> place,
+      Optional<DatedSession> displaced,
+      PlacementReason because) {}
 
   public Optional<Found> find(
       LocalDate first, Athlete athlete, List<Placement.HardDay> hardDays, List<DatedSession> week) {
     for (int d = 0; d < 7; d++) {
       LocalDate day = first.plusDays(d);
-      if (athlete.availableOn(day).toMinutes() >= minutes
-          && allows(day)
-          && rested(day, hardDays, week)) {
+      Optional<Slot> slot = athlete.slotsOn(day).stream().filter(tests::fits).findFirst();
+      if (slot.isPresent() && allows(day) && rested(day, hardDays, week)) {
         return Optional.of(
             new Found(
                 day,
+                slot.get().at(),
+                slot.get().place(),
                 Optional.empty(),
                 new PlacementReason.Rested(
-                    athlete.availableOn(day).toMinutes(), retest.rested().toHours())));
+                    slot.get().time().toMinutes(), retest.rested().toHours())));
       }
     }
     return week.stream()
-        .filter(s -> allows(s.date()) && restedInstead(s, hardDays, week))
+        .filter(s -> allows(s.date()) && tests.isAt(s) && restedInstead(s, hardDays, week))
         .filter(
             s ->
                 hardDays.stream()
@@ -67,6 +87,8 @@ public final class RetestDay {
             hardest ->
                 new Found(
                     hardest.date(),
+                    hardest.time(),
+                    hardest.place(),
                     Optional.of(hardest),
                     new PlacementReason.InsteadOfHardest(retest.setups().size())));
   }

@@ -1,6 +1,5 @@
 package gripwright.rule.view;
 
-import gripwright.athlete.Equipment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.NavigableSet;
@@ -40,10 +39,10 @@ final class LoadRise {
 
   LoadRise(PlanView plan) {
     this.plan = plan;
-    Equipment equipment = plan.schedule.athlete().equipment();
     equipmentStep =
-        Stream.of(equipment.added(), equipment.assist())
-            .flatMap(steps -> steps.stream())
+        plan.schedule.athlete().allEquipment().stream()
+            .flatMap(each -> Stream.of(each.added(), each.assist()))
+            .flatMap(Optional::stream)
             .mapToDouble(steps -> steps.step().kilograms())
             .max()
             .orElse(0);

@@ -13,6 +13,16 @@ public record PairView(SessionView earlier, SessionView later) implements Subjec
     return (later.day - earlier.day) * SECONDS_PER_DAY;
   }
 
+  /**
+   * Returns the time from the end of the earlier to the start of the later, in seconds; if a time
+   * of day isn't known, that of the calendar days.
+   */
+  double pause() {
+    double end = earlier.startSecond + 60 * earlier.minutes;
+    double pause = gap() + later.startSecond - end;
+    return Double.isNaN(pause) ? gap() : pause;
+  }
+
   boolean sharedFingers() {
     return (earlier.fingerBits & later.fingerBits) != 0;
   }

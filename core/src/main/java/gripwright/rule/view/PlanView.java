@@ -133,7 +133,7 @@ public final class PlanView implements Subject {
     sessions = new ArrayList<>();
     exercises = new ArrayList<>();
     schedule.sessions().stream()
-        .sorted(Comparator.comparing(DatedSession::date))
+        .sorted(DatedSession.IN_ORDER)
         .forEach(s -> add(s, weeksByNumber.get(s.week())));
     events = events();
     addWarmUpsOfTests();

@@ -13,6 +13,7 @@ import gripwright.schedule.Happened;
 import gripwright.schedule.HoldChain;
 import gripwright.schedule.PlannedExercise;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -57,6 +58,13 @@ public final class SessionView implements Named, Subject {
   final boolean eased;
   final double minutes;
   final double bodyMass;
+
+  /** Name of the place; empty if there is none. */
+  final String placeName;
+
+  /** Seconds from midnight to its start; NaN if that isn't known. */
+  final double startSecond;
+
   private final AthleteView athlete;
   final List<ExerciseView> exercises = new ArrayList<>();
 
@@ -85,10 +93,22 @@ public final class SessionView implements Named, Subject {
       boolean hard,
       boolean eased,
       double minutes,
-      double bodyMass) {
+      double bodyMass,
+      Optional<LocalTime> time,
+      String place) {
     /** Returns the data of a test or of climbing. */
     static Facts unplanned(What what, LocalDate date, ModelPath path) {
-      return new Facts(what, date, what.toString(), path, true, false, Double.NaN, Double.NaN);
+      return new Facts(
+          what,
+          date,
+          what.toString(),
+          path,
+          true,
+          false,
+          Double.NaN,
+          Double.NaN,
+          Optional.empty(),
+          "");
     }
   }
 
@@ -104,6 +124,8 @@ public final class SessionView implements Named, Subject {
     eased = facts.eased();
     minutes = facts.minutes();
     bodyMass = facts.bodyMass();
+    placeName = facts.place();
+    startSecond = facts.time().map(time -> (double) time.toSecondOfDay()).orElse(Double.NaN);
     this.plan = plan;
     this.week = week;
     athlete = plan.athleteOn(date);
@@ -120,7 +142,9 @@ public final class SessionView implements Named, Subject {
                 dated.hard(),
                 dated.eased(),
                 dated.minutes(),
-                dated.bodyMass().kilograms()),
+                dated.bodyMass().kilograms(),
+                dated.time(),
+                dated.place().orElse("")),
             dated
                 .happened()
                 .flatMap(Happened::planned)

@@ -30,7 +30,7 @@ class ConflictTest {
       List<Placement.HardDay> hard,
       Map<String, LocalDate> last,
       Placement.Request... others) {
-    Placement.Week week = new Placement.Week(MONDAY, athlete::availableOn, hard, last);
+    Placement.Week week = new Placement.Week(MONDAY, athlete::slotsOn, hard, last);
     Set<Conflict.Fact> facts = new Conflict(week, request, wanted, List.of(others)).fewest();
     return Words.say(new PlacementReasons(week, athlete, 3).conflict(request, facts));
   }

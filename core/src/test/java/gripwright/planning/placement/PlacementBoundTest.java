@@ -39,7 +39,7 @@ class PlacementBoundTest {
           new Placement.WeekDemand(
               new Placement.Week(
                   MONDAY.plusWeeks(demand.size()),
-                  Skarvdal.ylva().build()::availableOn,
+                  Skarvdal.ylva().build()::slotsOn,
                   List.of(),
                   Map.of()),
               requests,

@@ -146,11 +146,13 @@ public class PlacementProperties {
                   Placement.Week less =
                       new Placement.Week(
                           week.first(),
-                          d -> {
-                            java.time.Duration time = week.available().apply(d);
-                            java.time.Duration most = java.time.Duration.ofMinutes(minutes);
-                            return d.equals(cut) && time.compareTo(most) > 0 ? most : time;
-                          },
+                          Calendars.anytime(
+                              d -> {
+                                java.time.Duration time =
+                                    java.time.Duration.ofMinutes(week.longestOn(d));
+                                java.time.Duration most = java.time.Duration.ofMinutes(minutes);
+                                return d.equals(cut) && time.compareTo(most) > 0 ? most : time;
+                              }),
                           week.hardDays(),
                           week.lastOfName());
                   return new Placement.WeekDemand(less, demand.requests(), demand.tests());

@@ -30,6 +30,10 @@ class PlacementReasonsTest {
     return new Placement.Request("s", minutes, Duration.ofHours(48), hard, List.of(prefer));
   }
 
+  private static Placement.Spot spot(LocalDate day) {
+    return new Placement.Spot(day, Skarvdal.ylva().build().slotsOn(day).get(0));
+  }
+
   private static Placement.HardDay hard(int day, FingerSet fingers, HardThing what) {
     return new Placement.HardDay(MONDAY.plusDays(day), fingers, what);
   }
@@ -37,7 +41,7 @@ class PlacementReasonsTest {
   private static PlacementReasons words(
       Athlete athlete, Map<String, LocalDate> last, Placement.HardDay... hard) {
     return new PlacementReasons(
-        new Placement.Week(MONDAY, athlete::availableOn, List.of(hard), last), athlete, 2);
+        new Placement.Week(MONDAY, athlete::slotsOn, List.of(hard), last), athlete, 2);
   }
 
   private static PlacementReasons words(Placement.HardDay... hard) {
@@ -50,15 +54,16 @@ class PlacementReasonsTest {
   void theReasonHasTheTimeOfTheDayAndTheLastSession() {
     assertEquals(
         "90 min free for 45 min",
-        Words.say(words().because(request(45, Optional.empty()), TUESDAY)));
+        Words.say(words().because(request(45, Optional.empty()), spot(TUESDAY))));
     assertEquals(
         "60 min free for 45 min, a preferred day",
-        Words.say(words().because(request(45, Optional.empty(), DayOfWeek.THURSDAY), THURSDAY)));
+        Words.say(
+            words().because(request(45, Optional.empty(), DayOfWeek.THURSDAY), spot(THURSDAY))));
     assertEquals(
         "60 min free for 45 min; 4 days after the last one",
         Words.say(
             words(Skarvdal.ylva().build(), Map.of("s", MONDAY.minusDays(1), "t", MONDAY))
-                .because(request(45, Optional.empty()), THURSDAY)));
+                .because(request(45, Optional.empty()), spot(THURSDAY))));
   }
 
   @Test
@@ -71,14 +76,14 @@ class PlacementReasonsTest {
     };
     assertEquals(
         "60 min free for 45 min; 3 days after session power",
-        Words.say(words(days).because(request(45, FOUR), THURSDAY)));
+        Words.say(words(days).because(request(45, FOUR), spot(THURSDAY))));
     FingerSet little = new FingerSet(FingerSet.FOUR.bits() & ~DRAG.fingers().bits());
     assertEquals(
         "60 min free for 45 min; 5 days after hard climbing",
-        Words.say(words(days).because(request(45, Optional.of(little)), THURSDAY)));
+        Words.say(words(days).because(request(45, Optional.of(little)), spot(THURSDAY))));
     assertEquals(
         "60 min free for 45 min",
-        Words.say(words(days).because(request(45, Optional.empty()), THURSDAY)));
+        Words.say(words(days).because(request(45, Optional.empty()), spot(THURSDAY))));
   }
 
   private static String reason(PlacementReasons words, Conflict.Fact... facts) {

@@ -41,7 +41,7 @@ class PlacementSearchTest {
       int week, List<Placement.Tests> tests, List<Placement.Request> requests) {
     return new Placement.WeekDemand(
         new Placement.Week(
-            MONDAY.plusWeeks(week), YLVA::availableOn, hardDays, week == 0 ? last : Map.of()),
+            MONDAY.plusWeeks(week), YLVA::slotsOn, hardDays, week == 0 ? last : Map.of()),
         requests,
         tests);
   }
@@ -157,7 +157,7 @@ class PlacementSearchTest {
     Athlete always = always();
     Placement.WeekDemand week =
         new Placement.WeekDemand(
-            new Placement.Week(MONDAY, always::availableOn, List.of(), Map.of()),
+            new Placement.Week(MONDAY, always::slotsOn, List.of(), Map.of()),
             List.of(request("s", 30, 24, HARD)),
             List.of(new Placement.Tests(30, FingerSet.FOUR)));
     Placement.Days days = new PlacementSearch(List.of(week)).search().first();

@@ -23,8 +23,7 @@ class PlacementTest {
   private static final LocalDate THURSDAY = MONDAY.plusDays(3);
 
   private static Placement.Week week(Placement.HardDay... hard) {
-    return new Placement.Week(
-        MONDAY, Skarvdal.ylva().build()::availableOn, List.of(hard), Map.of());
+    return new Placement.Week(MONDAY, Skarvdal.ylva().build()::slotsOn, List.of(hard), Map.of());
   }
 
   private static Placement.Request request(int minutes, int gap, Optional<FingerSet> hard) {

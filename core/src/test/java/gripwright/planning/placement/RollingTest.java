@@ -66,11 +66,12 @@ class RollingTest {
       Placement.Week week =
           new Placement.Week(
               first,
-              day -> {
-                int n = (int) Calendars.MONDAY.until(day, java.time.temporal.ChronoUnit.DAYS);
-                boolean gone = n < 0 || n >= away.length || away[n];
-                return Duration.ofMinutes(gone ? 0 : usual[n % 7]);
-              },
+              Calendars.anytime(
+                  day -> {
+                    int n = (int) Calendars.MONDAY.until(day, java.time.temporal.ChronoUnit.DAYS);
+                    boolean gone = n < 0 || n >= away.length || away[n];
+                    return Duration.ofMinutes(gone ? 0 : usual[n % 7]);
+                  }),
               hard,
               Map.of());
       List<Placement.Tests> tests =
@@ -141,7 +142,7 @@ class RollingTest {
     List<Placement.HardDay> hard = new ArrayList<>(demand.week().hardDays());
     hard.addAll(more);
     return new Placement.WeekDemand(
-        new Placement.Week(demand.week().first(), demand.week().available(), hard, last),
+        new Placement.Week(demand.week().first(), demand.week().slots(), hard, last),
         demand.requests(),
         demand.tests());
   }
@@ -201,11 +202,13 @@ class RollingTest {
           new Placement.WeekDemand(
               new Placement.Week(
                   Calendars.MONDAY.plusWeeks(w),
-                  day ->
-                      Duration.ofMinutes(
-                          List.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY).contains(day.getDayOfWeek())
-                              ? 90
-                              : 0),
+                  Calendars.anytime(
+                      day ->
+                          Duration.ofMinutes(
+                              List.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY)
+                                      .contains(day.getDayOfWeek())
+                                  ? 90
+                                  : 0)),
                   List.of(),
                   Map.of()),
               List.of(request, request),
@@ -235,7 +238,10 @@ class RollingTest {
         List.of(
             new Placement.WeekDemand(
                 new Placement.Week(
-                    Calendars.MONDAY, day -> Duration.ofMinutes(90), List.of(), Map.of()),
+                    Calendars.MONDAY,
+                    Calendars.anytime(day -> Duration.ofMinutes(90)),
+                    List.of(),
+                    Map.of()),
                 requests,
                 List.of()));
     Placement.Found found = new PlacementSearch(weeks).search();

@@ -65,10 +65,7 @@ class SolverTest {
       Expression[] minutes = new Expression[7];
       for (int d = 0; d < 7; d++) {
         LocalDate day = demand.week().first().plusDays(d);
-        minutes[d] =
-            model
-                .newExpression("minutes " + day)
-                .upper(demand.week().available().apply(day).toMinutes());
+        minutes[d] = model.newExpression("minutes " + day).upper(demand.week().longestOn(day));
       }
       for (Placement.Request request : kinds.values()) {
         Expression count =

@@ -132,6 +132,7 @@ class PropertyValuesTest {
         what training
         date 2027-01-08
         weekday fri
+        place\s
         minutes 2400
         intensity high
         hard yes
@@ -163,6 +164,7 @@ class PropertyValuesTest {
         what training
         date 2027-01-13
         weekday wed
+        place\s
         minutes 2400
         intensity low
         hard no
@@ -194,6 +196,7 @@ class PropertyValuesTest {
         what retest
         date 2027-01-24
         weekday sun
+        place\s
         minutes -
         intensity high
         hard yes
@@ -223,6 +226,7 @@ class PropertyValuesTest {
         earlier strength 4
         later power 8
         gap 345600
+        pause 345600
         shared-fingers yes
         shared-hard-fingers no
         plan winter

@@ -3,7 +3,11 @@ package gripwright.language;
 import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Equipment;
 import gripwright.athlete.Injury;
+import gripwright.athlete.Slot;
+import gripwright.athlete.SlotDay;
+import gripwright.athlete.Span;
 import gripwright.finding.WrittenReason;
 import gripwright.grip.Band;
 import gripwright.grip.Grip;
@@ -40,6 +44,7 @@ import gripwright.quantity.Load;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -112,6 +117,38 @@ final class Inventions {
     return DAY.minusDays(random.nextInt(400));
   }
 
+  /** Adds times of day, times in force for a while and single days. */
+  private void calendar(Athlete.Builder athlete) {
+    LocalTime evening = LocalTime.of(17 + random.nextInt(3), random.nextInt(60));
+    DayOfWeek weekday = one(DayOfWeek.values());
+    Span span =
+        new Span(
+            DAY.plusDays(random.nextInt(100)),
+            sometimes() ? Optional.of(DAY.plusDays(100 + random.nextInt(200))) : Optional.empty(),
+            1 + random.nextInt(3));
+    SlotDay inForce = new SlotDay.Weekly(weekday, Optional.of(span));
+    athlete
+        .available(
+            List.of(
+                Slot.on(DayOfWeek.TUESDAY, LocalTime.of(7, 0), Duration.ofMinutes(30)),
+                Slot.on(DayOfWeek.TUESDAY, evening, Duration.ofMinutes(75)),
+                Slot.on(DayOfWeek.THURSDAY, Duration.ofMinutes(90))))
+        .available(new Slot(inForce, Optional.of(evening), Duration.ofMinutes(45)).atPlace("loft"))
+        .equipmentAt(
+            "loft",
+            new Equipment(
+                List.of(Length.ofMillimetres(20), Length.ofMillimetres(tenths(21, 30))),
+                sometimes()
+                    ? Optional.of(new Equipment.Steps(Load.ofKilograms(1.25), Load.ofKilograms(60)))
+                    : Optional.empty(),
+                Optional.empty()))
+        .available(
+            Slot.on(
+                DAY.plusDays(random.nextInt(200)),
+                sometimes() ? Optional.of(evening) : Optional.empty(),
+                Duration.ofMinutes(60)));
+  }
+
   Athlete athlete(String name) {
     Athlete.Builder athlete =
         Athlete.named(name)
@@ -126,6 +163,9 @@ final class Inventions {
             .edge(Length.ofMillimetres(tenths(8, 19)))
             .available(DayOfWeek.MONDAY, Duration.ofMinutes(60))
             .available(one(DayOfWeek.values()), Duration.ofMinutes(30 + random.nextInt(90)));
+    if (sometimes()) {
+      calendar(athlete);
+    }
     Hand hand = hand();
     athlete.hand(hand);
     if (sometimes()) {
@@ -373,6 +413,7 @@ final class Inventions {
                 sometimes()
                     ? List.of(DayOfWeek.FRIDAY, DayOfWeek.TUESDAY, DayOfWeek.MONDAY)
                     : List.of())
+            .share(sometimes() ? Optional.of(Duration.ofHours(6)) : Optional.empty())
             .supervisedBy(sometimes() ? Optional.of("somebody") : Optional.empty())
             .build();
     if (!sometimes()) {

@@ -4,6 +4,7 @@ import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.athlete.Equipment;
+import gripwright.athlete.Span;
 import gripwright.compare.Arm;
 import gripwright.compare.Cohort;
 import gripwright.compare.Comparison;
@@ -324,6 +325,9 @@ record RangedJava(String what, DoubleFunction<?> of, boolean takesDoubles) {
                   "athlete", v -> new Athlete.ClimbingDay(DayOfWeek.FRIDAY, false, "easy", time(v)))
               .whole("log", v -> climbed(time(v), NONE, NONE));
       case GAP -> cases.whole("gap", v -> session(2, time(v)));
+      case DAY_GAP ->
+          cases.whole("share", v -> SessionPlan.of("strength", 2, LINE).sharingDays(time(v)));
+      case RECURRENCE -> cases.whole("span", v -> new Span(DAY, Optional.empty(), weeks(v)));
       case BLOCK -> cases.whole("block", v -> block(weeks(v)).build());
       case EVERY -> cases.whole("every", v -> new Advance.EveryWeeks(weeks(v)));
       case RETEST ->

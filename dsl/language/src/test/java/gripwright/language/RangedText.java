@@ -35,6 +35,7 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         }
         familiar half-crimp <familiar:12 months>
         available mon <available:90 min>, thu 90 min
+        <calendar:>
         climbing sat easy <climbing:60 min>
         equipment { edges 20 mm<edges:>  added <steps:1 kg steps to 60 kg> }
       }
@@ -272,6 +273,14 @@ record RangedText(DoubleFunction<String> text, DoublePredicate sayable) {
         texts.add(amount("line", unit, "2027-01-04 climbing hard %s"));
       }
       case GAP -> texts.add(amount("gap", unit));
+      case DAY_GAP ->
+          texts.add(
+              amount(
+                  "exercises",
+                  unit,
+                  "do own-holds on half-crimp edge 20 mm share days at least %s apart"));
+      case RECURRENCE ->
+          texts.add(amount("calendar", unit, "available from 2027-03-01 every %s wed 60 min"));
       case BLOCK -> texts.add(amount("block", unit));
       case EVERY -> texts.add(amount("advance", unit, "advance load 2 % every %s"));
       case RETEST -> {

@@ -154,7 +154,9 @@ final class SeasonText {
         .familiar()
         .forEach(f -> lines.add("familiar " + f.grip() + " " + months(f.experience())));
     List<String> days = new ArrayList<>();
-    athlete.available().forEach((d, t) -> days.add(word(d) + " " + t.toMinutes() + " min"));
+    athlete
+        .available()
+        .forEach(s -> days.add(word(s.on().weekday()) + " " + s.time().toMinutes() + " min"));
     lines.add("available " + String.join(", ", days));
     lines.add(equipment(athlete.equipment()));
     athlete

@@ -47,6 +47,7 @@ class LanguagePageTest {
   private static final Map<String, List<String>> AROUND =
       Map.of(
           "grip", List.of("", ""),
+          "grip athlete", List.of("language 1\nathlete a {\n", "}\n"),
           "grip plan", List.of("language 1\nplan p {\n", "}\n"),
           "grip block", List.of("language 1\nplan p {\nblock b 4 weeks {\n", "}\n}\n"),
           "grip session",

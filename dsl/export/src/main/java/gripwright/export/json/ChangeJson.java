@@ -179,8 +179,13 @@ final class ChangeJson {
 
     @Override
     public About sessionMoved(SessionChange.SessionMoved c) {
-      return About.session(
-          c.after(), null, c.before().date().toString(), c.after().date().toString());
+      return About.session(c.after(), null, moment(c.before()), moment(c.after()));
+    }
+
+    private static String moment(DatedSession session) {
+      return session.date()
+          + session.time().map(time -> " " + time).orElse("")
+          + session.place().map(place -> " at " + place).orElse("");
     }
 
     @Override

@@ -93,6 +93,8 @@ final class PlanJson {
 
   private static void session(JsonText json, CompiledPlan plan, DatedSession session) {
     json.field("date", session.date().toString());
+    session.time().ifPresent(time -> json.field("time", time.toString()));
+    session.place().ifPresent(place -> json.field("place", place));
     json.field("week", session.week());
     json.field("block", session.block());
     json.field("session", session.name());
@@ -327,6 +329,8 @@ final class PlanJson {
 
   private static void retest(JsonText json, DatedRetest retest) {
     json.field("date", retest.date().toString());
+    retest.time().ifPresent(time -> json.field("time", time.toString()));
+    retest.place().ifPresent(place -> json.field("place", place));
     json.field("week", retest.week());
     json.field("block", retest.block().isEmpty() ? null : retest.block());
     json.field(

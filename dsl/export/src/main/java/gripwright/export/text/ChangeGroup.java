@@ -124,7 +124,11 @@ record ChangeGroup(List<PlanChange> changes) {
           c.kind(),
           c.after().name(),
           c.before().date().getDayOfWeek(),
-          c.after().date().getDayOfWeek());
+          c.before().time(),
+          c.after().date().getDayOfWeek(),
+          c.after().time(),
+          c.before().place(),
+          c.after().place());
     }
 
     @Override

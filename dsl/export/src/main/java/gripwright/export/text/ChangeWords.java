@@ -315,17 +315,17 @@ final class ChangeWords {
   }
 
   private String moved(ChangeGroup group, SessionChange.SessionMoved one) {
-    LocalDate after = one.after().date();
-    LocalDate before = one.before().date();
+    DatedSession after = one.after();
+    DatedSession before = one.before();
     return group.changes().size() == 1
         ? words.say(
             "diff.session-moved",
             "session",
             one.after().name(),
             "after",
-            words.day(after),
+            moment(words.day(after.date()), after),
             "before",
-            words.day(before))
+            moment(words.day(before.date()), before))
         : words.say(
             "diff.sessions-moved",
             "session",
@@ -333,9 +333,21 @@ final class ChangeWords {
             "days",
             days(group),
             "after",
-            words.weekday(after),
+            moment(words.weekday(after.date()), after),
             "before",
-            words.weekday(before));
+            moment(words.weekday(before.date()), before));
+  }
+
+  private String moment(String day, DatedSession session) {
+    String timed =
+        session
+            .time()
+            .map(time -> words.say("diff.at", "day", day, "time", time.toString()))
+            .orElse(day);
+    return session
+        .place()
+        .map(place -> words.say("diff.at-place", "what", timed, "place", place))
+        .orElse(timed);
   }
 
   private String tests(ChangeGroup group, PlanChange.RetestChanged one) {

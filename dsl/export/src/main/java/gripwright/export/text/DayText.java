@@ -122,12 +122,16 @@ public final class DayText {
     page.gap();
     page.wrapped(
         "",
-        words.say(
-            "season.test",
-            "what",
-            new TestWords(words).what(retest),
-            "setups",
-            new TestWords(words).setups(retest)));
+        LogNotes.at(
+            words,
+            retest.time(),
+            retest.place(),
+            words.say(
+                "season.test",
+                "what",
+                new TestWords(words).what(retest),
+                "setups",
+                new TestWords(words).setups(retest))));
     page.wrapped(
         "  ",
         words.say("season.day-because", "reason", Page.clean(words.of(retest.placedBecause()))));

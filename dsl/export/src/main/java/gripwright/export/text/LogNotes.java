@@ -16,9 +16,11 @@ import gripwright.schedule.MissedSession;
 import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.season.LogChange;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Describes what the log shows about a plan: how sessions were trained and what that changed in the
@@ -99,8 +101,20 @@ final class LogNotes {
     };
   }
 
-  /** Returns a session's name, how it was done, its duration and whether it is hard. */
+  /** Returns what is at a time of day and at a place, with those that are known. */
+  static String at(Words words, Optional<LocalTime> time, Optional<String> place, String what) {
+    String there =
+        place.map(name -> words.say("season.at-place", "what", what, "place", name)).orElse(what);
+    return time.map(at -> words.say("season.at", "time", at.toString(), "what", there))
+        .orElse(there);
+  }
+
+  /** Returns a session's time and name, how it was done, its duration and whether it is hard. */
   String head(DatedSession session) {
+    return at(words, session.time(), session.place(), untimed(session));
+  }
+
+  private String untimed(DatedSession session) {
     return words.say(
         session.hard() ? "season.session-hard" : "season.session",
         "session",

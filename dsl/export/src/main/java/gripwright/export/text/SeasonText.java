@@ -364,14 +364,18 @@ public final class SeasonText {
   private void retest(DatedRetest retest) {
     page.wrapped(
         lead(retest.date()),
-        words.say(
-            retest.insteadOf().isEmpty() ? "season.test" : "season.test-instead",
-            "what",
-            new TestWords(words).what(retest),
-            "setups",
-            new TestWords(words).setups(retest),
-            "session",
-            retest.insteadOf()));
+        LogNotes.at(
+            words,
+            retest.time(),
+            retest.place(),
+            words.say(
+                retest.insteadOf().isEmpty() ? "season.test" : "season.test-instead",
+                "what",
+                new TestWords(words).what(retest),
+                "setups",
+                new TestWords(words).setups(retest),
+                "session",
+                retest.insteadOf())));
     new TestWords(words).addBody(page, "    ", retest, testTable);
   }
 

@@ -21,18 +21,21 @@ import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.Declaration;
 import gripwright.language.syntax.Note;
 import gripwright.language.syntax.Text;
+import gripwright.language.syntax.Word;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Checks an athlete. */
 final class AthleteCheck {
 
   private static final String[] REQUIRED = {
-    "born", "body-mass", "trained", "ability", "hand", "available", "equipment"
+    "born", "body-mass", "trained", "ability", "hand", "available"
   };
 
   private final Declaration.Athlete declaration;
@@ -40,6 +43,8 @@ final class AthleteCheck {
   private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Words words;
+  private final CalendarCheck calendar;
+  private final Set<String> places = new TreeSet<>();
   private final Once once;
   private final Athlete.Builder builder;
   private Optional<DateText> born = Optional.empty();
@@ -52,6 +57,7 @@ final class AthleteCheck {
     this.diagnostics = new Diagnostics(declared, ModelPath.of("athlete", name), findings);
     this.amounts = new Amounts(diagnostics);
     this.words = new Words(diagnostics);
+    this.calendar = new CalendarCheck(diagnostics);
     this.once = new Once(diagnostics);
     this.builder = Athlete.named(name);
   }
@@ -71,7 +77,11 @@ final class AthleteCheck {
     Items items = new Items();
     declaration.items().forEach(item -> item.accept(items));
     diagnostics.markInvalidIf(declaration.damaged());
+    calendar.requirePlaces(places, declaration.damaged());
     once.require(declaration.name(), "athlete", declaration.damaged(), REQUIRED);
+    if (calendar.isSomewhereUnnamed()) {
+      once.require(declaration.name(), "athlete", declaration.damaged(), "equipment");
+    }
     return diagnostics.sound() ? Optional.of(builder.build()) : Optional.empty();
   }
 
@@ -167,15 +177,7 @@ final class AthleteCheck {
     @Override
     public void available(AthleteItem.Available available) {
       once.seen(available, "available");
-      for (AthleteItem.DayTime day : available.days()) {
-        Optional<DayOfWeek> weekday = words.weekday(day.day());
-        Optional<Duration> time = amounts.time(day.time(), Slot.AVAILABLE);
-        if (weekday.isPresent()
-            && once.first(day.day(), "available-weekday", day.day().text())
-            && time.isPresent()) {
-          builder.available(weekday.get(), time.get());
-        }
-      }
+      calendar.slots(available).forEach(builder::available);
     }
 
     @Override
@@ -186,9 +188,12 @@ final class AthleteCheck {
     @Override
     public void away(AthleteItem.Away away) {
       Optional<LocalDate> from = afterBirth(away.from(), Terms.of("date-time-away"));
-      Optional<LocalDate> to = amounts.date(away.to());
-      amounts.inOrder(
-          away.from(), Terms.of("date-first-day-away"), away.to(), Terms.of("date-last-day-away"));
+      DateText last = away.to();
+      Optional<LocalDate> to = last == null ? from : amounts.date(last);
+      if (last != null) {
+        amounts.inOrder(
+            away.from(), Terms.of("date-first-day-away"), last, Terms.of("date-last-day-away"));
+      }
       if (diagnostics.sound() && from.isPresent() && to.isPresent()) {
         builder.away(new Absence(from.get(), to.get(), AthleteCheck.note(away.note())));
       }
@@ -196,7 +201,12 @@ final class AthleteCheck {
 
     @Override
     public void equipmentItem(AthleteItem.EquipmentItem equipment) {
-      once.first(equipment, "equipment");
+      Word place = equipment.place();
+      if (place == null) {
+        once.first(equipment, "equipment");
+      } else if (once.first(place, "equipment-at", place.text())) {
+        places.add(place.text());
+      }
       new EquipmentCheck(diagnostics, builder).check(equipment);
     }
   }

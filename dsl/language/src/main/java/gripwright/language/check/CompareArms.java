@@ -93,7 +93,13 @@ final class CompareArms {
     }
     PlanScope scope =
         new PlanScope(
-            diagnostics, tables.grips(), tables.protocols(), Set.of(), false, tables.budget());
+            diagnostics,
+            tables.grips(),
+            tables.protocols(),
+            Set.of(),
+            false,
+            new PlanPlaces(Set.of(), true),
+            tables.budget());
     return new ExerciseCheck(scope).check(line, Optional.empty());
   }
 

@@ -1,12 +1,15 @@
 package gripwright.language.check;
 
 import gripwright.athlete.Athlete;
+import gripwright.athlete.Equipment;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.AthleteItem;
 import gripwright.language.syntax.EquipmentPart;
+import gripwright.language.syntax.Word;
 import gripwright.quantity.Length;
 import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,6 +22,9 @@ final class EquipmentCheck implements EquipmentPart.Visitor {
   private final Amounts amounts;
   private final Athlete.Builder builder;
   private final Once once;
+  private final List<Length> edges = new ArrayList<>();
+  private Optional<Equipment.Steps> added = Optional.empty();
+  private Optional<Equipment.Steps> assist = Optional.empty();
 
   EquipmentCheck(Diagnostics diagnostics, Athlete.Builder builder) {
     this.diagnostics = diagnostics;
@@ -41,6 +47,12 @@ final class EquipmentCheck implements EquipmentPart.Visitor {
           "missing",
           "`edges`");
     }
+    Word place = item.place();
+    if (place == null) {
+      builder.edges(edges).added(added).assist(assist);
+    } else if (!edges.isEmpty()) {
+      builder.equipmentAt(place.text(), new Equipment(edges, added, assist));
+    }
   }
 
   @Override
@@ -53,7 +65,7 @@ final class EquipmentCheck implements EquipmentPart.Visitor {
     Optional<Length> edge = amounts.length(depth, Slot.EDGE);
     if (edge.isPresent()
         && once.first(depth, "edge", Numbers.plain(edge.get().millimetres(), 2) + " mm")) {
-      builder.edge(edge.get());
+      edges.add(edge.get());
     }
   }
 
@@ -79,9 +91,9 @@ final class EquipmentCheck implements EquipmentPart.Visitor {
           "limit",
           Amounts.written(steps.limit()));
     } else if (kind.equals("added")) {
-      builder.added(step.get(), limit.get());
+      added = Optional.of(new Equipment.Steps(step.get(), limit.get()));
     } else {
-      builder.assist(step.get(), limit.get());
+      assist = Optional.of(new Equipment.Steps(step.get(), limit.get()));
     }
   }
 }

@@ -103,7 +103,13 @@ final class PlanCheck {
 
   private PlanScope scope() {
     return new PlanScope(
-        diagnostics, tables.grips(), tables.protocols(), athletes, athletesKnown, tables.budget());
+        diagnostics,
+        tables.grips(),
+        tables.protocols(),
+        athletes,
+        athletesKnown,
+        PlanPlaces.of(tables, athletes, athletesKnown),
+        tables.budget());
   }
 
   private Optional<DateText> from() {

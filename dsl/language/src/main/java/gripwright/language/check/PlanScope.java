@@ -13,6 +13,7 @@ import java.util.Set;
  * @param protocols protocols
  * @param athletes names of the plan's athletes
  * @param athletesKnown false if some were reported as wrong, so that there may be more
+ * @param places the places of the plan's athletes
  * @param budget how large a plan may be
  */
 record PlanScope(
@@ -21,4 +22,5 @@ record PlanScope(
     Known<Protocol> protocols,
     Set<String> athletes,
     boolean athletesKnown,
+    PlanPlaces places,
     Budget budget) {}

@@ -4,6 +4,7 @@ import gripwright.grip.Grip;
 import gripwright.grip.Setup;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.Note;
+import gripwright.language.syntax.OnlyAt;
 import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.PlannedKind;
@@ -32,10 +33,12 @@ final class PlannedTestCheck {
   private final Diagnostics diagnostics;
   private final Amounts amounts;
   private final Known<Grip> grips;
+  private final PlanPlaces places;
 
   private final ExerciseCheck exercises;
 
   PlannedTestCheck(PlanScope scope) {
+    this.places = scope.places();
     this.diagnostics = scope.diagnostics();
     this.amounts = new Amounts(diagnostics);
     this.grips = scope.grips();
@@ -274,6 +277,14 @@ final class PlannedTestCheck {
         Optional<DayOfWeek> weekday = words.weekday(day);
         weekday.ifPresent(found -> changes.add(test -> test.onlyOn(found)));
       }
+    }
+
+    @Override
+    public void onlyAt(OnlyAt part) {
+      once.first(part, "only at");
+      places
+          .read(List.of(part), diagnostics)
+          .ifPresent(found -> changes.add(test -> found.forEach(test::onlyAt)));
     }
   }
 }

@@ -3,6 +3,7 @@ package gripwright.language.check;
 import gripwright.finding.Listing;
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.BlockPart.SessionItem;
+import gripwright.language.syntax.OnlyAt;
 import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Checks a session of a block. */
@@ -55,11 +57,15 @@ final class SessionCheck {
     Optional<List<DayOfWeek>> onlyOn =
         weekdays(
             sorted.onlyOn().stream().flatMap(part -> part.days().stream()).toList(), "weekday");
+    Optional<Duration> share = share(sorted.shareDays(), amounts);
     Optional<String> supervisedBy = new Reasons(diagnostics).supervisor(sorted.supervised());
     if (perWeek.isEmpty() || gap.isEmpty() || content.isEmpty() || prefer.isEmpty()) {
       return Optional.empty();
     }
-    if (onlyOn.isEmpty() || tooFewDays(item, sorted.onlyOn(), perWeek.get(), onlyOn.get())) {
+    Optional<Set<String>> onlyAt = scope.places().read(sorted.onlyAt(), diagnostics);
+    if (onlyAt.isEmpty()
+        || onlyOn.isEmpty()
+        || tooFewDays(item, sorted.onlyOn(), perWeek.get(), onlyOn.get())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -67,9 +73,21 @@ final class SessionCheck {
             .gap(gap.get())
             .prefer(prefer.get())
             .onlyOn(onlyOn.get())
+            .onlyAt(onlyAt.get())
+            .share(share)
             .only(only)
             .supervisedBy(supervisedBy)
             .build());
+  }
+
+  private Optional<Duration> share(List<SessionPart.ShareDays> parts, Amounts amounts) {
+    Once once = new Once(diagnostics);
+    Optional<Duration> share = Optional.empty();
+    for (SessionPart.ShareDays part : parts) {
+      once.first(part, "share");
+      share = amounts.time(part.apart(), Slot.DAY_GAP);
+    }
+    return share;
   }
 
   private void only(
@@ -89,6 +107,12 @@ final class SessionCheck {
     }
     for (OnlyOn onlyOn : inside.onlyOn()) {
       diagnostics.error(onlyOn, "value.misplaced", "what", "only on", "inside", "only for");
+    }
+    for (OnlyAt onlyAt : inside.onlyAt()) {
+      diagnostics.error(onlyAt, "value.misplaced", "what", "only at", "inside", "only for");
+    }
+    for (SessionPart.ShareDays share : inside.shareDays()) {
+      diagnostics.error(share, "value.misplaced", "what", "share days", "inside", "only for");
     }
     for (Supervised supervised : inside.supervised()) {
       diagnostics.error(

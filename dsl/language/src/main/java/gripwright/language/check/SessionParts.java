@@ -2,6 +2,7 @@ package gripwright.language.check;
 
 import gripwright.language.syntax.DefaultItem;
 import gripwright.language.syntax.Note;
+import gripwright.language.syntax.OnlyAt;
 import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.SessionPart;
 import gripwright.language.syntax.Supervised;
@@ -15,6 +16,8 @@ final class SessionParts implements SessionPart.Visitor {
   private final List<SessionPart.SessionOnlyFor> onlyFor = new ArrayList<>();
   private final List<SessionPart.Prefer> preferred = new ArrayList<>();
   private final List<OnlyOn> onlyOn = new ArrayList<>();
+  private final List<OnlyAt> onlyAt = new ArrayList<>();
+  private final List<SessionPart.ShareDays> shareDays = new ArrayList<>();
   private final List<Supervised> supervised = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
@@ -45,6 +48,15 @@ final class SessionParts implements SessionPart.Visitor {
 
   List<String> notes() {
     return notes;
+  }
+
+  /** Returns the statements of the only places. */
+  List<OnlyAt> onlyAt() {
+    return onlyAt;
+  }
+
+  List<SessionPart.ShareDays> shareDays() {
+    return shareDays;
   }
 
   List<Supervised> supervised() {
@@ -79,6 +91,16 @@ final class SessionParts implements SessionPart.Visitor {
   @Override
   public void prefer(SessionPart.Prefer part) {
     preferred.add(part);
+  }
+
+  @Override
+  public void onlyAt(OnlyAt part) {
+    onlyAt.add(part);
+  }
+
+  @Override
+  public void shareDays(SessionPart.ShareDays part) {
+    shareDays.add(part);
   }
 
   @Override

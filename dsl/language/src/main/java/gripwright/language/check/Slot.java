@@ -21,6 +21,8 @@ enum Slot implements Message {
   AVAILABLE(Range.AVAILABLE),
   CLIMBING(Range.CLIMBING),
   GAP(Range.GAP),
+  DAY_GAP(Range.DAY_GAP),
+  RECURRENCE(Range.RECURRENCE),
   BLOCK(Range.BLOCK),
   EVERY(Range.EVERY),
   RETEST(Range.RETEST),
@@ -113,6 +115,8 @@ enum Slot implements Message {
       case EASE -> 50;
       case RAMP -> 3;
       case RESTED -> 72;
+      case DAY_GAP -> 6;
+      case RECURRENCE -> 2;
       case TAPER -> 1;
       case REST_BETWEEN -> 5;
       case ANGLE_WITHIN -> 10;
@@ -143,6 +147,9 @@ enum Slot implements Message {
         case EFFORT, PAIN, LEVEL_EFFORT, CORRELATION -> "value.score";
         default -> "value.count";
       };
+    }
+    if (this == DAY_GAP) {
+      return "value.gap";
     }
     return unit == Unit.PERCENT
         ? "value.percent"

@@ -37,6 +37,8 @@ final class Columns {
           NodeKind.TEST,
           NodeKind.ATTEMPTS_COUNT,
           NodeKind.ONLY_ON,
+          NodeKind.ONLY_AT,
+          NodeKind.SHARE_DAYS,
           NodeKind.NO_TRAINING,
           NodeKind.WAIVE,
           NodeKind.REST_BETWEEN,

@@ -58,6 +58,9 @@ record Word(SyntaxToken token, NodeKind in, Gap gap) {
     if (before == null || is(",") || is(")") || is(":") || is(".")) {
       return false;
     }
+    if (before.is(":") && before.in == NodeKind.CLOCK) {
+      return false;
+    }
     if (before.is("(") || before.is(".") || (before.is("-") && SIGNED.contains(before.in))) {
       return false;
     }

@@ -157,11 +157,12 @@ public sealed interface AthleteItem extends Syntax
     }
   }
 
-  /** {@code available tue 75 min, ...}: the days that can be trained on. */
-  record Available(int id, List<DayTime> days) implements AthleteItem {
+  /** {@code available from DATE tue 18:00 75 min, ...}: the times that can be trained at. */
+  record Available(int id, @Nullable CalendarSpan span, List<DaySlot> slots)
+      implements AthleteItem {
     /** Copies the lists. */
     public Available {
-      days = List.copyOf(days);
+      slots = List.copyOf(slots);
     }
 
     @Override
@@ -170,8 +171,10 @@ public sealed interface AthleteItem extends Syntax
     }
   }
 
-  /** A weekday and the time there is. */
-  record DayTime(int id, Word day, Amount time) implements Syntax {}
+  /** A weekday or a date, when the time begins, how long it is and where. */
+  record DaySlot(
+      int id, CalendarDay day, @Nullable ClockTime clock, Amount time, @Nullable Word place)
+      implements Syntax {}
 
   /** {@code climbing wed easy 60 min, ...}: regular climbing besides the plan. */
   record ClimbingItem(int id, List<ClimbingDayTime> days) implements AthleteItem {
@@ -189,16 +192,18 @@ public sealed interface AthleteItem extends Syntax
   /** A weekday, how hard and how long the climbing is. */
   record ClimbingDayTime(int id, Word day, Word how, Amount time) implements Syntax {}
 
-  /** {@code away DATE to DATE}: days without training. */
-  record Away(int id, DateText from, DateText to, @Nullable Text note) implements AthleteItem {
+  /** {@code away DATE to DATE}: days without training, or one day. */
+  record Away(int id, DateText from, @Nullable DateText to, @Nullable Text note)
+      implements AthleteItem {
     @Override
     public void accept(Visitor visitor) {
       visitor.away(this);
     }
   }
 
-  /** {@code equipment { ... }}: edges and weights at hand. */
-  record EquipmentItem(int id, List<EquipmentPart> parts, boolean damaged) implements AthleteItem {
+  /** {@code equipment at home { ... }}: edges and weights at hand, at a place if one is named. */
+  record EquipmentItem(int id, @Nullable Word place, List<EquipmentPart> parts, boolean damaged)
+      implements AthleteItem {
     /** Copies the lists. */
     public EquipmentItem {
       parts = List.copyOf(parts);

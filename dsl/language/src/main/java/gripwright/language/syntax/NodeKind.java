@@ -36,6 +36,16 @@ public enum NodeKind {
   CLEARED,
   /** Grammar rule {@code available}. */
   AVAILABLE,
+  /** Grammar rule {@code span}. */
+  SPAN,
+  /** Grammar rule {@code slot}. */
+  SLOT,
+  /** Grammar rule {@code day}. */
+  DAY,
+  /** Grammar rule {@code clock}. */
+  CLOCK,
+  /** Grammar rule {@code atPlace}. */
+  AT_PLACE,
   /** Grammar rule {@code climbing}. */
   CLIMBING,
   /** Grammar rule {@code climbingDay}. */
@@ -182,6 +192,8 @@ public enum NodeKind {
   RESTED,
   /** Grammar rule {@code onlyOn}. */
   ONLY_ON,
+  /** Grammar rule {@code onlyAt}. */
+  ONLY_AT,
   /** Grammar rule {@code waive}. */
   WAIVE,
   /** Grammar rule {@code place}. */
@@ -242,6 +254,8 @@ public enum NodeKind {
   SESSION_BODY,
   /** Grammar rule {@code sessionItem}. */
   SESSION_ITEM,
+  /** Grammar rule {@code shareDays}. */
+  SHARE_DAYS,
   /** Grammar rule {@code sessionOnlyFor}. */
   SESSION_ONLY_FOR,
   /** Grammar rule {@code prefer}. */

@@ -11,7 +11,9 @@ public sealed interface SessionPart extends Syntax
         SessionPart.DoItem,
         SessionPart.SessionOnlyFor,
         SessionPart.Prefer,
-        OnlyOn {
+        SessionPart.ShareDays,
+        OnlyOn,
+        OnlyAt {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -36,8 +38,14 @@ public sealed interface SessionPart extends Syntax
     /** Visits preferred weekdays. */
     void prefer(Prefer part);
 
+    /** Visits the hours to other sessions of a day. */
+    void shareDays(ShareDays part);
+
     /** Visits the weekdays that a session may be on. */
     void onlyOn(OnlyOn part);
+
+    /** Visits the places that a session may be at. */
+    void onlyAt(OnlyAt part);
   }
 
   /**
@@ -85,6 +93,14 @@ public sealed interface SessionPart extends Syntax
     @Override
     public void accept(Visitor visitor) {
       visitor.sessionOnlyFor(this);
+    }
+  }
+
+  /** {@code share days at least 6 h apart}: it may be on a day that has another session. */
+  record ShareDays(int id, Amount apart) implements SessionPart {
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.shareDays(this);
     }
   }
 

@@ -8,7 +8,8 @@ public sealed interface TestPart extends Syntax
         TestPart.Attempts,
         TestPart.AttemptsCount,
         TestPart.Rested,
-        OnlyOn {
+        OnlyOn,
+        OnlyAt {
 
   /** Calls the visitor's method for this kind. */
   void accept(Visitor visitor);
@@ -35,6 +36,9 @@ public sealed interface TestPart extends Syntax
 
     /** Visits the weekdays. */
     void onlyOn(OnlyOn part);
+
+    /** Visits the places that the test may be at. */
+    void onlyAt(OnlyAt part);
   }
 
   /** {@code attempts 3 resting 5 min}: how often each setup is tried. */

@@ -14,6 +14,7 @@ import gripwright.language.syntax.Need;
 import gripwright.language.syntax.NodeKind;
 import gripwright.language.syntax.SyntaxNode;
 import gripwright.language.syntax.Word;
+import org.jspecify.annotations.Nullable;
 
 /** Reads statements about athletes, their hands and equipment, and about grips. */
 final class AthleteRecords {
@@ -43,9 +44,16 @@ final class AthleteRecords {
       case AVAILABLE ->
           new AthleteItem.Available(
               parts.id(node),
+              parts.spanIfAny(node),
               list(
-                  node.nodes(NodeKind.NAME_AMOUNT),
-                  n -> new AthleteItem.DayTime(parts.id(n), name(n), only(n))));
+                  node.nodes(NodeKind.SLOT),
+                  n ->
+                      new AthleteItem.DaySlot(
+                          parts.id(n),
+                          parts.day(in(n, NodeKind.DAY)),
+                          parts.clockIfAny(n),
+                          only(n),
+                          place(n))));
       case CLIMBING ->
           new AthleteItem.ClimbingItem(
               parts.id(node),
@@ -58,7 +66,7 @@ final class AthleteRecords {
           new AthleteItem.Away(
               parts.id(node),
               parts.date(in(node, 0)),
-              parts.date(in(node, 1)),
+              parts.dateAfter(node, "to"),
               parts.textIfAny(node));
       case EQUIPMENT -> equipment(node);
       case NOTE -> parts.note(node);
@@ -113,8 +121,9 @@ final class AthleteRecords {
 
   private AthleteItem equipment(SyntaxNode node) {
     int id = parts.id(node);
+    Word place = place(in(node, NodeKind.EQUIPMENT_HEADING));
     Parts.Body<EquipmentPart> body = parts.body(node, NodeKind.EQUIPMENT_BODY, this::equipmentPart);
-    return new AthleteItem.EquipmentItem(id, body.items(), body.damaged());
+    return new AthleteItem.EquipmentItem(id, place, body.items(), body.damaged());
   }
 
   private EquipmentPart equipmentPart(SyntaxNode node) {
@@ -174,6 +183,10 @@ final class AthleteRecords {
     SyntaxNode value = in(node, NodeKind.GRADE_VALUE);
     return new Expr.GradeLiteral(
         parts.id(scale.span().to(value.span())), parts.word(scale), parts.word(value));
+  }
+
+  private @Nullable Word place(SyntaxNode node) {
+    return node.node(NodeKind.AT_PLACE).map(this::name).orElse(null);
   }
 
   private Word name(SyntaxNode node) {

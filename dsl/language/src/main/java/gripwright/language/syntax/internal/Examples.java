@@ -54,6 +54,9 @@ final class Examples {
           Map.entry(GripParser.RULE_attempts, "attempts 3 resting 5 min"),
           Map.entry(GripParser.RULE_attemptsCount, "best counts"),
           Map.entry(GripParser.RULE_rested, "rested 72 h"),
+          Map.entry(GripParser.RULE_shareDays, "share days at least 6 h apart"),
+          Map.entry(GripParser.RULE_onlyAt, "only at home"),
+          Map.entry(GripParser.RULE_equipmentHeading, "equipment at home {"),
           Map.entry(GripParser.RULE_onlyOn, "only on tue, thu"),
           Map.entry(GripParser.RULE_noTraining, "no training"),
           Map.entry(

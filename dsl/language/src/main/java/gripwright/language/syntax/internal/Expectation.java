@@ -36,7 +36,7 @@ final class Expectation {
           Map.entry(GripParser.RULE_handBreadth, "length"),
           Map.entry(GripParser.RULE_fingerMeasure, "length-or-an-angle"),
           Map.entry(GripParser.RULE_knuckles, "length"),
-          Map.entry(GripParser.RULE_available, "time"),
+          Map.entry(GripParser.RULE_slot, "time-such-as-75-min"),
           Map.entry(GripParser.RULE_familiar, "time"),
           Map.entry(GripParser.RULE_climbingDay, "time"),
           Map.entry(GripParser.RULE_climbingLine, "time"),
@@ -52,11 +52,14 @@ final class Expectation {
           Map.entry(GripParser.RULE_placeExercise, "number"),
           Map.entry(GripParser.RULE_failureTest, "load-or-a-time"),
           Map.entry(GripParser.RULE_rested, "time"),
+          Map.entry(GripParser.RULE_shareDays, "time"),
           Map.entry(GripParser.RULE_testTime, "number-of-weeks"),
           Map.entry(GripParser.RULE_holdTest, "time-or-a-load"),
           Map.entry(GripParser.RULE_effort, "number-from-0-to-10"),
           Map.entry(GripParser.RULE_pain, "number-from-0-to-10"),
           Map.entry(GripParser.RULE_painLine, "number-from-0-to-10"),
+          Map.entry(GripParser.RULE_span, "number-of-weeks"),
+          Map.entry(GripParser.RULE_clock, "two-digits-of-a-time-such-as-18-00"),
           Map.entry(GripParser.RULE_language, "number-1"));
 
   private static final Map<Integer, String> NAMES =
@@ -80,6 +83,8 @@ final class Expectation {
           Map.entry(GripParser.RULE_introduce, "grips-name"),
           Map.entry(GripParser.RULE_retest, "grips-name"),
           Map.entry(GripParser.RULE_testHeading, "grips-name"),
+          Map.entry(GripParser.RULE_atPlace, "places-name"),
+          Map.entry(GripParser.RULE_onlyAt, "places-name"),
           Map.entry(GripParser.RULE_onlyOn, "weekday-such-as-tue"),
           Map.entry(GripParser.RULE_demand, "grips-name"),
           Map.entry(GripParser.RULE_familiar, "grips-name"),
@@ -91,6 +96,7 @@ final class Expectation {
           Map.entry(GripParser.RULE_ruleSets, "name-of-rules"),
           Map.entry(GripParser.RULE_ability, "scale-such-as-french"),
           Map.entry(GripParser.RULE_available, "weekday-such-as-tue"),
+          Map.entry(GripParser.RULE_slot, "weekday-such-as-tue"),
           Map.entry(GripParser.RULE_climbingDay, "weekday-or-how-hard-it-is"),
           Map.entry(GripParser.RULE_fingers, "finger"),
           Map.entry(GripParser.RULE_jointBand, "joint-such-as-pip"),
@@ -109,6 +115,7 @@ final class Expectation {
           GripParser.RULE_nameAmount,
           GripParser.RULE_angleRange,
           GripParser.RULE_date,
+          GripParser.RULE_day,
           GripParser.RULE_text);
 
   private Expectation() {}

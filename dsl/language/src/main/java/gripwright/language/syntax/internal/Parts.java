@@ -2,6 +2,9 @@ package gripwright.language.syntax.internal;
 
 import gripwright.language.source.Span;
 import gripwright.language.syntax.Amount;
+import gripwright.language.syntax.CalendarDay;
+import gripwright.language.syntax.CalendarSpan;
+import gripwright.language.syntax.ClockTime;
 import gripwright.language.syntax.DateText;
 import gripwright.language.syntax.NodeKind;
 import gripwright.language.syntax.Note;
@@ -164,6 +167,47 @@ final class Parts {
 
   @Nullable DateText asOf(SyntaxNode node) {
     return node.node(NodeKind.AS_OF).map(n -> date(in(n, NodeKind.DATE))).orElse(null);
+  }
+
+  /** Returns the date that follows a keyword, or null. */
+  @Nullable DateText dateAfter(SyntaxNode node, String keyword) {
+    SyntaxNode found = after(node, keyword);
+    return found == null ? null : date(found);
+  }
+
+  @Nullable CalendarSpan spanIfAny(SyntaxNode node) {
+    return node.node(NodeKind.SPAN)
+        .map(
+            span ->
+                new CalendarSpan(
+                    id(span),
+                    date(in(span, NodeKind.DATE)),
+                    dateAfter(span, "to"),
+                    amountIfAny(span, "every")))
+        .orElse(null);
+  }
+
+  CalendarDay day(SyntaxNode node) {
+    return new CalendarDay(
+        id(node),
+        node.node(NodeKind.DATE).isPresent() ? null : word(node),
+        node.node(NodeKind.DATE).map(this::date).orElse(null));
+  }
+
+  @Nullable ClockTime clockIfAny(SyntaxNode node) {
+    return node.node(NodeKind.CLOCK).map(this::clock).orElse(null);
+  }
+
+  ClockTime clock(SyntaxNode node) {
+    List<String> digits =
+        node.children().stream()
+            .filter(child -> child instanceof SyntaxToken token && token.kind() == TokenKind.NUMBER)
+            .map(child -> ((SyntaxToken) child).text())
+            .toList();
+    if (digits.size() != 2) {
+      throw new Incomplete();
+    }
+    return new ClockTime(id(node), digits.get(0), digits.get(1));
   }
 
   Amount amount(SyntaxNode node) {

@@ -7,6 +7,7 @@ import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.BlockPart;
 import gripwright.language.syntax.Condition;
 import gripwright.language.syntax.NodeKind;
+import gripwright.language.syntax.OnlyAt;
 import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.Place;
 import gripwright.language.syntax.PlanItem;
@@ -240,7 +241,10 @@ final class PlanRecords {
         yield new SessionPart.SessionOnlyFor(id, athletes, body.items(), body.damaged());
       }
       case PREFER -> new SessionPart.Prefer(parts.id(node), parts.names(node));
+      case SHARE_DAYS ->
+          new SessionPart.ShareDays(parts.id(node), parts.amount(Parts.in(node, NodeKind.AMOUNT)));
       case ONLY_ON -> new OnlyOn(parts.id(node), parts.names(node));
+      case ONLY_AT -> new OnlyAt(parts.id(node), parts.names(node));
       case WARM_UP -> parts.warmUp(node);
       case REST_BETWEEN -> parts.restBetween(node);
       case WEIGH -> parts.weigh(node);

@@ -5,6 +5,7 @@ import static gripwright.language.syntax.internal.Parts.list;
 
 import gripwright.language.syntax.Amount;
 import gripwright.language.syntax.NodeKind;
+import gripwright.language.syntax.OnlyAt;
 import gripwright.language.syntax.OnlyOn;
 import gripwright.language.syntax.PlanItem;
 import gripwright.language.syntax.PlannedKind;
@@ -97,6 +98,7 @@ final class TestRecords {
       case ATTEMPTS_COUNT -> new TestPart.AttemptsCount(parts.id(node), node.has("best"));
       case RESTED -> new TestPart.Rested(parts.id(node), only(node));
       case ONLY_ON -> new OnlyOn(parts.id(node), parts.names(node));
+      case ONLY_AT -> new OnlyAt(parts.id(node), parts.names(node));
       case WARM_UP -> parts.warmUp(node);
       case EXERCISE -> exercise.apply(node);
       case NOTE -> parts.note(node);

@@ -4,12 +4,15 @@ import gripwright.athlete.Athlete;
 import gripwright.athlete.Athlete.Experience;
 import gripwright.athlete.Equipment;
 import gripwright.athlete.Injury;
+import gripwright.athlete.Slot;
+import gripwright.athlete.Span;
 import gripwright.hand.Finger;
 import gripwright.hand.FlexionRange;
 import gripwright.hand.Hand;
 import gripwright.hand.Joint;
 import gripwright.hand.Segment;
 import gripwright.quantity.Length;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,19 +44,57 @@ final class AthleteLines {
       out.add("familiar " + grip.grip() + " " + experience(grip.experience()));
     }
     athlete.injuries().forEach(this::injury);
-    out.list(
-        "available ",
-        athlete.available().entrySet(),
-        day -> Written.weekday(day.getKey()) + " " + Written.time(day.getValue()));
+    available(athlete.available());
     out.list(
         "climbing ",
         athlete.climbing(),
         day -> Written.weekday(day.day()) + " " + day.how() + " " + Written.time(day.time()));
     for (Athlete.Absence away : athlete.away()) {
-      out.add("away " + away.from() + " to " + away.to() + Written.quotedIfPresent(away.note()));
+      String to = away.to().equals(away.from()) ? "" : " to " + away.to();
+      out.add("away " + away.from() + to + Written.quotedIfPresent(away.note()));
     }
-    equipment(athlete.equipment());
+    athlete.plainEquipment().ifPresent(plain -> equipment("equipment {", plain));
+    athlete.equipmentAt().forEach((place, own) -> equipment("equipment at " + place + " {", own));
     out.add("}");
+  }
+
+  /** Writes a line for the weekdays, for each time that is in force for a while, and for dates. */
+  private void available(List<Slot> slots) {
+    out.list(
+        "available ",
+        slots.stream().filter(s -> s.on().span().isEmpty() && s.on().date().isEmpty()).toList(),
+        AthleteLines::slot);
+    slots.stream()
+        .flatMap(s -> s.on().span().stream())
+        .distinct()
+        .forEach(
+            span ->
+                out.list(
+                    "available " + span(span) + " ",
+                    slots.stream().filter(s -> s.on().span().equals(Optional.of(span))).toList(),
+                    AthleteLines::slot));
+    out.list(
+        "available ",
+        slots.stream().filter(s -> s.on().date().isPresent()).toList(),
+        AthleteLines::slot);
+  }
+
+  private static String span(Span span) {
+    return "from "
+        + span.from()
+        + span.to().map(day -> " to " + day).orElse("")
+        + (span.everyWeeks() > 1 ? " every " + span.everyWeeks() + " weeks" : "");
+  }
+
+  private static String slot(Slot slot) {
+    return slot.on()
+            .date()
+            .map(LocalDate::toString)
+            .orElseGet(() -> Written.weekday(slot.on().weekday()))
+        + slot.at().map(time -> " " + time).orElse("")
+        + " "
+        + Written.time(slot.time())
+        + slot.place().map(place -> " at " + place).orElse("");
   }
 
   private static String quoted(String text) {
@@ -79,8 +120,8 @@ final class AthleteLines {
             + Written.quotedIfPresent(injury.note()));
   }
 
-  private void equipment(Equipment equipment) {
-    out.add("equipment {");
+  private void equipment(String heading, Equipment equipment) {
+    out.add(heading);
     out.list("edges ", equipment.edges(), Written::length);
     equipment.added().ifPresent(steps -> steps("added ", steps));
     equipment.assist().ifPresent(steps -> steps("assist ", steps));

@@ -200,6 +200,10 @@ final class BlockLines {
             + " {");
     out.list("prefer ", session.prefer(), Written::weekday);
     out.list("only on ", session.onlyOn(), Written::weekday);
+    out.list("only at ", session.onlyAt(), place -> place);
+    session
+        .share()
+        .ifPresent(time -> out.add("share days at least " + Written.gap(time) + " apart"));
     session.supervisedBy().ifPresent(who -> out.add("supervised by " + Written.quoted(who)));
     SessionPlan.Content all = session.content();
     content(all.exercises(), warming(all), all.restBetween(), weights(all.exercises()));

@@ -55,6 +55,9 @@ final class TestLines {
                   .map(Written::weekday)
                   .collect(Collectors.joining(", ")));
     }
+    if (!test.onlyAt().isEmpty()) {
+      parts.add("only at " + String.join(", ", test.onlyAt()));
+    }
     test.exercises().forEach(exercise -> parts.add(BlockLines.exercise(exercise)));
     test.notes().forEach(note -> parts.add("note " + Written.quoted(note)));
     return parts;

@@ -85,6 +85,7 @@ WEEK           : 'week' ;
 LEAST          : 'least' ;
 APART          : 'apart' ;
 ONLY           : 'only' ;
+SHARE          : 'share' ;
 PREFER         : 'prefer' ;
 DO             : 'do' ;
 WITH           : 'with' ;

@@ -52,10 +52,15 @@ sex               : SEX name ;
 familiar          : FAMILIAR nameAmount ( COMMA nameAmount )* asOf? ;
 injury            : INJURY name name side? FROM date cleared? text? ;
 cleared           : CLEARED date ( BY text )? ;
-available         : AVAILABLE nameAmount ( COMMA nameAmount )* ;
+available         : AVAILABLE span? slot ( COMMA slot )* ;
+span              : FROM date ( TO date )? ( EVERY amount )? ;
+slot              : day clock? amount atPlace? ;
+day               : WORD | BAD_WORD | date ;
+clock             : NUMBER COLON NUMBER ;
+atPlace           : AT name ;
 climbing          : CLIMBING climbingDay ( COMMA climbingDay )* ;
 climbingDay       : name name amount ;
-away              : AWAY date TO date text? ;
+away              : AWAY date ( TO date )? text? ;
 asOf              : AS OF date ;
 nameAmount        : name amount ;
 note              : NOTE text ;
@@ -81,7 +86,7 @@ side              : LEFT | RIGHT ;
 finger            : INDEX | MIDDLE | RING | LITTLE | THUMB ;
 
 equipment         : equipmentHeading equipmentBody ;
-equipmentHeading  : EQUIPMENT ;
+equipmentHeading  : EQUIPMENT atPlace? ;
 equipmentBody     : LBRACE equipmentItem* RBRACE ;
 equipmentItem
     : edges
@@ -194,12 +199,14 @@ testItem
     | warmUp
     | exercise
     | onlyOn
+    | onlyAt
     | note
     ;
 attempts          : ATTEMPTS amount RESTING amount ;
 attemptsCount     : ( BEST | MEAN ) COUNTS ;
 rested            : RESTED amount ;
 onlyOn            : ONLY ON names ;
+onlyAt            : ONLY AT names ;
 waive             : WAIVE name IN place BECAUSE text ;
 place             : name placeWeek? placeSession? placeExercise? ;
 placeWeek         : WEEK amount ;
@@ -254,12 +261,15 @@ sessionItem
     | sessionOnlyFor
     | prefer
     | onlyOn
+    | onlyAt
+    | shareDays
     | warmUp
     | restBetween
     | weigh
     | supervised
     | note
     ;
+shareDays         : SHARE DAYS AT LEAST amount APART ;
 sessionOnlyFor    : onlyForHeading sessionBody ;
 prefer            : PREFER names ;
 exercise          : DO name with? ON target exerciseSetup asWarmUp? rehabilitation? text? ;
@@ -471,7 +481,7 @@ head
     | KNUCKLES | INDEX | MIDDLE | RING | LITTLE | THUMB | EDGES | ADDED | ASSIST | STEPS
     | FINGERS | FAMILY | CAUTION | NEEDS | INCLUDED | WITHIN | AIM | GIVEN | REPEAT | HOLD | UP
     | REST | FOR | TOWARDS | TAPER | DEMAND | BLOCK | RETEST | WAIVE | WEEKLY_RISE | MOST | WARM_UP
-    | EXERCISES | WEIGH | SUPERVISED | SESSION | PER | WEEK | LEAST | APART | ONLY | PREFER | DO | BEST
+    | EXERCISES | WEIGH | SUPERVISED | SESSION | PER | WEEK | LEAST | APART | ONLY | SHARE | PREFER | DO | BEST
     | EDGE | LIFTING | ALTERNATING | HANDS | REHABILITATION | ADVANCE | FIRST | LOAD | SETS | BY | WEEKLY | EVERY
     | WHEN | DONE | FULL | EFFORT | PAIN | TWICE | EASE | INTRODUCE | EXERCISE | BECAUSE | RULE
     | SEVERITY | PAIR | SESSIONS | REQUIRE | MESSAGE | SOURCE | NEVER | WAIVED | TEST
