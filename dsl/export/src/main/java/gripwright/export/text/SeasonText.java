@@ -330,16 +330,16 @@ public final class SeasonText {
 
   private void absence(Athlete.Absence absence) {
     String from = words.day(absence.from());
-    String to = words.day(absence.to());
+    String days =
+        absence.from().equals(absence.to())
+            ? from
+            : words.say("season.absence-days", "from", from, "to", words.day(absence.to()));
     page.wrapped(
         "  ",
         absence
             .note()
-            .map(
-                note ->
-                    words.say(
-                        "season.absence-note", "from", from, "to", to, "note", Page.clean(note)))
-            .orElseGet(() -> words.say("season.absence", "from", from, "to", to)));
+            .map(note -> words.say("season.absence-note", "days", days, "note", Page.clean(note)))
+            .orElseGet(() -> words.say("season.absence", "days", days)));
   }
 
   private void climbing(LocalDate day) {
