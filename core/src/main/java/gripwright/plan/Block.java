@@ -47,7 +47,7 @@ public final class Block {
       advances = List.copyOf(advances);
       eases = List.copyOf(eases);
       introductions = List.copyOf(introductions);
-      notes = List.copyOf(notes);
+      notes = List.copyOf(Objects.requireNonNull(notes, "notes"));
       boolean more = !advances.isEmpty() || !eases.isEmpty() || !introductions.isEmpty();
       if (sessions.isEmpty() && more) {
         throw new IllegalArgumentException("a block without a session");

@@ -49,7 +49,7 @@ public final class SessionPlan {
       Objects.requireNonNull(restBetween, "restBetween");
       Objects.requireNonNull(warmUpText, "warmUpText");
       exercises = List.copyOf(exercises);
-      notes = List.copyOf(notes);
+      notes = List.copyOf(Objects.requireNonNull(notes, "notes"));
       Range.EXERCISES.check(exercises.size());
       warmUp.ifPresent(Range.WARM_UP::check);
       restBetween.ifPresent(Range.REST_BETWEEN::check);

@@ -339,7 +339,7 @@ public final class DatedSession {
 
     /** Sets what the coach wrote about it for people. */
     public Builder notes(List<String> all) {
-      notes = List.copyOf(all);
+      notes = List.copyOf(Objects.requireNonNull(all, "all"));
       return this;
     }
 
