@@ -140,13 +140,12 @@ class TrialPlansTest {
           new Row(
               "added-weight-then-edges-2012",
               "strength-then-edges",
-              "4 weeks of added weight on 18 mm, then 4 on small edges; 10 s with 3 s in reserve"
-                  + " (from memory)",
+              "4 weeks of added weight on 18 mm, then 4 on small edges; 10 s with 3 s in reserve†",
               "4 sets, 3 min between, twice a week; 10 mm and its load"),
           new Row(
               "intermittent-holds-2019",
               "intermittent",
-              "8 weeks on 18 mm; 10 s on and 5 s off, 4 to 5 in a set, 60 s between (from memory)",
+              "8 weeks on 18 mm; 10 s on and 5 s off, 4 to 5 in a set, 60 s between†",
               "60 % max, 4 sets of 5, twice a week"),
           new Row(
               "three-intensities-2022",

@@ -161,7 +161,8 @@ final class Reporter {
             .with(atEnd ? "missing" : "found", found(token));
     String word = Vocabulary.isUnknownWord(token.getType()) ? scan.text(token) : "";
     Optional<String> meant =
-        token.getType() == GripParser.AND && possible.contains(GripParser.COMMA)
+        (token.getType() == GripParser.AND || Vocabulary.isWeekday(word))
+                && possible.contains(GripParser.COMMA)
             ? Optional.of(",")
             : possible.contains(GripParser.WORD)
                 ? Optional.empty()

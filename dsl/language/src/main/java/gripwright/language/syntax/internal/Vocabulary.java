@@ -9,12 +9,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.IntervalSet;
 import org.jspecify.annotations.Nullable;
 
 /** The meaning of token types: which are keywords and units, and how they are written. */
 final class Vocabulary {
+
+  private static final Set<String> WEEKDAYS =
+      Set.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
   private static final int FIRST_KEYWORD = GripLexer.LANGUAGE;
   private static final int LAST_KEYWORD = GripLexer.DATE - 1;
@@ -202,7 +206,15 @@ final class Vocabulary {
   /** Returns the keyword that a word most likely means. */
   static Optional<String> meant(String word, List<String> keywords) {
     String plain = plain(word);
+    if (isWeekday(plain)) {
+      return Optional.empty(); // right as it is
+    }
     return synonym(plain).filter(keywords::contains).or(() -> Nearest.to(plain, keywords));
+  }
+
+  /** Returns whether a word is a weekday, which is no keyword but has a meaning. */
+  static boolean isWeekday(String word) {
+    return WEEKDAYS.contains(word);
   }
 
   /** Returns the type of a keyword, which must be one. */
