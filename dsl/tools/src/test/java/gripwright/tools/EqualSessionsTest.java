@@ -58,7 +58,7 @@ final class EqualSessionsTest extends CommandLine {
   @Test
   void anotherEffortIsAnotherEntry() throws IOException {
     String monday = LOGGED.formatted("2027-01-11", "", 7);
-    assertEquals(2, firstWeek(monday, LOGGED.formatted("2027-01-14", "", 8)).size(), out());
+    assertEquals(2, firstWeek(monday, LOGGED.formatted("2027-01-14", "", 6)).size(), out());
   }
 
   @Test
