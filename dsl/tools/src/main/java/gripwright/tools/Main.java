@@ -13,6 +13,7 @@ import gripwright.tools.command.ExplainCommand;
 import gripwright.tools.command.FormatCommand;
 import gripwright.tools.command.GripsCommand;
 import gripwright.tools.command.LostOutput;
+import gripwright.tools.command.NewCommand;
 import gripwright.tools.command.ReviewCommand;
 import gripwright.tools.command.StrengthCommand;
 import gripwright.tools.command.UsageException;
@@ -34,6 +35,7 @@ public final class Main {
 
   private static final List<String> COMMANDS =
       List.of(
+          "new",
           "check",
           "compile",
           "format",
@@ -49,6 +51,7 @@ public final class Main {
       """
       gripwright plans finger-strength training from plan files.
 
+        gripwright new FOLDER        writes a starter project with comments
         gripwright check FILE...     reports mistakes in plans and points to check
         gripwright compile FILE      turns plans into dated sessions with every load
         gripwright format FILE...    puts plan files into the standard layout
@@ -134,6 +137,7 @@ public final class Main {
     return switch (command) {
       case "--help", "-h", "help" -> print(console, HELP);
       case "--version" -> print(console, "gripwright " + Version.text() + "\n");
+      case "new" -> help ? print(console, NewCommand.HELP) : NewCommand.run(rest, console);
       case "check" -> help ? print(console, CheckCommand.HELP) : CheckCommand.run(rest, console);
       case "compile" ->
           help ? print(console, CompileCommand.HELP) : CompileCommand.run(rest, console);

@@ -102,6 +102,7 @@ class PlainWordsTest {
   void messagesArePlain() throws IOException {
     check(files("core/src/main/resources", ".properties"), IN_TEXT, text -> without(KEYS, text));
     check(files("dsl/language/src/main/resources", ".grip"), IN_TEXT);
+    check(files("dsl/tools/src/main/resources", ".grip"), IN_TEXT);
   }
 
   @Test

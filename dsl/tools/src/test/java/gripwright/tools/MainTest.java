@@ -282,7 +282,7 @@ final class MainTest extends CommandLine {
 
   @Test
   void helpAndVersionAreResults() {
-    for (String command : List.of("check", "compile", "format", "grips", "explain")) {
+    for (String command : List.of("new", "check", "compile", "format", "grips", "explain")) {
       assertEquals(0, run(command, "--help"));
       assertTrue(out().startsWith("gripwright " + command), out());
     }

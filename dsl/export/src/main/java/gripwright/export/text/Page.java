@@ -22,6 +22,11 @@ final class Page {
     text.append(line.stripTrailing()).append('\n');
   }
 
+  /** Adds whole lines of another page. */
+  void block(String lines) {
+    text.append(lines);
+  }
+
   /** Adds an empty line. */
   void gap() {
     text.append('\n');

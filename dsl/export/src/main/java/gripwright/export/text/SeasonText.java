@@ -11,11 +11,9 @@ import gripwright.quantity.Load;
 import gripwright.quantity.Numbers;
 import gripwright.schedule.Caution;
 import gripwright.schedule.DatedRetest;
-import gripwright.schedule.DatedSession;
 import gripwright.schedule.MissedSession;
 import gripwright.schedule.Note;
 import gripwright.schedule.PlanWeek;
-import gripwright.schedule.PlannedExercise;
 import gripwright.season.CompiledPlan;
 import gripwright.wording.Wording;
 import java.time.Duration;
@@ -23,20 +21,16 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Writes a season for a coach: athlete and goal, the joint angles in each grip, then each week with
  * its days in order, the loads of every exercise, the findings about the week and its totals, and
- * the cautions at the end.
+ * the cautions at the end. Equal sessions of a week are one entry with their days.
  *
  * <p>Plain text only, at most 80 columns if names are of ordinary length; words and date formats
  * come from a message bundle. Stateless and thread-safe.
@@ -44,12 +38,12 @@ import java.util.stream.Stream;
 public final class SeasonText {
 
   private final CompiledPlan compiled;
-  private final Map<String, ExerciseTable> tables = new HashMap<>();
   private final ExerciseTable testTable;
   private final Words words;
   private final int dayWidth;
   private final WeekNotes notes;
   private final LogNotes log;
+  private final SessionEntries sessions;
   private final Page page = new Page();
 
   private SeasonText(
@@ -58,10 +52,8 @@ public final class SeasonText {
     this.words = words;
     dayWidth = words.dayWidth();
     log = new LogNotes(words);
-    compiled.sessions().stream()
-        .collect(Collectors.groupingBy(DatedSession::name))
-        .forEach((name, sessions) -> tables.put(name, new ExerciseTable(sessions, words)));
     testTable = new ExerciseTable(words, compiled.retests().stream().map(DatedRetest::exercises));
+    sessions = new SessionEntries(compiled, words);
     notes = new WeekNotes(compiled, words, source);
   }
 
@@ -315,8 +307,8 @@ public final class SeasonText {
         entries.add(new Entry(retest.date(), 2, () -> retest(retest)));
       }
     }
-    for (DatedSession session : compiled.sessionsOf(week.number())) {
-      entries.add(new Entry(session.date(), 3, () -> session(session)));
+    for (SessionEntries.Entry entry : sessions.of(week.number())) {
+      entries.add(new Entry(entry.days().get(0), 3, () -> sessions.add(page, entry)));
     }
     for (MissedSession missed : compiled.missed()) {
       if (missed.planned().week() == week.number()) {
@@ -401,26 +393,6 @@ public final class SeasonText {
             "to",
             words.day(first.plusDays(6))));
     tests.forEach(this::retest);
-  }
-
-  private void session(DatedSession session) {
-    List<String> protocols =
-        session.exercises().stream().map(PlannedExercise::protocol).distinct().toList();
-    String head = log.head(session);
-    page.wrapped(
-        lead(session.date()),
-        protocols.isEmpty()
-            ? head
-            : words.say(
-                "season.session-protocols", "session", head, "protocols", words.commas(protocols)));
-    compiled
-        .supervisorOf(session)
-        .filter(who -> !compiled.plan().supervisedBy().equals(Optional.of(who)))
-        .ifPresent(who -> page.wrapped("    ", supervised(who)));
-    log.addTexts(page, "    ", session);
-    ExerciseTable table = Objects.requireNonNull(tables.get(session.name()));
-    table.addAll(page, session.exercises());
-    log.addDone(page, session, compiled.timeline());
   }
 
   private String lead(LocalDate date) {

@@ -61,6 +61,9 @@ final class Arguments {
   static final Spec CODES = new Spec("codes", "KEYFILE");
   static final Spec DRIVERS = new Spec("drivers", "");
   static final Spec THREADS = new Spec("threads", "N");
+  static final Spec SQUAD = new Spec("squad", "N");
+  static final Spec UNITS = new Spec("units", "kg|lb");
+  static final Spec FROM = new Spec("from", "DATE");
 
   /** Options that take a number with a unit. */
   private static final List<String> AMOUNTS = List.of("--edge", "--load");

@@ -5,6 +5,7 @@ import gripwright.export.json.Provenance;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -17,7 +18,8 @@ import java.util.stream.Stream;
 
 /**
  * A folder for the files of one run. A list of them, {@value #MANIFEST}, lets a later run replace
- * them; a file that somebody else wrote or changed is never touched.
+ * them; a file that somebody else wrote or changed is never touched. The files of a new project
+ * have no such list, since they belong to the user from then on.
  */
 final class OutputFolder {
 
@@ -48,12 +50,34 @@ final class OutputFolder {
 
   private final Path folder;
   private final Map<String, String> texts;
+  private final boolean replaces;
   private final Disk disk;
 
-  private OutputFolder(Path folder, Map<String, String> texts, Disk disk) {
+  private OutputFolder(Path folder, Map<String, String> texts, boolean replaces, Disk disk) {
     this.folder = folder;
     this.texts = texts;
+    this.replaces = replaces;
     this.disk = disk;
+  }
+
+  /**
+   * Checks that a new project may be written into a folder, without writing anything.
+   *
+   * @param folder a new or an empty folder; its parent exists
+   * @param files texts by file name
+   * @throws UsageException if the folder has files or can't be used
+   */
+  static OutputFolder empty(Path folder, Map<String, String> files) throws UsageException {
+    return empty(folder, files, REAL);
+  }
+
+  static OutputFolder empty(Path folder, Map<String, String> files, Disk disk)
+      throws UsageException {
+    if (isThere(folder) && !isEmpty(folder)) {
+      throw new UsageException(
+          "the folder `" + folder + "` is not empty; name a new or an empty folder");
+    }
+    return new OutputFolder(folder, new LinkedHashMap<>(files), false, disk);
   }
 
   /**
@@ -73,26 +97,31 @@ final class OutputFolder {
       throw new IllegalArgumentException("a file called " + MANIFEST);
     }
     Manifest known = Manifest.of(Version.text(), Map.of());
-    if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-      if (!Files.isDirectory(folder)) {
-        throw new UsageException("cannot write into `" + folder + "`: it is not a folder");
-      }
-      if (!isEmpty(folder)) {
-        known = manifest(folder);
-        for (Map.Entry<String, String> file : files.entrySet()) {
-          checkFile(folder.resolve(file.getKey()), file.getValue(), known);
-        }
-      }
-    } else {
-      Path parent = folder.toAbsolutePath().getParent();
-      if (parent == null || !Files.isDirectory(parent)) {
-        throw new UsageException(
-            "cannot create the folder `" + folder + "`: there is no folder `" + parent + "`");
+    if (isThere(folder) && !isEmpty(folder)) {
+      known = manifest(folder);
+      for (Map.Entry<String, String> file : files.entrySet()) {
+        checkFile(folder.resolve(file.getKey()), file.getValue(), known);
       }
     }
     Map<String, String> all = new LinkedHashMap<>(files);
     all.put(MANIFEST, manifest(known, files));
-    return new OutputFolder(folder, all, disk);
+    return new OutputFolder(folder, all, true, disk);
+  }
+
+  /** Returns whether the folder exists; if it doesn't, it can be created. */
+  private static boolean isThere(Path folder) throws UsageException {
+    if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+      if (!Files.isDirectory(folder)) {
+        throw new UsageException("cannot write into `" + folder + "`: it is not a folder");
+      }
+      return true;
+    }
+    Path parent = folder.toAbsolutePath().getParent();
+    if (parent == null || !Files.isDirectory(parent)) {
+      throw new UsageException(
+          "cannot create the folder `" + folder + "`: there is no folder `" + parent + "`");
+    }
+    return false;
   }
 
   private static boolean isEmpty(Path folder) throws UsageException {
@@ -214,6 +243,9 @@ final class OutputFolder {
     private final Map<Path, Path> news = new LinkedHashMap<>();
 
     void replace(Path file, Path fresh) throws IOException {
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !replaces) {
+        throw new FileSystemException(file.toString(), null, "another program wrote it just now");
+      }
       if (Files.exists(file)) {
         Path old = Output.temporary(file);
         disk.move(file, old);

@@ -222,4 +222,47 @@ final class OutputFolderTest {
     assertEquals("a 2\r\n", there().get("a.csv"));
     assertFalse(there().keySet().stream().anyMatch(name -> name.endsWith(".tmp")));
   }
+
+  @Test
+  void aProjectIsWrittenWithoutAList() throws UsageException {
+    OutputFolder.empty(folder(), FIRST).write();
+    assertEquals(new TreeMap<>(FIRST), there());
+  }
+
+  @Test
+  void aProjectOverwritesNothing() throws UsageException, IOException {
+    Files.createDirectory(folder());
+    put("notes.txt", "mine");
+    UsageException refusal =
+        assertThrows(UsageException.class, () -> OutputFolder.empty(folder(), FIRST));
+    assertTrue(refusal.sentence().contains("is not empty"), refusal.sentence());
+    assertEquals(Map.of("notes.txt", "mine"), there());
+  }
+
+  @Test
+  void aFileThatAppearsAfterTheCheckIsKept() throws UsageException, IOException {
+    Files.createDirectory(folder());
+    OutputFolder project = OutputFolder.empty(folder(), FIRST);
+    put("b.csv", "mine");
+    UsageException refusal = assertThrows(UsageException.class, project::write);
+    assertTrue(refusal.sentence().endsWith("nothing was written"), refusal.sentence());
+    assertEquals(Map.of("b.csv", "mine"), there());
+  }
+
+  @Test
+  void aProjectThatCannotBeWrittenLeavesNothing() throws UsageException {
+    int steps = 0;
+    while (true) {
+      OutputFolder project = OutputFolder.empty(folder(), FIRST, new Failing(steps));
+      try {
+        project.write();
+        break;
+      } catch (UsageException e) {
+        assertTrue(e.sentence().endsWith("nothing was written"), e.sentence());
+        assertFalse(Files.exists(folder()), "step " + steps);
+        steps++;
+      }
+    }
+    assertEquals(4, steps, "two files, each written and moved");
+  }
 }
