@@ -146,7 +146,10 @@ public final class SessionText {
         : Optional.of(words.say(key, "time", ExerciseTable.time(time)));
   }
 
-  /** Returns what to put on or take off; from the least to the greatest if holds differ. */
+  /**
+   * Returns what to put on or take off; from the least to the greatest if holds differ. The total
+   * load is left out: it would show the athlete's body mass.
+   */
   private String load(PlannedExercise exercise) {
     List<Load> loads =
         exercise.steps().stream()
@@ -168,13 +171,12 @@ public final class SessionText {
       return words.say("calendar.lift", "load", total);
     }
     Load added = total.minus(exercise.bodyMass());
-    String change =
-        added.kilograms() == 0
-            ? words.say("calendar.body-mass")
-            : added.kilograms() > 0
-                ? words.say("calendar.put-on", "load", added)
-                : words.say("calendar.take-off", "load", exercise.bodyMass().minus(total));
-    return words.say("calendar.load", "change", change, "total", total);
+    if (added.kilograms() == 0) {
+      return words.say("calendar.body-mass");
+    }
+    return added.kilograms() > 0
+        ? words.say("calendar.put-on", "load", added)
+        : words.say("calendar.take-off", "load", exercise.bodyMass().minus(total));
   }
 
   private String withCautions(LocalDate day) {
