@@ -150,7 +150,7 @@ final class CalendarFile {
   /** Folds by bytes, between code points; the library counts characters. */
   private static String folded(String text) {
     StringBuilder out = new StringBuilder(text.length());
-    for (String line : text.split(END)) {
+    for (String line : text.lines().toList()) {
       int bytes = 0;
       for (int i = 0; i < line.length(); i += Character.charCount(line.codePointAt(i))) {
         int codePoint = line.codePointAt(i);

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The events of a compiled plan. */
 final class PlanEvents {
@@ -25,7 +26,7 @@ final class PlanEvents {
   private final Wording wording;
   private final Words words;
   private final LocalDate stamp;
-  private final Map<DatedSession, Integer> numbers = new IdentityHashMap<>();
+  private final IdentityHashMap<DatedSession, Integer> numbers = new IdentityHashMap<>();
   private final Map<List<String>, Integer> others = new HashMap<>();
 
   PlanEvents(CompiledPlan compiled, Pseudonyms names, Wording wording) {
@@ -97,11 +98,12 @@ final class PlanEvents {
 
   /** A planned session is identified by its place in the plan, another one only by its day. */
   private List<String> identity(DatedSession session) {
-    DatedSession planned = session.happened().flatMap(Happened::planned).orElse(session);
-    if (session.happened().isPresent() && planned == session) {
+    Optional<Happened> happened = session.happened();
+    if (happened.isPresent() && happened.get().planned().isEmpty()) {
       List<String> day = List.of("unplanned", session.date().toString(), session.name());
       return with(day, others.merge(day, 1, Integer::sum));
     }
+    DatedSession planned = happened.flatMap(Happened::planned).orElse(session);
     return with(place(planned), numbers.getOrDefault(planned, 1));
   }
 

@@ -17,7 +17,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import net.fortuna.ical4j.model.Property;
@@ -149,10 +148,10 @@ final class AthleteCalendarTest {
   void remindersAreBeforeTheDay() {
     String text = of(Season.thaw()).remindingBefore(Duration.ofMinutes(300)).text();
     assertEquals(
-        List.of(Optional.of(Duration.ofMinutes(-300))),
+        List.of("-PT300M"),
         ReadBack.events(text).stream()
             .flatMap(event -> event.getAlarms().stream())
-            .map(alarm -> alarm.getTrigger().map(trigger -> (Duration) trigger.getDuration()))
+            .map(alarm -> alarm.getRequiredProperty(Property.TRIGGER).getValue())
             .distinct()
             .toList());
     AthleteCalendar calendar = of(Season.thaw());
