@@ -148,7 +148,7 @@ final class AthleteCalendarTest {
   void remindersAreBeforeTheDay() {
     String text = of(Season.thaw()).remindingBefore(Duration.ofMinutes(300)).text();
     assertEquals(
-        List.of("-PT300M"),
+        List.of("-PT5H"),
         ReadBack.events(text).stream()
             .flatMap(event -> event.getAlarms().stream())
             .map(alarm -> alarm.getRequiredProperty(Property.TRIGGER).getValue())
