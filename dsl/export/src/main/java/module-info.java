@@ -4,8 +4,10 @@ module gripwright.export {
   requires transitive gripwright.core;
   requires com.fasterxml.jackson.core;
   requires java.xml;
+  requires net.sf.biweekly;
   requires org.apache.commons.csv;
 
+  exports gripwright.export.calendar;
   exports gripwright.export.csv;
   exports gripwright.export.json;
   exports gripwright.export.picture;

@@ -59,6 +59,7 @@ public final class Messages {
           "standard-caution",
           "standard-rule",
           "season",
+          "calendar",
           "grips",
           "strength",
           "reviewed",
@@ -71,7 +72,7 @@ public final class Messages {
       Pattern.compile(
           ".*\\.(message|hint|label)(\\..*)?"
               + "|(related|fit|hold|breach|review|common|term|caution|cause|derivation|placement"
-              + "|standard-caution|standard-rule|season|grips|strength|reviewed|diff|compared|methods"
+              + "|standard-caution|standard-rule|season|calendar|grips|strength|reviewed|diff|compared|methods"
               + "|study|page)\\..*");
 
   private static final Messages ENGLISH = new Messages(Locale.ROOT, Messages::load);

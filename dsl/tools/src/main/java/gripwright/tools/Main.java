@@ -3,6 +3,7 @@ package gripwright.tools;
 import gripwright.export.json.SarifLog;
 import gripwright.finding.Nearest;
 import gripwright.tools.command.AllocateCommand;
+import gripwright.tools.command.CalendarCommand;
 import gripwright.tools.command.CheckCommand;
 import gripwright.tools.command.CompareCommand;
 import gripwright.tools.command.CompileCommand;
@@ -38,6 +39,7 @@ public final class Main {
           "new",
           "check",
           "compile",
+          "calendar",
           "format",
           "grips",
           "strength",
@@ -54,6 +56,7 @@ public final class Main {
         gripwright new FOLDER        writes a starter project with comments
         gripwright check FILE...     reports mistakes in plans and points to check
         gripwright compile FILE      turns plans into dated sessions with every load
+        gripwright calendar FILE     writes a calendar for each athlete
         gripwright format FILE...    puts plan files into the standard layout
         gripwright grips FILE        fits every grip to an athlete's hand
         gripwright strength FILE     estimates an athlete's strength in every grip
@@ -141,6 +144,8 @@ public final class Main {
       case "check" -> help ? print(console, CheckCommand.HELP) : CheckCommand.run(rest, console);
       case "compile" ->
           help ? print(console, CompileCommand.HELP) : CompileCommand.run(rest, console);
+      case "calendar" ->
+          help ? print(console, CalendarCommand.HELP) : CalendarCommand.run(rest, console);
       case "format" -> help ? print(console, FormatCommand.HELP) : FormatCommand.run(rest, console);
       case "grips" -> help ? print(console, GripsCommand.HELP) : GripsCommand.run(rest, console);
       case "strength" ->

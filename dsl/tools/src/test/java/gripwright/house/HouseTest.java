@@ -51,6 +51,7 @@ final class HouseTest {
 
   private static final String[] ANTLR = {"org.antlr..", RELOCATED_ANTLR};
   private static final String JACKSON = "com.fasterxml.jackson..";
+  private static final String BIWEEKLY = "biweekly..";
 
   @ArchTest
   static void eachRoomUsesOnlyWhatTheTableAllows(JavaClasses house) {
@@ -207,6 +208,22 @@ final class HouseTest {
           .dependOnClassesThat()
           .resideInAPackage(JACKSON)
           .because("the domain and the language must not bring a JSON library to their hosts");
+
+  @ArchTest
+  static final ArchRule biweeklyStaysWithCalendars =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("gripwright.export.calendar..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(BIWEEKLY)
+          .because("one package writes calendars, so that their library can be replaced");
+
+  @ArchTest
+  static final ArchRule noBiweeklyInSignatures =
+      classes()
+          .should(offerNoTypeFrom(resideInAPackage(BIWEEKLY), "gripwright.export.."))
+          .because("a host must never see which library writes calendars");
 
   @ArchTest
   static final ArchRule noAntlrInSignatures =

@@ -7,6 +7,7 @@ import gripwright.ability.Ability;
 import gripwright.ability.GradeScale;
 import gripwright.athlete.Athlete;
 import gripwright.diff.EditionDiff;
+import gripwright.export.calendar.AthleteCalendar;
 import gripwright.export.study.Methods;
 import gripwright.export.study.Pseudonyms;
 import gripwright.export.text.DayText;
@@ -218,6 +219,7 @@ final class PseudoLocaleTest {
           file + " methods",
           Methods.of(List.of(plan.plan()), Pseudonyms.none(), PSEUDO, place -> Optional.empty()),
           phrases);
+      check(file + " calendar", calendar(plan), phrases);
       check(file + " season", SeasonText.of(plan, PSEUDO, finding -> Optional.empty()), phrases);
       for (LocalDate day = plan.plan().from();
           !day.isAfter(plan.plan().to());
@@ -225,6 +227,18 @@ final class PseudoLocaleTest {
         check(file + " day", DayText.of(plan, day, PSEUDO), phrases);
       }
     }
+  }
+
+  /** Returns what an athlete reads of a calendar. */
+  private static String calendar(CompiledPlan plan) {
+    return AthleteCalendar.of(List.of(plan), PSEUDO)
+        .text()
+        .replace("\r\n ", "")
+        .lines()
+        .filter(line -> line.matches("(NAME|SUMMARY|DESCRIPTION):.*"))
+        .map(line -> line.substring(line.indexOf(':') + 1))
+        .map(line -> line.replace("\\n", "\n").replaceAll("\\\\(.)", "$1"))
+        .reduce("", (all, line) -> all + line + "\n");
   }
 
   private void athletes(Read read) {

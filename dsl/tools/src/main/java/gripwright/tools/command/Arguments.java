@@ -59,6 +59,8 @@ final class Arguments {
   static final Spec ASSESSOR = new Spec("assessor", "FOLDER");
   static final Spec VISITS = new Spec("visits", "A,B");
   static final Spec CODES = new Spec("codes", "KEYFILE");
+  static final Spec PREVIOUS = new Spec("previous", "FOLDER");
+  static final Spec REMIND = new Spec("remind", "MINUTES");
   static final Spec DRIVERS = new Spec("drivers", "");
   static final Spec THREADS = new Spec("threads", "N");
   static final Spec SQUAD = new Spec("squad", "N");
