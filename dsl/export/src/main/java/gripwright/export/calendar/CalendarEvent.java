@@ -2,7 +2,9 @@ package gripwright.export.calendar;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -11,12 +13,21 @@ import java.util.UUID;
  * @param uid identifies the event in every edition of the calendar
  * @param stamp the day of what it is based on
  * @param day the day of the event
+ * @param at its local time, wherever the athlete is; empty if it has none
+ * @param minutes how long it takes, if it has a time; 0 if that is not known
  * @param past whether the event is over, so that nobody is reminded of it
  * @param summary one line
  * @param description lines separated by {@code \n}
  */
 record CalendarEvent(
-    String uid, LocalDate stamp, LocalDate day, boolean past, String summary, String description) {
+    String uid,
+    LocalDate stamp,
+    LocalDate day,
+    Optional<LocalTime> at,
+    int minutes,
+    boolean past,
+    String summary,
+    String description) {
 
   /**
    * Returns an identifier that is always the same for the same parts, and from which they can't be

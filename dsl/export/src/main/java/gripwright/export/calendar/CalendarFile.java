@@ -7,6 +7,7 @@ import biweekly.component.VEvent;
 import biweekly.io.text.ICalReader;
 import biweekly.io.text.ICalWriter;
 import biweekly.property.DateStart;
+import biweekly.property.RawProperty;
 import biweekly.property.Status;
 import biweekly.property.Trigger;
 import biweekly.util.DateTimeComponents;
@@ -17,8 +18,10 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.Date;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,6 +37,12 @@ final class CalendarFile {
 
   private static final String END = "\r\n";
 
+  private static final String START = "DTSTART";
+
+  /** A local time in any zone (RFC 5545, 3.3.5, form 1). */
+  private static final DateTimeFormatter FLOATING =
+      DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
+
   private static final int REPLACEMENT = 0xFFFD;
 
   private CalendarFile() {}
@@ -43,7 +52,7 @@ final class CalendarFile {
     VEvent written = new VEvent();
     written.setUid(event.uid());
     written.setDateTimeStamp(midnight(event.stamp()));
-    written.setDateStart(start(event));
+    start(written, event);
     written.setSummary(writable(event.summary()));
     written.setDescription(writable(event.description()));
     written.setSequence(sequence);
@@ -52,14 +61,47 @@ final class CalendarFile {
     return written;
   }
 
-  /** Returns the start of an event: its day, without time and zone. */
-  private static DateStart start(CalendarEvent event) {
+  /** Sets the start of an event: its day, or its local time without a zone. */
+  private static void start(VEvent written, CalendarEvent event) {
     LocalDate day = event.day();
-    return new DateStart(
-        new ICalDate(
-            new DateTimeComponents(
-                day.getYear(), day.getMonthValue(), day.getDayOfMonth(), 0, 0, 0, false),
-            false));
+    if (event.at().isPresent()) {
+      setFloating(written, event.day().atTime(event.at().get()).format(FLOATING));
+      if (event.minutes() > 0) {
+        written.setDuration(Duration.builder().minutes(event.minutes()).build());
+      }
+      return;
+    }
+    written.setDateStart(
+        new DateStart(
+            new ICalDate(
+                new DateTimeComponents(
+                    day.getYear(), day.getMonthValue(), day.getDayOfMonth(), 0, 0, 0, false),
+                false)));
+  }
+
+  /**
+   * Sets a local time as its text. The library would take it through the zone of this machine, in
+   * which it need not exist.
+   */
+  private static void setFloating(VEvent written, String start) {
+    written.removeProperties(DateStart.class);
+    written.setExperimentalProperty(START, start);
+  }
+
+  private static String startOf(VEvent event) {
+    RawProperty floating = event.getExperimentalProperty(START);
+    return floating != null
+        ? floating.getValue()
+        : event.getDateStart() == null ? "" : String.valueOf(event.getDateStart().getValue());
+  }
+
+  /** Returns an event whose start, if it is a local time, is its text. */
+  private static VEvent withFloatingStart(VEvent event) {
+    DateStart start = event.getDateStart();
+    if (start != null && start.getValue() != null && start.getValue().hasTime()) {
+      setFloating(event, start.getValue().getRawComponents().toString(true, false));
+    }
+    return event;
   }
 
   /** Adds a reminder before the start of an event. */
@@ -70,11 +112,12 @@ final class CalendarFile {
 
   /** Returns what an athlete sees of an event: a change of it is a new edition of the event. */
   static List<String> shown(VEvent event) {
-    return Stream.of(
-            Optional.ofNullable(event.getDateStart()),
-            Optional.ofNullable(event.getSummary()),
-            Optional.ofNullable(event.getDescription()))
-        .map(property -> property.map(value -> String.valueOf(value.getValue())).orElse(""))
+    return Stream.concat(
+            Stream.of(startOf(event)),
+            Stream.of(
+                    Optional.ofNullable(event.getSummary()),
+                    Optional.ofNullable(event.getDescription()))
+                .map(text -> text.map(value -> String.valueOf(value.getValue())).orElse("")))
         .toList();
   }
 
@@ -180,7 +223,10 @@ final class CalendarFile {
           || !PRODUCT.equals(calendar.getProductId().getValue())) {
         throw new IllegalArgumentException("not a calendar that Gripwright wrote");
       }
-      return calendar.getEvents().stream().filter(event -> event.getUid() != null).toList();
+      return calendar.getEvents().stream()
+          .filter(event -> event.getUid() != null)
+          .map(CalendarFile::withFloatingStart)
+          .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e); // not from memory
     }

@@ -64,6 +64,8 @@ final class PlanEvents {
         uid(identity(session)),
         stamp,
         session.date(),
+        session.time(),
+        session.minutes(),
         session.happened().isPresent(),
         names.hide(SessionText.heading(session, wording)),
         names.hide(SessionText.of(compiled, session, wording)));
@@ -74,6 +76,8 @@ final class PlanEvents {
         uid(identity(test)),
         stamp,
         test.date(),
+        test.time(),
+        0,
         test.done(),
         names.hide(SessionText.heading(test, wording)),
         names.hide(SessionText.of(compiled, test, wording)));
@@ -91,6 +95,8 @@ final class PlanEvents {
         uid(List.of("goal", plan.name())),
         stamp,
         goal.date(),
+        Optional.empty(),
+        0,
         compiled.lastKnownDay().filter(last -> !last.isBefore(goal.date())).isPresent(),
         names.hide(CalendarFile.line(title)),
         words.say("calendar.goal-day"));

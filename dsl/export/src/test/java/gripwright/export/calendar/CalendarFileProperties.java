@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import biweekly.component.VEvent;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TimeZone;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -68,13 +70,16 @@ final class CalendarFileProperties {
             texts(),
             texts(),
             Arbitraries.integers().between(0, 60_000),
-            Arbitraries.integers().between(0, 60_000))
+            Arbitraries.integers().between(0, 60_000),
+            Arbitraries.integers().between(0, 24 * 60 - 1).optional(0.5))
         .as(
-            (summary, description, day, stamp) ->
+            (summary, description, day, stamp, minute) ->
                 new CalendarEvent(
                     CalendarEvent.uid(List.of(summary, description, "" + day)),
                     LocalDate.of(1950, 1, 1).plusDays(stamp),
                     LocalDate.of(1950, 1, 1).plusDays(day),
+                    minute.map(at -> LocalTime.MIN.plusMinutes(at)),
+                    minute.isPresent() ? day % 200 : 0,
                     false,
                     summary,
                     description));
@@ -108,8 +113,11 @@ final class CalendarFileProperties {
   private static void assertSame(
       CalendarEvent event, net.fortuna.ical4j.model.component.VEvent read) {
     assertEquals(event.uid(), ReadBack.value(read, "UID"));
+    String day = event.day().toString().replace("-", "");
     assertEquals(
-        event.day().toString().replace("-", ""), ReadBack.value(read, "DTSTART"), event::toString);
+        event.at().map(at -> day + "T" + at.toString().replace(":", "") + "00").orElse(day),
+        ReadBack.value(read, "DTSTART"),
+        event::toString);
     assertEquals(
         event.stamp().toString().replace("-", "") + "T000000Z", ReadBack.value(read, "DTSTAMP"));
     assertRead(event.summary(), ReadBack.value(read, "SUMMARY"));
@@ -132,7 +140,8 @@ final class CalendarFileProperties {
   @Property
   void theTextIsEscapedAsTheStandardSays(@ForAll("texts") String description) {
     CalendarEvent event =
-        new CalendarEvent("1", LocalDate.EPOCH, LocalDate.EPOCH, true, "x", description);
+        new CalendarEvent(
+            "1", LocalDate.EPOCH, LocalDate.EPOCH, Optional.empty(), 0, true, "x", description);
     String text = CalendarFile.text("x", List.of(CalendarFile.event(event, 0)));
     String raw =
         text.replace("\r\n ", "")
