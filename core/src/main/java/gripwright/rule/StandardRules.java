@@ -83,6 +83,8 @@ public final class StandardRules {
               levelUnknown(),
               weekLoadRise(),
               hardDaysApart(),
+              hardHoursApart(),
+              hoursBetweenDays(),
               edgeTiny(),
               edgeSmallCeiling(),
               edgeSmall(),
@@ -1063,6 +1065,35 @@ public final class StandardRules {
             "hard work on the same fingers less than 48 h apart, hard climbing and retests counted")
         .source(
             "Garber CE et al. 2011, Med Sci Sports Exerc 43(7):1334-1359: 48 h between sessions for one muscle group; for fingers common practice")
+        .build();
+  }
+
+  private static Rule hardHoursApart() {
+    return Rule.warning("hard-hours-apart", Scope.PAIR_OF_SESSIONS)
+        .when(
+            subject(Kind.PAIR)
+                .get("gap")
+                .atLeast(amount(48, Unit.HOUR))
+                .and(subject(Kind.PAIR).get("earlier").get("hard"))
+                .and(subject(Kind.PAIR).get("later").get("hard"))
+                .and(subject(Kind.PAIR).get("shared-hard-fingers")))
+        .require(subject(Kind.PAIR).get("pause").atLeast(amount(40, Unit.HOUR)))
+        .message(
+            "hard work on the same fingers less than 40 h apart by the clock, though on different days")
+        .source("common practice; the number is the choice of this library")
+        .build();
+  }
+
+  private static Rule hoursBetweenDays() {
+    return Rule.warning("hours-between-days", Scope.PAIR_OF_SESSIONS)
+        .when(
+            subject(Kind.PAIR)
+                .get("gap")
+                .atLeast(amount(24, Unit.HOUR))
+                .and(subject(Kind.PAIR).get("gap").lessThan(amount(48, Unit.HOUR))))
+        .require(subject(Kind.PAIR).get("pause").atLeast(amount(8, Unit.HOUR)))
+        .message("two sessions less than 8 h apart by the clock, though on different days")
+        .source("no published number; the choice of this library")
         .build();
   }
 
