@@ -117,8 +117,10 @@ class HandFindingsProperties {
               .filter(PlannedExercise::hard)
               .map(PlannedExercise::path)
               .toList();
-      List<ModelPath> light =
-          exercises(plan).stream()
+      List<ModelPath> light = // what was trained may have been lighter than planned
+          plan.sessions().stream()
+              .filter(session -> session.happened().isEmpty())
+              .flatMap(session -> session.exercises().stream())
               .filter(exercise -> !exercise.hard())
               .map(PlannedExercise::path)
               .filter(path -> !hard.contains(path)) // alternating hands share a line
