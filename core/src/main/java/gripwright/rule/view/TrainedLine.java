@@ -71,7 +71,7 @@ final class TrainedLine {
     maximum = Math.max(maximum, exercise.maximum());
     load += exercise.load / share;
     level = Math.max(level, exercise.work().greatest());
-    light &= exercise.isLighterThan(HeldWork.MIDDLE) && !exercise.hard;
+    light &= exercise.isLighterThan(HeldWork.MIDDLE) && !exercise.toFailure();
     InSession in = sessions.computeIfAbsent(exercise.session, s -> new InSession());
     in.load += exercise.load / share;
     in.relativeLoad += exercise.load / share / exercise.maximum();
@@ -107,7 +107,10 @@ final class TrainedLine {
     return isSame(other) || hasSameContent(other);
   }
 
-  /** Returns whether all of it is known to be light or below 40 % of the maximum, and not hard. */
+  /**
+   * Returns whether all of it is known to be light or below 40 % of the maximum, and not to
+   * failure.
+   */
   boolean isLight() {
     return light;
   }
