@@ -27,7 +27,7 @@ import java.util.Set;
  */
 final class ArmRules {
 
-  /** A whole day; sessions of an arm need not fit into an athlete's week. */
+  /** Long enough for any session, since an arm need not fit into the athlete's week. */
   private static final Duration ANY_TIME = Duration.ofHours(10);
 
   private final Athlete athlete;
@@ -54,6 +54,7 @@ final class ArmRules {
     if (log.entries().isEmpty()) {
       return List.of();
     }
+    Exercise work = exercise.toBuilder().warmUp(false).build(); // alone, it is the session's work
     LocalDate last = log.entries().get(log.entries().size() - 1).date();
     Plan plan =
         Plan.named("arm")
@@ -62,7 +63,7 @@ final class ArmRules {
             .block(
                 Block.named("arm", weeks)
                     .session(
-                        SessionPlan.builder("arm", perWeek, SessionPlan.Content.of(exercise))
+                        SessionPlan.builder("arm", perWeek, SessionPlan.Content.of(work))
                             .gap(Duration.ofHours(24))
                             .build())
                     .build())

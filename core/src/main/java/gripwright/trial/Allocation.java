@@ -92,7 +92,7 @@ public final class Allocation {
    *
    * @param stratum name of the stratum
    * @param number of the participant in the stratum, from 1, in the order of inclusion
-   * @param text six digits and capital letters, no two participants' alike
+   * @param text six digits and capital letters, no two participants have the same
    */
   public record Label(String stratum, int number, String text) {}
 

@@ -86,7 +86,7 @@ class AllocationProperties {
     List<Allocation.Label> labels = allocation(2, strata, participants, key).labels();
     assertEquals(labels, allocation(5, strata, participants, key).labels());
     assertEquals(
-        labels.size(), labels.stream().map(Allocation.Label::text).distinct().count(), "alike");
+        labels.size(), labels.stream().map(Allocation.Label::text).distinct().count(), "the same");
     labels.forEach(
         label -> assertTrue(label.text().matches("[2-9B-DF-HJ-NP-TV-XZ]{6}"), "" + label));
     byte[] other = key.clone();
